@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: '.',
+  define: { SLANTWISE_VERSION: '"test"' },
+  test: {
+    include: ['source/**/*.test.{ts,tsx}', 'test/**/*.test.{ts,tsx}'],
+    testTimeout: 20_000,
+    maxWorkers: 2,
+  },
+});

@@ -1,0 +1,180 @@
+/**
+ * What each move does to the bed, and when it cannot be done. The rules are the machine's own (common practice,
+ * no source): a pass with an empty feeder drops every stitch, a resting needle must be empty before a pass, an
+ * empty working needle takes a loop at the next pass.
+ */
+import { exhaustive } from '../shared/exhaustive.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Bed, edgesOf, type Needle, restingNeedle } from './bed.ts';
+import type { BedFault } from './fault.ts';
+import type { BedMove } from './move.ts';
+import { formatNeedle, parseNeedle } from './needles.ts';
+import { opposite, type Side } from './side.ts';
+
+type Outcome = Result<Bed, BedFault>;
+
+/** The bed after `move`, or the fault that stops it; the bed given is never changed. */
+export function applyMove(bed: Bed, move: BedMove): Outcome {
+  switch (move.move) {
+    case 'work':
+      return setNeedles(bed, move.needles, (needle) => ({ ...needle, working: true }));
+    case 'rest':
+      return restNeedles(bed, move.needles);
+    case 'stand':
+      return succeed({ ...bed, carriage: move.side });
+    case 'cast-on':
+      return castOn(bed, move.yarn);
+    case 'feed':
+      return feed(bed, move.yarn);
+    case 'park':
+      return park(bed, move.yarn, move.end);
+    case 'cut':
+      return cut(bed, move.yarn);
+    case 'knit':
+      return knit(bed, move.to);
+    case 'slip':
+      return bed.carriage === move.to ? alreadyThere(move.to) : succeed({ ...bed, carriage: move.to });
+    case 'transfer':
+      return transfer(bed, move.from, move.to);
+    case 'take-off':
+      return takeOff(bed);
+    case 'rehang':
+      return rehang(bed, move.left, move.right);
+    default:
+      return exhaustive(move);
+  }
+}
+
+const alreadyThere = (side: Side): Outcome => fail({ code: 'bed/carriage-already-there', side });
+
+function placesOf(bed: Bed, names: readonly string[]): Result<readonly number[], BedFault> {
+  const needleCount = bed.needles.length;
+  const places: number[] = [];
+  for (const name of names) {
+    const place = parseNeedle(needleCount, name);
+    if (place === null) return fail({ code: 'bed/needle-off-bed', needle: name, needleCount });
+    places.push(place);
+  }
+  return succeed(places);
+}
+
+function setNeedles(bed: Bed, names: readonly string[], change: (needle: Needle) => Needle): Outcome {
+  const places = placesOf(bed, names);
+  if (!places.ok) return places;
+  const chosen = new Set(places.value);
+  return succeed({
+    ...bed,
+    needles: bed.needles.map((needle, i) => (chosen.has(i) ? change(needle) : needle)),
+  });
+}
+
+function restNeedles(bed: Bed, names: readonly string[]): Outcome {
+  const places = placesOf(bed, names);
+  if (!places.ok) return places;
+  const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
+  if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
+  return setNeedles(bed, names, () => restingNeedle);
+}
+
+function castOn(bed: Bed, yarn: string): Outcome {
+  const { stitchCount } = edgesOf(bed);
+  if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
+  if (!bed.needles.some((needle) => needle.working)) return fail({ code: 'bed/no-working-needles' });
+  return succeed({ ...bed, needles: bed.needles.map((needle) => knitted(needle, yarn)) });
+}
+
+function feed(bed: Bed, yarn: string): Outcome {
+  if (bed.feeder !== null) return fail({ code: 'bed/feeder-full', yarn, held: bed.feeder });
+  const parked = new Map(bed.parked);
+  parked.delete(yarn);
+  return succeed({ ...bed, feeder: yarn, parked });
+}
+
+function park(bed: Bed, yarn: string, end: Side): Outcome {
+  if (bed.feeder !== yarn) return fail({ code: 'bed/yarn-not-in-feeder', yarn, held: bed.feeder });
+  return succeed({ ...bed, feeder: null, parked: new Map(bed.parked).set(yarn, end) });
+}
+
+function cut(bed: Bed, yarn: string): Outcome {
+  if (bed.feeder === yarn) return succeed({ ...bed, feeder: null });
+  if (!bed.parked.has(yarn)) return fail({ code: 'bed/yarn-not-here', yarn });
+  const parked = new Map(bed.parked);
+  parked.delete(yarn);
+  return succeed({ ...bed, parked });
+}
+
+const knitted = (needle: Needle, yarn: string): Needle =>
+  needle.working ? { working: true, loopCount: 1, yarn } : needle;
+
+function knit(bed: Bed, to: Side): Outcome {
+  if (bed.carriage === to) return alreadyThere(to);
+  const yarn = bed.feeder;
+  if (yarn === null) return fail({ code: 'bed/feeder-empty', to });
+  const stray = bed.needles.findIndex((needle) => !needle.working && needle.loopCount > 0);
+  if (stray >= 0) {
+    return fail({ code: 'bed/loop-on-resting-needle', needle: formatNeedle(bed.needles.length, stray) });
+  }
+  if (!bed.needles.some((needle) => needle.working)) return fail({ code: 'bed/no-working-needles' });
+  const eyeletCount = bed.eyeletCount + emptyBetweenEdges(bed);
+  return succeed({
+    ...bed,
+    carriage: opposite(bed.carriage),
+    eyeletCount,
+    needles: bed.needles.map((needle) => knitted(needle, yarn)),
+  });
+}
+
+function emptyBetweenEdges(bed: Bed): number {
+  const { left, right } = edgesOf(bed);
+  if (left === null || right === null) return 0;
+  return bed.needles.slice(left, right + 1).filter((needle) => needle.working && needle.loopCount === 0)
+    .length;
+}
+
+function transfer(bed: Bed, from: readonly string[], to: readonly string[]): Outcome {
+  if (from.length !== to.length) {
+    return fail({ code: 'bed/transfer-uneven', fromCount: from.length, toCount: to.length });
+  }
+  const sources = placesOf(bed, from);
+  if (!sources.ok) return sources;
+  const targets = placesOf(bed, to);
+  if (!targets.ok) return targets;
+  const needles = [...bed.needles];
+  const lifted: Needle[] = [];
+  for (const [i, place] of sources.value.entries()) {
+    const needle = needles[place];
+    if (!needle || needle.loopCount === 0) return fail({ code: 'bed/needle-empty', needle: from[i] ?? '' });
+    lifted.push(needle);
+    needles[place] = { working: needle.working, loopCount: 0, yarn: null };
+  }
+  for (const [i, place] of targets.value.entries()) {
+    const loops = lifted[i] as Needle;
+    needles[place] = {
+      working: true,
+      loopCount: (needles[place]?.loopCount ?? 0) + loops.loopCount,
+      yarn: loops.yarn,
+    };
+  }
+  return succeed({ ...bed, needles });
+}
+
+function takeOff(bed: Bed): Outcome {
+  const loopsOff = bed.needles.reduce((sum, needle) => sum + needle.loopCount, 0);
+  if (loopsOff === 0) return fail({ code: 'bed/nothing-to-take-off' });
+  return succeed({ ...bed, loopsOff, needles: bed.needles.map(() => restingNeedle) });
+}
+
+function rehang(bed: Bed, left: string, right: string): Outcome {
+  const ends = placesOf(bed, [left, right]);
+  if (!ends.ok) return ends;
+  const [first = 0, last = -1] = ends.value;
+  const { stitchCount } = edgesOf(bed);
+  if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
+  const needleCount = Math.max(0, last - first + 1);
+  if (needleCount !== bed.loopsOff)
+    return fail({ code: 'bed/loops-differ', loopsOff: bed.loopsOff, needleCount });
+  const needles = bed.needles.map((needle, i) =>
+    i >= first && i <= last ? { working: true, loopCount: 1, yarn: null } : needle,
+  );
+  return succeed({ ...bed, loopsOff: 0, needles });
+}

@@ -1,0 +1,35 @@
+import type { Side } from './side.ts';
+
+/** What the hands do at the bed. Needles and yarns are named as the maker names them. */
+export type BedMove =
+  | { readonly move: 'work' | 'rest'; readonly needles: readonly string[] }
+  | { readonly move: 'stand'; readonly side: Side }
+  | { readonly move: 'cast-on' | 'feed' | 'cut'; readonly yarn: string }
+  | { readonly move: 'park'; readonly yarn: string; readonly end: Side }
+  | { readonly move: 'knit' | 'slip'; readonly to: Side }
+  | { readonly move: 'transfer'; readonly from: readonly string[]; readonly to: readonly string[] }
+  | { readonly move: 'take-off' }
+  | { readonly move: 'rehang'; readonly left: string; readonly right: string };
+
+/** What the hands do away from the bed, with the work in the lap. */
+export type HandMove =
+  | { readonly move: 'release'; readonly what: 'ravel cord' | 'waste' }
+  | { readonly move: 'bite'; readonly opens: string; readonly finishes: string }
+  | { readonly move: 'bars'; readonly side: 'front' | 'back'; readonly count: number }
+  | { readonly move: 'draw-up' | 'fasten' }
+  | { readonly move: 'thread'; readonly eyelet: number; readonly towards: 'inside' | 'outside' }
+  | { readonly move: 'measure'; readonly lengthCm: number };
+
+export type Move = BedMove | HandMove;
+
+const handMoves: ReadonlySet<string> = new Set([
+  'release',
+  'bite',
+  'bars',
+  'draw-up',
+  'fasten',
+  'thread',
+  'measure',
+] satisfies HandMove['move'][]);
+
+export const isHandMove = (move: Move): move is HandMove => handMoves.has(move.move);

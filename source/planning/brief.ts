@@ -1,0 +1,63 @@
+import type { Side } from '../bed/side.ts';
+
+/** How the swatch had rested when it was measured; the loop-length model depends on it. */
+export type RelaxedState = 'dry-relaxed' | 'wet-relaxed' | 'fully relaxed';
+
+export interface Swatch {
+  readonly stitches: number;
+  readonly rows: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly state: RelaxedState;
+  /** Measured yarn in one stitch; null leaves it to the model. */
+  readonly loopLengthMm: number | null;
+}
+
+/** The three ways of saying how big the bag should be. Sizes are flat, finished and sewn. */
+export type BagWish =
+  | { readonly by: 'size'; readonly widthCm: number; readonly depthCm: number }
+  | {
+      readonly by: 'contents';
+      readonly girthCm: number;
+      readonly heightCm: number;
+      readonly easePercent: number;
+    }
+  | { readonly by: 'counts'; readonly stitches: number; readonly rows: number };
+
+export interface Yarn {
+  readonly colour: string;
+  readonly metresPer100g: number;
+  /** Weighed amount; null where the maker has not said. */
+  readonly grams: number | null;
+}
+
+export interface Stripe {
+  readonly yarn: string;
+  readonly rows: number;
+}
+
+/** What the maker asks for, every default filled in. Only `parseBrief` makes one. */
+export interface Brief {
+  readonly name: string;
+  readonly bed: { readonly needles: number; readonly pitchMm: number; readonly marginNeedles: number };
+  readonly swatch: Swatch;
+  readonly bag: BagWish;
+  readonly crawl: Side;
+  readonly homeSide: Side;
+  readonly edgeStitches: number;
+  readonly shapeEveryRows: number;
+  readonly yarns: ReadonlyMap<string, Yarn>;
+  /** One repeat, in knitting order. */
+  readonly stripes: readonly Stripe[];
+  readonly waste: { readonly yarn: string; readonly rows: number };
+  readonly cord: {
+    readonly stitches: number;
+    readonly yarn: string;
+    readonly tieCm: number;
+    /** Rounds the maker counted in 10 cm of cord; null takes the swatch's row height. */
+    readonly roundsPer10Cm: number | null;
+  };
+}
+
+/** The strand that frees the open start; no yarn may take its name. */
+export const ravelCord = 'ravel cord';

@@ -1,0 +1,114 @@
+/**
+ * Rows and stitches for a wish. The rows must be whole stripe repeats, so that the colours meet at the graft, and
+ * whole shaping intervals; since the shaping moves grow with the rows, whole repeats are searched one by one.
+ */
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Brief } from './brief.ts';
+import type { PlanFault } from './fault.ts';
+import type { Gauge } from './gauge.ts';
+import { type Counts, depthBelowCordCm, depthCm, stitchDepthCm, widthCm } from './geometry.ts';
+
+/** The size asked for, in cm; null where counts were given. Depth is finished and sewn. */
+export interface Wanted {
+  readonly widthCm: number | null;
+  readonly depthCm: number | null;
+  readonly depthBelowCordCm: number | null;
+}
+
+const greatestCommonDivisor = (a: number, b: number): number =>
+  b === 0 ? a : greatestCommonDivisor(b, a % b);
+
+/** Rows come in multiples of this: whole stripe repeats and whole shaping intervals at once. */
+export function stepRowsOf(brief: Brief): number {
+  const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
+  return (repeatRows * brief.shapeEveryRows) / greatestCommonDivisor(repeatRows, brief.shapeEveryRows);
+}
+
+/** The smallest choice of rows that makes at least one shaping move. */
+export function leastRowsOf(brief: Brief): number {
+  const stepRows = stepRowsOf(brief);
+  return stepRows > brief.shapeEveryRows ? stepRows : 2 * stepRows;
+}
+
+export const leastStitchesOf = (brief: Brief): number => 2 * brief.edgeStitches + 2;
+
+/** Rows round the tube for the wish. */
+export function chooseRows(brief: Brief, gauge: Gauge): Result<number, PlanFault> {
+  const { bag } = brief;
+  switch (bag.by) {
+    case 'counts':
+      return checkRows(brief, bag.rows);
+    case 'contents':
+      return succeed(smallestRows(brief, gauge, contentsWidthCm(bag)));
+    case 'size':
+      return succeed(nearestRows(brief, gauge, bag.widthCm));
+  }
+}
+
+const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePercent: number }): number =>
+  (bag.girthCm / 2) * (1 + bag.easePercent / 100);
+
+/** The ease asked for round the contents is also what is left above them to close over (rule of thumb, no source). */
+const contentsDepthCm = (bag: { readonly heightCm: number; readonly easePercent: number }): number =>
+  bag.heightCm * (1 + bag.easePercent / 100);
+
+function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
+  const stepRows = stepRowsOf(brief);
+  const least = leastRowsOf(brief);
+  if (rows % stepRows === 0 && rows >= least) return succeed(rows);
+  const below = Math.floor(rows / stepRows) * stepRows;
+  const nearest = [...new Set([below, below + stepRows].map((choice) => Math.max(choice, least)))];
+  return fail({ code: 'plan/rows-not-whole-repeats', rows, stepRows, nearest });
+}
+
+const widthAt = (brief: Brief, gauge: Gauge, rows: number): number =>
+  widthCm({ rows, shapeEveryRows: brief.shapeEveryRows }, gauge);
+
+/** What is left of a comparison when rounding errors are taken out of it. */
+const hair = 1e-9;
+
+function smallestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
+  const stepRows = stepRowsOf(brief);
+  let rows = leastRowsOf(brief);
+  while (widthAt(brief, gauge, rows) < wantedCm - hair) rows += stepRows;
+  return rows;
+}
+
+function nearestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
+  const above = smallestRows(brief, gauge, wantedCm);
+  const below = above - stepRowsOf(brief);
+  if (below < leastRowsOf(brief)) return above;
+  const short = wantedCm - widthAt(brief, gauge, below);
+  return short < widthAt(brief, gauge, above) - wantedCm - hair ? below : above;
+}
+
+/** Stitches across the strip for the wish, once the rows are chosen. */
+export function chooseStitches(brief: Brief, gauge: Gauge, rows: number): number {
+  const { bag } = brief;
+  if (bag.by === 'counts') return bag.stitches;
+  const one = stitchDepthCm({ rows, shapeEveryRows: brief.shapeEveryRows }, gauge);
+  const exact =
+    bag.by === 'size'
+      ? Math.floor(bag.depthCm / one + 1.5 + hair)
+      : Math.ceil(contentsDepthCm(bag) / one + 1.5 + brief.edgeStitches - hair);
+  return Math.max(leastStitchesOf(brief), exact);
+}
+
+export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): Wanted {
+  const { bag } = brief;
+  switch (bag.by) {
+    case 'counts':
+      return { widthCm: null, depthCm: null, depthBelowCordCm: null };
+    case 'size':
+      return { widthCm: bag.widthCm, depthCm: bag.depthCm, depthBelowCordCm: null };
+    case 'contents': {
+      const belowCordCm = contentsDepthCm(bag);
+      const aboveCordCm = depthCm(counts, gauge) - depthBelowCordCm(counts, brief.edgeStitches, gauge);
+      return {
+        widthCm: contentsWidthCm(bag),
+        depthCm: belowCordCm + aboveCordCm,
+        depthBelowCordCm: belowCordCm,
+      };
+    }
+  }
+}

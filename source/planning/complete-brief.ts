@@ -1,0 +1,93 @@
+import { opposite } from '../bed/side.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { mmPerInch } from '../shared/units.ts';
+import { type BagWish, type Brief, ravelCord, type Swatch } from './brief.ts';
+import type { BriefFile } from './brief-schema.ts';
+import type { BriefFault } from './fault.ts';
+
+/** Fills in what the file leaves out, after the checks that look at two fields at once. */
+export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
+  const fault = checkNames(file) ?? checkSwatch(file.swatch);
+  if (fault) return fail(fault);
+  const crawl = file.crawl ?? 'left';
+  const firstYarn = file.stripes[0]?.yarn ?? '';
+  return succeed({
+    name: file.name,
+    bed: { ...file.bed, marginNeedles: file.bed.marginNeedles ?? 2 },
+    swatch: completeSwatch(file.swatch),
+    bag: completeWish(file.bag),
+    crawl,
+    homeSide: file.homeSide ?? opposite(crawl),
+    edgeStitches: file.edgeStitches ?? 2,
+    shapeEveryRows: file.shapeEveryRows ?? 2,
+    yarns: new Map(
+      Object.entries(file.yarns).map(([name, yarn]) => [name, { ...yarn, grams: yarn.grams ?? null }]),
+    ),
+    stripes: file.stripes,
+    waste: { yarn: wasteYarn(file), rows: file.waste?.rows ?? 8 },
+    cord: {
+      stitches: file.cord?.stitches ?? 3,
+      yarn: file.cord?.yarn ?? firstYarn,
+      tieCm: file.cord?.tieCm ?? 25,
+      roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
+    },
+  });
+}
+
+const wasteYarn = (file: BriefFile): string => file.waste?.yarn ?? 'waste';
+
+function checkNames(file: BriefFile): BriefFault | null {
+  const known = Object.keys(file.yarns);
+  if (known.length === 0) return { code: 'brief/no-yarns' };
+  const reserved = known.find((name) => name === 'waste' || name === ravelCord);
+  if (reserved) return { code: 'brief/reserved-yarn', yarn: reserved };
+  if (known.includes(wasteYarn(file))) return { code: 'brief/waste-is-a-yarn', yarn: wasteYarn(file) };
+  if (wasteYarn(file) === ravelCord) return { code: 'brief/reserved-yarn', yarn: ravelCord };
+  const asked = [
+    ...file.stripes.map(({ yarn }, i) => ({ field: `stripes[${i}].yarn`, yarn })),
+    ...(file.cord?.yarn ? [{ field: 'cord.yarn', yarn: file.cord.yarn }] : []),
+  ];
+  const stranger = asked.find(({ yarn }) => !known.includes(yarn));
+  return stranger ? { code: 'brief/unknown-yarn', ...stranger, known } : null;
+}
+
+function checkSwatch(swatch: BriefFile['swatch']): BriefFault | null {
+  if (swatch.widthCm !== undefined && swatch.widthIn !== undefined) {
+    return { code: 'brief/two-units', field: 'swatch.widthCm', other: 'swatch.widthIn' };
+  }
+  if (swatch.heightCm !== undefined && swatch.heightIn !== undefined) {
+    return { code: 'brief/two-units', field: 'swatch.heightCm', other: 'swatch.heightIn' };
+  }
+  if (swatch.widthCm === undefined && swatch.widthIn === undefined)
+    return { code: 'brief/missing', field: 'swatch.widthCm' };
+  if (swatch.heightCm === undefined && swatch.heightIn === undefined)
+    return { code: 'brief/missing', field: 'swatch.heightCm' };
+  if (swatch.loopLengthMm !== undefined && swatch.rowYarnCm !== undefined)
+    return { code: 'brief/two-loop-lengths' };
+  const { widthMm, heightMm } = completeSwatch(swatch);
+  const stitchMm = widthMm / swatch.stitches;
+  const rowMm = heightMm / swatch.rows;
+  if (stitchMm < 0.2 || stitchMm > 60)
+    return { code: 'brief/stitch-impossible', what: 'wide', sizeMm: stitchMm };
+  if (rowMm < 0.2 || rowMm > 60) return { code: 'brief/stitch-impossible', what: 'high', sizeMm: rowMm };
+  return null;
+}
+
+function completeSwatch(swatch: BriefFile['swatch']): Swatch {
+  const measuredMm =
+    swatch.rowYarnCm === undefined ? swatch.loopLengthMm : (swatch.rowYarnCm * 10) / swatch.stitches;
+  return {
+    stitches: swatch.stitches,
+    rows: swatch.rows,
+    widthMm: swatch.widthCm === undefined ? (swatch.widthIn ?? 0) * mmPerInch : swatch.widthCm * 10,
+    heightMm: swatch.heightCm === undefined ? (swatch.heightIn ?? 0) * mmPerInch : swatch.heightCm * 10,
+    state: swatch.state ?? 'wet-relaxed',
+    loopLengthMm: measuredMm ?? null,
+  };
+}
+
+function completeWish(bag: BriefFile['bag']): BagWish {
+  if ('contents' in bag)
+    return { by: 'contents', ...bag.contents, easePercent: bag.contents.easePercent ?? 10 };
+  return 'stitches' in bag ? { by: 'counts', ...bag } : { by: 'size', ...bag };
+}

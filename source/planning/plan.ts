@@ -1,0 +1,51 @@
+import type { Brief } from './brief.ts';
+import type { CordPlan } from './cord.ts';
+import type { EyeletChoice } from './eyelets.ts';
+import type { Gauge } from './gauge.ts';
+import type { Seating } from './seatings.ts';
+import type { KnittedStripe } from './stripe-sequence.ts';
+import type { GraftTail, SeamTail } from './tails.ts';
+import type { PlanWarning } from './warnings.ts';
+import type { YarnNeed } from './yarn-needs.ts';
+
+export interface Size {
+  readonly widthCm: number;
+  readonly depthCm: number;
+  readonly depthBelowCordCm: number;
+  readonly mouthCm: number;
+  readonly stripeAngleDeg: number;
+  readonly wantedWidthCm: number | null;
+  readonly wantedDepthCm: number | null;
+  readonly wantedDepthBelowCordCm: number | null;
+}
+
+/** What one repeat more or fewer would give. */
+export interface Neighbour {
+  readonly stitches: number;
+  readonly rows: number;
+  readonly widthCm: number;
+  readonly depthCm: number;
+}
+
+/** A bag worked out in full. Only `planBag` makes one, so whoever holds a plan may trust it. */
+export interface Plan {
+  readonly brief: Brief;
+  readonly gauge: Gauge;
+  readonly stitches: number;
+  /** Rows round the tube, the grafted row included. */
+  readonly rows: number;
+  readonly knittedRows: number;
+  readonly shapings: number;
+  readonly size: Size;
+  readonly neighbours: readonly Neighbour[];
+  readonly stripes: readonly KnittedStripe[];
+  readonly seatings: readonly Seating[];
+  readonly needlesUsed: number;
+  readonly yarn: readonly YarnNeed[];
+  readonly tightness: number;
+  readonly graft: GraftTail;
+  readonly seam: SeamTail;
+  readonly cord: CordPlan;
+  readonly eyelets: EyeletChoice;
+  readonly warnings: readonly PlanWarning[];
+}

@@ -1,0 +1,46 @@
+/**
+ * Lengths to leave for the hand sewing. Graft: common practice is three times the width as the work lies on the
+ * needles; the model is the yarn of one row and 10 % more. Seam: twice its length. Each has 15 cm to hold on to
+ * (common practice, no source).
+ */
+import type { Brief } from './brief.ts';
+import type { Gauge } from './gauge.ts';
+
+/** Left at every start and end of a yarn, and to hold on to while sewing. */
+export const endTailCm = 15;
+
+export interface GraftTail {
+  readonly bites: number;
+  readonly ruleCm: number;
+  readonly modelCm: number;
+  /** The larger of the two, and a hand's hold. */
+  readonly tailCm: number;
+  /** The graft ends at the bottom, so its tail can go on to sew the seam. */
+  readonly goesOnToSeam: boolean;
+}
+
+export function planGraft(brief: Brief, gauge: Gauge, stitches: number): GraftTail {
+  const ruleCm = (3 * stitches * brief.bed.pitchMm) / 10;
+  const modelCm = (1.1 * stitches * gauge.loopLengthMm) / 10;
+  return {
+    bites: 2 * stitches - 1,
+    ruleCm,
+    modelCm,
+    tailCm: Math.max(ruleCm, modelCm) + endTailCm,
+    goesOnToSeam: brief.homeSide !== brief.crawl,
+  };
+}
+
+export interface SeamTail {
+  readonly barsPerSide: number;
+  readonly lengthCm: number;
+  readonly tailCm: number;
+}
+
+/** The bottom, half the rows of the tube facing the other half. */
+export function planSeam(rows: number, widthCm: number): SeamTail {
+  return { barsPerSide: rows / 2, lengthCm: widthCm, tailCm: 2 * widthCm + endTailCm };
+}
+
+/** Bench rounding: a tail is cut to the next 5 cm up. */
+export const benchTailCm = (lengthCm: number): number => Math.ceil(lengthCm / 5 - 1e-9) * 5;

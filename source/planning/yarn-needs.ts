@@ -1,0 +1,80 @@
+/**
+ * Yarn by colour: stitches knitted times loop length, the strand carried up past the other stripes, 15 cm at each
+ * start and end, the graft and seam tails for the last stripe's yarn, the cord for its own. The grafted row is not
+ * counted among the knitted ones: its yarn is in the graft tail. Mass = km × tex, tex = 100 000 / (m per 100 g).
+ */
+import type { Brief } from './brief.ts';
+import type { CordPlan } from './cord.ts';
+import type { Gauge } from './gauge.ts';
+import type { Seating } from './seatings.ts';
+import type { KnittedStripe } from './stripe-sequence.ts';
+import { endTailCm, type GraftTail, type SeamTail } from './tails.ts';
+
+export interface YarnNeed {
+  readonly yarn: string;
+  readonly metres: number;
+  /** Null for waste yarn, whose thickness nobody asked for. */
+  readonly grams: number | null;
+  /** Grams and 10 % in hand. */
+  readonly withReserveGrams: number | null;
+  readonly haveGrams: number | null;
+  /** Whether what was weighed covers the need with its reserve; null where either is unknown. */
+  readonly enough: boolean | null;
+}
+
+const reserve = 1.1;
+
+/** Waste rows before the closing rows come off: 6 at the least (common practice). */
+export const closingWasteRows = (brief: Brief): number => Math.max(6, brief.waste.rows);
+
+/** Waste rows at a re-seat: an even number, so that the carriage is home again. */
+export const reseatWasteRows = (brief: Brief): number =>
+  closingWasteRows(brief) + (closingWasteRows(brief) % 2);
+
+/** Linear density in tex (grams per kilometre). */
+export const texOf = (metresPer100g: number): number => 100_000 / metresPer100g;
+
+export interface YarnWork {
+  readonly stitches: number;
+  readonly stripes: readonly KnittedStripe[];
+  readonly seatings: readonly Seating[];
+  readonly graft: GraftTail;
+  readonly seam: SeamTail;
+  readonly cord: CordPlan;
+}
+
+/** One need for each yarn of the brief, used or not, and one for the waste yarn, last. */
+export function planYarn(brief: Brief, gauge: Gauge, work: YarnWork): readonly YarnNeed[] {
+  const needs = [...brief.yarns].map(([name, yarn]) => {
+    const metres = metresOf(name, gauge, work);
+    const grams = (metres / 1000) * texOf(yarn.metresPer100g);
+    const withReserveGrams = grams * reserve;
+    const enough = yarn.grams === null ? null : withReserveGrams <= yarn.grams;
+    return { yarn: name, metres, grams, withReserveGrams, haveGrams: yarn.grams, enough };
+  });
+  const waste = { yarn: brief.waste.yarn, metres: wasteMetres(brief, gauge, work) };
+  return [...needs, { ...waste, grams: null, withReserveGrams: null, haveGrams: null, enough: null }];
+}
+
+function metresOf(yarn: string, gauge: Gauge, work: YarnWork): number {
+  const own = work.stripes.filter((stripe) => stripe.yarn === yarn);
+  const closes = work.stripes.at(-1)?.yarn === yarn;
+  const knittedRows = own.reduce((sum, stripe) => sum + stripe.rows, 0) - (closes ? 1 : 0);
+  const stitchesCm = (knittedRows * work.stitches * gauge.loopLengthMm) / 10;
+  const carriedCm = (carriedRows(own) * gauge.rowMm) / 10;
+  const startsCm = own.length > 0 ? endTailCm : 0;
+  const lastEndCm = own.length === 0 ? 0 : closes ? work.graft.tailCm + work.seam.tailCm : endTailCm;
+  const cordCm = work.cord.yarn === yarn ? work.cord.metres * 100 + 2 * endTailCm : 0;
+  return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
+}
+
+/** Rows of other stripes that the strand climbs past between its own. */
+const carriedRows = (own: readonly KnittedStripe[]): number =>
+  own.reduce((sum, stripe, i) => sum + (i === 0 ? 0 : stripe.firstRow - 1 - (own[i - 1]?.lastRow ?? 0)), 0);
+
+function wasteMetres(brief: Brief, gauge: Gauge, { stitches, seatings }: YarnWork): number {
+  const reseats = seatings.length - 1;
+  const rows = brief.waste.rows + closingWasteRows(brief) + reseats * reseatWasteRows(brief);
+  const endsCm = (2 + reseats) * 2 * endTailCm;
+  return (rows * stitches * gauge.loopLengthMm) / 1000 + endsCm / 100;
+}

@@ -1,0 +1,8 @@
+/** Bad input is a value, not an exception: a function that can refuse returns one of these. */
+export type Result<T, F> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly fault: F };
+
+export const succeed = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
+
+export const fail = <F>(fault: F): { readonly ok: false; readonly fault: F } => ({ ok: false, fault });

@@ -1,0 +1,105 @@
+/**
+ * The open start: needles, waste cast-on, comb, waste rows, and one row of ravel cord that frees the whole start when it
+ * is pulled out. The waste rows end so that the ravel-cord row brings the carriage home (common practice).
+ */
+import { formatNeedles } from '../bed/needles.ts';
+import { opposite, type Side } from '../bed/side.ts';
+import { ravelCord } from '../planning/brief.ts';
+import { bedAt, seatingOf } from './bed-after.ts';
+import type { Outline } from './outline.ts';
+import type { BedAfter, StepBody } from './step.ts';
+
+const before = 4;
+const behind = 4;
+
+export const countCastOn = ({ plan }: Outline): number => before + plan.brief.waste.rows + behind;
+
+export function castOnStep(outline: Outline, local: number): StepBody {
+  const { brief, stitches } = outline.plan;
+  const { yarn, rows } = brief.waste;
+  const seating = seatingOf(outline, 1);
+  const names = formatNeedles(brief.bed.needles, seating.hungLeft, seating.hungRight);
+  const [first = '', last = ''] = [names[0], names.at(-1)];
+  const start = startSide(outline);
+  const home = brief.homeSide;
+  const away = opposite(home);
+  const after = (carriage: Side, feeder: string | null): BedAfter => ({
+    ...bedAt(outline, { seating, row: 0, shapings: 0, feeder, parked: new Map() }),
+    carriage,
+  });
+  const body = (step: Pick<StepBody, 'act' | 'moves' | 'after'>): StepBody => ({
+    row: 0,
+    stripe: null,
+    ...step,
+  });
+
+  if (local === 0) {
+    return body({
+      act: { kind: 'set-needles', first, last, count: stitches, carriage: start },
+      moves: [
+        { move: 'stand', side: start },
+        { move: 'work', needles: names },
+      ],
+      after: { ...after(start, null), left: null, right: null, stitches: 0 },
+    });
+  }
+  if (local === 1) {
+    return body({
+      act: { kind: 'cast-on', yarn, first, last, count: stitches },
+      moves: [{ move: 'cast-on', yarn }],
+      after: after(start, null),
+    });
+  }
+  if (local === 2) return body({ act: { kind: 'hang-comb' }, moves: [], after: after(start, null) });
+  if (local === 3) {
+    return body({
+      act: { kind: 'thread-waste', yarn, aside: null },
+      moves: [{ move: 'feed', yarn }],
+      after: after(start, yarn),
+    });
+  }
+  const number = local - before + 1;
+  if (number <= rows) {
+    const to = number % 2 === 1 ? opposite(start) : start;
+    return body({
+      act: { kind: 'waste-pass', yarn, number, count: rows, to },
+      moves: [{ move: 'knit', to }],
+      after: after(to, yarn),
+    });
+  }
+  if (number === rows + 1) {
+    return body({
+      act: { kind: 'lay-ravel-cord', wasteYarn: yarn, clipSide: away },
+      moves: [
+        { move: 'cut', yarn },
+        { move: 'feed', yarn: ravelCord },
+      ],
+      after: after(away, ravelCord),
+    });
+  }
+  if (number === rows + 2) {
+    return body({
+      act: { kind: 'ravel-pass', to: home },
+      moves: [{ move: 'knit', to: home }],
+      after: after(home, ravelCord),
+    });
+  }
+  if (number === rows + 3) {
+    return body({
+      act: { kind: 'trim-ravel-cord' },
+      moves: [{ move: 'cut', yarn: ravelCord }],
+      after: after(home, null),
+    });
+  }
+  return body({
+    act: { kind: 'hang-weights', left: first, right: last },
+    moves: [],
+    after: after(home, null),
+  });
+}
+
+/** Where the carriage stands at the cast-on, so that the waste rows and the ravel-cord row end at home. */
+function startSide({ plan }: Outline): Side {
+  const { homeSide, waste } = plan.brief;
+  return (waste.rows + 1) % 2 === 0 ? homeSide : opposite(homeSide);
+}

@@ -1,0 +1,116 @@
+/**
+ * The table of contents of a job: where each phase and each row begins. A few numbers a row, from which the step at
+ * any index follows without building the ones before it.
+ */
+import { formatNeedles } from '../bed/needles.ts';
+import { opposite, type Side } from '../bed/side.ts';
+import type { Plan } from '../planning/plan.ts';
+import { closingWasteRows, reseatWasteRows } from '../planning/yarn-needs.ts';
+
+/** When a yarn is first and last knitted, and the end of the bed at which it is parked. */
+export interface YarnSpan {
+  readonly yarn: string;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly end: Side;
+}
+
+export interface Outline {
+  readonly plan: Plan;
+  /** Needle names by place. */
+  readonly needles: readonly string[];
+  readonly yarnSpans: readonly YarnSpan[];
+  /** By row, from 1: index of its stripe in the plan. */
+  readonly stripeOfRow: Uint16Array;
+  /** By row, from 1: index of its seating in the plan. */
+  readonly seatingOfRow: Uint16Array;
+  /** By row, from 1: steps of the stripes phase before that row's own; one more entry holds their number. */
+  readonly rowStart: Uint32Array;
+  readonly closingWasteRows: number;
+  readonly reseatWasteRows: number;
+}
+
+/** The claw weights are moved up every so many rows: common practice says 10 to 20, the growing edge more often. */
+const weightRows = 10;
+
+export function outlineSteps(plan: Plan): Outline {
+  const stripeOfRow = new Uint16Array(plan.rows + 1);
+  for (const [i, { firstRow, lastRow }] of plan.stripes.entries()) stripeOfRow.fill(i, firstRow, lastRow + 1);
+  const seatingOfRow = new Uint16Array(plan.rows + 1);
+  for (const [i, { fromRow, throughRow }] of plan.seatings.entries())
+    seatingOfRow.fill(i, fromRow, throughRow + 1);
+  const bare = {
+    plan,
+    needles: formatNeedles(plan.brief.bed.needles, 0, plan.brief.bed.needles - 1),
+    yarnSpans: yarnSpansOf(plan),
+    stripeOfRow,
+    seatingOfRow,
+    rowStart: new Uint32Array(plan.rows),
+    closingWasteRows: closingWasteRows(plan.brief),
+    reseatWasteRows: reseatWasteRows(plan.brief),
+  };
+  for (let row = 1; row < plan.knittedRows; row++) {
+    bare.rowStart[row + 1] = (bare.rowStart[row] ?? 0) + partsOfRow(bare, row).stepCount;
+  }
+  return bare;
+}
+
+function yarnSpansOf({ brief, stripes, rows }: Plan): readonly YarnSpan[] {
+  const names = [...new Set(stripes.map((stripe) => stripe.yarn))];
+  return names.map((yarn, i) => ({
+    yarn,
+    firstRow: stripes.find((stripe) => stripe.yarn === yarn)?.firstRow ?? 1,
+    lastRow: stripes.findLast((stripe) => stripe.yarn === yarn)?.lastRow ?? rows,
+    end: i % 2 === 0 ? brief.homeSide : opposite(brief.homeSide),
+  }));
+}
+
+/** What one row brings with it, in working order: thread, pass, re-seat, increase and decrease, weights. */
+export interface RowParts {
+  readonly threads: boolean;
+  readonly reseats: boolean;
+  readonly shapes: boolean;
+  readonly movesWeights: boolean;
+  readonly stepCount: number;
+}
+
+/** Steps of a re-seat beside its waste rows: park, weights off, take off, hang again, waste out. */
+export const reseatExtraSteps = 5;
+
+export function partsOfRow(outline: Outline, row: number): RowParts {
+  const { plan } = outline;
+  const threads = feedsBefore(outline, row);
+  const reseats = reseatsAfter(outline, row);
+  const shapes = row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
+  const movesWeights = row % weightRows === 0 && !reseats;
+  const stepCount =
+    1 +
+    (threads ? 1 : 0) +
+    (reseats ? reseatExtraSteps + outline.reseatWasteRows : 0) +
+    (shapes ? 2 : 0) +
+    (movesWeights ? 1 : 0);
+  return { threads, reseats, shapes, movesWeights, stepCount };
+}
+
+export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =>
+  plan.stripes[stripeOfRow[row] ?? 0]?.yarn ?? '';
+
+/** A re-seat follows this row. */
+export const reseatsAfter = ({ seatingOfRow, plan }: Outline, row: number): boolean =>
+  row < plan.knittedRows && seatingOfRow[row] !== seatingOfRow[row + 1];
+
+/** The row's yarn has to be put into the feeder first: a new colour, the first row, or back from a re-seat. */
+export const feedsBefore = (outline: Outline, row: number): boolean =>
+  row === 1 || reseatsAfter(outline, row - 1) || yarnOfRow(outline, row) !== yarnOfRow(outline, row - 1);
+
+/** The row whose own steps hold the stripes-phase step at `local` (from 0). */
+export function rowAtStep({ rowStart, plan }: Outline, local: number): number {
+  let low = 1;
+  let high = plan.knittedRows - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((rowStart[middle] ?? 0) <= local) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}

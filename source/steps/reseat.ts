@@ -1,0 +1,72 @@
+/**
+ * Scrap off and hang again: the yarn is set aside, a few waste rows hold the stitches, the work comes off and goes back on
+ * at the trailing end. An even number of waste rows leaves the carriage at home (common practice).
+ */
+import { opposite } from '../bed/side.ts';
+import { bareBed, bedAt, parkedDuring, seatingOf } from './bed-after.ts';
+import type { Outline } from './outline.ts';
+import type { BedAfter, StepBody } from './step.ts';
+import { asideAfter, asideMoves, stripeNumberOf } from './stripes.ts';
+
+export function reseatStep(outline: Outline, row: number, part: number): StepBody {
+  const { plan, needles, reseatWasteRows } = outline;
+  const { homeSide, shapeEveryRows, waste } = plan.brief;
+  const shapings = Math.floor((row - 1) / shapeEveryRows);
+  const parked = parkedDuring(outline, row, null);
+  const common = { row, stripe: stripeNumberOf(outline, row) };
+  const hungOn = (seatingRow: number, feeder: string | null): BedAfter =>
+    bedAt(outline, { seating: seatingOf(outline, seatingRow), row, shapings, feeder, parked });
+  const offBed: BedAfter = { ...bareBed(outline, homeSide), parked, shapings };
+
+  if (part === 0) {
+    const aside = asideAfter(outline, row);
+    return {
+      ...common,
+      act: { kind: 'thread-waste', yarn: waste.yarn, aside },
+      moves: [...asideMoves(aside), { move: 'feed', yarn: waste.yarn }],
+      after: hungOn(row, waste.yarn),
+    };
+  }
+  if (part <= reseatWasteRows) {
+    const to = part % 2 === 1 ? opposite(homeSide) : homeSide;
+    return {
+      ...common,
+      act: { kind: 'waste-pass', yarn: waste.yarn, number: part, count: reseatWasteRows, to },
+      moves: [{ move: 'knit', to }],
+      after: { ...hungOn(row, waste.yarn), carriage: to },
+    };
+  }
+  const seating = seatingOf(outline, row + 1);
+  const first = needles[seating.hungLeft] ?? '';
+  const last = needles[seating.hungRight] ?? '';
+  switch (part - reseatWasteRows) {
+    case 1:
+      return {
+        ...common,
+        act: { kind: 'weights-off', wasteYarn: waste.yarn, reseat: true },
+        moves: [{ move: 'cut', yarn: waste.yarn }],
+        after: hungOn(row, null),
+      };
+    case 2:
+      return {
+        ...common,
+        act: { kind: 'take-off', reseat: true },
+        moves: [{ move: 'take-off' }],
+        after: offBed,
+      };
+    case 3:
+      return {
+        ...common,
+        act: { kind: 'rehang', first, last, count: plan.stitches },
+        moves: [{ move: 'rehang', left: first, right: last }],
+        after: hungOn(row + 1, null),
+      };
+    default:
+      return {
+        ...common,
+        act: { kind: 'release-waste', reseat: true, left: first, right: last },
+        moves: [{ move: 'release', what: 'waste' }],
+        after: hungOn(row + 1, null),
+      };
+  }
+}

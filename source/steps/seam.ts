@@ -1,0 +1,51 @@
+/**
+ * The bottom seam: half the rows face the other half along the trailing edge, and a mattress seam takes one bar from
+ * each side in turn, one stitch in. The thread is drawn up after every eight bites (common practice: 6 to 8).
+ */
+import type { HandMove } from '../bed/move.ts';
+import { benchTailCm } from '../planning/tails.ts';
+import { bareBed } from './bed-after.ts';
+import { carriageAtEnd } from './closing-row.ts';
+import type { Outline } from './outline.ts';
+import type { Act, StepBody } from './step.ts';
+
+/** Bars taken on each side before the thread is drawn up. */
+const barsBeforeDrawing = 4;
+
+const drawings = ({ plan }: Outline): number => Math.ceil(plan.seam.barsPerSide / barsBeforeDrawing);
+
+export const countSeam = (outline: Outline): number => 1 + drawings(outline) + 2;
+
+export function seamStep(outline: Outline, local: number): StepBody {
+  const { seam, graft, stripes, knittedRows } = outline.plan;
+  const body = (act: Act, moves: StepBody['moves']): StepBody => ({
+    row: knittedRows,
+    stripe: null,
+    act,
+    moves,
+    after: bareBed(outline, carriageAtEnd(outline)),
+  });
+  if (local === 0) {
+    const tailCm = graft.goesOnToSeam ? null : benchTailCm(seam.tailCm);
+    return body(
+      { kind: 'fold-seam', rowsPerSide: seam.barsPerSide, tailCm, yarn: stripes.at(-1)?.yarn ?? '' },
+      tailCm === null ? [] : [{ move: 'measure', lengthCm: tailCm }],
+    );
+  }
+  if (local <= drawings(outline)) {
+    const from = (local - 1) * barsBeforeDrawing + 1;
+    const through = Math.min(seam.barsPerSide, local * barsBeforeDrawing);
+    return body({ kind: 'bars', from, through, of: seam.barsPerSide }, barMoves(through - from + 1));
+  }
+  return local === drawings(outline) + 1
+    ? body({ kind: 'fasten-seam' }, [{ move: 'fasten' }])
+    : body({ kind: 'hide-ends' }, []);
+}
+
+function barMoves(pairs: number): readonly HandMove[] {
+  const bars = Array.from({ length: pairs }, (): HandMove[] => [
+    { move: 'bars', side: 'front', count: 1 },
+    { move: 'bars', side: 'back', count: 1 },
+  ]).flat();
+  return [...bars, { move: 'draw-up' }];
+}

@@ -1,0 +1,177 @@
+/**
+ * The stripe repeats. Each row brings, in this order: its yarn into the feeder, the pass, a re-seat where the bed runs
+ * out, the increase at the leading edge, the decrease at the trailing edge, a reminder to move the weights. Tools go in
+ * only while the carriage waits at home, clear of the needles.
+ */
+import type { BedMove } from '../bed/move.ts';
+import { opposite, type Side } from '../bed/side.ts';
+import { shapingsBefore } from '../planning/seatings.ts';
+import { bedAt, bedBeforePass, carriageAfter, parkedDuring, seatingOf } from './bed-after.ts';
+import { type Outline, partsOfRow, reseatExtraSteps, reseatsAfter, rowAtStep, yarnOfRow } from './outline.ts';
+import { reseatStep } from './reseat.ts';
+import type { Aside, StepBody } from './step.ts';
+
+export const countStripes = ({ rowStart, plan }: Outline): number => rowStart[plan.knittedRows] ?? 0;
+
+export function stripesStep(outline: Outline, local: number): StepBody {
+  const row = rowAtStep(outline, local);
+  const parts = partsOfRow(outline, row);
+  let part = local - (outline.rowStart[row] ?? 0);
+  if (parts.threads && part-- === 0) return threadStep(outline, row);
+  if (part-- === 0) return passStep(outline, row);
+  if (parts.reseats) {
+    const reseatSteps = reseatExtraSteps + outline.reseatWasteRows;
+    if (part < reseatSteps) return reseatStep(outline, row, part);
+    part -= reseatSteps;
+  }
+  if (parts.shapes) {
+    if (part-- === 0) return increaseStep(outline, row);
+    if (part-- === 0) return decreaseStep(outline, row);
+  }
+  return moveWeightsStep(outline, row);
+}
+
+export const stripeNumberOf = ({ stripeOfRow }: Outline, row: number): number => (stripeOfRow[row] ?? 0) + 1;
+
+/** What happens to the yarn that leaves the feeder once `row` is knitted. */
+export function asideAfter(outline: Outline, row: number): Aside | null {
+  const yarn = yarnOfRow(outline, row);
+  const span = outline.yarnSpans.find((one) => one.yarn === yarn);
+  if (!span || row === 0) return null;
+  return span.lastRow > row ? { how: 'park', yarn, end: span.end } : { how: 'cut', yarn };
+}
+
+export const asideMoves = (aside: Aside | null): readonly BedMove[] => {
+  if (!aside) return [];
+  return aside.how === 'park'
+    ? [{ move: 'park', yarn: aside.yarn, end: aside.end }]
+    : [{ move: 'cut', yarn: aside.yarn }];
+};
+
+/** The yarn of `row` goes into the feeder; the one before it is set aside, unless a re-seat has done so. */
+export function threadStep(outline: Outline, row: number): StepBody {
+  const yarn = yarnOfRow(outline, row);
+  const aside = row === 1 || reseatsAfter(outline, row - 1) ? null : asideAfter(outline, row - 1);
+  const first = outline.yarnSpans.some((span) => span.yarn === yarn && span.firstRow === row);
+  return {
+    row: row - 1,
+    stripe: stripeNumberOf(outline, row),
+    act: { kind: 'thread', yarn, aside, first },
+    moves: [...asideMoves(aside), { move: 'feed', yarn }],
+    after: bedBeforePass(outline, row, true),
+  };
+}
+
+export function passStep(outline: Outline, row: number): StepBody {
+  const { plan } = outline;
+  const to = carriageAfter(outline, row);
+  const yarn = yarnOfRow(outline, row);
+  const stripe = plan.stripes[outline.stripeOfRow[row] ?? 0];
+  const closing = row === plan.knittedRows;
+  return {
+    row,
+    stripe: stripeNumberOf(outline, row),
+    act: closing
+      ? { kind: 'closing-pass', yarn, to }
+      : {
+          kind: 'pass',
+          yarn,
+          to,
+          rowInStripe: row - (stripe?.firstRow ?? 1) + 1,
+          stripeRows: stripe?.rows ?? 0,
+        },
+    moves: [{ move: 'knit', to }],
+    after: bedAt(outline, {
+      seating: seatingOf(outline, row),
+      row,
+      shapings: shapingsBefore(row, plan.brief.shapeEveryRows),
+      feeder: yarn,
+      parked: parkedDuring(outline, row, yarn),
+    }),
+  };
+}
+
+/** Names of `count` needles inward from the `side` edge, outermost first, set off by `shift` needles outward. */
+function edgeNeedles(
+  outline: Outline,
+  side: Side,
+  edge: number,
+  count: number,
+  shift: number,
+): readonly string[] {
+  const inward = side === 'left' ? 1 : -1;
+  return Array.from({ length: count }, (_, i) => outline.needles[edge + (i - shift) * inward] ?? '');
+}
+
+function edgesBeforeMove(
+  outline: Outline,
+  row: number,
+): { readonly left: number; readonly right: number; readonly number: number } {
+  const { plan } = outline;
+  const number = row / plan.brief.shapeEveryRows;
+  const seating = seatingOf(outline, row + 1);
+  const shift = (number - 1 - seating.shapingsBefore) * (plan.brief.crawl === 'left' ? -1 : 1);
+  return { left: seating.hungLeft + shift, right: seating.hungRight + shift, number };
+}
+
+function increaseStep(outline: Outline, row: number): StepBody {
+  const { crawl, edgeStitches } = outline.plan.brief;
+  const edges = edgesBeforeMove(outline, row);
+  const from = edgeNeedles(outline, crawl, edges[crawl], edgeStitches, 0);
+  const to = edgeNeedles(outline, crawl, edges[crawl], edgeStitches, 1);
+  const feeder = feederAfterRow(outline, row);
+  return {
+    row,
+    stripe: stripeNumberOf(outline, row),
+    act: {
+      kind: 'increase',
+      side: crawl,
+      number: edges.number,
+      outer: to[0] ?? '',
+      uncovered: from.at(-1) ?? '',
+    },
+    moves: [{ move: 'transfer', from, to }],
+    after: bedAt(outline, {
+      seating: seatingOf(outline, row + 1),
+      row,
+      shapings: edges.number - 1,
+      feeder,
+      parked: parkedDuring(outline, row, feeder),
+      increased: true,
+    }),
+  };
+}
+
+function decreaseStep(outline: Outline, row: number): StepBody {
+  const { crawl, edgeStitches } = outline.plan.brief;
+  const trailing = opposite(crawl);
+  const edges = edgesBeforeMove(outline, row);
+  const from = edgeNeedles(outline, trailing, edges[trailing], edgeStitches, 0);
+  const to = edgeNeedles(outline, trailing, edges[trailing], edgeStitches, -1);
+  const emptied = from[0] ?? '';
+  return {
+    row,
+    stripe: stripeNumberOf(outline, row),
+    act: { kind: 'decrease', side: trailing, number: edges.number, emptied, doubled: to.at(-1) ?? '' },
+    moves: [
+      { move: 'transfer', from, to },
+      { move: 'rest', needles: [emptied] },
+    ],
+    after: bedBeforePass(outline, row + 1, false),
+  };
+}
+
+const feederAfterRow = (outline: Outline, row: number): string | null =>
+  reseatsAfter(outline, row) ? null : yarnOfRow(outline, row);
+
+function moveWeightsStep(outline: Outline, row: number): StepBody {
+  const after = bedBeforePass(outline, row + 1, false);
+  const stripe = stripeNumberOf(outline, row);
+  return {
+    row,
+    stripe,
+    act: { kind: 'move-weights', left: after.left ?? '', right: after.right ?? '' },
+    moves: [],
+    after,
+  };
+}
