@@ -1,0 +1,53 @@
+/** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
+import { formatNeedle } from '../bed/needles.ts';
+import type { Plan } from '../planning/plan.ts';
+import { edgesAt, type Seating, shapingsBefore } from '../planning/seatings.ts';
+import { formatWarning } from './wording/warnings.ts';
+
+export function planJson(plan: Plan): Record<string, unknown> {
+  const { brief, gauge } = plan;
+  return {
+    name: brief.name,
+    stitches: plan.stitches,
+    rows: plan.rows,
+    knittedRows: plan.knittedRows,
+    shapings: plan.shapings,
+    shapeEveryRows: brief.shapeEveryRows,
+    edgeStitches: brief.edgeStitches,
+    gauge: {
+      stitchMm: gauge.stitchMm,
+      rowMm: gauge.rowMm,
+      stitchesPer10Cm: 100 / gauge.stitchMm,
+      rowsPer10Cm: 100 / gauge.rowMm,
+    },
+    size: plan.size,
+    neighbours: plan.neighbours,
+    bed: {
+      needlesUsed: plan.needlesUsed,
+      seatings: plan.seatings.map((seating) => seatingJson(plan, seating)),
+    },
+    yarn: plan.yarn,
+    loopLengthMm: gauge.loopLengthMm,
+    tightness: plan.tightness,
+    graft: plan.graft,
+    seam: plan.seam,
+    cord: plan.cord,
+    eyelets: plan.eyelets,
+    warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning) })),
+  };
+}
+
+function seatingJson({ brief }: Plan, seating: Seating): Record<string, unknown> {
+  const { bed, crawl, shapeEveryRows } = brief;
+  const { fromRow, throughRow } = seating;
+  const first = edgesAt(seating, shapingsBefore(fromRow, shapeEveryRows), crawl);
+  const last = edgesAt(seating, shapingsBefore(throughRow, shapeEveryRows), crawl);
+  return {
+    fromRow,
+    throughRow,
+    firstLeft: formatNeedle(bed.needles, first.left),
+    firstRight: formatNeedle(bed.needles, first.right),
+    lastLeft: formatNeedle(bed.needles, last.left),
+    lastRight: formatNeedle(bed.needles, last.right),
+  };
+}

@@ -1,0 +1,40 @@
+import { type Job, stepAt } from '../steps/job.ts';
+import type { Step } from '../steps/step.ts';
+
+/** Places left by earlier commands, newest first. A linked list, so that a press costs the same after a thousand. */
+export interface Places {
+  readonly done: number;
+  readonly earlier: Places | null;
+}
+
+export interface Note {
+  readonly done: number;
+  readonly text: string;
+}
+
+/** Where a maker is in a job. Immutable: `updateSession` gives the next one. */
+export interface Session {
+  readonly job: Job;
+  /** Steps confirmed; the step to do now is `done + 1`. */
+  readonly done: number;
+  readonly takeBack: Places | null;
+  readonly redo: Places | null;
+  readonly notes: readonly Note[];
+  /** Steps confirmed at the moment of each mark, by name. */
+  readonly marks: ReadonlyMap<string, number>;
+}
+
+export const startSession = (job: Job): Session => ({
+  job,
+  done: 0,
+  takeBack: null,
+  redo: null,
+  notes: [],
+  marks: new Map(),
+});
+
+export const isFinished = ({ done, job }: Session): boolean => done === job.stepCount;
+
+/** The step to do now; null once the bag is finished. */
+export const currentStep = (session: Session): Step | null =>
+  isFinished(session) ? null : stepAt(session.job, session.done + 1);

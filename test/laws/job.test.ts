@@ -1,0 +1,129 @@
+/** Laws that every bag obeys, over random briefs: the steps' formulas against a bed on which every move is made. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parseNeedle } from '../../source/bed/needles.ts';
+import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
+import type { Step } from '../../source/steps/step.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { seenOn, simulate } from './simulate.ts';
+
+const overJobs = (check: (job: Job) => void, runs = 500): void =>
+  fc.assert(
+    fc.property(briefFile(), (file) => check(jobOf(file))),
+    { numRuns: runs },
+  );
+
+const inStripes = (step: Step): boolean => step.phase === 'stripes' || step.phase === 'closing-row';
+
+describe('every job', () => {
+  it('can be carried out move by move, and leaves the bed that each step foretells', () => {
+    overJobs((job) => {
+      for (const { step, bed, passes } of simulate(job)) {
+        const { shapings: _, ...foretold } = step.after;
+        expect({ step: step.step, ...seenOn(bed) }).toEqual({ step: step.step, ...foretold });
+        for (const pass of passes) {
+          const { stitches } = seenOn(pass);
+          expect(stitches).toBe(step.phase === 'cord' ? job.plan.cord.stitches : job.plan.stitches);
+        }
+      }
+    });
+  });
+
+  it('makes one eyelet for each shaping move', () => {
+    overJobs((job) => {
+      let eyelets = 0;
+      for (const { step, bed } of simulate(job)) if (step.phase === 'closing-row') eyelets = bed.eyeletCount;
+      expect(eyelets).toBe(job.plan.shapings);
+      const moves = [...allSteps(job)].filter((step) => step.act.kind === 'decrease');
+      expect(moves.map((step) => step.after.shapings)).toEqual(moves.map((_, i) => i + 1));
+    });
+  });
+
+  it('keeps every seating inside the margins of the bed', () => {
+    overJobs((job) => {
+      const { needles, marginNeedles } = job.plan.brief.bed;
+      for (const step of allSteps(job)) {
+        if (!inStripes(step) || step.after.left === null || step.after.right === null) continue;
+        expect(parseNeedle(needles, step.after.left)).toBeGreaterThanOrEqual(marginNeedles);
+        expect(parseNeedle(needles, step.after.right)).toBeLessThan(needles - marginNeedles);
+      }
+    });
+  });
+
+  it('re-seats no fewer times than the room on the bed demands, each time at home and with a gain', () => {
+    overJobs((job) => {
+      const { seatings, shapings, stitches, brief } = job.plan;
+      const room = brief.bed.needles - 2 * brief.bed.marginNeedles - stitches;
+      expect(seatings.length).toBeGreaterThanOrEqual(Math.ceil(shapings / room));
+      for (const [i, seating] of seatings.entries()) {
+        expect(seating.fromRow).toBe((seatings[i - 1]?.throughRow ?? 0) + 1);
+        if (i < seatings.length - 1) expect(seating.throughRow % 2).toBe(0);
+        if (i > 0) expect(seating.shapingsBefore).toBeGreaterThan(seatings[i - 1]?.shapingsBefore ?? 0);
+      }
+      expect(seatings.at(-1)?.throughRow).toBe(job.plan.knittedRows);
+    });
+  });
+
+  it('knits each row in the colour of its stripe, and the colours differ across the graft', () => {
+    overJobs((job) => {
+      const colours = [...allSteps(job)]
+        .filter((step) => step.act.kind === 'pass' || step.act.kind === 'closing-pass')
+        .map((step) => step.after.feeder);
+      const asked = job.plan.brief.stripes.flatMap((stripe) => Array<string>(stripe.rows).fill(stripe.yarn));
+      expect(colours).toEqual(Array.from({ length: job.plan.rows - 1 }, (_, i) => asked[i % asked.length]));
+      if (job.plan.brief.stripes.length > 1) expect(colours.at(-1)).not.toBe(colours[0]);
+    });
+  });
+
+  it('grafts in 2N − 1 bites that enter each loop twice, but for the two that the edge holds', () => {
+    overJobs((job) => {
+      const entered = new Map<string, number>();
+      let bites = 0;
+      for (const { moves } of allSteps(job)) {
+        for (const move of moves) {
+          if (move.move !== 'bite') continue;
+          bites++;
+          for (const loop of [move.opens, move.finishes]) entered.set(loop, (entered.get(loop) ?? 0) + 1);
+        }
+      }
+      const { stitches } = job.plan;
+      expect(bites).toBe(2 * stitches - 1);
+      expect(entered.size).toBe(2 * stitches);
+      const once = [...entered].filter(([, times]) => times === 1).map(([loop]) => loop);
+      expect(once.toSorted()).toEqual([`A${stitches}`, 'B1'].toSorted());
+    }, 100);
+  });
+
+  it('threads the cord so that both ends come out on the outside', () => {
+    overJobs((job) => {
+      const threaded = [...allSteps(job)]
+        .flatMap((step) => step.moves)
+        .filter((move) => move.move === 'thread');
+      expect(threaded.length % 2).toBe(0);
+      expect(threaded.map((move) => move.eyelet)).toEqual(job.plan.eyelets.used);
+      if (threaded.length > 0) expect(threaded[0]?.towards).toBe('inside');
+      if (threaded.length > 0) expect(threaded.at(-1)?.towards).toBe('outside');
+    }, 100);
+  });
+
+  it('takes half the rows from each side of the seam', () => {
+    overJobs((job) => {
+      const taken = { front: 0, back: 0 };
+      for (const move of [...allSteps(job)].flatMap((step) => step.moves)) {
+        if (move.move === 'bars') taken[move.side] += move.count;
+      }
+      expect(taken).toEqual({ front: job.plan.rows / 2, back: job.plan.rows / 2 });
+    }, 100);
+  });
+
+  it('gives the same step at an index, whichever was asked for before', () => {
+    overJobs((job) => {
+      const inOrder = [...allSteps(job)];
+      expect(inOrder.map((step) => step.step)).toEqual(inOrder.map((_, i) => i + 1));
+      for (const number of [job.stepCount, 1, Math.ceil(job.stepCount / 2)]) {
+        expect(stepAt(job, number)).toEqual(inOrder[number - 1]);
+      }
+    }, 100);
+  });
+});
