@@ -6,6 +6,8 @@ export default defineConfig({
   test: {
     include: ['source/**/*.test.{ts,tsx}', 'test/**/*.test.{ts,tsx}'],
     testTimeout: 20_000,
+    // With CI set, Ink draws nothing until it exits.
+    env: { CI: 'false' },
     maxWorkers: 2,
   },
 });

@@ -47,7 +47,8 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
 
 const alreadyThere = (side: Side): Outcome => fail({ code: 'bed/carriage-already-there', side });
 
-function placesOf(bed: Bed, names: readonly string[]): Result<readonly number[], BedFault> {
+/** Places of needles by name, or the first name that the bed does not have. */
+export function placesOf(bed: Bed, names: readonly string[]): Result<readonly number[], BedFault> {
   const needleCount = bed.needles.length;
   const places: number[] = [];
   for (const name of names) {
@@ -124,7 +125,8 @@ function knit(bed: Bed, to: Side): Outcome {
   });
 }
 
-function emptyBetweenEdges(bed: Bed): number {
+/** Working needles without a loop between the edges: the next pass makes each an eyelet. */
+export function emptyBetweenEdges(bed: Bed): number {
   const { left, right } = edgesOf(bed);
   if (left === null || right === null) return 0;
   return bed.needles.slice(left, right + 1).filter((needle) => needle.working && needle.loopCount === 0)

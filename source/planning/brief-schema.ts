@@ -1,13 +1,18 @@
 /** The shape and limits of a brief file, as one schema: it checks, and it yields the published JSON Schema. */
 import * as v from 'valibot';
 
-const between = (min: number, max: number) =>
-  v.pipe(v.number(), v.finite(), v.minValue(min), v.maxValue(max));
-const whole = (min: number, max: number) => v.pipe(v.number(), v.integer(), v.minValue(min), v.maxValue(max));
-const evenRows = (min: number, max: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(min), v.maxValue(max), v.multipleOf(2));
+const between = (min: number, max: number) => v.pipe(v.number(), v.minValue(min), v.maxValue(max));
+const whole = (min: number, max: number) => v.pipe(between(min, max), v.integer());
+const evenRows = (min: number, max: number) => v.pipe(whole(min, max), v.multipleOf(2));
 const side = v.picklist(['left', 'right']);
-const yarnName = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60));
+
+export const colourPattern = /^#[0-9A-Fa-f]{6}$/;
+/** One printable line without spaces at its ends; no controls, no marks that turn the writing round. */
+export const namePattern =
+  /^(?! )[^\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]+(?<! )$/;
+const plainName = (most: number) =>
+  v.pipe(v.string(), v.minLength(1), v.maxLength(most), v.regex(namePattern));
+const yarnName = plainName(60);
 
 const sizeSchema = v.strictObject({ widthCm: between(1, 300), depthCm: between(1, 300) });
 
@@ -22,7 +27,7 @@ const contentsSchema = v.strictObject({
 const countsSchema = v.strictObject({ stitches: whole(1, 400), rows: whole(1, 20_000) });
 
 export const briefSchema = v.strictObject({
-  name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200)),
+  name: plainName(200),
   bed: v.strictObject({
     needles: whole(10, 400),
     pitchMm: between(2, 20),
@@ -43,20 +48,23 @@ export const briefSchema = v.strictObject({
   crawl: v.optional(side),
   homeSide: v.optional(side),
   edgeStitches: v.optional(whole(1, 3)),
-  shapeEveryRows: v.optional(evenRows(2, 8)),
+  shapeEveryRows: v.optional(v.picklist([2, 4, 6, 8])),
   yarns: v.record(
     yarnName,
     v.strictObject({
-      colour: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
+      colour: v.pipe(v.string(), v.regex(colourPattern)),
       metresPer100g: between(1, 100_000),
       grams: v.optional(between(0, 100_000)),
     }),
   ),
-  stripes: v.pipe(
-    v.array(v.strictObject({ yarn: yarnName, rows: evenRows(2, 40) })),
-    v.minLength(1),
-    v.maxLength(200),
+  stripes: v.optional(
+    v.pipe(
+      v.array(v.strictObject({ yarn: yarnName, rows: evenRows(2, 40) })),
+      v.minLength(1),
+      v.maxLength(200),
+    ),
   ),
+  scraps: v.optional(v.strictObject({ rows: v.optional(evenRows(2, 40)) })),
   waste: v.optional(v.strictObject({ yarn: v.optional(yarnName), rows: v.optional(whole(1, 60)) })),
   cord: v.optional(
     v.strictObject({
@@ -71,10 +79,13 @@ export const briefSchema = v.strictObject({
 /** A brief as it stands in the file: checked field by field, nothing filled in. */
 export type BriefFile = v.InferOutput<typeof briefSchema>;
 
+/** The keys of `bag` in each of the three ways of saying how big it should be. */
+export const bagWays = [sizeSchema, contentsSchema, countsSchema].map((schema) =>
+  Object.keys(schema.entries),
+);
+
 /** The one shape of `bag` that the keys point at, so that a fault names the field and not three alternatives. */
-export function bagSchemaFor(bag: unknown) {
-  const keys = typeof bag === 'object' && bag !== null ? Object.keys(bag) : [];
-  if (keys.includes('contents')) return contentsSchema;
-  if (keys.includes('stitches') || keys.includes('rows')) return countsSchema;
-  return sizeSchema;
+export function bagSchemaFor(bag: object) {
+  if ('contents' in bag) return contentsSchema;
+  return 'stitches' in bag || 'rows' in bag ? countsSchema : sizeSchema;
 }

@@ -47,8 +47,10 @@ export interface Brief {
   readonly edgeStitches: number;
   readonly shapeEveryRows: number;
   readonly yarns: ReadonlyMap<string, Yarn>;
-  /** One repeat, in knitting order. */
+  /** One repeat, in knitting order. With scraps it is empty, until `planBag` has found the sequence for a whole bag. */
   readonly stripes: readonly Stripe[];
+  /** The yarns are leftovers, to be put in order in stripes of this height; null where the stripes are given. */
+  readonly scraps: { readonly rows: number } | null;
   readonly waste: { readonly yarn: string; readonly rows: number };
   readonly cord: {
     readonly stitches: number;

@@ -18,16 +18,23 @@ export interface Wanted {
 const greatestCommonDivisor = (a: number, b: number): number =>
   b === 0 ? a : greatestCommonDivisor(b, a % b);
 
+/** Rows of one repeat. Scraps are laid stripe by stripe; two alone must take turns, so their stripes come in pairs. */
+function repeatRowsOf({ scraps, stripes, yarns }: Brief): number {
+  if (scraps) return scraps.rows * (yarns.size === 2 ? 2 : 1);
+  return stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
+}
+
 /** Rows come in multiples of this: whole stripe repeats and whole shaping intervals at once. */
 export function stepRowsOf(brief: Brief): number {
-  const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
+  const repeatRows = repeatRowsOf(brief);
   return (repeatRows * brief.shapeEveryRows) / greatestCommonDivisor(repeatRows, brief.shapeEveryRows);
 }
 
-/** The smallest choice of rows that makes at least one shaping move. */
+/** The smallest choice of rows that makes at least one shaping move and, of scraps, at least two stripes. */
 export function leastRowsOf(brief: Brief): number {
   const stepRows = stepRowsOf(brief);
-  return stepRows > brief.shapeEveryRows ? stepRows : 2 * stepRows;
+  const leastRows = Math.max(2 * brief.shapeEveryRows, 2 * (brief.scraps?.rows ?? 0));
+  return Math.ceil(leastRows / stepRows) * stepRows;
 }
 
 export const leastStitchesOf = (brief: Brief): number => 2 * brief.edgeStitches + 2;

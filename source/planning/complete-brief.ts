@@ -7,10 +7,9 @@ import type { BriefFault } from './fault.ts';
 
 /** Fills in what the file leaves out, after the checks that look at two fields at once. */
 export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
-  const fault = checkNames(file) ?? checkSwatch(file.swatch);
+  const fault = checkNames(file) ?? checkStripes(file) ?? checkSwatch(file.swatch);
   if (fault) return fail(fault);
   const crawl = file.crawl ?? 'left';
-  const firstYarn = file.stripes[0]?.yarn ?? '';
   return succeed({
     name: file.name,
     bed: { ...file.bed, marginNeedles: file.bed.marginNeedles ?? 2 },
@@ -23,11 +22,12 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
     yarns: new Map(
       Object.entries(file.yarns).map(([name, yarn]) => [name, { ...yarn, grams: yarn.grams ?? null }]),
     ),
-    stripes: file.stripes,
+    stripes: file.stripes ?? [],
+    scraps: file.scraps ? { rows: file.scraps.rows ?? 2 } : null,
     waste: { yarn: wasteYarn(file), rows: file.waste?.rows ?? 8 },
     cord: {
       stitches: file.cord?.stitches ?? 3,
-      yarn: file.cord?.yarn ?? firstYarn,
+      yarn: file.cord?.yarn ?? file.stripes?.[0]?.yarn ?? longestScrap(file),
       tieCm: file.cord?.tieCm ?? 25,
       roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
     },
@@ -44,11 +44,27 @@ function checkNames(file: BriefFile): BriefFault | null {
   if (known.includes(wasteYarn(file))) return { code: 'brief/waste-is-a-yarn', yarn: wasteYarn(file) };
   if (wasteYarn(file) === ravelCord) return { code: 'brief/reserved-yarn', yarn: ravelCord };
   const asked = [
-    ...file.stripes.map(({ yarn }, i) => ({ field: `stripes[${i}].yarn`, yarn })),
+    ...(file.stripes ?? []).map(({ yarn }, i) => ({ field: `stripes[${i}].yarn`, yarn })),
     ...(file.cord?.yarn ? [{ field: 'cord.yarn', yarn: file.cord.yarn }] : []),
   ];
   const stranger = asked.find(({ yarn }) => !known.includes(yarn));
   return stranger ? { code: 'brief/unknown-yarn', ...stranger, known } : null;
+}
+
+function checkStripes({ stripes, scraps, yarns }: BriefFile): BriefFault | null {
+  if (!scraps) return stripes ? null : { code: 'brief/missing', field: 'stripes' };
+  if (stripes) return { code: 'brief/stripes-and-scraps' };
+  const unweighed = Object.keys(yarns).find((name) => yarns[name]?.grams === undefined);
+  return unweighed === undefined ? null : { code: 'brief/scrap-not-weighed', yarn: unweighed };
+}
+
+/** The scrap with the most metres, which can best spare a cord. */
+function longestScrap({ yarns }: BriefFile): string {
+  const lengths = Object.entries(yarns).map(([name, { grams = 0, metresPer100g }]) => ({
+    name,
+    metres: grams * metresPer100g,
+  }));
+  return lengths.reduce((longest, one) => (one.metres > longest.metres ? one : longest)).name;
 }
 
 function checkSwatch(swatch: BriefFile['swatch']): BriefFault | null {

@@ -1,31 +1,32 @@
 /** Turns what the schema library reports into our own faults, each naming the field, the value and what is allowed. */
 import * as v from 'valibot';
-import { bagSchemaFor, briefSchema } from './brief-schema.ts';
-import type { BriefFault } from './fault.ts';
+import { bagSchemaFor, bagWays, briefSchema, colourPattern } from './brief-schema.ts';
+import type { BriefFault, JsonKind } from './fault.ts';
+import { formatField } from './field.ts';
 
 type Issue = v.BaseIssue<unknown>;
+type Key = string | number;
 
 /** The fault that helps the maker most, out of all that the schema found. */
-export const explainIssues = (issues: readonly [Issue, ...Issue[]]): BriefFault =>
-  explainIssue(mostTelling(issues));
+export function explainIssues(issues: readonly [Issue, ...Issue[]]): BriefFault {
+  const issue = mostTelling(issues);
+  const [first] = issue.path ?? [];
+  return first?.key === 'bag' && first.value !== undefined
+    ? explainBag(first.value)
+    : explainIssue(issue, []);
+}
 
 /** A misspelt key shows up as both unknown and missing: the unknown one says more. */
-const mostTelling = (issues: readonly [Issue, ...Issue[]]): Issue =>
-  issues.find((issue) => issue.type === 'strict_object' && issue.expected === 'never') ?? issues[0];
+const mostTelling = (issues: readonly [Issue, ...Issue[]]): Issue => issues.find(isUnknownKey) ?? issues[0];
 
-const fieldOf = (issue: Issue, prefix = ''): string =>
-  (issue.path ?? []).reduce(
-    (path, { key }) =>
-      typeof key === 'number' ? `${path}[${key}]` : path ? `${path}.${String(key)}` : String(key),
-    prefix,
-  );
+const isUnknownKey = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
 
-function explainIssue(issue: Issue, prefix = ''): BriefFault {
-  const field = fieldOf(issue, prefix);
-  const value = JSON.stringify(issue.input) ?? 'nothing';
-  if (issue.type === 'union') return explainBag(issue.input);
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
-    return { code: 'brief/unknown-key', field, known: siblingKeys(field) };
+function explainIssue(issue: Issue, above: readonly Key[]): BriefFault {
+  const path = [...above, ...(issue.path ?? []).map(({ key }) => key as Key)];
+  const field = formatField(path);
+  const value = issue.input;
+  if (isUnknownKey(issue)) {
+    return { code: 'brief/unknown-key', field, key: String(path.at(-1)), known: keysBeside(path) };
   }
   if (issue.received === 'undefined') return { code: 'brief/missing', field };
   switch (issue.type) {
@@ -42,39 +43,52 @@ function explainIssue(issue: Issue, prefix = ''): BriefFault {
     case 'max_length':
       return { code: 'brief/too-long', field, most: issue.requirement as number };
     case 'regex':
-      return { code: 'brief/not-a-colour', field, value };
+      return {
+        code: issue.requirement === colourPattern ? 'brief/not-a-colour' : 'brief/not-a-name',
+        field,
+        value,
+      };
     case 'picklist':
       return { code: 'brief/not-one-of', field, value, choices: choicesOf(issue.expected) };
     default:
-      return {
-        code: 'brief/wrong-type',
-        field: field || 'the brief',
-        expected: issue.expected ?? 'something else',
-        value,
-      };
+      return { code: 'brief/wrong-type', field, expected: kinds[issue.expected ?? ''] ?? 'group', value };
   }
 }
 
-const choicesOf = (expected: string | null): readonly string[] =>
-  [...(expected ?? '').matchAll(/"([^"]*)"/g)].map((match) => match[1] ?? '');
+const kinds: Readonly<Record<string, JsonKind>> = {
+  number: 'number',
+  string: 'text',
+  Array: 'list',
+  Object: 'group',
+};
+
+/** The library writes choices as `("left" | "right")`. */
+const choicesOf = (expected: string | null): readonly (string | number)[] =>
+  (expected ?? '')
+    .replace(/^\(|\)$/g, '')
+    .split(' | ')
+    .map((choice) => JSON.parse(choice));
 
 function explainBag(bag: unknown): BriefFault {
+  if (typeof bag !== 'object' || bag === null) {
+    return { code: 'brief/wrong-type', field: 'bag', expected: 'group', value: bag };
+  }
+  const keys = Object.keys(bag);
+  const ways = bagWays.filter((way) => way.some((key) => keys.includes(key)));
+  if (ways.length > 1) {
+    return { code: 'brief/two-sizes', keys: keys.filter((key) => bagWays.flat().includes(key)) };
+  }
+  if (keys.length === 0) return { code: 'brief/no-size' };
   const issues = v.safeParse(bagSchemaFor(bag), bag).issues;
-  return issues
-    ? explainIssue(mostTelling(issues), 'bag')
-    : { code: 'brief/wrong-type', field: 'bag', expected: 'Object', value: JSON.stringify(bag) };
+  return issues ? explainIssue(mostTelling(issues), ['bag']) : { code: 'brief/no-size' };
 }
 
-/** The keys that stand beside `field`, read off the schema itself. */
-function siblingKeys(field: string): readonly string[] {
-  const steps = field
-    .replace(/\[\d+\]/g, '.[]')
-    .split('.')
-    .slice(0, -1);
+/** The keys that may stand where the last of `path` stands, read off the schema itself. */
+function keysBeside(path: readonly Key[]): readonly string[] {
   let at: unknown = briefSchema;
-  for (const step of steps) at = unwrap(innerSchema(unwrap(at), step));
-  const entries = (unwrap(at) as { entries?: Record<string, unknown> } | undefined)?.entries;
-  return entries ? Object.keys(entries) : [];
+  for (const step of path.slice(0, -1)) at = unwrap(innerSchema(unwrap(at), step));
+  const { entries, options } = (unwrap(at) ?? {}) as Node;
+  return Object.keys(Object.assign({}, entries, ...(options ?? []).map((option) => option.entries)));
 }
 
 type Node = {
@@ -93,9 +107,9 @@ function unwrap(schema: unknown): unknown {
   return schema;
 }
 
-function innerSchema(schema: unknown, step: string): unknown {
+function innerSchema(schema: unknown, step: Key): unknown {
   const node = schema as Node | undefined;
-  if (step === '[]') return node?.item;
+  if (typeof step === 'number') return node?.item;
   const option = node?.options?.find((one) => one.entries && step in one.entries);
   return node?.entries?.[step] ?? option?.entries?.[step] ?? node?.value;
 }

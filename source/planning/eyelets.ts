@@ -9,13 +9,19 @@ export interface EyeletChoice {
   readonly skipped: readonly number[];
   /** The widest gap between neighbouring holes in use, in shaping intervals; the graft counts as two. */
   readonly widestGapIntervals: number;
+  /** From eyelet to eyelet along the mouth, and across the widest gap, in cm. */
+  readonly spacingCm: number;
+  readonly widestGapCm: number;
 }
 
-export function chooseEyelets(made: number): EyeletChoice {
+/** The eyelets of a mouth that is `mouthCm` round. */
+export function chooseEyelets(made: number, mouthCm: number): EyeletChoice {
   const all = Array.from({ length: made }, (_, i) => i + 1);
   const skipped = made % 2 === 0 ? [] : [(made + 1) / 2];
   const used = all.filter((eyelet) => !skipped.includes(eyelet));
-  return { made, used, skipped, widestGapIntervals: widestGap(used, made) };
+  const widestGapIntervals = widestGap(used, made);
+  const spacingCm = mouthCm / (made + 1);
+  return { made, used, skipped, widestGapIntervals, spacingCm, widestGapCm: widestGapIntervals * spacingCm };
 }
 
 /** Round the mouth there are `made + 1` intervals: place 0 is the graft, which has no eyelet. */

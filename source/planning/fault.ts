@@ -1,26 +1,47 @@
-/** Why a brief cannot be read. `field` is the path in the file, such as `stripes[1].rows`. */
+import type { JsonSlip } from './json-slip.ts';
+
+/** What the file should hold in a place: text in quotes, a group in braces, a list in brackets. */
+export type JsonKind = 'number' | 'text' | 'group' | 'list';
+
+/**
+ * Why a brief cannot be read. `field` is the path in the file, such as `stripes[1].rows`, and '' the brief itself;
+ * `value` is what the file has there.
+ */
 export type BriefFault =
-  | { readonly code: 'brief/not-json'; readonly detail: string }
-  | { readonly code: 'brief/unknown-key'; readonly field: string; readonly known: readonly string[] }
+  | { readonly code: 'brief/empty' }
+  | { readonly code: 'brief/too-big'; readonly characterCount: number; readonly most: number }
+  | {
+      readonly code: 'brief/not-json';
+      readonly line: number;
+      readonly column: number;
+      readonly slip: JsonSlip;
+      readonly found: string;
+    }
+  | {
+      readonly code: 'brief/unknown-key';
+      readonly field: string;
+      readonly key: string;
+      readonly known: readonly string[];
+    }
   | { readonly code: 'brief/missing'; readonly field: string }
   | {
       readonly code: 'brief/wrong-type';
       readonly field: string;
-      readonly expected: string;
-      readonly value: string;
+      readonly expected: JsonKind;
+      readonly value: unknown;
     }
-  | { readonly code: 'brief/not-whole'; readonly field: string; readonly value: string }
-  | { readonly code: 'brief/not-even'; readonly field: string; readonly value: string }
+  | { readonly code: 'brief/not-whole'; readonly field: string; readonly value: unknown }
+  | { readonly code: 'brief/not-even'; readonly field: string; readonly value: unknown }
   | {
       readonly code: 'brief/too-small';
       readonly field: string;
-      readonly value: string;
+      readonly value: unknown;
       readonly least: number;
     }
   | {
       readonly code: 'brief/too-large';
       readonly field: string;
-      readonly value: string;
+      readonly value: unknown;
       readonly most: number;
     }
   | { readonly code: 'brief/too-short'; readonly field: string }
@@ -28,10 +49,13 @@ export type BriefFault =
   | {
       readonly code: 'brief/not-one-of';
       readonly field: string;
-      readonly value: string;
-      readonly choices: readonly string[];
+      readonly value: unknown;
+      readonly choices: readonly (string | number)[];
     }
-  | { readonly code: 'brief/not-a-colour'; readonly field: string; readonly value: string }
+  | { readonly code: 'brief/not-a-colour'; readonly field: string; readonly value: unknown }
+  | { readonly code: 'brief/not-a-name'; readonly field: string; readonly value: unknown }
+  | { readonly code: 'brief/no-size' }
+  | { readonly code: 'brief/two-sizes'; readonly keys: readonly string[] }
   | { readonly code: 'brief/no-yarns' }
   | {
       readonly code: 'brief/unknown-yarn';
@@ -41,6 +65,8 @@ export type BriefFault =
     }
   | { readonly code: 'brief/reserved-yarn'; readonly yarn: string }
   | { readonly code: 'brief/waste-is-a-yarn'; readonly yarn: string }
+  | { readonly code: 'brief/stripes-and-scraps' }
+  | { readonly code: 'brief/scrap-not-weighed'; readonly yarn: string }
   | { readonly code: 'brief/two-units'; readonly field: string; readonly other: string }
   | { readonly code: 'brief/two-loop-lengths' }
   | { readonly code: 'brief/stitch-impossible'; readonly what: 'wide' | 'high'; readonly sizeMm: number };
@@ -59,4 +85,21 @@ export type PlanFault =
       readonly stitches: number;
       readonly usable: number;
       readonly greatestDepthCm: number | null;
-    };
+    }
+  | { readonly code: 'plan/scraps-cord-short'; readonly yarn: string; readonly shortGrams: number }
+  /** No scrap is long enough to knit the last stripe, graft and sew. */
+  | { readonly code: 'plan/scraps-no-closer'; readonly scraps: readonly string[] }
+  | {
+      readonly code: 'plan/scraps-too-little';
+      /** Stripes of the bag asked for, and how many the scraps can knit. */
+      readonly stripes: number;
+      readonly stripeRows: number;
+      readonly possible: number;
+      /** The most stripes one yarn can knit, since neighbours differ. */
+      readonly everyOther: number;
+      readonly scraps: readonly { readonly yarn: string; readonly stripes: number }[];
+      /** The largest bag that they do make; null where there is none. */
+      readonly largest: { readonly rows: number; readonly widthCm: number } | null;
+    }
+  | { readonly code: 'plan/yarn-not-weighed' }
+  | { readonly code: 'plan/yarn-for-no-bag'; readonly yarn: string };

@@ -23,24 +23,59 @@ import {
   widthCm,
 } from './geometry.ts';
 import type { Neighbour, Plan, Size } from './plan.ts';
+import { sequenceScraps } from './scraps.ts';
 import { planSeatings, usableNeedles } from './seatings.ts';
 import { layStripes } from './stripe-sequence.ts';
 import { planGraft, planSeam } from './tails.ts';
 import { planWarnings } from './warnings.ts';
-import { planYarn } from './yarn-needs.ts';
+import { type HandWork, planYarn } from './yarn-needs.ts';
 
 /** Works a brief out in full: size, bed, yarn and hand sewing; or says why it gives no bag. */
 export function planBag(brief: Brief): Result<Plan, PlanFault> {
   const gauge = gaugeOf(brief.swatch);
   const rows = chooseRows(brief, gauge);
   if (!rows.ok) return rows;
+  return planRows(brief, gauge, rows.value);
+}
+
+/** The plan with `rows` round the tube, which must be whole repeats. */
+export function planRows(brief: Brief, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
   const counts: Counts = {
-    rows: rows.value,
-    stitches: chooseStitches(brief, gauge, rows.value),
+    rows,
+    stitches: chooseStitches(brief, gauge, rows),
     shapeEveryRows: brief.shapeEveryRows,
   };
   const fault = checkStitches(brief, gauge, counts);
-  return fault ? fail(fault) : succeed(completePlan(brief, gauge, counts));
+  if (fault) return fail(fault);
+  if (!brief.scraps) return succeed(completePlan(brief, gauge, counts));
+  const stripes = sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts));
+  if (stripes.ok) return succeed(completePlan({ ...brief, stripes: stripes.value }, gauge, counts));
+  return fail(nameLargest(brief, gauge, rows, stripes.fault));
+}
+
+/** Where scraps do not reach, the largest bag of fewer stripes for which they do. */
+function nameLargest(brief: Brief, gauge: Gauge, rows: number, fault: PlanFault): PlanFault {
+  if (fault.code !== 'plan/scraps-too-little') return fault;
+  const stepRows = stepRowsOf(brief);
+  for (let fewer = rows - stepRows; fewer >= leastRowsOf(brief); fewer -= stepRows) {
+    const counts = {
+      rows: fewer,
+      stitches: chooseStitches(brief, gauge, fewer),
+      shapeEveryRows: brief.shapeEveryRows,
+    };
+    if (!sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts)).ok) continue;
+    return { ...fault, largest: { rows: fewer, widthCm: widthCm(counts, gauge) } };
+  }
+  return fault;
+}
+
+function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
+  return {
+    stitches: counts.stitches,
+    graft: planGraft(brief, gauge, counts.stitches),
+    seam: planSeam(counts.rows, widthCm(counts, gauge)),
+    cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10),
+  };
 }
 
 function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | null {
@@ -53,19 +88,25 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
   return { code: 'plan/bed-too-short', stitches, usable, greatestDepthCm };
 }
 
-function completePlan(brief: Brief, gauge: Gauge, counts: Counts): Plan {
+/** How the strip is laid out: its stripes, and its stays on the bed. */
+export type Layout = Pick<Plan, 'stripes' | 'seatings'>;
+
+function layOut(brief: Brief, counts: Counts): Layout {
+  const stripes = layStripes(brief.stripes, counts.rows);
+  return { stripes, seatings: planSeatings(brief, counts, stripes) };
+}
+
+/** All that follows from the counts; the layout too, unless part of it is knitted already. */
+export function completePlan(
+  brief: Brief,
+  gauge: Gauge,
+  counts: Counts,
+  { stripes, seatings } = layOut(brief, counts),
+): Plan {
   const { rows, stitches } = counts;
-  const stripes = layStripes(brief.stripes, rows);
   const size = sizeOf(brief, gauge, counts);
   const shapings = shapingsIn(counts);
-  const work = {
-    stitches,
-    stripes,
-    seatings: planSeatings(brief, counts, stripes),
-    graft: planGraft(brief, gauge, stitches),
-    seam: planSeam(rows, size.widthCm),
-    cord: planCord(brief, gauge, size.mouthCm),
-  };
+  const work = { stripes, seatings, ...handWork(brief, gauge, counts) };
   const plan = {
     brief,
     gauge,
@@ -77,7 +118,7 @@ function completePlan(brief: Brief, gauge: Gauge, counts: Counts): Plan {
     needlesUsed: stitches + shapings,
     yarn: planYarn(brief, gauge, work),
     tightness: fabricTightness(brief, gauge, stripes),
-    eyelets: chooseEyelets(shapings),
+    eyelets: chooseEyelets(shapings, size.mouthCm),
     ...work,
   };
   return { ...plan, warnings: planWarnings(plan) };

@@ -3,7 +3,7 @@
  * start and end, the graft and seam tails for the last stripe's yarn, the cord for its own. The grafted row is not
  * counted among the knitted ones: its yarn is in the graft tail. Mass = km × tex, tex = 100 000 / (m per 100 g).
  */
-import type { Brief } from './brief.ts';
+import type { Brief, Yarn } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { Gauge } from './gauge.ts';
 import type { Seating } from './seatings.ts';
@@ -20,6 +20,8 @@ export interface YarnNeed {
   readonly haveGrams: number | null;
   /** Whether what was weighed covers the need with its reserve; null where either is unknown. */
   readonly enough: boolean | null;
+  /** What has to be found, reserve included; 0 where there is enough, null where either is unknown. */
+  readonly shortGrams: number | null;
 }
 
 const reserve = 1.1;
@@ -34,38 +36,67 @@ export const reseatWasteRows = (brief: Brief): number =>
 /** Linear density in tex (grams per kilometre). */
 export const texOf = (metresPer100g: number): number => 100_000 / metresPer100g;
 
-export interface YarnWork {
+/** What is made of yarn beside the stripes, and how wide the strip is. */
+export interface HandWork {
   readonly stitches: number;
-  readonly stripes: readonly KnittedStripe[];
-  readonly seatings: readonly Seating[];
   readonly graft: GraftTail;
   readonly seam: SeamTail;
   readonly cord: CordPlan;
 }
 
+export interface YarnWork extends HandWork {
+  readonly stripes: readonly KnittedStripe[];
+  readonly seatings: readonly Seating[];
+}
+
+/** One yarn's part in the stripes. */
+export interface YarnShare {
+  /** Its rows, the grafted one included; 0 where it knits no stripe. */
+  readonly rows: number;
+  /** Rows of other stripes that its strand climbs past between its own. */
+  readonly carriedRows: number;
+  /** It knits the last stripe, and so grafts and sews. */
+  readonly closes: boolean;
+}
+
 /** One need for each yarn of the brief, used or not, and one for the waste yarn, last. */
 export function planYarn(brief: Brief, gauge: Gauge, work: YarnWork): readonly YarnNeed[] {
   const needs = [...brief.yarns].map(([name, yarn]) => {
-    const metres = metresOf(name, gauge, work);
-    const grams = (metres / 1000) * texOf(yarn.metresPer100g);
-    const withReserveGrams = grams * reserve;
-    const enough = yarn.grams === null ? null : withReserveGrams <= yarn.grams;
-    return { yarn: name, metres, grams, withReserveGrams, haveGrams: yarn.grams, enough };
+    const metres = metresFor(name, shareOf(name, work.stripes), gauge, work);
+    return { yarn: name, metres, ...weigh(metres, yarn) };
   });
   const waste = { yarn: brief.waste.yarn, metres: wasteMetres(brief, gauge, work) };
-  return [...needs, { ...waste, grams: null, withReserveGrams: null, haveGrams: null, enough: null }];
+  const unknown = { grams: null, withReserveGrams: null, haveGrams: null, enough: null, shortGrams: null };
+  return [...needs, { ...waste, ...unknown }];
 }
 
-function metresOf(yarn: string, gauge: Gauge, work: YarnWork): number {
-  const own = work.stripes.filter((stripe) => stripe.yarn === yarn);
-  const closes = work.stripes.at(-1)?.yarn === yarn;
-  const knittedRows = own.reduce((sum, stripe) => sum + stripe.rows, 0) - (closes ? 1 : 0);
+/** Metres as grams, beside what the maker has. */
+export function weigh(metres: number, { metresPer100g, grams: haveGrams }: Yarn) {
+  const grams = (metres / 1000) * texOf(metresPer100g);
+  const withReserveGrams = grams * reserve;
+  const shortGrams = haveGrams === null ? null : Math.max(0, withReserveGrams - haveGrams);
+  const enough = shortGrams === null ? null : shortGrams === 0;
+  return { grams, withReserveGrams, haveGrams, enough, shortGrams };
+}
+
+/** Metres that `yarn` needs for its share of the stripes and, where they fall to it, graft, seam and cord. */
+export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: HandWork): number {
+  const knittedRows = share.rows - (share.closes ? 1 : 0);
   const stitchesCm = (knittedRows * work.stitches * gauge.loopLengthMm) / 10;
-  const carriedCm = (carriedRows(own) * gauge.rowMm) / 10;
-  const startsCm = own.length > 0 ? endTailCm : 0;
-  const lastEndCm = own.length === 0 ? 0 : closes ? work.graft.tailCm + work.seam.tailCm : endTailCm;
+  const carriedCm = (share.carriedRows * gauge.rowMm) / 10;
+  const startsCm = share.rows > 0 ? endTailCm : 0;
+  const lastEndCm = share.closes ? work.graft.tailCm + work.seam.tailCm : startsCm;
   const cordCm = work.cord.yarn === yarn ? work.cord.metres * 100 + 2 * endTailCm : 0;
   return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
+}
+
+function shareOf(yarn: string, stripes: readonly KnittedStripe[]): YarnShare {
+  const own = stripes.filter((stripe) => stripe.yarn === yarn);
+  return {
+    rows: own.reduce((sum, stripe) => sum + stripe.rows, 0),
+    carriedRows: carriedRows(own),
+    closes: stripes.at(-1)?.yarn === yarn,
+  };
 }
 
 /** Rows of other stripes that the strand climbs past between its own. */

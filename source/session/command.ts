@@ -1,3 +1,8 @@
+import type { ReplanFault } from '../planning/plan-from.ts';
+import type { Slip } from './diagnose/slip.ts';
+import type { Mend } from './mend.ts';
+import type { RipBackFault } from './rip-back/rip-back.ts';
+
 /** What a maker can do to a session. Accepted commands are what the log records, one line each. */
 export type Command =
   | { readonly do: 'confirm'; readonly count: number }
@@ -6,7 +11,31 @@ export type Command =
   /** Go to where `done` steps are confirmed, whatever lies between. */
   | { readonly do: 'jump'; readonly done: number }
   | { readonly do: 'note'; readonly text: string }
-  | { readonly do: 'mark'; readonly name: string };
+  | { readonly do: 'mark'; readonly name: string }
+  /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
+  | { readonly do: 'rip-back'; readonly done: number }
+  /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */
+  | {
+      readonly do: 'mend';
+      readonly slip: Slip;
+      readonly move: number | null;
+      readonly how: Mend['how'];
+      readonly done: number;
+    }
+  /**
+   * The rest is planned anew from here: rows round the tube, the piece's own gauge, and yarn `to` in place of `from` from
+   * the next stripe on. A yarn that the brief does not have comes with its colour and thickness. Null where nothing changes.
+   */
+  | {
+      readonly do: 'replan';
+      readonly rows: number;
+      readonly stitchMm: number | null;
+      readonly rowMm: number | null;
+      readonly from: string | null;
+      readonly to: string | null;
+      readonly colour: string | null;
+      readonly metresPer100g: number | null;
+    };
 
 export type SessionFault =
   | { readonly code: 'session/nothing-to-confirm' }
@@ -15,4 +44,6 @@ export type SessionFault =
   | { readonly code: 'session/nothing-to-redo' }
   | { readonly code: 'session/no-such-step'; readonly step: number; readonly stepCount: number }
   | { readonly code: 'session/already-there'; readonly done: number }
-  | { readonly code: 'session/nothing-to-say'; readonly what: 'note' | 'mark' };
+  | { readonly code: 'session/nothing-to-say'; readonly what: 'note' | 'mark' }
+  | RipBackFault
+  | ReplanFault;

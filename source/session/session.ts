@@ -1,9 +1,27 @@
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
+import type { Slip } from './diagnose/slip.ts';
+import type { Mend } from './mend.ts';
+
+/** A slip that was set right, and how; a kept one shows in the bag. */
+export interface SetRight {
+  readonly slip: Slip;
+  readonly move: number | null;
+  readonly how: Mend['how'];
+  /** Steps confirmed when it was done. */
+  readonly done: number;
+}
+
+/** What taking back brings back: the place, the plan followed from there, the slips set right. */
+export interface Standing {
+  readonly job: Job;
+  /** Steps confirmed; the step to do now is `done + 1`. */
+  readonly done: number;
+  readonly mends: readonly SetRight[];
+}
 
 /** Places left by earlier commands, newest first. A linked list, so that a press costs the same after a thousand. */
-export interface Places {
-  readonly done: number;
+export interface Places extends Standing {
   readonly earlier: Places | null;
 }
 
@@ -13,10 +31,7 @@ export interface Note {
 }
 
 /** Where a maker is in a job. Immutable: `updateSession` gives the next one. */
-export interface Session {
-  readonly job: Job;
-  /** Steps confirmed; the step to do now is `done + 1`. */
-  readonly done: number;
+export interface Session extends Standing {
   readonly takeBack: Places | null;
   readonly redo: Places | null;
   readonly notes: readonly Note[];
@@ -27,6 +42,7 @@ export interface Session {
 export const startSession = (job: Job): Session => ({
   job,
   done: 0,
+  mends: [],
   takeBack: null,
   redo: null,
   notes: [],

@@ -1,6 +1,8 @@
+import type { PlanChanges } from '../planning/plan-from.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
-import { isFinished, type Session } from './session.ts';
+import { replan } from './replan/replan.ts';
+import { isFinished, type Session, type Standing } from './session.ts';
 
 /**
  * The one state machine: the session after `command`, or why it cannot be done. Opening, resuming and replaying a log
@@ -20,13 +22,26 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return note(session, command.text);
     case 'mark':
       return mark(session, command.name);
+    case 'rip-back':
+      return ripBackTo(session, command.done);
+    case 'mend':
+      return setRight(session, command);
+    case 'replan':
+      return planAnew(session, command);
   }
 }
 
 type Outcome = Result<Session, SessionFault>;
 
-const goTo = (session: Session, done: number): Outcome =>
-  succeed({ ...session, done, takeBack: { done: session.done, earlier: session.takeBack }, redo: null });
+const standing = ({ job, done, mends }: Session): Standing => ({ job, done, mends });
+
+const goTo = (session: Session, to: Partial<Standing>): Outcome =>
+  succeed({
+    ...session,
+    ...to,
+    takeBack: { ...standing(session), earlier: session.takeBack },
+    redo: null,
+  });
 
 function confirm(session: Session, count: number): Outcome {
   const left = session.job.stepCount - session.done;
@@ -34,29 +49,71 @@ function confirm(session: Session, count: number): Outcome {
   if (!Number.isInteger(count) || count < 1 || count > left) {
     return fail({ code: 'session/too-many-steps', count, left });
   }
-  return goTo(session, session.done + count);
+  return goTo(session, { done: session.done + count });
 }
 
 function takeBack(session: Session): Outcome {
   const { takeBack: place } = session;
   if (!place) return fail({ code: 'session/nothing-to-take-back' });
-  const redoPlace = { done: session.done, earlier: session.redo };
-  return succeed({ ...session, done: place.done, takeBack: place.earlier, redo: redoPlace });
+  const { earlier, ...before } = place;
+  return succeed({
+    ...session,
+    ...before,
+    takeBack: earlier,
+    redo: { ...standing(session), earlier: session.redo },
+  });
 }
 
 function redo(session: Session): Outcome {
   const { redo: place } = session;
   if (!place) return fail({ code: 'session/nothing-to-redo' });
-  const takeBackPlace = { done: session.done, earlier: session.takeBack };
-  return succeed({ ...session, done: place.done, redo: place.earlier, takeBack: takeBackPlace });
+  const { earlier, ...after } = place;
+  return succeed({
+    ...session,
+    ...after,
+    redo: earlier,
+    takeBack: { ...standing(session), earlier: session.takeBack },
+  });
+}
+
+function noSuchStep({ job: { stepCount } }: Session, done: number): SessionFault | null {
+  if (Number.isInteger(done) && done >= 0 && done <= stepCount) return null;
+  return { code: 'session/no-such-step', step: done + 1, stepCount };
 }
 
 function jump(session: Session, done: number): Outcome {
-  const { stepCount } = session.job;
-  if (!Number.isInteger(done) || done < 0 || done > stepCount) {
-    return fail({ code: 'session/no-such-step', step: done + 1, stepCount });
+  const fault = noSuchStep(session, done);
+  if (fault) return fail(fault);
+  return done === session.done ? fail({ code: 'session/already-there', done }) : goTo(session, { done });
+}
+
+function ripBackTo(session: Session, done: number): Outcome {
+  const fault = noSuchStep(session, done);
+  if (fault) return fail(fault);
+  if (done >= session.done) {
+    return fail({ code: 'rip-back/not-behind', fromDone: session.done, toDone: done });
   }
-  return done === session.done ? fail({ code: 'session/already-there', done }) : goTo(session, done);
+  return goTo(session, { done });
+}
+
+type CommandOf<D extends Command['do']> = Extract<Command, { readonly do: D }>;
+
+function setRight(session: Session, { slip, move, how, done }: CommandOf<'mend'>): Outcome {
+  const fault = noSuchStep(session, done);
+  if (fault) return fail(fault);
+  return goTo(session, { done, mends: [...session.mends, { slip, move, how, done }] });
+}
+
+function planAnew(session: Session, command: CommandOf<'replan'>): Outcome {
+  const job = replan(session.job, session.done, changesOf(command));
+  return job.ok ? goTo(session, { job: job.value }) : job;
+}
+
+function changesOf(command: CommandOf<'replan'>): PlanChanges {
+  const { rows, stitchMm, rowMm, from, to, colour, metresPer100g } = command;
+  const measured = stitchMm === null || rowMm === null ? null : { stitchMm, rowMm };
+  const yarn = colour === null || metresPer100g === null ? null : { colour, metresPer100g, grams: null };
+  return { rows, measured, recolour: from === null || to === null ? null : { from, to, yarn } };
 }
 
 function note(session: Session, text: string): Outcome {

@@ -16,7 +16,7 @@ export const countClosingRow = (outline: Outline): number =>
   (feedsBefore(outline, outline.plan.knittedRows) ? 1 : 0) + fixedSteps + outline.closingWasteRows;
 
 export function closingRowStep(outline: Outline, local: number): StepBody {
-  const { plan, closingWasteRows } = outline;
+  const { plan, closingWasteRows, leftParked } = outline;
   const { graft, seam, shapings } = plan;
   const row = plan.knittedRows;
   const waste = plan.brief.waste.yarn;
@@ -41,10 +41,17 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
     const lengthCm = benchTailCm(graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0));
     return {
       ...common,
-      act: { kind: 'cut-graft-tail', yarn, lengthCm, throughSeam: graft.goesOnToSeam },
+      act: {
+        kind: 'cut-graft-tail',
+        yarn,
+        lengthCm,
+        throughSeam: graft.goesOnToSeam,
+        alsoCut: leftParked,
+      },
       moves: [
         { move: 'measure', lengthCm },
         { move: 'cut', yarn },
+        ...leftParked.map((left) => ({ move: 'cut', yarn: left }) as const),
       ],
       after: onBed(null, 0),
     };

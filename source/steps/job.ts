@@ -3,7 +3,7 @@ import { castOnStep, countCastOn } from './cast-on.ts';
 import { closingRowStep, countClosingRow } from './closing-row.ts';
 import { cordStep, countCord } from './cord.ts';
 import { countGraft, graftStep } from './graft.ts';
-import { type Outline, outlineSteps } from './outline.ts';
+import { type KnittedPart, type Outline, outlineSteps } from './outline.ts';
 import { countSeam, seamStep } from './seam.ts';
 import { type Phase, phases, type Step, type StepBody } from './step.ts';
 import { countStripes, stripesStep } from './stripes.ts';
@@ -15,6 +15,8 @@ export interface Job {
   readonly stepCount: number;
   /** By phase, in order: steps before its first one. */
   readonly phaseStarts: readonly number[];
+  /** Where the plan was changed half-way: the steps done by then stay as they were. */
+  readonly kept: { readonly job: Job; readonly done: number } | null;
 }
 
 interface PhaseSteps {
@@ -31,20 +33,29 @@ const phaseSteps: Readonly<Record<Phase, PhaseSteps>> = {
   cord: { count: countCord, step: cordStep },
 };
 
-export function layOutJob(plan: Plan): Job {
-  const outline = outlineSteps(plan);
+/** The steps of a plan; of one changed half-way, those after the `kept` ones, which must have brought the work so far. */
+export function layOutJob(plan: Plan, kept: Job['kept'] = null): Job {
+  const outline = outlineSteps(plan, kept && knittedPart(kept));
   const phaseStarts: number[] = [];
   let stepCount = 0;
   for (const phase of phases) {
     phaseStarts.push(stepCount);
     stepCount += phaseSteps[phase].count(outline);
   }
-  return { plan, outline, stepCount, phaseStarts };
+  return { plan, outline, stepCount, phaseStarts, kept };
+}
+
+function knittedPart({ job, done }: NonNullable<Job['kept']>): KnittedPart | null {
+  if (done === 0) return null;
+  const { row, after } = stepAt(job, done);
+  return { row, feeder: after.feeder, parked: after.parked };
 }
 
 /** The step with `number` (1 … stepCount). Throws outside that range: callers check against `stepCount`. */
-export function stepAt({ outline, phaseStarts, stepCount }: Job, number: number): Step {
+export function stepAt(job: Job, number: number): Step {
+  const { outline, phaseStarts, stepCount, kept } = job;
   if (!(number >= 1 && number <= stepCount)) throw new RangeError(`no step ${number} of ${stepCount}`);
+  if (kept && number <= kept.done) return stepAt(kept.job, number);
   const index = number - 1;
   let which = phases.length - 1;
   while ((phaseStarts[which] ?? 0) > index) which--;

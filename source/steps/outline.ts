@@ -28,26 +28,38 @@ export interface Outline {
   readonly rowStart: Uint32Array;
   readonly closingWasteRows: number;
   readonly reseatWasteRows: number;
+  /** Yarns that wait parked though the plan, changed half-way, does not need them again: cut at the closing row. */
+  readonly leftParked: readonly string[];
+}
+
+/** What is knitted already when the rest of a job is planned anew. */
+export interface KnittedPart {
+  /** Rows knitted. */
+  readonly row: number;
+  readonly feeder: string | null;
+  readonly parked: ReadonlyMap<string, Side>;
 }
 
 /** The claw weights are moved up every so many rows: common practice says 10 to 20, the growing edge more often. */
 const weightRows = 10;
 
-export function outlineSteps(plan: Plan): Outline {
+export function outlineSteps(plan: Plan, knitted: KnittedPart | null = null): Outline {
   const stripeOfRow = new Uint16Array(plan.rows + 1);
   for (const [i, { firstRow, lastRow }] of plan.stripes.entries()) stripeOfRow.fill(i, firstRow, lastRow + 1);
   const seatingOfRow = new Uint16Array(plan.rows + 1);
   for (const [i, { fromRow, throughRow }] of plan.seatings.entries())
     seatingOfRow.fill(i, fromRow, throughRow + 1);
+  const leftParked = knitted ? leftParkedOf(plan, knitted) : [];
   const bare = {
     plan,
     needles: formatNeedles(plan.brief.bed.needles, 0, plan.brief.bed.needles - 1),
-    yarnSpans: yarnSpansOf(plan),
+    yarnSpans: yarnSpansOf(plan).map((span) => spanFromHere(plan, span, knitted, leftParked)),
     stripeOfRow,
     seatingOfRow,
     rowStart: new Uint32Array(plan.rows),
     closingWasteRows: closingWasteRows(plan.brief),
     reseatWasteRows: reseatWasteRows(plan.brief),
+    leftParked,
   };
   for (let row = 1; row < plan.knittedRows; row++) {
     bare.rowStart[row + 1] = (bare.rowStart[row] ?? 0) + partsOfRow(bare, row).stepCount;
@@ -63,6 +75,26 @@ function yarnSpansOf({ brief, stripes, rows }: Plan): readonly YarnSpan[] {
     lastRow: stripes.findLast((stripe) => stripe.yarn === yarn)?.lastRow ?? rows,
     end: i % 2 === 0 ? brief.homeSide : opposite(brief.homeSide),
   }));
+}
+
+const leftParkedOf = ({ stripes }: Plan, { row, parked }: KnittedPart): readonly string[] =>
+  [...parked.keys()].filter(
+    (yarn) => !stripes.some((stripe) => stripe.yarn === yarn && stripe.lastRow > row),
+  );
+
+/** A yarn cut before the change starts anew; one left parked waits there until the end. */
+function spanFromHere(
+  { stripes, rows }: Plan,
+  span: YarnSpan,
+  knitted: KnittedPart | null,
+  leftParked: readonly string[],
+): YarnSpan {
+  if (!knitted || span.firstRow > knitted.row) return span;
+  const { row, feeder, parked } = knitted;
+  if (leftParked.includes(span.yarn)) return { ...span, lastRow: rows + 1 };
+  if (span.yarn === feeder || parked.has(span.yarn)) return span;
+  const next = stripes.find((stripe) => stripe.yarn === span.yarn && stripe.lastRow > row);
+  return next ? { ...span, firstRow: Math.max(next.firstRow, row + 1) } : span;
 }
 
 /** What one row brings with it, in working order: thread, pass, re-seat, increase and decrease, weights. */

@@ -84,6 +84,8 @@ export type Act =
       readonly yarn: string;
       readonly lengthCm: number;
       readonly throughSeam: boolean;
+      /** Yarns that wait parked and are not needed again. */
+      readonly alsoCut: readonly string[];
     }
   | { readonly kind: 'ready-graft'; readonly tailSide: Side }
   | { readonly kind: 'bite'; readonly number: number; readonly opens: string; readonly finishes: string }

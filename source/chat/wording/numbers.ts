@@ -1,6 +1,7 @@
-/** Numbers and lists as a maker reads them. */
+/** Numbers and lists as a maker reads them; quantities with a unit are in `shared/units`. */
+import { formatLength, metric } from '../../shared/units.ts';
 
-export const formatCm = (cm: number): string => `${cm.toFixed(1).replace(/\.0$/, '')} cm`;
+export const formatCm = (cm: number): string => formatLength(cm, metric);
 
 /** `1 row`, `3 rows`. */
 export const count = (howMany: number, one: string, many = `${one}s`): string =>

@@ -93,7 +93,7 @@ export function createFieldStream({ drawWaitMs = 200 }: { readonly drawWaitMs?: 
     stdin: input as unknown as NodeJS.ReadStream,
     send(strokes) {
       queue = [...queue, ...strokes];
-      setImmediate(handNext);
+      if (strokes.length > 0) setImmediate(handNext);
     },
     clear() {
       queue = [];

@@ -23,7 +23,7 @@ const sequence =
 // The eight-bit forms (\x9b for ESC [ and so on) are the same controls by the standard.
 const csi = String.raw`(\x1b?)(?:\x1b\[|\x9b)`;
 const ss3 = String.raw`(\x1b?)(?:\x1bO|\x8f)`;
-const string = String.raw`(?:\x1b[\]PX^_]|[\x90\x98\x9d-\x9f])[^\x00-\x1f\x9c]*`;
+const controlString = String.raw`(?:\x1b[\]PX^_]|[\x90\x98\x9d-\x9f])[^\x00-\x1f\x9c]*`;
 const sticky = (pattern: string): RegExp => new RegExp(pattern, 'uy');
 
 const rules: readonly Rule[] = [
@@ -41,7 +41,7 @@ const rules: readonly Rule[] = [
   // Control strings end with BEL or ST; any other control breaks them off, so Ctrl-C is never swallowed.
   [
     sticky(
-      String.raw`${string}(?:\x07|\x9c|\x1b\\|(?=[\x00-\x06\x08-\x1a\x1c-\x1f])|(?=\x1b(?:[^\\\p{Cs}]|\p{Cs}(?!$))))`,
+      String.raw`${controlString}(?:\x07|\x9c|\x1b\\|(?=[\x00-\x06\x08-\x1a\x1c-\x1f])|(?=\x1b(?:[^\\\p{Cs}]|\p{Cs}(?!$))))`,
     ),
     nothing,
   ],

@@ -12,6 +12,7 @@ import {
 type Fields = readonly (readonly number[])[];
 type Marks = { ctrl: boolean; alt: boolean; shift: boolean; caps: boolean; kind: KeyKind };
 
+const plainMarks: Marks = { ctrl: false, alt: false, shift: false, caps: false, kind: 'press' };
 const kinds: readonly KeyKind[] = ['press', 'press', 'repeat', 'release'];
 
 function readFields(body: string): Fields | undefined {
@@ -77,9 +78,10 @@ function letterKey(fields: Fields, final: string, marks: Marks): Key | undefined
  * The key of a `CSI body final` sequence, or undefined when it is none: focus and mouse reports, replies
  * of the terminal, anything unknown. Sources: xterm control sequences (function keys, modifyOtherKeys as
  * `CSI 27 ; modifiers ; code ~`) and the kitty keyboard protocol (`CSI code ; modifiers : kind ; text u`).
+ * A cursor report from the first row looks like F3 with modifiers; never ask for one.
  */
 export function decodeCsi(body: string, final: string): Key | undefined {
-  if (body === '[') return namedKey(consoleNames.get(final), { ...plainMarks });
+  if (body === '[') return namedKey(consoleNames.get(final), plainMarks);
   const fields = readFields(body);
   const marks = readMarks(fields?.[1]);
   if (!fields || !marks || fields.length > 3) return undefined;
@@ -90,8 +92,6 @@ export function decodeCsi(body: string, final: string): Key | undefined {
   if (first?.[0] === 27 && other) return codeKey([[other[0] ?? 0, other[0] ?? 0]], marks);
   return other ? undefined : namedKey(tildeNames.get(first?.[0] ?? 0), marks);
 }
-
-const plainMarks: Marks = { ctrl: false, alt: false, shift: false, caps: false, kind: 'press' };
 
 /** The key of an `SS3 body final` sequence, with older modifiers in its body, or undefined. */
 export function decodeSs3(body: string, final: string): Key | undefined {

@@ -1,0 +1,132 @@
+/** Moves taken back on a bed of ten needles, L5 to R5, each case followed by hand. */
+import { describe, expect, it } from 'vitest';
+import { applyMove } from './apply-move.ts';
+import { type Bed, emptyBed } from './bed.ts';
+import type { BedMove } from './move.ts';
+import { applyReverse, type ReverseMove } from './reverse-move.ts';
+import { reverseOf } from './reverse-of.ts';
+
+const make = (bed: Bed, ...moves: readonly BedMove[]): Bed =>
+  moves.reduce((now, move) => {
+    const next = applyMove(now, move);
+    if (!next.ok) throw new Error(next.fault.code);
+    return next.value;
+  }, bed);
+
+const faultOf = (bed: Bed, move: ReverseMove): unknown => {
+  const outcome = applyReverse(bed, move);
+  return outcome.ok ? null : outcome.fault;
+};
+
+/** Five stitches of plum, L2 to R3; the carriage is home on the right. */
+const five = make(
+  emptyBed(10, 'right'),
+  { move: 'work', needles: ['L2', 'L1', 'R1', 'R2', 'R3'] },
+  { move: 'cast-on', yarn: 'grey' },
+  { move: 'feed', yarn: 'plum' },
+  { move: 'knit', to: 'left' },
+  { move: 'knit', to: 'right' },
+);
+const decrease: BedMove = { move: 'transfer', from: ['R3', 'R2'], to: ['R2', 'R1'] };
+const increase: BedMove = { move: 'transfer', from: ['L2', 'L1'], to: ['L3', 'L2'] };
+const shaped = make(five, increase, decrease, { move: 'rest', needles: ['R3'] });
+
+describe('a move taken back', () => {
+  it('parts the doubled stitch of a decrease: R1 holds two, and gives one back to R2', () => {
+    const doubled = make(five, decrease);
+    expect(doubled.needles[5]).toEqual({ working: true, loopCount: 2, yarn: 'plum' });
+    const back = reverseOf(five, decrease);
+    expect(back).toEqual({
+      undo: 'transfer',
+      from: ['R2', 'R1'],
+      to: ['R3', 'R2'],
+      lifts: [1, 1],
+      rests: [],
+    });
+    expect(back && applyReverse(doubled, back)).toEqual({ ok: true, value: five });
+  });
+
+  it('sends the outer needle of an increase back to resting: L3', () => {
+    const back = reverseOf(five, increase);
+    expect(back).toMatchObject({ from: ['L3', 'L2'], to: ['L2', 'L1'], rests: ['L3'] });
+    expect(back && applyReverse(make(five, increase), back)).toEqual({ ok: true, value: five });
+  });
+
+  it('pulls a row out to two loops on R1 and none on L1, the eyelet', () => {
+    const back = reverseOf(shaped, { move: 'knit', to: 'left' });
+    expect(back).toEqual({
+      undo: 'knit',
+      yarn: 'plum',
+      back: 'right',
+      catches: [
+        { first: 'L3', last: 'L2', loops: 1, yarn: 'plum' },
+        { first: 'L1', last: 'L1', loops: 0, yarn: null },
+        { first: 'R1', last: 'R1', loops: 2, yarn: 'plum' },
+        { first: 'R2', last: 'R2', loops: 1, yarn: 'plum' },
+      ],
+    });
+    const knitted = make(shaped, { move: 'knit', to: 'left' });
+    expect(knitted.eyeletCount).toBe(1);
+    expect(back && applyReverse(knitted, back)).toEqual({ ok: true, value: shaped });
+  });
+
+  it('leaves nothing to undo of a measuring, and unpicks the rest of what the hands did', () => {
+    expect(reverseOf(five, { move: 'measure', lengthCm: 30 })).toBeNull();
+    const bite = { move: 'bite', opens: 'A1', finishes: 'B1' } as const;
+    expect(reverseOf(five, bite)).toEqual({ undo: 'hand', what: bite });
+  });
+});
+
+describe('a move that cannot be taken back so', () => {
+  const pull: ReverseMove = { undo: 'knit', yarn: 'plum', back: 'left', catches: [] };
+
+  it('names what stands in the way', () => {
+    expect(faultOf(five, { ...pull, back: 'right' })).toEqual({
+      code: 'bed/carriage-already-there',
+      side: 'right',
+    });
+    expect(faultOf(five, { ...pull, yarn: 'mint' })).toMatchObject({ code: 'bed/yarn-not-in-feeder' });
+    const mixed: Bed = {
+      ...five,
+      needles: five.needles.map((needle, i) => (i === 4 ? { ...needle, yarn: 'mint' } : needle)),
+    };
+    expect(faultOf(mixed, pull)).toEqual({
+      code: 'reverse/other-yarn',
+      needle: 'L1',
+      yarn: 'plum',
+      held: 'mint',
+    });
+    const part: ReverseMove = { undo: 'transfer', from: ['R1'], to: ['R2'], lifts: [2], rests: [] };
+    expect(faultOf(five, part)).toEqual({ code: 'reverse/too-few-loops', needle: 'R1', loops: 2 });
+    expect(faultOf(five, { undo: 'work', needles: ['R1'] })).toMatchObject({ code: 'bed/needle-holds-loop' });
+    expect(faultOf(five, { undo: 'stray', needle: 'R9' })).toMatchObject({ code: 'bed/needle-off-bed' });
+    expect(faultOf(five, { undo: 'park', yarn: 'mint' })).toMatchObject({ code: 'bed/feeder-full' });
+    expect(faultOf(five, { undo: 'cut', yarn: 'mint', joinedAt: 'feeder' })).toMatchObject({
+      code: 'bed/feeder-full',
+    });
+    expect(faultOf(five, { undo: 'feed', yarn: 'mint', parkedAt: null })).toMatchObject({
+      code: 'bed/yarn-not-in-feeder',
+    });
+    expect(faultOf(five, { undo: 'take-off', hangs: [], offBefore: 0 })).toMatchObject({
+      code: 'bed/bed-not-empty',
+    });
+    expect(faultOf(emptyBed(10, 'left'), { undo: 'rehang', left: 'L2', right: 'R2' })).toEqual({
+      code: 'bed/nothing-to-take-off',
+    });
+    const off = make(five, { move: 'take-off' });
+    expect(
+      faultOf(off, {
+        undo: 'take-off',
+        hangs: [{ first: 'L1', last: 'R1', loops: 1, yarn: null }],
+        offBefore: 0,
+      }),
+    ).toEqual({
+      code: 'bed/loops-differ',
+      loopsOff: 5,
+      needleCount: 2,
+    });
+    expect(faultOf(make(five, { move: 'cut', yarn: 'plum' }), { undo: 'park', yarn: 'mint' })).toMatchObject({
+      code: 'bed/yarn-not-here',
+    });
+  });
+});

@@ -1,0 +1,83 @@
+/** What can be typed after `slantwise`, as a table: reading the arguments and printing the usage both come out of it. */
+export interface CliOption {
+  readonly name: string;
+  /** What it takes; null for a plain switch. */
+  readonly takes: string | null;
+  readonly summary: string;
+}
+
+export interface CliCommand {
+  readonly name: CliName;
+  /** Arguments in order; one in brackets may be left out. */
+  readonly takes: readonly string[];
+  readonly summary: string;
+  readonly options: readonly CliOption[];
+}
+
+export type CliName = 'work' | 'plan' | 'steps' | 'schema' | 'replay' | 'check' | 'bags';
+
+const json: CliOption = { name: 'json', takes: null, summary: 'print JSON and nothing else' };
+
+export const cliCommands: readonly CliCommand[] = [
+  {
+    name: 'work',
+    takes: ['[BRIEF]'],
+    summary: 'knit a bag step by step; go on where you left off (also without the word work)',
+    options: [
+      { name: 'log', takes: 'FILE', summary: 'keep the log in this file' },
+      { name: 'new', takes: null, summary: 'start anew, even when this bag is on the go' },
+      { name: 'plain', takes: null, summary: 'no screen: read lines, print lines' },
+    ],
+  },
+  {
+    name: 'plan',
+    takes: ['BRIEF'],
+    summary: 'print the plan of a brief: size, yarn, needles, tails',
+    options: [
+      json,
+      {
+        name: 'from-yarn',
+        takes: null,
+        summary: 'the largest bag of this shape that the weighed yarns allow',
+      },
+    ],
+  },
+  { name: 'steps', takes: ['BRIEF'], summary: 'print every step of the job', options: [json] },
+  { name: 'schema', takes: [], summary: 'print the JSON Schema of a brief', options: [] },
+  { name: 'replay', takes: ['LOG'], summary: 'play a log again', options: [json] },
+  {
+    name: 'check',
+    takes: ['LOG'],
+    summary: 'check that a log is sound, and count what is in it',
+    options: [json],
+  },
+  { name: 'bags', takes: [], summary: 'list the bags on the go and finished', options: [json] },
+];
+
+export const usageOf = (command: CliCommand): string =>
+  ['slantwise', command.name, ...command.takes, ...command.options.map(optionUsage)].join(' ');
+
+const optionUsage = ({ name, takes }: CliOption): string => `[--${name}${takes ? ` ${takes}` : ''}]`;
+
+/** The whole usage, as printed by `slantwise --help`. */
+export function formatUsage(): string {
+  const lines = cliCommands.flatMap((command) => [
+    `  ${usageOf(command)}`,
+    `      ${command.summary}`,
+    ...command.options.map(
+      (option) =>
+        `      ${`--${option.name}${option.takes ? ` ${option.takes}` : ''}`.padEnd(13)}${option.summary}`,
+    ),
+  ]);
+  return [
+    'Slantwise plans a bias-striped drawstring bag for a hand-operated flat-bed knitting',
+    'machine, guides you one step at a time, and keeps the count.',
+    '',
+    ...lines,
+    '',
+    '  slantwise --help, slantwise --version',
+    '',
+    'Without BRIEF it goes on with the bag in hand, or begins the practice dice bag.',
+    'Exit status: 0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.',
+  ].join('\n');
+}

@@ -1,0 +1,19 @@
+import type { Command } from '../session/command.ts';
+import type { Landmark } from '../steps/landmarks.ts';
+
+/** What a typed line asks for. Parsing makes one of these and performs nothing. */
+export type Intent =
+  | { readonly kind: 'do'; readonly command: Command }
+  | { readonly kind: 'go'; readonly to: Landmark | { readonly at: 'mark'; readonly name: string } }
+  | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'marks' | 'notes' }
+  | { readonly kind: 'help'; readonly topic: string | null }
+  | { readonly kind: 'leave' };
+
+/** Why a typed line is not understood. */
+export type ChatFault =
+  | { readonly code: 'chat/unknown-command'; readonly word: string; readonly nearest: string | null }
+  | { readonly code: 'chat/ambiguous'; readonly word: string; readonly choices: readonly string[] }
+  | { readonly code: 'chat/not-a-count'; readonly word: string; readonly usage: string }
+  | { readonly code: 'chat/needs-more'; readonly usage: string }
+  | { readonly code: 'chat/unknown-place'; readonly word: string; readonly usage: string }
+  | { readonly code: 'chat/no-such-mark'; readonly name: string; readonly known: readonly string[] };

@@ -1,0 +1,8 @@
+/** One line of the transcript. The tone decides how a screen sets it, never what it means. */
+export interface Line {
+  readonly tone: 'typed' | 'done' | 'answer' | 'caution' | 'fault';
+  readonly text: string;
+}
+
+export const answer = (...texts: readonly string[]): readonly Line[] =>
+  texts.map((text) => ({ tone: 'answer', text }));

@@ -1,0 +1,86 @@
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type CliCommand, type CliName, cliCommands } from './cli-commands.ts';
+import { nearest } from './nearest.ts';
+
+/** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
+export type Arguments =
+  | {
+      readonly kind: 'run';
+      readonly name: CliName;
+      readonly operands: readonly string[];
+      readonly given: ReadonlyMap<string, string>;
+    }
+  | { readonly kind: 'help' }
+  | { readonly kind: 'version' };
+
+export type UsageFault =
+  | { readonly code: 'usage/unknown-option'; readonly option: string; readonly nearest: string | null }
+  | { readonly code: 'usage/option-needs-value'; readonly option: string; readonly takes: string }
+  | { readonly code: 'usage/option-takes-none'; readonly option: string }
+  | { readonly code: 'usage/missing-operand'; readonly command: CliCommand; readonly operand: string }
+  | { readonly code: 'usage/too-many-operands'; readonly command: CliCommand; readonly operand: string };
+
+/** A token as Node's own argument parser gives it. */
+export type ArgumentToken =
+  | {
+      readonly kind: 'option';
+      readonly name: string;
+      readonly rawName: string;
+      readonly value?: string | undefined;
+    }
+  | { readonly kind: 'positional'; readonly value: string }
+  | { readonly kind: 'option-terminator' };
+
+/** Reads tokens against the table of commands. A first word that names no command is the brief to work from. */
+export function parseArguments(tokens: readonly ArgumentToken[]): Result<Arguments, UsageFault> {
+  const words = tokens.filter((token) => token.kind === 'positional').map((token) => token.value);
+  const options = tokens.filter((token) => token.kind === 'option');
+  if (options.some(({ rawName }) => rawName === '--help' || rawName === '-h'))
+    return succeed({ kind: 'help' });
+  if (options.some(({ rawName }) => rawName === '--version')) return succeed({ kind: 'version' });
+  const named = cliCommands.find((command) => command.name === words[0]);
+  const command = named ?? (cliCommands[0] as CliCommand);
+  const operands = named ? words.slice(1) : words;
+  const fault = checkOperands(command, operands);
+  if (fault) return fail(fault);
+  const given = new Map<string, string>();
+  for (const option of options) {
+    const read = readOption(command, option);
+    if (!read.ok) return read;
+    given.set(option.name, read.value);
+  }
+  return succeed({ kind: 'run', name: command.name, operands, given });
+}
+
+function checkOperands(command: CliCommand, operands: readonly string[]): UsageFault | null {
+  const missing = command.takes.find((operand, i) => !operand.startsWith('[') && operands[i] === undefined);
+  if (missing) return { code: 'usage/missing-operand', command, operand: missing };
+  const extra = operands[command.takes.length];
+  return extra === undefined ? null : { code: 'usage/too-many-operands', command, operand: extra };
+}
+
+type OptionToken = Extract<ArgumentToken, { readonly kind: 'option' }>;
+
+function readOption(
+  { options }: CliCommand,
+  { name, rawName, value }: OptionToken,
+): Result<string, UsageFault> {
+  const known = options.find((option) => option.name === name);
+  if (!known || !rawName.startsWith('--')) {
+    const near = nearest(
+      name,
+      options.map((option) => option.name),
+    );
+    return fail({
+      code: 'usage/unknown-option',
+      option: rawName,
+      nearest: near === null ? null : `--${near}`,
+    });
+  }
+  if (known.takes === null) {
+    return value === undefined ? succeed('') : fail({ code: 'usage/option-takes-none', option: rawName });
+  }
+  return value === undefined
+    ? fail({ code: 'usage/option-needs-value', option: rawName, takes: known.takes })
+    : succeed(value);
+}

@@ -1,0 +1,48 @@
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type ChatCommand, chatCommands, findCommand } from './chat-commands.ts';
+import type { ChatFault, Intent } from './intent.ts';
+import { nearest } from './nearest.ts';
+
+/** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
+export function parseLine(line: string): Result<Intent, ChatFault> {
+  const text = line.trim().replace(/^\//, '').trim();
+  if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
+  const [word = '', ...rest] = text.split(/\s+/);
+  const command = commandFor(word.toLowerCase());
+  return command.ok ? command.value.parse(text.slice(word.length).trim() || rest.join(' ')) : command;
+}
+
+/** The command that `word` names or begins; a command's own name beats any it begins. */
+function commandFor(word: string): Result<ChatCommand, ChatFault> {
+  const exact = findCommand(word);
+  if (exact) return succeed(exact);
+  const begun = chatCommands.filter((command) => command.name.startsWith(word));
+  const shortest = begun.find((command) => begun.every((other) => other.name.startsWith(command.name)));
+  if (shortest) return succeed(shortest);
+  if (begun.length > 1) {
+    return fail({ code: 'chat/ambiguous', word, choices: begun.map((command) => command.name) });
+  }
+  const names = chatCommands.flatMap((command) => [
+    command.name,
+    ...command.aliases.filter((alias) => alias.length > 2),
+  ]);
+  return fail({ code: 'chat/unknown-command', word, nearest: nearest(word, names) });
+}
+
+/** Whole lines that `text` may become, in the order of the table. */
+export function completeLine(text: string, marks: readonly string[] = []): readonly string[] {
+  const slash = text.startsWith('/') ? '/' : '';
+  const [word = '', ...rest] = text.slice(slash.length).split(/\s+/);
+  if (rest.length === 0) {
+    return chatCommands
+      .filter((command) => command.name.startsWith(word.toLowerCase()))
+      .map((command) => `${slash}${command.name}`);
+  }
+  const command = findCommand(word.toLowerCase());
+  if (!command) return [];
+  const [first = '', ...more] = rest;
+  const ends = more.length === 0 ? command.follows : first === 'mark' ? marks : [];
+  const begun = more.length === 0 ? first : more.join(' ');
+  const kept = more.length === 0 ? `${slash}${word}` : `${slash}${word} ${first}`;
+  return ends.filter((end) => end.startsWith(begun.toLowerCase())).map((end) => `${kept} ${end}`);
+}

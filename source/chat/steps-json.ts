@@ -1,0 +1,27 @@
+import { type Job, stepAt } from '../steps/job.ts';
+import type { Step } from '../steps/step.ts';
+import { cautionOf } from './wording/cautions.ts';
+import { sayStep } from './wording/steps.ts';
+
+/** One step as other programs read it: a line of JSON Lines. */
+export function stepJson(job: Job, number: number): string {
+  const step = stepAt(job, number);
+  const { phase, row, stripe, moves, after } = step;
+  const say = sayStep(job.plan, step);
+  const caution = cautionOf(job.plan, step);
+  return JSON.stringify({
+    step: step.step,
+    phase,
+    say,
+    ...(caution === null ? {} : { caution }),
+    row,
+    stripe,
+    moves,
+    after: afterJson(after),
+  });
+}
+
+const afterJson = (after: Step['after']): Record<string, unknown> => ({
+  ...after,
+  parked: Object.fromEntries(after.parked),
+});

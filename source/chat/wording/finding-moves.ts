@@ -1,0 +1,144 @@
+/** What the hands do to set something right, a sentence a move, with the needles named in it. */
+import type { BedFault } from '../../bed/fault.ts';
+import type { BedMove, HandMove } from '../../bed/move.ts';
+import type { LoopRun, ReverseFault, ReverseMove } from '../../bed/reverse-move.ts';
+import { endTailCm } from '../../planning/tails.ts';
+import type { MendMove } from '../../session/mend.ts';
+import { exhaustive } from '../../shared/exhaustive.ts';
+import { formatList } from './numbers.ts';
+
+export const formatMendMove = (move: MendMove): string =>
+  'undo' in move ? formatReverseMove(move) : formatBedMove(move);
+
+function formatBedMove(move: BedMove): string {
+  switch (move.move) {
+    case 'work':
+      return `Bring ${needleList(move.needles)} to working.`;
+    case 'rest':
+      return `Push ${needleList(move.needles)} to resting.`;
+    case 'stand':
+      return `Put the carriage on the ${move.side}.`;
+    case 'cast-on':
+      return `Cast on with ${move.yarn}.`;
+    case 'feed':
+      return `Thread ${move.yarn} into the feeder.`;
+    case 'park':
+      return `Take ${move.yarn} out of the feeder and park it at the ${move.end} end.`;
+    case 'cut':
+      return `Cut ${move.yarn}, leaving ${endTailCm} cm.`;
+    case 'knit':
+      return `Knit one row to the ${move.to}.`;
+    case 'slip':
+      return `Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
+    case 'transfer':
+      return `With the tool, lift the loops of ${needleList(move.from)} and set them on ${needleList(move.to)}.`;
+    case 'take-off':
+      return 'Take the work off the needles.';
+    case 'rehang':
+      return `Hang the loops from ${move.left} to ${move.right}.`;
+    default:
+      return exhaustive(move);
+  }
+}
+
+function formatReverseMove(move: ReverseMove): string {
+  switch (move.undo) {
+    case 'work':
+      return `Push ${needleList(move.needles)} back to resting.`;
+    case 'rest':
+      return `Bring ${needleList(move.needles)} back to working.`;
+    case 'stand':
+      return `The carriage stood on the ${move.back}.`;
+    case 'slip':
+      return `Bring the carriage back to the ${move.back} without knitting.`;
+    case 'cast-on':
+      return 'Take the cast-on loops off the needles.';
+    case 'feed':
+      return move.parkedAt === null
+        ? `Take ${move.yarn} out of the feeder.`
+        : `Take ${move.yarn} out of the feeder, back to its place at the ${move.parkedAt} end.`;
+    case 'park':
+      return `Put ${move.yarn} back into the feeder.`;
+    case 'cut':
+      return `Join ${move.yarn} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt)}.`;
+    case 'knit':
+      return formatPullOut(move.yarn, move.catches, move.back);
+    case 'transfer':
+      return formatSetBack(move);
+    case 'take-off':
+      return `Hang the loops again from the waste rows: ${hungOn(move.hangs)}.`;
+    case 'rehang':
+      return `Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
+    case 'stray':
+      return `Drop the loose loop off ${move.needle} and push the needle to resting.`;
+    case 'hand':
+      return formatHandBack(move.what);
+    default:
+      return exhaustive(move);
+  }
+}
+
+const joinedPlace = (place: 'feeder' | 'left' | 'right'): string =>
+  place === 'feeder' ? 'it goes back into the feeder' : `it waits at the ${place} end`;
+
+/** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
+function needleList(names: readonly string[]): string {
+  return names.length > 4 ? `${names[0]} to ${names.at(-1)}` : formatList(names);
+}
+
+const edges = (runs: readonly LoopRun[]): string => `from ${runs[0]?.first} to ${runs.at(-1)?.last}`;
+
+function hungOn(runs: readonly LoopRun[]): string {
+  return `one on each needle ${edges(runs)}`;
+}
+
+/** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
+function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string): string {
+  const exceptions = catches.flatMap(({ first, last, loops }) => {
+    const where = first === last ? first : `each from ${first} to ${last}`;
+    if (loops === 1) return [];
+    return loops === 0 ? [`none on ${where}, which stays working`] : [`${loops} together on ${where}`];
+  });
+  const caught = [`one loop on each needle ${edges(catches)}`, ...exceptions];
+  return `Pull out the row of ${yarn} gently, catching every loop: ${formatList(caught)}. Bring the carriage back to the ${back} without knitting.`;
+}
+
+function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>): string {
+  const [from, to] = [needleList(move.from), needleList(move.to)];
+  return move.rests.length === 0
+    ? `Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1)}.`
+    : `Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} to resting.`;
+}
+
+function formatHandBack(what: HandMove): string {
+  switch (what.move) {
+    case 'bite':
+      return `Unpick the bite that opens ${what.opens} and finishes ${what.finishes}.`;
+    case 'bars':
+      return `Draw the thread out from under ${what.count === 1 ? 'the last bar' : `the last ${what.count} bars`} on the ${what.side}.`;
+    case 'draw-up':
+      return 'Ease the drawn-up thread.';
+    case 'fasten':
+      return 'Undo the fastening.';
+    case 'thread':
+      return `Draw the cord back out of eyelet ${what.eyelet}.`;
+    case 'release':
+      return `The ${what.what === 'waste' ? 'waste rows are' : 'ravel cord is'} out and not put back: hold the open loops on a spare strand.`;
+    case 'measure':
+      return `Measure ${what.lengthCm} cm again.`;
+    default:
+      return exhaustive(what);
+  }
+}
+
+/** Why a move cannot be taken back on the bed as it is. */
+export function formatReverseFault(fault: Exclude<ReverseFault, BedFault>): string {
+  switch (fault.code) {
+    case 'reverse/other-yarn':
+      return `The loop on ${fault.needle} is ${fault.held ?? 'of another yarn'}, not ${fault.yarn}: look again which row is the last.`;
+    case 'reverse/too-few-loops':
+      return `${fault.needle} holds fewer than ${fault.loops} loops: look again where the doubled stitch is.`;
+    default:
+      return exhaustive(fault);
+  }
+}

@@ -1,0 +1,198 @@
+import { describe, expect, it } from 'vitest';
+import { jobOf } from '../../../test/fixtures/plan-of.ts';
+import type { Bed } from '../../bed/bed.ts';
+import { diagnose } from '../../session/diagnose/diagnose.ts';
+import { slips } from '../../session/diagnose/slip.ts';
+import { locate, type Place } from '../../session/locate/locate.ts';
+import { looksAt } from '../../session/locate/looks-of.ts';
+import { facts } from '../../session/locate/seen.ts';
+import { replanChoices } from '../../session/replan/replan-choices.ts';
+import { bedAtPlace } from '../../session/rip-back/bed-at-place.ts';
+import { ripBack } from '../../session/rip-back/rip-back.ts';
+import { type Job, stepAt } from '../../steps/job.ts';
+import { doneBeforeMove } from '../../steps/landmarks.ts';
+import {
+  formatDiagnosis,
+  formatFinding,
+  formatIrreversible,
+  formatMend,
+  formatQuestion,
+  formatRipBack,
+  formatRipBackFault,
+  formatRipStep,
+  formatSeenFault,
+} from './finding.ts';
+import { formatReverseFault } from './finding-moves.ts';
+import { formatReplanChoices, formatReplanFault } from './finding-replan.ts';
+
+/** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
+const job: Job = jobOf({
+  name: 'Dice bag',
+  bed: { needles: 150, pitchMm: 6.5 },
+  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
+  bag: { stitches: 36, rows: 64 },
+  yarns: {
+    plum: { colour: '#6b2d5c', metresPer100g: 190 },
+    mint: { colour: '#9fd8c2', metresPer100g: 190 },
+  },
+  stripes: [
+    { yarn: 'plum', rows: 2 },
+    { yarn: 'mint', rows: 2 },
+  ],
+});
+const afterMove3 = doneBeforeMove(job, 3) + 2;
+const blame = /\byou (forgot|made|missed|did)|wrong(ly)? by you|your (mistake|fault)|error/i;
+
+const place = (done: number): Place => ({ done, through: done, looks: looksAt(job, done) });
+
+describe('finding the place', () => {
+  it('says where it is in one line', () => {
+    const finding = locate(job, looksAt(job, afterMove3));
+    if (!finding.ok) throw new Error(finding.fault.code);
+    expect(formatFinding(finding.value)).toEqual([
+      `It is here: step ${afterMove3 + 1} comes next, 6 rows knitted, edges R35 and R70, carriage on the right, plum in the feeder.`,
+    ]);
+  });
+
+  it('lists what looks alike and asks one question', () => {
+    const finding = locate(job, { left: 'R35', right: 'R70' });
+    if (!finding.ok) throw new Error(finding.fault.code);
+    const lines = formatFinding(finding.value);
+    expect(lines[0]).toBe('4 places look like this:');
+    expect(lines).toHaveLength(6);
+    expect(lines.at(-1)).toMatch(/\?$/);
+    expect(formatFinding({ found: 'none' })).toEqual(['No place in this bag looks like that.']);
+  });
+
+  it('has a question for every fact and a sentence for every fault', () => {
+    for (const fact of facts) expect(formatQuestion(fact)).toMatch(/\?$/);
+    expect(formatSeenFault({ code: 'seen/needle-off-bed', needle: 'R99', needleCount: 150 })).toMatch(
+      /R99.*150/,
+    );
+    expect(formatSeenFault({ code: 'seen/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] })).toMatch(
+      /plum and mint/,
+    );
+    expect(formatSeenFault({ code: 'seen/not-a-count', fact: 'stitches', value: -1 })).toMatch(/^-1/);
+  });
+});
+
+describe('a slip', () => {
+  it('is told as what is on the bed, with needles in every step of the mend', () => {
+    const { right, stitches, ...looks } = looksAt(job, afterMove3);
+    const found = diagnose(job, { ...looks, right: 'R71', stitches: stitches + 1 }, afterMove3);
+    const [first] = found.ok ? found.value : [];
+    if (!first) throw new Error('nothing found');
+    expect(right).toBe('R70');
+    expect(formatDiagnosis(first)).toBe(
+      'The decrease of move 3, after row 6, is not on the bed: the trailing edge is one needle too far out.',
+    );
+    expect(first.mends.flatMap(formatMend)).toEqual([
+      'It can be set right now, without a trace:',
+      'With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 to resting.',
+    ]);
+  });
+
+  it('has a sentence of its own for each, and blames nobody', () => {
+    const sentences = slips.map((slip) =>
+      formatDiagnosis({
+        slip,
+        place: place(afterMove3),
+        number: 3,
+        row: 6,
+        rowsSince: 2,
+        needle: 'R71',
+        yarn: 'plum',
+        usedYarn: 'mint',
+        mends: [],
+      }),
+    );
+    expect(new Set(sentences).size).toBe(slips.length);
+    for (const sentence of sentences) {
+      expect(sentence).toMatch(/\.$/);
+      expect(sentence).not.toMatch(blame);
+    }
+  });
+});
+
+describe('the way back', () => {
+  const back = ripBack(job, afterMove3 + 2, afterMove3 - 2);
+
+  it('is told a step a line, needles and counter in it', () => {
+    if (!back.ok) throw new Error(back.fault.code);
+    expect(formatRipBack(back.value)).toBe('4 steps back, to 6 rows on the counter.');
+    expect(back.value.steps.map(formatRipStep)).toEqual([
+      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays working and 2 together on R69. Bring the carriage back to the right without knitting. Turn the row counter back to 6.',
+      'Take mint out of the feeder, back to its place at the left end. Put plum back into the feeder.',
+      'Bring R71 back to working. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
+      'Set the loops of R35 and R36 back on R36 and R37. Push R35 to resting.',
+    ]);
+  });
+
+  it('says what cannot be taken back, and what to do instead', () => {
+    const whole = ripBack(job, job.stepCount, 0);
+    if (!whole.ok) throw new Error(whole.fault.code);
+    const marked = whole.value.irreversible;
+    expect(formatRipBack(whole.value)).toContain(`${marked.length} of them cannot be undone`);
+    for (const step of marked) {
+      const sentence = step.irreversible ? formatIrreversible(step.irreversible) : '';
+      expect(formatRipStep(step)).toContain(sentence);
+      expect(sentence).toMatch(/: .+\.$/);
+    }
+    for (const step of whole.value.steps) expect(formatRipStep(step)).not.toMatch(/undefined|null|\[object/);
+    expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 })).toMatch(
+      /before step 4/,
+    );
+    expect(formatRipBackFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 })).toMatch(/500/);
+  });
+
+  it('says why it cannot be gone on a bed that is different', () => {
+    expect(formatReverseFault({ code: 'reverse/other-yarn', needle: 'L1', yarn: 'plum', held: 'mint' })).toBe(
+      'The loop on L1 is mint, not plum: look again which row is the last.',
+    );
+    expect(formatReverseFault({ code: 'reverse/too-few-loops', needle: 'R69', loops: 2 })).toMatch(/R69/);
+  });
+
+  it('names needles that hold what it says', () => {
+    const bed: Bed = bedAtPlace(job, afterMove3);
+    expect(bed.needles.findIndex((needle) => needle.loopCount === 2)).toBe(75 + 69 - 1);
+    expect(stepAt(job, afterMove3).act).toMatchObject({ emptied: 'R71', doubled: 'R69' });
+  });
+});
+
+describe('planning on from here', () => {
+  it('tells the size of each choice and the nearest', () => {
+    const done = (job.phaseStarts[1] ?? 0) + 40;
+    const choices = replanChoices(job, done, {
+      measured: { stitchMm: 4.8, rowMm: 3.2 },
+      weighed: new Map([['mint', 1]]),
+      recolour: null,
+    });
+    if (!choices.ok) throw new Error(choices.fault.code);
+    const lines = formatReplanChoices(choices.value);
+    expect(lines[0]).toMatch(/^Finished as planned: 64 rows: 12.7 cm wide, .* but mint is \d+ g short\.$/);
+    expect(lines.at(-1)).toMatch(/^The weighed yarn lasts for none/);
+    const enough = replanChoices(job, done, { measured: null, weighed: new Map(), recolour: null });
+    if (!enough.ok) throw new Error(enough.fault.code);
+    expect(formatReplanChoices(enough.value).at(-1)).toBe(
+      'Nearest to 13.7 cm wide with the yarn there is: 64 rows.',
+    );
+    expect(formatReplanChoices(enough.value).join(' ')).toMatch(
+      /60 rows, 1 repeat fewer.*68 rows, 1 repeat more/,
+    );
+  });
+
+  it('says why a change cannot be, and what can', () => {
+    const sentences = [
+      formatReplanFault({ code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4, least: 12 }),
+      formatReplanFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }),
+      formatReplanFault({ code: 'replan/rows-too-many', rows: 40_000, most: 20_000 }),
+      formatReplanFault({ code: 'replan/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }),
+      formatReplanFault({ code: 'replan/yarn-not-to-come', yarn: 'sand' }),
+      formatReplanFault({ code: 'replan/colours-meet', first: 31, second: 1, yarn: 'plum' }),
+      formatReplanFault({ code: 'replan/measure-impossible', sizeMm: 0 }),
+      formatReplanFault({ code: 'replan/too-late' }),
+    ];
+    expect(new Set(sentences).size).toBe(sentences.length);
+    for (const sentence of sentences) expect(sentence).toMatch(/: .+\.$/);
+  });
+});

@@ -1,0 +1,30 @@
+/** What stands in a file, shown safely: short, on one line, without characters that steer a terminal. */
+
+const mostCharacters = 40;
+const unsafe = /[\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
+
+const escapeCharacter = (character: string): string =>
+  `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+function shorten(text: string): string {
+  const characters = Array.from(text);
+  return characters.length <= mostCharacters ? text : `${characters.slice(0, mostCharacters - 1).join('')}…`;
+}
+
+/** A text in double quotes, escaped as JSON escapes it. */
+export const quote = (text: string): string => JSON.stringify(shorten(text)).replace(unsafe, escapeCharacter);
+
+/** A path in the file: each key in it is cut short if it is long. */
+export const showField = (field: string): string =>
+  field
+    .split('.')
+    .map((key) => shorten(key).replace(unsafe, escapeCharacter))
+    .join('.');
+
+/** A JSON value as a maker reads it; lists and groups are named, not shown. */
+export function showValue(value: unknown): string {
+  if (typeof value === 'string') return quote(value);
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to hold';
+  if (Array.isArray(value)) return 'a list';
+  return typeof value === 'object' && value !== null ? 'a group' : String(value);
+}

@@ -1,0 +1,53 @@
+import { replayLines } from '../chat/replay-lines.ts';
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { formatJournalFault, formatTornTail } from '../chat/wording/journal-faults.ts';
+import { formatBag, formatTally } from '../chat/wording/logs.ts';
+import { logFolder } from '../files/data-folders.ts';
+import { listLogs } from '../files/log-list.ts';
+import { mostLogBytes, readBytes } from '../files/read-file.ts';
+import { saveSoundPart } from '../files/save-sound-part.ts';
+import { tallyLog } from '../journal/check.ts';
+import { entryJson } from '../journal/notation.ts';
+import { readLog } from '../journal/read-log.ts';
+import { readRecording } from '../journal/recording.ts';
+import { complain, exitCodes } from './outcome.ts';
+
+/** Prints a log as it was worked: each step with the time at which it was confirmed. */
+export function replay(path: string, json: boolean): number {
+  const bytes = readBytes(path, mostLogBytes);
+  if (!bytes.ok) return complain(formatFileFault(bytes.fault));
+  const recording = readRecording(bytes.value);
+  if (!recording.ok) return complain(`${path}: ${formatJournalFault(recording.fault)}`);
+  const lines = json
+    ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
+    : replayLines(recording.value);
+  for (const line of lines) process.stdout.write(`${line}\n`);
+  return exitCodes.done;
+}
+
+/** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
+export function check(path: string, json: boolean): number {
+  const bytes = readBytes(path, mostLogBytes);
+  if (!bytes.ok) return complain(formatFileFault(bytes.fault));
+  const reading = readLog(bytes.value);
+  const tally = tallyLog(reading);
+  if (!tally.ok) {
+    const saved = saveSoundPart(path);
+    const kept = saved.ok && saved.value ? ` The sound part is saved as ${saved.value.path}.` : '';
+    return complain(`${path}: ${formatJournalFault(tally.fault)}${kept}`);
+  }
+  process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
+  if (tally.value.tornBytes > 0) process.stderr.write(`slantwise: ${path}: ${formatTornTail(null)}\n`);
+  return exitCodes.done;
+}
+
+export function listBags(json: boolean): number {
+  for (const { path, lastUsed, tally } of listLogs(logFolder())) {
+    const bag = tally.ok ? tally.value : null;
+    const line = json
+      ? JSON.stringify({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null })
+      : formatBag(bag, path, lastUsed);
+    process.stdout.write(`${line}\n`);
+  }
+  return exitCodes.done;
+}

@@ -1,0 +1,106 @@
+/** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
+import { existsSync, statSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { isDeepStrictEqual } from 'node:util';
+import { formatFault } from '../chat/wording/faults.ts';
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { formatJournalFault } from '../chat/wording/journal-faults.ts';
+import { sayOtherBag } from '../chat/wording/logs.ts';
+import { readBriefFile } from '../files/brief-file.ts';
+import { logFolder, namedLog } from '../files/data-folders.ts';
+import { listLogs, newLogPath } from '../files/log-list.ts';
+import { openSessionLog, startSessionLog } from '../files/open-log.ts';
+import { saveSoundPart } from '../files/save-sound-part.ts';
+import type { SessionLog } from '../files/session-log.ts';
+import type { JournalFault } from '../journal/fault.ts';
+import type { FileFault } from '../journal/file-fault.ts';
+import { parseBrief } from '../planning/parse-brief.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+
+export interface WorkOptions {
+  /** Path of a brief; null goes on with the bag in hand. */
+  readonly brief: string | null;
+  readonly log: string | undefined;
+  readonly anew: boolean;
+  /** Version of this program. */
+  readonly program: string;
+}
+
+interface BriefText {
+  readonly json: unknown;
+  readonly name: string;
+}
+
+/** An open log to work in, or one sentence that says why there is none. */
+export function openWork(options: WorkOptions): Result<SessionLog, string> {
+  const brief = options.brief === null ? null : readBrief(options.brief);
+  if (brief && !brief.ok) return brief;
+  const asked = brief?.value ?? null;
+  const path = namedLog(options.log, process.env);
+  if (path !== null) return holdsLines(path) ? goOn(path, asked, false) : begin(options, asked, path, false);
+  const inHand = options.anew ? null : bagInHand(asked);
+  return inHand === null ? begin(options, asked, null, true) : goOn(inHand, asked, true);
+}
+
+const holdsLines = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
+
+/** The unfinished bag used last, of this brief where one is asked for. */
+function bagInHand(asked: BriefText | null): string | null {
+  const found = listLogs(logFolder()).find(
+    ({ tally }) =>
+      tally.ok &&
+      !tally.value.finished &&
+      (asked === null || isDeepStrictEqual(tally.value.brief, asked.json)),
+  );
+  return found?.path ?? null;
+}
+
+function begin(
+  options: WorkOptions,
+  asked: BriefText | null,
+  path: string | null,
+  ownFolder: boolean,
+): Result<SessionLog, string> {
+  const brief = asked ?? practiceBrief();
+  const where = path ?? newLogPath(logFolder(), brief.name, new Date());
+  const begun = startSessionLog({ path: where, brief: brief.json, program: options.program, ownFolder });
+  if (begun.ok) return begun;
+  const { fault } = begun;
+  return fail(isFileFault(fault) ? formatFileFault(fault) : `${options.brief ?? ''}: ${formatFault(fault)}`);
+}
+
+function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result<SessionLog, string> {
+  const opened = openSessionLog({ path, ownFolder });
+  if (!opened.ok) return fail(explain(path, opened.fault));
+  const log = opened.value;
+  if (asked === null || isDeepStrictEqual(log.state.header.brief, asked.json)) return opened;
+  log.leave();
+  return fail(sayOtherBag(path, log.state.header.name));
+}
+
+function explain(path: string, fault: JournalFault | FileFault): string {
+  if (isFileFault(fault)) return formatFileFault(fault);
+  const saved = saveSoundPart(path);
+  const goOnFrom =
+    saved.ok && saved.value
+      ? ` To go on from step ${saved.value.step + 1}: slantwise --log ${saved.value.path}`
+      : '';
+  return `${path}: ${formatJournalFault(fault)}${goOnFrom}`;
+}
+
+const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');
+
+function readBrief(path: string): Result<BriefText, string> {
+  const text = readBriefFile(path);
+  if (!text.ok) return fail(formatFileFault(text.fault));
+  const brief = parseBrief(text.value);
+  if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
+  return succeed({ json: JSON.parse(text.value), name: brief.value.name });
+}
+
+/** The bag to practise on, which comes with the program. */
+function practiceBrief(): BriefText {
+  const read = readBrief(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)));
+  if (!read.ok) throw new Error(read.fault);
+  return read.value;
+}

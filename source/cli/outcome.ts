@@ -1,0 +1,16 @@
+/** How a run ends: the exit status, and the one line that says why. */
+export const exitCodes = { done: 0, input: 1, usage: 2, interrupted: 130 } as const;
+
+/** Says one sentence on standard error and gives the exit status back. */
+export function complain(sentence: string, code: number = exitCodes.input): number {
+  process.stderr.write(`slantwise: ${sentence.replaceAll('\n', ' ')}\n`);
+  return code;
+}
+
+/** Whoever reads our output may stop early, as `head` does: that is no error. */
+export function quietOnClosedPipe(): void {
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit(exitCodes.done);
+  });
+}

@@ -1,0 +1,19 @@
+/** Where things are kept: the platform's folders for a program's data and settings, as env-paths and conf have them. */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import envPaths from 'env-paths';
+
+const folders = () => envPaths('slantwise', { suffix: '' });
+
+export const logFolder = (): string => join(folders().data, 'bags');
+export const settingsFolder = (): string => folders().config;
+
+/** The log that the maker names: by option, or by the environment variable SLANTWISE_LOG; null leaves it to us. */
+export const namedLog = (
+  option: string | undefined,
+  environment: Readonly<Record<string, string | undefined>>,
+): string | null => option || environment.SLANTWISE_LOG || null;
+
+/** Makes a folder private to the user where it is not there yet. Throws as `node:fs` does. */
+export const makePrivateFolder = (path: string): void =>
+  void mkdirSync(path, { recursive: true, mode: 0o700 });

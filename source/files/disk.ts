@@ -1,0 +1,108 @@
+import {
+  closeSync,
+  constants,
+  fdatasyncSync,
+  fstatSync,
+  fsyncSync,
+  ftruncateSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  unlinkSync,
+  writeSync,
+} from 'node:fs';
+import { dirname } from 'node:path';
+
+/** The few things that logs need of a disk; every one throws as `node:fs` does. */
+export interface Disk {
+  readonly read: (path: string) => Uint8Array;
+  /** Opens a file for appending that must not be there yet; private to the user. */
+  readonly create: (path: string) => number;
+  /** Opens a file for appending that must be there. */
+  readonly open: (path: string) => number;
+  /** How many bytes were written: perhaps fewer than were given. */
+  readonly write: (file: number, bytes: Uint8Array) => number;
+  readonly flush: (file: number) => void;
+  readonly cut: (file: number, length: number) => void;
+  /** False once the open file has been deleted. */
+  readonly isThere: (file: number) => boolean;
+  readonly close: (file: number) => void;
+  /** Gives a file a second name; fails where the name is taken. */
+  readonly link: (path: string, name: string) => void;
+  readonly remove: (path: string) => void;
+  readonly makeFolder: (path: string) => void;
+  /** Makes sure that the file's name is on disk, not only what it holds. */
+  readonly flushFolderOf: (path: string) => void;
+}
+
+const append = constants.O_WRONLY | constants.O_APPEND;
+
+export const systemDisk: Disk = {
+  read: (path) => readFileSync(path),
+  create: (path) => openSync(path, append | constants.O_CREAT | constants.O_EXCL, 0o600),
+  open: (path) => openSync(path, append),
+  write: (file, bytes) => writeSync(file, bytes),
+  flush: fdatasyncSync,
+  cut: ftruncateSync,
+  isThere: (file) => fstatSync(file).nlink > 0,
+  close: closeSync,
+  link: linkSync,
+  remove: unlinkSync,
+  makeFolder: (path) => void mkdirSync(path, { recursive: true, mode: 0o700 }),
+  flushFolderOf,
+};
+
+function flushFolderOf(path: string): void {
+  // Windows has no such thing.
+  if (process.platform === 'win32') return;
+  const folder = openSync(dirname(path), constants.O_RDONLY);
+  try {
+    fsyncSync(folder);
+  } catch (error) {
+    // Some network drives do not know it either.
+    if (errorCode(error) !== 'EINVAL') throw error;
+  } finally {
+    closeSync(folder);
+  }
+}
+
+/** `ENOSPC` and the like; the error itself where it has no such code, since then it is our own. */
+export function errorCode(error: unknown): string {
+  const code = (error as NodeJS.ErrnoException)?.code;
+  if (typeof code !== 'string' || !/^E[A-Z0-9]+$/.test(code)) throw error;
+  return code;
+}
+
+/** Writes all of `bytes`, however many calls it takes. */
+export function writeAll(disk: Disk, file: number, bytes: Uint8Array): void {
+  let rest = bytes;
+  while (rest.length > 0) rest = rest.subarray(disk.write(file, rest));
+}
+
+/** A new file with this content, flushed. Fails where the name is taken; leaves nothing when it fails. */
+export function writeNewFile(disk: Disk, path: string, bytes: Uint8Array): void {
+  const file = disk.create(path);
+  try {
+    writeAll(disk, file, bytes);
+    disk.flush(file);
+    disk.flushFolderOf(path);
+  } catch (error) {
+    disk.remove(path);
+    throw error;
+  } finally {
+    disk.close(file);
+  }
+}
+
+/** A new file at the first of the names for 1, 2, 3 … that is free; gives the name. */
+export function writeNumbered(disk: Disk, nameOf: (number: number) => string, bytes: Uint8Array): string {
+  for (let number = 1; ; number++) {
+    try {
+      writeNewFile(disk, nameOf(number), bytes);
+      return nameOf(number);
+    } catch (error) {
+      if (errorCode(error) !== 'EEXIST') throw error;
+    }
+  }
+}

@@ -1,0 +1,200 @@
+/**
+ * The file of a log: every line goes to it by one write and one flush before anybody hears that it is saved. All that
+ * was ever written is kept in memory too. So when the disk fails, the work goes on; when it comes back, one rule mends
+ * everything: if the file is the beginning of what should be in it, write the rest; if it is anything else, leave it.
+ */
+
+import { dirname } from 'node:path';
+import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Clock, systemClock } from './clock.ts';
+import { type Disk, errorCode, systemDisk, writeAll, writeNewFile, writeNumbered } from './disk.ts';
+import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
+import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+
+/** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
+const slowFlushMs = 50;
+
+export interface JournalFileOptions {
+  readonly disk?: Disk;
+  readonly clock?: Clock;
+  /** What the file holds already, and a torn last line behind it. */
+  readonly content?: Uint8Array;
+  readonly torn?: Uint8Array;
+  readonly lock?: Lock;
+  /** The folder is the program's own: made where it is missing, also when it goes missing while the log is open. */
+  readonly ownFolder?: boolean;
+}
+
+export class JournalFile {
+  readonly #disk: Disk;
+  readonly #clock: Clock;
+  #path: string;
+  #lock: Lock;
+  #ownFolder: boolean;
+  #torn: Uint8Array;
+  #tornPath: string | null = null;
+  /** Room for the whole log; the first `#length` bytes are in use and the first `#savedLength` on disk. */
+  #bytes: Uint8Array;
+  #length: number;
+  #savedLength: number;
+  #waiting = 0;
+  #file: number | null = null;
+  /** The file was created and its name may not be on disk yet. */
+  #newName = false;
+  #status: SaveStatus = { state: 'saved', slowFlushMs: null };
+
+  constructor(path: string, options: JournalFileOptions = {}) {
+    const {
+      disk = systemDisk,
+      clock = systemClock,
+      content = new Uint8Array(),
+      torn = new Uint8Array(),
+    } = options;
+    this.#path = path;
+    this.#disk = disk;
+    this.#clock = clock;
+    this.#lock = options.lock ?? lockOf(path);
+    this.#ownFolder = options.ownFolder ?? false;
+    this.#torn = torn;
+    this.#bytes = content;
+    this.#length = content.length;
+    this.#savedLength = content.length;
+  }
+
+  get path(): string {
+    return this.#path;
+  }
+
+  get status(): SaveStatus {
+    return this.#status;
+  }
+
+  /** Where a torn last line was moved to; null where there was none. */
+  get tornPath(): string | null {
+    return this.#tornPath;
+  }
+
+  /** Adds a line and saves it, and whatever was waiting. When this returns `saved`, it is on disk. */
+  append(line: string): SaveStatus {
+    this.#hold(line);
+    return this.save();
+  }
+
+  /** Tries to bring what is waiting to disk. Costs what is waiting; after trouble, one reading of the file. */
+  save(): SaveStatus {
+    const before = this.#status.slowFlushMs;
+    try {
+      const took = this.#bringToDisk();
+      this.#status = { state: 'saved', slowFlushMs: before ?? (took > slowFlushMs ? took : null) };
+    } catch (error) {
+      const trouble = troubleOf(error);
+      this.#letGo();
+      this.#status = { state: 'unsaved', waiting: this.#waiting, trouble, slowFlushMs: before };
+    }
+    return this.#status;
+  }
+
+  /** Writes the whole log to a new file and goes on there. Nothing changes when that fails. */
+  moveTo(path: string): Result<SaveStatus, FileFault> {
+    const lock = lockOf(path);
+    try {
+      const taken = takeLock(this.#disk, lock);
+      if (!taken.ok) return fail(inUse(path, taken.fault));
+      writeNewFile(this.#disk, path, this.#bytes.subarray(0, this.#length));
+    } catch (error) {
+      releaseLock(this.#disk, lock);
+      return fail(writeFault(path, error));
+    }
+    this.close();
+    this.#path = path;
+    this.#lock = lock;
+    this.#ownFolder = false;
+    this.#torn = new Uint8Array();
+    this.#savedLength = this.#length;
+    this.#waiting = 0;
+    return succeed(this.save());
+  }
+
+  /** Lets go of the file and of its lock. */
+  close(): void {
+    this.#letGo();
+    releaseLock(this.#disk, this.#lock);
+  }
+
+  #hold(line: string): void {
+    const more = new TextEncoder().encode(line);
+    const length = this.#length + more.length;
+    if (length > this.#bytes.length) {
+      const roomier = new Uint8Array(Math.max(4096, length * 2));
+      roomier.set(this.#bytes.subarray(0, this.#length));
+      this.#bytes = roomier;
+    }
+    this.#bytes.set(more, this.#length);
+    this.#length = length;
+    this.#waiting++;
+  }
+
+  /** Milliseconds that the flush took. */
+  #bringToDisk(): number {
+    if (this.#file !== null && !this.#disk.isThere(this.#file)) this.#letGo();
+    const file = this.#file ?? this.#reopen();
+    writeAll(this.#disk, file, this.#bytes.subarray(this.#savedLength, this.#length));
+    const from = this.#clock.elapsedMs();
+    this.#disk.flush(file);
+    const took = this.#clock.elapsedMs() - from;
+    if (this.#newName) this.#disk.flushFolderOf(this.#path);
+    this.#newName = false;
+    this.#savedLength = this.#length;
+    this.#waiting = 0;
+    return took;
+  }
+
+  #reopen(): number {
+    if (this.#ownFolder) this.#disk.makeFolder(dirname(this.#path));
+    if (!takeLock(this.#disk, this.#lock).ok) throw new TroubleError('in-use');
+    const found = this.#readIfThere();
+    if (found) this.#checkContent(found);
+    else this.#newName = true;
+    const file = found ? this.#disk.open(this.#path) : this.#disk.create(this.#path);
+    this.#file = file;
+    const length = found?.length ?? 0;
+    // What lies beyond is a torn line, or our own unfinished write; a failed flush may have dropped that, so it is
+    // written again.
+    if (length > this.#savedLength) this.#disk.cut(file, this.#savedLength);
+    else this.#savedLength = length;
+    this.#torn = new Uint8Array();
+    return file;
+  }
+
+  #readIfThere(): Uint8Array | null {
+    try {
+      return this.#disk.read(this.#path);
+    } catch (error) {
+      if (errorCode(error) === 'ENOENT') return null;
+      throw error;
+    }
+  }
+
+  #checkContent(found: Uint8Array): void {
+    const expected = this.#bytes.subarray(0, this.#length);
+    if (isStart(found, expected)) return;
+    const torn = Buffer.concat([expected.subarray(0, this.#savedLength), this.#torn]);
+    if (this.#torn.length === 0 || Buffer.compare(found, torn) !== 0) throw new TroubleError('changed');
+    this.#tornPath ??= writeNumbered(this.#disk, (number) => `${this.#path}.torn-${number}`, this.#torn);
+  }
+
+  #letGo(): void {
+    const file = this.#file;
+    this.#file = null;
+    try {
+      if (file !== null) this.#disk.close(file);
+    } catch (error) {
+      // Closing what has failed already may fail as well; nothing hangs on it.
+      errorCode(error);
+    }
+  }
+}
+
+const isStart = (bytes: Uint8Array, whole: Uint8Array): boolean =>
+  bytes.length <= whole.length && Buffer.compare(bytes, whole.subarray(0, bytes.length)) === 0;

@@ -1,0 +1,128 @@
+/**
+ * One writer to a log: a file beside it says who. It is made under another name and linked, so that nobody ever sees
+ * half of it. A lock whose holder is dead is broken under a second lock, so that of several who find it only one does.
+ */
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Disk, errorCode, writeNewFile } from './disk.ts';
+import { type Holder, mayBeAlive, thisProcess } from './process-identity.ts';
+
+export interface Lock {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Somebody else is breaking the same lock: that takes no time, so ask again, but not for ever. */
+const mostAttempts = 200;
+
+let locksMade = 0;
+
+/** The lock that one use of a log by this process takes. */
+export const lockOf = (logPath: string): Lock => makeLock(lockPathOf(logPath));
+
+export const lockPathOf = (logPath: string): string => `${logPath}.lock`;
+
+const makeLock = (path: string): Lock => ({
+  path,
+  text: `${JSON.stringify({ ...thisProcess(), use: ++locksMade })}\n`,
+});
+
+/** Takes a lock, or sees that it is taken already. Gives who else has it. Throws where the disk will not have it. */
+export function takeLock(disk: Disk, lock: Lock): Result<Lock, Holder> {
+  let holder: Holder | null = null;
+  for (let attempt = 0; attempt < mostAttempts; attempt++) {
+    if (holdsLock(disk, lock) || make(disk, lock)) return succeed(lock);
+    holder = readHolder(disk, lock.path);
+    if (holder && mayBeAlive(holder)) return fail(holder);
+    breakLock(disk, lock.path);
+  }
+  return fail(holder ?? thisProcess());
+}
+
+/** Lets go of a lock, if it is held. One that the disk keeps names a process that will have ended, which shows. */
+export function releaseLock(disk: Disk, lock: Lock): void {
+  try {
+    if (holdsLock(disk, lock)) removeIfThere(disk, lock.path);
+  } catch (error) {
+    errorCode(error);
+  }
+}
+
+const holdsLock = (disk: Disk, { path, text }: Lock): boolean => readText(disk, path) === text;
+
+/** Drives that know no links get the file as it is written. */
+const noLinks: ReadonlySet<string> = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK']);
+
+/** False where the lock is there already. */
+function make(disk: Disk, { path, text }: Lock): boolean {
+  const bytes = new TextEncoder().encode(text);
+  const draft = `${path}-${process.pid}`;
+  removeIfThere(disk, draft);
+  try {
+    writeNewFile(disk, draft, bytes);
+    disk.link(draft, path);
+    return true;
+  } catch (error) {
+    const code = errorCode(error);
+    if (code === 'EEXIST') return false;
+    if (!noLinks.has(code)) throw error;
+    return makeWithoutLink(disk, path, bytes);
+  } finally {
+    removeIfThere(disk, draft);
+  }
+}
+
+function makeWithoutLink(disk: Disk, path: string, bytes: Uint8Array): boolean {
+  try {
+    writeNewFile(disk, path, bytes);
+    return true;
+  } catch (error) {
+    if (errorCode(error) === 'EEXIST') return false;
+    throw error;
+  }
+}
+
+function breakLock(disk: Disk, path: string): void {
+  const guard = makeLock(`${path}-breaking`);
+  if (!make(disk, guard)) {
+    const breaker = readHolder(disk, guard.path);
+    if (!breaker || !mayBeAlive(breaker)) removeIfThere(disk, guard.path);
+    return;
+  }
+  const holder = readHolder(disk, path);
+  if (!holder || !mayBeAlive(holder)) removeIfThere(disk, path);
+  removeIfThere(disk, guard.path);
+}
+
+/** Null where there is no lock, or one that a power cut has emptied. */
+function readHolder(disk: Disk, path: string): Holder | null {
+  const found = parse(readText(disk, path) ?? '');
+  if (typeof found !== 'object' || found === null) return null;
+  const { pid, host, started } = found as Partial<Holder>;
+  if (typeof pid !== 'number' || pid < 1 || typeof host !== 'string') return null;
+  return { pid, host, started: typeof started === 'string' ? started : null };
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+function readText(disk: Disk, path: string): string | null {
+  try {
+    return new TextDecoder().decode(disk.read(path));
+  } catch (error) {
+    if (errorCode(error) === 'ENOENT') return null;
+    throw error;
+  }
+}
+
+function removeIfThere(disk: Disk, path: string): void {
+  try {
+    disk.remove(path);
+  } catch (error) {
+    if (errorCode(error) !== 'ENOENT') throw error;
+  }
+}

@@ -1,0 +1,113 @@
+import { realpathSync } from 'node:fs';
+import type { JournalFault } from '../journal/fault.ts';
+import type { FileFault } from '../journal/file-fault.ts';
+import { beginLog } from '../journal/fold.ts';
+import { readLog } from '../journal/read-log.ts';
+import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Clock, systemClock } from './clock.ts';
+import { type Disk, systemDisk } from './disk.ts';
+import { fileFault, inUse, troubleOf } from './disk-trouble.ts';
+import { JournalFile } from './journal-file.ts';
+import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+import { mostLogBytes, readBytes } from './read-file.ts';
+import { SessionLog } from './session-log.ts';
+
+export interface LogPlace {
+  readonly path: string;
+  /** The folder is the program's own: made where it is missing, also when it goes missing while the log is open. */
+  readonly ownFolder?: boolean;
+  readonly disk?: Disk;
+  readonly clock?: Clock;
+}
+
+export interface NewLog extends LogPlace {
+  /** The JSON of the brief, as it stands in its file. */
+  readonly brief: unknown;
+  /** Version of this program. */
+  readonly program: string;
+}
+
+/**
+ * Begins a log. The file must not be there, or be empty. Where the disk will not have it the session begins all the
+ * same, `unsaved`, unless the folder does not exist.
+ */
+export function startSessionLog({
+  path,
+  brief,
+  program,
+  ownFolder = false,
+  disk = systemDisk,
+  clock = systemClock,
+}: NewLog): Result<SessionLog, BriefFault | PlanFault | FileFault> {
+  const begun = beginLog({ brief, program, startedAt: clock.now().toISOString() });
+  if (!begun.ok) return begun;
+  const there = readBytes(path, mostLogBytes);
+  if (there.ok ? there.value.length > 0 : there.fault.code === 'files/too-large') {
+    return fail({ code: 'files/exists', path });
+  }
+  if (!there.ok && there.fault.code === 'files/is-folder') return there;
+  const lock = takeLockIfPossible(disk, path);
+  if (!lock.ok) return lock;
+  const file = new JournalFile(path, { disk, clock, ownFolder, lock: lock.value });
+  const status = file.append(begun.value.line);
+  if (status.state === 'unsaved' && status.trouble === 'gone' && !ownFolder) {
+    return fail({ code: 'files/no-folder', path });
+  }
+  return succeed(new SessionLog(file, begun.value.state, clock));
+}
+
+/**
+ * Opens a log to go on with, and begins a new sitting in it. A torn last line is moved to a file of its own beside the
+ * log. A log that another process has open is `files/in-use`: it can still be read and looked at.
+ */
+export function openSessionLog({
+  path,
+  ownFolder = false,
+  disk = systemDisk,
+  clock = systemClock,
+}: LogPlace): Result<SessionLog, JournalFault | FileFault> {
+  const real = realPath(path);
+  if (!real.ok) return real;
+  const lock = takeLockIfPossible(disk, real.value);
+  if (!lock.ok) return lock;
+  const opened = openLocked({ path: real.value, ownFolder, disk, clock, lock: lock.value });
+  if (!opened.ok) releaseLock(disk, lock.value);
+  return opened;
+}
+
+function openLocked({
+  path,
+  ...options
+}: Required<LogPlace> & { readonly lock: Lock }): Result<SessionLog, JournalFault | FileFault> {
+  const bytes = readBytes(path, mostLogBytes);
+  if (!bytes.ok) return bytes;
+  const { state, fault, soundBytes } = readLog(bytes.value);
+  if (fault || !state) return fail(fault ?? { code: 'journal/no-header' });
+  const content = bytes.value.subarray(0, soundBytes);
+  const torn = bytes.value.subarray(soundBytes);
+  const log = new SessionLog(new JournalFile(path, { ...options, content, torn }), state, options.clock);
+  log.resume();
+  return succeed(log);
+}
+
+/** The lock, or who has it. Where the disk will not have a lock, nothing is written either, so that shows later. */
+function takeLockIfPossible(disk: Disk, path: string): Result<Lock, FileFault> {
+  const lock = lockOf(path);
+  try {
+    const taken = takeLock(disk, lock);
+    return taken.ok ? taken : fail(inUse(path, taken.fault));
+  } catch (error) {
+    troubleOf(error);
+    return succeed(lock);
+  }
+}
+
+/** Two names of one file share one lock. */
+function realPath(path: string): Result<string, FileFault> {
+  try {
+    return succeed(realpathSync(path));
+  } catch (error) {
+    return fail(fileFault(path, error));
+  }
+}

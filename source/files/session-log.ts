@@ -1,0 +1,102 @@
+/** A session whose every accepted command is on disk before it is answered. What a bench holds while a bag is made. */
+import { basename } from 'node:path';
+import type { Occurrence } from '../journal/entry.ts';
+import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import { type LogState, recordEvent } from '../journal/fold.ts';
+import type { Command, SessionFault } from '../session/command.ts';
+import { isFinished, type Session } from '../session/session.ts';
+import { type Result, succeed } from '../shared/result.ts';
+import type { Clock } from './clock.ts';
+import type { JournalFile } from './journal-file.ts';
+
+export class SessionLog {
+  readonly #file: JournalFile;
+  readonly #clock: Clock;
+  readonly #beganMs: number;
+  #lastMs = 0;
+  #left = false;
+  #state: LogState;
+
+  /** Made by `startSessionLog` and `openSessionLog`. */
+  constructor(file: JournalFile, state: LogState, clock: Clock) {
+    this.#file = file;
+    this.#clock = clock;
+    this.#beganMs = clock.elapsedMs();
+    this.#state = state;
+  }
+
+  get session(): Session {
+    return this.#state.session;
+  }
+
+  get state(): LogState {
+    return this.#state;
+  }
+
+  get path(): string {
+    return this.#file.path;
+  }
+
+  get status(): SaveStatus {
+    return this.#file.status;
+  }
+
+  /** Name of the file that a torn last line was moved to when the log was opened; null where there was none. */
+  get tornKeptAs(): string | null {
+    return this.#file.tornPath && basename(this.#file.tornPath);
+  }
+
+  /**
+   * Carries out a command. When this returns and `status` is `saved`, the command is on disk; when it is `unsaved`, the
+   * session has moved on all the same. Costs the same at any length of the log.
+   */
+  readonly append = (command: Command): Result<Session, SessionFault> => {
+    const done = this.#record(command);
+    if (!done.ok) return done;
+    this.#markFinished();
+    return succeed(this.session);
+  };
+
+  /** Tries again to save what is waiting. */
+  retry(): SaveStatus {
+    return this.status.state === 'saved' ? this.status : this.#file.save();
+  }
+
+  /** Writes the whole log to a new file and goes on there. */
+  saveElsewhere(path: string): Result<SaveStatus, FileFault> {
+    return this.#file.moveTo(path);
+  }
+
+  /** Begins a new sitting. */
+  resume(): void {
+    this.#record({ do: 'resume', at: this.#clock.now().toISOString() });
+    this.#markFinished();
+  }
+
+  /** Ends the sitting. `unsaved` means that something would be lost: then nothing is let go of yet, so save elsewhere first, or `close`. */
+  leave(): SaveStatus {
+    if (!this.#left) this.#record({ do: 'leave' });
+    this.#left = true;
+    if (this.retry().state === 'saved') this.close();
+    return this.status;
+  }
+
+  /** Lets go of file and lock, saved or not. */
+  close(): void {
+    this.#file.close();
+  }
+
+  #record(event: Command | Occurrence): Result<Session, SessionFault> {
+    const nowMs = Math.round(this.#clock.elapsedMs() - this.#beganMs);
+    const written = recordEvent(this.#state, event, Math.max(0, nowMs - this.#lastMs));
+    if (!written.ok) return written;
+    this.#lastMs = nowMs;
+    this.#state = written.value.state;
+    this.#file.append(written.value.line);
+    return succeed(this.session);
+  }
+
+  #markFinished(): void {
+    if (isFinished(this.session) && !this.#state.finished) this.#record({ do: 'finished' });
+  }
+}

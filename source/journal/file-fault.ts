@@ -1,0 +1,49 @@
+/** What can go wrong with a disk, told apart as far as a maker can do something about it. */
+export type DiskTrouble =
+  | 'disk-full'
+  | 'read-only'
+  | 'no-permission'
+  /** The file, its folder or the drive is no longer there. */
+  | 'gone'
+  /** Another program has the log open. */
+  | 'in-use'
+  /** The file is no longer what was written to it. */
+  | 'changed'
+  | 'disk-error';
+
+/** Why a file cannot be read or written. */
+export type FileFault =
+  | { readonly code: 'files/missing'; readonly path: string }
+  | { readonly code: 'files/no-folder'; readonly path: string }
+  | { readonly code: 'files/is-folder'; readonly path: string }
+  | { readonly code: 'files/exists'; readonly path: string }
+  | { readonly code: 'files/too-large'; readonly path: string; readonly mostBytes: number }
+  | { readonly code: 'files/not-text'; readonly path: string }
+  | {
+      readonly code: 'files/in-use';
+      readonly path: string;
+      readonly lockPath: string;
+      readonly pid: number;
+      /** The computer that has it open; null where it is this one. */
+      readonly host: string | null;
+    }
+  | {
+      readonly code: 'files/trouble';
+      readonly path: string;
+      readonly trouble: DiskTrouble;
+      readonly detail: string;
+    };
+
+/** Whether what was confirmed is on disk. */
+export type SaveStatus = {
+  /** How long a flush took the first time it took long; null while none has. Worth one mention. */
+  readonly slowFlushMs: number | null;
+} & (
+  | { readonly state: 'saved' }
+  | {
+      readonly state: 'unsaved';
+      /** Lines in memory that are not on disk. */
+      readonly waiting: number;
+      readonly trouble: DiskTrouble;
+    }
+);

@@ -1,0 +1,132 @@
+/** A log as one fold over `updateSession`: the same function begins, continues, opens and replays it, line by line. */
+import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import type { SessionFault } from '../session/command.ts';
+import { isFinished, type Session, startSession } from '../session/session.ts';
+import { updateSession } from '../session/update-session.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Entry, LogEvent } from './entry.ts';
+import type { JournalFault, LineFault } from './fault.ts';
+import { figuresOf } from './figures.ts';
+import { headerJson, jobOfBrief, type LogHeader, readHeader } from './header.ts';
+import { sealLine, unsealLine } from './line.ts';
+import { entryJson, isCommand, readEntry } from './notation.ts';
+
+/** A log up to some line: all that is needed to go on, whatever its length. */
+export interface LogState {
+  readonly header: LogHeader;
+  readonly session: Session;
+  readonly sum: number;
+  readonly events: number;
+  /** Events of kinds that this program does not know. */
+  readonly skipped: number;
+  readonly sittings: number;
+  /** Time recorded in all sittings, rests included. */
+  readonly durationMs: number;
+  /** The bag is finished and marked so. */
+  readonly finished: boolean;
+}
+
+/** A line to write, and the log once it is written. */
+export interface Written {
+  readonly line: string;
+  readonly state: LogState;
+}
+
+export interface Beginning {
+  /** The JSON of a brief file, as it stood in the file. */
+  readonly brief: unknown;
+  /** Version of this program. */
+  readonly program: string;
+  /** ISO 8601 in UTC. */
+  readonly startedAt: string;
+}
+
+/** The first line of a new log. */
+export function beginLog({ brief, program, startedAt }: Beginning): Result<Written, BriefFault | PlanFault> {
+  const job = jobOfBrief(brief);
+  if (!job.ok) return job;
+  const { name } = job.value.plan.brief;
+  const header = { name, program, brief, figures: figuresOf(job.value), startedAt };
+  return succeed(beginWith(header, startSession(job.value)));
+}
+
+/** The first line of a log with this very header, as a copy of another log has it. */
+export function beginWith(header: LogHeader, session: Session): Written {
+  const { text, sum } = sealLine(headerJson(header), 0);
+  return { line: text, state: start(header, session, sum) };
+}
+
+/** The line for an event, if the session accepts it. */
+export function recordEvent(
+  state: LogState,
+  event: LogEvent,
+  afterMs: number,
+): Result<Written, SessionFault> {
+  const session = isCommand(event) ? updateSession(state.session, event) : succeed(state.session);
+  if (!session.ok) return session;
+  const entry = { event, afterMs, step: session.value.done };
+  const { text, sum } = sealLine(entryJson(entry), state.sum);
+  return succeed({ line: text, state: next(state, entry, session.value, sum) });
+}
+
+/** Opens a log with its first line, given without its line end. */
+export function foldHeader(line: Uint8Array): Result<LogState, JournalFault> {
+  const opened = unsealLine(line, 0);
+  if (!opened.ok)
+    return fail({ code: 'journal/damaged-line', line: 1, reason: opened.fault, laterStep: null });
+  const read = readHeader(opened.value.json);
+  if (!read.ok) return read;
+  return succeed(start(read.value.header, startSession(read.value.job), opened.value.sum));
+}
+
+export interface Folded {
+  readonly entry: Entry;
+  readonly state: LogState;
+}
+
+/** Takes the next line, given without its line end. */
+export function foldLine(state: LogState, line: Uint8Array): Result<Folded, JournalFault> {
+  const number = state.events + 2;
+  const damaged = (reason: LineFault) =>
+    fail<JournalFault>({ code: 'journal/damaged-line', line: number, reason, laterStep: null });
+  const opened = unsealLine(line, state.sum);
+  if (!opened.ok) return damaged(opened.fault);
+  const read = readEntry(opened.value.json);
+  if (!read.ok) return damaged(read.fault);
+  const entry = read.value;
+  if (entry.event.do === 'finished' && !isFinished(state.session)) return damaged('out-of-place');
+  const session = apply(state.session, entry, number);
+  if (!session.ok) return session;
+  return succeed({ entry, state: next(state, entry, session.value, opened.value.sum) });
+}
+
+function apply(before: Session, { event, step }: Entry, line: number): Result<Session, JournalFault> {
+  const after = isCommand(event) ? updateSession(before, event) : succeed(before);
+  if (!after.ok) return fail({ code: 'journal/command-refused', line, fault: after.fault });
+  if (after.value.done === step) return after;
+  return event.do === 'unknown'
+    ? fail({ code: 'journal/unknown-event', line, name: event.name })
+    : fail({ code: 'journal/step-differs', line, recorded: step, reached: after.value.done });
+}
+
+const start = (header: LogHeader, session: Session, sum: number): LogState => ({
+  header,
+  session,
+  sum,
+  events: 0,
+  skipped: 0,
+  sittings: 1,
+  durationMs: 0,
+  finished: false,
+});
+
+const next = (state: LogState, { event, afterMs }: Entry, session: Session, sum: number): LogState => ({
+  header: state.header,
+  session,
+  sum,
+  events: state.events + 1,
+  skipped: state.skipped + (event.do === 'unknown' ? 1 : 0),
+  sittings: state.sittings + (event.do === 'resume' ? 1 : 0),
+  durationMs: state.durationMs + afterMs,
+  finished: event.do === 'finished' || (state.finished && isFinished(session)),
+});

@@ -1,0 +1,79 @@
+import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import { readBrief } from '../planning/parse-brief.ts';
+import { planBag } from '../planning/plan-bag.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Job, layOutJob } from '../steps/job.ts';
+import type { JournalFault } from './fault.ts';
+import { figuresOf, findDifference } from './figures.ts';
+import { isInstant } from './notation.ts';
+
+export const logFormat = 'slantwise-log';
+/** The version that is written; older ones are read. */
+export const logVersion = 1;
+
+/** The first line of a log: what is being made, and the plan as it stood then. */
+export interface LogHeader {
+  readonly name: string;
+  /** Version of the program that began the log. */
+  readonly program: string;
+  /** The brief as the maker's file had it. */
+  readonly brief: unknown;
+  readonly figures: Readonly<Record<string, unknown>>;
+  /** ISO 8601 in UTC. */
+  readonly startedAt: string;
+}
+
+export const headerJson = (header: LogHeader): Readonly<Record<string, unknown>> => {
+  const { name, program, brief, figures, startedAt } = header;
+  return { format: logFormat, version: logVersion, name, program, brief, figures, startedAt };
+};
+
+/** The job of a brief file's JSON. */
+export function jobOfBrief(brief: unknown): Result<Job, BriefFault | PlanFault> {
+  const read = readBrief(brief);
+  if (!read.ok) return read;
+  const plan = planBag(read.value);
+  return plan.ok ? succeed(layOutJob(plan.value)) : plan;
+}
+
+export interface OpenedHeader {
+  readonly header: LogHeader;
+  readonly job: Job;
+}
+
+/** Reads the JSON of a first line whose checksum is right, and plans its brief again. */
+export function readHeader(json: unknown): Result<OpenedHeader, JournalFault> {
+  if (!isObject(json) || json.format !== logFormat) return fail({ code: 'journal/not-a-log' });
+  const { version } = json;
+  if (typeof version === 'number' && version > logVersion) {
+    return fail({ code: 'journal/newer-version', version, known: logVersion });
+  }
+  switch (version) {
+    case 1:
+      return readVersion1(json);
+    default:
+      return fail(damagedHeader);
+  }
+}
+
+const damagedHeader: JournalFault = {
+  code: 'journal/damaged-line',
+  line: 1,
+  reason: 'wrong-fields',
+  laterStep: null,
+};
+
+function readVersion1(json: Readonly<Record<string, unknown>>): Result<OpenedHeader, JournalFault> {
+  const { name, program, brief, figures, startedAt } = json;
+  if (typeof name !== 'string' || typeof program !== 'string') return fail(damagedHeader);
+  if (typeof startedAt !== 'string' || !isInstant(startedAt) || !isObject(figures))
+    return fail(damagedHeader);
+  const job = jobOfBrief(brief);
+  if (!job.ok) return fail({ code: 'journal/brief', program, fault: job.fault });
+  const difference = findDifference(figures, figuresOf(job.value));
+  if (difference) return fail({ code: 'journal/plan-differs', program, ...difference });
+  return succeed({ header: { name, program, brief, figures, startedAt }, job: job.value });
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,0 +1,63 @@
+/**
+ * One line of a log: JSON whose last key is its checksum. The sum runs over everything recorded so far, each line
+ * without its own sum, so it fits only if this line and all before it are as they were written. This frame is the same
+ * in every version, so that a damaged line is never taken for the work of a newer program.
+ */
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { crc32, formatSum } from './checksum.ts';
+import type { LineFault } from './fault.ts';
+
+const frameLength = ',"sum":"00000000"}'.length;
+const frame = /,"sum":"([0-9a-f]{8})"\}$/;
+const encoder = new TextEncoder();
+const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+
+export interface SealedLine {
+  /** With its line end. */
+  readonly text: string;
+  readonly sum: number;
+}
+
+/** The line for a JSON object, given the sum of the lines before it (0 for the first). */
+export function sealLine(json: Readonly<Record<string, unknown>>, before: number): SealedLine {
+  const body = JSON.stringify(json).slice(0, -1);
+  const sum = crc32(encoder.encode(body), before);
+  return { text: `${body},"sum":"${formatSum(sum)}"}\n`, sum };
+}
+
+/** Reads a line without its line end: the object in it and the sum to go on with, or what is wrong. */
+export function unsealLine(
+  line: Uint8Array,
+  before: number,
+): Result<{ readonly json: unknown; readonly sum: number }, LineFault> {
+  const text = decode(line);
+  if (text === null) return fail('not-text');
+  const found = frame.exec(text.slice(-frameLength));
+  if (!found) return fail(parse(text) === undefined ? 'not-json' : 'no-checksum');
+  const sum = crc32(line.subarray(0, line.length - frameLength), before);
+  if (formatSum(sum) !== found[1]) return fail('checksum');
+  const json = parse(`${text.slice(0, -frameLength)}}`);
+  return json === undefined ? fail('not-json') : succeed({ json, sum });
+}
+
+/** The sum that a line says it has, unchecked; null where it has none. */
+export function statedSum(line: Uint8Array): number | null {
+  const found = frame.exec(decode(line.subarray(-frameLength)) ?? '');
+  return found ? Number.parseInt(found[1] as string, 16) : null;
+}
+
+function decode(bytes: Uint8Array): string | null {
+  try {
+    return decoder.decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,91 @@
+import type { Command } from '../session/command.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Entry, LogEvent, Occurrence } from './entry.ts';
+
+type Check = (value: unknown) => boolean;
+type Recordable = Command | Occurrence;
+/** Keys that every line has; no command may use them for its own. */
+type Taken = 'afterMs' | 'step' | 'sum';
+type FieldsOf<Kind> = {
+  readonly [Field in Exclude<keyof Kind, 'do'>]-?: Field extends Taken ? never : Check;
+};
+
+const isWhole: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;
+const isText: Check = (value) => typeof value === 'string';
+const isNumber: Check = (value) => Number.isFinite(value);
+const orNull =
+  (check: Check): Check =>
+  (value) =>
+    value === null || check(value);
+
+/** An instant in UTC as `Date.toISOString` writes it. */
+export const isInstant: Check = (value) =>
+  typeof value === 'string' &&
+  /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/.test(value) &&
+  !Number.isNaN(Date.parse(value));
+
+/** Every kind of line and what its own fields must hold; the compiler asks for a row when a command is added. */
+const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, { readonly do: Do }>> } = {
+  confirm: { count: isWhole },
+  'take-back': {},
+  redo: {},
+  jump: { done: isWhole },
+  note: { text: isText },
+  mark: { name: isText },
+  'rip-back': { done: isWhole },
+  mend: { slip: isText, move: orNull(isWhole), how: isText, done: isWhole },
+  replan: {
+    rows: isWhole,
+    stitchMm: orNull(isNumber),
+    rowMm: orNull(isNumber),
+    from: orNull(isText),
+    to: orNull(isText),
+    colour: orNull(isText),
+    metresPer100g: orNull(isNumber),
+  },
+  resume: { at: isInstant },
+  leave: {},
+  finished: {},
+  say: { text: isText },
+  'pause-here': {},
+};
+
+const checksByKind: ReadonlyMap<string, readonly [string, Check][]> = new Map(
+  Object.entries(kinds).map(([kind, fields]) => [kind, Object.entries<Check>(fields)]),
+);
+
+const occurrences: ReadonlySet<string> = new Set<LogEvent['do']>([
+  'resume',
+  'leave',
+  'finished',
+  'say',
+  'pause-here',
+  'unknown',
+]);
+
+export const isCommand = (event: LogEvent): event is Command => !occurrences.has(event.do);
+
+/** An entry as plain JSON, without its checksum. */
+export function entryJson({ event, afterMs, step }: Entry): Readonly<Record<string, unknown>> {
+  return event.do === 'unknown'
+    ? { do: event.name, ...event.fields, afterMs, step }
+    : { ...event, afterMs, step };
+}
+
+/** Reads what `entryJson` gives. Strict: a kind that is known must have its own fields and no others. */
+export function readEntry(json: unknown): Result<Entry, 'wrong-fields'> {
+  if (typeof json !== 'object' || json === null) return fail('wrong-fields');
+  const { do: kind, afterMs, step, ...fields } = json as Record<string, unknown>;
+  if (typeof kind !== 'string' || !isWhole(afterMs) || !isWhole(step)) return fail('wrong-fields');
+  const checks = checksByKind.get(kind);
+  if (checks && !fits(fields, checks)) return fail('wrong-fields');
+  const event = checks
+    ? ({ do: kind, ...fields } as LogEvent)
+    : { do: 'unknown' as const, name: kind, fields };
+  return succeed({ event, afterMs: afterMs as number, step: step as number });
+}
+
+function fits(fields: Readonly<Record<string, unknown>>, checks: readonly [string, Check][]): boolean {
+  const known = checks.filter(([field, check]) => Object.hasOwn(fields, field) && check(fields[field]));
+  return known.length === checks.length && Object.keys(fields).length === checks.length;
+}

@@ -1,0 +1,29 @@
+import type { Session } from '../session/session.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Entry } from './entry.ts';
+import type { JournalFault } from './fault.ts';
+import type { LogHeader } from './header.ts';
+import { readLog } from './read-log.ts';
+
+/** An entry and the session after it. */
+export interface Moment {
+  readonly entry: Entry;
+  readonly session: Session;
+}
+
+/** A whole log in memory, for playing it and for reckoning with it. */
+export interface Recording {
+  readonly header: LogHeader;
+  /** Before the first entry. */
+  readonly start: Session;
+  readonly moments: readonly Moment[];
+  readonly finished: boolean;
+}
+
+export function readRecording(bytes: Uint8Array): Result<Recording, JournalFault> {
+  const moments: Moment[] = [];
+  const { start, state, fault } = readLog(bytes, (entry, { session }) => moments.push({ entry, session }));
+  if (fault) return fail(fault);
+  if (!start || !state) return fail({ code: 'journal/no-header' });
+  return succeed({ header: state.header, start: start.session, moments, finished: state.finished });
+}

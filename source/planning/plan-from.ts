@@ -1,0 +1,149 @@
+/**
+ * Planning on from here: what is knitted stays, the rows still to knit are worked out anew. They must come to whole stripe
+ * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on.
+ */
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Brief, Swatch, Yarn } from './brief.ts';
+import { leastRowsOf, stepRowsOf } from './choose-size.ts';
+import { gaugeOf } from './gauge.ts';
+import type { Plan } from './plan.ts';
+import { completePlan } from './plan-bag.ts';
+import { planSeatings } from './seatings.ts';
+import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
+
+/** How far the work has come. */
+export interface Knitted {
+  /** Rows knitted. */
+  readonly row: number;
+  /** Stripes through this row keep their yarn: the row whose yarn is in the feeder already. */
+  readonly colouredThrough: number;
+}
+
+export interface PlanChanges {
+  /** Rows round the tube, the grafted row included. */
+  readonly rows: number;
+  /** Stitch width and row height as the piece measures; null where the swatch holds. */
+  readonly measured: { readonly stitchMm: number; readonly rowMm: number } | null;
+  /** One yarn takes the place of another from the next stripe on. */
+  readonly recolour: { readonly from: string; readonly to: string; readonly yarn: Yarn | null } | null;
+}
+
+export type ReplanFault =
+  | {
+      readonly code: 'replan/rows-not-whole-repeats';
+      readonly rows: number;
+      readonly stepRows: number;
+      readonly least: number;
+    }
+  | { readonly code: 'replan/rows-too-few'; readonly rows: number; readonly least: number }
+  | { readonly code: 'replan/rows-too-many'; readonly rows: number; readonly most: number }
+  | { readonly code: 'replan/unknown-yarn'; readonly yarn: string; readonly known: readonly string[] }
+  | { readonly code: 'replan/yarn-not-to-come'; readonly yarn: string }
+  | {
+      readonly code: 'replan/colours-meet';
+      readonly first: number;
+      readonly second: number;
+      readonly yarn: string;
+    }
+  | { readonly code: 'replan/measure-impossible'; readonly sizeMm: number }
+  | { readonly code: 'replan/too-late' };
+
+/** As many rows as a brief may ask for. */
+export const mostRows = 20_000;
+
+/** The fewest rows round the tube that leave the closing row still to knit. */
+export function leastRowsFrom(brief: Brief, row: number): number {
+  const stepRows = stepRowsOf(brief);
+  return Math.max(leastRowsOf(brief), Math.ceil((row + 2) / stepRows) * stepRows);
+}
+
+/** The plan with its knitted part as it is and the changes from there on, or why they cannot be. */
+export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Result<Plan, ReplanFault> {
+  const { rows } = changes;
+  const fault = checkRows(plan.brief, knitted, rows) ?? checkChanges(plan, knitted, changes);
+  if (fault) return fail(fault);
+  const brief = changedBrief(plan, changes);
+  const stripes = stripesFrom(plan, brief, knitted, changes);
+  const meeting = newMeeting(plan, stripes);
+  if (meeting) return fail(meeting);
+  const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
+  const kept = plan.seatings.filter(({ throughRow }) => throughRow <= knitted.row);
+  const seatings = planSeatings(brief, counts, stripes, kept);
+  return succeed(completePlan(brief, gaugeOf(brief.swatch), counts, { stripes, seatings }));
+}
+
+function checkRows(brief: Brief, { row }: Knitted, rows: number): ReplanFault | null {
+  const stepRows = stepRowsOf(brief);
+  const least = leastRowsFrom(brief, row);
+  if (!Number.isInteger(rows) || rows % stepRows !== 0) {
+    return { code: 'replan/rows-not-whole-repeats', rows, stepRows, least };
+  }
+  if (rows < least) return { code: 'replan/rows-too-few', rows, least };
+  return rows > mostRows ? { code: 'replan/rows-too-many', rows, most: mostRows } : null;
+}
+
+function checkChanges(
+  { brief, stripes }: Plan,
+  { colouredThrough }: Knitted,
+  { measured, recolour }: PlanChanges,
+): ReplanFault | null {
+  const odd = Object.values(measured ?? {}).find((sizeMm) => !(sizeMm >= 0.2 && sizeMm <= 60));
+  if (odd !== undefined) return { code: 'replan/measure-impossible', sizeMm: odd };
+  if (!recolour) return null;
+  const known = [...brief.yarns.keys()];
+  const toCome = [...brief.stripes, ...stripes.filter(({ firstRow }) => firstRow > colouredThrough)];
+  if (!toCome.some(({ yarn }) => yarn === recolour.from)) {
+    return { code: 'replan/yarn-not-to-come', yarn: recolour.from };
+  }
+  if (recolour.yarn === null && !known.includes(recolour.to)) {
+    return { code: 'replan/unknown-yarn', yarn: recolour.to, known };
+  }
+  return null;
+}
+
+function changedBrief({ brief }: Plan, { measured, recolour }: PlanChanges): Brief {
+  const swatch = measured ? measuredSwatch(brief.swatch, measured) : brief.swatch;
+  if (!recolour) return { ...brief, swatch };
+  const { from, to, yarn } = recolour;
+  const yarns = yarn ? new Map([...brief.yarns, [to, yarn]]) : brief.yarns;
+  const stripes = brief.stripes.map((stripe) => (stripe.yarn === from ? { ...stripe, yarn: to } : stripe));
+  return { ...brief, swatch, yarns, stripes };
+}
+
+/** One stitch of the piece stands for the swatch; how it has rested, and a loop measured, still hold. */
+const measuredSwatch = (
+  { state, loopLengthMm }: Swatch,
+  { stitchMm, rowMm }: { readonly stitchMm: number; readonly rowMm: number },
+): Swatch => ({ stitches: 1, rows: 1, widthMm: stitchMm, heightMm: rowMm, state, loopLengthMm });
+
+/** Stripes that were planned stay, but for the colour that changes; more of them follow the repeat. */
+function stripesFrom(
+  plan: Plan,
+  brief: Brief,
+  { colouredThrough }: Knitted,
+  { rows, recolour }: PlanChanges,
+): readonly KnittedStripe[] {
+  return layStripes(brief.stripes, rows).map((stripe, i) => {
+    const before = plan.stripes[i];
+    if (!before) return stripe;
+    const changes = recolour?.from === before.yarn && before.firstRow > colouredThrough;
+    return changes ? { ...before, yarn: recolour.to } : before;
+  });
+}
+
+/** Two neighbours of one colour, across the graft too, where the plan had none. */
+function newMeeting(plan: Plan, stripes: readonly KnittedStripe[]): ReplanFault | null {
+  if (meetings(plan.stripes).length > 0) return null;
+  const [second] = meetings(stripes);
+  if (second === undefined) return null;
+  const first = stripes.at(second - 1);
+  return {
+    code: 'replan/colours-meet',
+    first: first?.number ?? 0,
+    second: second + 1,
+    yarn: first?.yarn ?? '',
+  };
+}
+
+const meetings = (stripes: readonly KnittedStripe[]): readonly number[] =>
+  stripes.flatMap((stripe, i) => (stripe.yarn === stripes.at(i - 1)?.yarn ? [i] : []));

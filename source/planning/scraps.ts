@@ -1,0 +1,117 @@
+/**
+ * A stripe sequence out of leftovers: whole stripes only, neighbours differ, no yarn runs out. Each scrap is allowed the
+ * strand that climbs the whole bag, though it may climb less, and the reserve; the one that knits the last stripe also
+ * grafts and sews. Stripes are shared out in proportion to what each scrap can knit.
+ */
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { arrangeStripes, type StripeCounts } from './arrange-stripes.ts';
+import type { Brief, Stripe, Yarn } from './brief.ts';
+import type { PlanFault } from './fault.ts';
+import type { Gauge } from './gauge.ts';
+import type { Counts } from './geometry.ts';
+import { type HandWork, metresFor, weigh } from './yarn-needs.ts';
+
+/** A leftover and the stripes it can knit. */
+interface Scrap {
+  readonly yarn: string;
+  readonly stripes: number;
+  /** Stripes where it also closes the bag. */
+  readonly stripesClosing: number;
+}
+
+type Capacities = ReadonlyMap<string, number>;
+
+/** One stripe for every `scraps.rows` rows of the bag. */
+export function sequenceScraps(
+  brief: Brief,
+  gauge: Gauge,
+  counts: Counts,
+  work: HandWork,
+): Result<readonly Stripe[], PlanFault> {
+  const stripeRows = brief.scraps?.rows ?? 0;
+  const total = counts.rows / stripeRows;
+  const cordShort = checkCord(brief, gauge, work);
+  if (cordShort) return fail(cordShort);
+  const scraps = [...brief.yarns].map(([name, yarn]): Scrap => {
+    const stripes = (closes: boolean) =>
+      countStripes(total, (count) => {
+        const rows = count * stripeRows;
+        const share = { rows, carriedRows: counts.rows - rows, closes };
+        return covers(metresFor(name, share, gauge, work), yarn);
+      });
+    return { yarn: name, stripes: stripes(false), stripesClosing: stripes(true) };
+  });
+  return sequence(scraps, total, stripeRows);
+}
+
+const covers = (metres: number, yarn: Yarn): boolean => weigh(metres, yarn).enough !== false;
+
+/** The greatest count up to `most` for which there is enough. */
+function countStripes(most: number, enough: (count: number) => boolean): number {
+  let count = 0;
+  while (count < most && enough(count + 1)) count++;
+  return count;
+}
+
+function checkCord(brief: Brief, gauge: Gauge, work: HandWork): PlanFault | null {
+  const yarn = brief.yarns.get(brief.cord.yarn);
+  if (!yarn) return null;
+  const metres = metresFor(brief.cord.yarn, { rows: 0, carriedRows: 0, closes: false }, gauge, work);
+  const { shortGrams } = weigh(metres, yarn);
+  return shortGrams ? { code: 'plan/scraps-cord-short', yarn: brief.cord.yarn, shortGrams } : null;
+}
+
+function sequence(
+  scraps: readonly Scrap[],
+  total: number,
+  stripeRows: number,
+): Result<readonly Stripe[], PlanFault> {
+  const everyOther = Math.floor(total / 2);
+  const longestFirst = scraps.toSorted((a, b) => b.stripes - a.stripes);
+  const choices = longestFirst
+    .filter(({ stripesClosing }) => stripesClosing > 0)
+    .map(({ yarn: closing }) => ({ closing, capacities: capacitiesOf(longestFirst, closing, everyOther) }));
+  const choice = choices.find(({ capacities }) => sumOf(capacities) >= total);
+  if (choice) {
+    const counts = shareOut(choice.capacities, choice.closing, total);
+    const yarns = arrangeStripes(counts, choice.closing);
+    return succeed(yarns.map((yarn) => ({ yarn, rows: stripeRows })));
+  }
+  const most = choices.toSorted((a, b) => sumOf(b.capacities) - sumOf(a.capacities))[0];
+  if (!most) return fail({ code: 'plan/scraps-no-closer', scraps: longestFirst.map(({ yarn }) => yarn) });
+  const canKnit = [...most.capacities].map(([yarn, stripes]) => ({ yarn, stripes }));
+  return fail({
+    code: 'plan/scraps-too-little',
+    stripes: total,
+    stripeRows,
+    possible: sumOf(most.capacities),
+    everyOther,
+    scraps: canKnit,
+    largest: null,
+  });
+}
+
+/** Stripes that each scrap can knit, `closing` the last of them; none can knit more than every other stripe. */
+const capacitiesOf = (scraps: readonly Scrap[], closing: string, everyOther: number): Capacities =>
+  new Map(
+    scraps.map(({ yarn, stripes, stripesClosing }) => [
+      yarn,
+      Math.min(everyOther, yarn === closing ? stripesClosing : stripes),
+    ]),
+  );
+
+const sumOf = (capacities: Capacities): number =>
+  [...capacities.values()].reduce((sum, stripes) => sum + stripes, 0);
+
+/** One stripe for each yarn while there are any, then each next one to the yarn that has most left in proportion. */
+function shareOut(capacities: Capacities, closing: string, total: number): StripeCounts {
+  const counts = new Map([[closing, 1]]);
+  const countOf = (yarn: string): number => counts.get(yarn) ?? 0;
+  const share = ([yarn, stripes]: readonly [string, number]): number =>
+    countOf(yarn) >= stripes ? 0 : countOf(yarn) === 0 ? Number.POSITIVE_INFINITY : stripes / countOf(yarn);
+  for (let given = 1; given < total; given++) {
+    const [yarn] = [...capacities].reduce((best, one) => (share(one) > share(best) ? one : best));
+    counts.set(yarn, countOf(yarn) + 1);
+  }
+  return counts;
+}

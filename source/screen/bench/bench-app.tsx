@@ -1,0 +1,53 @@
+import { Box, Static, Text } from 'ink';
+import { useMemo, useSyncExternalStore } from 'react';
+import { benchView } from '../../chat/view.ts';
+import type { BenchKeys } from '../bench-keys.ts';
+import type { BenchStore } from '../bench-store.ts';
+import type { FieldStream } from '../keys/field-stream.ts';
+import { LineField } from '../keys/line-field.tsx';
+import { Bench } from './bench.tsx';
+import { TranscriptLine } from './transcript-line.tsx';
+import { useShownFrom, useWindowSize } from './use-window-size.ts';
+
+interface Props {
+  readonly store: BenchStore;
+  readonly keys: BenchKeys;
+  readonly field: FieldStream;
+}
+
+/** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
+export function BenchApp({ store, keys, field }: Props) {
+  const { session, lines, trouble } = useSyncExternalStore(store.subscribe, store.get);
+  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
+  const { columns, rows, resizes } = useWindowSize();
+  const shownFrom = useShownFrom(lines.length, resizes, rows);
+  const view = useMemo(() => benchView(session), [session]);
+  return (
+    <>
+      <Static key={resizes} items={lines.slice(shownFrom)}>
+        {(line, i) => <TranscriptLine key={i} line={line} columns={columns} />}
+      </Static>
+      <Box flexDirection="column">
+        <Text> </Text>
+        <Bench view={view} columns={columns} rows={rows} />
+        {trouble === null ? null : <Text color="yellow">{`! ${trouble}`}</Text>}
+        <Text dimColor wrap="truncate-end">
+          {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
+        </Text>
+        <Box>
+          <Box flexShrink={0} width={2}>
+            <Text bold>{'> '}</Text>
+          </Box>
+          <LineField line={prompt.line} field={field} placeholder={placeholder(view.finished, columns)} />
+        </Box>
+      </Box>
+    </>
+  );
+}
+
+function placeholder(finished: boolean, columns: number): string {
+  if (finished) return 'The bag is finished: type quit to leave';
+  return columns < 70
+    ? 'Enter confirms; help shows more'
+    : 'Enter confirms, Left takes back; or type a command, such as help';
+}

@@ -1,0 +1,84 @@
+import { StringDecoder } from 'node:string_decoder';
+import type { Key } from './key.ts';
+import { terminalModes } from './terminal-modes.ts';
+import { createTimedDecoder, patientTimer, type SetTimer, type WaitsMs } from './timed-decoder.ts';
+
+export type ReadKeysOptions = {
+  /** Where terminal modes are switched: standard output. */
+  readonly output: { write(text: string): unknown };
+  /** An Escape with nothing behind it for so long is the Escape key. */
+  readonly escapeWaitMs?: number;
+  /** A broken sequence is given up after so long, a paste after so long without more of it. */
+  readonly sequenceWaitMs?: number;
+  readonly pasteWaitMs?: number;
+  /** Asks for repeats and releases by the kitty keyboard protocol; terminals without it ignore this. */
+  readonly reportKinds?: boolean;
+  /** Milliseconds of a clock that does not jump. */
+  readonly now?: () => number;
+  /** Runs the action after so long; what it returns cancels it. */
+  readonly setTimer?: SetTimer;
+  /** The program goes on after having been stopped; modes are set again, the screen is to be redrawn. */
+  readonly onResume?: () => void;
+  /** Standard input has ended: the terminal is gone. */
+  readonly onEnd?: () => void;
+};
+
+export type KeyReader = {
+  /** Puts the terminal back as it was and lets go of standard input. Safe to call twice. */
+  readonly stop: () => void;
+  /** What Ctrl-Z does elsewhere: puts the terminal back and stops the process group until `fg`. */
+  readonly suspend: () => void;
+};
+
+const waits = (options: ReadKeysOptions): WaitsMs => ({
+  escape: options.escapeWaitMs ?? 30,
+  sequence: options.sequenceWaitMs ?? 250,
+  paste: options.pasteWaitMs ?? 2000,
+});
+
+/**
+ * The one owner of standard input: raw mode, bracketed paste, and every key with the time its input
+ * arrived. Ctrl-C and Ctrl-Z come as keys. Needs a terminal (`stdin.isTTY`).
+ */
+export function readKeys(
+  stdin: NodeJS.ReadStream,
+  onKey: (key: Key, at: number) => void,
+  options: ReadKeysOptions,
+): KeyReader {
+  const { now = () => performance.now(), setTimer = patientTimer, onResume, onEnd } = options;
+  const modes = terminalModes(stdin, options.output, options.reportKinds ?? false);
+  const decoder = createTimedDecoder(onKey, waits(options), setTimer);
+  const utf8 = new StringDecoder('utf8');
+  let isSuspended = false;
+
+  const read = (chunk: Buffer | string): void =>
+    decoder.feed(typeof chunk === 'string' ? chunk : utf8.write(chunk), now());
+  const end = (): void => onEnd?.();
+  const resume = (): void => {
+    isSuspended = false;
+    modes.again();
+    onResume?.();
+  };
+  const suspend = (): void => {
+    isSuspended = true;
+    modes.reset();
+    process.kill(0, 'SIGTSTP');
+    // Without a shell that knows jobs nothing stops, and nobody sends SIGCONT.
+    setImmediate(() => isSuspended && resume());
+  };
+  let isStopped = false;
+  const stop = (): void => {
+    if (isStopped) return;
+    isStopped = true;
+    isSuspended = false;
+    decoder.stop();
+    process.off('SIGCONT', resume);
+    stdin.off('data', read).off('end', end).off('error', end).pause();
+    modes.reset();
+  };
+
+  modes.set();
+  process.on('SIGCONT', resume);
+  stdin.on('data', read).on('end', end).on('error', end);
+  return { stop, suspend };
+}

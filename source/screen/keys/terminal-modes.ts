@@ -1,0 +1,34 @@
+const pasteOn = '\x1b[?2004h';
+const pasteOff = '\x1b[?2004l';
+// Flags of the kitty keyboard protocol: 1 tell keys apart, 2 report kinds, 8 text keys too, 16 with their text.
+const kindsOn = '\x1b[>27u';
+const kindsOff = '\x1b[<u';
+
+export type TerminalModes = {
+  readonly set: () => void;
+  readonly reset: () => void;
+  readonly again: () => void;
+};
+
+/** Raw input and bracketed paste, on request also kinds of key events; `reset` puts back what was before. */
+export function terminalModes(
+  stdin: NodeJS.ReadStream,
+  output: { write(text: string): unknown },
+  reportKinds: boolean,
+): TerminalModes {
+  const wasRaw = stdin.isRaw;
+  const set = (): void => {
+    stdin.setRawMode(true);
+    output.write(reportKinds ? pasteOn + kindsOn : pasteOn);
+  };
+  const reset = (): void => {
+    output.write(reportKinds ? kindsOff + pasteOff : pasteOff);
+    stdin.setRawMode(wasRaw);
+  };
+  // Someone else has changed the terminal; Node believes that raw mode is on still and would do nothing.
+  const again = (): void => {
+    stdin.setRawMode(false);
+    set();
+  };
+  return { set, reset, again };
+}

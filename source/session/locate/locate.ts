@@ -1,0 +1,91 @@
+/**
+ * Finding the place from what can be seen. The bed remembers: the edges tell how many shaping moves are done, the colour
+ * on the needles and the side of the carriage tell the row within the stripe. After hanging the work again several rows
+ * can look alike, and the stripes have to be counted (common practice).
+ */
+import { type Result, succeed } from '../../shared/result.ts';
+import type { Job } from '../../steps/job.ts';
+import { looksAt } from './looks-of.ts';
+import { type PlaceIndex, placeIndex, placesLike } from './place-index.ts';
+import { checkSeen, type Fact, facts, type Looks, type Seen, type SeenFault } from './seen.ts';
+
+/** A stretch of steps after each of which the bed looks the same. To carry on from `done` is always safe. */
+export interface Place {
+  /** Steps confirmed at least, and at most. */
+  readonly done: number;
+  readonly through: number;
+  readonly looks: Looks;
+}
+
+export type Finding =
+  | { readonly found: 'one'; readonly place: Place }
+  | {
+      readonly found: 'several';
+      readonly count: number;
+      /** The first few, in working order. */
+      readonly places: readonly Place[];
+      /** What to look at next: the fact that is expected to leave fewest places. */
+      readonly bestQuestion: Fact | null;
+      /** All facts that would leave fewer places, the most telling first. */
+      readonly tellApart: readonly Fact[];
+    }
+  | { readonly found: 'none' };
+
+export const placesShown = 12;
+
+/** Where the work must be. Facts that the maker `cannotTell` are not asked for. */
+export function locate(job: Job, seen: Seen, cannotTell: readonly Fact[] = []): Result<Finding, SeenFault> {
+  const checked = checkSeen(job, seen);
+  if (!checked.ok) return checked;
+  const index = placeIndex(job);
+  const places = placesLike(index, checked.value as Partial<Looks>);
+  if (places.length === 0) return succeed({ found: 'none' });
+  const [only = 0] = places;
+  if (places.length === 1) return succeed({ found: 'one', place: placeAt(job, index, only) });
+  const tellApart = questions(
+    index,
+    places,
+    facts.filter((fact) => checked.value[fact] === undefined && !cannotTell.includes(fact)),
+  );
+  return succeed({
+    found: 'several',
+    count: places.length,
+    places: places.slice(0, placesShown).map((place) => placeAt(job, index, place)),
+    bestQuestion: tellApart[0] ?? null,
+    tellApart,
+  });
+}
+
+export function placeAt(job: Job, { firstDone, lastDone, bands }: PlaceIndex, place: number): Place {
+  const done = firstDone[place] ?? 0;
+  return { done, through: lastDone[place] ?? 0, looks: looksAt(job, done, bands) };
+}
+
+/** More places than this are judged by an even sample of them. */
+const sampleSize = 256;
+
+/** The facts that tell `places` apart, by how many are expected to be left once each is known. */
+function questions(index: PlaceIndex, places: readonly number[], askable: readonly Fact[]): readonly Fact[] {
+  const size = Math.min(places.length, sampleSize);
+  const sample = Array.from({ length: size }, (_, i) => places[Math.floor((i * places.length) / size)] ?? 0);
+  return askable
+    .map((fact) => ({ fact, left: expectedLeft(index.columns[fact], sample) }))
+    .filter(({ left }) => left < sample.length)
+    .toSorted((a, b) => b.left - a.left)
+    .map(({ fact }) => fact);
+}
+
+/** Each value is as likely as the share of places that show it, and leaves just those: Σ n² / Σ n. */
+function expectedLeft(column: Int32Array, places: readonly number[]): number {
+  const values = new Int32Array(places.length);
+  for (const [i, place] of places.entries()) values[i] = column[place] ?? 0;
+  values.sort();
+  let squares = 0;
+  let from = 0;
+  for (let i = 1; i <= values.length; i++) {
+    if (values[i] === values[from]) continue;
+    squares += (i - from) ** 2;
+    from = i;
+  }
+  return squares / places.length;
+}

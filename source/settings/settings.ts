@@ -1,0 +1,93 @@
+/** All settings as one table: name, what it is when nobody has set it, what it may be, and what it means. */
+
+export type PedalAct = 'confirm' | 'take-back' | 'speak' | 'pass';
+
+export interface Settings {
+  readonly units: 'cm' | 'in';
+  readonly language: string;
+  readonly bell: boolean;
+  readonly speech: boolean;
+  readonly caution: 'low' | 'usual' | 'high';
+  /** By key id, such as `b`, `f13` or `ctrl+alt+r`. */
+  readonly pedals: Readonly<Record<string, PedalAct>>;
+  readonly pressWindowMs: number;
+  readonly largeView: boolean;
+  readonly ascii: boolean;
+  readonly reducedDetail: boolean;
+}
+
+export interface Setting<Value> {
+  readonly default: Value;
+  readonly check: (value: unknown) => boolean;
+  /** What the value may be, for a sentence. */
+  readonly allowed: string;
+  readonly meaning: string;
+}
+
+const oneOf = <Value extends string>(...values: readonly Value[]) => ({
+  check: (value: unknown): boolean => values.some((one) => one === value),
+  allowed: values.join(', '),
+});
+
+const yesOrNo = { check: (value: unknown): boolean => typeof value === 'boolean', allowed: 'true, false' };
+
+const pedalActs: readonly PedalAct[] = ['confirm', 'take-back', 'speak', 'pass'];
+
+const isPedals = (value: unknown): boolean =>
+  typeof value === 'object' &&
+  value !== null &&
+  !Array.isArray(value) &&
+  Object.values(value).every((act) => pedalActs.some((one) => one === act));
+
+export const settingsTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
+  units: { default: 'cm', ...oneOf('cm', 'in'), meaning: 'lengths in centimetres or in inches' },
+  language: {
+    default: 'auto',
+    check: (value) => typeof value === 'string' && /^(auto|[a-z]{2})$/.test(value),
+    allowed: 'auto, or two letters such as en',
+    meaning: 'the language of all sentences; auto follows the system',
+  },
+  bell: { default: false, ...yesOrNo, meaning: 'ring the terminal bell at each step' },
+  speech: { default: false, ...yesOrNo, meaning: 'speak each step aloud' },
+  caution: {
+    default: 'usual',
+    ...oneOf('low', 'usual', 'high'),
+    meaning: 'how many steps ask for a second look before they are confirmed',
+  },
+  pedals: {
+    default: {},
+    check: isPedals,
+    allowed: `keys, each with one of ${pedalActs.join(', ')}`,
+    meaning: 'what the keys of foot switches do',
+  },
+  pressWindowMs: {
+    default: 100,
+    check: (value) => Number.isInteger(value) && (value as number) >= 20 && (value as number) <= 1000,
+    allowed: '20 to 1000',
+    meaning: 'milliseconds within which presses of one switch count as one',
+  },
+  largeView: { default: false, ...yesOrNo, meaning: 'letters that can be read from across the room' },
+  ascii: { default: false, ...yesOrNo, meaning: 'draw with plain letters only' },
+  reducedDetail: { default: false, ...yesOrNo, meaning: 'show the next action and little else' },
+};
+
+export type SettingName = keyof Settings;
+
+export const settingNames = Object.keys(settingsTable) as readonly SettingName[];
+
+export interface ReadSettings {
+  readonly settings: Settings;
+  /** Settings whose values may not be; they count as never set, and are left as they are in the file. */
+  readonly refused: readonly SettingName[];
+}
+
+/** Settings from what a file holds. Names that are not in the table belong to other versions and are passed over. */
+export function readSettings(stored: Readonly<Record<string, unknown>>): ReadSettings {
+  const given = settingNames.filter((name) => Object.hasOwn(stored, name));
+  const refused = given.filter((name) => !settingsTable[name].check(stored[name]));
+  const values = settingNames.map((name) => {
+    const isSound = given.includes(name) && !refused.includes(name);
+    return [name, isSound ? stored[name] : settingsTable[name].default];
+  });
+  return { settings: Object.fromEntries(values) as unknown as Settings, refused };
+}

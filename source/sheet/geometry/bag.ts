@@ -1,0 +1,85 @@
+/**
+ * The finished bag lying flat, knit side out: the front layer of the folded strip, less the stitch that the bottom seam
+ * takes, with the eyelets and what shows of the cord. The cord goes in at the first hole used, out at the next, and so
+ * on; both its ends come out at the graft.
+ */
+import type { Plan } from '../../planning/plan.ts';
+import type { Point, Polygon } from './shape.ts';
+import { bandOf, bandPoint, foldShape, unroll } from './unrolled.ts';
+
+export interface BagPiece {
+  readonly stripe: number;
+  readonly yarn: string;
+  readonly shape: Polygon;
+}
+
+export type Segment = readonly [Point, Point];
+
+/** The front of the bag in mm: 0 is its lower left corner, on the seam. */
+export interface Bag {
+  readonly widthMm: number;
+  readonly depthMm: number;
+  readonly pieces: readonly BagPiece[];
+  readonly graft: readonly Segment[];
+  /** Height of the cord line above the seam. */
+  readonly cordMm: number;
+  readonly eyelets: readonly { readonly number: number; readonly used: boolean; readonly at: Point }[];
+  readonly cordOutside: readonly Segment[];
+  /** Where both ends of the cord come out; null when that is on the back. */
+  readonly ends: Point | null;
+}
+
+export function bagOf(plan: Plan): Bag {
+  const band = unroll(plan);
+  const seamMm = band.stitchDepthMm;
+  const sewn = { bottom: seamMm, top: band.depthMm };
+  const front = (shape: Polygon): readonly Polygon[] =>
+    foldShape(band, shape, sewn)
+      .filter((part) => part.layer === 'front')
+      .map((part) => part.folded.map(([x, y]): Point => [x, y - seamMm]));
+  const { cordStitches, eyelets, outside } = cordLine(plan);
+  const line = (one: Point, other: Point): readonly Segment[] =>
+    front([one, other]).map((shape) => {
+      const fromLeft = shape.toSorted(([x1], [x2]) => x1 - x2);
+      return [fromLeft[0] as Point, fromLeft.at(-1) as Point];
+    });
+  const onFront = (point: Point): Point | undefined => front([point, point])[0]?.[0];
+  return {
+    widthMm: band.widthMm,
+    depthMm: band.depthMm - seamMm,
+    pieces: plan.stripes.flatMap(({ number, yarn, firstRow, lastRow }) =>
+      front(bandOf(band, plan.stitches, firstRow - 1, lastRow)).map((shape) => ({
+        stripe: number,
+        yarn,
+        shape,
+      })),
+    ),
+    graft: line(bandPoint(band, 0, 0), bandPoint(band, 0, plan.stitches)),
+    cordMm: (cordStitches - 1) * band.stitchDepthMm,
+    eyelets: eyelets.flatMap(({ number, used, rowLine }) => {
+      const at = onFront(bandPoint(band, rowLine, cordStitches));
+      return at ? [{ number, used, at }] : [];
+    }),
+    cordOutside: outside.flatMap(([from, to]) =>
+      line(bandPoint(band, from, cordStitches), bandPoint(band, to, cordStitches)),
+    ),
+    ends: onFront(bandPoint(band, 0, cordStitches)) ?? null,
+  };
+}
+
+/** Where the cord runs, in stitches from the trailing edge and in row lines: the graft is line 0 and line T. */
+function cordLine({ brief, stitches, rows, eyelets }: Plan) {
+  const used = new Set(eyelets.used);
+  const stops = [0, ...eyelets.used.map((number) => number * brief.shapeEveryRows), rows];
+  return {
+    cordStitches: stitches - brief.edgeStitches - 0.5,
+    eyelets: Array.from({ length: eyelets.made }, (_, i) => ({
+      number: i + 1,
+      used: used.has(i + 1),
+      rowLine: (i + 1) * brief.shapeEveryRows,
+    })),
+    outside: stops.flatMap((from, i): [number, number][] =>
+      i % 2 === 0 ? [[from, stops[i + 1] ?? rows]] : [],
+    ),
+  };
+}

@@ -1,0 +1,62 @@
+import { formatNeedle } from '../../bed/needles.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { edgesAt, shapingsBefore } from '../../planning/seatings.ts';
+
+/** Edge needles by place (0 is the far left) and by name. */
+export interface Edges {
+  readonly left: number;
+  readonly right: number;
+  readonly leftName: string;
+  readonly rightName: string;
+}
+
+export interface SeatingOnBed {
+  readonly number: number;
+  readonly fromRow: number;
+  readonly throughRow: number;
+  /** As it is hung, before any shaping move there, and while its last row is knitted. */
+  readonly hung: Edges;
+  readonly last: Edges;
+}
+
+/** The bed from above, the maker in front of it. */
+export interface BedMap {
+  readonly needles: number;
+  readonly marginNeedles: number;
+  /** Needles left of the middle. */
+  readonly leftNeedles: number;
+  readonly seatings: readonly SeatingOnBed[];
+}
+
+export function bedMapOf(plan: Plan): BedMap {
+  const { needles, marginNeedles } = plan.brief.bed;
+  return {
+    needles,
+    marginNeedles,
+    leftNeedles: Math.floor(needles / 2),
+    seatings: plan.seatings.map(({ fromRow, throughRow, hungLeft, hungRight }, i) => ({
+      number: i + 1,
+      fromRow,
+      throughRow,
+      hung: named(needles, hungLeft, hungRight),
+      last: edgesAtRow(plan, throughRow),
+    })),
+  };
+}
+
+/** Edge needles while `row` is knitted, the shaping moves before it made. */
+export function edgesAtRow(plan: Plan, row: number): Edges {
+  const { bed, crawl, shapeEveryRows } = plan.brief;
+  const within = Math.min(Math.max(1, row), plan.knittedRows);
+  const seating = plan.seatings.find((one) => one.throughRow >= within) ?? plan.seatings[0];
+  if (!seating) throw new Error('a plan has at least one seating');
+  const { left, right } = edgesAt(seating, shapingsBefore(within, shapeEveryRows), crawl);
+  return named(bed.needles, left, right);
+}
+
+const named = (needles: number, left: number, right: number): Edges => ({
+  left,
+  right,
+  leftName: formatNeedle(needles, left),
+  rightName: formatNeedle(needles, right),
+});

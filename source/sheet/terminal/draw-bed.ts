@@ -1,0 +1,101 @@
+import { formatNeedle } from '../../bed/needles.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { markYarns } from '../colour/shades.ts';
+import { type BedMap, bedMapOf, edgesAtRow, type SeatingOnBed } from '../geometry/bed-map.ts';
+import type { Line, Span } from './ansi.ts';
+import { formatPicture, wrapWords } from './caption.ts';
+import type { DrawOptions } from './options.ts';
+import { describeBed } from './words.ts';
+
+/**
+ * The bed from above: the scale of needles, and for each seating a bar where the work is first hung and a dotted trail
+ * over the needles it crawls to. In the seating being knitted the bar stands where the work is now.
+ */
+export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
+  if (options.words || options.columns < 30 || options.rows < 4)
+    return wrapWords(describeBed(plan, options), options);
+  const map = bedMapOf(plan);
+  const shown = seatingsToShow(map, options);
+  const lines: Line[] = [
+    [{ text: scaleNames(map, options) }],
+    [{ text: scaleTicks(map, options) }],
+    ...shown.flatMap((seating) => [[{ text: nameOf(seating, options) }], barOf(plan, map, seating, options)]),
+  ];
+  const left = map.seatings.length - shown.length;
+  if (left > 0) lines.push([{ text: `and ${left} more, hung on the same needles` }]);
+  return formatPicture(plan, lines, options);
+}
+
+/** As many as fit, the one being knitted first of all. */
+function seatingsToShow({ seatings }: BedMap, { rows, rowsDone = 0 }: DrawOptions): readonly SeatingOnBed[] {
+  const room = Math.floor((rows - 2) / 2);
+  if (seatings.length <= room) return seatings;
+  const now = seatings.findIndex((seating) => seating.throughRow > rowsDone);
+  const from = Math.max(0, Math.min(now, seatings.length - Math.floor((rows - 3) / 2)));
+  return seatings.slice(from, from + Math.max(1, Math.floor((rows - 3) / 2)));
+}
+
+const columnOf = ({ needles }: BedMap, { columns }: DrawOptions, place: number): number =>
+  Math.min(columns - 1, Math.floor(((place + 0.5) / needles) * columns));
+
+/** The ends, the middle, and round numbers between as room allows. */
+function namedPlaces({ needles, leftNeedles }: BedMap, { columns }: DrawOptions): readonly number[] {
+  const step = [10, 20, 25, 50, 100].find((size) => (size / needles) * columns >= 7) ?? 100;
+  const round = Array.from({ length: Math.floor(needles / step / 2) }, (_, i) => (i + 1) * step);
+  const left = round.map((number) => leftNeedles - number).filter((place) => place > 0);
+  const right = round.map((number) => leftNeedles + number - 1).filter((place) => place < needles - 1);
+  return [0, needles - 1, leftNeedles - 1, ...left, ...right];
+}
+
+/** Names that would touch one already written are left out. */
+function scaleNames(map: BedMap, options: DrawOptions): string {
+  const cells = Array.from({ length: options.columns }, () => ' ');
+  for (const place of namedPlaces(map, options)) {
+    const name = formatNeedle(map.needles, place);
+    const column = columnOf(map, options, place);
+    const from = Math.min(Math.max(0, column - Math.floor(name.length / 2)), options.columns - name.length);
+    const around = cells.slice(Math.max(0, from - 1), from + name.length + 1);
+    if (around.some((cell) => cell !== ' ')) continue;
+    for (const [i, letter] of [...name].entries()) cells[from + i] = letter;
+  }
+  return cells.join('');
+}
+
+function scaleTicks(map: BedMap, options: DrawOptions): string {
+  const { needles, marginNeedles } = map;
+  const [bar, tick, margin] = options.glyphs === 'ascii' ? ['-', '+', 'x'] : ['─', '┴', '×'];
+  const cells = Array.from({ length: options.columns }, () => bar);
+  for (const place of namedPlaces(map, options)) cells[columnOf(map, options, place)] = tick;
+  for (let place = 0; place < marginNeedles; place++) {
+    cells[columnOf(map, options, place)] = margin;
+    cells[columnOf(map, options, needles - 1 - place)] = margin;
+  }
+  return cells.join('');
+}
+
+function nameOf({ fromRow, throughRow, hung, last }: SeatingOnBed, { columns }: DrawOptions): string {
+  return `rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
+    0,
+    columns,
+  );
+}
+
+function barOf(plan: Plan, map: BedMap, seating: SeatingOnBed, options: DrawOptions): Line {
+  const rowsDone = options.rowsDone ?? 0;
+  const isNow = rowsDone >= seating.fromRow && rowsDone <= seating.throughRow;
+  const row = isNow ? rowsDone : seating.fromRow;
+  const at = isNow ? edgesAtRow(plan, row) : seating.hung;
+  const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];
+  const yarn = plan.stripes.find((stripe) => stripe.lastRow >= row)?.yarn ?? '';
+  const ink = isNow ? markYarns(plan, 'screen').get(yarn)?.colour : null;
+  const from = columnOf(map, options, Math.min(seating.hung.left, seating.last.left));
+  const through = columnOf(map, options, Math.max(seating.hung.right, seating.last.right));
+  const left = columnOf(map, options, at.left);
+  const right = columnOf(map, options, at.right);
+  const spans: Span[] = [
+    { text: ' '.repeat(from) + trail.repeat(Math.max(0, left - from)) },
+    { text: (isNow ? now : planned).repeat(right - left + 1), ink: ink ?? null },
+    { text: trail.repeat(Math.max(0, through - right)) },
+  ];
+  return spans;
+}

@@ -1,0 +1,141 @@
+import type { Plan } from '../../planning/plan.ts';
+import { markYarns, type YarnMark } from '../colour/shades.ts';
+import { type Fold, foldOf } from '../geometry/fold.ts';
+import { mapPolygon, type Point, rectangle } from '../geometry/shape.ts';
+import type { Line } from './ansi.ts';
+import { formatPicture, wrapWords } from './caption.ts';
+import { type DrawOptions, pixelsPerCell } from './options.ts';
+import { type Label, paintRaster } from './paint.ts';
+import { blankRaster, fill, hollow, type Raster, type View } from './raster.ts';
+import { describeFold } from './words.ts';
+
+/**
+ * How the strip becomes a bag: on the left it lies with its growing edge up and its folds marked, on the right it is
+ * folded. The letters A and B run along the two edges that the graft joins, and in the bag they meet. Where there is colour
+ * the first and the last stripe are filled: they are the ones that meet.
+ */
+export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
+  if (options.words || options.columns < 40 || options.rows < 8)
+    return wrapWords(describeFold(plan, options), options);
+  const scene = layOut(foldOf(plan), options);
+  const raster = rasterise(scene, options.colour === 'none' ? [] : [1, plan.stripes.length]);
+  const yarns = markYarns(plan, 'screen');
+  const picture = paintRaster(
+    raster,
+    (mark) => ({ yarn: mark === outlineMark ? outlineYarn : yarnOf(plan, yarns, mark), open: false }),
+    labelsOf(scene, raster, options),
+    options,
+  );
+  const captions = [
+    'strip on the left: growing edge up, fold at the dotted lines',
+    'bag on the right: last edge A meets first edge B',
+  ].map((text): Line => [{ text: text.slice(0, options.columns) }]);
+  return formatPicture(plan, [...picture, ...captions], options);
+}
+
+const outlineMark = 0xffff_ffff;
+const outlineYarn: YarnMark = { yarn: '', colour: '#8a8a8a', letter: '.', pattern: 'plain' };
+const gapColumns = 9;
+
+interface Scene {
+  readonly fold: Fold;
+  readonly view: View;
+  readonly perCell: 1 | 2;
+  readonly columns: number;
+  readonly arrowColumn: number;
+  /** Shifts a point of the folded bag to its place on the right. */
+  readonly toBag: (point: Point) => Point;
+}
+
+/** The unrolled band, an arrow, the folded bag, side by side at one scale. */
+function layOut(fold: Fold, options: DrawOptions): Scene {
+  const { band } = fold;
+  const perCell = pixelsPerCell(options);
+  const unrolledMm = band.mouthMm + band.leanMm;
+  const columnMm = Math.max(
+    (unrolledMm + band.widthMm) / (options.columns - gapColumns),
+    band.depthMm / (options.rows - 2) / 2,
+  );
+  const view = {
+    leftMm: 0,
+    topMm: band.depthMm,
+    pixelWidthMm: columnMm,
+    pixelHeightMm: (columnMm * 2) / perCell,
+  };
+  const unrolledColumns = Math.round(unrolledMm / columnMm);
+  const bagLeftMm = (unrolledColumns + gapColumns) * columnMm;
+  return {
+    fold,
+    view,
+    perCell,
+    columns: Math.min(options.columns, Math.round((bagLeftMm + band.widthMm) / columnMm)),
+    arrowColumn: unrolledColumns + 3,
+    toBag: ([x, y]) => [x + bagLeftMm, y],
+  };
+}
+
+function rasterise({ fold, view, columns, toBag }: Scene, filled: readonly number[]): Raster {
+  const { band } = fold;
+  const raster = blankRaster(columns, Math.max(1, Math.round(band.depthMm / view.pixelHeightMm)));
+  const bag = rectangle({ left: 0, right: band.widthMm, bottom: 0, top: band.depthMm });
+  fill(raster, view, fold.unrolledOutline, outlineMark);
+  fill(raster, view, mapPolygon(bag, toBag), outlineMark);
+  hollow(
+    raster,
+    false,
+    () => true,
+    (mark, other) => mark !== other,
+  );
+  for (const piece of fold.pieces) {
+    if (!filled.includes(piece.stripe)) continue;
+    fill(raster, view, piece.unrolled, piece.stripe);
+    if (piece.layer === 'front') fill(raster, view, mapPolygon(piece.folded, toBag), piece.stripe);
+  }
+  return raster;
+}
+
+function yarnOf(plan: Plan, yarns: ReadonlyMap<string, YarnMark>, stripe: number): YarnMark {
+  const found = yarns.get(plan.stripes[stripe - 1]?.yarn ?? '');
+  if (!found) throw new Error(`no stripe ${stripe}`);
+  return found;
+}
+
+/** Fold lines, the letters along the grafted edges, and the arrow between the two pictures. */
+function labelsOf(scene: Scene, raster: Raster, { glyphs }: DrawOptions): readonly Label[] {
+  const { fold, view, toBag } = scene;
+  const rows = Math.ceil(raster.height / scene.perCell);
+  const before = fold.band.mirrored ? 0 : -1;
+  const after = fold.band.mirrored ? -1 : 0;
+  const along = ([one, other]: readonly [Point, Point], text: string, shift: number): readonly Label[] =>
+    downRows(one, other, view, rows).map(({ row, x }) => ({
+      row,
+      column: Math.round(x / view.pixelWidthMm) + shift,
+      text,
+    }));
+  return [
+    ...fold.folds.flatMap((line) => along(line, glyphs === 'ascii' ? ':' : '┊', 0)),
+    ...along(fold.edges.A, 'A', before),
+    ...along(fold.edges.B, 'B', after),
+    ...fold.graft.flatMap(([one, other]) => {
+      const line = [toBag(one), toBag(other)] as const;
+      return [...along(line, 'A', before), ...along(line, 'B', after)];
+    }),
+    { row: Math.floor(rows / 2), column: scene.arrowColumn, text: glyphs === 'ascii' ? '-->' : '──▶' },
+  ];
+}
+
+/** Where a line crosses the middle of each row of cells. */
+function downRows(
+  [x1, y1]: Point,
+  [x2, y2]: Point,
+  { topMm, pixelWidthMm }: View,
+  rows: number,
+): readonly { readonly row: number; readonly x: number }[] {
+  const rowMm = pixelWidthMm * 2;
+  return Array.from({ length: rows }, (_, row) => ({
+    row,
+    part: (topMm - (row + 0.5) * rowMm - y1) / (y2 - y1),
+  }))
+    .filter(({ part }) => part >= 0 && part <= 1)
+    .map(({ row, part }) => ({ row, x: x1 + (x2 - x1) * part }));
+}

@@ -1,0 +1,121 @@
+import type { Plan } from '../../planning/plan.ts';
+import { markYarns, type YarnMark } from '../colour/shades.ts';
+import { type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
+import { formatPicture, legend, wrapWords } from './caption.ts';
+import { type DrawOptions, pixelsPerCell } from './options.ts';
+import { type Pixel, paintRaster } from './paint.ts';
+import { blankRaster, fill, hollow, type Raster, type View } from './raster.ts';
+import { describeStrip } from './words.ts';
+
+/**
+ * The strip as it hangs from the bed, to scale: knitted stripes filled, the rest outlined. Where it is too long for the
+ * window the rows around the place are shown, and the caption says which.
+ */
+export function drawStrip(plan: Plan, options: DrawOptions): readonly string[] {
+  const rowsDone = Math.min(Math.max(0, options.rowsDone ?? 0), plan.rows);
+  const captionLines = options.rows >= 8 ? 2 : options.rows >= 6 ? 1 : 0;
+  if (options.words || options.columns < 12 || options.rows < 4) {
+    return wrapWords(describeStrip(plan, rowsDone), options);
+  }
+  const height = (options.rows - captionLines) * pixelsPerCell(options);
+  const scale = scaleFor(plan, options.columns, height, pixelsPerCell(options));
+  const window = windowAround(plan, rowsDone, scale.rowsShown);
+  const strip = stripOf(plan, rowsDone, window);
+  const picture = paintRaster(
+    rasterise(plan, strip, scale),
+    pixelOf(markYarns(plan, 'screen'), strip),
+    [],
+    options,
+  );
+  const captions = [
+    legend(plan, options),
+    [{ text: place(plan, rowsDone, window, scale).slice(0, options.columns) }],
+  ];
+  return formatPicture(plan, [...picture, ...captions.slice(0, captionLines)], options);
+}
+
+interface Scale {
+  readonly pixelWidthMm: number;
+  readonly pixelHeightMm: number;
+  readonly rowsShown: number;
+  readonly unitPixels: number;
+}
+
+/** Stripes are whole pixels high where they can be, so that equal stripes look equal. */
+function scaleFor(plan: Plan, columns: number, height: number, perCell: 1 | 2): Scale {
+  const { rowMm, stitchMm } = plan.gauge;
+  const unitRows = plan.stripes.map((stripe) => stripe.rows).reduce(greatestCommonDivisor);
+  const wideMm = (rows: number): number => (plan.stitches + (plan.shapings * rows) / plan.rows) * stitchMm;
+  const at = (unitPixels: number, rows: number): Scale => {
+    const pixelHeightMm = (unitRows * rowMm) / unitPixels;
+    return { pixelHeightMm, pixelWidthMm: (pixelHeightMm * perCell) / 2, rowsShown: rows, unitPixels };
+  };
+  const fits = ({ pixelHeightMm, pixelWidthMm, rowsShown }: Scale): boolean =>
+    (rowsShown * rowMm) / pixelHeightMm <= height + 1e-9 &&
+    wideMm(rowsShown) / pixelWidthMm <= columns + 1e-9;
+  for (let unitPixels = Math.floor((height * unitRows) / plan.rows); unitPixels >= 1; unitPixels--) {
+    if (fits(at(unitPixels, plan.rows))) return at(unitPixels, plan.rows);
+  }
+  for (let rows = Math.floor(height) * unitRows; rows >= 8 * unitRows; rows -= unitRows) {
+    if (rows < plan.rows && fits(at(1, rows))) return at(1, rows);
+  }
+  const pixelWidthMm = Math.max(wideMm(plan.rows) / columns, ((plan.rows * rowMm) / height) * (perCell / 2));
+  return { pixelWidthMm, pixelHeightMm: (pixelWidthMm * 2) / perCell, rowsShown: plan.rows, unitPixels: 0 };
+}
+
+const greatestCommonDivisor = (a: number, b: number): number =>
+  b === 0 ? a : greatestCommonDivisor(b, a % b);
+
+/** Three quarters of what is shown is done, one quarter is to come. */
+function windowAround({ rows }: Plan, rowsDone: number, rowsShown: number): RowWindow {
+  if (rowsShown >= rows) return { fromRow: 1, throughRow: rows };
+  const even = Math.round((rowsDone + rowsShown / 4) / 2) * 2;
+  const throughRow = Math.min(rows, Math.max(rowsShown, even));
+  return { fromRow: throughRow - rowsShown + 1, throughRow };
+}
+
+function rasterise(plan: Plan, strip: Strip, scale: Scale): Raster {
+  const { box } = strip;
+  const view: View = { leftMm: 0, topMm: box.top, ...scale };
+  const raster = blankRaster(
+    Math.ceil(box.right / view.pixelWidthMm - 1e-6),
+    Math.ceil(box.top / view.pixelHeightMm - 1e-6),
+  );
+  for (const [i, piece] of strip.pieces.entries()) fill(raster, view, piece.shape, i + 1);
+  const lowest = Math.min(...plan.stripes.map((stripe) => stripe.rows)) * plan.gauge.rowMm;
+  const eachOutlined = lowest / view.pixelHeightMm >= 3.9;
+  hollow(
+    raster,
+    scale.rowsShown < plan.rows,
+    (mark) => strip.pieces[mark - 1]?.knitted === false,
+    (mark, other) => isBorder(strip, mark, other, eachOutlined),
+  );
+  return raster;
+}
+
+/** Round the open part as a whole, and where there is room round each of its stripes; not against what is knitted. */
+function isBorder({ pieces }: Strip, mark: number, other: number, eachOutlined: boolean): boolean {
+  const beside = pieces[other - 1];
+  if (!beside) return true;
+  return eachOutlined && !beside.knitted && beside.stripe !== pieces[mark - 1]?.stripe;
+}
+
+function pixelOf(marks: ReadonlyMap<string, YarnMark>, { pieces }: Strip): (mark: number) => Pixel {
+  return (mark) => {
+    const piece = pieces[mark - 1];
+    const yarn = marks.get(piece?.yarn ?? '');
+    if (!piece || !yarn) throw new Error(`no piece ${mark}`);
+    return { yarn, open: !piece.knitted };
+  };
+}
+
+function place(
+  { rows, stripes }: Plan,
+  rowsDone: number,
+  { fromRow, throughRow }: RowWindow,
+  { unitPixels }: Scale,
+): string {
+  const stripe = stripes.find((one) => one.lastRow > rowsDone)?.number ?? stripes.length;
+  const shown = throughRow - fromRow + 1 < rows ? `, rows ${fromRow} to ${throughRow} shown` : '';
+  return `row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}${shown}${unitPixels === 0 ? ', too fine to show every stripe' : ''}`;
+}

@@ -1,0 +1,18 @@
+import type { Units } from '../../shared/units.ts';
+
+/** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
+export interface DrawOptions {
+  readonly columns: number;
+  readonly rows: number;
+  readonly colour: 'true' | '16' | 'none';
+  readonly glyphs: 'unicode' | 'ascii';
+  /** Plain sentences in place of a picture, for screen readers. */
+  readonly words?: boolean;
+  /** Rows knitted so far, 0 to T; row T is the grafted one. Left out: the job has not begun. */
+  readonly rowsDone?: number;
+  readonly units?: Units;
+}
+
+/** Half-block characters give two pixels a cell; letters and ASCII give one. */
+export const pixelsPerCell = ({ colour, glyphs }: DrawOptions): 1 | 2 =>
+  colour === 'none' || glyphs === 'ascii' ? 1 : 2;

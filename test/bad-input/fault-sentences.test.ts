@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { type Fault, formatFault } from '../../source/chat/wording/faults.ts';
+
+const sentences: readonly (readonly [Fault, string])[] = [
+  [
+    { code: 'bed/needle-off-bed', needle: 'L76', needleCount: 150 },
+    'There is no needle L76: the bed runs from L75 to L1 and from R1 to R75.',
+  ],
+  [
+    { code: 'bed/needle-holds-loop', needle: 'R8' },
+    'Needle R8 still holds a loop: move the loop before you push the needle to resting.',
+  ],
+  [
+    { code: 'bed/needle-empty', needle: 'R8' },
+    'Needle R8 has no loop to lift: look again where the edge of the work is.',
+  ],
+  [
+    { code: 'bed/loop-on-resting-needle', needle: 'R8' },
+    'Needle R8 rests but holds a loop: bring it to working before the pass.',
+  ],
+  [
+    { code: 'bed/feeder-empty', to: 'left' },
+    'The feeder is empty, so a pass to the left would drop every stitch: thread a yarn first.',
+  ],
+  [
+    { code: 'bed/feeder-full', yarn: 'mint', held: 'plum' },
+    'The feeder holds plum: take plum out before you thread mint.',
+  ],
+  [
+    { code: 'bed/yarn-not-in-feeder', yarn: 'mint', held: 'plum' },
+    'The feeder holds plum, not mint: park plum instead.',
+  ],
+  [
+    { code: 'bed/yarn-not-in-feeder', yarn: 'mint', held: null },
+    'The feeder is empty, so mint cannot be parked from it: thread mint first.',
+  ],
+  [
+    { code: 'bed/yarn-not-here', yarn: 'mint' },
+    'There is no mint to cut, in the feeder or parked: thread mint first.',
+  ],
+  [
+    { code: 'bed/carriage-already-there', side: 'left' },
+    'The carriage is already on the left: make this pass to the right.',
+  ],
+  [
+    { code: 'bed/no-working-needles' },
+    'No needle is working: bring the needles you want to knit on to working first.',
+  ],
+  [
+    { code: 'bed/transfer-uneven', fromCount: 2, toCount: 1 },
+    'A transfer from 2 needles cannot go to 1 needle: name as many to set down on as to lift from.',
+  ],
+  [
+    { code: 'bed/nothing-to-take-off' },
+    'The bed holds no loops, so there is nothing to take off: go on to the next step.',
+  ],
+  [{ code: 'bed/bed-not-empty', stitchCount: 1 }, 'The bed still holds 1 stitch: take the work off first.'],
+  [{ code: 'bed/bed-not-empty', stitchCount: 8 }, 'The bed still holds 8 stitches: take the work off first.'],
+  [
+    { code: 'bed/loops-differ', loopsOff: 8, needleCount: 1 },
+    '8 loops came off but 1 needle would take them: choose as many needles as loops.',
+  ],
+  [{ code: 'session/nothing-to-confirm' }, 'The bag is finished: there is no step left to confirm.'],
+  [
+    { code: 'session/too-many-steps', count: 9, left: 4 },
+    '9 steps cannot be confirmed: 4 are left, so give a whole number from 1 to 4.',
+  ],
+  [
+    { code: 'session/too-many-steps', count: 9, left: 1 },
+    'Only the last step is left, so 9 cannot be confirmed at once: confirm 1.',
+  ],
+  [{ code: 'session/nothing-to-take-back' }, 'There is nothing to take back: this is where the work began.'],
+  [
+    { code: 'session/nothing-to-redo' },
+    'There is nothing to do again: nothing was taken back since the last step.',
+  ],
+  [
+    { code: 'session/no-such-step', step: 81, stepCount: 79 },
+    'There is no step 81: this bag has steps 1 to 79.',
+  ],
+  [{ code: 'session/already-there', done: 0 }, 'You are there already: no step confirmed so far.'],
+  [{ code: 'session/already-there', done: 1 }, 'You are there already: 1 step confirmed so far.'],
+  [
+    { code: 'session/nothing-to-say', what: 'note' },
+    'The note is empty: type what you want to remember after the word note.',
+  ],
+  [
+    { code: 'session/nothing-to-say', what: 'mark' },
+    'The mark has no name: type a name for this place after the word mark.',
+  ],
+];
+
+describe('the sentence for a fault', () => {
+  it.each(sentences)('%j', (fault, sentence) => {
+    expect(formatFault(fault)).toBe(sentence);
+  });
+
+  it('cuts a long text short and shows its control characters', () => {
+    const long = {
+      code: 'brief/not-one-of',
+      field: 'crawl',
+      value: 'x'.repeat(99),
+      choices: ['left'],
+    } as const;
+    expect(formatFault(long)).toBe(`crawl is "${'x'.repeat(39)}…": choose "left".`);
+    const steering = {
+      code: 'brief/unknown-yarn',
+      field: 'cord.yarn',
+      yarn: '\u001b[2J\u202e',
+      known: ['mint'],
+    } as const;
+    expect(formatFault(steering)).toBe(
+      'cord.yarn is "\\u001b[2J\\u202e", which is none of the yarns: choose "mint".',
+    );
+  });
+
+  it('names no more than a handful of yarns', () => {
+    const known = ['plum', 'mint', 'sand', 'slate', 'rust', 'moss', 'clay'];
+    expect(formatFault({ code: 'brief/unknown-yarn', field: 'cord.yarn', yarn: 'x', known })).toBe(
+      'cord.yarn is "x", which is none of the yarns: choose "plum", "mint", "sand", "slate", "rust" or another.',
+    );
+  });
+});

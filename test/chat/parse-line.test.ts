@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { chatCommands } from '../../source/chat/chat-commands.ts';
+import { completeLine, parseLine } from '../../source/chat/parse-line.ts';
+import { formatChatFault } from '../../source/chat/wording/chat-faults.ts';
+
+const confirm = (count: number) => ({ kind: 'do', command: { do: 'confirm', count } });
+
+describe('a typed line', () => {
+  it.each([
+    ['', confirm(1)],
+    ['next', confirm(1)],
+    ['  Next   12 ', confirm(12)],
+    ['ne 3', confirm(3)],
+    ['/next', confirm(1)],
+    ['back', { kind: 'do', command: { do: 'take-back' } }],
+    ['b', { kind: 'do', command: { do: 'take-back' } }],
+    ['note', null],
+    ['note  mint feels   tighter', { kind: 'do', command: { do: 'note', text: 'mint feels   tighter' } }],
+    ['go stripe 3', { kind: 'go', to: { at: 'stripe', number: 3 } }],
+    ['go st 3', null],
+    ['go graft', { kind: 'go', to: { at: 'phase', phase: 'graft' } }],
+    ['go closing row', { kind: 'go', to: { at: 'phase', phase: 'closing-row' } }],
+    ['go cast', { kind: 'go', to: { at: 'phase', phase: 'cast-on' } }],
+    ['go mark before the re-seat', { kind: 'go', to: { at: 'mark', name: 'before the re-seat' } }],
+    ['wh', { kind: 'show', what: 'where' }],
+    ['help go', { kind: 'help', topic: 'go' }],
+    ['quit', { kind: 'leave' }],
+  ])('%j', (line, intent) => {
+    const parsed = parseLine(line);
+    expect(parsed.ok ? parsed.value : null).toEqual(intent);
+  });
+
+  it.each([
+    ['nxet', 'chat/unknown-command', 'There is no command nxet. Did you mean next?'],
+    ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],
+    ['next two', 'chat/not-a-count', 'two is not a whole number. For example: next 4.'],
+    ['next -1', 'chat/not-a-count', '-1 is not a whole number. For example: next 4.'],
+    ['note', 'chat/needs-more', 'Something is missing. For example: note TEXT.'],
+    ['go', 'chat/needs-more', 'Something is missing. For example: go stripe 3.'],
+    [
+      'go home',
+      'chat/unknown-place',
+      'home is not a place to go to. For example: go stripe 3; type help go for more.',
+    ],
+    ['r', null, null],
+  ])('%j is answered with what to type instead', (line, code, sentence) => {
+    const parsed = parseLine(line);
+    expect(parsed.ok ? null : parsed.fault.code).toBe(code);
+    expect(parsed.ok ? null : formatChatFault(parsed.fault)).toBe(sentence);
+  });
+
+  it('means the same when a command is shortened as far as it stays clear', () => {
+    for (const { name, example } of chatCommands) {
+      const whole = parseLine(example);
+      expect(whole.ok, example).toBe(true);
+      const others = chatCommands.filter((other) => other.name !== name && !name.startsWith(other.name));
+      for (let length = 1; length < name.length; length++) {
+        const begun = name.slice(0, length);
+        const clear = others.every(
+          (other) => !other.name.startsWith(begun) && !other.aliases.includes(begun),
+        );
+        if (!clear || chatCommands.some((other) => other.name === begun)) continue;
+        if (chatCommands.some((other) => other.name !== name && other.name.startsWith(begun))) continue;
+        expect(parseLine(example.replace(name, begun)), begun).toEqual(whole);
+      }
+    }
+  });
+});
+
+describe('completion', () => {
+  it.each([
+    ['n', ['next', 'note', 'notes']],
+    ['/wh', ['/where']],
+    ['go s', ['go stripes', 'go seam', 'go stripe', 'go step']],
+    ['go mark be', ['go mark before']],
+    ['xyz', []],
+  ])('%j', (text, found) => {
+    expect(completeLine(text, ['before', 'after'])).toEqual(found);
+  });
+});

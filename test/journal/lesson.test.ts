@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { formatLessonFault } from '../../source/chat/wording/journal-faults.ts';
+import { addToCopy } from '../../source/journal/lesson.ts';
+import { readRecording } from '../../source/journal/recording.ts';
+import { seenOf } from './compare-sessions.ts';
+import { sampleLines, writeLog } from './sample-log.ts';
+
+const original = writeLog(sampleLines);
+const read = readRecording(original.bytes);
+if (!read.ok) throw new Error(read.fault.code);
+const recording = read.value;
+
+const copyOf = (text: string) => {
+  const copy = readRecording(new TextEncoder().encode(text));
+  if (!copy.ok) throw new Error(copy.fault.code);
+  return copy.value;
+};
+
+describe('a lesson', () => {
+  it('without additions is the log itself', () => {
+    expect(addToCopy(recording, [])).toEqual({ ok: true, value: original.text });
+  });
+
+  it('holds what a teacher adds, in its place, and the steps as they were', () => {
+    const lesson = addToCopy(recording, [
+      { after: 1, event: { do: 'say', text: 'Is the carriage at home?' } },
+      { after: 1, event: { do: 'pause-here' } },
+      { after: 0, event: { do: 'mark', name: 'start' } },
+      { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
+    ]);
+    if (!lesson.ok) throw new Error(lesson.fault.code);
+    const { moments } = copyOf(lesson.value);
+    expect(moments.slice(0, 4).map(({ entry }) => entry.event.do)).toEqual([
+      'mark',
+      'confirm',
+      'say',
+      'pause-here',
+    ]);
+    expect(moments.at(-1)?.entry).toMatchObject({
+      event: { text: 'The end of today.' },
+      afterMs: 0,
+      step: 9,
+    });
+    const kept = moments.filter(({ entry }) => recording.moments.some((one) => sameEntry(one.entry, entry)));
+    expect(kept.map(({ entry }) => entry)).toEqual(recording.moments.map(({ entry }) => entry));
+    expect(moments.at(-1)?.session.done).toBe(recording.moments.at(-1)?.session.done);
+  });
+
+  it('leaves the recording alone', () => {
+    const before = recording.moments.map(({ session }) => seenOf(session));
+    addToCopy(recording, [{ after: 3, event: { do: 'mark', name: 'here' } }]);
+    expect(recording.moments.map(({ session }) => seenOf(session))).toEqual(before);
+  });
+
+  it('refuses a place that the log does not have, and a note that says nothing', () => {
+    const astray = addToCopy(recording, [{ after: 16, event: { do: 'pause-here' } }]);
+    expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 16, events: 15 } });
+    if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
+      expect(formatLessonFault(astray.fault)).toBe('There is no event 16: the log has 15 events.');
+    }
+    expect(addToCopy(recording, [{ after: 0, event: { do: 'note', text: ' ' } }])).toMatchObject({
+      ok: false,
+      fault: { code: 'session/nothing-to-say' },
+    });
+  });
+});
+
+const sameEntry = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);

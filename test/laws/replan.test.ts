@@ -1,0 +1,245 @@
+/** Planning on from here, over random bags and places: against a bed with every move made, and a plan made from scratch. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Bed, emptyBed } from '../../source/bed/bed.ts';
+import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import { readBrief } from '../../source/planning/parse-brief.ts';
+import { planBag } from '../../source/planning/plan-bag.ts';
+import { leastRowsFrom } from '../../source/planning/plan-from.ts';
+import { knittedAt, replan } from '../../source/session/replan/replan.ts';
+import { type Measurement, replanChoices } from '../../source/session/replan/replan-choices.ts';
+import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { seenOn, simulate } from './simulate.ts';
+
+interface Change {
+  readonly done: number;
+  readonly repeats: number;
+  readonly stretch: number;
+  readonly recolour: boolean;
+}
+
+const change = (): fc.Arbitrary<Change> =>
+  fc.record({
+    done: fc.nat(),
+    repeats: fc.integer({ min: -3, max: 4 }),
+    stretch: fc.double({ min: 0.8, max: 1.25, noNaN: true }),
+    recolour: fc.boolean(),
+  });
+
+/** Accepts a random change at a random place before the closing row; null where the colours would meet. */
+function changed(
+  job: Job,
+  { done: at, repeats, stretch, recolour }: Change,
+): { done: number; next: Job } | null {
+  const done = at % ((job.phaseStarts[2] ?? 0) + 1);
+  const { plan } = job;
+  const row = knittedAt(job, done)?.row ?? 0;
+  const rows = Math.max(leastRowsFrom(plan.brief, row), plan.rows + repeats * stepRowsOf(plan.brief));
+  const { stitchMm, rowMm } = plan.gauge;
+  const from = plan.brief.stripes.at(-1)?.yarn ?? '';
+  const yarn = { colour: '#102030', metresPer100g: 200, grams: null };
+  const next = replan(job, done, {
+    rows,
+    measured: { stitchMm: stitchMm * stretch, rowMm: rowMm / stretch },
+    recolour: recolour ? { from, to: `gold ${rows}`, yarn } : null,
+  });
+  if (!next.ok) {
+    expect(next.fault.code).toBe('replan/colours-meet');
+    return null;
+  }
+  return { done, next: next.value };
+}
+
+const bedsOf = (job: Job): readonly Bed[] => [
+  emptyBed(job.plan.brief.bed.needles, 'left'),
+  ...[...simulate(job)].map(({ bed }) => bed),
+];
+
+const overChanges = (check: (before: Job, after: Job, done: number) => void, runs: number): void =>
+  fc.assert(
+    fc.property(briefFile(), fc.array(change(), { minLength: 1, maxLength: 3 }), (file, changes) => {
+      let job = jobOf(file);
+      for (const one of changes) {
+        const accepted = changed(job, one);
+        if (!accepted) return;
+        check(job, accepted.next, accepted.done);
+        job = accepted.next;
+      }
+    }),
+    { numRuns: runs },
+  );
+
+describe('a plan changed half-way', () => {
+  it('keeps the steps done, and carries the rest out without fault from the bed as it is', () => {
+    overChanges((before, after, done) => {
+      for (let number = 1; number <= done; number++) {
+        expect(stepAt(after, number)).toEqual(stepAt(before, number));
+      }
+      expect(bedsOf(after)[done]).toEqual(bedsOf(before)[done]);
+      for (const { step, bed, passes } of simulate(after)) {
+        const { shapings: _, ...foretold } = step.after;
+        expect({ step: step.step, ...seenOn(bed) }).toEqual({ step: step.step, ...foretold });
+        for (const pass of passes) {
+          if (step.phase !== 'cord') expect(seenOn(pass).stitches).toBe(after.plan.stitches);
+        }
+      }
+      expect([...allSteps(after)].at(-1)?.act.kind).toBe('tie');
+    }, 40);
+  });
+
+  it('gets the size that a plan made from the measured gauge gets', () => {
+    overChanges((_, { plan }) => {
+      const { stitchMm, rowMm } = plan.gauge;
+      const anew = planBag({
+        ...plan.brief,
+        scraps: null,
+        swatch: {
+          ...plan.brief.swatch,
+          stitches: 10,
+          rows: 10,
+          widthMm: stitchMm * 10,
+          heightMm: rowMm * 10,
+        },
+        bag: { by: 'counts', stitches: plan.stitches, rows: plan.rows },
+      });
+      if (!anew.ok) throw new Error(anew.fault.code);
+      expect(plan.size.widthCm).toBeCloseTo(anew.value.size.widthCm, 9);
+      expect(plan.size.depthCm).toBeCloseTo(anew.value.size.depthCm, 9);
+      expect(plan.size.mouthCm).toBeCloseTo(anew.value.size.mouthCm, 9);
+      expect(plan.cord.lengthCm).toBeCloseTo(anew.value.cord.lengthCm, 9);
+      expect(plan.shapings).toBe(anew.value.shapings);
+    }, 200);
+  });
+
+  it('meets in different colours at the graft, in whole repeats', () => {
+    overChanges(({ plan: before }, { plan }) => {
+      expect(plan.rows % stepRowsOf(plan.brief)).toBe(0);
+      if (before.stripes.some((stripe, i) => stripe.yarn === before.stripes.at(i - 1)?.yarn)) return;
+      expect(plan.stripes.at(-1)?.yarn).not.toBe(plan.stripes[0]?.yarn);
+      expect(plan.stripes.at(-1)?.lastRow).toBe(plan.rows);
+    }, 200);
+  });
+
+  it('makes one eyelet for each shaping move, those made before among them', () => {
+    overChanges((_, after) => {
+      let eyelets = 0;
+      for (const { step, bed } of simulate(after))
+        if (step.phase === 'closing-row') eyelets = bed.eyeletCount;
+      expect(eyelets).toBe(after.plan.shapings);
+    }, 60);
+  });
+});
+
+const dice = {
+  name: 'Dice bag',
+  bed: { needles: 150, pitchMm: 6.5 },
+  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
+  bag: { stitches: 36, rows: 64 },
+  yarns: {
+    plum: { colour: '#6b2d5c', metresPer100g: 190 },
+    mint: { colour: '#9fd8c2', metresPer100g: 190 },
+    sand: { colour: '#d8c29f', metresPer100g: 190 },
+  },
+  stripes: [
+    { yarn: 'plum', rows: 2 },
+    { yarn: 'mint', rows: 2 },
+  ],
+};
+
+const asItIs: Measurement = { measured: null, weighed: new Map(), recolour: null };
+
+describe('the choices', () => {
+  const job = jobOf(dice);
+  const [, start = 0] = job.phaseStarts;
+
+  it('keep to the plan while all measures as it should', () => {
+    const choices = replanChoices(job, start + 40, asItIs);
+    expect(choices).toMatchObject({
+      value: { best: { rows: 64, repeatsMore: 0, rowsLeft: expect.any(Number) } },
+    });
+  });
+
+  it('come nearer in whole repeats when the rows measure lower than the swatch', () => {
+    // Rows of 3.2 mm for 3.6: at 64 rows the mouth is hypot(31 · 4.8, 64 · 3.2) = 253.2 mm, the plan said 274.2.
+    // Each repeat adds 4 rows; 68 rows give hypot(33 · 4.8, 68 · 3.2) = 269.2, 72 rows 285.0: 68 is nearest.
+    const choices = replanChoices(job, start + 40, { ...asItIs, measured: { stitchMm: 4.8, rowMm: 3.2 } });
+    if (!choices.ok) throw new Error(choices.fault.code);
+    expect(choices.value.aimCm).toBeCloseTo(13.71, 1);
+    expect(choices.value.asPlanned?.widthCm).toBeCloseTo(12.66, 1);
+    expect(choices.value.best).toMatchObject({ rows: 68, repeatsMore: 1 });
+    expect(choices.value.best?.widthCm).toBeCloseTo(13.46, 1);
+  });
+
+  it('stop earlier when a weighed yarn does not last', () => {
+    const plenty = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', 500]]) });
+    const need = plenty.ok ? plenty.value.asPlanned?.yarn.find(({ yarn }) => yarn === 'plum') : undefined;
+    const short = (need?.withReserveGrams ?? 0) - 0.1;
+    const choices = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', short]]) });
+    if (!choices.ok) throw new Error(choices.fault.code);
+    expect(choices.value.asPlanned?.enough).toBe(false);
+    expect(choices.value.best).toMatchObject({ rows: 60, repeatsMore: -1, enough: true });
+    const none = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', 0]]) });
+    expect(none).toMatchObject({ value: { best: null } });
+  });
+
+  it('need for the whole rest what the plan needs for the whole, when nothing is knitted yet', () => {
+    const choices = replanChoices(job, 0, asItIs);
+    if (!choices.ok) throw new Error(choices.fault.code);
+    for (const one of choices.value.asPlanned?.yarn ?? []) {
+      const whole = job.plan.yarn.find(({ yarn }) => yarn === one.yarn);
+      expect(one.metres).toBeCloseTo(whole?.metres ?? -1, 9);
+    }
+  });
+});
+
+describe('changes that cannot be', () => {
+  const job = jobOf(dice);
+  const [, start = 0, closing = 0] = job.phaseStarts;
+  const change = { rows: 64, measured: null, recolour: null };
+
+  it('are refused with the reason', () => {
+    expect(replan(job, closing + 1, change)).toMatchObject({ fault: { code: 'replan/too-late' } });
+    expect(replan(job, start + 40, { ...change, rows: 66 })).toMatchObject({
+      fault: { code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4 },
+    });
+    expect(replan(job, closing, { ...change, rows: 8 })).toMatchObject({
+      fault: { code: 'replan/rows-too-few', least: 64 },
+    });
+    expect(replan(job, start, { ...change, rows: 20_004 })).toMatchObject({
+      fault: { code: 'replan/rows-too-many' },
+    });
+    const recolour = { from: 'mint', to: 'plum', yarn: null };
+    expect(replan(job, start + 40, { ...change, recolour })).toMatchObject({
+      fault: { code: 'replan/colours-meet', yarn: 'plum' },
+    });
+    expect(replan(job, start, { ...change, recolour: { ...recolour, to: 'gold' } })).toMatchObject({
+      fault: { code: 'replan/unknown-yarn', yarn: 'gold' },
+    });
+    expect(replan(job, start, { ...change, recolour: { ...recolour, from: 'sand' } })).toMatchObject({
+      fault: { code: 'replan/yarn-not-to-come', yarn: 'sand' },
+    });
+    expect(replan(job, start, { ...change, measured: { stitchMm: 0, rowMm: 3 } })).toMatchObject({
+      fault: { code: 'replan/measure-impossible' },
+    });
+  });
+
+  it('let a new colour take over from the next stripe on, and keep the stripe in hand', () => {
+    const recolour = { from: 'mint', to: 'sand', yarn: null };
+    const done = [...allSteps(job)].find(({ row: at, act }) => at === 18 && act.kind === 'pass')?.step ?? 0;
+    expect(stepAt(job, done).after).toMatchObject({ feeder: 'plum', parked: new Map([['mint', 'left']]) });
+    const next = replan(job, done, { ...change, recolour });
+    if (!next.ok) throw new Error(next.fault.code);
+    const { row } = stepAt(job, done);
+    for (const [i, stripe] of next.value.plan.stripes.entries()) {
+      const before = job.plan.stripes[i]?.yarn;
+      const expected = stripe.firstRow > row && before === 'mint' ? 'sand' : before;
+      expect(stripe.yarn).toBe(expected);
+    }
+    const cut = [...allSteps(next.value)].find((step) => step.act.kind === 'cut-graft-tail');
+    expect(cut?.act).toMatchObject({ alsoCut: ['mint'] });
+  });
+
+  it('is read from a brief that is sound', () => expect(readBrief(dice).ok).toBe(true));
+});

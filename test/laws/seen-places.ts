@@ -1,0 +1,64 @@
+import { type Bed, emptyBed } from '../../source/bed/bed.ts';
+import type { Looks } from '../../source/session/locate/seen.ts';
+import type { Job } from '../../source/steps/job.ts';
+import type { Step } from '../../source/steps/step.ts';
+import { seenOn, simulate } from './simulate.ts';
+
+/** What can be seen after each step, index = steps confirmed: read off a bed on which every move is made. */
+export function seenPlaces(job: Job): readonly Looks[] {
+  const eye = new Eye(job);
+  const start = emptyBed(job.plan.brief.bed.needles, startSide(job));
+  return [eye.look(start), ...[...simulate(job)].map(({ step, bed }) => eye.watch(step, bed))];
+}
+
+function startSide(job: Job): 'left' | 'right' {
+  for (const { bed } of simulate(job)) return bed.carriage;
+  return 'left';
+}
+
+/** Counts what a maker would count: rows of the bag, bands of colour, waste rows hanging. */
+export class Eye {
+  private rows = 0;
+  private bands = 0;
+  private wasteRows = 0;
+  private lastYarn: string | null = null;
+
+  constructor(private readonly job: Job) {}
+
+  copy(): Eye {
+    const eye = new Eye(this.job);
+    eye.rows = this.rows;
+    eye.bands = this.bands;
+    eye.wasteRows = this.wasteRows;
+    eye.lastYarn = this.lastYarn;
+    return eye;
+  }
+
+  watch(step: Step, bed: Bed): Looks {
+    for (const move of step.moves) {
+      if (move.move === 'knit') this.countRow(step, bed.feeder);
+      if (move.move === 'release' && move.what === 'waste') this.wasteRows = 0;
+    }
+    return this.look(bed);
+  }
+
+  private countRow({ phase }: Step, yarn: string | null): void {
+    if (phase === 'cord') return;
+    if (yarn === this.job.plan.brief.waste.yarn) this.wasteRows++;
+    if (yarn === null || !this.job.plan.brief.yarns.has(yarn)) return;
+    this.wasteRows = 0;
+    this.rows++;
+    if (yarn !== this.lastYarn) this.bands++;
+    this.lastYarn = yarn;
+  }
+
+  look(bed: Bed): Looks {
+    const { left, right, stitches, carriage, feeder } = seenOn(bed);
+    const newest = bed.needles.find((needle) => needle.loopCount > 0)?.yarn ?? this.lastYarn;
+    const facts = { left, right, stitches, carriage, feeder };
+    const counted = { stripesCounted: this.bands, rowCounter: this.rows };
+    return left === null
+      ? { ...facts, lastColour: null, wasteRows: 0, ...counted }
+      : { ...facts, lastColour: newest, wasteRows: this.wasteRows, ...counted };
+  }
+}

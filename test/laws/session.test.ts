@@ -1,0 +1,191 @@
+/** Taking back and doing again, over random runs of commands: the state is always that of a fresh replay. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import type { Command } from '../../source/session/command.ts';
+import { type Session, startSession } from '../../source/session/session.ts';
+import { updateSession } from '../../source/session/update-session.ts';
+import type { Job } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+
+const job = jobOf({
+  name: 'Dice bag',
+  bed: { needles: 60, pitchMm: 6.5 },
+  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
+  bag: { stitches: 20, rows: 24 },
+  yarns: {
+    plum: { colour: '#6b2d5c', metresPer100g: 190 },
+    mint: { colour: '#9fd8c2', metresPer100g: 190 },
+  },
+  stripes: [
+    { yarn: 'plum', rows: 2 },
+    { yarn: 'mint', rows: 2 },
+  ],
+});
+
+const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
+
+const command = (): fc.Arbitrary<Command> =>
+  fc.oneof(
+    {
+      weight: 6,
+      arbitrary: fc.integer({ min: 1, max: 30 }).map((count) => ({ do: 'confirm', count }) as const),
+    },
+    { weight: 4, arbitrary: fc.constant({ do: 'take-back' } as const) },
+    { weight: 3, arbitrary: fc.constant({ do: 'redo' } as const) },
+    { weight: 2, arbitrary: fc.integer({ min: 0, max: 260 }).map((done) => ({ do: 'jump', done }) as const) },
+    {
+      weight: 2,
+      arbitrary: fc.integer({ min: 0, max: 200 }).map((done) => ({ do: 'rip-back', done }) as const),
+    },
+    {
+      weight: 1,
+      arbitrary: fc
+        .integer({ min: 0, max: 200 })
+        .map((done) => ({ do: 'mend', slip: 'increase-missing', move: 3, how: 'now', done }) as const),
+    },
+    {
+      weight: 1,
+      arbitrary: fc
+        .record({ repeats: fc.integer({ min: 2, max: 9 }), wide: fc.boolean() })
+        .map(({ repeats, wide }) => ({
+          ...noChange,
+          ...(wide ? { stitchMm: 5.1, rowMm: 3.3 } : {}),
+          do: 'replan' as const,
+          rows: repeats * stepRowsOf(job.plan.brief),
+        })),
+    },
+    { weight: 1, arbitrary: fc.constantFrom('tight', ' ').map((text) => ({ do: 'note', text }) as const) },
+    { weight: 1, arbitrary: fc.constantFrom('a', 'b').map((name) => ({ do: 'mark', name }) as const) },
+  );
+
+const jobFacts = ({ plan, stepCount, kept }: Job) => ({
+  rows: plan.rows,
+  gauge: plan.gauge,
+  stepCount,
+  keptDone: kept?.done ?? null,
+});
+
+interface PlaceList {
+  readonly job: Job;
+  readonly done: number;
+  readonly earlier: PlaceList | null;
+}
+
+function placesOf(list: PlaceList | null): readonly unknown[] {
+  const places: unknown[] = [];
+  for (let at = list; at; at = at.earlier) places.push({ done: at.done, ...jobFacts(at.job) });
+  return places;
+}
+
+/** A session by value: what it shows, and what can be taken back and done again. */
+const facts = ({ job: at, done, mends, notes, marks, takeBack, redo }: Session) => ({
+  ...jobFacts(at),
+  done,
+  mends,
+  notes,
+  marks: [...marks],
+  takeBack: placesOf(takeBack),
+  redo: placesOf(redo),
+});
+
+/** Carries commands out, leaving out those that are refused, as a log does. */
+function run(commands: readonly Command[]): { session: Session; log: Command[]; states: Session[] } {
+  let session = startSession(job);
+  const log: Command[] = [];
+  const states: Session[] = [];
+  for (const one of commands) {
+    const next = updateSession(session, one);
+    if (!next.ok) continue;
+    session = next.value;
+    log.push(one);
+    states.push(session);
+  }
+  return { session, log, states };
+}
+
+const place = ({ done, mends, job: at }: Session) => ({ done, mends, ...jobFacts(at) });
+
+describe('a session', () => {
+  it('is at every point what a fresh replay of its log gives: 10,000 random runs', () => {
+    fc.assert(
+      fc.property(fc.array(command(), { maxLength: 16 }), fc.nat(), (commands, at) => {
+        const { log, states } = run(commands);
+        if (log.length === 0) return;
+        const upTo = at % log.length;
+        const replayed = run(log.slice(0, upTo + 1));
+        expect(replayed.log).toHaveLength(upTo + 1);
+        expect(facts(replayed.session)).toEqual(facts(states[upTo] as Session));
+      }),
+      { numRuns: 10_000 },
+    );
+  }, 60_000);
+
+  it('comes back where it was by taking back, and where it went by doing again, jumps and new plans too', () => {
+    fc.assert(
+      fc.property(fc.array(command(), { maxLength: 12 }), command(), (commands, last) => {
+        const before = run(commands).session;
+        const done = updateSession(before, last);
+        if (!done.ok || ['take-back', 'redo', 'note', 'mark'].includes(last.do)) return;
+        const back = updateSession(done.value, { do: 'take-back' });
+        if (!back.ok) throw new Error(back.fault.code);
+        expect(place(back.value)).toEqual(place(before));
+        const again = updateSession(back.value, { do: 'redo' });
+        if (!again.ok) throw new Error(again.fault.code);
+        expect(facts(again.value)).toEqual(facts(done.value));
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  it('can be taken back to the very beginning, whatever was done, and be done again to the end', () => {
+    fc.assert(
+      fc.property(fc.array(command(), { maxLength: 20 }), (commands) => {
+        const { session } = run(commands);
+        let now = session;
+        let presses = 0;
+        for (let next = updateSession(now, { do: 'take-back' }); next.ok; presses++) {
+          now = next.value;
+          next = updateSession(now, { do: 'take-back' });
+        }
+        expect(place(now)).toEqual(place(startSession(job)));
+        for (let i = 0; i < presses; i++) {
+          const next = updateSession(now, { do: 'redo' });
+          if (!next.ok) throw new Error(next.fault.code);
+          now = next.value;
+        }
+        expect(place(now)).toEqual(place(session));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('never loses a step: the place is always one of the job, and the log is never shorter', () => {
+    fc.assert(
+      fc.property(fc.array(command(), { maxLength: 20 }), (commands) => {
+        for (const { done, job: at } of run(commands).states) {
+          expect(done).toBeGreaterThanOrEqual(0);
+          expect(done).toBeLessThanOrEqual(at.stepCount);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('refuses to rip back forwards, to a place that is not there, and to plan anew once the closing row is begun', () => {
+    const start = startSession(job);
+    expect(updateSession(start, { do: 'rip-back', done: 0 })).toMatchObject({
+      fault: { code: 'rip-back/not-behind' },
+    });
+    expect(
+      updateSession(start, { do: 'mend', slip: 'move-missing', move: 1, how: 'now', done: -1 }),
+    ).toMatchObject({
+      fault: { code: 'session/no-such-step' },
+    });
+    const late = updateSession(start, { do: 'jump', done: (job.phaseStarts[2] ?? 0) + 1 });
+    if (!late.ok) throw new Error(late.fault.code);
+    expect(updateSession(late.value, { do: 'replan', rows: 24, ...noChange })).toMatchObject({
+      fault: { code: 'replan/too-late' },
+    });
+  });
+});

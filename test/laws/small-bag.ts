@@ -1,0 +1,169 @@
+/**
+ * A small bag worked out by closed formulas alone, from the rules of the craft (common practice, no source): T rows round,
+ * a move every e rows, K = T/e − 1 moves, 2N − 1 bites, T/2 bars a side. Stripes have 2 rows, so every even row ends one.
+ */
+type Side = 'left' | 'right';
+
+export interface SmallBag {
+  readonly stitches: number;
+  readonly rows: number;
+  readonly shapeEveryRows: number;
+  readonly edgeStitches: number;
+  readonly crawl: Side;
+  readonly homeSide: Side;
+  readonly colours: 1 | 2;
+  /** Needles that the bed has for the crawl beyond the stitches: all K of them, or a single one. */
+  readonly bed: 'roomy' | 'tight';
+}
+
+const sides = ['left', 'right'] as const;
+
+/** Every bag of up to 12 stitches and 24 rows. */
+export function* smallBags(edgeStitches: number, shapeEveryRows: number): Generator<SmallBag> {
+  for (const colours of [1, 2] as const)
+    for (let stitches = 2 * edgeStitches + 2; stitches <= 12; stitches++)
+      for (let rows = 2 * shapeEveryRows; rows <= 24; rows += shapeEveryRows)
+        if (rows % (2 * colours) === 0)
+          for (const crawl of sides)
+            for (const homeSide of sides)
+              for (const bed of ['roomy', 'tight'] as const)
+                yield { stitches, rows, shapeEveryRows, edgeStitches, crawl, homeSide, colours, bed };
+}
+
+const stitchMm = 5;
+const rowMm = 4.5;
+const tieMm = 10;
+const wasteRows = 2;
+const leastClosingWaste = 6;
+const opposite = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+
+export const movesOf = (bag: SmallBag): number => bag.rows / bag.shapeEveryRows - 1;
+const marginOf = (bag: SmallBag): number => Math.max(2, Math.ceil((9 - bag.stitches) / 2));
+const needlesOf = (bag: SmallBag): number =>
+  bag.stitches + (bag.bed === 'tight' ? 1 : movesOf(bag) + 1) + 2 * marginOf(bag);
+
+/** The bag as a brief file. */
+export const briefOf = (bag: SmallBag) => ({
+  name: 'Small bag',
+  bed: { needles: needlesOf(bag), pitchMm: 6, marginNeedles: marginOf(bag) },
+  swatch: { stitches: 20, rows: 20, widthCm: stitchMm * 2, heightCm: rowMm * 2 },
+  bag: { stitches: bag.stitches, rows: bag.rows },
+  crawl: bag.crawl,
+  homeSide: bag.homeSide,
+  edgeStitches: bag.edgeStitches,
+  shapeEveryRows: bag.shapeEveryRows,
+  yarns: {
+    plum: { colour: '#6b2d5c', metresPer100g: 190 },
+    mint: { colour: '#9fd8c2', metresPer100g: 190 },
+  },
+  stripes: ['plum', 'mint'].slice(0, bag.colours).map((yarn) => ({ yarn, rows: 2 })),
+  waste: { yarn: 'grey', rows: wasteRows },
+  cord: { stitches: 3, yarn: 'plum', tieCm: tieMm / 10 },
+});
+
+/** Needle names outward from the middle; the extra needle of an odd bed is on the right. */
+function nameOf(bag: SmallBag, place: number): string {
+  const leftCount = Math.floor(needlesOf(bag) / 2);
+  return place < leftCount ? `L${leftCount - place}` : `R${place - leftCount + 1}`;
+}
+
+/** With a single needle of room, each stay on the bed has one move: off again before the moves of rows 2e, 3e … Ke. */
+export const reseatRows = (bag: SmallBag): readonly number[] =>
+  bag.bed === 'roomy' ? [] : Array.from({ length: movesOf(bag) - 1 }, (_, i) => (i + 2) * bag.shapeEveryRows);
+
+/** Edges while `row` is knitted, or before the move that follows it on a fresh hanging (`shift` 0). */
+function edges(bag: SmallBag, shift: number): string {
+  const crawled = shift * (bag.crawl === 'left' ? -1 : 1);
+  const margin = marginOf(bag);
+  const hungLeft = bag.crawl === 'left' ? needlesOf(bag) - margin - bag.stitches : margin;
+  const left = hungLeft + crawled;
+  return `${nameOf(bag, left)} ${nameOf(bag, left + bag.stitches - 1)}`;
+}
+
+function shiftAt(bag: SmallBag, row: number): number {
+  const moves = Math.floor((row - 1) / bag.shapeEveryRows);
+  return bag.bed === 'roomy' ? moves : Math.min(moves, 1);
+}
+
+/** One line for each row: edges, stitches, where the carriage stops, moves done. */
+export const rowLines = (bag: SmallBag): readonly string[] =>
+  Array.from({ length: bag.rows - 1 }, (_, i) => {
+    const row = i + 1;
+    const carriage = row % 2 === 0 ? bag.homeSide : opposite(bag.homeSide);
+    const moves = Math.floor((row - 1) / bag.shapeEveryRows);
+    return `row ${row}: ${edges(bag, shiftAt(bag, row))} ${bag.stitches} ${carriage} ${moves}`;
+  });
+
+/** One line for each stay: rows, and the edges at its first and its last row. */
+export function seatingLines(bag: SmallBag): readonly string[] {
+  const ends = [...reseatRows(bag), bag.rows - 1];
+  return ends.map((last, i) => {
+    const first = (ends[i - 1] ?? 0) + 1;
+    return `rows ${first} to ${last}: ${edges(bag, shiftAt(bag, first))} to ${edges(bag, shiftAt(bag, last))}`;
+  });
+}
+
+/** One line for each move: the new edges, and the needle that is left empty for the eyelet. */
+export const moveLines = (bag: SmallBag): readonly string[] =>
+  Array.from({ length: movesOf(bag) }, (_, i) => {
+    const shift = bag.bed === 'roomy' ? i + 1 : 1;
+    const [left = '', right = ''] = edges(bag, shift).split(' ');
+    const inward = bag.crawl === 'left' ? 1 : -1;
+    const margin = marginOf(bag);
+    const hungEdge =
+      bag.crawl === 'left' ? needlesOf(bag) - margin - bag.stitches : margin + bag.stitches - 1;
+    const eyelet = hungEdge - shift * inward + bag.edgeStitches * inward;
+    return `after row ${(i + 1) * bag.shapeEveryRows}: ${left} ${right}, eyelet ${nameOf(bag, eyelet)}`;
+  });
+
+const roundsOf = (bag: SmallBag): number => {
+  const mouthMm = Math.sqrt((movesOf(bag) * stitchMm) ** 2 + (bag.rows * rowMm) ** 2);
+  return Math.ceil((mouthMm + 2 * tieMm) / rowMm - 1e-9);
+};
+
+/** Steps of each kind in the whole job. */
+export function stepCounts(bag: SmallBag): Readonly<Record<string, number>> {
+  const moves = movesOf(bag);
+  const reseats = reseatRows(bag).length;
+  const weightRows = [10, 20].filter((row) => row < bag.rows - 1 && !reseatRows(bag).includes(row));
+  return {
+    'set-needles': 1,
+    'cast-on': 1,
+    'hang-comb': 1,
+    'thread-waste': 2 + reseats,
+    'waste-pass': wasteRows + (1 + reseats) * leastClosingWaste,
+    'lay-ravel-cord': 1,
+    'ravel-pass': 1,
+    'trim-ravel-cord': 1,
+    'hang-weights': 1,
+    thread: bag.colours === 2 ? bag.rows / 2 : 1 + reseats,
+    pass: bag.rows - 2,
+    'closing-pass': 1,
+    increase: moves,
+    decrease: moves,
+    'move-weights': weightRows.length,
+    'weights-off': 1 + reseats,
+    'take-off': 1 + reseats,
+    rehang: reseats,
+    'release-waste': 1 + reseats,
+    'cut-graft-tail': 1,
+    'ready-graft': 1,
+    bite: 2 * bag.stitches - 1,
+    'fasten-graft': bag.homeSide === bag.crawl ? 1 : 0,
+    'pull-ravel-cord': 1,
+    'fold-seam': 1,
+    bars: Math.ceil(bag.rows / 8),
+    'fasten-seam': 1,
+    'hide-ends': 1,
+    'set-cord-needles': 1,
+    'cast-on-cord': 1,
+    'thread-cord': 1,
+    'cord-first-row': 1,
+    'set-slip': 1,
+    round: roundsOf(bag),
+    'measure-cord': 1,
+    'draw-through': 1,
+    'thread-eyelet': moves - (moves % 2),
+    tie: 1,
+  };
+}

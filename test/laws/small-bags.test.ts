@@ -1,0 +1,116 @@
+/** Every small bag there is, held against closed formulas that know nothing of the program. */
+import { describe, expect, it } from 'vitest';
+import { applyMove } from '../../source/bed/apply-move.ts';
+import { type Bed, emptyBed } from '../../source/bed/bed.ts';
+import { isHandMove, type Move } from '../../source/bed/move.ts';
+import { planJson } from '../../source/chat/plan-json.ts';
+import { allSteps, layOutJob } from '../../source/steps/job.ts';
+import type { Step } from '../../source/steps/step.ts';
+import { planOf } from '../fixtures/plan-of.ts';
+import {
+  briefOf,
+  moveLines,
+  movesOf,
+  rowLines,
+  type SmallBag,
+  seatingLines,
+  smallBags,
+  stepCounts,
+} from './small-bag.ts';
+
+const rowLine = ({ row, after }: Step): string =>
+  `row ${row}: ${after.left} ${after.right} ${after.stitches} ${after.carriage} ${after.shapings}`;
+
+function movesSeen(steps: readonly Step[]): readonly string[] {
+  return steps.flatMap(({ act, row }, i) => {
+    const after = steps[i + 1]?.after;
+    return act.kind === 'increase'
+      ? [`after row ${row}: ${after?.left} ${after?.right}, eyelet ${act.uncovered}`]
+      : [];
+  });
+}
+
+interface SeatingJson {
+  readonly fromRow: number;
+  readonly throughRow: number;
+  readonly firstLeft: string;
+  readonly firstRight: string;
+  readonly lastLeft: string;
+  readonly lastRight: string;
+}
+
+const seatingLine = (one: SeatingJson): string =>
+  `rows ${one.fromRow} to ${one.throughRow}: ${one.firstLeft} ${one.firstRight} to ${one.lastLeft} ${one.lastRight}`;
+
+function countKinds(steps: readonly Step[]): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const { act } of steps) counts[act.kind] = (counts[act.kind] ?? 0) + 1;
+  return counts;
+}
+
+/** The bed once all moves are carried out; throws where one cannot be. */
+function carryOut(moves: readonly Move[], start: Bed): Bed {
+  let bed = start;
+  for (const move of moves) {
+    if (isHandMove(move)) continue;
+    const next = applyMove(bed, move);
+    if (!next.ok) throw new Error(`${JSON.stringify(move)}: ${JSON.stringify(next.fault)}`);
+    bed = next.value;
+  }
+  return bed;
+}
+
+function countMoves(moves: readonly Move[]): Record<string, number> {
+  const counts = { front: 0, back: 0, drawUps: 0, inside: 0, outside: 0, bites: 0 };
+  for (const move of moves) {
+    if (move.move === 'bars') counts[move.side] += move.count;
+    else if (move.move === 'thread') counts[move.towards] += 1;
+    else if (move.move === 'bite') counts.bites += 1;
+    else if (move.move === 'draw-up') counts.drawUps += 1;
+  }
+  return counts;
+}
+
+function observed(bag: SmallBag): unknown {
+  const brief = briefOf(bag);
+  const plan = planOf(brief);
+  const steps = [...allSteps(layOutJob(plan))];
+  const moves = steps.flatMap((step) => step.moves);
+  const passes = steps.filter(({ act }) => act.kind === 'pass' || act.kind === 'closing-pass');
+  const { seatings } = planJson(plan).bed as { readonly seatings: readonly SeatingJson[] };
+  return {
+    steps: countKinds(steps),
+    rows: passes.map(rowLine),
+    moves: movesSeen(steps),
+    seatings: seatings.map(seatingLine),
+    byHand: countMoves(moves),
+    eyelets: carryOut(moves, emptyBed(brief.bed.needles, bag.homeSide)).eyeletCount,
+  };
+}
+
+function reckoned(bag: SmallBag): unknown {
+  const threaded = movesOf(bag) - (movesOf(bag) % 2);
+  return {
+    steps: Object.fromEntries(Object.entries(stepCounts(bag)).filter(([, count]) => count > 0)),
+    rows: rowLines(bag),
+    moves: moveLines(bag),
+    seatings: seatingLines(bag),
+    byHand: {
+      front: bag.rows / 2,
+      back: bag.rows / 2,
+      drawUps: Math.ceil(bag.rows / 8),
+      inside: threaded / 2,
+      outside: threaded / 2,
+      bites: 2 * bag.stitches - 1,
+    },
+    eyelets: movesOf(bag),
+  };
+}
+
+describe.each([1, 2, 3])('every small bag with %i edge stitches', (edgeStitches) => {
+  it.each([2, 4, 6, 8])('and a move every %i rows comes out by the formulas', (shapeEveryRows) => {
+    for (const bag of smallBags(edgeStitches, shapeEveryRows)) {
+      expect({ bag, ...(observed(bag) as object) }).toEqual({ bag, ...(reckoned(bag) as object) });
+    }
+  });
+});

@@ -1,0 +1,175 @@
+/** The three files of the sheet, read by libraries: HTML by a validator, SVG by an XML parser, Markdown by a renderer. */
+import { HtmlValidate } from 'html-validate';
+import { marked } from 'marked';
+import { describe, expect, it } from 'vitest';
+import { metric } from '../../source/shared/units.ts';
+import type { SheetOptions } from '../../source/sheet/page/options.ts';
+import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
+import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
+import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
+import { demoNames, demoPlan, hostileNames, renameYarn, twoColours } from './briefs.ts';
+import { allNodes, readSvg } from './read-svg.ts';
+
+const plain: SheetOptions = { date: '4 May', units: metric };
+const validator = new HtmlValidate({
+  extends: ['html-validate:standard', 'html-validate:document'],
+  rules: { 'no-inline-style': 'error' },
+});
+
+const faultsOf = async (html: string): Promise<readonly string[]> => {
+  const { results } = await validator.validateString(html);
+  return results.flatMap(({ messages }) =>
+    messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`),
+  );
+};
+
+/** What the hostile names look like once controls are made visible and overrides are dropped. */
+const visibleName: Readonly<Record<string, string>> = {
+  ...hostileNames,
+  control: 'a␀b␛[31mc␇d␊e',
+  override: 'safegnp.exe',
+};
+
+const bare = (text: string): string => text.replaceAll(/[\u2068\u2069]/g, '');
+
+describe.each(demoNames)('the sheet of the %s', (name) => {
+  const plan = demoPlan(name);
+
+  it('is valid HTML, for a class too', async () => {
+    expect(await faultsOf(sheetHtml(plan, plain))).toEqual([]);
+    expect(await faultsOf(sheetHtml(plan, { ...plain, class: true, remarks: ['Mind the cat.'] }))).toEqual(
+      [],
+    );
+  });
+
+  it('has a box to tick for each stripe, in all three files', () => {
+    expect(sheetHtml(plan, plain).match(/<input type="checkbox">/g)).toHaveLength(plan.stripes.length);
+    expect(sheetMarkdown(plan, plain).match(/^- \[ \] /gm)).toHaveLength(plan.stripes.length);
+    const boxes = allNodes(readSvg(sheetSvg(plan, plain))).filter(
+      ({ name: tag, attributes }) =>
+        tag === 'rect' && attributes.width === '3.2' && attributes.height === '3.2',
+    );
+    expect(boxes).toHaveLength(plan.stripes.length);
+  });
+
+  it('fetches nothing: no address but the name of the SVG format', () => {
+    for (const file of [sheetHtml(plan, plain), sheetSvg(plan, plain), sheetMarkdown(plan, plain)]) {
+      const addresses = new Set(file.match(/[a-z]+:\/\/[^"'\s<)]*/g));
+      addresses.delete('http://www.w3.org/2000/svg');
+      expect([...addresses]).toEqual([]);
+      expect(file).not.toMatch(/<(?:script|link|img|iframe|object|image|use)\b|@import|url\((?!#)/);
+    }
+  });
+
+  it('gives the figures of the plan', () => {
+    const { stitches, rows, knittedRows, shapings } = plan;
+    for (const file of [sheetHtml(plan, plain), sheetSvg(plan, plain), sheetMarkdown(plan, plain)]) {
+      expect(file).toContain(`${stitches} across`);
+      expect(file).toContain(`${rows}: ${knittedRows} knitted, 1 grafted`);
+      expect(file).toContain(`${shapings} moves`);
+      expect(file).toContain(`${plan.graft.bites} bites`);
+    }
+  });
+});
+
+describe('the dice bag, counted by hand', () => {
+  // Hung at R28–R73 (46 stitches from the right margin of 2 on 150 needles); each stripe of 2 rows crawls one needle left.
+  it('lists rows and edge needles stripe by stripe, the last one grafted', () => {
+    const lines = sheetMarkdown(demoPlan('dice-bag'), plain)
+      .split('\n')
+      .filter((line) => line.startsWith('- [ ]'));
+    expect(lines[0]).toBe('- [ ] 1 plum: rows 1 2•, R28–R73');
+    expect(lines[1]).toBe('- [ ] 2 mint: rows 3 4•, R27–R72');
+    expect(lines[27]).toBe('- [ ] 28 mint: rows 55 56•, R1–R46');
+    expect(lines[28]).toBe('- [ ] 29 plum: rows 57 58•, L1–R45');
+    expect(lines[31]).toBe('- [ ] 32 mint: rows 63 graft, L4–R42');
+  });
+
+  it('says where to hang the work again', () => {
+    const lines = sheetMarkdown(demoPlan('rulebook-bag'), plain).split('\n');
+    expect(lines.find((line) => line.includes('hang again'))).toBe(
+      '- [ ] 26 mint: rows 77 78•, L54–R16; **after row 78 hang again, L16 to R54, then shape**',
+    );
+  });
+});
+
+describe('names', () => {
+  it.each(Object.entries(hostileNames))('with %s come through whole and harmless', async (kind, name) => {
+    const plan = renameYarn(demoPlan('dice-bag'), 'plum', name);
+    const options = { ...plain, name };
+    const wanted = visibleName[kind] ?? '';
+
+    const html = sheetHtml(plan, options);
+    expect(await faultsOf(html)).toEqual([]);
+    const title = /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '';
+    expect(unescape(title)).toBe(wanted);
+
+    const nodes = allNodes(readSvg(sheetSvg(plan, options)));
+    expect(unescape(nodes.find((node) => node.name === 'title')?.text ?? '')).toBe(wanted);
+    const written = unescape(
+      bare(
+        nodes
+          .filter((node) => node.name === 'text')
+          .map((node) => node.text)
+          .join(''),
+      ),
+    );
+    expect(written.replaceAll(' ', '')).toContain(bare(wanted).replaceAll(' ', ''));
+
+    const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
+    const heading = /<h1>([\s\S]*?)<\/h1>/.exec(rendered)?.[1] ?? '';
+    expect(unescape(heading)).toBe(wanted.trim());
+    expect(rendered).not.toMatch(/<(?:script|img|a|i|b)\b/);
+    expect(rendered.match(/<li><input/g)).toHaveLength(plan.stripes.length);
+  });
+});
+
+function unescape(text: string): string {
+  const named: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"' };
+  return text.replaceAll(
+    /&(?:#(\d+)|(lt|gt|amp|quot));/g,
+    (_, code: string | undefined, entity: string | undefined) =>
+      code ? String.fromCodePoint(Number(code)) : (named[entity ?? ''] ?? ''),
+  );
+}
+
+describe('the sheet for a class', () => {
+  it('has blanks for each pupil’s swatch, with the counts of the plan in the sums', () => {
+    const plan = demoPlan('dice-bag');
+    const html = sheetHtml(plan, { ...plain, class: true });
+    for (const sum of ['31 × w =', '64 × h =', '√(a × a + b × b) =', 'c ÷ 2 =', '45 × w × b ÷ c =']) {
+      expect(html).toContain(sum);
+    }
+    expect(sheetHtml(plan, plain)).not.toContain('My own swatch');
+  });
+
+  it('leads a pupil with the plan’s own swatch to the plan’s own bag', () => {
+    const { gauge, rows, shapings, stitches, size } = demoPlan('dice-bag');
+    const [w, h] = [gauge.stitchMm, gauge.rowMm];
+    const [a, b] = [shapings * w, rows * h];
+    const c = Math.sqrt(a * a + b * b);
+    expect(c / 2 / 10).toBeCloseTo(size.widthCm, 9);
+    expect(((stitches - 1) * w * b) / c / 10).toBeCloseTo(size.depthCm, 9);
+  });
+});
+
+describe('remarks', () => {
+  it('print what the caller has to say and which shades look alike', () => {
+    const html = sheetHtml(twoColours('#b4564e', '#7d7a3a'), {
+      ...plain,
+      remarks: ['Hang it again after row 78.'],
+    });
+    expect(html).toContain('<li>Hang it again after row 78.</li>');
+    expect(html).toContain('look much alike to people with deutan colour vision');
+  });
+});
+
+describe('units', () => {
+  it('are the maker’s', () => {
+    const inches = { length: 'in', mass: 'oz', yarn: 'yd' } as const;
+    const html = sheetHtml(demoPlan('dice-bag'), { ...plain, units: inches });
+    // 13.71 cm and 18.14 cm are 5.4 in and 7.1 in.
+    expect(html).toContain('5.4 in × 7.1 in');
+    expect(html).not.toMatch(/\d (?:cm|mm)\b/);
+  });
+});
