@@ -1,4 +1,5 @@
 /** The grammar of the prompt as a table: help, completion and "did you mean" all come out of it. */
+import type { PedalAct } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { parsePlace, placeWords } from './parse-place.ts';
@@ -30,6 +31,47 @@ function parseNext(rest: string): Result<Intent, ChatFault> {
   return succeed({ kind: 'do', command: { do: 'confirm', count: wanted } });
 }
 
+/** A command that takes one word out of a few; none at all where `bare` has an answer. */
+function choice<Word extends string>(
+  words: readonly Word[],
+  make: (word: Word) => Intent,
+  bare: Intent | null = null,
+) {
+  return (rest: string): Result<Intent, ChatFault> => {
+    if (rest === '' && bare) return succeed(bare);
+    const begun = words.filter((word) => word.startsWith(rest.toLowerCase()));
+    const word =
+      words.find((one) => one === rest.toLowerCase()) ?? (begun.length === 1 ? begun[0] : undefined);
+    return word === undefined || rest === ''
+      ? fail({ code: 'chat/not-a-choice', word: rest === '' ? 'nothing' : rest, choices: words })
+      : succeed(make(word));
+  };
+}
+
+const onOff = ['on', 'off'] as const;
+const pedalWords = ['confirm', 'back', 'again', 'pass', 'off'] as const;
+const pedalActs: Readonly<Record<(typeof pedalWords)[number], PedalAct | 'off'>> = {
+  confirm: 'confirm',
+  back: 'take-back',
+  again: 'speak',
+  pass: 'pass',
+  off: 'off',
+};
+
+const switchCommand = (
+  name: 'large' | 'bell' | 'speech',
+  setting: 'largeView' | 'bell' | 'speech',
+  summary: string,
+): ChatCommand => ({
+  name,
+  aliases: [],
+  usage: `${name} on, or ${name} off`,
+  summary,
+  example: `${name} on`,
+  follows: onOff,
+  parse: choice(onOff, (word) => ({ kind: 'set', change: { name: setting, value: word === 'on' } })),
+});
+
 export const chatCommands: readonly ChatCommand[] = [
   {
     name: 'next',
@@ -51,7 +93,7 @@ export const chatCommands: readonly ChatCommand[] = [
   },
   {
     name: 'redo',
-    aliases: ['again'],
+    aliases: [],
     usage: 'redo',
     summary: 'do again what was taken back',
     example: 'redo',
@@ -120,6 +162,48 @@ export const chatCommands: readonly ChatCommand[] = [
     example: 'marks',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'marks' }),
+  },
+  {
+    name: 'again',
+    aliases: ['speak'],
+    usage: 'again',
+    summary: 'say the instruction once more',
+    example: 'again',
+    follows: [],
+    parse: plainIntent({ kind: 'again' }),
+  },
+  {
+    name: 'pedal',
+    aliases: ['switch'],
+    usage: 'pedal confirm / back / again / pass, or pedal off',
+    summary: 'give a foot switch something to do: type it, then press the switch',
+    example: 'pedal confirm',
+    follows: pedalWords,
+    parse: choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs[word] }), {
+      kind: 'pedal',
+      act: null,
+    }),
+  },
+  switchCommand('large', 'largeView', 'big letters, to be read from across the bed'),
+  switchCommand('bell', 'bell', 'ring once for a step, twice for a shaping move, three times for a colour'),
+  switchCommand('speech', 'speech', 'speak each instruction aloud'),
+  {
+    name: 'care',
+    aliases: [],
+    usage: 'care low / usual / high',
+    summary: 'how long to look before a new yarn, a re-seat or the closing row',
+    example: 'care high',
+    follows: ['low', 'usual', 'high'],
+    parse: choice(['low', 'usual', 'high'], (value) => ({ kind: 'set', change: { name: 'caution', value } })),
+  },
+  {
+    name: 'units',
+    aliases: [],
+    usage: 'units cm, or units in',
+    summary: 'centimetres, grams and metres, or inches, ounces and yards',
+    example: 'units cm',
+    follows: ['cm', 'in'],
+    parse: choice(['cm', 'in'], (value) => ({ kind: 'set', change: { name: 'units', value } })),
   },
   {
     name: 'help',

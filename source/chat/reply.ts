@@ -2,7 +2,9 @@
 
 import type { Command } from '../session/command.ts';
 import type { Session } from '../session/session.ts';
+import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import type { ChatFault, Intent } from './intent.ts';
@@ -15,20 +17,30 @@ import { sayStep } from './wording/steps.ts';
 export type Reply =
   | { readonly kind: 'do'; readonly command: Command }
   | { readonly kind: 'say'; readonly lines: readonly Line[] }
+  | { readonly kind: 'set'; readonly change: SettingChange }
+  | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
+  | { readonly kind: 'again' }
   | { readonly kind: 'leave' };
 
-export function replyTo(session: Session, intent: Intent): Result<Reply, ChatFault | LandmarkFault> {
+export function replyTo(
+  session: Session,
+  intent: Intent,
+  units: Units = metric,
+): Result<Reply, ChatFault | LandmarkFault> {
   switch (intent.kind) {
     case 'do':
       return succeed({ kind: 'do', command: intent.command });
     case 'go':
       return replyToGo(session, intent.to);
     case 'show':
-      return succeed({ kind: 'say', lines: show(session, intent.what) });
+      return succeed({ kind: 'say', lines: show(session, intent.what, units) });
     case 'help':
       return succeed({ kind: 'say', lines: answer(...formatTopic(intent.topic)) });
+    case 'set':
+    case 'pedal':
+    case 'again':
     case 'leave':
-      return succeed({ kind: 'leave' });
+      return succeed(intent);
   }
 }
 
@@ -45,12 +57,16 @@ function replyToGo(session: Session, to: Place): Result<Reply, ChatFault | Landm
   return done.ok ? succeed({ kind: 'do', command: { do: 'jump', done: done.value } }) : done;
 }
 
-function show(session: Session, what: Extract<Intent, { readonly kind: 'show' }>['what']): readonly Line[] {
+function show(
+  session: Session,
+  what: Extract<Intent, { readonly kind: 'show' }>['what'],
+  units: Units,
+): readonly Line[] {
   switch (what) {
     case 'where':
       return answer(...sayWhere(session));
     case 'plan':
-      return answer(...formatPlanPage(session.job.plan).split('\n'));
+      return answer(...formatPlanPage(session.job.plan, { units }).split('\n'));
     case 'notes':
       return answer(...sayNotes(session));
     case 'marks':

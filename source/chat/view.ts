@@ -1,6 +1,7 @@
 /** Everything a bench screen shows, as words and numbers: screens ask for this and draw it, and keep nothing else. */
 import { parseNeedle } from '../bed/needles.ts';
 import { currentStep, type Session } from '../session/session.ts';
+import { metric, type Units } from '../shared/units.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { doneBeforeMove } from '../steps/landmarks.ts';
 import { yarnOfRow } from '../steps/outline.ts';
@@ -48,7 +49,7 @@ export interface BenchView {
   readonly colours: ReadonlyMap<string, string>;
 }
 
-export function benchView(session: Session): BenchView {
+export function benchView(session: Session, units: Units = metric): BenchView {
   const { job, done } = session;
   const { plan } = job;
   const step = currentStep(session);
@@ -58,10 +59,10 @@ export function benchView(session: Session): BenchView {
     name: plan.brief.name,
     phase: step?.phase ?? 'cord',
     finished: step === null,
-    now: step ? sayStep(plan, step) : 'The bag is finished.',
+    now: step ? sayStep(plan, step, units) : 'The bag is finished.',
     caution: step ? cautionOf(plan, step) : null,
     shout: step ? shoutStep(step) : 'done',
-    afterwards: next ? sayStep(plan, next) : null,
+    afterwards: next ? sayStep(plan, next, units) : null,
     shaping: nextShaping(session, step),
     counters: countersOf(session, step),
     carriage: bed?.carriage ?? step?.after.carriage ?? plan.brief.homeSide,

@@ -1,10 +1,17 @@
-import { answer, type Line } from '../chat/line.ts';
-import { formatSaveStatus } from '../chat/wording/file-faults.ts';
+import { answer } from '../chat/line.ts';
+import { formatFileFault, formatSaveStatus } from '../chat/wording/file-faults.ts';
 import { formatTornTail } from '../chat/wording/journal-faults.ts';
 import { sayWelcome } from '../chat/wording/place.ts';
+import { saySettingsRefused, saySettingsSetAside, saySpeechTrouble } from '../chat/wording/settings.ts';
+import { settingsFolder } from '../files/data-folders.ts';
 import type { SessionLog } from '../files/session-log.ts';
+import { type LoadedSettings, loadSettings, saveSetting } from '../files/settings-file.ts';
+import { createAnnouncer } from '../screen/announce.ts';
 import { type BenchStore, createBenchStore } from '../screen/bench-store.ts';
 import { runPlain } from '../screen/plain.ts';
+import { createSpeech } from '../screen/speech.ts';
+import type { SettingChange } from '../settings/settings.ts';
+import { unitsFor } from '../shared/units.ts';
 import { openWork, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes } from './outcome.ts';
 
@@ -13,24 +20,43 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
   const opened = openWork(options);
   if (!opened.ok) return complain(opened.fault);
   const log = opened.value;
+  const loaded = loadSettings(settingsFolder());
+  const units = unitsFor(loaded.settings.units);
+  const speech = createSpeech({
+    onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
+  });
   const store = createBenchStore({
     session: log.session,
     record: log.append,
-    lines: firstLines(log),
+    settings: loaded.settings,
+    lines: answer(...settingsNotice(loaded), ...tornNotice(log), ...sayWelcome(log.session, units)),
     trouble: () => formatSaveStatus(log.status),
+    keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
+    announce: createAnnouncer({ speech, write: (text) => process.stdout.write(text) }),
   });
   try {
     return await guide(store, options.plain);
   } finally {
+    speech.stop();
     const status = log.leave();
     const trouble = formatSaveStatus(status);
     if (trouble) complain(trouble);
   }
 }
 
-function firstLines(log: SessionLog): readonly Line[] {
-  const torn = log.tornKeptAs === null ? [] : [formatTornTail(log.tornKeptAs)];
-  return answer(...torn, ...sayWelcome(log.session));
+const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
+  tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];
+
+const settingsNotice = ({ setAsideAs, fault, refused }: LoadedSettings): readonly string[] => [
+  ...(setAsideAs === null ? [] : [saySettingsSetAside(setAsideAs)]),
+  ...(fault ? [formatFileFault(fault)] : []),
+  ...(refused.length > 0 ? [saySettingsRefused(refused)] : []),
+];
+
+/** Keeps a setting for the next time; what went wrong, or null. */
+async function keep({ name, value }: SettingChange): Promise<string | null> {
+  const saved = await saveSetting(settingsFolder(), name, value);
+  return saved.ok ? null : formatFileFault(saved.fault);
 }
 
 async function guide(store: BenchStore, plain: boolean): Promise<number> {
@@ -43,5 +69,5 @@ async function guide(store: BenchStore, plain: boolean): Promise<number> {
   if (process.env.NO_COLOR) process.env.FORCE_COLOR = '0';
   delete process.env.CI;
   const { runBench } = await import('../screen/run-bench.tsx');
-  return (await runBench({ store })) === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
+  return (await runBench(store)) === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
 }

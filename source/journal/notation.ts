@@ -1,4 +1,5 @@
 import type { Command } from '../session/command.ts';
+import { slips } from '../session/diagnose/slip.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Entry, LogEvent, Occurrence } from './entry.ts';
 
@@ -13,6 +14,10 @@ type FieldsOf<Kind> = {
 const isWhole: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;
 const isText: Check = (value) => typeof value === 'string';
 const isNumber: Check = (value) => Number.isFinite(value);
+const oneOf =
+  (choices: readonly string[]): Check =>
+  (value) =>
+    choices.some((choice) => choice === value);
 const orNull =
   (check: Check): Check =>
   (value) =>
@@ -33,7 +38,12 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   note: { text: isText },
   mark: { name: isText },
   'rip-back': { done: isWhole },
-  mend: { slip: isText, move: orNull(isWhole), how: isText, done: isWhole },
+  mend: {
+    slip: oneOf(slips),
+    move: orNull(isWhole),
+    how: oneOf(['now', 'rip-back', 'make-up']),
+    done: isWhole,
+  },
   replan: {
     rows: isWhole,
     stitchMm: orNull(isNumber),

@@ -52,7 +52,8 @@ export function chooseRows(brief: Brief, gauge: Gauge): Result<number, PlanFault
   }
 }
 
-const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePercent: number }): number =>
+/** The flat width that goes round the contents with its ease. */
+export const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePercent: number }): number =>
   (bag.girthCm / 2) * (1 + bag.easePercent / 100);
 
 /** The ease asked for round the contents is also what is left above them to close over (rule of thumb, no source). */

@@ -8,6 +8,8 @@ import type { Gauge } from './gauge.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import { texOf } from './yarn-needs.ts';
 
+type StitchGauge = Pick<Gauge, 'stitchMm' | 'rowMm' | 'loopLengthMm'>;
+
 /** The band in which plain knitting normally lies. */
 export const normalTightness = { least: 1.3, most: 1.5 };
 /** Beyond these the fabric is limp or the bed jams (rule of thumb). */
@@ -17,12 +19,23 @@ export const plainAspect = { least: 1.05, most: 1.65 };
 
 export const tightnessFactor = (tex: number, loopLengthMm: number): number => Math.sqrt(tex) / loopLengthMm;
 
-/** Tightness of the whole fabric: the yarns' mean tex by the rows each knits. */
-export function fabricTightness(brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): number {
+/** Mean tex of the fabric: each yarn's by the rows it knits. */
+function meanTex(brief: Brief, stripes: readonly KnittedStripe[]): number {
   const rows = stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
   const texRows = stripes.reduce(
     (sum, stripe) => sum + stripe.rows * texOf(brief.yarns.get(stripe.yarn)?.metresPer100g ?? 1),
     0,
   );
-  return tightnessFactor(texRows / rows, gauge.loopLengthMm);
+  return texRows / rows;
 }
+
+/** Tightness of the whole fabric. */
+export const fabricTightness = (brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): number =>
+  tightnessFactor(meanTex(brief, stripes), gauge.loopLengthMm);
+
+/** Grams per square metre: loops in it, times their length in metres, times grams per metre. */
+export const massPerSquareMetre = ({ stitchMm, rowMm, loopLengthMm }: StitchGauge, tex: number): number =>
+  (1_000_000 / (stitchMm * rowMm)) * (loopLengthMm / 1000) * (tex / 1000);
+
+export const fabricMass = (brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): number =>
+  massPerSquareMetre(gauge, meanTex(brief, stripes));

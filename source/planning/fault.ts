@@ -1,4 +1,5 @@
 import type { JsonSlip } from './json-slip.ts';
+import type { Neighbour } from './neighbour.ts';
 
 /** What the file should hold in a place: text in quotes, a group in braces, a list in brackets. */
 export type JsonKind = 'number' | 'text' | 'group' | 'list';
@@ -85,6 +86,8 @@ export type PlanFault =
       readonly stitches: number;
       readonly usable: number;
       readonly greatestDepthCm: number | null;
+      /** The deepest bag of the same rows that the bed has room for; null where it has room for none. */
+      readonly nearest: Neighbour | null;
     }
   | { readonly code: 'plan/scraps-cord-short'; readonly yarn: string; readonly shortGrams: number }
   /** No scrap is long enough to knit the last stripe, graft and sew. */
@@ -99,7 +102,13 @@ export type PlanFault =
       readonly everyOther: number;
       readonly scraps: readonly { readonly yarn: string; readonly stripes: number }[];
       /** The largest bag that they do make; null where there is none. */
-      readonly largest: { readonly rows: number; readonly widthCm: number } | null;
+      readonly largest: Neighbour | null;
     }
   | { readonly code: 'plan/yarn-not-weighed' }
-  | { readonly code: 'plan/yarn-for-no-bag'; readonly yarn: string };
+  | {
+      readonly code: 'plan/yarn-for-no-bag';
+      readonly yarn: string;
+      /** What is lacking for the smallest bag of the shape. */
+      readonly shortGrams: number;
+      readonly smallest: Neighbour;
+    };

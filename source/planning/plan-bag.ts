@@ -1,16 +1,9 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief } from './brief.ts';
-import {
-  chooseRows,
-  chooseStitches,
-  leastRowsOf,
-  leastStitchesOf,
-  stepRowsOf,
-  wantedSize,
-} from './choose-size.ts';
+import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
 import { planCord } from './cord.ts';
 import { chooseEyelets } from './eyelets.ts';
-import { fabricTightness } from './fabric.ts';
+import { fabricMass, fabricTightness } from './fabric.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import {
@@ -22,7 +15,8 @@ import {
   stripeAngleDeg,
   widthCm,
 } from './geometry.ts';
-import type { Neighbour, Plan, Size } from './plan.ts';
+import { countsFor, deepestOnBed, neighbourOf, neighboursOf } from './neighbours.ts';
+import type { Plan, Size } from './plan.ts';
 import { sequenceScraps } from './scraps.ts';
 import { planSeatings, usableNeedles } from './seatings.ts';
 import { layStripes } from './stripe-sequence.ts';
@@ -35,22 +29,18 @@ export function planBag(brief: Brief): Result<Plan, PlanFault> {
   const gauge = gaugeOf(brief.swatch);
   const rows = chooseRows(brief, gauge);
   if (!rows.ok) return rows;
-  return planRows(brief, gauge, rows.value);
+  const plan = planRows(brief, gauge, rows.value);
+  return plan.ok ? plan : fail(nameLargest(brief, gauge, rows.value, plan.fault));
 }
 
 /** The plan with `rows` round the tube, which must be whole repeats. */
 export function planRows(brief: Brief, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
-  const counts: Counts = {
-    rows,
-    stitches: chooseStitches(brief, gauge, rows),
-    shapeEveryRows: brief.shapeEveryRows,
-  };
+  const counts = countsFor(brief, gauge, rows);
   const fault = checkStitches(brief, gauge, counts);
   if (fault) return fail(fault);
   if (!brief.scraps) return succeed(completePlan(brief, gauge, counts));
   const stripes = sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts));
-  if (stripes.ok) return succeed(completePlan({ ...brief, stripes: stripes.value }, gauge, counts));
-  return fail(nameLargest(brief, gauge, rows, stripes.fault));
+  return stripes.ok ? succeed(completePlan({ ...brief, stripes: stripes.value }, gauge, counts)) : stripes;
 }
 
 /** Where scraps do not reach, the largest bag of fewer stripes for which they do. */
@@ -58,13 +48,9 @@ function nameLargest(brief: Brief, gauge: Gauge, rows: number, fault: PlanFault)
   if (fault.code !== 'plan/scraps-too-little') return fault;
   const stepRows = stepRowsOf(brief);
   for (let fewer = rows - stepRows; fewer >= leastRowsOf(brief); fewer -= stepRows) {
-    const counts = {
-      rows: fewer,
-      stitches: chooseStitches(brief, gauge, fewer),
-      shapeEveryRows: brief.shapeEveryRows,
-    };
+    const counts = countsFor(brief, gauge, fewer);
     if (!sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts)).ok) continue;
-    return { ...fault, largest: { rows: fewer, widthCm: widthCm(counts, gauge) } };
+    return { ...fault, largest: neighbourOf(brief, gauge, counts) };
   }
   return fault;
 }
@@ -84,28 +70,21 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
   if (stitches < least) return { code: 'plan/too-few-stitches', stitches, least };
   const usable = usableNeedles(brief);
   if (stitches < usable) return null;
-  const greatestDepthCm = usable - 1 < least ? null : depthCm({ ...counts, stitches: usable - 1 }, gauge);
-  return { code: 'plan/bed-too-short', stitches, usable, greatestDepthCm };
+  const nearest = deepestOnBed(brief, gauge, counts);
+  return { code: 'plan/bed-too-short', stitches, usable, greatestDepthCm: nearest?.depthCm ?? null, nearest };
 }
 
-/** How the strip is laid out: its stripes, and its stays on the bed. */
-export type Layout = Pick<Plan, 'stripes' | 'seatings'>;
-
-function layOut(brief: Brief, counts: Counts): Layout {
-  const stripes = layStripes(brief.stripes, counts.rows);
-  return { stripes, seatings: planSeatings(brief, counts, stripes) };
-}
-
-/** All that follows from the counts; the layout too, unless part of it is knitted already. */
+/** All that follows from the counts; the stripes too, unless some of them are knitted already. */
 export function completePlan(
   brief: Brief,
   gauge: Gauge,
   counts: Counts,
-  { stripes, seatings } = layOut(brief, counts),
+  stripes = layStripes(brief.stripes, counts.rows),
 ): Plan {
   const { rows, stitches } = counts;
   const size = sizeOf(brief, gauge, counts);
   const shapings = shapingsIn(counts);
+  const seatings = planSeatings(brief, counts, stripes);
   const work = { stripes, seatings, ...handWork(brief, gauge, counts) };
   const plan = {
     brief,
@@ -114,10 +93,11 @@ export function completePlan(
     knittedRows: rows - 1,
     shapings,
     size,
-    neighbours: neighboursOf(brief, gauge, counts),
+    neighbours: neighboursOf(brief, gauge, rows),
     needlesUsed: stitches + shapings,
     yarn: planYarn(brief, gauge, work),
     tightness: fabricTightness(brief, gauge, stripes),
+    fabricMassGsm: fabricMass(brief, gauge, stripes),
     eyelets: chooseEyelets(shapings, size.mouthCm),
     ...work,
   };
@@ -136,16 +116,4 @@ function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
     wantedDepthCm: wanted.depthCm,
     wantedDepthBelowCordCm: wanted.depthBelowCordCm,
   };
-}
-
-/** One repeat fewer, where that still makes a bag, and one repeat more; stitches chosen anew for the same wish. */
-function neighboursOf(brief: Brief, gauge: Gauge, { rows, shapeEveryRows }: Counts): readonly Neighbour[] {
-  const stepRows = stepRowsOf(brief);
-  return [rows - stepRows, rows + stepRows]
-    .filter((choice) => choice >= leastRowsOf(brief))
-    .map((choice) => {
-      const counts = { rows: choice, stitches: chooseStitches(brief, gauge, choice), shapeEveryRows };
-      const { stitches } = counts;
-      return { stitches, rows: choice, widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
-    });
 }

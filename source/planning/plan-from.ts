@@ -1,6 +1,7 @@
 /**
  * Planning on from here: what is knitted stays, the rows still to knit are worked out anew. They must come to whole stripe
- * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on.
+ * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on. Where the work was hung
+ * again so far comes out as it was: the last stripe end in reach does not depend on what follows it.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
@@ -8,7 +9,6 @@ import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
 import type { Plan } from './plan.ts';
 import { completePlan } from './plan-bag.ts';
-import { planSeatings } from './seatings.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
 
 /** How far the work has come. */
@@ -67,9 +67,7 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   const meeting = newMeeting(plan, stripes);
   if (meeting) return fail(meeting);
   const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
-  const kept = plan.seatings.filter(({ throughRow }) => throughRow <= knitted.row);
-  const seatings = planSeatings(brief, counts, stripes, kept);
-  return succeed(completePlan(brief, gaugeOf(brief.swatch), counts, { stripes, seatings }));
+  return succeed(completePlan(brief, gaugeOf(brief.swatch), counts, stripes));
 }
 
 function checkRows(brief: Brief, { row }: Knitted, rows: number): ReplanFault | null {

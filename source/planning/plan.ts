@@ -2,11 +2,14 @@ import type { Brief } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
+import type { Neighbour } from './neighbour.ts';
 import type { Seating } from './seatings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { GraftTail, SeamTail } from './tails.ts';
-import type { PlanWarning } from './warnings.ts';
+import type { PlanWarning } from './warning.ts';
 import type { YarnNeed } from './yarn-needs.ts';
+
+export type { Neighbour };
 
 export interface Size {
   readonly widthCm: number;
@@ -17,14 +20,6 @@ export interface Size {
   readonly wantedWidthCm: number | null;
   readonly wantedDepthCm: number | null;
   readonly wantedDepthBelowCordCm: number | null;
-}
-
-/** What one repeat more or fewer would give. */
-export interface Neighbour {
-  readonly stitches: number;
-  readonly rows: number;
-  readonly widthCm: number;
-  readonly depthCm: number;
 }
 
 /** A bag worked out in full. Only `planBag` makes one, so whoever holds a plan may trust it. */
@@ -43,6 +38,8 @@ export interface Plan {
   readonly needlesUsed: number;
   readonly yarn: readonly YarnNeed[];
   readonly tightness: number;
+  /** Grams of a square metre of the fabric as the swatch measures it. */
+  readonly fabricMassGsm: number;
   readonly graft: GraftTail;
   readonly seam: SeamTail;
   readonly cord: CordPlan;

@@ -37,21 +37,17 @@ export function edgesAt(
   return { left: seating.hungLeft + shift, right: seating.hungRight + shift };
 }
 
-/**
- * Seatings in order, after those `kept` because they are over; needs at least one needle of room to crawl (`stitches` <
- * usable needles).
- */
+/** Seatings in order; needs at least one needle of room to crawl (`stitches` < usable needles). */
 export function planSeatings(
   brief: Brief,
   counts: Counts,
   stripes: readonly KnittedStripe[],
-  kept: readonly Seating[] = [],
 ): readonly Seating[] {
   const room = usableNeedles(brief) - counts.stitches;
   const shapings = shapingsIn(counts);
-  const seatings = [...kept];
-  let hungAfterRow = kept.at(-1)?.throughRow ?? 0;
-  let done = hungAfterRow === 0 ? 0 : shapingsBefore(hungAfterRow, counts.shapeEveryRows);
+  const seatings: Seating[] = [];
+  let hungAfterRow = 0;
+  let done = 0;
   while (shapings - done > room) {
     const throughRow = reseatRow(stripes, counts.shapeEveryRows, hungAfterRow, done, room);
     seatings.push(hang(brief, counts, hungAfterRow + 1, throughRow, done));

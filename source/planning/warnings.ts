@@ -1,38 +1,63 @@
+import type { Brief } from './brief.ts';
 import { plainAspect, workableTightness } from './fabric.ts';
+import { type Gauge, modelLoopLength } from './gauge.ts';
 import type { Plan } from './plan.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
+import type { PlanWarning } from './warning.ts';
+import { classesOfGauge, classesOfPitch, stitchesPer4In } from './yarn-class.ts';
 
-/** What the maker should know before casting on. The bag can be made all the same. */
-export type PlanWarning =
-  | { readonly code: 'plan/reseat-needed'; readonly afterRows: readonly number[] }
-  | { readonly code: 'plan/width-far-off'; readonly wantedCm: number; readonly gotCm: number }
-  | { readonly code: 'plan/depth-far-off'; readonly wantedCm: number; readonly gotCm: number }
-  | { readonly code: 'plan/yarn-short'; readonly yarn: string; readonly shortGrams: number }
-  | { readonly code: 'plan/fabric-limp'; readonly tightness: number }
-  | { readonly code: 'plan/fabric-jams'; readonly tightness: number }
-  | { readonly code: 'plan/stitch-wider-than-pitch'; readonly stitchMm: number; readonly pitchMm: number }
-  | { readonly code: 'plan/swatch-turned'; readonly aspect: number }
-  | { readonly code: 'plan/stitch-shape-odd'; readonly aspect: number }
-  | {
-      readonly code: 'plan/stripes-alike';
-      readonly first: number;
-      readonly second: number;
-      readonly yarn: string;
-    }
-  | { readonly code: 'plan/eyelets-too-few'; readonly made: number };
+export type { PlanWarning };
+
+type Unwarned = Omit<Plan, 'warnings'>;
 
 /** Beyond this share of the wish, one repeat is too coarse to call the size met (rule of thumb). */
 const farOff = 0.1;
+/** A measured loop this much away from the model was probably measured wrong (rule of thumb). */
+const loopFarOff = 0.25;
+/** Arms that a tension mast has at the most (common practice). */
+const mastArms = 4;
 
-export const planWarnings = (plan: Omit<Plan, 'warnings'>): readonly PlanWarning[] => [
+/** What weighs most comes first. */
+export const planWarnings = (plan: Unwarned): readonly PlanWarning[] => [
+  ...yarnWarnings(plan),
   ...sizeWarnings(plan),
   ...bedWarnings(plan),
-  ...yarnWarnings(plan),
+  ...swatchWarnings(plan),
   ...fabricWarnings(plan),
-  ...stripeWarnings(plan.stripes, plan.brief.yarns.size),
+  ...stripeWarnings(plan.stripes),
 ];
 
-type Unwarned = Omit<Plan, 'warnings'>;
+function yarnWarnings({ yarn, brief, stripes }: Unwarned): PlanWarning[] {
+  const short = yarn
+    .filter(({ shortGrams }) => shortGrams)
+    .map((need): PlanWarning => ({
+      code: 'plan/yarn-short',
+      yarn: need.yarn,
+      shortGrams: need.shortGrams ?? 0,
+    }));
+  const lastRows = new Map(stripes.map((stripe) => [stripe.yarn, stripe.lastRow]));
+  const unused = brief.scraps
+    ? [...brief.yarns.keys()].filter((name) => !lastRows.has(name) && name !== brief.cord.yarn)
+    : [];
+  const atOnce = lastRows.size > mastArms ? mostAtOnce(stripes, lastRows) : 0;
+  return [
+    ...short,
+    ...(unused.length > 0 ? [{ code: 'plan/scraps-unused', yarns: unused } as const] : []),
+    ...(atOnce > mastArms ? [{ code: 'plan/many-yarns-at-once', yarns: atOnce } as const] : []),
+  ];
+}
+
+/** The most yarns that have been begun and are not done with at any one stripe. */
+function mostAtOnce(stripes: readonly KnittedStripe[], lastRows: ReadonlyMap<string, number>): number {
+  const onMast = new Set<string>();
+  let most = 0;
+  for (const { yarn, lastRow } of stripes) {
+    onMast.add(yarn);
+    most = Math.max(most, onMast.size);
+    if (lastRows.get(yarn) === lastRow) onMast.delete(yarn);
+  }
+  return most;
+}
 
 function sizeWarnings({ size, eyelets }: Unwarned): PlanWarning[] {
   const { widthCm, depthCm, wantedWidthCm, wantedDepthCm } = size;
@@ -54,25 +79,14 @@ function bedWarnings({ seatings }: Unwarned): PlanWarning[] {
   return afterRows.length > 0 ? [{ code: 'plan/reseat-needed', afterRows }] : [];
 }
 
-const yarnWarnings = ({ yarn }: Unwarned): PlanWarning[] =>
-  yarn
-    .filter((need) => need.enough === false)
-    .map((need) => ({
-      code: 'plan/yarn-short',
-      yarn: need.yarn,
-      shortGrams: (need.withReserveGrams ?? 0) - (need.haveGrams ?? 0),
-    }));
-
-function fabricWarnings({ brief, gauge, tightness }: Unwarned): PlanWarning[] {
-  const aspect = gauge.stitchMm / gauge.rowMm;
-  const { pitchMm } = brief.bed;
+function swatchWarnings({ brief, gauge }: Unwarned): PlanWarning[] {
+  const { stitchMm, rowMm, loopLengthMm } = gauge;
+  const aspect = stitchMm / rowMm;
+  const modelMm = modelLoopLength(stitchMm, rowMm, brief.swatch.state);
+  const loopOdd = Math.abs(loopLengthMm / modelMm - 1) > loopFarOff;
   return [
-    ...(tightness < workableTightness.least ? [{ code: 'plan/fabric-limp', tightness } as const] : []),
-    ...(tightness > workableTightness.most ? [{ code: 'plan/fabric-jams', tightness } as const] : []),
-    ...(gauge.stitchMm > pitchMm
-      ? [{ code: 'plan/stitch-wider-than-pitch', stitchMm: gauge.stitchMm, pitchMm } as const]
-      : []),
     ...aspectWarnings(aspect),
+    ...(loopOdd ? [{ code: 'plan/loop-length-odd', measuredMm: loopLengthMm, modelMm } as const] : []),
   ];
 }
 
@@ -82,10 +96,28 @@ function aspectWarnings(aspect: number): PlanWarning[] {
   return [{ code: turned ? 'plan/swatch-turned' : 'plan/stitch-shape-odd', aspect }];
 }
 
+function fabricWarnings({ brief, gauge, tightness }: Unwarned): PlanWarning[] {
+  return [
+    ...(tightness < workableTightness.least ? [{ code: 'plan/fabric-limp', tightness } as const] : []),
+    ...(tightness > workableTightness.most ? [{ code: 'plan/fabric-jams', tightness } as const] : []),
+    ...pitchWarnings(brief, gauge),
+  ];
+}
+
+/** The stitch against the bed: wider than its needles stand, or of a class that the bed does not usually knit. */
+function pitchWarnings({ bed: { pitchMm } }: Brief, { stitchMm }: Gauge): PlanWarning[] {
+  if (stitchMm > pitchMm) return [{ code: 'plan/stitch-wider-than-pitch', stitchMm, pitchMm }];
+  const usual = classesOfPitch(pitchMm);
+  const own = classesOfGauge(stitchesPer4In(stitchMm));
+  const [finest, coarsest] = [usual[0], usual.at(-1)];
+  if (!finest || !coarsest || own.some((one) => usual.includes(one))) return [];
+  const than = (own[0]?.number ?? -1) < finest.number ? 'finer' : 'thicker';
+  return [{ code: 'plan/yarn-unusual-for-bed', pitchMm, than, usual }];
+}
+
 /** Neighbours of one yarn read as one wide stripe; the graft makes the last and the first neighbours too. */
-function stripeWarnings(stripes: readonly KnittedStripe[], yarnCount: number): PlanWarning[] {
-  const only = stripes.every((stripe) => stripe.yarn === stripes[0]?.yarn);
-  if (only || yarnCount === 1) return [];
+function stripeWarnings(stripes: readonly KnittedStripe[]): PlanWarning[] {
+  if (stripes.every(({ yarn }) => yarn === stripes[0]?.yarn)) return [];
   const second = stripes.findIndex((stripe, i) => stripe.yarn === stripes.at(i - 1)?.yarn);
   if (second < 0) return [];
   const yarn = stripes[second]?.yarn ?? '';

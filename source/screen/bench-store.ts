@@ -1,11 +1,22 @@
-import type { Line } from '../chat/line.ts';
+import { answer, type Line } from '../chat/line.ts';
 import { parseLine } from '../chat/parse-line.ts';
-import { replyTo, sayDone } from '../chat/reply.ts';
+import { type Reply, replyTo, sayDone } from '../chat/reply.ts';
 import { formatChatFault } from '../chat/wording/chat-faults.ts';
 import { formatFault } from '../chat/wording/faults.ts';
+import { sayNow } from '../chat/wording/place.ts';
+import {
+  mostPedals,
+  sayPedals,
+  sayPedalsForgotten,
+  sayPressNow,
+  saySet,
+  sayTooManyPedals,
+} from '../chat/wording/settings.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import type { Session } from '../session/session.ts';
+import type { PedalAct, SettingChange, Settings } from '../settings/settings.ts';
 import type { Result } from '../shared/result.ts';
+import { unitsFor } from '../shared/units.ts';
 
 export interface BenchState {
   readonly session: Session;
@@ -13,6 +24,9 @@ export interface BenchState {
   readonly lines: readonly Line[];
   /** What is wrong with saving, in a sentence; null while every press is on disk. */
   readonly trouble: string | null;
+  readonly settings: Settings;
+  /** What the next key pressed is to do: a foot switch is being assigned. */
+  readonly assigning: PedalAct | null;
 }
 
 /** Carries out a command and has it on disk before it answers. */
@@ -26,30 +40,37 @@ export interface BenchStore {
   /** Carries out a typed line; true when it asks to leave. */
   readonly submit: (text: string) => boolean;
   readonly say: (lines: readonly Line[]) => void;
+  readonly set: (change: SettingChange) => void;
+  readonly assign: (act: PedalAct | null) => void;
+  readonly again: () => void;
 }
 
 export interface BenchStoreOptions {
   readonly session: Session;
   readonly record: Recorder;
+  readonly settings: Settings;
   readonly lines?: readonly Line[];
   /** Asked after each record. */
   readonly trouble?: () => string | null;
+  /** Keeps a setting for the next time. */
+  readonly keep?: (change: SettingChange) => void;
+  /** Told whenever another step is to be done, and when it is asked for again. */
+  readonly announce?: (state: BenchState, again: boolean) => void;
 }
 
-export function createBenchStore({
-  session,
-  record,
-  lines = [],
-  trouble = () => null,
-}: BenchStoreOptions): BenchStore {
-  let state: BenchState = { session, lines, trouble: trouble() };
+export function createBenchStore(options: BenchStoreOptions): BenchStore {
+  const { session, record, settings, lines = [], trouble = () => null, keep, announce } = options;
+  let state: BenchState = { session, lines, trouble: trouble(), settings, assigning: null };
   const listeners = new Set<() => void>();
 
   const publish = (next: Partial<BenchState>): void => {
+    const { session: before } = state;
     state = { ...state, ...next, trouble: trouble() };
     for (const listener of listeners) listener();
+    if (before.done !== state.session.done) announce?.(state, false);
   };
   const say = (more: readonly Line[]): void => publish({ lines: [...state.lines, ...more] });
+  const tell = (...texts: readonly string[]): void => say(answer(...texts));
 
   const perform = (command: Command): void => {
     const before = state.session;
@@ -58,14 +79,57 @@ export function createBenchStore({
     publish({ session: after.value, lines: [...state.lines, ...sayDone(before, after.value, command)] });
   };
 
+  const set = (change: SettingChange): void => {
+    publish({ settings: { ...state.settings, [change.name]: change.value } });
+    keep?.(change);
+  };
+
+  const again = (): void => {
+    announce?.(state, true);
+    tell(sayNow(state.session, unitsFor(state.settings.units)));
+  };
+
+  const beginPedal = (act: PedalAct | 'off' | null): void => {
+    if (act === null) return tell(sayPedals(state.settings));
+    if (act === 'off') {
+      set({ name: 'pedals', value: {} });
+      return tell(sayPedalsForgotten);
+    }
+    if (Object.keys(state.settings.pedals).length >= mostPedals) return tell(sayTooManyPedals);
+    publish({ assigning: act });
+    tell(sayPressNow(act));
+  };
+
+  const carryOut = (reply: Reply): boolean => {
+    switch (reply.kind) {
+      case 'do':
+        perform(reply.command);
+        return false;
+      case 'say':
+        say(reply.lines);
+        return false;
+      case 'set':
+        set(reply.change);
+        tell(saySet(reply.change));
+        return false;
+      case 'pedal':
+        beginPedal(reply.act);
+        return false;
+      case 'again':
+        again();
+        return false;
+      case 'leave':
+        return true;
+    }
+  };
+
   const submit = (text: string): boolean => {
     if (text.trim() !== '') say([{ tone: 'typed', text: text.trim() }]);
     const intent = parseLine(text);
-    const reply = intent.ok ? replyTo(state.session, intent.value) : intent;
-    if (!reply.ok) say([{ tone: 'fault', text: formatChatFault(reply.fault) }]);
-    else if (reply.value.kind === 'say') say(reply.value.lines);
-    else if (reply.value.kind === 'do') perform(reply.value.command);
-    return reply.ok && reply.value.kind === 'leave';
+    const reply = intent.ok ? replyTo(state.session, intent.value, unitsFor(state.settings.units)) : intent;
+    if (reply.ok) return carryOut(reply.value);
+    say([{ tone: 'fault', text: formatChatFault(reply.fault) }]);
+    return false;
   };
 
   return {
@@ -77,5 +141,8 @@ export function createBenchStore({
     perform,
     submit,
     say,
+    set,
+    assign: (act) => publish({ assigning: act }),
+    again,
   };
 }

@@ -1,46 +1,48 @@
 import { render } from 'ink';
 import { BenchApp } from './bench/bench-app.tsx';
-import { type BenchKeysOptions, createBenchKeys } from './bench-keys.ts';
+import { createBenchKeys, type Leaving } from './bench-keys.ts';
+import type { BenchStore } from './bench-store.ts';
 import { createFieldStream } from './keys/field-stream.ts';
 import { readKeys } from './keys/read-keys.ts';
 
 /** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */
-export async function runBench({
-  store,
-  assigned,
-  timing,
-}: Pick<BenchKeysOptions, 'store' | 'assigned' | 'timing'>): Promise<'left' | 'interrupted'> {
-  let end: 'left' | 'interrupted' = 'left';
+export async function runBench(store: BenchStore): Promise<Leaving> {
+  let end: Leaving = 'left';
+  let unmount = (): void => undefined;
+  const leave = (how: Leaving): void => {
+    end = how;
+    unmount();
+  };
+  const interrupt = (): void => leave('interrupted');
   const field = createFieldStream();
-  const keys = createBenchKeys({
-    store,
-    leave: (how) => {
-      end = how;
-      app.unmount();
-    },
-    suspend: () => reader.suspend(),
-    ...(assigned ? { assigned } : {}),
-    ...(timing ? { timing } : {}),
+  const keys = createBenchKeys({ store, leave, suspend: () => reader.suspend() });
+  // The keys are ours before anything can be seen, so that none goes astray.
+  const reader = readKeys(process.stdin, keys.onKey, {
+    output: process.stdout,
+    // Only a foot switch needs to know how long it is held; other terminals and shells are left as they are.
+    reportKinds: Object.keys(store.get().settings.pedals).length > 0,
+    onResume: () => store.say([]),
+    onEnd: interrupt,
   });
   // Before Ink hears of it: what was drawn for another width cannot be erased line by line.
   const clearWindow = (): void => void process.stdout.write('\x1b[H\x1b[J');
   process.stdout.on('resize', clearWindow);
+  for (const signal of endingSignals) process.on(signal, interrupt);
   const app = render(<BenchApp store={store} keys={keys} field={field} />, {
     stdin: field.stdin,
     exitOnCtrlC: false,
     patchConsole: false,
     maxFps: 1000,
   });
-  const reader = readKeys(process.stdin, keys.onKey, {
-    output: process.stdout,
-    onResume: () => store.say([]),
-    onEnd: () => app.unmount(),
-  });
+  unmount = app.unmount;
   try {
     await app.waitUntilExit();
   } finally {
+    for (const signal of endingSignals) process.off(signal, interrupt);
     process.stdout.off('resize', clearWindow);
     reader.stop();
   }
   return end;
 }
+
+const endingSignals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;

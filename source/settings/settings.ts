@@ -16,6 +16,11 @@ export interface Settings {
   readonly reducedDetail: boolean;
 }
 
+/** One setting and its new value. */
+export type SettingChange = {
+  readonly [Name in keyof Settings]: { readonly name: Name; readonly value: Settings[Name] };
+}[keyof Settings];
+
 export interface Setting<Value> {
   readonly default: Value;
   readonly check: (value: unknown) => boolean;

@@ -14,6 +14,10 @@ export interface Units {
 }
 
 export const metric: Units = { length: 'cm', mass: 'g', yarn: 'm' };
+export const imperial: Units = { length: 'in', mass: 'oz', yarn: 'yd' };
+
+/** All units that go with a length in centimetres or inches. */
+export const unitsFor = (length: Units['length']): Units => (length === 'cm' ? metric : imperial);
 
 export const cmToInches = (cm: number): number => (cm * 10) / mmPerInch;
 export const metresToYards = (metres: number): number => metres / metresPerYard;

@@ -5,9 +5,9 @@
 import { opposite } from '../bed/side.ts';
 import { benchTailCm } from '../planning/tails.ts';
 import { bareBed, bedAt, carriageAfter, seatingOf } from './bed-after.ts';
-import { feedsBefore, type Outline, yarnOfRow } from './outline.ts';
+import { feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
-import { passStep, stripeNumberOf, threadStep } from './stripes.ts';
+import { passStep, threadStep } from './stripes.ts';
 
 /** Beside a thread step where one is due: pass, cut the tail, thread waste, weights off, take off. */
 const fixedSteps = 5;

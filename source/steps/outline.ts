@@ -127,6 +127,9 @@ export function partsOfRow(outline: Outline, row: number): RowParts {
 export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =>
   plan.stripes[stripeOfRow[row] ?? 0]?.yarn ?? '';
 
+/** Number of the stripe that holds `row`, from 1. */
+export const stripeNumberOf = ({ stripeOfRow }: Outline, row: number): number => (stripeOfRow[row] ?? 0) + 1;
+
 /** A re-seat follows this row. */
 export const reseatsAfter = ({ seatingOfRow, plan }: Outline, row: number): boolean =>
   row < plan.knittedRows && seatingOfRow[row] !== seatingOfRow[row + 1];

@@ -3,10 +3,10 @@
  * at the trailing end. An even number of waste rows leaves the carriage at home (common practice).
  */
 import { opposite } from '../bed/side.ts';
+import { asideAfter, asideMoves } from './aside.ts';
 import { bareBed, bedAt, parkedDuring, seatingOf } from './bed-after.ts';
-import type { Outline } from './outline.ts';
+import { type Outline, stripeNumberOf } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
-import { asideAfter, asideMoves, stripeNumberOf } from './stripes.ts';
 
 export function reseatStep(outline: Outline, row: number, part: number): StepBody {
   const { plan, needles, reseatWasteRows } = outline;

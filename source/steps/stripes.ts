@@ -3,13 +3,21 @@
  * out, the increase at the leading edge, the decrease at the trailing edge, a reminder to move the weights. Tools go in
  * only while the carriage waits at home, clear of the needles.
  */
-import type { BedMove } from '../bed/move.ts';
 import { opposite, type Side } from '../bed/side.ts';
 import { shapingsBefore } from '../planning/seatings.ts';
+import { asideAfter, asideMoves } from './aside.ts';
 import { bedAt, bedBeforePass, carriageAfter, parkedDuring, seatingOf } from './bed-after.ts';
-import { type Outline, partsOfRow, reseatExtraSteps, reseatsAfter, rowAtStep, yarnOfRow } from './outline.ts';
+import {
+  type Outline,
+  partsOfRow,
+  reseatExtraSteps,
+  reseatsAfter,
+  rowAtStep,
+  stripeNumberOf,
+  yarnOfRow,
+} from './outline.ts';
 import { reseatStep } from './reseat.ts';
-import type { Aside, StepBody } from './step.ts';
+import type { StepBody } from './step.ts';
 
 export const countStripes = ({ rowStart, plan }: Outline): number => rowStart[plan.knittedRows] ?? 0;
 
@@ -30,23 +38,6 @@ export function stripesStep(outline: Outline, local: number): StepBody {
   }
   return moveWeightsStep(outline, row);
 }
-
-export const stripeNumberOf = ({ stripeOfRow }: Outline, row: number): number => (stripeOfRow[row] ?? 0) + 1;
-
-/** What happens to the yarn that leaves the feeder once `row` is knitted. */
-export function asideAfter(outline: Outline, row: number): Aside | null {
-  const yarn = yarnOfRow(outline, row);
-  const span = outline.yarnSpans.find((one) => one.yarn === yarn);
-  if (!span || row === 0) return null;
-  return span.lastRow > row ? { how: 'park', yarn, end: span.end } : { how: 'cut', yarn };
-}
-
-export const asideMoves = (aside: Aside | null): readonly BedMove[] => {
-  if (!aside) return [];
-  return aside.how === 'park'
-    ? [{ move: 'park', yarn: aside.yarn, end: aside.end }]
-    : [{ move: 'cut', yarn: aside.yarn }];
-};
 
 /** The yarn of `row` goes into the feeder; the one before it is set aside, unless a re-seat has done so. */
 export function threadStep(outline: Outline, row: number): StepBody {

@@ -60,6 +60,71 @@ const sentences: readonly (readonly [Fault, string])[] = [
     { code: 'bed/loops-differ', loopsOff: 8, needleCount: 1 },
     '8 loops came off but 1 needle would take them: choose as many needles as loops.',
   ],
+  [
+    { code: 'plan/bed-too-short', stitches: 40, usable: 1, greatestDepthCm: null, nearest: null },
+    'The bag is 40 stitches deep, but the bed has 1 needle within its margins, too few for any bag: take a longer bed, or narrower margins.',
+  ],
+  [
+    {
+      code: 'plan/bed-too-short',
+      stitches: 40,
+      usable: 20,
+      greatestDepthCm: 7.99,
+      nearest: { stitches: 19, rows: 20, widthCm: 5.59, depthCm: 7.99, fitsBed: true },
+    },
+    'The bag is 40 stitches deep, but the bed has 20 needles within its margins: the nearest that can crawl is 19 stitches, 5.5 cm wide and 7.9 cm deep.',
+  ],
+  [
+    { code: 'plan/scraps-cord-short', yarn: 'mint', shortGrams: 1.2 },
+    'mint is 2 g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.',
+  ],
+  [
+    { code: 'plan/scraps-no-closer', scraps: ['plum', 'mint'] },
+    'None of plum and mint is enough for the last stripe, which also grafts and sews: add a longer leftover.',
+  ],
+  [
+    {
+      code: 'plan/scraps-too-little',
+      stripes: 20,
+      stripeRows: 2,
+      possible: 12,
+      everyOther: 10,
+      scraps: [
+        { yarn: 'plum', stripes: 7 },
+        { yarn: 'mint', stripes: 5 },
+      ],
+      largest: { stitches: 12, rows: 24, widthCm: 5.5, depthCm: 4, fitsBed: true },
+    },
+    'The bag has 20 stripes of 2 rows, and the scraps knit 12 of them (plum 7 and mint 5): the largest they make is 5.5 cm wide and 4 cm deep, with bag.stitches 12 and bag.rows 24; or add a yarn.',
+  ],
+  [
+    {
+      code: 'plan/scraps-too-little',
+      stripes: 20,
+      stripeRows: 2,
+      possible: 13,
+      everyOther: 10,
+      scraps: [
+        { yarn: 'plum', stripes: 10 },
+        { yarn: 'mint', stripes: 3 },
+      ],
+      largest: null,
+    },
+    'The bag has 20 stripes of 2 rows, and the scraps knit 13 of them (plum 10 and mint 3; no yarn can knit more than every other stripe): add a yarn, or make the bag smaller.',
+  ],
+  [
+    { code: 'plan/yarn-not-weighed' },
+    'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.',
+  ],
+  [
+    {
+      code: 'plan/yarn-for-no-bag',
+      yarn: 'mint',
+      shortGrams: 3.2,
+      smallest: { stitches: 6, rows: 8, widthCm: 1.6, depthCm: 2.1, fitsBed: true },
+    },
+    'mint is 4 g short even for the smallest bag of this shape, 1.6 cm wide and 2.1 cm deep: weigh it again, or take another yarn.',
+  ],
   [{ code: 'session/nothing-to-confirm' }, 'The bag is finished: there is no step left to confirm.'],
   [
     { code: 'session/too-many-steps', count: 9, left: 4 },

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -64,8 +64,9 @@ describe('a brief file', () => {
   it.skipIf(process.platform === 'win32')('may be a pipe, but not one without end', () => {
     const pipe = inScratch('pipe');
     spawnSync('mkfifo', [pipe]);
-    const writer = `require('fs').writeFileSync(${JSON.stringify(pipe)}, '{"name": 1}')`;
-    spawnSync('sh', ['-c', `"${process.execPath}" -e '${writer}' &`]);
+    // A pipe can be opened only once somebody writes to it, and that must be another process.
+    const write = 'fs.writeFileSync(process.argv[1], \'{"name": 1}\')';
+    spawn(process.execPath, ['-e', write, pipe], { stdio: 'ignore' });
     expect(readBriefFile(pipe)).toEqual({ ok: true, value: '{"name": 1}' });
     expect(readBriefFile('/dev/zero')).toMatchObject({ fault: { code: 'files/too-large' } });
   });

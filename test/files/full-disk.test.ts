@@ -1,9 +1,10 @@
 /** A real file system with no room left: a small tmpfs, where this machine lets us mount one. */
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
+import { namesIn, open, press, readingOf, start, stepIn } from './scratch.ts';
 
 const folder = process.platform === 'linux' ? mountSmallDisk() : 'not Linux';
 const reason = folder.startsWith('/') ? null : folder;
@@ -11,12 +12,14 @@ if (reason !== null)
   console.warn(`\nSKIPPED: the test on a real full disk, since no tmpfs can be mounted here: ${reason}\n`);
 
 afterAll(() => {
-  if (reason === null) spawnSync('umount', [folder]);
+  if (reason !== null) return;
+  spawnSync('umount', [folder]);
+  rmdirSync(folder);
 });
 
 /** The mount point of a new tmpfs of 64 KiB, or why there is none. */
 function mountSmallDisk(): string {
-  const point = scratchFolder();
+  const point = mkdtempSync(join(tmpdir(), 'slantwise-disk-'));
   const { status, stderr, error } = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=64k', 'tmpfs', point]);
   return status === 0 ? point : (error?.message ?? String(stderr)).trim().replace(/^\//, '');
 }

@@ -1,17 +1,23 @@
-import type { Places, Session } from '../../source/session/session.ts';
+import type { Places, Session, Standing } from '../../source/session/session.ts';
 
 /** All that can be seen of a session, as plain data. */
 export const seenOf = (session: Session): unknown => ({
-  done: session.done,
-  stepCount: session.job.stepCount,
+  ...standingOf(session),
   takeBack: placesOf(session.takeBack),
   redo: placesOf(session.redo),
   notes: session.notes,
   marks: [...session.marks],
 });
 
-function placesOf(places: Places | null): readonly number[] {
-  const all: number[] = [];
-  for (let place = places; place; place = place.earlier) all.push(place.done);
+const standingOf = ({ done, job, mends }: Standing) => ({
+  done,
+  rows: job.plan.rows,
+  steps: job.stepCount,
+  mends,
+});
+
+function placesOf(places: Places | null): readonly unknown[] {
+  const all: unknown[] = [];
+  for (let place = places; place; place = place.earlier) all.push(standingOf(place));
   return all;
 }

@@ -4,6 +4,7 @@ import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.
 import { isCommand } from '../../source/journal/notation.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import type { Command } from '../../source/session/command.ts';
+import { slips } from '../../source/session/diagnose/slip.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
@@ -22,6 +23,24 @@ const command = (): fc.Arbitrary<Command> =>
     fc.record({ do: fc.constant('jump' as const), done: fc.integer({ min: 0, max: job.stepCount + 1 }) }),
     fc.record({ do: fc.constant('note' as const), text: fc.string({ maxLength: 8 }) }),
     fc.record({ do: fc.constant('mark' as const), name: fc.constantFrom('heel', 'toe', ' ') }),
+    fc.record({ do: fc.constant('rip-back' as const), done: fc.integer({ min: 0, max: 40 }) }),
+    fc.record({
+      do: fc.constant('mend' as const),
+      slip: fc.constantFrom(...slips),
+      move: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
+      how: fc.constantFrom('now' as const, 'make-up' as const),
+      done: fc.integer({ min: 0, max: 40 }),
+    }),
+    fc.record({
+      do: fc.constant('replan' as const),
+      rows: fc.constantFrom(8, 12, 16, 17),
+      stitchMm: fc.constantFrom(null, 4.8),
+      rowMm: fc.constant(3.6),
+      from: fc.constantFrom(null, 'mint'),
+      to: fc.constant('sand'),
+      colour: fc.constant('#d8c29f'),
+      metresPer100g: fc.constant(190),
+    }),
   );
 
 describe('the fold of a log', () => {

@@ -1,5 +1,5 @@
 /** Slips with a yarn, a needle, the carriage, or left and right, over random bags: named from the bed, and set right on it. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { applyMove } from '../../source/bed/apply-move.ts';
 import type { Bed } from '../../source/bed/bed.ts';
 import { opposite } from '../../source/bed/side.ts';
@@ -13,6 +13,9 @@ import { jobOf } from '../fixtures/plan-of.ts';
 import { Eye } from './seen-places.ts';
 import { simulate } from './simulate.ts';
 import { bedMoves, make, named, overJobs } from './slips.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 const bedsOf = (job: Job): readonly Bed[] => [...simulate(job)].map(({ bed }) => bed);
 

@@ -1,11 +1,14 @@
 /** Slips at the bench, over random bags: made on a simulated bed, seen there, named, and set right on that bed. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Bed } from '../../source/bed/bed.ts';
 import type { ShapingSlip } from '../../source/session/diagnose/slip.ts';
 import { looksAt } from '../../source/session/locate/looks-of.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
 import { simulate } from './simulate.ts';
 import { carryOn, mended, named, overJobs, type Slipped, slippedPlaces, slips } from './slips.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 const bedsOf = (job: Job): readonly Bed[] => [...simulate(job)].map(({ bed }) => bed);
 

@@ -1,12 +1,15 @@
 /** Finding the place, over random bags: against all places looked through one by one on a bed with every move made. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type Finding, locate } from '../../source/session/locate/locate.ts';
 import { type Fact, facts, type Looks, type Seen } from '../../source/session/locate/seen.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { seenPlaces } from './seen-places.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 const edgesColourCarriage: readonly Fact[] = ['left', 'right', 'lastColour', 'carriage'];
 

@@ -1,17 +1,20 @@
 /** Planning on from here, over random bags and places: against a bed with every move made, and a plan made from scratch. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { type Bed, emptyBed } from '../../source/bed/bed.ts';
+import { describe, expect, it, vi } from 'vitest';
 import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { leastRowsFrom } from '../../source/planning/plan-from.ts';
 import { knittedAt, replan } from '../../source/session/replan/replan.ts';
 import { type Measurement, replanChoices } from '../../source/session/replan/replan-choices.ts';
+import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
 import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { seenOn, simulate } from './simulate.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 interface Change {
   readonly done: number;
@@ -52,11 +55,6 @@ function changed(
   return { done, next: next.value };
 }
 
-const bedsOf = (job: Job): readonly Bed[] => [
-  emptyBed(job.plan.brief.bed.needles, 'left'),
-  ...[...simulate(job)].map(({ bed }) => bed),
-];
-
 const overChanges = (check: (before: Job, after: Job, done: number) => void, runs: number): void =>
   fc.assert(
     fc.property(briefFile(), fc.array(change(), { minLength: 1, maxLength: 3 }), (file, changes) => {
@@ -74,11 +72,10 @@ const overChanges = (check: (before: Job, after: Job, done: number) => void, run
 describe('a plan changed half-way', () => {
   it('keeps the steps done, and carries the rest out without fault from the bed as it is', () => {
     overChanges((before, after, done) => {
-      for (let number = 1; number <= done; number++) {
-        expect(stepAt(after, number)).toEqual(stepAt(before, number));
-      }
-      expect(bedsOf(after)[done]).toEqual(bedsOf(before)[done]);
       for (const { step, bed, passes } of simulate(after)) {
+        if (step.step <= done) expect(step).toEqual(stepAt(before, step.step));
+        if (step.step === done) expect(bed).toEqual(bedAtPlace(before, done));
+        if (step.step <= done) continue;
         const { shapings: _, ...foretold } = step.after;
         expect({ step: step.step, ...seenOn(bed) }).toEqual({ step: step.step, ...foretold });
         for (const pass of passes) {
@@ -86,7 +83,7 @@ describe('a plan changed half-way', () => {
         }
       }
       expect([...allSteps(after)].at(-1)?.act.kind).toBe('tie');
-    }, 40);
+    }, 30);
   });
 
   it('gets the size that a plan made from the measured gauge gets', () => {
@@ -129,6 +126,35 @@ describe('a plan changed half-way', () => {
         if (step.phase === 'closing-row') eyelets = bed.eyeletCount;
       expect(eyelets).toBe(after.plan.shapings);
     }, 60);
+  });
+});
+
+describe('a bag of scraps changed half-way', () => {
+  it('goes on with its sequence, stripe by stripe, and can be carried out', () => {
+    const scrap = (grams: number) => ({ colour: '#6b2d5c', metresPer100g: 190, grams });
+    const job = jobOf({
+      name: 'Scrap bag',
+      bed: { needles: 90, pitchMm: 6.5 },
+      swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
+      bag: { stitches: 24, rows: 48 },
+      yarns: { plum: scrap(60), mint: scrap(60), sand: scrap(60), rust: scrap(60) },
+      scraps: { rows: 4 },
+    });
+    const done = (job.phaseStarts[1] ?? 0) + 40;
+    let accepted = 0;
+    for (const rows of [32, 36, 40, 44, 48, 52, 56, 60]) {
+      const next = replan(job, done, { rows, measured: null, recolour: null });
+      if (!next.ok) {
+        expect(next.fault).toMatchObject({ code: 'replan/colours-meet', first: rows / 4, second: 1 });
+        continue;
+      }
+      accepted++;
+      for (const { step, bed } of simulate(next.value)) {
+        const { shapings: _, ...foretold } = step.after;
+        expect(seenOn(bed)).toEqual(foretold);
+      }
+    }
+    expect(accepted).toBeGreaterThan(2);
   });
 });
 

@@ -1,6 +1,6 @@
 /** Laws of the way back, over random bags: the whole bed by formula, and ripping back, against a bed with every move made. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
 import { applyReverse, type ReverseMove } from '../../source/bed/reverse-move.ts';
 import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
@@ -9,6 +9,9 @@ import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { simulate } from './simulate.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 /** The bed at every place: index = steps confirmed. */
 const bedsOf = (job: Job): readonly Bed[] => [

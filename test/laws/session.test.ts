@@ -1,12 +1,15 @@
 /** Taking back and doing again, over random runs of commands: the state is always that of a fresh replay. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+
+/** Laws run over many bags, and other tests run beside them. */
+vi.setConfig({ testTimeout: 90_000 });
 
 const job = jobOf({
   name: 'Dice bag',
@@ -119,7 +122,7 @@ describe('a session', () => {
       }),
       { numRuns: 10_000 },
     );
-  }, 60_000);
+  });
 
   it('comes back where it was by taking back, and where it went by doing again, jumps and new plans too', () => {
     fc.assert(

@@ -107,6 +107,13 @@ function reckoned(bag: SmallBag): unknown {
   };
 }
 
+it('meets every small bag: 21 widths, 36 choices of rows and colours, 2 crawls, 2 home sides, 2 beds', () => {
+  const bagCount = [1, 2, 3].flatMap((edge) =>
+    [2, 4, 6, 8].map((every) => [...smallBags(edge, every)].length),
+  );
+  expect(bagCount.reduce((sum, count) => sum + count)).toBe(21 * 36 * 2 * 2 * 2);
+});
+
 describe.each([1, 2, 3])('every small bag with %i edge stitches', (edgeStitches) => {
   it.each([2, 4, 6, 8])('and a move every %i rows comes out by the formulas', (shapeEveryRows) => {
     for (const bag of smallBags(edgeStitches, shapeEveryRows)) {

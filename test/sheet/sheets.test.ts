@@ -102,11 +102,11 @@ describe('names', () => {
     const html = sheetHtml(plan, options);
     expect(await faultsOf(html)).toEqual([]);
     const title = /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '';
-    expect(unescape(title)).toBe(wanted);
+    expect(decoded(title)).toBe(wanted);
 
     const nodes = allNodes(readSvg(sheetSvg(plan, options)));
-    expect(unescape(nodes.find((node) => node.name === 'title')?.text ?? '')).toBe(wanted);
-    const written = unescape(
+    expect(decoded(nodes.find((node) => node.name === 'title')?.text ?? '')).toBe(wanted);
+    const written = decoded(
       bare(
         nodes
           .filter((node) => node.name === 'text')
@@ -118,13 +118,13 @@ describe('names', () => {
 
     const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
     const heading = /<h1>([\s\S]*?)<\/h1>/.exec(rendered)?.[1] ?? '';
-    expect(unescape(heading)).toBe(wanted.trim());
+    expect(decoded(heading)).toBe(wanted.trim());
     expect(rendered).not.toMatch(/<(?:script|img|a|i|b)\b/);
     expect(rendered.match(/<li><input/g)).toHaveLength(plan.stripes.length);
   });
 });
 
-function unescape(text: string): string {
+function decoded(text: string): string {
   const named: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"' };
   return text.replaceAll(
     /&(?:#(\d+)|(lt|gt|amp|quot));/g,

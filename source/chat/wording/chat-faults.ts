@@ -14,6 +14,8 @@ export function formatChatFault(fault: ChatFault | LandmarkFault): string {
       return `${fault.word} could be ${formatList(fault.choices, 'or')}: type one more letter.`;
     case 'chat/not-a-count':
       return `${fault.word} is not a whole number. For example: ${fault.usage}.`;
+    case 'chat/not-a-choice':
+      return `${fault.word} is not one of ${formatList(fault.choices, 'or')}.`;
     case 'chat/needs-more':
       return `Something is missing. For example: ${fault.usage}.`;
     case 'chat/unknown-place':

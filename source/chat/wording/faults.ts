@@ -3,6 +3,7 @@ import type { BedFault } from '../../bed/fault.ts';
 import { formatNeedle } from '../../bed/needles.ts';
 import { opposite } from '../../bed/side.ts';
 import type { BriefFault, PlanFault } from '../../planning/fault.ts';
+import type { Neighbour } from '../../planning/neighbour.ts';
 import type { SessionFault } from '../../session/command.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { formatRipBackFault } from './finding.ts';
@@ -60,7 +61,7 @@ export function formatFault(fault: Fault): string {
     case 'plan/yarn-not-weighed':
       return 'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.';
     case 'plan/yarn-for-no-bag':
-      return `There is too little ${fault.yarn} even for the smallest bag of this shape: weigh it again, or add another yarn.`;
+      return `${fault.yarn} is ${Math.ceil(fault.shortGrams)} g short even for the smallest bag of this shape, ${sizeOf(fault.smallest)}: weigh it again, or take another yarn.`;
 
     case 'session/nothing-to-confirm':
       return 'The bag is finished: there is no step left to confirm.';
@@ -115,20 +116,26 @@ function notWholeRepeats({ rows, stepRows, nearest }: FaultOf<'plan/rows-not-who
     : `bag.rows is ${rows}, but whole stripe repeats and shaping moves come out every ${count(stepRows, 'row')}: ${choose}.`;
 }
 
-/** The depth is rounded down: what it names must fit. */
-function bedTooShort({ stitches: wanted, usable, greatestDepthCm }: FaultOf<'plan/bed-too-short'>): string {
+function bedTooShort({ stitches: wanted, usable, nearest }: FaultOf<'plan/bed-too-short'>): string {
   const short = `The bag is ${stitches(wanted)} deep, but the bed has ${count(usable, 'needle')} within its margins`;
-  if (greatestDepthCm === null)
-    return `${short}, too few for any bag: take a longer bed, or narrower margins.`;
-  const depth = formatCm(Math.floor(greatestDepthCm * 10 + 1e-9) / 10);
-  return `${short}: ${stitches(usable - 1)}, ${depth} deep, is the most that can crawl.`;
+  return nearest
+    ? `${short}: the nearest that can crawl is ${stitches(nearest.stitches)}, ${sizeOf(nearest)}.`
+    : `${short}, too few for any bag: take a longer bed, or narrower margins.`;
 }
 
+/** Rounded down: what it names must fit. */
+const sizeOf = ({ widthCm, depthCm }: Neighbour): string =>
+  `${roundedDown(widthCm)} wide and ${roundedDown(depthCm)} deep`;
+
+const roundedDown = (cm: number): string => formatCm(Math.floor(cm * 10 + 1e-9) / 10);
+
 function scrapsTooLittle(fault: FaultOf<'plan/scraps-too-little'>): string {
-  const { stripes: wanted, stripeRows, possible, scraps, largest } = fault;
-  const each = scraps.map(({ yarn, stripes: howMany }) => `${yarn} ${howMany}`);
+  const { stripes: wanted, stripeRows, possible, everyOther, scraps, largest } = fault;
+  const each = formatList(scraps.map(({ yarn, stripes: howMany }) => `${yarn} ${howMany}`));
+  const capped = scraps.some((scrap) => scrap.stripes === everyOther);
+  const why = capped ? `${each}; no yarn can knit more than every other stripe` : each;
   const mend = largest
-    ? `take bag.rows ${largest.rows} (${formatCm(largest.widthCm)} wide), or add a yarn`
+    ? `the largest they make is ${sizeOf(largest)}, with bag.stitches ${largest.stitches} and bag.rows ${largest.rows}; or add a yarn`
     : 'add a yarn, or make the bag smaller';
-  return `The bag has ${wanted} stripes of ${count(stripeRows, 'row')}, and the scraps knit ${possible} of them (${formatList(each)}): ${mend}.`;
+  return `The bag has ${wanted} stripes of ${count(stripeRows, 'row')}, and the scraps knit ${possible} of them (${why}): ${mend}.`;
 }

@@ -1,10 +1,11 @@
 /** Where the maker is, and what the bed should look like there. */
 import type { Session } from '../../session/session.ts';
 import { currentStep } from '../../session/session.ts';
+import { formatLength, metric, type Units } from '../../shared/units.ts';
 import { stepAt } from '../../steps/job.ts';
 import type { BedAfter } from '../../steps/step.ts';
 import { cautionOf } from './cautions.ts';
-import { count, formatCm, formatList } from './numbers.ts';
+import { count, formatList } from './numbers.ts';
 import { phaseNames, sayStep } from './steps.ts';
 
 /** The bed before the step to do now; null before the first. */
@@ -20,24 +21,24 @@ export function sayPlace(session: Session): string {
 }
 
 /** The first lines on opening a session: a new bag in short, or where it was left. */
-export function sayWelcome(session: Session): readonly string[] {
+export function sayWelcome(session: Session, units: Units = metric): readonly string[] {
   const { plan } = session.job;
   if (session.done > 0) return [`${plan.brief.name} again.`, ...sayWhere(session)];
   const { widthCm, depthCm } = plan.size;
   return [
-    `${plan.brief.name}: ${plan.stitches} stitches, ${plan.rows} rows round, ${formatCm(widthCm)} wide and ${formatCm(depthCm)} deep.`,
+    `${plan.brief.name}: ${plan.stitches} stitches, ${plan.rows} rows round, ${formatLength(widthCm, units)} wide and ${formatLength(depthCm, units)} deep.`,
     'Left and right are yours, facing the bed. Type plan for the whole plan, help for all that can be typed.',
   ];
 }
 
 /** One line for a reader without a screen: the place, the instruction, and its caution. */
-export function sayNow(session: Session): string {
+export function sayNow(session: Session, units: Units = metric): string {
   const step = currentStep(session);
   if (!step) return 'The bag is finished.';
   const { plan, stepCount } = session.job;
   const caution = cautionOf(plan, step);
   const place = `Step ${step.step} of ${stepCount}, ${phaseNames[step.phase]}`;
-  return `${place}: ${sayStep(plan, step)}${caution === null ? '' : ` Caution: ${caution}`}`;
+  return `${place}: ${sayStep(plan, step, units)}${caution === null ? '' : ` Caution: ${caution}`}`;
 }
 
 /** The place, and the bed as it should be: edges, carriage, feeder, parked yarns. */

@@ -3,6 +3,7 @@ import type { Side } from '../../bed/side.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
+import { formatLength, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Act, Aside, Phase, Step } from '../../steps/step.ts';
 import { count, formatList } from './numbers.ts';
 
@@ -16,21 +17,22 @@ export const phaseNames: Readonly<Record<Phase, string>> = {
 };
 
 /** The instruction for a step of `plan`'s job, as plain text. */
-export function sayStep(plan: Plan, step: Step): string {
+export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
   const { act } = step;
+  const tail = (cm: number): string => formatTail(cm, units);
   switch (act.kind) {
     case 'set-needles':
       return `Carriage on the ${act.carriage}. Bring ${act.count} needles to working: ${act.first} to ${act.last}.`;
     case 'cast-on':
-      return `Cast on with ${act.yarn}, the waste yarn: one loop on each needle from ${act.first} to ${act.last}.`;
+      return `Cast on with ${named(act.yarn)}: one loop on each needle from ${act.first} to ${act.last}.`;
     case 'hang-comb':
       return 'Hang the cast-on comb on the loops.';
     case 'thread-waste':
-      return `${setAside(act.aside)}Thread ${act.yarn}, the waste yarn, into the feeder.`;
+      return `${setAside(act.aside, units)}Thread ${threaded(act.yarn)} into the feeder.`;
     case 'waste-pass':
       return `Waste row ${act.number} of ${act.count}: one pass to the ${act.to}.`;
     case 'lay-ravel-cord':
-      return `Cut ${act.wasteYarn}. Lay the ravel cord in the feeder, its end held slack by a clip on the ${act.clipSide}.`;
+      return `Cut ${bare(act.wasteYarn)}. Lay the ravel cord in the feeder, its end held slack by a clip on the ${act.clipSide}.`;
     case 'ravel-pass':
       return `Ravel-cord row: one pass to the ${act.to}.`;
     case 'trim-ravel-cord':
@@ -38,7 +40,7 @@ export function sayStep(plan: Plan, step: Step): string {
     case 'hang-weights':
       return `Hang a claw weight at each edge: under ${act.left} and under ${act.right}.`;
     case 'thread':
-      return `${setAside(act.aside)}Thread ${act.yarn} into the feeder${act.first ? `, leaving a ${endTailCm} cm tail` : ''}.`;
+      return `${setAside(act.aside, units)}Thread ${act.yarn} into the feeder${act.first ? `, leaving a ${tail(endTailCm)} tail` : ''}.`;
     case 'pass':
       return `Knit one row to the ${act.to} with ${act.yarn}: row ${act.rowInStripe} of ${act.stripeRows} in this stripe.`;
     case 'closing-pass':
@@ -50,7 +52,7 @@ export function sayStep(plan: Plan, step: Step): string {
     case 'move-weights':
       return `Move the claw weights up: under ${act.left} and under ${act.right}.`;
     case 'weights-off':
-      return `Cut ${act.wasteYarn}. Take the weights off, a hand under each.`;
+      return `Cut ${bare(act.wasteYarn)}. Take the weights off, a hand under each.`;
     case 'take-off':
       return act.reseat
         ? 'Push the work off all the needles, on its waste rows. All needles to resting.'
@@ -62,7 +64,7 @@ export function sayStep(plan: Plan, step: Step): string {
         ? `Unpick the waste rows. Hang the claw weights again: under ${act.left} and under ${act.right}.`
         : 'Unpick the waste rows from edge A.';
     case 'cut-graft-tail':
-      return `Measure ${act.lengthCm} cm of ${act.yarn} and cut it there: the tail for the graft${act.throughSeam ? ' and the bottom seam' : ''}.`;
+      return `Measure ${tail(act.lengthCm)} of ${act.yarn} and cut it there: the tail for the graft${act.throughSeam ? ' and the bottom seam' : ''}.${alsoCut(act.alsoCut)}`;
     case 'ready-graft':
       return `Fold the waste rows under, so that the open loops show. Edge A is where the tail hangs, at the ${act.tailSide}; edge B is the start.`;
     case 'bite':
@@ -72,7 +74,7 @@ export function sayStep(plan: Plan, step: Step): string {
     case 'pull-ravel-cord':
       return 'Pull the ravel cord out: the waste comes away from edge B.';
     case 'fold-seam':
-      return `Fold the tube flat along the trailing edge, ${count(act.rowsPerSide, 'row')} facing ${act.rowsPerSide}. ${act.tailCm === null ? 'The graft tail sews on.' : `Cut ${act.tailCm} cm of ${act.yarn} for the seam.`}`;
+      return `Fold the tube flat along the trailing edge, ${count(act.rowsPerSide, 'row')} facing ${act.rowsPerSide}. ${act.tailCm === null ? 'The graft tail sews on.' : `Cut ${tail(act.tailCm)} of ${act.yarn} for the seam.`}`;
     case 'bars':
       return `Seam, ${act.from === act.through ? `bar ${act.from}` : `bars ${act.from} to ${act.through}`} of ${act.of}: one from the front, one from the back, in turn. Draw up until the edges meet.`;
     case 'fasten-seam':
@@ -82,7 +84,7 @@ export function sayStep(plan: Plan, step: Step): string {
     case 'set-cord-needles':
       return `For the cord: carriage on the ${act.carriage}. Bring ${act.count} needles to working: ${act.first} to ${act.last}.`;
     case 'cast-on-cord':
-      return `E-wrap the ${act.count} needles with ${act.yarn}, leaving a ${endTailCm} cm tail.`;
+      return `E-wrap the ${act.count} needles with ${act.yarn}, leaving a ${tail(endTailCm)} tail.`;
     case 'thread-cord':
       return `Thread ${act.yarn} into the feeder.`;
     case 'cord-first-row':
@@ -92,9 +94,9 @@ export function sayStep(plan: Plan, step: Step): string {
     case 'round':
       return `Round ${act.number} of ${plan.cord.rounds}: slip to the ${act.slipTo}, knit to the ${act.knitTo}.`;
     case 'measure-cord':
-      return `Measure the cord, lying at rest: it should be ${Math.round(act.lengthCm)} cm. Knit more rounds if it is shorter.`;
+      return `Measure the cord, lying at rest: it should be ${formatLength(Math.round(act.lengthCm), units)} long. Knit more rounds if it is shorter.`;
     case 'draw-through':
-      return `Cut ${act.yarn}, leaving ${endTailCm} cm. Draw the end through the ${act.count} loops, take them off, and hide it inside the cord.`;
+      return `Cut ${act.yarn}, leaving ${tail(endTailCm)}. Draw the end through the ${act.count} loops, take them off, and hide it inside the cord.`;
     case 'thread-eyelet':
       return `Hole ${act.hole} of ${act.of}: ${act.passesBy === null ? '' : `pass by eyelet ${act.passesBy}, then `}lead the cord through eyelet ${act.eyelet} to the ${act.towards}.`;
     case 'tie':
@@ -104,11 +106,11 @@ export function sayStep(plan: Plan, step: Step): string {
   }
 }
 
-function setAside(aside: Aside | null): string {
+function setAside(aside: Aside | null, units: Units): string {
   if (!aside) return '';
   return aside.how === 'park'
     ? `Park ${aside.yarn} at the ${aside.end} end. `
-    : `Cut ${aside.yarn}, leaving a ${endTailCm} cm tail. `;
+    : `Cut ${aside.yarn}, leaving a ${formatTail(endTailCm, units)} tail. `;
 }
 
 type Shaping<K> = Extract<Act, { readonly kind: K }>;
@@ -132,3 +134,13 @@ function biteHint(number: number): string {
   if (number === 1) return ' Never pull tight: each bite is as big as a stitch.';
   return '';
 }
+
+/** The waste yarn by its own name and by its part, or by its part alone where it has no other name. */
+const named = (waste: string): string => (waste === 'waste' ? 'the waste yarn' : `${waste}, the waste yarn`);
+const threaded = (waste: string): string =>
+  waste === 'waste' ? 'the waste yarn' : `${waste}, the waste yarn,`;
+const bare = (waste: string): string => (waste === 'waste' ? 'the waste yarn' : waste);
+
+/** Yarns that a change of plan has left parked. */
+const alsoCut = (yarns: readonly string[]): string =>
+  yarns.length === 0 ? '' : ` Cut ${formatList(yarns)} too.`;

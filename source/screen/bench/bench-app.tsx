@@ -1,11 +1,13 @@
 import { Box, Static, Text } from 'ink';
 import { useMemo, useSyncExternalStore } from 'react';
 import { benchView } from '../../chat/view.ts';
+import { unitsFor } from '../../shared/units.ts';
 import type { BenchKeys } from '../bench-keys.ts';
 import type { BenchStore } from '../bench-store.ts';
 import type { FieldStream } from '../keys/field-stream.ts';
 import { LineField } from '../keys/line-field.tsx';
 import { Bench } from './bench.tsx';
+import { LargeView, largeViewRows } from './large-view.tsx';
 import { TranscriptLine } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
 
@@ -17,11 +19,12 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store, keys, field }: Props) {
-  const { session, lines, trouble } = useSyncExternalStore(store.subscribe, store.get);
+  const { session, lines, trouble, settings } = useSyncExternalStore(store.subscribe, store.get);
   const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
   const shownFrom = useShownFrom(lines.length, resizes, rows);
-  const view = useMemo(() => benchView(session), [session]);
+  const view = useMemo(() => benchView(session, unitsFor(settings.units)), [session, settings.units]);
+  const large = settings.largeView && rows > largeViewRows;
   return (
     <>
       <Static key={resizes} items={lines.slice(shownFrom)}>
@@ -29,7 +32,11 @@ export function BenchApp({ store, keys, field }: Props) {
       </Static>
       <Box flexDirection="column">
         <Text> </Text>
-        <Bench view={view} columns={columns} rows={rows} />
+        {large ? (
+          <LargeView view={view} columns={columns} ascii={settings.ascii} />
+        ) : (
+          <Bench view={view} columns={columns} rows={rows} />
+        )}
         {trouble === null ? null : <Text color="yellow">{`! ${trouble}`}</Text>}
         <Text dimColor wrap="truncate-end">
           {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}

@@ -13,6 +13,8 @@ interface Props {
 
 /** Windows lower than this leave out what can be asked for: then, bed, yarn. */
 const roomyRows = 20;
+/** From here on the step that comes after is shown whole. */
+const spaciousRows = 24;
 /** Lower still, there is room for the instruction and the counters alone. */
 const crampedRows = 13;
 const wideColumns = 76;
@@ -36,8 +38,8 @@ export function Bench({ view, columns, rows }: Props) {
         {view.caution === null || cramped ? null : <Text color="yellow">{`! ${view.caution}`}</Text>}
       </LabelledRow>
       {roomy ? (
-        <LabelledRow label="then">
-          <Text dimColor wrap="truncate-end">
+        <LabelledRow label="then" minHeight={rows >= spaciousRows ? 2 : 1}>
+          <Text dimColor wrap={rows >= spaciousRows ? 'wrap' : 'truncate-end'}>
             {view.afterwards ?? ''}
           </Text>
         </LabelledRow>

@@ -71,7 +71,7 @@ function questions(index: PlaceIndex, places: readonly number[], askable: readon
   return askable
     .map((fact) => ({ fact, left: expectedLeft(index.columns[fact], sample) }))
     .filter(({ left }) => left < sample.length)
-    .toSorted((a, b) => b.left - a.left)
+    .toSorted((a, b) => a.left - b.left)
     .map(({ fact }) => fact);
 }
 

@@ -11,7 +11,7 @@ import { escapeXml } from '../text.ts';
 import { type Fact, type SheetContent, sheetContent } from './content.ts';
 import type { Part } from './instructions.ts';
 import type { SheetOptions } from './options.ts';
-import { type Room, roomFor } from './room.ts';
+import { type Room, roomFor, titleSize } from './room.ts';
 import { style } from './style.ts';
 
 /** The sheet as one HTML file: nothing is fetched, nothing runs; it prints on A4 and on Letter. */
@@ -52,13 +52,6 @@ ${[
 `;
 }
 
-const titleClass = (title: string): string => {
-  const length = [...title].length;
-  if (length <= 28) return 'short';
-  if (length <= 60) return 'medium';
-  return length <= 120 ? 'long' : 'longest';
-};
-
 /** The patterns of the small patches, once for the whole page. */
 const patchDefs = (plan: Plan): string => {
   const { defs } = patchFills(plan);
@@ -70,7 +63,7 @@ const figure = (drawing: Drawing, caption = ''): string =>
 
 function header(plan: Plan, { title, date, lead }: SheetContent): string {
   return `<header>
-<h1 class="${titleClass(title)}" dir="auto">${escapeXml(title)}</h1>
+<h1 class="${titleSize(title).name}" dir="auto">${escapeXml(title)}</h1>
 <p class="date" dir="auto">${escapeXml(date)}</p>
 <p class="lead">${escapeXml(lead)}</p>
 ${figure(bandDrawing(plan, 182, 4.2, 'band'))}

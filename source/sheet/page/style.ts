@@ -28,7 +28,7 @@ header .lead { color: ${palette.quiet}; }
 header .date { text-align: right; color: ${palette.quiet}; max-width: 60mm; overflow-wrap: anywhere; }
 header figure { grid-column: 1 / -1; margin-top: 1.4mm; }
 header svg { width: 100%; }
-main > * { margin-top: 4.2mm; }
+main > * { margin-top: 3.8mm; }
 .hero { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 8mm; align-items: start; }
 dl.facts { display: grid; grid-template-columns: auto minmax(0, 1fr); }
 dl.facts > div { display: contents; }
@@ -50,12 +50,12 @@ figcaption { color: ${palette.quiet}; margin-top: 1mm; }
 .caution { margin-top: 1mm; padding-left: 2.6mm; border-left: 0.9mm solid ${palette.ink}; }
 .caution b { font-weight: 700; }
 .columns { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 7mm; }
-#bench { grid-template-columns: 1fr 1.45fr 1.1fr; }
+#bench { grid-template-columns: 1.08fr 1.4fr 1.1fr; }
 .columns figure { margin-bottom: 2mm; }
 .columns > div > figure { margin-top: 3mm; }
 ol.stripes { list-style: none; padding: 0; columns: 3; column-gap: 7mm; margin-top: 1.6mm; }
 ol.stripes.many { columns: 4; column-gap: 4mm; font-size: 7.6pt; }
-ol.stripes li { border-bottom: 0.2mm solid #ddd8cf; padding: 0.45mm 0; }
+ol.stripes li { border-bottom: 0.2mm solid #ddd8cf; padding: 0.35mm 0; }
 ol.stripes label { display: grid; grid-template-columns: 3.4mm 4.6mm 0.8em 1.7em minmax(0, 1fr) auto; gap: 1.2mm; align-items: center; }
 ol.stripes .number { font-weight: 700; text-align: right; }
 ol.stripes .rows { padding-left: 1.4mm; }

@@ -119,7 +119,7 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
   const numberAt = (i: number): number => (isCut && i >= shown / 2 ? eyelets.made - shown + i + 1 : i + 1);
   const step = widthMm / (shown + 1);
   const used = new Map(eyelets.used.map((number, i) => [number, i + 1]));
-  const y = 9;
+  const y = 8;
   const places = Array.from({ length: shown }, (_, i) => ({ number: numberAt(i), x: (i + 1) * step }));
   const stops: Point[] = [
     [0, 0],
@@ -153,7 +153,7 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
   );
   return {
     widthMm,
-    heightMm: 17,
+    heightMm: 14.5,
     title: `The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
     body: [
       textAt([0, 3], 'full line: outside; broken line: inside', { size: 2.3, colour: palette.quiet }),
@@ -161,7 +161,7 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
       ...strands,
       ...holes,
       ...named.map(({ number, x }) =>
-        textAt([x, 15.6], used.has(number) ? String(number) : `${number} passed by`, {
+        textAt([x, 13.8], used.has(number) ? String(number) : `${number} passed by`, {
           anchor: 'middle',
           size: 2.3,
         }),

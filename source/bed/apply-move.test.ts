@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { bedAfter, bedOf, draw, faultOf } from '../../test/fixtures/drawn-bed.ts';
+import { applyMove } from './apply-move.ts';
+
+describe('needles', () => {
+  it('come to working with the loops they have', () => {
+    expect(draw(bedAfter(bedOf('.1..'), { move: 'work', needles: ['L1', 'R1'] }))).toBe('.1o.');
+  });
+
+  it('go to resting once they are empty', () => {
+    expect(draw(bedAfter(bedOf('.1o.'), { move: 'rest', needles: ['R1'] }))).toBe('.1..');
+  });
+
+  it('cannot rest with a loop on them', () => {
+    expect(faultOf(bedOf('.1o.'), { move: 'rest', needles: ['R1', 'L1'] })).toEqual({
+      code: 'bed/needle-holds-loop',
+      needle: 'L1',
+    });
+  });
+
+  it.each(['work', 'rest'] as const)('must be on the bed to %s', (move) => {
+    expect(faultOf(bedOf('....'), { move, needles: ['R3'] })).toEqual({
+      code: 'bed/needle-off-bed',
+      needle: 'R3',
+      needleCount: 4,
+    });
+  });
+});
+
+describe('a cast-on', () => {
+  it('puts one loop on every working needle', () => {
+    expect(draw(bedAfter(bedOf('.ooo.'), { move: 'cast-on', yarn: 'grey' }))).toBe('.111.');
+  });
+
+  it('needs working needles', () => {
+    expect(faultOf(bedOf('....'), { move: 'cast-on', yarn: 'grey' })).toEqual({
+      code: 'bed/no-working-needles',
+    });
+  });
+
+  it('needs an empty bed', () => {
+    expect(faultOf(bedOf('.1o.'), { move: 'cast-on', yarn: 'grey' })).toEqual({
+      code: 'bed/bed-not-empty',
+      stitchCount: 1,
+    });
+  });
+});
+
+describe('any move', () => {
+  it('leaves the bed it was given as it was', () => {
+    const bed = bedOf('..111..');
+    const before = structuredClone(bed);
+    for (const move of [
+      { move: 'knit', to: 'left' },
+      { move: 'transfer', from: ['L1'], to: ['L2'] },
+      { move: 'take-off' },
+      { move: 'park', yarn: 'plum', end: 'left' },
+    ] as const)
+      applyMove(bed, move);
+    expect(bed).toEqual(before);
+  });
+
+  it('may stand the carriage on either side, wherever it was', () => {
+    expect(bedAfter(bedOf('.1.'), { move: 'stand', side: 'left' }).carriage).toBe('left');
+    expect(bedAfter(bedOf('.1.'), { move: 'stand', side: 'right' }).carriage).toBe('right');
+  });
+});

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { bedAfter, bedOf, draw, faultOf } from '../../test/fixtures/drawn-bed.ts';
+import { edgesOf } from './bed.ts';
+
+describe('work off the bed', () => {
+  const work = bedOf('..1112..');
+
+  it('leaves every needle resting and its loops counted', () => {
+    const bed = bedAfter(work, { move: 'take-off' });
+    expect(draw(bed)).toBe('........');
+    expect([bed.loopsOff, edgesOf(bed).left]).toEqual([5, null]);
+  });
+
+  it('goes back on the same number of needles elsewhere, all working, one loop each', () => {
+    const bed = bedAfter(work, { move: 'take-off' }, { move: 'rehang', left: 'L4', right: 'R1' });
+    expect(draw(bed)).toBe('11111...');
+    expect(bed.loopsOff).toBe(0);
+  });
+
+  it.each([
+    ['L4', 'L1', 4],
+    ['L4', 'R2', 6],
+    ['R2', 'L1', 0],
+  ])('does not go on needles %s to %s, which are %i', (left, right, needleCount) => {
+    expect(faultOf(bedAfter(work, { move: 'take-off' }), { move: 'rehang', left, right })).toEqual({
+      code: 'bed/loops-differ',
+      loopsOff: 5,
+      needleCount,
+    });
+  });
+
+  it('does not go over work that still hangs', () => {
+    expect(faultOf({ ...work, loopsOff: 2 }, { move: 'rehang', left: 'L4', right: 'L3' })).toEqual({
+      code: 'bed/bed-not-empty',
+      stitchCount: 4,
+    });
+  });
+
+  it('does not go on needles that the bed does not have', () => {
+    expect(
+      faultOf(bedAfter(work, { move: 'take-off' }), { move: 'rehang', left: 'L5', right: 'L1' }),
+    ).toEqual({
+      code: 'bed/needle-off-bed',
+      needle: 'L5',
+      needleCount: 8,
+    });
+  });
+
+  it('must have hung there before', () => {
+    expect(faultOf(bedOf('.oo.'), { move: 'take-off' })).toEqual({ code: 'bed/nothing-to-take-off' });
+  });
+});

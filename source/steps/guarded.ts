@@ -1,0 +1,20 @@
+import type { Step } from './step.ts';
+
+/** Steps that must not be trodden past: mending them costs the most (common practice). */
+export function isGuarded({ act, moves }: Step): boolean {
+  switch (act.kind) {
+    case 'pass':
+      return act.rowInStripe === 1;
+    case 'closing-pass':
+    case 'cut-graft-tail':
+    case 'take-off':
+    case 'rehang':
+      return true;
+    default:
+      return moves.some((move) => move.move === 'cut');
+  }
+}
+
+/** Carriage passes in a step: one for a row, two for a round of cord, none where the carriage rests. */
+export const passesIn = ({ moves }: Step): number =>
+  moves.filter(({ move }) => move === 'knit' || move === 'slip').length;

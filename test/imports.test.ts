@@ -1,0 +1,109 @@
+/** The layout keeps itself: imports point one way, none runs in a circle, and the core knows no machine. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/** From the bottom up; folders on one line stand side by side and may not import each other. */
+const layers = [
+  ['shared'],
+  ['bed'],
+  ['planning'],
+  ['steps'],
+  ['session'],
+  ['journal'],
+  ['settings'],
+  ['chat', 'sheet'],
+  ['files', 'screen'],
+  ['cli'],
+];
+
+const impureFolders = ['files', 'screen', 'cli'];
+
+/** Ways to the machine: its modules, the screen libraries, clock, chance, console, network. */
+const machine =
+  /(?:from|import)\s*\(?\s*'(?:node:|react\b|ink\b|ink-|conf\b)[^']*'|\b(?:Date\.now|new Date\(\)|performance\.|Math\.random|crypto\.|console\.|process\.|globalThis|setTimeout|setInterval|setImmediate|fetch\()/;
+
+/** `cli.tsx` belongs to the folder `cli`. */
+const folderOf = (path: string): string => /^source\/([^/.]+)/.exec(path)?.[1] ?? '';
+const levelOf = (path: string): number => layers.findIndex((names) => names.includes(folderOf(path)));
+
+/** Code without its comments; strings stay, since imports are strings. */
+const codeOf = (path: string): string =>
+  readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$|\s\/\/ .*$/gm, '');
+
+const modules = readdirSync('source', { recursive: true, encoding: 'utf8' })
+  .map((path) => `source/${path}`)
+  .filter((path) => /\.tsx?$/.test(path) && !/\.test\.tsx?$/.test(path))
+  .toSorted();
+
+function importsOf(path: string): readonly string[] {
+  const relative = codeOf(path).matchAll(/(?:from|import)\s*\(?\s*'(\.[^']*)'/g);
+  return [...relative].map(([, target = '']) => join(dirname(path), target));
+}
+
+const graph = new Map(modules.map((path) => [path, importsOf(path)]));
+const lines = [...graph].flatMap(([path, targets]) => targets.map((target) => ({ path, target })));
+
+/** Circles met on the way down from `path`, each as a chain of modules; modules in `done` are not gone through again. */
+function circlesFrom(path: string, chain: readonly string[], done: Set<string>): readonly string[] {
+  if (chain.includes(path)) return [[...chain.slice(chain.indexOf(path)), path].join(' > ')];
+  if (done.has(path)) return [];
+  const circles = (graph.get(path) ?? []).flatMap((target) => circlesFrom(target, [...chain, path], done));
+  done.add(path);
+  return circles;
+}
+
+describe('the imports of the program', () => {
+  it('are read from every module', () => {
+    expect(modules).toContain('source/bed/apply-move.ts');
+    expect(graph.get('source/bed/apply-move.ts')).toContain('source/bed/needles.ts');
+    expect(lines.length).toBeGreaterThan(modules.length);
+  });
+
+  it('lead to modules that are there', () => {
+    expect(lines.filter(({ target }) => !graph.has(target))).toEqual([]);
+  });
+
+  it('come from folders that have a place in the order', () => {
+    expect(modules.filter((path) => levelOf(path) < 0)).toEqual([]);
+  });
+
+  it('point down, or stay in their folder', () => {
+    const wrong = lines.filter(
+      ({ path, target }) => folderOf(path) !== folderOf(target) && levelOf(target) >= levelOf(path),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('never run in a circle', () => {
+    const done = new Set<string>();
+    expect(modules.flatMap((path) => circlesFrom(path, [], done))).toEqual([]);
+  });
+});
+
+describe('the pure folders', () => {
+  const pure = modules.filter((path) => !impureFolders.includes(folderOf(path)));
+
+  it('do not touch disk, screen, clock, chance or console', () => {
+    const touching = pure.flatMap((path) => {
+      const match = machine.exec(codeOf(path));
+      return match ? [`${path}: ${match[0]}`] : [];
+    });
+    expect(touching).toEqual([]);
+  });
+
+  it('would be caught at it', () => {
+    for (const line of [
+      "import { readFileSync } from 'node:fs';",
+      "import React from 'react';",
+      "import { Box } from 'ink';",
+      "const ink = await import('ink');",
+      'const now = Date.now();',
+      'const now = new Date();',
+      'const chance = Math.random();',
+      'console.log(1);',
+      'process.exit(1);',
+    ])
+      expect(line).toMatch(machine);
+  });
+});

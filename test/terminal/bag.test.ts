@@ -1,0 +1,124 @@
+/** The built program in a real pseudo-terminal: a whole bag, leaving and coming back, windows of several sizes. */
+import { describe, expect, it } from 'vitest';
+import { useBench } from './home.ts';
+
+const pouch = 'demo/token-pouch.json';
+const pouchSteps = 166;
+
+describe('at the bench', () => {
+  const bench = useBench();
+
+  it('goes through a whole small bag, from the first key to the last', async () => {
+    // Keys take turns: the screen answers sooner than one key alone may press again.
+    const keys = ['\r', ' ', 'x', 'y'];
+    const terminal = bench(
+      { args: [pouch] },
+      { pressWindowMs: 20, caution: 'low', pedals: { x: 'confirm', y: 'confirm' } },
+    );
+    for (let step = 1; step <= pouchSteps; step++) {
+      await terminal.waitFor(`step ${step} of ${pouchSteps}`);
+      terminal.send(keys[step % keys.length] ?? '');
+    }
+    const screen = await terminal.waitFor('The bag is finished.');
+    expect(screen).toContain(`+ ${pouchSteps} Even the two ends, knot each, and tie a bow.`);
+    expect(terminal.clears()).toBe(0);
+    terminal.send('quit\r');
+    expect(await terminal.exited).toEqual({ code: 0, signal: undefined });
+  }, 120_000);
+
+  it('comes back to the very step, and takes steps back', async () => {
+    const first = bench({ args: [pouch] });
+    await first.waitFor(`step 1 of ${pouchSteps}`);
+    first.send('next 20\r');
+    await first.waitFor(`step 21 of ${pouchSteps}`);
+    first.send('\r');
+    await first.waitFor(`step 22 of ${pouchSteps}`);
+    first.send('quit\r');
+    expect((await first.exited).code).toBe(0);
+    const second = bench();
+    expect(await second.waitFor(`step 22 of ${pouchSteps}`)).toContain('Token pouch again.');
+    second.send('\x1b[D');
+    expect(await second.waitFor(`step 21 of ${pouchSteps}`)).toContain('Taken back: step 21');
+    second.send('redo\r');
+    await second.waitFor('Done again: step 22');
+    second.send('go graft\r');
+    expect(await second.waitFor('[graft]')).toContain('No loops on the bed.');
+  });
+
+  it('keeps every confirmed step when it is killed', async () => {
+    const first = bench({ args: [pouch] });
+    await first.waitFor(`step 1 of ${pouchSteps}`);
+    first.send('next 33\r');
+    await first.waitFor(`step 34 of ${pouchSteps}`);
+    first.kill('SIGKILL');
+    await first.exited;
+    await bench().waitFor(`step 34 of ${pouchSteps}`);
+  });
+
+  it('leaves on Ctrl-C with status 130 and the terminal as it was', async () => {
+    const terminal = bench({ args: [pouch] });
+    await terminal.waitFor('step 1 of');
+    terminal.send('\x03');
+    expect((await terminal.exited).code).toBe(130);
+    expect(terminal.raw()).toContain('\x1b[?25h');
+    expect(terminal.raw().lastIndexOf('\x1b[?2004l')).toBeGreaterThan(
+      terminal.raw().lastIndexOf('\x1b[?2004h'),
+    );
+  });
+
+  it.each([
+    [80, 24],
+    [60, 20],
+    [100, 14],
+    [60, 9],
+    [250, 60],
+  ])('shows the instruction and the counters at %i by %i, with nothing cut off', async (columns, rows) => {
+    const terminal = bench({ args: ['demo/rulebook-bag.json'], columns, rows });
+    await terminal.waitFor('step 1');
+    terminal.send('go stripe 9\r');
+    await terminal.waitFor('now    Park mint');
+    terminal.send('next\r');
+    const screen = await terminal.waitFor(
+      /now {4}Knit one row to the[\s\S]*stripe 9(?: of |\/)30[\s\S]*\n> /,
+    );
+    if (columns >= 80 && rows >= 24) expect(screen).not.toContain('\u2026');
+    expect(terminal.clears()).toBe(0);
+  });
+
+  it('is drawn anew when the window changes, leaving nothing behind', async () => {
+    const terminal = bench({ args: [pouch] });
+    await terminal.waitFor('step 1 of');
+    for (const [columns, rows] of [
+      [60, 20],
+      [100, 30],
+      [70, 24],
+    ] as const) {
+      terminal.resize(columns, rows);
+      const screen = await terminal.waitFor(
+        (text) =>
+          text.split('\n').filter((line) => line.includes('[cast-on]')).length === 1 &&
+          /step 1( of |\/)/.test(text),
+      );
+      expect(screen.match(/^now /gm)).toHaveLength(1);
+    }
+  });
+
+  it('uses no colour where none is wanted, and says by letters what colour says', async () => {
+    const terminal = bench({ args: [pouch], env: { NO_COLOR: '1' } });
+    await terminal.waitFor('step 1 of');
+    terminal.send('go stripe 4\r');
+    expect(await terminal.waitFor('parked')).toMatch(/bed .*p+.*to/);
+    expect(terminal.raw()).not.toMatch(/\x1b\[[34]8;/);
+  });
+
+  it('answers a typing slip with what was meant, and completes words', async () => {
+    const terminal = bench({ args: [pouch] });
+    await terminal.waitFor('step 1 of');
+    terminal.send('nxet\r');
+    await terminal.waitFor('Did you mean next?');
+    terminal.send('wh\t\r');
+    await terminal.waitFor('You are here: step 1 of');
+    terminal.send('\x1b[A');
+    await terminal.waitFor('> where');
+  });
+});
