@@ -15,6 +15,7 @@ export type Arguments =
 
 export type UsageFault =
   | { readonly code: 'usage/unknown-option'; readonly option: string; readonly nearest: string | null }
+  | { readonly code: 'usage/unknown-command'; readonly word: string; readonly nearest: string | null }
   | { readonly code: 'usage/option-needs-value'; readonly option: string; readonly takes: string }
   | { readonly code: 'usage/option-takes-none'; readonly option: string }
   | { readonly code: 'usage/missing-operand'; readonly command: CliCommand; readonly operand: string }
@@ -41,7 +42,7 @@ export function parseArguments(tokens: readonly ArgumentToken[]): Result<Argumen
   const named = cliCommands.find((command) => command.name === words[0]);
   const command = named ?? (cliCommands[0] as CliCommand);
   const operands = named ? words.slice(1) : words;
-  const fault = checkOperands(command, operands);
+  const fault = (named ? null : checkWord(operands)) ?? checkOperands(command, operands);
   if (fault) return fail(fault);
   const given = new Map<string, string>();
   for (const option of options) {
@@ -50,6 +51,16 @@ export function parseArguments(tokens: readonly ArgumentToken[]): Result<Argumen
     given.set(option.name, read.value);
   }
   return succeed({ kind: 'run', name: command.name, operands, given });
+}
+
+/** A first word with more behind it was meant as a command. */
+function checkWord([word, ...more]: readonly string[]): UsageFault | null {
+  if (word === undefined || more.length === 0) return null;
+  const near = nearest(
+    word,
+    cliCommands.map((command) => command.name),
+  );
+  return { code: 'usage/unknown-command', word, nearest: near };
 }
 
 function checkOperands(command: CliCommand, operands: readonly string[]): UsageFault | null {

@@ -56,8 +56,7 @@ function shapeOf(brief: Brief, gauge: Gauge): Result<ShapeWish, PlanFault> {
   const { bag } = brief;
   if (bag.by !== 'counts') return succeed(bag);
   const least = leastStitchesOf(brief);
-  if (bag.stitches < least)
-    return fail({ code: 'plan/too-few-stitches', stitches: bag.stitches, least });
+  if (bag.stitches < least) return fail({ code: 'plan/too-few-stitches', stitches: bag.stitches, least });
   const rows = chooseRows(brief, gauge);
   if (!rows.ok) return rows;
   const counts = countsFor(brief, gauge, rows.value);

@@ -1,3 +1,4 @@
+/** Another choice of counts for the same wish, and the size it gives. */
 export interface Neighbour {
   readonly stitches: number;
   readonly rows: number;

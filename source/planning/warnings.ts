@@ -30,11 +30,13 @@ export const planWarnings = (plan: Unwarned): readonly PlanWarning[] => [
 function yarnWarnings({ yarn, brief, stripes }: Unwarned): PlanWarning[] {
   const short = yarn
     .filter(({ shortGrams }) => shortGrams)
-    .map((need): PlanWarning => ({
-      code: 'plan/yarn-short',
-      yarn: need.yarn,
-      shortGrams: need.shortGrams ?? 0,
-    }));
+    .map(
+      (need): PlanWarning => ({
+        code: 'plan/yarn-short',
+        yarn: need.yarn,
+        shortGrams: need.shortGrams ?? 0,
+      }),
+    );
   const lastRows = new Map(stripes.map((stripe) => [stripe.yarn, stripe.lastRow]));
   const unused = brief.scraps
     ? [...brief.yarns.keys()].filter((name) => !lastRows.has(name) && name !== brief.cord.yarn)

@@ -106,8 +106,7 @@ const carriedRows = (own: readonly KnittedStripe[]): number =>
 function wasteMetres(brief: Brief, gauge: Gauge, { stitches, seatings }: YarnWork): number {
   const reseats = seatings.length - 1;
   const castOnRows = 1;
-  const rows =
-    castOnRows + brief.waste.rows + closingWasteRows(brief) + reseats * reseatWasteRows(brief);
+  const rows = castOnRows + brief.waste.rows + closingWasteRows(brief) + reseats * reseatWasteRows(brief);
   const endsCm = (2 + reseats) * 2 * endTailCm;
   return (rows * stitches * gauge.loopLengthMm) / 1000 + endsCm / 100;
 }

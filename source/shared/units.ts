@@ -27,11 +27,18 @@ export const gramsToOunces = (grams: number): number => grams / gramsPerOunce;
 const hair = 1e-9;
 const roundUp = (value: number, step: number): number => Math.ceil(value / step - hair) * step;
 const show = (value: number, decimals: number): string =>
-  value.toFixed(decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+  value
+    .toFixed(decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
 
 /** A size as it is measured: `14.3 cm`, `5.6 in`. */
 export const formatLength = (cm: number, { length }: Units): string =>
   length === 'cm' ? `${show(cm, 1)} cm` : `${show(cmToInches(cm), 1)} in`;
+
+/** A length of which there must be enough: the next centimetre or half inch up. */
+export const formatLengthNeeded = (cm: number, { length }: Units): string =>
+  length === 'cm' ? `${roundUp(cm, 1)} cm` : `${show(roundUp(cmToInches(cm), 0.5), 1)} in`;
 
 /** A tail as it is cut: the next 5 cm or 2 inches up. */
 export const formatTail = (cm: number, { length }: Units): string =>

@@ -103,6 +103,7 @@ describe('the tally of a sound log', () => {
       ok: true,
       value: {
         name: 'Card sleeve',
+        brief: smallBrief,
         startedAt: '2031-03-04T18:00:00.000Z',
         events: 15,
         skipped: 1,

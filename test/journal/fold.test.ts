@@ -77,9 +77,11 @@ describe('the fold of a log', () => {
   it('opens and verifies 100,000 events in under 2 seconds', () => {
     const press = [{ event: { do: 'confirm', count: 1 } as const }, { event: { do: 'take-back' } as const }];
     const { bytes, states } = writeLog(Array.from({ length: 50_000 }, () => press).flat());
-    const from = performance.now();
+    // Processor time of all threads: what the log costs, whatever else the machine is doing.
+    const from = process.cpuUsage();
     const { state, fault } = readLog(bytes);
-    expect(performance.now() - from).toBeLessThan(2000);
+    const { user, system } = process.cpuUsage(from);
+    expect((user + system) / 1e6).toBeLessThan(2);
     expect([fault, state?.events, state?.sum]).toEqual([null, 100_000, states.at(-1)?.sum]);
   });
 });

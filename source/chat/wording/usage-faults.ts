@@ -6,6 +6,8 @@ export function formatUsageFault(fault: UsageFault): string {
   switch (fault.code) {
     case 'usage/unknown-option':
       return `There is no option ${fault.option} here${fault.nearest === null ? '; slantwise --help shows them' : `. Did you mean ${fault.nearest}?`}`;
+    case 'usage/unknown-command':
+      return `There is no command ${fault.word}${fault.nearest === null ? '; slantwise --help shows them' : `. Did you mean ${fault.nearest}?`}`;
     case 'usage/option-needs-value':
       return `${fault.option} needs a value: ${fault.option} ${fault.takes}`;
     case 'usage/option-takes-none':

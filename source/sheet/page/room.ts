@@ -10,7 +10,7 @@ export interface Room {
 }
 
 /** What a Letter page holds, with something in hand for fonts that run wide. */
-const pageMm = 255;
+const pageMm = 251;
 const gapMm = 3.8;
 const wanted = { bagMm: 74, stripMm: 42 };
 const least = { bagMm: 50, stripMm: 30 };
@@ -28,7 +28,8 @@ export function roomFor({ seatings }: Plan, content: SheetContent): Room {
   const fixedMm =
     11 +
     titleMm(title) +
-    (20.7 + 5.2 * yarns.length) +
+    20.7 +
+    yarns.reduce((sum, { name }) => sum + 1.2 + 4 * linesOf(name, 2.96, 50), 0) +
     7 +
     (15.5 + 11 * lanes + (seatings.length > lanes ? 5 : 0)) +
     (forClass ? 36 : 20.5) +

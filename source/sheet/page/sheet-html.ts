@@ -88,12 +88,12 @@ function yarnSection(plan: Plan, { yarns, tools }: SheetContent): string {
   const fills = patchFills(plan);
   const rows = yarns.map(({ name, mark, use, length, weight, have }) => {
     const patch = mark ? standalone(patchDrawing(fills, mark.yarn)) : '';
-    return `<tr><td class="patch">${patch}</td><td class="letter">${escapeXml(mark?.letter ?? '')}</td><td class="name"><bdi>${escapeXml(name)}</bdi></td><td>${use}</td><td class="figure">${length}</td><td class="figure">${weight}</td><td>${have}</td></tr>`;
+    return `<tr><td class="patch">${patch}</td><td class="letter">${escapeXml(mark?.letter ?? '')}</td><td class="name"><bdi>${escapeXml(name)}</bdi></td><td class="use">${use}</td><td class="figure">${length}</td><td class="figure">${weight}</td><td>${have}</td></tr>`;
   });
   return `<section>
 <h2>Yarn</h2>
 <table>
-<thead><tr><th colspan="2" scope="col">Mark</th><th scope="col">Yarn</th><th scope="col">For</th><th scope="col" class="figure">Needs</th><th scope="col" class="figure">with 10 % to spare</th><th scope="col">You have</th></tr></thead>
+<thead><tr><th colspan="2" scope="col">Mark</th><th scope="col">Yarn</th><th scope="col">For</th><th scope="col" class="figure">Needs</th><th scope="col" class="figure">with 10 % more</th><th scope="col">You have</th></tr></thead>
 <tbody>
 ${rows.join('\n')}
 </tbody>

@@ -25,7 +25,7 @@ export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
     ),
     '## Yarn',
     table(
-      ['Mark', 'Yarn', 'For', 'Needs', 'With 10 % to spare', 'You have'],
+      ['Mark', 'Yarn', 'For', 'Needs', 'With 10 % more', 'You have'],
       yarns.map(({ mark, name, use, length, weight, have }) => [
         mark?.letter ?? '',
         name,

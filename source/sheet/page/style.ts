@@ -41,7 +41,7 @@ table { width: 100%; border-collapse: collapse; }
 th { text-align: left; font-weight: 400; color: ${palette.quiet}; }
 th, td { padding: 0.9mm 3mm 0.9mm 0; border-bottom: 0.2mm solid #ddd8cf; vertical-align: baseline; }
 td.name { overflow-wrap: anywhere; font-weight: 600; }
-td.letter { width: 1%; } td.patch { width: 9mm; } td.patch svg { width: 6mm; } td.name { width: 38%; }
+td.letter { width: 1%; } td.patch { width: 9mm; } td.patch svg { width: 6mm; } td.name { width: 32%; } td.use { white-space: nowrap; }
 td.figure, th.figure { text-align: right; white-space: nowrap; }
 .tools { margin-top: 1.4mm; color: ${palette.quiet}; }
 .pair { display: grid; grid-template-columns: auto auto; justify-content: space-between; align-items: start; gap: 4mm; }
@@ -49,9 +49,9 @@ figcaption { color: ${palette.quiet}; margin-top: 1mm; }
 .steps { padding-left: 4.4mm; } .steps li { padding-bottom: 0.7mm; }
 .caution { margin-top: 1mm; padding-left: 2.6mm; border-left: 0.9mm solid ${palette.ink}; }
 .caution b { font-weight: 700; }
-.columns { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 7mm; }
+.columns { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 6mm; }
 #bench { grid-template-columns: 1.08fr 1.4fr 1.1fr; }
-.columns figure { margin-bottom: 2mm; }
+.columns figure { margin-bottom: 1.2mm; }
 .columns > div > figure { margin-top: 3mm; }
 ol.stripes { list-style: none; padding: 0; columns: 3; column-gap: 7mm; margin-top: 1.6mm; }
 ol.stripes.many { columns: 4; column-gap: 4mm; font-size: 7.6pt; }

@@ -1,0 +1,47 @@
+import { formatNeedle } from '../../bed/needles.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { edgesAt, type Seating, shapingsBefore, usableNeedles } from '../../planning/seatings.ts';
+import { count } from './numbers.ts';
+import { labelled, table } from './page.ts';
+
+/** More seatings than these are counted, not listed: the steps name each. */
+const mostListed = 8;
+
+export function bedLines(plan: Plan): readonly string[] {
+  const { bed, crawl, homeSide } = plan.brief;
+  return [
+    ...labelled(
+      'needles',
+      `${bed.needles} with a pitch of ${bed.pitchMm} mm, ${usableNeedles(plan.brief)} of them within the margins; the work crawls over ${plan.needlesUsed}`,
+    ),
+    ...labelled('crawl', `to the ${crawl}; the carriage waits on the ${homeSide} between stripes`),
+    ...seatingLines(plan),
+  ];
+}
+
+function seatingLines(plan: Plan): readonly string[] {
+  const { seatings } = plan;
+  const [only] = seatings;
+  if (only && seatings.length === 1) {
+    const { hung, ends } = spansOf(plan, only);
+    return labelled('hang', `on ${hung}; the work ends on ${ends}`);
+  }
+  const rows = seatings.slice(0, mostListed).map((seating) => {
+    const { hung, ends } = spansOf(plan, seating);
+    return [`rows ${seating.fromRow} to ${seating.throughRow}`, `on ${hung}`, `ending on ${ends}`];
+  });
+  const more = seatings.length - rows.length;
+  return [
+    ...table(rows).map((line, i) => `  ${(i === 0 ? 'hang' : '').padEnd(10)}${line}`),
+    ...(more > 0 ? labelled('', `and ${count(more, 'time')} more, each from the same needles`) : []),
+  ];
+}
+
+/** Where the work is hung, and the needles of its last row there. */
+function spansOf({ brief }: Plan, seating: Seating): { readonly hung: string; readonly ends: string } {
+  const { crawl, shapeEveryRows, bed } = brief;
+  const span = (left: number, right: number): string =>
+    `${formatNeedle(bed.needles, left)} to ${formatNeedle(bed.needles, right)}`;
+  const last = edgesAt(seating, shapingsBefore(seating.throughRow, shapeEveryRows), crawl);
+  return { hung: span(seating.hungLeft, seating.hungRight), ends: span(last.left, last.right) };
+}

@@ -1,0 +1,62 @@
+import type { Plan } from '../../planning/plan.ts';
+import { endTailCm } from '../../planning/tails.ts';
+import {
+  formatLength,
+  formatLengthNeeded,
+  formatTail,
+  formatYarnNeeded,
+  type Units,
+} from '../../shared/units.ts';
+import { toyCordLimits } from './cautions.ts';
+import { count, formatList } from './numbers.ts';
+import { labelled } from './page.ts';
+
+export const handLines = (plan: Plan, units: Units): readonly string[] => [
+  ...labelled('graft', graftText(plan, units)),
+  ...labelled('seam', seamText(plan, units)),
+  ...labelled('cord', cordText(plan, units)),
+  ...labelled('eyelets', eyeletText(plan, units)),
+  ...labelled('care', careText(units)),
+];
+
+function graftText({ graft, seam, stripes }: Plan, units: Units): string {
+  const needed = (cm: number): string => formatLengthNeeded(cm, units);
+  const yarn = stripes.at(-1)?.yarn;
+  const cut = graft.goesOnToSeam
+    ? `cut a tail of ${formatTail(graft.tailCm + seam.tailCm, units)} of ${yarn}, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
+    : `cut a tail of ${formatTail(graft.tailCm, units)} of ${yarn}`;
+  return `${count(graft.bites, 'bite')}; ${cut}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
+}
+
+function seamText({ seam, graft, stripes }: Plan, units: Units): string {
+  const tail = graft.goesOnToSeam
+    ? 'with the tail of the graft'
+    : `with ${formatTail(seam.tailCm, units)} of ${stripes.at(-1)?.yarn}`;
+  return `${formatLength(seam.lengthCm, units)}, ${count(seam.barsPerSide, 'bar')} from each side, ${tail}: twice the seam and ${formatLengthNeeded(endTailCm, units)} to hold (rule of thumb)`;
+}
+
+function cordText({ cord, brief }: Plan, units: Units): string {
+  const { roundsPer10Cm, tieCm } = brief.cord;
+  const height =
+    roundsPer10Cm === null
+      ? 'a round taken to be as high as a row (rule of thumb)'
+      : `by your count of ${roundsPer10Cm} rounds to 10 cm`;
+  return `${count(cord.stitches, 'stitch', 'stitches')} of ${cord.yarn}, ${formatLengthNeeded(cord.lengthCm, units)} long: the mouth and two ties of ${formatLength(tieCm, units)}. ${count(cord.rounds, 'round')}, ${count(cord.passes, 'pass', 'passes')}, ${formatYarnNeeded(cord.metres, units)} of yarn, ${height}.`;
+}
+
+function eyeletText({ eyelets }: Plan, units: Units): string {
+  const { made, used, skipped, spacingCm, widestGapCm } = eyelets;
+  const apart = `${made}, ${formatLength(spacingCm, units)} apart`;
+  if (used.length === 0) return `${apart}; too few for a cord with both ends outside`;
+  const uses =
+    skipped.length === 0
+      ? 'the cord uses all'
+      : `the cord uses ${used.length} and passes by number ${formatList(skipped.map(String))}, counted from the graft`;
+  const gap = formatLength(widestGapCm, units);
+  return `${apart}; ${uses}. Widest gap: ${gap}, at the graft${skipped.length === 0 ? '' : ' and where one is passed by'}.`;
+}
+
+function careText(units: Units): string {
+  const { freeCordCm, loopCm } = toyCordLimits;
+  return `keep cords from small children: toys for the very young have no free cord over ${formatLength(freeCordCm, units)} and no loop over ${formatLength(loopCm, units)} round (EN 71-1). This bag is no toy; local rules decide.`;
+}

@@ -1,0 +1,104 @@
+import type { BagLimit } from '../../planning/from-yarn.ts';
+import type { Neighbour, Plan } from '../../planning/plan.ts';
+import { formatLength, type Units } from '../../shared/units.ts';
+import { count, formatList } from './numbers.ts';
+import { labelled } from './page.ts';
+
+/** Longer repeats are listed in a section of their own. */
+const mostInLine = 8;
+
+export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): readonly string[] {
+  const { size, brief } = plan;
+  const length = (cm: number): string => formatLength(cm, units);
+  return [
+    ...labelled('bag', `${length(size.widthCm)} wide and ${length(size.depthCm)} deep, flat and sewn`),
+    ...labelled('asked', limit ? limitText(limit, units) : askedText(plan, units)),
+    ...labelled(
+      'inside',
+      `${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
+    ),
+    ...labelled(
+      'knit',
+      `${count(plan.stitches, 'stitch', 'stitches')}, ${count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
+    ),
+    ...labelled(
+      'shaping',
+      `${count(plan.shapings, 'move')}, one after every ${count(brief.shapeEveryRows, 'row')}, ${count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
+    ),
+    ...labelled(
+      'stripes',
+      `${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
+    ),
+    ...plan.neighbours.flatMap((neighbour) =>
+      labelled(neighbour.rows < plan.rows ? 'smaller' : 'larger', neighbourText(plan, neighbour, units)),
+    ),
+  ];
+}
+
+function askedText({ size, brief, stitches, rows }: Plan, units: Units): string {
+  const length = (cm: number | null): string => formatLength(cm ?? 0, units);
+  switch (brief.bag.by) {
+    case 'size':
+      return `${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
+    case 'counts':
+      return `${count(stitches, 'stitch', 'stitches')} and ${count(rows, 'row')}`;
+    case 'contents': {
+      const { girthCm, heightCm, easePercent } = brief.bag;
+      return `at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease`;
+    }
+  }
+}
+
+function limitText(limit: BagLimit, units: Units): string {
+  const largest = 'the largest of its shape that the weighed yarn allows';
+  switch (limit.by) {
+    case 'yarn':
+      return `${largest}; one repeat more would take more ${limit.yarn} than there is`;
+    case 'scraps':
+      return `${largest}; the scraps give no sequence for more`;
+    case 'bed':
+      return `${largest}; one repeat more would not fit the ${count(limit.usable, 'needle')} within the margins`;
+    case 'width':
+      return `${largest}, and no wider than ${formatLength(limit.mostCm, units)}`;
+  }
+}
+
+const listsStripes = ({ brief }: Plan): boolean => brief.stripes.length > mostInLine;
+
+const isOneYarn = ({ stripes }: Plan): boolean => stripes.every(({ yarn }) => yarn === stripes[0]?.yarn);
+
+function stripeText(plan: Plan): string {
+  const { brief, stripes, rows } = plan;
+  if (isOneYarn(plan)) {
+    return `${stripes[0]?.yarn} throughout, no colour changes; the closing row, graft and seam take it too`;
+  }
+  if (brief.scraps) return `${stripes.length} of ${count(brief.scraps.rows, 'row')}, listed below`;
+  const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
+  const repeat = listsStripes(plan)
+    ? `a repeat of ${brief.stripes.length} stripes, listed below`
+    : brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ');
+  return `${count(rows / repeatRows, 'time', 'times')} ${repeat}${listsStripes(plan) ? '' : ' rows'}`;
+}
+
+/** One repeat, or the whole sequence of scraps, with the number of the first stripe in each line. */
+export function stripeLines(plan: Plan): readonly string[] {
+  if (!listsStripes(plan) || isOneYarn(plan)) return [];
+  const names = plan.brief.stripes.map(({ yarn, rows }) => (plan.brief.scraps ? yarn : `${yarn} ${rows}`));
+  const lines: string[] = [];
+  for (let first = 0; first < names.length; first += mostInLine) {
+    const shown = names.slice(first, first + mostInLine);
+    lines.push(...labelled(`${first + 1} to ${first + shown.length}`, shown.join(', ')));
+  }
+  return lines;
+}
+
+function neighbourText(
+  plan: Plan,
+  { rows, stitches, widthCm, depthCm, fitsBed }: Neighbour,
+  units: Units,
+): string {
+  const size = formatList([formatLength(widthCm, units), formatLength(depthCm, units)], 'by');
+  const counts =
+    stitches === plan.stitches ? count(rows, 'row') : `${count(rows, 'row')} of ${stitches} stitches`;
+  return `${size}, with ${counts}${fitsBed ? '' : ', which this bed is too short for'}`;
+}
