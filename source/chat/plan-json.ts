@@ -1,7 +1,10 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
 import { formatNeedle } from '../bed/needles.ts';
+import { modelLoopLength } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
 import { edgesAt, type Seating, shapingsBefore } from '../planning/seatings.ts';
+import { closingTailCm } from '../planning/tails.ts';
+import { classesOfGauge, stitchesPer4In } from '../planning/yarn-class.ts';
 import { formatWarning } from './wording/warnings.ts';
 
 export function planJson(plan: Plan): Record<string, unknown> {
@@ -21,6 +24,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
       rowsPer10Cm: 100 / gauge.rowMm,
     },
     size: plan.size,
+    stripes: plan.stripes,
     neighbours: plan.neighbours,
     bed: {
       needlesUsed: plan.needlesUsed,
@@ -28,8 +32,12 @@ export function planJson(plan: Plan): Record<string, unknown> {
     },
     yarn: plan.yarn,
     loopLengthMm: gauge.loopLengthMm,
+    loopLengthMeasured: gauge.loopLengthMeasured,
+    modelLoopLengthMm: modelLoopLength(gauge.stitchMm, gauge.rowMm, brief.swatch.state),
     tightness: plan.tightness,
-    graft: plan.graft,
+    fabricMassGsm: plan.fabricMassGsm,
+    yarnClasses: classesOfGauge(stitchesPer4In(gauge.stitchMm)).map(({ number }) => number),
+    graft: { ...plan.graft, cutCm: closingTailCm(plan) },
     seam: plan.seam,
     cord: plan.cord,
     eyelets: plan.eyelets,

@@ -10,6 +10,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Clock, systemClock } from './clock.ts';
 import { type Disk, errorCode, systemDisk, writeAll, writeNewFile, writeNumbered } from './disk.ts';
 import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
+import { HeldBytes } from './held-bytes.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
@@ -34,9 +35,8 @@ export class JournalFile {
   #ownFolder: boolean;
   #torn: Uint8Array;
   #tornPath: string | null = null;
-  /** Room for the whole log; the first `#length` bytes are in use and the first `#savedLength` on disk. */
-  #bytes: Uint8Array;
-  #length: number;
+  readonly #held: HeldBytes;
+  /** Of the bytes held, those on disk; the rest is `#waiting` lines. */
   #savedLength: number;
   #waiting = 0;
   #file: number | null = null;
@@ -57,8 +57,7 @@ export class JournalFile {
     this.#lock = options.lock ?? lockOf(path);
     this.#ownFolder = options.ownFolder ?? false;
     this.#torn = torn;
-    this.#bytes = content;
-    this.#length = content.length;
+    this.#held = new HeldBytes(content);
     this.#savedLength = content.length;
   }
 
@@ -77,7 +76,8 @@ export class JournalFile {
 
   /** Adds a line and saves it, and whatever was waiting. When this returns `saved`, it is on disk. */
   append(line: string): SaveStatus {
-    this.#hold(line);
+    this.#held.add(new TextEncoder().encode(line));
+    this.#waiting++;
     return this.save();
   }
 
@@ -101,7 +101,7 @@ export class JournalFile {
     try {
       const taken = takeLock(this.#disk, lock);
       if (!taken.ok) return fail(inUse(path, taken.fault));
-      writeNewFile(this.#disk, path, this.#bytes.subarray(0, this.#length));
+      writeNewFile(this.#disk, path, this.#held.part(0));
     } catch (error) {
       releaseLock(this.#disk, lock);
       return fail(writeFault(path, error));
@@ -111,7 +111,7 @@ export class JournalFile {
     this.#lock = lock;
     this.#ownFolder = false;
     this.#torn = new Uint8Array();
-    this.#savedLength = this.#length;
+    this.#savedLength = this.#held.length;
     this.#waiting = 0;
     return succeed(this.save());
   }
@@ -122,30 +122,17 @@ export class JournalFile {
     releaseLock(this.#disk, this.#lock);
   }
 
-  #hold(line: string): void {
-    const more = new TextEncoder().encode(line);
-    const length = this.#length + more.length;
-    if (length > this.#bytes.length) {
-      const roomier = new Uint8Array(Math.max(4096, length * 2));
-      roomier.set(this.#bytes.subarray(0, this.#length));
-      this.#bytes = roomier;
-    }
-    this.#bytes.set(more, this.#length);
-    this.#length = length;
-    this.#waiting++;
-  }
-
   /** Milliseconds that the flush took. */
   #bringToDisk(): number {
     if (this.#file !== null && !this.#disk.isThere(this.#file)) this.#letGo();
     const file = this.#file ?? this.#reopen();
-    writeAll(this.#disk, file, this.#bytes.subarray(this.#savedLength, this.#length));
+    writeAll(this.#disk, file, this.#held.part(this.#savedLength));
     const from = this.#clock.elapsedMs();
     this.#disk.flush(file);
     const took = this.#clock.elapsedMs() - from;
     if (this.#newName) this.#disk.flushFolderOf(this.#path);
     this.#newName = false;
-    this.#savedLength = this.#length;
+    this.#savedLength = this.#held.length;
     this.#waiting = 0;
     return took;
   }
@@ -177,9 +164,8 @@ export class JournalFile {
   }
 
   #checkContent(found: Uint8Array): void {
-    const expected = this.#bytes.subarray(0, this.#length);
-    if (isStart(found, expected)) return;
-    const torn = Buffer.concat([expected.subarray(0, this.#savedLength), this.#torn]);
+    if (this.#held.beginsWith(found)) return;
+    const torn = Buffer.concat([this.#held.part(0, this.#savedLength), this.#torn]);
     if (this.#torn.length === 0 || Buffer.compare(found, torn) !== 0) throw new TroubleError('changed');
     this.#tornPath ??= writeNumbered(this.#disk, (number) => `${this.#path}.torn-${number}`, this.#torn);
   }
@@ -195,6 +181,3 @@ export class JournalFile {
     }
   }
 }
-
-const isStart = (bytes: Uint8Array, whole: Uint8Array): boolean =>
-  bytes.length <= whole.length && Buffer.compare(bytes, whole.subarray(0, bytes.length)) === 0;

@@ -29,13 +29,20 @@ function meanTex(brief: Brief, stripes: readonly KnittedStripe[]): number {
   return texRows / rows;
 }
 
-/** Tightness of the whole fabric. */
-export const fabricTightness = (brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): number =>
-  tightnessFactor(meanTex(brief, stripes), gauge.loopLengthMm);
-
 /** Grams per square metre: loops in it, times their length in metres, times grams per metre. */
 export const massPerSquareMetre = ({ stitchMm, rowMm, loopLengthMm }: StitchGauge, tex: number): number =>
   (1_000_000 / (stitchMm * rowMm)) * (loopLengthMm / 1000) * (tex / 1000);
 
-export const fabricMass = (brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): number =>
-  massPerSquareMetre(gauge, meanTex(brief, stripes));
+export interface Fabric {
+  readonly tightness: number;
+  /** Grams of a square metre, as the swatch measures it. */
+  readonly fabricMassGsm: number;
+}
+
+export function judgeFabric(brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): Fabric {
+  const tex = meanTex(brief, stripes);
+  return {
+    tightness: tightnessFactor(tex, gauge.loopLengthMm),
+    fabricMassGsm: massPerSquareMetre(gauge, tex),
+  };
+}

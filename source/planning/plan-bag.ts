@@ -3,7 +3,7 @@ import type { Brief } from './brief.ts';
 import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
 import { planCord } from './cord.ts';
 import { chooseEyelets } from './eyelets.ts';
-import { fabricMass, fabricTightness } from './fabric.ts';
+import { judgeFabric } from './fabric.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import {
@@ -96,9 +96,8 @@ export function completePlan(
     neighbours: neighboursOf(brief, gauge, rows),
     needlesUsed: stitches + shapings,
     yarn: planYarn(brief, gauge, work),
-    tightness: fabricTightness(brief, gauge, stripes),
-    fabricMassGsm: fabricMass(brief, gauge, stripes),
-    eyelets: chooseEyelets(shapings, size.mouthCm),
+    ...judgeFabric(brief, gauge, stripes),
+    eyelets: chooseEyelets(shapings, gauge, brief.shapeEveryRows),
     ...work,
   };
   return { ...plan, warnings: planWarnings(plan) };

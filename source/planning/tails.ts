@@ -42,5 +42,14 @@ export function planSeam(rows: number, widthCm: number): SeamTail {
   return { barsPerSide: rows / 2, lengthCm: widthCm, tailCm: 2 * widthCm + endTailCm };
 }
 
+/** What is cut after the closing row: the graft's tail and, where it goes on to sew the bottom, the seam's. */
+export const closingTailCm = ({
+  graft,
+  seam,
+}: {
+  readonly graft: GraftTail;
+  readonly seam: SeamTail;
+}): number => graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0);
+
 /** Bench rounding: a tail is cut to the next 5 cm up. */
 export const benchTailCm = (lengthCm: number): number => Math.ceil(lengthCm / 5 - 1e-9) * 5;

@@ -66,7 +66,7 @@ it('gives a plan or a sentence for any value in any field', () => {
     fc.property(fc.constantFrom(...fields), value, (field, json) =>
       expectClean(sentenceFor(briefWith({ [field]: json }))),
     ),
-    { numRuns: 3000 },
+    { numRuns: 1500 },
   );
 });
 

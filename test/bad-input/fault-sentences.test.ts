@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { type Fault, formatFault } from '../../source/chat/wording/faults.ts';
 
+/** Sizes are rounded down in a sentence: what it names must fit. */
+const smaller = { stitches: 19, rows: 24, widthCm: 5.55, depthCm: 7.99, fitsBed: true };
+const scraps = {
+  stripes: 20,
+  stripeRows: 2,
+  possible: 12,
+  everyOther: 10,
+  scraps: [
+    { yarn: 'plum', stripes: 7 },
+    { yarn: 'mint', stripes: 5 },
+  ],
+};
+
 const sentences: readonly (readonly [Fault, string])[] = [
   [
     { code: 'bed/needle-off-bed', needle: 'L76', needleCount: 150 },
@@ -65,13 +78,7 @@ const sentences: readonly (readonly [Fault, string])[] = [
     'The bag is 40 stitches deep, but the bed has 1 needle within its margins, too few for any bag: take a longer bed, or narrower margins.',
   ],
   [
-    {
-      code: 'plan/bed-too-short',
-      stitches: 40,
-      usable: 20,
-      greatestDepthCm: 7.99,
-      nearest: { stitches: 19, rows: 20, widthCm: 5.59, depthCm: 7.99, fitsBed: true },
-    },
+    { code: 'plan/bed-too-short', stitches: 40, usable: 20, greatestDepthCm: 7.99, nearest: smaller },
     'The bag is 40 stitches deep, but the bed has 20 needles within its margins: the nearest that can crawl is 19 stitches, 5.5 cm wide and 7.9 cm deep.',
   ],
   [
@@ -83,47 +90,20 @@ const sentences: readonly (readonly [Fault, string])[] = [
     'None of plum and mint is enough for the last stripe, which also grafts and sews: add a longer leftover.',
   ],
   [
-    {
-      code: 'plan/scraps-too-little',
-      stripes: 20,
-      stripeRows: 2,
-      possible: 12,
-      everyOther: 10,
-      scraps: [
-        { yarn: 'plum', stripes: 7 },
-        { yarn: 'mint', stripes: 5 },
-      ],
-      largest: { stitches: 12, rows: 24, widthCm: 5.5, depthCm: 4, fitsBed: true },
-    },
-    'The bag has 20 stripes of 2 rows, and the scraps knit 12 of them (plum 7 and mint 5): the largest they make is 5.5 cm wide and 4 cm deep, with bag.stitches 12 and bag.rows 24; or add a yarn.',
+    { code: 'plan/scraps-too-little', ...scraps, largest: null },
+    'The bag has 20 stripes of 2 rows, and the scraps knit 12 of them (plum 7 and mint 5): add a yarn, or make the bag smaller.',
   ],
   [
-    {
-      code: 'plan/scraps-too-little',
-      stripes: 20,
-      stripeRows: 2,
-      possible: 13,
-      everyOther: 10,
-      scraps: [
-        { yarn: 'plum', stripes: 10 },
-        { yarn: 'mint', stripes: 3 },
-      ],
-      largest: null,
-    },
-    'The bag has 20 stripes of 2 rows, and the scraps knit 13 of them (plum 10 and mint 3; no yarn can knit more than every other stripe): add a yarn, or make the bag smaller.',
+    { code: 'plan/scraps-too-little', ...scraps, everyOther: 7, largest: smaller },
+    'The bag has 20 stripes of 2 rows, and the scraps knit 12 of them (plum 7 and mint 5; no yarn can knit more than every other stripe): the largest they make is 5.5 cm wide and 7.9 cm deep, with bag.stitches 19 and bag.rows 24; or add a yarn.',
   ],
   [
     { code: 'plan/yarn-not-weighed' },
     'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.',
   ],
   [
-    {
-      code: 'plan/yarn-for-no-bag',
-      yarn: 'mint',
-      shortGrams: 3.2,
-      smallest: { stitches: 6, rows: 8, widthCm: 1.6, depthCm: 2.1, fitsBed: true },
-    },
-    'mint is 4 g short even for the smallest bag of this shape, 1.6 cm wide and 2.1 cm deep: weigh it again, or take another yarn.',
+    { code: 'plan/yarn-for-no-bag', yarn: 'mint', shortGrams: 1.2, smallest: smaller },
+    'mint is 2 g short even for the smallest bag of this shape, 5.5 cm wide and 7.9 cm deep: weigh it again, or take another yarn.',
   ],
   [{ code: 'session/nothing-to-confirm' }, 'The bag is finished: there is no step left to confirm.'],
   [

@@ -2,6 +2,7 @@ import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { systemDisk } from '../../source/files/disk.ts';
 import { openSessionLog } from '../../source/files/open-log.ts';
 import { mayBeAlive, thisProcess } from '../../source/files/process-identity.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
@@ -88,6 +89,24 @@ describe('a lock', () => {
     const path = idleLog();
     writeFileSync(`${path}.lock`, lock);
     expect(open(path).status.state).toBe('saved');
+  });
+
+  it('that somebody else has broken and taken a moment before is respected', () => {
+    const path = idleLog();
+    const lockPath = `${path}.lock`;
+    writeFileSync(lockPath, '');
+    const taken = JSON.stringify({ pid: process.ppid, host: hostname(), started: null });
+    const disk = {
+      ...systemDisk,
+      link: (draft: string, name: string): void => {
+        if (name.endsWith('-breaking')) writeFileSync(lockPath, taken);
+        systemDisk.link(draft, name);
+      },
+    };
+    expect(openSessionLog({ path, disk })).toMatchObject({
+      fault: { code: 'files/in-use', pid: process.ppid },
+    });
+    expect([readFileSync(lockPath, 'utf8'), namesIn(join(path, '..')).length]).toEqual([taken, 2]);
   });
 
   it('of another computer is respected, since nobody can know', () => {

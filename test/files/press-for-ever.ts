@@ -5,7 +5,8 @@ import { smallBrief } from '../journal/sample-log.ts';
 
 const path = process.argv[2] as string;
 const opened = openSessionLog({ path });
-const isNew = !opened.ok && opened.fault.code === 'files/missing';
+// Killed just after the file was made, it is there and empty.
+const isNew = !opened.ok && ['files/missing', 'journal/no-header'].includes(opened.fault.code);
 const log = isNew ? startSessionLog({ path, brief: smallBrief, program: '0.1.0' }) : opened;
 
 if (!log.ok) {

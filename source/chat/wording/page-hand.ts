@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { endTailCm } from '../../planning/tails.ts';
+import { closingTailCm, endTailCm } from '../../planning/tails.ts';
 import {
   formatLength,
   formatLengthNeeded,
@@ -16,16 +16,16 @@ export const handLines = (plan: Plan, units: Units): readonly string[] => [
   ...labelled('seam', seamText(plan, units)),
   ...labelled('cord', cordText(plan, units)),
   ...labelled('eyelets', eyeletText(plan, units)),
-  ...labelled('care', careText(units)),
+  ...labelled('care', careText),
 ];
 
 function graftText({ graft, seam, stripes }: Plan, units: Units): string {
   const needed = (cm: number): string => formatLengthNeeded(cm, units);
   const yarn = stripes.at(-1)?.yarn;
-  const cut = graft.goesOnToSeam
-    ? `cut a tail of ${formatTail(graft.tailCm + seam.tailCm, units)} of ${yarn}, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
-    : `cut a tail of ${formatTail(graft.tailCm, units)} of ${yarn}`;
-  return `${count(graft.bites, 'bite')}; ${cut}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
+  const parts = graft.goesOnToSeam
+    ? `, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
+    : '';
+  return `${count(graft.bites, 'bite')}; cut a tail of ${formatTail(closingTailCm({ graft, seam }), units)} of ${yarn}${parts}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
 }
 
 function seamText({ seam, graft, stripes }: Plan, units: Units): string {
@@ -45,18 +45,17 @@ function cordText({ cord, brief }: Plan, units: Units): string {
 }
 
 function eyeletText({ eyelets }: Plan, units: Units): string {
-  const { made, used, skipped, spacingCm, widestGapCm } = eyelets;
+  const { made, used, skipped, spacingCm, graftGapCm, widestGapCm } = eyelets;
   const apart = `${made}, ${formatLength(spacingCm, units)} apart`;
   if (used.length === 0) return `${apart}; too few for a cord with both ends outside`;
   const uses =
     skipped.length === 0
       ? 'the cord uses all'
       : `the cord uses ${used.length} and passes by number ${formatList(skipped.map(String))}, counted from the graft`;
-  const gap = formatLength(widestGapCm, units);
-  return `${apart}; ${uses}. Widest gap: ${gap}, at the graft${skipped.length === 0 ? '' : ' and where one is passed by'}.`;
+  const atGraft = `${formatLength(graftGapCm, units)} at the graft`;
+  const gap = skipped.length === 0 ? atGraft : `${formatLength(widestGapCm, units)} there, then ${atGraft}`;
+  return `${apart}; ${uses}. The widest gap is ${gap}.`;
 }
 
-function careText(units: Units): string {
-  const { freeCordCm, loopCm } = toyCordLimits;
-  return `keep cords from small children: toys for the very young have no free cord over ${formatLength(freeCordCm, units)} and no loop over ${formatLength(loopCm, units)} round (EN 71-1). This bag is no toy; local rules decide.`;
-}
+/** The limits in the unit in which they are published. */
+const careText = `keep cords from small children: toys for the very young have no free cord over ${toyCordLimits.freeCordCm * 10} mm and no loop over ${toyCordLimits.loopCm * 10} mm round (EN 71-1). This bag is no toy; local rules decide.`;

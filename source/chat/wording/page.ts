@@ -11,7 +11,7 @@ const breaks = / (?!(?:cm|mm|in|g|m|oz|yd|%)(?![\p{L}\p{N}]))/u;
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(breaks)) {
+  for (const word of text.split(breaks).flatMap((one) => cutWord(one, width))) {
     if (line !== '' && line.length + 1 + word.length > width) {
       lines.push(line);
       line = word;
@@ -21,6 +21,16 @@ export function wrap(text: string, width: number): readonly string[] {
   }
   return [...lines, line];
 }
+
+/** A word that is wider than the page goes on in the next line. */
+const cutWord = (word: string, width: number): readonly string[] => {
+  const letters = [...word];
+  const parts: string[] = [];
+  for (let from = 0; from < letters.length; from += width) {
+    parts.push(letters.slice(from, from + width).join(''));
+  }
+  return parts;
+};
 
 /** A label and its text, the text hanging beside it. */
 export const labelled = (label: string, text: string): readonly string[] =>

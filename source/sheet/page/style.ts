@@ -75,6 +75,7 @@ dl.blanks .blank { flex: 1; border-bottom: 0.25mm solid ${palette.ink}; min-widt
   .hero, .pair, .columns, #bench { grid-template-columns: minmax(0, 1fr); }
   ol.stripes, ol.stripes.many, dl.blanks { columns: 1; }
   dl.blanks > div { flex-wrap: wrap; height: auto; }
+  td, th, td.use, td.figure, th.figure { white-space: normal; padding-right: 1.5mm; }
 }
 @media print {
   body { padding: 0; width: auto; max-width: none; }

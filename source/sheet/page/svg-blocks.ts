@@ -23,7 +23,7 @@ interface ParagraphStyle {
 export function paragraph(text: string, widthMm: number, style: ParagraphStyle = {}): Block {
   const { size = textSize, colour = palette.ink, weight, serif } = style;
   const leading = (lineMm * size) / textSize;
-  const lines = wrapText(text, serif ? size * 0.95 : size, widthMm);
+  const lines = wrapText(text, size * (serif ? 0.95 : weight ? 1.05 : 1), widthMm);
   return {
     heightMm: lines.length * leading,
     draw: ([x, y]) => {

@@ -23,7 +23,7 @@ export const factTable = (facts: readonly Fact[], widthMm: number): Block =>
       underlined(
         sideBySide([
           [0, paragraph(label, 30, { colour: palette.quiet })],
-          [31, paragraph(value, widthMm - 31, { weight: 600, size: textSize * 0.97 })],
+          [31, paragraph(value, widthMm - 31, { weight: 600 })],
         ]),
         widthMm,
       ),

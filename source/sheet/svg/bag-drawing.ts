@@ -1,7 +1,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
 import { markYarns } from '../colour/shades.ts';
-import { type Bag, bagOf } from '../geometry/bag.ts';
+import { type Bag, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../measure.ts';
 import { acrossDimension, downDimension } from './dimension.ts';
@@ -45,13 +45,7 @@ export function bagDrawing(
         },
         stripes(bag, fills) + outline(bag, scale),
       ),
-      ...bag.graft.map(([one, other]) =>
-        lineFrom(onPaper(one), onPaper(other), {
-          stroke: palette.ink,
-          'stroke-width': 0.25,
-          'stroke-dasharray': '0.9 0.7',
-        }),
-      ),
+      ...bag.graft.map((line) => graftLine(line, onPaper)),
       cord(plan, bag, scale, onPaper),
       seam(left, left + width, top + depth),
       width >= 14 && depth >= 14 ? angleMark(plan, bag, onPaper) : '',
@@ -89,6 +83,15 @@ const outline = ({ widthMm, depthMm }: Bag, scale: number): string =>
     stroke: palette.ink,
     'stroke-width': 0.3 / scale,
   });
+
+/** Dashes on a pale ground, to be seen on dark and on light stripes. */
+function graftLine([one, other]: Segment, onPaper: (point: Point) => Point): string {
+  const [from, to] = [onPaper(one), onPaper(other)];
+  return (
+    lineFrom(from, to, { stroke: palette.paper, 'stroke-width': 0.45 }) +
+    lineFrom(from, to, { 'stroke-width': 0.3, 'stroke-dasharray': '0.9 0.7' })
+  );
+}
 
 /** Eyelets as holes, the cord where it shows, and its two ends at the graft. */
 function cord(plan: Plan, bag: Bag, scale: number, onPaper: (point: Point) => Point): string {

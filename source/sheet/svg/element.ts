@@ -55,6 +55,13 @@ export function textAt([x, y]: Point, text: string, style: TextStyle = {}): stri
 export const lineFrom = ([x1, y1]: Point, [x2, y2]: Point, attributes: Attributes = {}): string =>
   element('line', { x1, y1, x2, y2, stroke: palette.ink, 'stroke-width': 0.2, ...attributes });
 
+/** An open path, drawn as a line. */
+export const strokePath = (d: string, attributes: Attributes = {}): string =>
+  element('path', { d, fill: 'none', stroke: palette.ink, 'stroke-width': 0.3, ...attributes });
+
+/** A point as it stands in a path. */
+export const pair = ([x, y]: Point): string => `${round(x)} ${round(y)}`;
+
 /** A picture of known size, to stand alone or in a page. */
 export interface Drawing {
   readonly widthMm: number;

@@ -1,6 +1,6 @@
 /**
- * How wide a line of text comes out at most, in mm: SVG does not wrap by itself, and fonts differ. Widths are those of
- * wide sans-serif faces (measured on DejaVu Sans, rounded up).
+ * How wide a line of text comes out at most, in mm: SVG does not wrap by itself, and fonts differ. Bounds for wide
+ * sans-serif faces, measured on DejaVu Sans, regular.
  */
 export function textWidth(text: string, size: number): number {
   let ems = 0;
@@ -12,10 +12,11 @@ function emsOf(letter: string): number {
   const code = letter.codePointAt(0) ?? 0;
   if (/[\p{M}\p{Cf}]/u.test(letter)) return 0;
   if (code > 0x24f) return code >= 0x1100 ? 1.3 : 0.8;
-  if (/[ijlI.,:;'|!]/.test(letter)) return 0.34;
-  if (/[ ftr()[\]/-]/.test(letter)) return 0.42;
+  if (/[ijlI.,:;'|]/.test(letter)) return 0.34;
+  if (/[ ftr()[\]/!-]/.test(letter)) return 0.42;
   if (/[mwMW@%—]/.test(letter)) return 1;
-  return /[A-Z&]/.test(letter) ? 0.78 : 0.64;
+  if (/[#+<=>^~×÷]/.test(letter)) return 0.84;
+  return /[A-Z&]/.test(letter) ? 0.79 : 0.64;
 }
 
 /** Where to centre a line of text so that it stays between 0 and `widthMm`, as near `x` as it can. */

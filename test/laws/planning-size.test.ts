@@ -1,0 +1,121 @@
+/** The size of a bag against brute force: every count of rows and stitches tried, measured by a geometry library. */
+import Flatten from '@flatten-js/core';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readBrief } from '../../source/planning/parse-brief.ts';
+import type { Plan } from '../../source/planning/plan.ts';
+import { planBag } from '../../source/planning/plan-bag.ts';
+import { type SizedBrief, sizedBrief } from './planning-briefs.ts';
+
+/** Plans of random briefs; those whose bed is too short say so, and are passed over. */
+function overPlans(kind: 'size' | 'contents', runs: number, check: (plan: Plan, file: SizedBrief) => void): void {
+  let planned = 0;
+  fc.assert(
+    fc.property(sizedBrief(kind), (file) => {
+      const brief = readBrief(file);
+      if (!brief.ok) throw new Error(JSON.stringify(brief.fault));
+      const plan = planBag(brief.value);
+      if (plan.ok) {
+        planned++;
+        check(plan.value, file);
+      } else expect(plan.fault.code).toBe('plan/bed-too-short');
+    }),
+    { numRuns: runs },
+  );
+  expect(planned).toBeGreaterThan(runs / 2);
+}
+
+const stitchCm = ({ swatch }: SizedBrief): number => swatch.widthCm / swatch.stitches;
+const rowCm = ({ swatch }: SizedBrief): number => swatch.heightCm / swatch.rows;
+
+/** Once round the tube: where the first loop of an edge lies, and where the graft brings it back to itself. */
+function onceRound(file: SizedBrief, rows: number): Flatten.Segment {
+  const moves = rows / file.shapeEveryRows - 1;
+  return new Flatten.Segment(
+    new Flatten.Point(0, 0),
+    new Flatten.Point(moves * stitchCm(file), rows * rowCm(file)),
+  );
+}
+
+const flatWidthCm = (file: SizedBrief, rows: number): number => onceRound(file, rows).length / 2;
+
+/** How far `stitches` stitches along a row take us from the edge, straight across the strip. */
+function acrossCm(file: SizedBrief, rows: number, stitches: number): number {
+  const edge = onceRound(file, rows);
+  const line = new Flatten.Line(edge.start, edge.end);
+  return new Flatten.Point(stitches * stitchCm(file), 0).distanceTo(line)[0];
+}
+
+/** All rows that are whole repeats and whole shaping intervals with a move among them, up to far beyond `widthCm`. */
+function allRows(file: SizedBrief, widthCm: number): readonly number[] {
+  const repeat = file.stripes.reduce((sum, { rows }) => sum + rows, 0);
+  const choices: number[] = [];
+  for (let rows = 2; choices.length < 2 || flatWidthCm(file, choices.at(-1) ?? 0) < 3 * widthCm; rows += 2) {
+    if (rows % repeat === 0 && rows % file.shapeEveryRows === 0 && rows > file.shapeEveryRows) choices.push(rows);
+  }
+  return choices;
+}
+
+const hair = 1e-6;
+
+describe('a bag of a wanted size', () => {
+  it('has the width nearest to the wish, the larger of two as near', () => {
+    overPlans('size', 2000, ({ rows, size }, file) => {
+      const wanted = size.wantedWidthCm ?? 0;
+      const off = (choice: number): number => Math.abs(flatWidthCm(file, choice) - wanted);
+      const choices = allRows(file, wanted);
+      const best = Math.min(...choices.map(off));
+      expect(choices).toContain(rows);
+      expect(off(rows)).toBeLessThan(best + hair);
+      const asNear = choices.filter((choice) => off(choice) < best - hair);
+      expect(asNear).toEqual([]);
+      expect(size.widthCm).toBeCloseTo(flatWidthCm(file, rows), 9);
+    });
+  });
+
+  it('has the depth nearest to the wish, of as many stitches as two moving edges need', () => {
+    overPlans('size', 500, ({ rows, stitches, size }, file) => {
+      const wanted = size.wantedDepthCm ?? 0;
+      const least = 2 * file.edgeStitches + 2;
+      const off = (choice: number): number => Math.abs(acrossCm(file, rows, choice - 1) - wanted);
+      for (let choice = least; choice <= stitches + 60; choice++)
+        expect(off(stitches)).toBeLessThan(off(choice) + hair);
+      expect(stitches).toBeGreaterThanOrEqual(least);
+      expect(size.depthCm).toBeCloseTo(acrossCm(file, rows, stitches - 1), 9);
+    });
+  });
+});
+
+describe('a bag for what goes inside', () => {
+  it('holds it with its ease, and no bag of fewer rows or stitches would', () => {
+    overPlans('contents', 2000, ({ rows, stitches, brief }, file) => {
+      if (brief.bag.by !== 'contents') throw new Error('planned by another wish');
+      const { girthCm, heightCm, easePercent } = brief.bag;
+      const ease = 1 + easePercent / 100;
+      const goesRound = (choice: number): boolean => flatWidthCm(file, choice) > (girthCm / 2) * ease - hair;
+      const closesOver = (choice: number): boolean =>
+        acrossCm(file, rows, choice - 1 - file.edgeStitches - 0.5) > heightCm * ease - hair;
+      const wideEnough = allRows(file, girthCm).filter(goesRound);
+      expect(rows).toBe(wideEnough[0]);
+      const least = 2 * file.edgeStitches + 2;
+      expect(closesOver(stitches)).toBe(true);
+      for (let fewer = stitches - 1; fewer >= least; fewer--) expect(closesOver(fewer)).toBe(false);
+    });
+  });
+});
+
+describe('the neighbours of a bag', () => {
+  it('are one repeat down and up, and lie on both sides of it', () => {
+    overPlans('size', 300, ({ rows, neighbours, size }, file) => {
+      const choices = allRows(file, size.widthCm);
+      const at = choices.indexOf(rows);
+      expect(neighbours.map((one) => one.rows)).toEqual(
+        [choices[at - 1], choices[at + 1]].filter((choice) => choice !== undefined),
+      );
+      for (const one of neighbours) {
+        expect(one.widthCm).toBeCloseTo(flatWidthCm(file, one.rows), 9);
+        expect(one.widthCm < size.widthCm).toBe(one.rows < rows);
+      }
+    });
+  });
+});

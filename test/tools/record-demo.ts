@@ -1,0 +1,78 @@
+/**
+ * Writes the finished log in demo/: an invented maker at an invented pace, so that there is something to replay. Run it with
+ * `npm run demo` after a change to the steps of the token pouch, which a log made before would no longer fit.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import type { LogEvent } from '../../source/journal/entry.ts';
+import { currentStep, isFinished } from '../../source/session/session.ts';
+import type { Step } from '../../source/steps/step.ts';
+
+/** Seconds that a kind of step takes this maker. */
+const pace: Readonly<Partial<Record<Step['act']['kind'], number>>> = {
+  'set-needles': 40,
+  'cast-on': 75,
+  'thread-waste': 25,
+  thread: 22,
+  pass: 7,
+  'waste-pass': 6,
+  increase: 16,
+  decrease: 18,
+  'cut-graft-tail': 35,
+  'take-off': 45,
+  'ready-graft': 120,
+  bite: 17,
+  'release-waste': 180,
+  'fold-seam': 60,
+  bars: 95,
+  'hide-ends': 240,
+  'set-cord-needles': 25,
+  'cast-on-cord': 30,
+  round: 4,
+  'draw-through': 60,
+  'thread-eyelet': 14,
+  tie: 50,
+};
+const otherPace = 20;
+
+/** What happens beside the steps, by the step about to be done. */
+const incidents: ReadonlyMap<number, readonly (readonly [afterS: number, event: LogEvent])[]> = new Map([
+  [1, [[12, { do: 'note', text: 'practice pouch for the game night, plum and mint' }]]],
+  [29, [[9, { do: 'note', text: 'mint runs tighter than plum; loosen the mast a little' }]]],
+  [35, [[4, { do: 'take-back' }], [11, { do: 'redo' }]]],
+  [52, [[6, { do: 'mark', name: 'closing' }]]],
+  [67, [[900, { do: 'leave' }], [0, { do: 'resume', at: '2026-11-21T19:04:10.000Z' }], [5, { do: 'mark', name: 'graft' }]]],
+]);
+
+/** Repeats the same run each time: a linear congruential generator (constants of Numerical Recipes, 1992). */
+function* wavering(seed = 7): Generator<number> {
+  for (let state = seed; ; ) {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    yield 0.75 + state / 2 ** 32 / 2;
+  }
+}
+
+const brief: unknown = JSON.parse(readFileSync('demo/token-pouch.json', 'utf8'));
+const begun = beginLog({ brief, program: '0.1.0', startedAt: '2026-11-20T18:30:00.000Z' });
+if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
+let state: LogState = begun.value.state;
+const lines = [begun.value.line];
+const waver = wavering();
+
+function record(event: LogEvent, afterS: number): void {
+  if (event.do === 'unknown') return;
+  const written = recordEvent(state, event, Math.round(afterS * 1000));
+  if (!written.ok) throw new Error(JSON.stringify(written.fault));
+  state = written.value.state;
+  lines.push(written.value.line);
+}
+
+while (!isFinished(state.session)) {
+  const step = currentStep(state.session);
+  for (const [afterS, event] of incidents.get(step?.step ?? 0) ?? []) record(event, afterS);
+  const kind = step?.act.kind;
+  record({ do: 'confirm', count: 1 }, (kind ? (pace[kind] ?? otherPace) : otherPace) * (waver.next().value ?? 1));
+}
+record({ do: 'finished' }, 0);
+record({ do: 'leave' }, 3);
+writeFileSync('demo/token-pouch.jsonl', lines.join(''));
