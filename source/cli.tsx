@@ -60,6 +60,11 @@ async function run({ name, operands, given }: Run): Promise<number> {
       return (await import('./cli/plan.ts')).printPlan(file, { json, fromYarn: given.has('from-yarn') });
     case 'steps':
       return (await import('./cli/plan.ts')).printSteps(file, json);
+    case 'sheet':
+      return (await import('./cli/sheet.ts')).writeSheet(file, {
+        out: given.get('out') ?? '',
+        forClass: given.has('class'),
+      });
     case 'schema':
       return (await import('./cli/schema.ts')).printSchema();
     case 'replay':

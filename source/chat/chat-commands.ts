@@ -49,6 +49,7 @@ function choice<Word extends string>(
 }
 
 const onOff = ['on', 'off'] as const;
+const pictures = ['strip', 'bag', 'fold', 'bed', 'off'] as const;
 const pedalWords = ['confirm', 'back', 'again', 'pass', 'off'] as const;
 const pedalActs: Readonly<Record<(typeof pedalWords)[number], PedalAct | 'off'>> = {
   confirm: 'confirm',
@@ -171,6 +172,24 @@ export const chatCommands: readonly ChatCommand[] = [
     example: 'again',
     follows: [],
     parse: plainIntent({ kind: 'again' }),
+  },
+  {
+    name: 'draw',
+    aliases: [],
+    usage: 'draw strip / bag / fold / bed, or draw off',
+    summary: 'a drawing in place of the counters; it grows with the work',
+    example: 'draw strip',
+    follows: pictures,
+    parse: choice(pictures, (word) => ({ kind: 'draw', picture: word === 'off' ? null : word })),
+  },
+  {
+    name: 'sheet',
+    aliases: ['print'],
+    usage: 'sheet FILE.html, or .svg, or .md',
+    summary: 'write the plan as a sheet to print',
+    example: 'sheet dice-bag.html',
+    follows: [],
+    parse: withText('sheet FILE.html', (out) => ({ kind: 'sheet', out })),
   },
   {
     name: 'pedal',

@@ -4,6 +4,8 @@ export interface CliOption {
   /** What it takes; null for a plain switch. */
   readonly takes: string | null;
   readonly summary: string;
+  /** The command cannot do without it. */
+  readonly required?: true;
 }
 
 export interface CliCommand {
@@ -14,7 +16,7 @@ export interface CliCommand {
   readonly options: readonly CliOption[];
 }
 
-export type CliName = 'work' | 'plan' | 'steps' | 'schema' | 'replay' | 'check' | 'bags';
+export type CliName = 'work' | 'plan' | 'steps' | 'schema' | 'sheet' | 'replay' | 'check' | 'bags';
 
 const json: CliOption = { name: 'json', takes: null, summary: 'print JSON and nothing else' };
 
@@ -43,6 +45,20 @@ export const cliCommands: readonly CliCommand[] = [
     ],
   },
   { name: 'steps', takes: ['BRIEF'], summary: 'print every step of the job', options: [json] },
+  {
+    name: 'sheet',
+    takes: ['BRIEF'],
+    summary: 'write a sheet to print: plan, drawings, a box to tick for each stripe',
+    options: [
+      {
+        name: 'out',
+        takes: 'FILE',
+        summary: 'a new file that ends in .html, .svg or .md',
+        required: true,
+      },
+      { name: 'class', takes: null, summary: "with blanks for each pupil's own swatch" },
+    ],
+  },
   { name: 'schema', takes: [], summary: 'print the JSON Schema of a brief', options: [] },
   { name: 'replay', takes: ['LOG'], summary: 'play a log again', options: [json] },
   {
@@ -57,7 +73,10 @@ export const cliCommands: readonly CliCommand[] = [
 export const usageOf = (command: CliCommand): string =>
   ['slantwise', command.name, ...command.takes, ...command.options.map(optionUsage)].join(' ');
 
-const optionUsage = ({ name, takes }: CliOption): string => `[--${name}${takes ? ` ${takes}` : ''}]`;
+export function optionUsage({ name, takes, required }: CliOption): string {
+  const usage = `--${name}${takes ? ` ${takes}` : ''}`;
+  return required ? usage : `[${usage}]`;
+}
 
 /** The whole usage, as printed by `slantwise --help`. */
 export function formatUsage(): string {

@@ -2,6 +2,9 @@ import type { Command } from '../session/command.ts';
 import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
 
+/** What can be drawn in place of the counters. */
+export type Picture = 'strip' | 'bag' | 'fold' | 'bed';
+
 /** What a typed line asks for. Parsing makes one of these and performs nothing. */
 export type Intent =
   | { readonly kind: 'do'; readonly command: Command }
@@ -12,6 +15,9 @@ export type Intent =
   /** Waits for a press of a foot switch and gives it this to do; `off` forgets all switches, null lists them. */
   | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
   | { readonly kind: 'again' }
+  | { readonly kind: 'draw'; readonly picture: Picture | null }
+  /** Writes the printable sheet to a file. */
+  | { readonly kind: 'sheet'; readonly out: string }
   | { readonly kind: 'leave' };
 
 /** Why a typed line is not understood. */

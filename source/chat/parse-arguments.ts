@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type CliCommand, type CliName, cliCommands } from './cli-commands.ts';
+import { type CliCommand, type CliName, type CliOption, cliCommands } from './cli-commands.ts';
 import { nearest } from './nearest.ts';
 
 /** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
@@ -18,6 +18,7 @@ export type UsageFault =
   | { readonly code: 'usage/unknown-command'; readonly word: string; readonly nearest: string | null }
   | { readonly code: 'usage/option-needs-value'; readonly option: string; readonly takes: string }
   | { readonly code: 'usage/option-takes-none'; readonly option: string }
+  | { readonly code: 'usage/missing-option'; readonly command: CliCommand; readonly option: CliOption }
   | { readonly code: 'usage/missing-operand'; readonly command: CliCommand; readonly operand: string }
   | { readonly code: 'usage/too-many-operands'; readonly command: CliCommand; readonly operand: string };
 
@@ -50,6 +51,8 @@ export function parseArguments(tokens: readonly ArgumentToken[]): Result<Argumen
     if (!read.ok) return read;
     given.set(option.name, read.value);
   }
+  const missing = command.options.find((option) => option.required && !given.has(option.name));
+  if (missing) return fail({ code: 'usage/missing-option', command, option: missing });
   return succeed({ kind: 'run', name: command.name, operands, given });
 }
 

@@ -7,7 +7,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
-import type { ChatFault, Intent } from './intent.ts';
+import type { ChatFault, Intent, Picture } from './intent.ts';
 import { answer, type Line } from './line.ts';
 import { formatTopic } from './wording/help.ts';
 import { sayMarks, sayNotes, sayPlace, sayWhere } from './wording/place.ts';
@@ -20,6 +20,8 @@ export type Reply =
   | { readonly kind: 'set'; readonly change: SettingChange }
   | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
   | { readonly kind: 'again' }
+  | { readonly kind: 'draw'; readonly picture: Picture | null }
+  | { readonly kind: 'sheet'; readonly out: string }
   | { readonly kind: 'leave' };
 
 export function replyTo(
@@ -39,6 +41,8 @@ export function replyTo(
     case 'set':
     case 'pedal':
     case 'again':
+    case 'draw':
+    case 'sheet':
     case 'leave':
       return succeed(intent);
   }

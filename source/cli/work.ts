@@ -32,6 +32,11 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
     lines: answer(...settingsNotice(loaded), ...tornNotice(log), ...sayWelcome(log.session, units)),
     trouble: () => formatSaveStatus(log.status),
     keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
+    writeSheet: async (plan, out) => {
+      const { saveSheet } = await import('./sheet.ts');
+      const written = saveSheet(plan, { out, forClass: false });
+      return written.ok ? written.value : written.fault;
+    },
     announce: createAnnouncer({ speech, write: (text) => process.stdout.write(text) }),
   });
   try {

@@ -1,8 +1,7 @@
 import type { FileFault } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { systemDisk, writeNewFile } from './disk.ts';
-import { writeFault } from './disk-trouble.ts';
 import { readBytes } from './read-file.ts';
+import { writeText } from './text-file.ts';
 
 const mostBriefBytes = 1024 * 1024;
 
@@ -18,11 +17,5 @@ export function readBriefFile(path: string): Result<string, FileFault> {
 }
 
 /** Writes a brief to a new file, private to the user. What is there already is left alone. */
-export function writeBriefFile(path: string, brief: unknown): Result<null, FileFault> {
-  try {
-    writeNewFile(systemDisk, path, new TextEncoder().encode(`${JSON.stringify(brief, null, 2)}\n`));
-    return succeed(null);
-  } catch (error) {
-    return fail(writeFault(path, error));
-  }
-}
+export const writeBriefFile = (path: string, brief: unknown): Result<null, FileFault> =>
+  writeText(path, `${JSON.stringify(brief, null, 2)}\n`);

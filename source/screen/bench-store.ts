@@ -1,3 +1,4 @@
+import type { Picture } from '../chat/intent.ts';
 import { answer, type Line } from '../chat/line.ts';
 import { parseLine } from '../chat/parse-line.ts';
 import { type Reply, replyTo, sayDone } from '../chat/reply.ts';
@@ -12,6 +13,7 @@ import {
   saySet,
   sayTooManyPedals,
 } from '../chat/wording/settings.ts';
+import type { Plan } from '../planning/plan.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import type { Session } from '../session/session.ts';
 import type { PedalAct, SettingChange, Settings } from '../settings/settings.ts';
@@ -27,6 +29,8 @@ export interface BenchState {
   readonly settings: Settings;
   /** What the next key pressed is to do: a foot switch is being assigned. */
   readonly assigning: PedalAct | null;
+  /** The drawing that stands in place of the counters. */
+  readonly picture: Picture | null;
 }
 
 /** Carries out a command and has it on disk before it answers. */
@@ -43,6 +47,7 @@ export interface BenchStore {
   readonly set: (change: SettingChange) => void;
   readonly assign: (act: PedalAct | null) => void;
   readonly again: () => void;
+  readonly draw: (picture: Picture | null) => void;
 }
 
 export interface BenchStoreOptions {
@@ -54,13 +59,15 @@ export interface BenchStoreOptions {
   readonly trouble?: () => string | null;
   /** Keeps a setting for the next time. */
   readonly keep?: (change: SettingChange) => void;
+  /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
+  readonly writeSheet?: (plan: Plan, out: string) => Promise<string>;
   /** Told whenever another step is to be done, and when it is asked for again. */
   readonly announce?: (state: BenchState, again: boolean) => void;
 }
 
 export function createBenchStore(options: BenchStoreOptions): BenchStore {
-  const { session, record, settings, lines = [], trouble = () => null, keep, announce } = options;
-  let state: BenchState = { session, lines, trouble: trouble(), settings, assigning: null };
+  const { session, record, settings, lines = [], trouble = () => null, keep, announce, writeSheet } = options;
+  let state: BenchState = { session, lines, trouble: trouble(), settings, assigning: null, picture: null };
   const listeners = new Set<() => void>();
 
   const publish = (next: Partial<BenchState>): void => {
@@ -118,6 +125,12 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
       case 'again':
         again();
         return false;
+      case 'draw':
+        publish({ picture: reply.picture });
+        return false;
+      case 'sheet':
+        void writeSheet?.(state.session.job.plan, reply.out).then((told) => tell(told));
+        return false;
       case 'leave':
         return true;
     }
@@ -144,5 +157,6 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     set,
     assign: (act) => publish({ assigning: act }),
     again,
+    draw: (picture) => publish({ picture }),
   };
 }

@@ -2,6 +2,8 @@
 import { createInterface } from 'node:readline';
 import type { Line } from '../chat/line.ts';
 import { sayNow } from '../chat/wording/place.ts';
+import { unitsFor } from '../shared/units.ts';
+import { stepAt } from '../steps/job.ts';
 import type { BenchStore } from './bench-store.ts';
 
 /** Runs until the input ends or the maker leaves. Never prompts and never repeats itself. */
@@ -19,10 +21,22 @@ export async function runPlain(
     if (session.done !== done) print(sayNow(session));
     done = session.done;
   };
+  const tellPicture = async (): Promise<void> => {
+    const { picture, session, settings } = store.get();
+    if (picture === null) return;
+    const { drawPicture } = await import('./pictures.ts');
+    const { plan } = session.job;
+    const look = { columns: 78, rows: 40, colour: 'none', glyphs: 'ascii', words: true } as const;
+    const rowsDone = done === 0 ? 0 : stepAt(session.job, done).row;
+    for (const line of drawPicture(picture, plan, { ...look, rowsDone, units: unitsFor(settings.units) }))
+      print(line);
+    store.draw(null);
+  };
   show();
   for await (const line of createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })) {
     const leaves = store.submit(line);
     show();
+    await tellPicture();
     if (leaves) return;
   }
 }

@@ -5,7 +5,10 @@ const yarnNames = ['plum', 'mint', 'sand', 'slate', 'rust', 'moss'];
 
 /** A repeat of one to four stripes whose neighbours differ. */
 const stripes = fc
-  .tuple(fc.integer({ min: 1, max: 4 }), fc.array(fc.integer({ min: 1, max: 5 }), { minLength: 4, maxLength: 4 }))
+  .tuple(
+    fc.integer({ min: 1, max: 4 }),
+    fc.array(fc.integer({ min: 1, max: 5 }), { minLength: 4, maxLength: 4 }),
+  )
   .map(([count, halves]) =>
     Array.from({ length: count }, (_, i) => ({ yarn: yarnNames[i] ?? '', rows: (halves[i] ?? 1) * 2 })),
   );

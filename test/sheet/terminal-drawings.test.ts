@@ -50,8 +50,8 @@ describe('any window and any bag', () => {
     await fc.assert(
       fc.asyncProperty(
         briefFile(),
-        fc.integer({ min: 1, max: 120 }),
-        fc.integer({ min: 1, max: 50 }),
+        fc.integer({ min: 1, max: 110 }),
+        fc.integer({ min: 1, max: 40 }),
         fc.nat(),
         fc.constantFrom(...looks),
         async (file, columns, rows, pick, look) => {
@@ -67,7 +67,7 @@ describe('any window and any bag', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 120 },
     );
   });
 });

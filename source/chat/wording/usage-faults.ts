@@ -1,5 +1,5 @@
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { usageOf } from '../cli-commands.ts';
+import { optionUsage, usageOf } from '../cli-commands.ts';
 import type { UsageFault } from '../parse-arguments.ts';
 
 export function formatUsageFault(fault: UsageFault): string {
@@ -12,6 +12,8 @@ export function formatUsageFault(fault: UsageFault): string {
       return `${fault.option} needs a value: ${fault.option} ${fault.takes}`;
     case 'usage/option-takes-none':
       return `${fault.option} takes no value: leave out what follows the equals sign`;
+    case 'usage/missing-option':
+      return `${optionUsage(fault.option)} is missing. Usage: ${usageOf(fault.command)}`;
     case 'usage/missing-operand':
       return `${fault.operand} is missing. Usage: ${usageOf(fault.command)}`;
     case 'usage/too-many-operands':

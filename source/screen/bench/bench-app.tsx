@@ -1,5 +1,5 @@
 import { Box, Static, Text } from 'ink';
-import { useMemo, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
 import { benchView } from '../../chat/view.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { BenchKeys } from '../bench-keys.ts';
@@ -11,6 +11,9 @@ import { LargeView, largeViewRows } from './large-view.tsx';
 import { TranscriptLine } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
 
+/** Drawings are wanted seldom, and not at the start. */
+const PictureView = lazy(() => import('./picture-view.tsx'));
+
 interface Props {
   readonly store: BenchStore;
   readonly keys: BenchKeys;
@@ -19,11 +22,12 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store, keys, field }: Props) {
-  const { session, lines, trouble, settings } = useSyncExternalStore(store.subscribe, store.get);
+  const { session, lines, trouble, settings, picture } = useSyncExternalStore(store.subscribe, store.get);
   const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
   const shownFrom = useShownFrom(lines.length, resizes, rows);
-  const view = useMemo(() => benchView(session, unitsFor(settings.units)), [session, settings.units]);
+  const units = unitsFor(settings.units);
+  const view = useMemo(() => benchView(session, units), [session, units]);
   const large = settings.largeView && rows > largeViewRows;
   return (
     <>
@@ -32,7 +36,19 @@ export function BenchApp({ store, keys, field }: Props) {
       </Static>
       <Box flexDirection="column">
         <Text> </Text>
-        {large ? (
+        {picture ? (
+          <Suspense fallback={<Text> </Text>}>
+            <PictureView
+              picture={picture}
+              plan={session.job.plan}
+              view={view}
+              columns={columns}
+              rows={rows}
+              units={units}
+              ascii={settings.ascii}
+            />
+          </Suspense>
+        ) : large ? (
           <LargeView view={view} columns={columns} ascii={settings.ascii} />
         ) : (
           <Bench view={view} columns={columns} rows={rows} />

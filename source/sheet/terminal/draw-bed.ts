@@ -22,7 +22,8 @@ export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
     ...shown.flatMap((seating) => [[{ text: nameOf(seating, options) }], barOf(plan, map, seating, options)]),
   ];
   const left = map.seatings.length - shown.length;
-  if (left > 0) lines.push([{ text: `and ${left} more, hung on the same needles` }]);
+  if (left > 0)
+    lines.push([{ text: `and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
   return formatPicture(plan, lines, options);
 }
 

@@ -1,0 +1,54 @@
+import { extname } from 'node:path';
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { sayOutKind, sayWritten } from '../chat/wording/sheet.ts';
+import { formatWarning } from '../chat/wording/warnings.ts';
+import { settingsFolder } from '../files/data-folders.ts';
+import { loadSettings } from '../files/settings-file.ts';
+import { writeText } from '../files/text-file.ts';
+import type { Plan } from '../planning/plan.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { unitsFor } from '../shared/units.ts';
+import type { SheetOptions } from '../sheet/page/options.ts';
+import { sheetHtml } from '../sheet/page/sheet-html.ts';
+import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
+import { sheetSvg } from '../sheet/page/sheet-svg.ts';
+import { complain, exitCodes } from './outcome.ts';
+import { readPlan } from './read-brief.ts';
+
+const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions) => string> = new Map([
+  ['.html', sheetHtml],
+  ['.svg', sheetSvg],
+  ['.md', sheetMarkdown],
+]);
+
+export interface SheetRequest {
+  readonly out: string;
+  /** With blanks for each pupil's own swatch. */
+  readonly forClass: boolean;
+}
+
+/** Writes the printable sheet of a brief; the kind follows from the ending of the file's name. */
+export function writeSheet(path: string, request: SheetRequest): number {
+  const plan = readPlan(path);
+  if (!plan.ok) return complain(plan.fault);
+  const written = saveSheet(plan.value, request);
+  if (!written.ok) return complain(written.fault);
+  process.stdout.write(`${written.value}\n`);
+  return exitCodes.done;
+}
+
+/** The sheet of a plan as a new file: a sentence that says so, or why not. */
+export function saveSheet(plan: Plan, { out, forClass }: SheetRequest): Result<string, string> {
+  const make = makers.get(extname(out).toLowerCase());
+  if (!make) return fail(sayOutKind(out));
+  const { units: length } = loadSettings(settingsFolder()).settings;
+  const units = unitsFor(length);
+  const text = make(plan, {
+    date: new Date().toISOString().slice(0, 10),
+    units,
+    class: forClass,
+    remarks: plan.warnings.map((warning) => formatWarning(warning, units)),
+  });
+  const written = writeText(out, text);
+  return written.ok ? succeed(sayWritten(out)) : fail(formatFileFault(written.fault));
+}

@@ -1,0 +1,151 @@
+/** Yarn and tails over random bags, against what the hands are told to do step by step. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readBrief } from '../../source/planning/parse-brief.ts';
+import type { Plan } from '../../source/planning/plan.ts';
+import { planBag } from '../../source/planning/plan-bag.ts';
+import { allSteps, layOutJob } from '../../source/steps/job.ts';
+import { planOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { scrapsBrief } from './planning-briefs.ts';
+
+const needOf = (plan: Plan, yarn: string) => {
+  const need = plan.yarn.find((one) => one.yarn === yarn);
+  if (!need) throw new Error(`no need for ${yarn}`);
+  return need;
+};
+
+/** Rows of every yarn in the order of its passes, as the steps tell them. */
+function rowsKnitted(plan: Plan): ReadonlyMap<string, readonly number[]> {
+  const rows = new Map<string, number[]>();
+  for (const { act, row } of allSteps(layOutJob(plan))) {
+    if (act.kind !== 'pass' && act.kind !== 'closing-pass') continue;
+    rows.set(act.yarn, [...(rows.get(act.yarn) ?? []), row]);
+  }
+  return rows;
+}
+
+/** Metres counted along the steps: loops, strands up the edge, 15 cm at both ends, tails, cord. */
+function metresAlongSteps(plan: Plan, yarn: string): number {
+  const rows = rowsKnitted(plan).get(yarn) ?? [];
+  const { stitches, gauge, graft, seam, cord } = plan;
+  const closes = plan.stripes.at(-1)?.yarn === yarn;
+  const loopsMm = rows.length * stitches * gauge.loopLengthMm;
+  const strandMm =
+    rows.reduce((sum, row, i) => sum + (i > 0 ? row - (rows[i - 1] ?? 0) - 1 : 0), 0) * gauge.rowMm;
+  const startMm = rows.length > 0 ? 150 : 0;
+  const endMm = closes ? (graft.tailCm + seam.tailCm) * 10 : startMm;
+  const roundMm = cord.stitches * gauge.loopLengthMm + (cord.stitches - 1) * gauge.stitchMm;
+  const cordMm = cord.yarn === yarn ? cord.rounds * roundMm + 300 : 0;
+  return (loopsMm + strandMm + startMm + endMm + cordMm) / 1000;
+}
+
+const overPlans = (check: (plan: Plan) => void, runs = 300): void =>
+  fc.assert(
+    fc.property(briefFile(), (file) => check(planOf(file))),
+    { numRuns: runs },
+  );
+
+describe('the yarn of a plan', () => {
+  it('is what the steps take of it, pass by pass', () => {
+    overPlans((plan) => {
+      for (const yarn of plan.brief.yarns.keys()) {
+        expect(needOf(plan, yarn).metres).toBeCloseTo(metresAlongSteps(plan, yarn), 9);
+      }
+    });
+  });
+
+  it('is what the steps take of it in a bag of scraps too, and never more than was weighed', () => {
+    let planned = 0;
+    fc.assert(
+      fc.property(scrapsBrief(), (file) => {
+        const brief = readBrief(file);
+        const plan = brief.ok ? planBag(brief.value) : brief;
+        if (!plan.ok) return;
+        planned++;
+        for (const { yarn, metres, enough } of plan.value.yarn.slice(0, -1)) {
+          expect(metres).toBeCloseTo(metresAlongSteps(plan.value, yarn), 9);
+          expect(enough).toBe(true);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+    expect(planned).toBeGreaterThan(100);
+  });
+
+  it('weighs as its thickness: half the metres to 100 g, twice the grams', () => {
+    overPlans(({ brief, yarn }) => {
+      const yarns = new Map(
+        [...brief.yarns].map(([name, one]) => [name, { ...one, metresPer100g: one.metresPer100g / 2 }]),
+      );
+      const thicker = planBag({ ...brief, yarns });
+      if (!thicker.ok) throw new Error(thicker.fault.code);
+      for (const need of yarn.slice(0, -1)) {
+        const thick = needOf(thicker.value, need.yarn);
+        expect(thick.metres).toBeCloseTo(need.metres, 9);
+        expect(thick.grams).toBeCloseTo(2 * (need.grams ?? 0), 9);
+      }
+    });
+  });
+
+  it('grows by the same length with every stitch, a loop at least for each row', () => {
+    overPlans(({ brief, rows, stitches, gauge, yarn }) => {
+      const wider = (extra: number): Plan | null => {
+        const bag = { by: 'counts', rows, stitches: stitches + extra } as const;
+        const plan = planBag({ ...brief, bed: { ...brief.bed, needles: 400 }, bag });
+        return plan.ok ? plan.value : null;
+      };
+      const [one, two] = [wider(1), wider(2)];
+      if (!one || !two) return;
+      for (const need of yarn.slice(0, -1)) {
+        const [once, twice] = [needOf(one, need.yarn).metres, needOf(two, need.yarn).metres];
+        expect(twice - once).toBeCloseTo(once - need.metres, 9);
+        const loopsMm = (rowsKnitted(one).get(need.yarn) ?? []).length * gauge.loopLengthMm;
+        expect(once - need.metres).toBeGreaterThan(loopsMm / 1000 - 1e-9);
+      }
+    });
+  });
+
+  it('has a tenth in reserve, and says what is short of it', () => {
+    overPlans(({ brief }) => {
+      const [name = ''] = brief.yarns.keys();
+      const weighed = (grams: number) => {
+        const plan = planBag({
+          ...brief,
+          yarns: new Map(
+            [...brief.yarns].map(([one, yarn]) => [one, { ...yarn, grams: one === name ? grams : null }]),
+          ),
+        });
+        if (!plan.ok) throw new Error(plan.fault.code);
+        return needOf(plan.value, name);
+      };
+      const need = weighed(0).grams ?? 0;
+      expect(weighed(need * 1.1 + 0.001)).toMatchObject({ enough: true, shortGrams: 0 });
+      const short = weighed(need * 1.1 - 0.5);
+      expect(short.enough).toBe(false);
+      expect(short.shortGrams).toBeCloseTo(0.5, 9);
+    });
+  });
+});
+
+describe('the tails of a plan', () => {
+  it('leave room to hold beyond both the rule and the model of the graft, and add up where one thread sews on', () => {
+    overPlans((plan) => {
+      const { graft, seam, brief, size, stitches, gauge } = plan;
+      expect(graft.tailCm - 15).toBeCloseTo(
+        Math.max(0.3 * stitches * brief.bed.pitchMm, 0.11 * stitches * gauge.loopLengthMm),
+        9,
+      );
+      expect(seam.tailCm).toBeCloseTo(2 * size.widthCm + 15, 9);
+      const measured = [...allSteps(layOutJob(plan))]
+        .flatMap(({ moves }) => moves)
+        .flatMap((move) => (move.move === 'measure' ? [move.lengthCm] : []));
+      const threads = graft.goesOnToSeam ? [graft.tailCm + seam.tailCm] : [graft.tailCm, seam.tailCm];
+      for (const [i, cm] of threads.entries()) {
+        expect(measured[i]).toBeGreaterThanOrEqual(cm - 1e-9);
+        expect(measured[i]).toBeLessThan(cm + 5);
+        expect((measured[i] ?? 1) % 5).toBe(0);
+      }
+    }, 200);
+  });
+});
