@@ -1,7 +1,7 @@
 /**
  * A stripe sequence out of leftovers: whole stripes only, neighbours differ, no yarn runs out. Each scrap is allowed the
  * strand that climbs the whole bag, though it may climb less, and the reserve; the one that knits the last stripe also
- * grafts and sews. Stripes are shared out in proportion to what each scrap can knit.
+ * grafts and sews. Stripes are shared out in proportion to the scraps' lengths.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { arrangeStripes, type StripeCounts } from './arrange-stripes.ts';
@@ -14,6 +14,7 @@ import { type HandWork, metresFor, weigh } from './yarn-needs.ts';
 /** A leftover and the stripes it can knit. */
 interface Scrap {
   readonly yarn: string;
+  readonly metres: number;
   readonly stripes: number;
   /** Stripes where it also closes the bag. */
   readonly stripesClosing: number;
@@ -39,7 +40,8 @@ export function sequenceScraps(
         const share = { rows, carriedRows: counts.rows - rows, closes };
         return covers(metresFor(name, share, gauge, work), yarn);
       });
-    return { yarn: name, stripes: stripes(false), stripesClosing: stripes(true) };
+    const metres = ((yarn.grams ?? 0) * yarn.metresPer100g) / 100;
+    return { yarn: name, metres, stripes: stripes(false), stripesClosing: stripes(true) };
   });
   return sequence(scraps, total, stripeRows);
 }
@@ -67,13 +69,13 @@ function sequence(
   stripeRows: number,
 ): Result<readonly Stripe[], PlanFault> {
   const everyOther = Math.floor(total / 2);
-  const longestFirst = scraps.toSorted((a, b) => b.stripes - a.stripes);
+  const longestFirst = scraps.toSorted((a, b) => b.metres - a.metres);
   const choices = longestFirst
     .filter(({ stripesClosing }) => stripesClosing > 0)
     .map(({ yarn: closing }) => ({ closing, capacities: capacitiesOf(longestFirst, closing, everyOther) }));
   const choice = choices.find(({ capacities }) => sumOf(capacities) >= total);
   if (choice) {
-    const counts = shareOut(choice.capacities, choice.closing, total);
+    const counts = shareOut(longestFirst, choice.capacities, choice.closing, total);
     const yarns = arrangeStripes(counts, choice.closing);
     return succeed(yarns.map((yarn) => ({ yarn, rows: stripeRows })));
   }
@@ -103,14 +105,19 @@ const capacitiesOf = (scraps: readonly Scrap[], closing: string, everyOther: num
 const sumOf = (capacities: Capacities): number =>
   [...capacities.values()].reduce((sum, stripes) => sum + stripes, 0);
 
-/** One stripe for each yarn while there are any, then each next one to the yarn that has most left in proportion. */
-function shareOut(capacities: Capacities, closing: string, total: number): StripeCounts {
+/** One stripe for each yarn while there are any, then each next one to the yarn with most metres for every stripe. */
+function shareOut(
+  scraps: readonly Scrap[],
+  capacities: Capacities,
+  closing: string,
+  total: number,
+): StripeCounts {
   const counts = new Map([[closing, 1]]);
   const countOf = (yarn: string): number => counts.get(yarn) ?? 0;
-  const share = ([yarn, stripes]: readonly [string, number]): number =>
-    countOf(yarn) >= stripes ? 0 : countOf(yarn) === 0 ? Number.POSITIVE_INFINITY : stripes / countOf(yarn);
+  const claim = ({ yarn, metres }: Scrap): number =>
+    countOf(yarn) < (capacities.get(yarn) ?? 0) ? metres / countOf(yarn) : 0;
   for (let given = 1; given < total; given++) {
-    const [yarn] = [...capacities].reduce((best, one) => (share(one) > share(best) ? one : best));
+    const { yarn } = scraps.reduce((best, one) => (claim(one) > claim(best) ? one : best));
     counts.set(yarn, countOf(yarn) + 1);
   }
   return counts;

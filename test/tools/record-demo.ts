@@ -1,11 +1,15 @@
 /**
- * Writes the finished log in demo/: an invented maker at an invented pace, so that there is something to replay. Run it with
+ * Writes the finished log in demo/, an invented maker's at an invented pace, and the picture of the dice bag. Run it with
  * `npm run demo` after a change to the steps of the token pouch, which a log made before would no longer fit.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
 import type { LogEvent } from '../../source/journal/entry.ts';
+import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { jobOfBrief } from '../../source/journal/header.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
+import { metric } from '../../source/shared/units.ts';
+import { bagDrawing } from '../../source/sheet/svg/bag-drawing.ts';
+import { standalone } from '../../source/sheet/svg/element.ts';
 import type { Step } from '../../source/steps/step.ts';
 
 /** Seconds that a kind of step takes this maker. */
@@ -39,9 +43,22 @@ const otherPace = 20;
 const incidents: ReadonlyMap<number, readonly (readonly [afterS: number, event: LogEvent])[]> = new Map([
   [1, [[12, { do: 'note', text: 'practice pouch for the game night, plum and mint' }]]],
   [29, [[9, { do: 'note', text: 'mint runs tighter than plum; loosen the mast a little' }]]],
-  [35, [[4, { do: 'take-back' }], [11, { do: 'redo' }]]],
+  [
+    35,
+    [
+      [4, { do: 'take-back' }],
+      [11, { do: 'redo' }],
+    ],
+  ],
   [52, [[6, { do: 'mark', name: 'closing' }]]],
-  [67, [[900, { do: 'leave' }], [0, { do: 'resume', at: '2026-11-21T19:04:10.000Z' }], [5, { do: 'mark', name: 'graft' }]]],
+  [
+    67,
+    [
+      [900, { do: 'leave' }],
+      [0, { do: 'resume', at: '2026-11-21T19:04:10.000Z' }],
+      [5, { do: 'mark', name: 'graft' }],
+    ],
+  ],
 ]);
 
 /** Repeats the same run each time: a linear congruential generator (constants of Numerical Recipes, 1992). */
@@ -71,8 +88,16 @@ while (!isFinished(state.session)) {
   const step = currentStep(state.session);
   for (const [afterS, event] of incidents.get(step?.step ?? 0) ?? []) record(event, afterS);
   const kind = step?.act.kind;
-  record({ do: 'confirm', count: 1 }, (kind ? (pace[kind] ?? otherPace) : otherPace) * (waver.next().value ?? 1));
+  record(
+    { do: 'confirm', count: 1 },
+    (kind ? (pace[kind] ?? otherPace) : otherPace) * (waver.next().value ?? 1),
+  );
 }
 record({ do: 'finished' }, 0);
 record({ do: 'leave' }, 3);
 writeFileSync('demo/token-pouch.jsonl', lines.join(''));
+
+const dice = jobOfBrief(JSON.parse(readFileSync('demo/dice-bag.json', 'utf8')));
+if (!dice.ok) throw new Error(JSON.stringify(dice.fault));
+const drawing = bagDrawing(dice.value.plan, { widthMm: 90, heightMm: 100 }, metric, 'bag');
+writeFileSync('demo/dice-bag.svg', `${standalone(drawing)}\n`);
