@@ -6,12 +6,13 @@ import { formatChatFault } from '../chat/wording/chat-faults.ts';
 import { formatFault } from '../chat/wording/faults.ts';
 import { sayNow } from '../chat/wording/place.ts';
 import {
-  mostPedals,
+  sayPastSwitches,
   sayPedals,
   sayPedalsForgotten,
   sayPressNow,
   saySet,
-  sayTooManyPedals,
+  sayWarning,
+  type Warning,
 } from '../chat/wording/settings.ts';
 import type { Plan } from '../planning/plan.ts';
 import type { Command, SessionFault } from '../session/command.ts';
@@ -47,6 +48,8 @@ export interface BenchStore {
   readonly set: (change: SettingChange) => void;
   readonly assign: (act: PedalAct | null) => void;
   readonly again: () => void;
+  /** A press did nothing: says why, to the ears too. */
+  readonly warn: (warning: Warning) => void;
   readonly draw: (picture: Picture | null) => void;
 }
 
@@ -61,9 +64,12 @@ export interface BenchStoreOptions {
   readonly keep?: (change: SettingChange) => void;
   /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
   readonly writeSheet?: (plan: Plan, out: string) => Promise<string>;
-  /** Told whenever another step is to be done, and when it is asked for again. */
-  readonly announce?: (state: BenchState, again: boolean) => void;
+  /** Told whenever there is something for the ears. */
+  readonly announce?: Announce;
 }
+
+/** `next`: another step is to be done. `again`: it is asked for again. The others: a press did nothing. */
+export type Announce = (state: BenchState, why: 'next' | 'again' | Warning) => void;
 
 export function createBenchStore(options: BenchStoreOptions): BenchStore {
   const { session, record, settings, lines = [], trouble = () => null, keep, announce, writeSheet } = options;
@@ -74,7 +80,7 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     const { session: before } = state;
     state = { ...state, ...next, trouble: trouble() };
     for (const listener of listeners) listener();
-    if (before.done !== state.session.done) announce?.(state, false);
+    if (before.done !== state.session.done) announce?.(state, 'next');
   };
   const say = (more: readonly Line[]): void => publish({ lines: [...state.lines, ...more] });
   const tell = (...texts: readonly string[]): void => say(answer(...texts));
@@ -89,22 +95,30 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
   const set = (change: SettingChange): void => {
     publish({ settings: { ...state.settings, [change.name]: change.value } });
     keep?.(change);
+    // The step on the screen is spoken at once, or cut short.
+    if (change.name === 'speech') announce?.(state, 'again');
+  };
+
+  const warn = (warning: Warning): void => {
+    const { session: now, settings: given } = state;
+    say([{ tone: 'caution', text: sayWarning(warning, now, unitsFor(given.units)) }]);
+    announce?.(state, warning);
   };
 
   const again = (): void => {
-    announce?.(state, true);
+    announce?.(state, 'again');
     tell(sayNow(state.session, unitsFor(state.settings.units)));
   };
 
   const beginPedal = (act: PedalAct | 'off' | null): void => {
-    if (act === null) return tell(sayPedals(state.settings));
+    const { pedals } = state.settings;
+    if (act === null && Object.keys(pedals).length > 0) return tell(sayPedals(state.settings));
     if (act === 'off') {
       set({ name: 'pedals', value: {} });
       return tell(sayPedalsForgotten);
     }
-    if (Object.keys(state.settings.pedals).length >= mostPedals) return tell(sayTooManyPedals);
-    publish({ assigning: act });
-    tell(sayPressNow(act));
+    publish({ assigning: act ?? 'confirm' });
+    tell(sayPressNow(act ?? 'confirm'));
   };
 
   const carryOut = (reply: Reply): boolean => {
@@ -116,8 +130,8 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
         say(reply.lines);
         return false;
       case 'set':
-        set(reply.change);
         tell(saySet(reply.change));
+        set(reply.change);
         return false;
       case 'pedal':
         beginPedal(reply.act);
@@ -140,7 +154,11 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     if (text.trim() !== '') say([{ tone: 'typed', text: text.trim() }]);
     const intent = parseLine(text);
     const reply = intent.ok ? replyTo(state.session, intent.value, unitsFor(state.settings.units)) : intent;
-    if (reply.ok) return carryOut(reply.value);
+    if (reply.ok) {
+      const leaves = carryOut(reply.value);
+      if (intent.ok && intent.value.kind === 'help') tell(...sayPastSwitches(state.settings));
+      return leaves;
+    }
     say([{ tone: 'fault', text: formatChatFault(reply.fault) }]);
     return false;
   };
@@ -157,6 +175,7 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     set,
     assign: (act) => publish({ assigning: act }),
     again,
+    warn,
     draw: (picture) => publish({ picture }),
   };
 }

@@ -1,10 +1,19 @@
 import type { Step } from './step.ts';
 
-/** Steps that must not be trodden past: mending them costs the most (common practice). */
+/**
+ * Steps that must not be trodden past, since mending them costs the most: the first pass with a new yarn, since a pass with
+ * an empty feeder drops every stitch; a re-seat; the closing row (common practice).
+ */
 export function isGuarded({ act, moves }: Step): boolean {
   switch (act.kind) {
     case 'pass':
       return act.rowInStripe === 1;
+    case 'waste-pass':
+      return act.number === 1;
+    case 'release-waste':
+      return act.reseat;
+    case 'ravel-pass':
+    case 'cord-first-row':
     case 'closing-pass':
     case 'cut-graft-tail':
     case 'take-off':

@@ -3,7 +3,7 @@ import { type ChatCommand, chatCommands, findCommand } from '../chat-commands.ts
 /** Keys that act on an empty prompt. */
 const keyHelp: readonly string[] = [
   'Enter or Space confirms the step. Left arrow takes the last one back.',
-  'Up and Down bring back what you typed; Tab completes a word. Ctrl-C leaves.',
+  'Up and Down bring back what you typed; Tab completes a word. F2 shows large letters. Ctrl-C leaves.',
 ];
 
 /** Help on everything, or on one command. */

@@ -1,6 +1,9 @@
 /** What the bench says about its switches and settings. */
+import { currentStep, type Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, Settings } from '../../settings/settings.ts';
+import type { Units } from '../../shared/units.ts';
 import { formatList } from './numbers.ts';
+import { sayStep } from './steps.ts';
 
 const pedalActNames: Readonly<Record<PedalAct, string>> = {
   confirm: 'confirms the step',
@@ -13,14 +16,24 @@ const pedalActNames: Readonly<Record<PedalAct, string>> = {
 export const mostPedals = 3;
 
 export const sayPressNow = (act: PedalAct): string =>
-  `Press the switch now: it will be the one that ${pedalActNames[act]}. Escape leaves it.`;
+  `Press the switch now: it will be the one that ${pedalActNames[act]}. If nothing happens, the terminal does not pass its key on. Escape leaves it.`;
 
 /** The switch that was pressed, and how a letter can still be typed. */
 export function sayAssigned(key: string, act: PedalAct): readonly string[] {
   const assigned = `The switch types ${key}. With nothing typed, it now ${pedalActNames[act]}.`;
-  return key.length === 1
-    ? [assigned, `To type a command that begins with ${key}, put a slash before it: /${key}…`, cableCaution]
-    : [assigned, cableCaution];
+  return [assigned, ...sayPast([key]), cableCaution];
+}
+
+/** How to type a command that begins with a switch's letter; nothing where no switch types one. */
+export const sayPastSwitches = ({ pedals }: Settings): readonly string[] => sayPast(Object.keys(pedals));
+
+function sayPast(keys: readonly string[]): readonly string[] {
+  const letters = keys.map((key) => key.replace(/^shift\+/, '')).filter((key) => [...key].length === 1);
+  if (letters.length === 0) return [];
+  const examples = formatList(letters.map((letter) => `/${letter}…`));
+  return [
+    `To type a command that begins with ${formatList(letters, 'or')}, put a slash before it: ${examples}`,
+  ];
 }
 
 export const cableCaution =
@@ -36,7 +49,7 @@ export function sayPedals({ pedals }: Settings): string {
   const all = Object.entries(pedals).map(([key, act]) => `${key} ${pedalActNames[act]}`);
   return all.length === 0
     ? 'No switch is assigned. Type pedal confirm, then press the switch.'
-    : `Switches: ${formatList(all)}.`;
+    : `Switches: ${formatList(all)}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.`;
 }
 
 export function saySet({ name, value }: SettingChange): string {
@@ -45,12 +58,16 @@ export function saySet({ name, value }: SettingChange): string {
       return value ? 'Large view on.' : 'Large view off.';
     case 'bell':
       return value
-        ? 'The bell rings: once a step, twice a shaping move, three times a colour.'
+        ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'
         : 'The bell is off.';
     case 'speech':
-      return value ? 'Instructions are spoken.' : 'Instructions are not spoken.';
+      return value ? 'Instructions are to be spoken.' : 'Instructions are not spoken.';
     case 'caution':
-      return `Care is ${value}: it takes ${careMs[value] / 1000} s of looking before a step that must not be trodden past.`;
+      return value === 'low'
+        ? 'Care is low: no step takes longer than another.'
+        : `Care is ${value}: a step that must not be trodden past is there for ${careMs[value] / 1000} s before a press counts.`;
+    case 'pressWindowMs':
+      return `Presses of one switch less than ${value} ms apart count as one.`;
     case 'units':
       return value === 'cm' ? 'Centimetres, grams and metres.' : 'Inches, ounces and yards.';
     default:
@@ -58,13 +75,19 @@ export function saySet({ name, value }: SettingChange): string {
   }
 }
 
-/** How long after the last press a guarded step takes no press (rule of thumb). */
+/** How long a guarded step is there to be looked at before a press counts (rule of thumb). */
 export const careMs: Readonly<Record<Settings['caution'], number>> = { low: 0, usual: 600, high: 1500 };
 
-export const sayLookFirst =
-  'That came too soon after the last press. Look at this step first, then press again.';
-export const sayNoPassDue = (instruction: string): string =>
-  `A pass came where none is due. What comes next: ${instruction}`;
+/** Why a press did nothing. */
+export type Warning = 'too-soon' | 'no-pass-due';
+
+export function sayWarning(warning: Warning, session: Session, units: Units): string {
+  if (warning === 'too-soon') return 'That press came too soon. Look at this step first, then press again.';
+  const step = currentStep(session);
+  const next = step ? sayStep(session.job.plan, step, units) : 'nothing, the bag is finished.';
+  return `A pass came where none is due. What comes next: ${next}`;
+}
+
 export const saySpeechTrouble = (trouble: 'no-program' | 'failed', program: string): string =>
   trouble === 'no-program'
     ? `Nothing can be spoken: there is no speech program here (looked for ${program}).`

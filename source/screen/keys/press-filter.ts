@@ -29,6 +29,8 @@ type Past = {
   /** `doubtful`: the last press counted may have been a repeat; the next event tells. */
   readonly phase: 'tap' | 'doubtful' | 'hold';
   readonly heldSaid: boolean;
+  /** Its release was reported: what else comes before a press is none of a hold. */
+  readonly isUp: boolean;
   readonly tellsKinds: boolean;
 };
 type Judged = readonly [past: Past, act: PressAct];
@@ -39,20 +41,23 @@ export type PressState = ReadonlyMap<string, Past>;
 export const noPresses: PressState = new Map();
 
 const freshPress = (at: number, tellsKinds: boolean): Judged => [
-  { lastAt: at, pressedAt: at, downAt: at, phase: 'tap', heldSaid: false, tellsKinds },
+  { lastAt: at, pressedAt: at, downAt: at, phase: 'tap', heldSaid: false, isUp: false, tellsKinds },
   'press',
 ];
 
 function stillDown(past: Past, at: number, timing: PressTiming): Judged {
-  const isHeld = !past.heldSaid && at - past.downAt >= timing.heldMs;
+  const isHeld = !past.heldSaid && !past.isUp && at - past.downAt >= timing.heldMs;
   return [{ ...past, lastAt: at, heldSaid: past.heldSaid || isHeld }, isHeld ? 'held' : 'ignore'];
 }
 
 // The terminal says what each event is: only bounce is left to time.
 function judgeByKind(past: Past, key: Key, at: number, timing: PressTiming): Judged {
-  if (key.kind !== 'press') return stillDown(past, at, timing);
+  if (key.kind !== 'press') {
+    const [down, act] = stillDown(past, at, timing);
+    return [{ ...down, isUp: past.isUp || key.kind === 'release' }, act];
+  }
   if (at - past.lastAt >= timing.bounceMs || at < past.lastAt) return freshPress(at, true);
-  return [{ ...past, lastAt: at }, 'ignore'];
+  return [{ ...past, lastAt: at, isUp: false }, 'ignore'];
 }
 
 // A press after the window counts at once. It stays doubtful where a first repeat would come, or where the

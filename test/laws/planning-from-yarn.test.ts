@@ -1,0 +1,160 @@
+/** The largest bag that the weighed yarn allows, against every repeat up to it and the ones beyond. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Brief } from '../../source/planning/brief.ts';
+import { type BagFromYarn, planFromYarn } from '../../source/planning/from-yarn.ts';
+import { readBrief } from '../../source/planning/parse-brief.ts';
+import type { Plan } from '../../source/planning/plan.ts';
+import { planBag } from '../../source/planning/plan-bag.ts';
+import { scrapsBrief, sizedBrief } from './planning-briefs.ts';
+
+function briefOf(file: unknown): Brief {
+  const brief = readBrief(file);
+  if (!brief.ok) throw new Error(JSON.stringify(brief.fault));
+  return brief.value;
+}
+
+/** The stitches that give a bag of `rows` the proportions of the wish, found by trying them one by one. */
+function stitchesFor({ bag, swatch, edgeStitches, shapeEveryRows }: Brief, rows: number): number {
+  const [stitchMm, rowMm] = [swatch.widthMm / swatch.stitches, swatch.heightMm / swatch.rows];
+  const mouthMm = Math.hypot((rows / shapeEveryRows - 1) * stitchMm, rows * rowMm);
+  const oneMm = (stitchMm * rows * rowMm) / mouthMm;
+  let stitches = 2 * edgeStitches + 2;
+  if (bag.by === 'counts') throw new Error('no proportions wished');
+  if (bag.by === 'contents') {
+    const heightMm = (mouthMm * bag.heightCm) / bag.girthCm;
+    while ((stitches - 1.5 - edgeStitches) * oneMm < heightMm - 1e-7) stitches++;
+    return stitches;
+  }
+  const off = (choice: number): number =>
+    Math.abs((choice - 1) * oneMm - (mouthMm / 2) * (bag.depthCm / bag.widthCm));
+  while (off(stitches + 1) <= off(stitches) + 1e-7) stitches++;
+  return stitches;
+}
+
+/** The plan of that bag; null where the bed or the scraps do not reach. */
+function shapedAt(brief: Brief, rows: number): Plan | null {
+  const plan = planBag({ ...brief, bag: { by: 'counts', stitches: stitchesFor(brief, rows), rows } });
+  if (!plan.ok) expect(plan.fault.code).toMatch(/^plan\/(bed-too-short|scraps-)/);
+  return plan.ok ? plan.value : null;
+}
+
+const covers = (plan: Plan): boolean => plan.yarn.every(({ enough }) => enough !== false);
+
+const overBags = (
+  kind: 'size' | 'contents',
+  check: (bag: BagFromYarn, brief: Brief) => void,
+  runs = 150,
+): void => {
+  let found = 0;
+  fc.assert(
+    fc.property(sizedBrief(kind), (file) => {
+      const brief = briefOf(file);
+      const bag = planFromYarn(brief);
+      if (!bag.ok) return;
+      found++;
+      check(bag.value, brief);
+    }),
+    { numRuns: runs },
+  );
+  expect(found).toBeGreaterThan(runs / 3);
+};
+
+describe.each(['size', 'contents'] as const)('the largest bag of a shape wished by %s', (kind) => {
+  it('takes no more than there is, and the next repeat up would, or would not fit', () => {
+    overBags(kind, ({ plan, limit }, brief) => {
+      expect(covers(plan)).toBe(true);
+      const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+      const next = shapedAt(brief, plan.rows + stepRows);
+      switch (limit.by) {
+        case 'yarn': {
+          expect(next && covers(next)).toBe(false);
+          expect(next?.yarn.find(({ yarn }) => yarn === limit.yarn)?.enough).toBe(false);
+          break;
+        }
+        case 'bed':
+          expect(next).toBeNull();
+          break;
+        case 'width':
+          expect(next?.size.widthCm).toBeGreaterThan(300);
+          break;
+        default:
+          expect.unreachable('stripes are given');
+      }
+    });
+  });
+
+  it('has as many stitches as its shape asks', () => {
+    overBags(kind, ({ plan }, brief) => {
+      expect(plan.stitches).toBe(shapedAt(brief, plan.rows)?.stitches);
+    });
+  });
+});
+
+describe('the largest bag of scraps', () => {
+  it('takes no more than there is, and no larger one that the bed holds has a sequence', () => {
+    fc.assert(
+      fc.property(scrapsBrief(), (file) => {
+        const brief = briefOf({ ...file, bag: { widthCm: 5, depthCm: 5 } });
+        const bag = planFromYarn(brief);
+        if (!bag.ok) {
+          expect(bag.fault.code).toMatch(/^plan\/scraps-/);
+          return;
+        }
+        const { plan } = bag.value;
+        expect(covers(plan)).toBe(true);
+        const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+        for (let more = 1; more <= 5; more++) expect(shapedAt(brief, plan.rows + more * stepRows)).toBeNull();
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('a bag from its yarn, by hand', () => {
+  const file = {
+    name: 'From yarn',
+    bed: { needles: 60, pitchMm: 6.5 },
+    swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
+    bag: { stitches: 20, rows: 40 },
+    yarns: { plum: { colour: '#6b2d5c', metresPer100g: 190, grams: 40 } },
+    stripes: [{ yarn: 'plum', rows: 2 }],
+  };
+  const withPlum = (plum: object) => ({ ...file, yarns: { plum: { ...file.yarns.plum, ...plum } } });
+
+  it('keeps the proportions of stitches and rows that were given', () => {
+    const [bag, asked] = [planFromYarn(briefOf(file)), planBag(briefOf(file))];
+    if (!bag.ok || !asked.ok) throw new Error('not planned');
+    const { size } = bag.value.plan;
+    expect(size.widthCm).toBeGreaterThan(asked.value.size.widthCm);
+    expect(size.depthCm / size.widthCm).toBeCloseTo(asked.value.size.depthCm / asked.value.size.widthCm, 1);
+    expect(bag.value.limit).toEqual({ by: 'yarn', yarn: 'plum' });
+  });
+
+  it('stops at the end of the bed where there is yarn for more', () => {
+    const bag = planFromYarn(briefOf(withPlum({ grams: 5000 })));
+    expect(bag).toMatchObject({ value: { plan: { stitches: 55 }, limit: { by: 'bed', usable: 56 } } });
+  });
+
+  it('stops at the greatest width that a brief may ask for', () => {
+    const flat = { ...withPlum({ grams: 90_000 }), bag: { widthCm: 300, depthCm: 3 } };
+    const bag = planFromYarn(briefOf(flat));
+    if (!bag.ok) throw new Error(bag.fault.code);
+    expect(bag.value.limit).toEqual({ by: 'width', mostCm: 300 });
+    expect(bag.value.plan.size.widthCm).toBeGreaterThan(299);
+  });
+
+  it('asks for weights, where no yarn has any', () => {
+    const { grams: _, ...plum } = file.yarns.plum;
+    expect(planFromYarn(briefOf({ ...file, yarns: { plum } }))).toMatchObject({
+      fault: { code: 'plan/yarn-not-weighed' },
+    });
+  });
+
+  it('says what is lacking for even the smallest', () => {
+    const bag = planFromYarn(briefOf(withPlum({ grams: 1 })));
+    expect(bag).toMatchObject({
+      fault: { code: 'plan/yarn-for-no-bag', yarn: 'plum', smallest: { rows: 4, fitsBed: true } },
+    });
+  });
+});

@@ -1,0 +1,167 @@
+/** The printed plan: as wide as a page, every number with a meaning, and what it says of the demo bags. */
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { planJson } from '../../source/chat/plan-json.ts';
+import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
+import { planFromYarn } from '../../source/planning/from-yarn.ts';
+import { parseBrief, readBrief } from '../../source/planning/parse-brief.ts';
+import { planBag } from '../../source/planning/plan-bag.ts';
+import { imperial, metric } from '../../source/shared/units.ts';
+import { planOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { sizedBrief } from './planning-briefs.ts';
+
+const demo = (name: string): string => readFileSync(`demo/${name}.json`, 'utf8');
+const demoPlan = (name: string) => planOf(demo(name));
+const demoNames = readdirSync('demo').flatMap((file) => (file.endsWith('.json') ? [file.slice(0, -5)] : []));
+
+const sectionOf = (page: string, title: string): readonly string[] =>
+  (page.split('\n\n').find((part) => part.startsWith(`${title}\n`)) ?? '').split('\n').slice(1);
+
+/** Lines of a page run together, so that a sentence can be looked for across them. */
+const flow = (page: string): string => page.replace(/\s+/g, ' ');
+
+describe('the printed plan of any bag', () => {
+  it('fits 78 columns and has no hole in it, in both systems of units', () => {
+    const files = fc.oneof(briefFile(), sizedBrief('size'), sizedBrief('contents'));
+    fc.assert(
+      fc.property(files, fc.constantFrom(metric, imperial), (file, units) => {
+        const brief = readBrief(file);
+        const plan = brief.ok ? planBag(brief.value) : brief;
+        if (!plan.ok) return;
+        const page = formatPlanPage(plan.value, { units, minutesPerRow: 1.5 });
+        for (const line of page.split('\n')) {
+          expect(line.length).toBeLessThanOrEqual(78);
+          expect(line).toBe(line.trimEnd());
+        }
+        expect(page).not.toMatch(/undefined|NaN|Infinity|null|\[object/);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('fits 78 columns with the longest names that a brief may hold', () => {
+    const long = 'W'.repeat(60);
+    const file = JSON.parse(demo('dice-bag').replaceAll('"plum"', `"${long}"`));
+    const page = formatPlanPage(planOf({ ...file, name: 'V'.repeat(200) }));
+    expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
+  });
+});
+
+describe('the printed plan of a demo bag', () => {
+  it.each(demoNames)('%s names its sources and its rules of thumb', (name) => {
+    const page = formatPlanPage(demoPlan(name));
+    for (const source of ['Munden 1959', 'Craft Yarn Council', 'textile handbooks', 'EN 71-1'])
+      expect(page).toContain(source);
+    expect(flow(page).match(/\(rule of thumb\)/g)?.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(demoNames)('%s has tails to the next 5 cm and whole grams', (name) => {
+    const page = formatPlanPage(demoPlan(name));
+    const [, tail = ''] = /cut a tail of (\S+) cm/.exec(flow(page)) ?? [];
+    expect(Number(tail) % 5).toBe(0);
+    const grams = [
+      ...sectionOf(page, 'YARN')
+        .join(' ')
+        .matchAll(/(\S+) g\b/g),
+    ].map(([, number]) => number);
+    expect(grams.length).toBeGreaterThan(2);
+    for (const number of grams) expect(number).toMatch(/^\d+$/);
+  });
+
+  it('dice-bag reads like this', () => {
+    expect(sectionOf(formatPlanPage(demoPlan('dice-bag')), 'SIZE')).toEqual([
+      '  bag       13.7 cm wide and 18.1 cm deep, flat and sewn',
+      '  asked     14 cm wide and 18 cm deep',
+      '  inside    17.1 cm deep below the cord; the mouth is 27.4 cm round',
+      '  knit      46 stitches, 64 rows round: 63 are knitted, the graft is the last',
+      '  shaping   31 moves, one after every 2 rows, 2 stitches at each edge',
+      '  stripes   16 times plum 2, mint 2 rows; stripes slant 57 degrees from the',
+      '            bottom',
+      '  smaller   12.8 cm by 18.2 cm, with 60 rows',
+      '  larger    14.6 cm by 18.1 cm, with 68 rows',
+    ]);
+  });
+
+  it('dice-bag has its tail for graft and seam in one, and both ways to reckon it', () => {
+    expect(flow(formatPlanPage(demoPlan('dice-bag')))).toContain(
+      'cut a tail of 150 cm of mint, 105 cm to graft and 43 cm to go on and sew the bottom. For the graft: the larger of 3 times the width on the needles, 90 cm (rule of thumb), and the yarn of a row and 10 %, 87 cm; and 15 cm to hold.',
+    );
+  });
+
+  it('dice-bag with the carriage at home on the growing side has two tails', () => {
+    const page = flow(formatPlanPage(planOf({ ...JSON.parse(demo('dice-bag')), homeSide: 'left' })));
+    expect(page).toContain('cut a tail of 105 cm of mint. For the graft');
+    expect(page).toContain('32 bars from each side, with 45 cm of mint: twice the seam and 15 cm to hold');
+  });
+
+  it('rulebook-bag lists where to hang the work, and says so again at the end', () => {
+    const page = formatPlanPage(demoPlan('rulebook-bag'));
+    expect(sectionOf(page, 'BED').slice(-2)).toEqual([
+      '  hang      rows 1 to 78    on L16 to R54   ending on L54 to R16',
+      '            rows 79 to 89   on L16 to R54   ending on L22 to R48',
+    ]);
+    expect(page.split('\n\n').at(-1)).toMatch(/^BEFORE YOU START\n {2}- The bed is too short/);
+  });
+
+  it('leftovers-bag lists its stripes, and takes the cord gauge that was counted', () => {
+    const page = formatPlanPage(demoPlan('leftovers-bag'));
+    const listed = sectionOf(page, 'STRIPES').flatMap((line) => line.slice(12).split(', '));
+    expect(listed).toEqual(demoPlan('leftovers-bag').stripes.map(({ yarn }) => yarn));
+    expect(flow(page)).toContain('by your count of 26 rounds to 10 cm');
+    expect(flow(page)).toContain('17.5 mm of yarn in a stitch, measured');
+  });
+
+  it('marble-bag speaks of one yarn', () => {
+    const page = flow(formatPlanPage(demoPlan('marble-bag')));
+    expect(page).toContain(
+      'sunset throughout, no colour changes; the closing row, graft and seam take it too',
+    );
+    expect(page).not.toContain('STRIPES');
+  });
+
+  it('token-pouch lies between two classes of yarn', () => {
+    expect(flow(formatPlanPage(demoPlan('token-pouch')))).toContain(
+      'between medium (4) and bulky (5) by its gauge',
+    );
+  });
+});
+
+describe('the time on the page', () => {
+  it('is told from the pace of other bags, to 5 minutes', () => {
+    expect(formatPlanPage(demoPlan('dice-bag'), { minutesPerRow: 1.4 })).toContain(
+      'time      about 1 h 30 min, at the pace of your finished bags',
+    );
+  });
+
+  it('is not told where there are none', () => {
+    expect(formatPlanPage(demoPlan('dice-bag'))).not.toContain('time  ');
+  });
+});
+
+describe('the page of a bag planned from its yarn', () => {
+  it('says what it is limited by', () => {
+    const brief = parseBrief(demo('dice-bag'));
+    const bag = brief.ok ? planFromYarn(brief.value) : brief;
+    if (!bag.ok) throw new Error(bag.fault.code);
+    const { plan, limit } = bag.value;
+    expect(flow(formatPlanPage(plan, { limit }))).toContain(
+      'asked the largest of its shape that the weighed yarn allows; one repeat more would take more mint than there is',
+    );
+  });
+});
+
+describe('the plan as JSON', () => {
+  it.each(demoNames)('%s keeps its numbers metric and unrounded', (name) => {
+    const plan = demoPlan(name);
+    const json = JSON.parse(JSON.stringify(planJson(plan)));
+    expect(json.size.widthCm).toBe(plan.size.widthCm);
+    expect(json.graft.cutCm).toBeCloseTo(plan.graft.tailCm + plan.seam.tailCm, 9);
+    expect(json.yarn.map((need: { yarn: string }) => need.yarn)).toEqual([
+      ...plan.brief.yarns.keys(),
+      plan.brief.waste.yarn,
+    ]);
+    expect(json.stripes).toHaveLength(plan.stripes.length);
+  });
+});

@@ -1,0 +1,147 @@
+/** Every warning: a plan that deserves it, one that does not, and the sentence. */
+import { describe, expect, it } from 'vitest';
+import { formatWarning } from '../../source/chat/wording/warnings.ts';
+import { imperial } from '../../source/shared/units.ts';
+import { planOf } from '../fixtures/plan-of.ts';
+
+const yarn = { colour: '#6b2d5c', metresPer100g: 190 };
+
+const sound = {
+  name: 'Sound bag',
+  bed: { needles: 150, pitchMm: 6.5 },
+  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, loopLengthMm: 17.1 },
+  bag: { widthCm: 14, depthCm: 18 } as object,
+  yarns: { plum: yarn, mint: yarn } as Record<string, object>,
+  stripes: [
+    { yarn: 'plum', rows: 2 },
+    { yarn: 'mint', rows: 2 },
+  ],
+};
+
+const swatch = (change: object): object => ({ ...sound, swatch: { ...sound.swatch, ...change } });
+const counts = (stitches: number, rows: number): object => ({ ...sound, bag: { stitches, rows } });
+const six = Object.fromEntries(['plum', 'mint', 'sand', 'slate', 'rust', 'moss'].map((name) => [name, yarn]));
+const { stripes: _, ...unstriped } = sound;
+
+const cases: readonly (readonly [code: string, file: object, sentence: string])[] = [
+  [
+    'plan/yarn-short',
+    { ...sound, yarns: { plum: { ...yarn, grams: 10 }, mint: { ...yarn, grams: 60 } } },
+    'plum is 13 g short, with a reserve of 10 % counted in: find more, or make a smaller bag.',
+  ],
+  [
+    'plan/scraps-unused',
+    {
+      ...unstriped,
+      scraps: {},
+      yarns: {
+        plum: { ...yarn, grams: 60 },
+        mint: { ...yarn, grams: 60 },
+        sand: { ...yarn, grams: 0.5 },
+      },
+    },
+    'sand is left over: too little for a stripe, or no stripe is left for it.',
+  ],
+  [
+    'plan/many-yarns-at-once',
+    { ...sound, yarns: six, stripes: Object.keys(six).map((name) => ({ yarn: name, rows: 2 })) },
+    '6 yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.',
+  ],
+  [
+    'plan/width-far-off',
+    {
+      ...sound,
+      stripes: [
+        { yarn: 'plum', rows: 40 },
+        { yarn: 'mint', rows: 10 },
+      ],
+    },
+    'Whole stripe repeats make it 10.7 cm wide where 14 cm was asked: a shorter repeat comes nearer.',
+  ],
+  [
+    'plan/depth-far-off',
+    { ...sound, bag: { widthCm: 14, depthCm: 1 } },
+    'Whole stitches make it 2 cm deep where 1 cm was asked.',
+  ],
+  [
+    'plan/eyelets-too-few',
+    counts(10, 4),
+    'There are too few eyelets for a cord with both ends outside: choose more rows.',
+  ],
+  [
+    'plan/reseat-needed',
+    { ...counts(46, 64), bed: { needles: 70, pitchMm: 6.5 } },
+    'The bed is too short to crawl all the way: hang the work again after row 40.',
+  ],
+  [
+    'plan/swatch-turned',
+    swatch({ widthCm: 21.6 * (40 / 60), heightCm: 19.2 * (60 / 40) }),
+    'Rows come out wider than stitches: the swatch may have been measured the wrong way round.',
+  ],
+  [
+    'plan/stitch-shape-odd',
+    swatch({ heightCm: 12 }),
+    'A stitch 2.40 times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.',
+  ],
+  [
+    'plan/loop-length-odd',
+    swatch({ loopLengthMm: 10 }),
+    'The measured loop of 10 mm is far from the 19.3 mm that the gauge suggests: measure it again, all yarn figures hang on it.',
+  ],
+  [
+    'plan/fabric-limp',
+    { ...sound, yarns: { plum: { ...yarn, metresPer100g: 800 }, mint: { ...yarn, metresPer100g: 800 } } },
+    'Tightness 0.65 is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.',
+  ],
+  [
+    'plan/fabric-jams',
+    { ...sound, yarns: { plum: { ...yarn, metresPer100g: 80 }, mint: { ...yarn, metresPer100g: 80 } } },
+    'Tightness 2.07 is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.',
+  ],
+  [
+    'plan/stitch-wider-than-pitch',
+    { ...sound, bed: { needles: 200, pitchMm: 4.5 } },
+    'A stitch of 4.8 mm is wider than the needle pitch of 4.5 mm: measure the swatch again, or use a wider bed.',
+  ],
+  [
+    'plan/yarn-unusual-for-bed',
+    { ...sound, bed: { needles: 112, pitchMm: 9 } },
+    'The yarn is finer than a pitch of 9 mm usually knits (medium (4) or bulky (5); rule of thumb): check the swatch, or use a finer bed.',
+  ],
+  [
+    'plan/stripes-alike',
+    { ...sound, stripes: [...sound.stripes, { yarn: 'plum', rows: 2 }] },
+    'Stripes 33 and 1 meet in the same colour, plum, and read as one wide stripe.',
+  ],
+];
+
+const warningsOf = (file: object) => planOf(file).warnings;
+
+describe('a warning', () => {
+  it('is not given without a reason', () => {
+    expect(warningsOf(sound)).toEqual([]);
+  });
+
+  it.each(cases)('%s', (code, file, sentence) => {
+    const warning = warningsOf(file).find((one) => one.code === code);
+    expect(warning && formatWarning(warning)).toBe(sentence);
+  });
+
+  it('speaks of inches and ounces to those who use them', () => {
+    const [code, file] = cases[0] ?? ['', {}];
+    const warning = warningsOf(file).find((one) => one.code === code);
+    expect(warning && formatWarning(warning, imperial)).toContain('0.5 oz short');
+  });
+
+  it('does not list more rows than can be read', () => {
+    const long = warningsOf({ ...counts(60, 640), bed: { needles: 70, pitchMm: 6.5 } })[0];
+    expect(long && formatWarning(long)).toMatch(
+      /hang the work again \d+ times, the first time after row 12\.$/,
+    );
+  });
+
+  it('is not given for stripes of the one yarn there is', () => {
+    const selfStriping = { ...sound, yarns: { plum: yarn }, stripes: [{ yarn: 'plum', rows: 2 }] };
+    expect(warningsOf(selfStriping)).toEqual([]);
+  });
+});
