@@ -52,6 +52,7 @@ async function run({ name, operands, given }: Run): Promise<number> {
       return (await import('./cli/work.ts')).work({
         brief: operands[0] ?? null,
         log: given.get('log'),
+        like: given.get('like'),
         anew: given.has('new'),
         plain: given.has('plain'),
         program: SLANTWISE_VERSION,
@@ -68,7 +69,11 @@ async function run({ name, operands, given }: Run): Promise<number> {
     case 'schema':
       return (await import('./cli/schema.ts')).printSchema();
     case 'replay':
-      return (await import('./cli/logs.ts')).replay(file, json);
+      return (await import('./cli/replay.ts')).replay(file, { json, speed: given.get('speed') });
+    case 'lesson':
+      return (await import('./cli/lesson.ts')).writeLesson(file, operands[1] ?? '', given.get('out') ?? '');
+    case 'reckon':
+      return (await import('./cli/reckon.ts')).printRecord(file, { json, brief: given.get('brief') });
     case 'check':
       return (await import('./cli/logs.ts')).check(file, json);
     case 'bags':

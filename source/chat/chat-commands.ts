@@ -1,8 +1,10 @@
 /** The grammar of the prompt as a table: help, completion and "did you mean" all come out of it. */
-import type { PedalAct } from '../settings/settings.ts';
+import { type PedalAct, settingsTable } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { parsePlace, placeWords } from './parse-place.ts';
+import { parseReplan, replanWords } from './parse-replan.ts';
+import { parseFind, seenWords } from './parse-seen.ts';
 
 export interface ChatCommand {
   readonly name: string;
@@ -22,6 +24,20 @@ const withText =
   (usage: string, make: (text: string) => Intent) =>
   (rest: string): Result<Intent, ChatFault> =>
     rest === '' ? fail({ code: 'chat/needs-more', usage }) : succeed(make(rest));
+
+const parseTo =
+  (kind: 'go' | 'rip') =>
+  (rest: string): Result<Intent, ChatFault> => {
+    const to = parsePlace(rest, kind);
+    return to.ok ? succeed({ kind, to: to.value }) : to;
+  };
+
+function parseTake(rest: string): Result<Intent, ChatFault> {
+  if (rest !== '' && !/^[1-9]\d*$/.test(rest)) {
+    return fail({ code: 'chat/not-a-count', word: rest, usage: 'take 2' });
+  }
+  return succeed({ kind: 'take', number: rest === '' ? null : Number(rest) });
+}
 
 function parseNext(rest: string): Result<Intent, ChatFault> {
   const wanted = rest === '' ? 1 : Number(rest);
@@ -46,6 +62,14 @@ function choice<Word extends string>(
       ? fail({ code: 'chat/not-a-choice', word: rest === '' ? 'nothing' : rest, choices: words })
       : succeed(make(word));
   };
+}
+
+function parseWindow(rest: string): Result<Intent, ChatFault> {
+  if (rest === '') return fail({ code: 'chat/needs-more', usage: 'window 100' });
+  const { check, allowed } = settingsTable.pressWindowMs;
+  return check(Number(rest))
+    ? succeed({ kind: 'set', change: { name: 'pressWindowMs', value: Number(rest) } })
+    : fail({ code: 'chat/not-a-choice', word: rest, choices: [`the whole numbers ${allowed}`] });
 }
 
 const onOff = ['on', 'off'] as const;
@@ -87,7 +111,7 @@ export const chatCommands: readonly ChatCommand[] = [
     name: 'back',
     aliases: ['b', 'undo'],
     usage: 'back',
-    summary: 'take back the last confirmation or jump',
+    summary: 'take back the last step, jump, mend or change of plan',
     example: 'back',
     follows: [],
     parse: plainIntent({ kind: 'do', command: { do: 'take-back' } }),
@@ -108,7 +132,53 @@ export const chatCommands: readonly ChatCommand[] = [
     summary: 'jump to a place: it comes next',
     example: 'go stripe 3',
     follows: placeWords,
-    parse: parsePlace,
+    parse: parseTo('go'),
+  },
+  {
+    name: 'find',
+    aliases: ['locate', 'see'],
+    usage: 'find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE',
+    summary: 'say what you see, as little as you know: where it is, or what went wrong',
+    example: 'find L24 R21 mint carriage right',
+    follows: seenWords,
+    parse: parseFind,
+  },
+  {
+    name: 'rip',
+    aliases: [],
+    usage: 'rip row / stripe / move / step / mark and its number or name',
+    summary: 'the way back with the hands, so that this place comes next again',
+    example: 'rip row 30',
+    follows: placeWords,
+    parse: parseTo('rip'),
+  },
+  {
+    name: 'replan',
+    aliases: [],
+    usage:
+      'replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN',
+    summary: 'plan on from here: other length, measured piece, weighed yarn, new colour',
+    example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
+    follows: replanWords,
+    parse: parseReplan,
+  },
+  {
+    name: 'take',
+    aliases: [],
+    usage: 'take [NUMBER]',
+    summary: 'accept what find, rip or replan offers',
+    example: 'take 1',
+    follows: [],
+    parse: parseTake,
+  },
+  {
+    name: 'stop',
+    aliases: [],
+    usage: 'stop',
+    summary: 'leave a way back or a mend that is being guided',
+    example: 'stop',
+    follows: [],
+    parse: plainIntent({ kind: 'stop' }),
   },
   {
     name: 'where',
@@ -174,6 +244,15 @@ export const chatCommands: readonly ChatCommand[] = [
     parse: plainIntent({ kind: 'again' }),
   },
   {
+    name: 'bags',
+    aliases: [],
+    usage: 'bags',
+    summary: 'what is on the go and finished',
+    example: 'bags',
+    follows: [],
+    parse: plainIntent({ kind: 'bags' }),
+  },
+  {
     name: 'draw',
     aliases: [],
     usage: 'draw strip / bag / fold / bed, or draw off',
@@ -202,6 +281,15 @@ export const chatCommands: readonly ChatCommand[] = [
       kind: 'pedal',
       act: null,
     }),
+  },
+  {
+    name: 'window',
+    aliases: [],
+    usage: 'window MILLISECONDS',
+    summary: 'presses of one switch closer together than this count as one',
+    example: 'window 100',
+    follows: [],
+    parse: parseWindow,
   },
   switchCommand('large', 'largeView', 'big letters, to be read from across the bed'),
   switchCommand('bell', 'bell', 'ring once for a step, twice for a shaping move, three times for a colour'),

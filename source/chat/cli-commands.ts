@@ -16,7 +16,17 @@ export interface CliCommand {
   readonly options: readonly CliOption[];
 }
 
-export type CliName = 'work' | 'plan' | 'steps' | 'schema' | 'sheet' | 'replay' | 'check' | 'bags';
+export type CliName =
+  | 'work'
+  | 'plan'
+  | 'steps'
+  | 'schema'
+  | 'sheet'
+  | 'replay'
+  | 'lesson'
+  | 'reckon'
+  | 'check'
+  | 'bags';
 
 const json: CliOption = { name: 'json', takes: null, summary: 'print JSON and nothing else' };
 
@@ -27,6 +37,11 @@ export const cliCommands: readonly CliCommand[] = [
     summary: 'knit a bag step by step; go on where you left off (also without the word work)',
     options: [
       { name: 'log', takes: 'FILE', summary: 'keep the log in this file' },
+      {
+        name: 'like',
+        takes: 'LOG',
+        summary: 'begin another bag like the one in this log, its changes and notes too',
+      },
       { name: 'new', takes: null, summary: 'start anew, even when this bag is on the go' },
       { name: 'plain', takes: null, summary: 'no screen: read lines, print lines' },
     ],
@@ -60,7 +75,27 @@ export const cliCommands: readonly CliCommand[] = [
     ],
   },
   { name: 'schema', takes: [], summary: 'print the JSON Schema of a brief', options: [] },
-  { name: 'replay', takes: ['LOG'], summary: 'play a log again', options: [json] },
+  {
+    name: 'replay',
+    takes: ['LOG'],
+    summary: 'play a log again, at the pace at which it was worked; outside a terminal print it',
+    options: [{ name: 'speed', takes: 'TIMES', summary: 'times that pace, such as 4 or 0.5' }, json],
+  },
+  {
+    name: 'lesson',
+    takes: ['LOG', 'LINES'],
+    summary: "copy a log with a teacher's lines in it, such as: 33 say Watch the left edge",
+    options: [{ name: 'out', takes: 'COPY', summary: 'a new file for the copy', required: true }],
+  },
+  {
+    name: 'reckon',
+    takes: ['LOG'],
+    summary: 'the record of a bag: time, size, yarn, needles, dates, notes',
+    options: [
+      { name: 'brief', takes: 'FILE', summary: 'write its brief to a new file, to make another' },
+      json,
+    ],
+  },
   {
     name: 'check',
     takes: ['LOG'],

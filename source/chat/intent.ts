@@ -1,6 +1,11 @@
 import type { Command } from '../session/command.ts';
+import type { Look } from '../session/diagnose/suspect.ts';
 import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
+import type { ReplanWish } from './replan-wish.ts';
+
+/** A place as a maker names it. */
+export type NamedPlace = Landmark | { readonly at: 'mark'; readonly name: string };
 
 /** What can be drawn in place of the counters. */
 export type Picture = 'strip' | 'bag' | 'fold' | 'bed';
@@ -8,7 +13,16 @@ export type Picture = 'strip' | 'bag' | 'fold' | 'bed';
 /** What a typed line asks for. Parsing makes one of these and performs nothing. */
 export type Intent =
   | { readonly kind: 'do'; readonly command: Command }
-  | { readonly kind: 'go'; readonly to: Landmark | { readonly at: 'mark'; readonly name: string } }
+  | { readonly kind: 'go'; readonly to: NamedPlace }
+  /** What is seen at the bench; `more` adds to what was said before, `unsure` passes by the question that was asked. */
+  | { readonly kind: 'find'; readonly more: boolean; readonly seen: Look; readonly unsure: boolean }
+  | { readonly kind: 'rip'; readonly to: NamedPlace }
+  | { readonly kind: 'replan'; readonly wish: ReplanWish }
+  /** Accepts one of the things offered last. */
+  | { readonly kind: 'take'; readonly number: number | null }
+  /** Leaves a way back or a mend where it is. */
+  | { readonly kind: 'stop' }
+  | { readonly kind: 'bags' }
   | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'marks' | 'notes' }
   | { readonly kind: 'help'; readonly topic: string | null }
   | { readonly kind: 'set'; readonly change: SettingChange }
@@ -27,5 +41,19 @@ export type ChatFault =
   | { readonly code: 'chat/not-a-count'; readonly word: string; readonly usage: string }
   | { readonly code: 'chat/not-a-choice'; readonly word: string; readonly choices: readonly string[] }
   | { readonly code: 'chat/needs-more'; readonly usage: string }
-  | { readonly code: 'chat/unknown-place'; readonly word: string; readonly usage: string }
-  | { readonly code: 'chat/no-such-mark'; readonly name: string; readonly known: readonly string[] };
+  | {
+      readonly code: 'chat/unknown-place';
+      readonly word: string;
+      readonly usage: string;
+      readonly verb: string;
+    }
+  | { readonly code: 'chat/no-such-mark'; readonly name: string; readonly known: readonly string[] }
+  | { readonly code: 'chat/left-of-what'; readonly word: 'left' | 'right' }
+  | { readonly code: 'chat/which-edge'; readonly needle: string }
+  | { readonly code: 'chat/too-many-needles'; readonly needles: readonly string[] }
+  | { readonly code: 'chat/count-of-what'; readonly word: string }
+  | { readonly code: 'chat/not-a-measurement'; readonly word: string; readonly usage: string }
+  | { readonly code: 'chat/nothing-found-before' }
+  | { readonly code: 'chat/nothing-offered' }
+  | { readonly code: 'chat/not-offered'; readonly most: number }
+  | { readonly code: 'chat/nothing-to-stop' };

@@ -1,30 +1,31 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { phases } from '../steps/step.ts';
-import type { ChatFault, Intent } from './intent.ts';
+import type { ChatFault, NamedPlace } from './intent.ts';
 
 const numbered = ['stripe', 'row', 'move', 'step'] as const;
 
-/** Words that may follow `go`. */
+/** Words that may follow `go` and `rip`. */
 export const placeWords: readonly string[] = [...phases, ...numbered, 'mark'];
 
-const usage = 'go stripe 3';
+type Read = Result<NamedPlace, ChatFault>;
 
-/** Reads what follows `go`: a phase, a numbered place, or a mark; words may be shortened. */
-export function parsePlace(rest: string): Result<Intent, ChatFault> {
+/** Reads what follows `verb`: a phase, a numbered place, or a mark; words may be shortened. */
+export function parsePlace(rest: string, verb: 'go' | 'rip'): Read {
+  const usage = `${verb} stripe 3`;
   if (rest === '') return fail({ code: 'chat/needs-more', usage });
   const joined = rest.toLowerCase().replace(/\s+/g, '-');
   const phase = phases.find((one) => one === joined);
-  if (phase) return succeed({ kind: 'go', to: { at: 'phase', phase } });
+  if (phase) return succeed({ at: 'phase', phase });
   const [word = '', ...others] = rest.split(/\s+/);
   const place = expand(word.toLowerCase());
-  if (place === null) return fail({ code: 'chat/unknown-place', word, usage });
-  if (place === 'mark') return parseMark(others.join(' '));
+  if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
+  if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
-  if (number) return parseNumber(number, others.join(' '));
+  if (number) return parseNumber(number, others.join(' '), verb);
   const named = phases.find((one) => one === place);
   return named
-    ? succeed({ kind: 'go', to: { at: 'phase', phase: named } })
-    : fail({ code: 'chat/unknown-place', word, usage });
+    ? succeed({ at: 'phase', phase: named })
+    : fail({ code: 'chat/unknown-place', word, usage, verb });
 }
 
 /** The one place word that `word` begins; null when there is none or more than one. */
@@ -34,14 +35,15 @@ function expand(word: string): string | null {
   return matches.length === 1 ? (matches[0] ?? null) : null;
 }
 
-function parseMark(name: string): Result<Intent, ChatFault> {
-  if (name === '') return fail({ code: 'chat/needs-more', usage: 'go mark NAME' });
-  return succeed({ kind: 'go', to: { at: 'mark', name } });
+function parseMark(name: string, verb: string): Read {
+  if (name === '') return fail({ code: 'chat/needs-more', usage: `${verb} mark NAME` });
+  return succeed({ at: 'mark', name });
 }
 
-function parseNumber(at: (typeof numbered)[number], text: string): Result<Intent, ChatFault> {
+function parseNumber(at: (typeof numbered)[number], text: string, verb: string): Read {
   const number = Number(text);
-  if (text === '') return fail({ code: 'chat/needs-more', usage: `go ${at} 3` });
-  if (!Number.isInteger(number)) return fail({ code: 'chat/not-a-count', word: text, usage: `go ${at} 3` });
-  return succeed({ kind: 'go', to: { at, number } });
+  const usage = `${verb} ${at} 3`;
+  if (text === '') return fail({ code: 'chat/needs-more', usage });
+  if (!Number.isInteger(number)) return fail({ code: 'chat/not-a-count', word: text, usage });
+  return succeed({ at, number });
 }

@@ -1,6 +1,9 @@
+/** A recording in words: what the player and a plain replay say of each event. */
 import type { Entry } from '../journal/entry.ts';
 import { isCommand } from '../journal/notation.ts';
-import type { Recording } from '../journal/recording.ts';
+import type { Moment, Recording } from '../journal/recording.ts';
+import type { Session } from '../session/session.ts';
+import { answer, type Line } from './line.ts';
 import { sayDone } from './reply.ts';
 import { formatDuration } from './wording/logs.ts';
 
@@ -9,25 +12,36 @@ export function* replayLines({ header, start, moments, finished }: Recording): G
   yield `${header.name}, begun ${header.startedAt.slice(0, 10)}`;
   let before = start;
   let elapsedMs = 0;
-  for (const { entry, session } of moments) {
-    elapsedMs += entry.afterMs;
-    const texts = isCommand(entry.event)
-      ? sayDone(before, session, entry.event).map((line) => line.text)
-      : occurrenceLines(entry);
-    for (const text of texts) yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
-    before = session;
+  for (const moment of moments) {
+    elapsedMs += moment.entry.afterMs;
+    for (const { text } of momentLines(before, moment))
+      yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
+    before = moment.session;
   }
   yield finished ? 'The bag is finished.' : 'The log ends here; the bag is not finished.';
 }
 
-function occurrenceLines({ event }: Entry): readonly string[] {
+/** The last lines once `shown` events have been shown, at most `most` of them. Costs the same anywhere in the log. */
+export function lastLines({ start, moments }: Recording, shown: number, most: number): readonly Line[] {
+  let lines: readonly Line[] = [];
+  for (let i = shown - 1; i >= 0 && lines.length < most; i--) {
+    const before = moments[i - 1]?.session ?? start;
+    lines = [...momentLines(before, moments[i] as Moment), ...lines];
+  }
+  return lines.slice(-most);
+}
+
+const momentLines = (before: Session, { entry, session }: Moment): readonly Line[] =>
+  isCommand(entry.event) ? sayDone(before, session, entry.event) : occurrenceLines(entry);
+
+function occurrenceLines({ event }: Entry): readonly Line[] {
   switch (event.do) {
     case 'resume':
-      return [`Back at the bench, ${event.at.slice(0, 10)}`];
+      return answer(`Back at the bench, ${event.at.slice(0, 10)}`);
     case 'say':
-      return [event.text];
+      return answer(event.text);
     case 'pause-here':
-      return ['A place to pause'];
+      return answer('A place to pause');
     default:
       return [];
   }

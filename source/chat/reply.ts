@@ -1,39 +1,49 @@
 /** What comes back on a line typed at the prompt. Nothing is performed here: the effect is part of the reply. */
 
+import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
+import type { SeenFault } from '../session/locate/seen.ts';
+import type { RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
-import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
-import type { ChatFault, Intent, Picture } from './intent.ts';
+import type { ChatFault, Intent, NamedPlace } from './intent.ts';
 import { answer, type Line } from './line.ts';
+import { replyToFind } from './reply-find.ts';
+import { replyToReplan } from './reply-replan.ts';
+import { replyToRip } from './reply-rip.ts';
+import { noTalk, type Reply, type Talk, takeOffer } from './talk.ts';
+import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
 import { formatTopic } from './wording/help.ts';
 import { sayMarks, sayNotes, sayPlace, sayWhere } from './wording/place.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
 
-export type Reply =
-  | { readonly kind: 'do'; readonly command: Command }
-  | { readonly kind: 'say'; readonly lines: readonly Line[] }
-  | { readonly kind: 'set'; readonly change: SettingChange }
-  | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
-  | { readonly kind: 'again' }
-  | { readonly kind: 'draw'; readonly picture: Picture | null }
-  | { readonly kind: 'sheet'; readonly out: string }
-  | { readonly kind: 'leave' };
+export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault;
 
 export function replyTo(
   session: Session,
   intent: Intent,
   units: Units = metric,
-): Result<Reply, ChatFault | LandmarkFault> {
+  talk: Talk = noTalk,
+): Result<Reply, ReplyFault> {
   switch (intent.kind) {
     case 'do':
       return succeed({ kind: 'do', command: intent.command });
     case 'go':
       return replyToGo(session, intent.to);
+    case 'find':
+      return replyToFind(session, intent, talk);
+    case 'rip': {
+      const done = doneAt(session, intent.to);
+      return done.ok ? replyToRip(session, done.value) : done;
+    }
+    case 'replan':
+      return replyToReplan(session, intent.wish, units);
+    case 'take':
+      return takeOffer(session, talk, intent.number);
     case 'show':
       return succeed({ kind: 'say', lines: show(session, intent.what, units) });
     case 'help':
@@ -43,22 +53,25 @@ export function replyTo(
     case 'again':
     case 'draw':
     case 'sheet':
+    case 'stop':
+    case 'bags':
     case 'leave':
       return succeed(intent);
   }
 }
 
-type Place = Extract<Intent, { readonly kind: 'go' }>['to'];
-
-function replyToGo(session: Session, to: Place): Result<Reply, ChatFault | LandmarkFault> {
-  if (to.at === 'mark') {
-    const done = session.marks.get(to.name);
-    return done === undefined
-      ? fail({ code: 'chat/no-such-mark', name: to.name, known: [...session.marks.keys()] })
-      : succeed({ kind: 'do', command: { do: 'jump', done } });
-  }
-  const done = doneBefore(session.job, to);
+function replyToGo(session: Session, to: NamedPlace): Result<Reply, ChatFault | LandmarkFault> {
+  const done = doneAt(session, to);
   return done.ok ? succeed({ kind: 'do', command: { do: 'jump', done: done.value } }) : done;
+}
+
+/** Steps confirmed where the place comes next. */
+function doneAt({ job, marks }: Session, to: NamedPlace): Result<number, ChatFault | LandmarkFault> {
+  if (to.at !== 'mark') return doneBefore(job, to);
+  const done = marks.get(to.name);
+  return done === undefined
+    ? fail({ code: 'chat/no-such-mark', name: to.name, known: [...marks.keys()] })
+    : succeed(done);
 }
 
 function show(
@@ -79,14 +92,28 @@ function show(
 }
 
 /** What the transcript says once a command has been carried out. */
-export function sayDone(before: Session, after: Session, command: Command): readonly Line[] {
+export function sayDone(
+  before: Session,
+  after: Session,
+  command: Command,
+  units: Units = metric,
+): readonly Line[] {
   switch (command.do) {
     case 'confirm':
       return doneLines(before, after);
     case 'take-back':
-      return answer(`Taken back: ${sayPlace(after)}`);
+      return answer(
+        `Taken back: ${sayPlace(after)}`,
+        ...sayCounted(before, after, command.do),
+        ...sayChanged(before, after, units),
+        ...sayCannotUndo(before, after),
+      );
     case 'redo':
-      return answer(`Done again: ${sayPlace(after)}`);
+      return answer(
+        `Done again: ${sayPlace(after)}`,
+        ...sayCounted(before, after, command.do),
+        ...sayChanged(before, after, units),
+      );
     case 'jump':
       return answer(`Jumped: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'note':
@@ -94,9 +121,9 @@ export function sayDone(before: Session, after: Session, command: Command): read
     case 'rip-back':
       return answer(`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'mend':
-      return answer(`Set right: ${sayPlace(after)}`);
+      return answer(`Set right: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'replan':
-      return answer(`Planned anew: ${after.job.plan.rows} rows round. ${sayPlace(after)}`);
+      return answer(`Planned anew: ${sayPlanned(after, units)}.`, `Now ${sayPlace(after)}`);
     case 'mark':
       return answer(`Marked this place as ${command.name}.`);
   }

@@ -6,6 +6,7 @@ import { type Job, stepAt } from '../steps/job.ts';
 import { doneBeforeMove } from '../steps/landmarks.ts';
 import { yarnOfRow } from '../steps/outline.ts';
 import type { Phase, Step } from '../steps/step.ts';
+import { sayWayStep, type Way } from './way.ts';
 import { cautionOf } from './wording/cautions.ts';
 import { bedNow } from './wording/place.ts';
 import { saySoon } from './wording/shaping.ts';
@@ -49,7 +50,16 @@ export interface BenchView {
   readonly colours: ReadonlyMap<string, string>;
 }
 
-export function benchView(session: Session, units: Units = metric): BenchView {
+/** The bench at its place; on a way back or a mend, `now` and what follows are the steps of the way. */
+export function benchView(session: Session, units: Units = metric, way: Way | null = null): BenchView {
+  const view = planView(session, units);
+  const now = way && sayWayStep(way);
+  if (!way || !now) return view;
+  const shout = way.kind === 'back' ? 'rip back' : 'mend';
+  return { ...view, finished: false, now, caution: null, shout, afterwards: sayWayStep(way, 1) };
+}
+
+function planView(session: Session, units: Units): BenchView {
   const { job, done } = session;
   const { plan } = job;
   const step = currentStep(session);

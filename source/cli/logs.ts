@@ -1,4 +1,3 @@
-import { replayLines } from '../chat/replay-lines.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault, formatTornTail } from '../chat/wording/journal-faults.ts';
 import { formatBag, formatTally } from '../chat/wording/logs.ts';
@@ -7,23 +6,8 @@ import { listLogs } from '../files/log-list.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { saveSoundPart } from '../files/save-sound-part.ts';
 import { tallyLog } from '../journal/check.ts';
-import { entryJson } from '../journal/notation.ts';
 import { readLog } from '../journal/read-log.ts';
-import { readRecording } from '../journal/recording.ts';
 import { complain, exitCodes } from './outcome.ts';
-
-/** Prints a log as it was worked: each step with the time at which it was confirmed. */
-export function replay(path: string, json: boolean): number {
-  const bytes = readBytes(path, mostLogBytes);
-  if (!bytes.ok) return complain(formatFileFault(bytes.fault));
-  const recording = readRecording(bytes.value);
-  if (!recording.ok) return complain(`${path}: ${formatJournalFault(recording.fault)}`);
-  const lines = json
-    ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
-    : replayLines(recording.value);
-  for (const line of lines) process.stdout.write(`${line}\n`);
-  return exitCodes.done;
-}
 
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
 export function check(path: string, json: boolean): number {

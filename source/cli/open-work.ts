@@ -5,15 +5,18 @@ import { isDeepStrictEqual } from 'node:util';
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
-import { sayOtherBag } from '../chat/wording/logs.ts';
+import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
 import { listLogs, newLogPath } from '../files/log-list.ts';
 import { openSessionLog, startSessionLog } from '../files/open-log.ts';
+import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { saveSoundPart } from '../files/save-sound-part.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
+import { briefLike, notesLike } from '../journal/like.ts';
+import { readLog } from '../journal/read-log.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 
@@ -21,6 +24,8 @@ export interface WorkOptions {
   /** Path of a brief; null goes on with the bag in hand. */
   readonly brief: string | null;
   readonly log: string | undefined;
+  /** Log of a bag that another is to match. */
+  readonly like: string | undefined;
   readonly anew: boolean;
   /** Version of this program. */
   readonly program: string;
@@ -33,6 +38,7 @@ interface BriefText {
 
 /** An open log to work in, or one sentence that says why there is none. */
 export function openWork(options: WorkOptions): Result<SessionLog, string> {
+  if (options.like !== undefined) return beginLike(options, options.like);
   const brief = options.brief === null ? null : readBrief(options.brief);
   if (brief && !brief.ok) return brief;
   const asked = brief?.value ?? null;
@@ -67,6 +73,21 @@ function begin(
   if (begun.ok) return begun;
   const { fault } = begun;
   return fail(isFileFault(fault) ? formatFileFault(fault) : `${options.brief ?? ''}: ${formatFault(fault)}`);
+}
+
+/** Begins a bag with the brief of another log, as it was changed on the way; its notes come first. */
+function beginLike(options: WorkOptions, like: string): Result<SessionLog, string> {
+  if (options.brief !== null) return fail(sayLikeAlone);
+  const bytes = readBytes(like, mostLogBytes);
+  if (!bytes.ok) return fail(formatFileFault(bytes.fault));
+  const { state, fault } = readLog(bytes.value);
+  if (!state || fault) return fail(explain(like, fault ?? { code: 'journal/no-header' }));
+  const path = namedLog(options.log, process.env);
+  const asked = { json: briefLike(state.header, state.session), name: state.header.name };
+  const begun = begin({ ...options, brief: like }, asked, path, path === null);
+  if (!begun.ok) return begun;
+  for (const text of notesLike(state.session)) begun.value.append({ do: 'note', text });
+  return begun;
 }
 
 function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result<SessionLog, string> {

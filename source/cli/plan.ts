@@ -2,23 +2,46 @@ import { planJson } from '../chat/plan-json.ts';
 import { stepJson } from '../chat/steps-json.ts';
 import { formatPlanPage } from '../chat/wording/plan-page.ts';
 import { phaseNames, sayStep } from '../chat/wording/steps.ts';
+import { settingsFolder } from '../files/data-folders.ts';
+import { loadSettings } from '../files/settings-file.ts';
+import type { BagLimit } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
+import { type Result, succeed } from '../shared/result.ts';
+import { unitsFor } from '../shared/units.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import { complain, exitCodes } from './outcome.ts';
-import { readPlan } from './read-brief.ts';
+import { ownRowMinutes } from './pace.ts';
+import { readBagFromYarn, readPlan } from './read-brief.ts';
 
 export interface PlanOptions {
   readonly json: boolean;
   readonly fromYarn: boolean;
 }
 
-export function printPlan(path: string, { json }: PlanOptions): number {
-  const plan = readPlan(path);
-  if (!plan.ok) return complain(plan.fault);
-  process.stdout.write(
-    json ? `${JSON.stringify(planJson(plan.value), null, 2)}\n` : `${formatPlanPage(plan.value)}\n`,
-  );
+/** Prints the plan of a brief; `fromYarn` takes its size for a shape, and makes that as large as the yarn allows. */
+export function printPlan(path: string, { json, fromYarn }: PlanOptions): number {
+  const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
+  if (!bag.ok) return complain(bag.fault);
+  const text = json ? jsonText(bag.value) : pageText(bag.value);
+  process.stdout.write(`${text}\n`);
   return exitCodes.done;
+}
+
+interface Bag {
+  readonly plan: Plan;
+  /** Null where a size was asked for. */
+  readonly limit: BagLimit | null;
+}
+
+const withoutLimit = (plan: Result<Plan, string>): Result<Bag, string> =>
+  plan.ok ? succeed({ plan: plan.value, limit: null }) : plan;
+
+const jsonText = ({ plan, limit }: Bag): string =>
+  JSON.stringify({ ...planJson(plan), ...(limit ? { limit } : {}) }, null, 2);
+
+function pageText({ plan, limit }: Bag): string {
+  const { units } = loadSettings(settingsFolder()).settings;
+  return formatPlanPage(plan, { units: unitsFor(units), minutesPerRow: ownRowMinutes(), limit });
 }
 
 export async function printSteps(path: string, json: boolean): Promise<number> {

@@ -1,17 +1,25 @@
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { readBriefFile } from '../files/brief-file.ts';
+import type { Brief } from '../planning/brief.ts';
+import type { PlanFault } from '../planning/fault.ts';
+import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, type Result } from '../shared/result.ts';
 
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
-export function readPlan(path: string): Result<Plan, string> {
+export const readPlan = (path: string): Result<Plan, string> => planFile(path, planBag);
+
+/** The largest bag of the brief's shape that its weighed yarns allow, or the sentence. */
+export const readBagFromYarn = (path: string): Result<BagFromYarn, string> => planFile(path, planFromYarn);
+
+function planFile<Bag>(path: string, plan: (brief: Brief) => Result<Bag, PlanFault>): Result<Bag, string> {
   const text = readBriefFile(path);
   if (!text.ok) return fail(formatFileFault(text.fault));
   const brief = parseBrief(text.value);
   if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
-  const plan = planBag(brief.value);
-  return plan.ok ? succeed(plan.value) : fail(`${path}: ${formatFault(plan.fault)}`);
+  const planned = plan(brief.value);
+  return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault)}`);
 }

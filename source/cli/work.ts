@@ -1,9 +1,11 @@
 import { answer } from '../chat/line.ts';
 import { formatFileFault, formatSaveStatus } from '../chat/wording/file-faults.ts';
 import { formatTornTail } from '../chat/wording/journal-faults.ts';
-import { sayWelcome } from '../chat/wording/place.ts';
+import { sayBags } from '../chat/wording/logs.ts';
+import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
 import { saySettingsRefused, saySettingsSetAside, saySpeechTrouble } from '../chat/wording/settings.ts';
-import { settingsFolder } from '../files/data-folders.ts';
+import { logFolder, settingsFolder } from '../files/data-folders.ts';
+import { listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { type LoadedSettings, loadSettings, saveSetting } from '../files/settings-file.ts';
 import { createAnnouncer } from '../screen/announce.ts';
@@ -25,11 +27,17 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
   const speech = createSpeech({
     onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
   });
+  const announce = createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
   const store = createBenchStore({
     session: log.session,
     record: log.append,
     settings: loaded.settings,
-    lines: answer(...settingsNotice(loaded), ...tornNotice(log), ...sayWelcome(log.session, units)),
+    lines: answer(
+      ...settingsNotice(loaded),
+      ...tornNotice(log),
+      ...sayWelcome(log.session, units),
+      ...notesBefore(log, options),
+    ),
     trouble: () => formatSaveStatus(log.status),
     keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
     writeSheet: async (plan, out) => {
@@ -37,8 +45,10 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
       const written = saveSheet(plan, { out, forClass: false });
       return written.ok ? written.value : written.fault;
     },
-    announce: createAnnouncer({ speech, write: (text) => process.stdout.write(text) }),
+    bags: () => sayBags(listLogs(logFolder())),
+    announce,
   });
+  announce(store.get(), 'again');
   try {
     return await guide(store, options.plain);
   } finally {
@@ -51,6 +61,10 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
 
 const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
   tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];
+
+/** What was noted on the bag that this one is to match. */
+const notesBefore = ({ session }: SessionLog, { like }: WorkOptions): readonly string[] =>
+  like === undefined || session.notes.length === 0 ? [] : sayNotes(session);
 
 const settingsNotice = ({ setAsideAs, fault, refused }: LoadedSettings): readonly string[] => [
   ...(setAsideAs === null ? [] : [saySettingsSetAside(setAsideAs)]),

@@ -73,7 +73,8 @@ function stepBack(player: Player): Outcome {
     : succeed({ ...showFirst(player, last), playing: false });
 }
 
-const speeds: readonly number[] = [0.25, 0.5, 1, 2, 4, 8, 16, 32, 64];
+/** Times the recorded pace. */
+export const speeds: readonly number[] = [0.25, 0.5, 1, 2, 4, 8, 16, 32, 64];
 
 function faster(player: Player): Outcome {
   const speed = speeds.find((one) => one > player.speed);

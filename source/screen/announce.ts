@@ -1,16 +1,21 @@
 /** Tells a step to the ears: a bell that differs by what comes next, and a spoken instruction. Never waited for. */
-import { speakStep } from '../chat/wording/spoken.ts';
+import { sayWayStep } from '../chat/way.ts';
+import { speakStep, speakWarning } from '../chat/wording/spoken.ts';
 import { currentStep } from '../session/session.ts';
+import { unitsFor } from '../shared/units.ts';
 import type { Step } from '../steps/step.ts';
-import type { BenchState } from './bench-store.ts';
+import type { Announce } from './bench-store.ts';
 import type { Speech } from './speech.ts';
 
-/** Rings: one for an ordinary step, two for a shaping move, three where the colour changes. */
-export function ringsFor({ act }: Step): number {
-  if (act.kind === 'thread') return 3;
-  return act.kind === 'increase' || act.kind === 'decrease' ? 2 : 1;
+/** Rings: one for an ordinary step, two for a shaping move, three where another yarn goes into the feeder. */
+export function ringsFor({ act, moves }: Step): number {
+  if (act.kind === 'increase' || act.kind === 'decrease') return 2;
+  return moves.some(({ move }) => move === 'feed') ? 3 : 1;
 }
 
+/** A press that did nothing must not sound like one that did. */
+const warningRings = 4;
+/** Closer together they run into one another (rule of thumb). */
 const betweenRingsMs = 180;
 
 export interface AnnounceOptions {
@@ -19,10 +24,7 @@ export interface AnnounceOptions {
   readonly write: (text: string) => void;
 }
 
-export function createAnnouncer({
-  speech,
-  write,
-}: AnnounceOptions): (state: BenchState, again: boolean) => void {
+export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
   let ringing: NodeJS.Timeout | undefined;
   const ring = (times: number): void => {
     clearTimeout(ringing);
@@ -31,10 +33,12 @@ export function createAnnouncer({
     ringing = setTimeout(ring, betweenRingsMs, times - 1);
     ringing.unref();
   };
-  return ({ session, settings }, again) => {
+  return ({ session, settings, way }, why) => {
     const step = currentStep(session);
-    if (!step) return;
-    if (settings.bell && !again) ring(ringsFor(step));
-    if (settings.speech) speech.say(speakStep(step));
+    const isWarning = why !== 'next' && why !== 'again';
+    if (settings.bell && why !== 'again') ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
+    if (!settings.speech) return speech.stop();
+    const instruction = (way && sayWayStep(way)) ?? speakStep(step, unitsFor(settings.units));
+    speech.say(isWarning ? `${speakWarning[why]}: ${instruction}` : instruction);
   };
 }

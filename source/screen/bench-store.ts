@@ -1,9 +1,10 @@
 import type { Picture } from '../chat/intent.ts';
 import { answer, type Line } from '../chat/line.ts';
 import { parseLine } from '../chat/parse-line.ts';
-import { type Reply, replyTo, sayDone } from '../chat/reply.ts';
+import { replyTo } from '../chat/reply.ts';
+import { noTalk, type Reply } from '../chat/talk.ts';
+import { sayWayStep, type Way } from '../chat/way.ts';
 import { formatChatFault } from '../chat/wording/chat-faults.ts';
-import { formatFault } from '../chat/wording/faults.ts';
 import { sayNow } from '../chat/wording/place.ts';
 import {
   sayPastSwitches,
@@ -20,6 +21,7 @@ import type { Session } from '../session/session.ts';
 import type { PedalAct, SettingChange, Settings } from '../settings/settings.ts';
 import type { Result } from '../shared/result.ts';
 import { unitsFor } from '../shared/units.ts';
+import { createMoves } from './bench-moves.ts';
 
 export interface BenchState {
   readonly session: Session;
@@ -32,6 +34,8 @@ export interface BenchState {
   readonly assigning: PedalAct | null;
   /** The drawing that stands in place of the counters. */
   readonly picture: Picture | null;
+  /** A way back or a mend that the hands are on: its steps come before the plan's. */
+  readonly way: Way | null;
 }
 
 /** Carries out a command and has it on disk before it answers. */
@@ -64,6 +68,8 @@ export interface BenchStoreOptions {
   readonly keep?: (change: SettingChange) => void;
   /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
   readonly writeSheet?: (plan: Plan, out: string) => Promise<string>;
+  /** The bags on the go and finished, a line each. */
+  readonly bags?: () => readonly string[];
   /** Told whenever there is something for the ears. */
   readonly announce?: Announce;
 }
@@ -72,25 +78,29 @@ export interface BenchStoreOptions {
 export type Announce = (state: BenchState, why: 'next' | 'again' | Warning) => void;
 
 export function createBenchStore(options: BenchStoreOptions): BenchStore {
-  const { session, record, settings, lines = [], trouble = () => null, keep, announce, writeSheet } = options;
-  let state: BenchState = { session, lines, trouble: trouble(), settings, assigning: null, picture: null };
+  const { session, settings, lines = [], trouble = () => null, keep, announce, writeSheet, bags } = options;
+  let state: BenchState = {
+    session,
+    lines,
+    trouble: trouble(),
+    settings,
+    assigning: null,
+    picture: null,
+    way: null,
+  };
+  let talk = noTalk;
   const listeners = new Set<() => void>();
 
   const publish = (next: Partial<BenchState>): void => {
-    const { session: before } = state;
+    const { session: before, way } = state;
     state = { ...state, ...next, trouble: trouble() };
     for (const listener of listeners) listener();
-    if (before.done !== state.session.done) announce?.(state, 'next');
+    if (before.done !== state.session.done || way !== state.way) announce?.(state, 'next');
   };
   const say = (more: readonly Line[]): void => publish({ lines: [...state.lines, ...more] });
   const tell = (...texts: readonly string[]): void => say(answer(...texts));
 
-  const perform = (command: Command): void => {
-    const before = state.session;
-    const after = record(command);
-    if (!after.ok) return say([{ tone: 'fault', text: formatFault(after.fault) }]);
-    publish({ session: after.value, lines: [...state.lines, ...sayDone(before, after.value, command)] });
-  };
+  const { perform, begin, leave } = createMoves({ get: () => state, publish, record: options.record });
 
   const set = (change: SettingChange): void => {
     publish({ settings: { ...state.settings, [change.name]: change.value } });
@@ -107,7 +117,7 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
 
   const again = (): void => {
     announce?.(state, 'again');
-    tell(sayNow(state.session, unitsFor(state.settings.units)));
+    tell((state.way && sayWayStep(state.way)) ?? sayNow(state.session, unitsFor(state.settings.units)));
   };
 
   const beginPedal = (act: PedalAct | 'off' | null): void => {
@@ -128,6 +138,20 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
         return false;
       case 'say':
         say(reply.lines);
+        return false;
+      case 'offer':
+        talk = reply.talk;
+        say(reply.lines);
+        return false;
+      case 'begin':
+        begin(reply.way);
+        return false;
+      case 'stop':
+        if (state.way) leave(state.way);
+        else say([{ tone: 'fault', text: formatChatFault({ code: 'chat/nothing-to-stop' }) }]);
+        return false;
+      case 'bags':
+        tell(...(bags?.() ?? []));
         return false;
       case 'set':
         tell(saySet(reply.change));
@@ -153,7 +177,8 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
   const submit = (text: string): boolean => {
     if (text.trim() !== '') say([{ tone: 'typed', text: text.trim() }]);
     const intent = parseLine(text);
-    const reply = intent.ok ? replyTo(state.session, intent.value, unitsFor(state.settings.units)) : intent;
+    const units = unitsFor(state.settings.units);
+    const reply = intent.ok ? replyTo(state.session, intent.value, units, talk) : intent;
     if (reply.ok) {
       const leaves = carryOut(reply.value);
       if (intent.ok && intent.value.kind === 'help') tell(...sayPastSwitches(state.settings));

@@ -1,7 +1,9 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
 import { createInterface } from 'node:readline';
-import type { Line } from '../chat/line.ts';
+import { answer, type Line } from '../chat/line.ts';
+import { sayWayStep } from '../chat/way.ts';
 import { sayNow } from '../chat/wording/place.ts';
+import { sayNoPedalHere } from '../chat/wording/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import type { BenchStore } from './bench-store.ts';
@@ -14,12 +16,26 @@ export async function runPlain(
 ): Promise<void> {
   let printed = 0;
   let done = -1;
+  let onWay = store.get().way;
+  let told: string | null = null;
   const show = (): void => {
-    const { lines, session } = store.get();
+    const { lines, session, settings, trouble, way } = store.get();
     for (const line of lines.slice(printed)) if (isTold(line)) print(line.text);
     printed = lines.length;
-    if (session.done !== done) print(sayNow(session));
+    if (trouble !== null && trouble !== told) print(trouble);
+    told = trouble;
+    if (session.done !== done || way !== onWay) {
+      print((way && sayWayStep(way)) ?? sayNow(session, unitsFor(settings.units)));
+    }
     done = session.done;
+    onWay = way;
+  };
+  // Keys cannot be told here before a line ends: what was asked of the maker is taken back.
+  const refusePedal = (): void => {
+    if (store.get().assigning === null) return;
+    store.assign(null);
+    printed = store.get().lines.length;
+    store.say(answer(sayNoPedalHere));
   };
   const tellPicture = async (): Promise<void> => {
     const { picture, session, settings } = store.get();
@@ -33,12 +49,16 @@ export async function runPlain(
     store.draw(null);
   };
   show();
-  for await (const line of createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })) {
+  const reader = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
+  for await (const line of reader) {
     const leaves = store.submit(line);
+    refusePedal();
     show();
     await tellPicture();
-    if (leaves) return;
+    if (leaves) break;
   }
+  // Leaving the loop does not: a terminal would be read from for ever.
+  reader.close();
 }
 
 /** What was typed or confirmed is known already: only what is new is told. */

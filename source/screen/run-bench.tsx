@@ -19,11 +19,11 @@ export async function runBench(store: BenchStore): Promise<Leaving> {
   // The keys are ours before anything can be seen, so that none goes astray.
   const reader = readKeys(process.stdin, keys.onKey, {
     output: process.stdout,
-    // Only a foot switch needs to know how long it is held; other terminals and shells are left as they are.
-    reportKinds: Object.keys(store.get().settings.pedals).length > 0,
+    reportKinds: wantsKinds(store),
     onResume: () => store.say([]),
     onEnd: interrupt,
   });
+  const forgetKinds = store.subscribe(() => reader.reportKinds(wantsKinds(store)));
   // Before Ink hears of it: what was drawn for another width cannot be erased line by line.
   const clearWindow = (): void => void process.stdout.write('\x1b[H\x1b[J');
   process.stdout.on('resize', clearWindow);
@@ -40,9 +40,19 @@ export async function runBench(store: BenchStore): Promise<Leaving> {
   } finally {
     for (const signal of endingSignals) process.off(signal, interrupt);
     process.stdout.off('resize', clearWindow);
+    forgetKinds();
     reader.stop();
   }
   return end;
 }
+
+/**
+ * Only a foot switch needs to know how long it is held, and media keys and chords arrive only when they are asked for:
+ * terminals of those who have no switch are left as they are.
+ */
+const wantsKinds = (store: BenchStore): boolean => {
+  const { assigning, settings } = store.get();
+  return assigning !== null || Object.keys(settings.pedals).length > 0;
+};
 
 const endingSignals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;

@@ -3,7 +3,7 @@
  * the old one short, and what goes wrong is told once.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { accessSync, constants } from 'node:fs';
+import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
 export interface Speech {
@@ -19,16 +19,19 @@ interface Program {
 
 const plainArgs = (text: string): readonly string[] => [text];
 
+/** Holds the text for programs that would read their arguments as code. */
+const textVariable = 'SLANTWISE_TO_SAY';
+
 /** Speech programs that systems commonly carry, the one to be preferred first. */
 const programs: Readonly<Partial<Record<NodeJS.Platform, readonly Program[]>>> = {
   darwin: [{ name: 'say', args: plainArgs }],
   win32: [
     {
       name: 'powershell.exe',
-      args: (text) => [
+      args: () => [
         '-NoProfile',
         '-Command',
-        `Add-Type -AssemblyName System.Speech; (New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak('${text.replaceAll("'", "''")}')`,
+        `Add-Type -AssemblyName System.Speech; (New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak($env:${textVariable})`,
       ],
     },
   ],
@@ -40,11 +43,18 @@ const elsewhere: readonly Program[] = [
   { name: 'spd-say', args: (text) => ['--wait', text] },
 ];
 
+interface Found {
+  readonly program: Program;
+  readonly file: string;
+}
+
+type Trouble = 'no-program' | 'failed';
+
 export interface SpeechOptions {
   readonly platform?: NodeJS.Platform;
   readonly path?: string;
   /** Told once what is wrong. */
-  readonly onTrouble: (trouble: 'no-program' | 'failed', program: string) => void;
+  readonly onTrouble: (trouble: Trouble, program: string) => void;
 }
 
 export function createSpeech({
@@ -53,11 +63,11 @@ export function createSpeech({
   onTrouble,
 }: SpeechOptions): Speech {
   const choices = programs[platform] ?? elsewhere;
-  let found: { readonly program: Program; readonly file: string } | null | undefined;
+  let found: Found | null = null;
   let speaking: ChildProcess | null = null;
   let told = false;
 
-  const tell = (trouble: 'no-program' | 'failed', program: string): void => {
+  const tell = (trouble: Trouble, program: string): void => {
     if (told) return;
     told = true;
     onTrouble(trouble, program);
@@ -66,29 +76,38 @@ export function createSpeech({
     speaking?.kill();
     speaking = null;
   };
+  const start = ({ program, file }: Found, text: string): ChildProcess => {
+    const child = spawn(file, program.args(text), {
+      stdio: 'ignore',
+      windowsHide: true,
+      env: { ...process.env, [textVariable]: text },
+    });
+    child.on('error', () => tell('failed', program.name));
+    child.on('exit', (code) => {
+      // One that was cut short may end as it likes.
+      if (speaking !== child) return;
+      speaking = null;
+      if (code !== 0) tell('failed', program.name);
+    });
+    child.unref();
+    return child;
+  };
   const say = (text: string): void => {
     stop();
     found ??= findProgram(choices, path);
     if (!found) return tell('no-program', formatNames(choices));
-    const { program, file } = found;
-    const child = spawn(file, program.args(text.replace(/^-+/, '')), { stdio: 'ignore' });
-    child.on('error', () => tell('failed', program.name));
-    child.on('exit', (code) => {
-      if (code !== null && code !== 0) tell('failed', program.name);
-      if (speaking === child) speaking = null;
-    });
-    child.unref();
-    speaking = child;
+    try {
+      speaking = start(found, text.replace(/^-+/, ''));
+    } catch {
+      tell('failed', found.program.name);
+    }
   };
   return { say, stop };
 }
 
 const formatNames = (choices: readonly Program[]): string => choices.map(({ name }) => name).join(', ');
 
-function findProgram(
-  choices: readonly Program[],
-  path: string,
-): { readonly program: Program; readonly file: string } | null {
+function findProgram(choices: readonly Program[], path: string): Found | null {
   for (const program of choices) {
     for (const folder of path.split(delimiter).filter(Boolean)) {
       const file = join(folder, program.name);
@@ -101,7 +120,7 @@ function findProgram(
 function canRun(file: string): boolean {
   try {
     accessSync(file, constants.X_OK);
-    return true;
+    return statSync(file).isFile();
   } catch {
     return false;
   }

@@ -27,7 +27,7 @@ export function createSwitchPresses(store: BenchStore): SwitchPresses {
   let presses = noPresses;
   let passes: Passes = { done: -1, count: 0 };
   /** How long the step on the screen has been there to be looked at. */
-  let shown = { done: store.get().session.done, since: Number.NEGATIVE_INFINITY };
+  let shown = { done: store.get().session.done, way: store.get().way, since: Number.NEGATIVE_INFINITY };
   /** By key, the last two presses: the one a hold began with, and its first repeat while that is in doubt. */
   const effects = new Map<string, readonly Effect[]>();
 
@@ -43,8 +43,8 @@ export function createSwitchPresses(store: BenchStore): SwitchPresses {
   };
 
   const confirm = (at: number): void => {
-    const { session, settings } = store.get();
-    const step = currentStep(session);
+    const { session, settings, way } = store.get();
+    const step = way ? null : currentStep(session);
     const tooSoon = at - shown.since < careMs[settings.caution];
     if (step && tooSoon && isGuarded(step)) return store.warn('too-soon');
     store.perform({ do: 'confirm', count: 1 });
@@ -52,7 +52,9 @@ export function createSwitchPresses(store: BenchStore): SwitchPresses {
 
   // No care here: a carriage that has crossed cannot be asked to look first.
   const pass = (): void => {
-    const { session } = store.get();
+    const { session, way } = store.get();
+    // On the way back the carriage crosses without knitting: the maker says when a step of it is done.
+    if (way) return;
     const step = currentStep(session);
     const due = step ? passesIn(step) : 0;
     if (due === 0) return store.warn('no-pass-due');
@@ -87,18 +89,19 @@ export function createSwitchPresses(store: BenchStore): SwitchPresses {
   };
 
   const takeJudged = (act: PressAct, what: PedalAct, key: Key, at: number): void => {
-    const { session: before } = store.get();
+    const before = store.get();
     const passesBefore = passes;
     if (act === 'press') {
       press(what, at);
-      remember(key, { changed: store.get().session !== before, passesBefore });
+      const { session, way } = store.get();
+      remember(key, { changed: session !== before.session || way !== before.way, passesBefore });
     } else if (act === 'withdraw') withdraw(what, key);
     else if (act === 'held' && what === 'confirm') goBack(key);
   };
 
   const look = (at: number): void => {
-    const { done } = store.get().session;
-    if (done !== shown.done) shown = { done, since: at };
+    const { session, way } = store.get();
+    if (session.done !== shown.done || way !== shown.way) shown = { done: session.done, way, since: at };
   };
 
   return {

@@ -57,7 +57,7 @@ export const settingsTable: { readonly [Name in keyof Settings]: Setting<Setting
   caution: {
     default: 'usual',
     ...oneOf('low', 'usual', 'high'),
-    meaning: 'how many steps ask for a second look before they are confirmed',
+    meaning: 'how long a step that must not be trodden past is there before a press counts',
   },
   pedals: {
     default: {},

@@ -59,3 +59,11 @@ export const formatMassNeeded = (grams: number, { mass }: Units): string =>
 /** Yarn that is needed: up to the next metre or yard. */
 export const formatYarnNeeded = (metres: number, { yarn }: Units): string =>
   yarn === 'm' ? `${roundUp(metres, 1)} m` : `${roundUp(metresToYards(metres), 1)} yd`;
+
+export const gsmToOuncesPerSquareYard = (gsm: number): number => gramsToOunces(gsm) * metresPerYard ** 2;
+
+/** What a fabric weighs: `326 g to the square metre`, `9.6 oz to the square yard`. */
+export const formatFabricMass = (gsm: number, { mass }: Units): string =>
+  mass === 'g'
+    ? `${Math.round(gsm)} g to the square metre`
+    : `${show(gsmToOuncesPerSquareYard(gsm), 1)} oz to the square yard`;

@@ -22,6 +22,11 @@ describe('a typed line', () => {
     ['go closing row', { kind: 'go', to: { at: 'phase', phase: 'closing-row' } }],
     ['go cast', { kind: 'go', to: { at: 'phase', phase: 'cast-on' } }],
     ['go mark before the re-seat', { kind: 'go', to: { at: 'mark', name: 'before the re-seat' } }],
+    ['rip row 30', { kind: 'rip', to: { at: 'row', number: 30 } }],
+    ['take', { kind: 'take', number: null }],
+    ['take 2', { kind: 'take', number: 2 }],
+    ['stop', { kind: 'stop' }],
+    ['bags', { kind: 'bags' }],
     ['wh', { kind: 'show', what: 'where' }],
     ['help go', { kind: 'help', topic: 'go' }],
     ['quit', { kind: 'leave' }],
@@ -42,7 +47,14 @@ describe('a typed line', () => {
       'chat/unknown-place',
       'home is not a place to go to. For example: go stripe 3; type help go for more.',
     ],
-    ['r', null, null],
+    ['re', 'chat/ambiguous', 're could be redo or replan: type one more letter.'],
+    [
+      'find L9',
+      'chat/which-edge',
+      'Is L9 the left edge or the right? Type left L9, or right L9, or give both edges.',
+    ],
+    ['take some', 'chat/not-a-count', 'some is not a whole number. For example: take 2.'],
+    ['rip', 'chat/needs-more', 'Something is missing. For example: rip stripe 3.'],
   ])('%j is answered with what to type instead', (line, code, sentence) => {
     const parsed = parseLine(line);
     expect(parsed.ok ? null : parsed.fault.code).toBe(code);
@@ -73,6 +85,8 @@ describe('completion', () => {
     ['/wh', ['/where']],
     ['go s', ['go stripes', 'go seam', 'go stripe', 'go step']],
     ['go mark be', ['go mark before']],
+    ['rip mark a', ['rip mark after']],
+    ['replan s', ['replan shorter']],
     ['xyz', []],
   ])('%j', (text, found) => {
     expect(completeLine(text, ['before', 'after'])).toEqual(found);

@@ -26,7 +26,7 @@ const overSlips = (slip: ShapingSlip, runs: number, check: (job: Job, slipped: S
 describe('every shaping move omitted or doubled', () => {
   it.each(slips)('is named from the bed it leaves, with its number: %s', (slip) => {
     let count = 0;
-    overSlips(slip, 12, (job, { number, done, looks }) => {
+    overSlips(slip, 7, (job, { number, done, looks }) => {
       const [first] = named(job, looks, done);
       expect({ done, slip: first?.slip, number: first?.number }).toEqual({ done, slip, number });
       count++;
@@ -35,7 +35,7 @@ describe('every shaping move omitted or doubled', () => {
   });
 
   it.each(slips)('is among what the row counter leaves where the program has lost count: %s', (slip) => {
-    overSlips(slip, 6, (job, { number, looks }) => {
+    overSlips(slip, 4, (job, { number, looks }) => {
       const found = named(job, looks).map((one) => `${one.slip} ${one.number}`);
       // Where another place looks just so, nothing is wrong to see.
       if (found.length > 0) expect(found).toContain(`${slip} ${number}`);
@@ -84,6 +84,6 @@ describe('a shaping move half made', () => {
         expect(first?.mends.map((mend) => mend.how)).toEqual(['now']);
         expect(first?.mends[0]?.steps[0]?.moves).toEqual(step.moves);
       }
-    }, 10);
+    }, 6);
   });
 });

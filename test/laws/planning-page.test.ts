@@ -51,10 +51,10 @@ describe('the printed plan of any bag', () => {
 
 describe('the printed plan of a demo bag', () => {
   it.each(demoNames)('%s names its sources and its rules of thumb', (name) => {
-    const page = formatPlanPage(demoPlan(name));
+    const page = flow(formatPlanPage(demoPlan(name)));
     for (const source of ['Munden 1959', 'Craft Yarn Council', 'textile handbooks', 'EN 71-1'])
       expect(page).toContain(source);
-    expect(flow(page).match(/\(rule of thumb\)/g)?.length).toBeGreaterThanOrEqual(3);
+    expect(page.match(/\(rule of thumb\)/g)?.length).toBeGreaterThanOrEqual(3);
   });
 
   it.each(demoNames)('%s has tails to the next 5 cm and whole grams', (name) => {
@@ -131,7 +131,7 @@ describe('the printed plan of a demo bag', () => {
 describe('the time on the page', () => {
   it('is told from the pace of other bags, to 5 minutes', () => {
     expect(formatPlanPage(demoPlan('dice-bag'), { minutesPerRow: 1.4 })).toContain(
-      'time      about 1 h 30 min, at the pace of your finished bags',
+      'time      about 1 h 30 min for the rows, at the pace of your finished bags',
     );
   });
 
@@ -149,6 +149,17 @@ describe('the page of a bag planned from its yarn', () => {
     expect(flow(formatPlanPage(plan, { limit }))).toContain(
       'asked the largest of its shape that the weighed yarn allows; one repeat more would take more mint than there is',
     );
+  });
+
+  it('says how to ask for it, and leaves out bags of other shapes', () => {
+    const brief = parseBrief(demo('dice-bag'));
+    const bag = brief.ok ? planFromYarn(brief.value) : brief;
+    if (!bag.ok) throw new Error(bag.fault.code);
+    const { plan, limit } = bag.value;
+    const page = formatPlanPage(plan, { limit });
+    const [, written = ''] = /write +"bag": (\{.*?\}) into the brief/.exec(page) ?? [];
+    expect(planOf({ ...JSON.parse(demo('dice-bag')), bag: JSON.parse(written) })).toEqual(plan);
+    expect(page).not.toMatch(/^ {2}(smaller|larger) /m);
   });
 });
 

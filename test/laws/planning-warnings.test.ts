@@ -33,6 +33,7 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
     'plan/scraps-unused',
     {
       ...unstriped,
+      bag: { stitches: 46, rows: 64 },
       scraps: {},
       yarns: {
         plum: { ...yarn, grams: 60 },
@@ -71,7 +72,7 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
   [
     'plan/reseat-needed',
     { ...counts(46, 64), bed: { needles: 70, pitchMm: 6.5 } },
-    'The bed is too short to crawl all the way: hang the work again after row 40.',
+    'The bed is too short to crawl all the way: hang the work again after row 42.',
   ],
   [
     'plan/swatch-turned',
@@ -136,7 +137,7 @@ describe('a warning', () => {
   it('does not list more rows than can be read', () => {
     const long = warningsOf({ ...counts(60, 640), bed: { needles: 70, pitchMm: 6.5 } })[0];
     expect(long && formatWarning(long)).toMatch(
-      /hang the work again \d+ times, the first time after row 12\.$/,
+      /hang the work again \d+ times, the first time after row 14\.$/,
     );
   });
 

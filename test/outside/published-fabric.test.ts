@@ -43,12 +43,15 @@ describe('fabric mass', () => {
       bed: { needles: 400, pitchMm: 6.5, marginNeedles: 0 },
       swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
       bag: { stitches: 399, rows: 4000 },
-      yarns: { plum: { colour: '#6b2d5c', metresPer100g: 190 } },
+      yarns: {
+        plum: { colour: '#6b2d5c', metresPer100g: 190 },
+        mint: { colour: '#9fd8c2', metresPer100g: 190 },
+      },
       stripes: [{ yarn: 'plum', rows: 2 }],
-      cord: { tieCm: 0 },
+      cord: { yarn: 'mint' },
     });
     const squareMetres = (399 * 4.8 * 4000 * 3.6) / 1e6;
-    // Tails and cord are less than a hundredth of so large a piece.
+    // Tails are less than a hundredth of so large a piece.
     expect((plan.yarn[0]?.grams ?? 0) / squareMetres / plan.fabricMassGsm).toBeCloseTo(1, 2);
   });
 });

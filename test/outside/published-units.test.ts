@@ -13,6 +13,7 @@ import {
   formatYarnNeeded,
   gramsPerOunce,
   gramsToOunces,
+  gsmToOuncesPerSquareYard,
   imperial,
   metresPerYard,
   metresToYards,
@@ -40,6 +41,17 @@ describe('units', () => {
     fc.assert(
       fc.property(amount, (value) => {
         expect(convert(value) / unit(value, from).toNumber(to)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+});
+
+describe('the weight of a fabric', () => {
+  it('turns into ounces to the square yard as a units library does', () => {
+    fc.assert(
+      fc.property(amount, (gsm) => {
+        const library = unit(gsm, 'g/m^2').toNumber('oz/yard^2');
+        expect(gsmToOuncesPerSquareYard(gsm) / library).toBeCloseTo(1, 12);
       }),
     );
   });

@@ -1,10 +1,36 @@
 import { exhaustive } from '../../shared/exhaustive.ts';
 import type { LandmarkFault } from '../../steps/landmarks.ts';
 import type { ChatFault } from '../intent.ts';
+import type { ReplyFault } from '../reply.ts';
+import { formatRipBackFault, formatSeenFault } from './finding.ts';
+import { formatReplanFault } from './finding-replan.ts';
 import { formatList } from './numbers.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
-export function formatChatFault(fault: ChatFault | LandmarkFault): string {
+export function formatChatFault(fault: ReplyFault): string {
+  switch (fault.code) {
+    case 'seen/needle-off-bed':
+    case 'seen/unknown-yarn':
+    case 'seen/not-a-count':
+      return formatSeenFault(fault);
+    case 'rip-back/no-such-place':
+    case 'rip-back/not-behind':
+      return formatRipBackFault(fault);
+    case 'replan/rows-not-whole-repeats':
+    case 'replan/rows-too-few':
+    case 'replan/rows-too-many':
+    case 'replan/unknown-yarn':
+    case 'replan/yarn-not-to-come':
+    case 'replan/colours-meet':
+    case 'replan/measure-impossible':
+    case 'replan/too-late':
+      return formatReplanFault(fault);
+    default:
+      return formatOwnFault(fault);
+  }
+}
+
+function formatOwnFault(fault: ChatFault | LandmarkFault): string {
   switch (fault.code) {
     case 'chat/unknown-command':
       return fault.nearest
@@ -19,13 +45,33 @@ export function formatChatFault(fault: ChatFault | LandmarkFault): string {
     case 'chat/needs-more':
       return `Something is missing. For example: ${fault.usage}.`;
     case 'chat/unknown-place':
-      return `${fault.word} is not a place to go to. For example: ${fault.usage}; type help go for more.`;
+      return `${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
     case 'chat/no-such-mark':
       return fault.known.length > 0
         ? `There is no mark ${fault.name}. Marks: ${formatList(fault.known)}.`
         : 'No marks have been made yet. Type mark and a name.';
     case 'steps/no-such-place':
       return `There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
+    case 'chat/left-of-what':
+      return `Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
+    case 'chat/which-edge':
+      return `Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
+    case 'chat/too-many-needles':
+      return `${formatList(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
+    case 'chat/count-of-what':
+      return `${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
+    case 'chat/not-a-measurement':
+      return `${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+    case 'chat/nothing-found-before':
+      return 'Nothing was said of this place yet: type find and what you see, without the word and.';
+    case 'chat/nothing-offered':
+      return 'Nothing is on offer here: type find, rip or replan first.';
+    case 'chat/not-offered':
+      return fault.most === 1
+        ? 'There is one offer: type take.'
+        : `Which one? Type take and a number from 1 to ${fault.most}.`;
+    case 'chat/nothing-to-stop':
+      return 'No way back and no mend is being guided.';
     default:
       return exhaustive(fault);
   }

@@ -2,23 +2,44 @@
 import type { ReplanFault } from '../../planning/plan-from.ts';
 import type { ReplanChoice, ReplanChoices } from '../../session/replan/replan-choices.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { count, formatCm, formatList } from './numbers.ts';
+import { formatLength, formatMassNeeded, metric, type Units } from '../../shared/units.ts';
+import { count, formatList } from './numbers.ts';
 
-/** As planned first, then the choices from short to long, then the one that comes nearest. */
-export function formatReplanChoices({ aimCm, asPlanned, choices, best }: ReplanChoices): readonly string[] {
-  return [
+/** What finishing as planned gives, then each choice under its number from short to long, then the nearest. */
+export function formatReplanChoices(
+  { aimCm, asPlanned, choices, best }: ReplanChoices,
+  units: Units = metric,
+): readonly string[] {
+  const planned =
     asPlanned === null
       ? 'As planned it cannot be finished.'
-      : `Finished as planned: ${formatReplanChoice(asPlanned)}.`,
-    ...choices.filter((choice) => choice !== asPlanned).map((choice) => `Or ${formatReplanChoice(choice)}.`),
-    best === null
-      ? 'The weighed yarn lasts for none of them: bring in another yarn, or rip back.'
-      : `Nearest to ${formatCm(aimCm)} wide with the yarn there is: ${best.rows} rows.`,
+      : `As planned, ${formatReplanChoice(asPlanned, units)}.`;
+  if (choices.length === 0) return [planned, 'There is no other length to choose.'];
+  return [
+    planned,
+    ...choices.map((choice, i) => `  ${i + 1}  ${formatReplanChoice(choice, units)}`),
+    nearest(aimCm, choices, best, units),
+    choices.length === 1
+      ? 'To go on like that type take.'
+      : 'To go on like one of them type take and its number.',
   ];
 }
 
+function nearest(
+  aimCm: number,
+  choices: readonly ReplanChoice[],
+  best: ReplanChoice | null,
+  units: Units,
+): string {
+  if (best === null)
+    return 'The weighed yarn lasts for none: bring in another with replan colour, or rip back.';
+  const number = choices.findIndex(({ rows }) => rows === best.rows) + 1;
+  const named = number === 0 ? `replan rows ${best.rows}` : `${best.rows} rows, number ${number}`;
+  return `Nearest to ${formatLength(aimCm, units)} wide with the yarn there is: ${named}.`;
+}
+
 /** `60 rows, 1 repeat fewer: 12.9 cm wide, 17.6 cm deep, 31 rows to go` and any yarn that does not last. */
-export function formatReplanChoice(choice: ReplanChoice): string {
+export function formatReplanChoice(choice: ReplanChoice, units: Units = metric): string {
   const { rows, repeatsMore, widthCm, depthCm, rowsLeft, yarn } = choice;
   const than =
     repeatsMore === 0
@@ -27,9 +48,9 @@ export function formatReplanChoice(choice: ReplanChoice): string {
   const short = yarn
     .filter(({ enough }) => enough === false)
     .map(({ yarn: name, withReserveGrams, haveGrams }) => {
-      return `${name} is ${Math.ceil(withReserveGrams - (haveGrams ?? 0))} g short`;
+      return `${name} is ${formatMassNeeded(withReserveGrams - (haveGrams ?? 0), units)} short`;
     });
-  const size = `${formatCm(widthCm)} wide, ${formatCm(depthCm)} deep, ${count(rowsLeft, 'row')} to go`;
+  const size = `${formatLength(widthCm, units)} wide, ${formatLength(depthCm, units)} deep, ${count(rowsLeft, 'row')} to go`;
   return `${rows} rows${than}: ${formatList([size, ...short], 'but')}`;
 }
 

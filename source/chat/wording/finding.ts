@@ -88,7 +88,7 @@ export function formatDiagnosis(diagnosis: Diagnosis): string {
     case 'needle-left-resting':
       return `${needle} holds no loop since ${move}: it should be working, for the eyelet.`;
     case 'stitch-dropped':
-      return 'One needle between the edges has lost its loop: look along the row for a ladder.';
+      return 'One needle between the edges has lost its loop: look along the row for a ladder, and catch it with a latch tool before the next pass.';
     case 'carriage-wrong-side':
       return `The carriage should stand on the ${place.looks.carriage} after row ${row}.`;
     case 'wrong-yarn-in-feeder':
@@ -133,7 +133,7 @@ function heading({ how, afterDone, thenDone }: Mend): string {
 const shown = ({ shows }: Mend): readonly string[] =>
   shows.length === 0 ? [] : [`It will show: ${formatList(shows.map((trace) => traces[trace]))}.`];
 
-const formatMendStep = ({ moves, row, turnsCounterBack }: MendStep): string =>
+export const formatMendStep = ({ moves, row, turnsCounterBack }: MendStep): string =>
   [...moves.map(formatMendMove), ...counterBack(turnsCounterBack, row)].join(' ');
 
 const counterBack = (turnsBack: boolean, row: number): readonly string[] =>

@@ -24,6 +24,31 @@ export function formatBag(tally: Tally | null, path: string, lastUsed: Date): st
   return `${day}  ${tally.name}, ${state}  ${path}`;
 }
 
+export interface Bag {
+  readonly path: string;
+  readonly lastUsed: Date;
+  readonly tally: { readonly ok: true; readonly value: Tally } | { readonly ok: false };
+}
+
+/** More bags than this are seen with `slantwise bags`. */
+const mostBags = 8;
+
+/** The bags used last, and how to make another like one of them. */
+export function sayBags(bags: readonly Bag[]): readonly string[] {
+  if (bags.length === 0) return ['No bags in the folder of logs yet.'];
+  const more = bags.length - mostBags;
+  return [
+    ...bags
+      .slice(0, mostBags)
+      .map(({ tally, path, lastUsed }) => formatBag(tally.ok ? tally.value : null, path, lastUsed)),
+    ...(more > 0 ? [`and ${more} more: slantwise bags lists them all.`] : []),
+    'To make another like one of them, leave and type slantwise work --like and its file.',
+  ];
+}
+
+/** What is asked for cannot be had together. */
+export const sayLikeAlone = 'Give --like or a brief, not both: the brief comes from the log.';
+
 /** The log named holds another bag than the brief named. */
 export const sayOtherBag = (path: string, name: string): string =>
   `${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;

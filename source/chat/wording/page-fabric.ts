@@ -2,11 +2,14 @@ import { normalTightness, workableTightness } from '../../planning/fabric.ts';
 import { modelLoopLength } from '../../planning/gauge.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { classesOfGauge, classesOfPitch, stitchesPer4In } from '../../planning/yarn-class.ts';
-import { formatLength, formatSmall, type Units } from '../../shared/units.ts';
+import { formatFabricMass, formatLength, formatSmall, type Units } from '../../shared/units.ts';
 import { nameClass, nameClasses } from './classes.ts';
 import { labelled } from './page.ts';
 
-export function fabricLines({ gauge, tightness, brief }: Plan, units: Units): readonly string[] {
+export function fabricLines(
+  { gauge, tightness, fabricMassGsm, brief }: Plan,
+  units: Units,
+): readonly string[] {
   const { stitchMm, rowMm } = gauge;
   const { stitches, rows, widthMm, heightMm, state } = brief.swatch;
   const per = units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
@@ -18,7 +21,11 @@ export function fabricLines({ gauge, tightness, brief }: Plan, units: Units): re
       `${(per.mm / stitchMm).toFixed(1)} stitches and ${(per.mm / rowMm).toFixed(1)} rows to ${per.name}; a stitch is ${formatSmall(stitchMm, units)} wide and ${formatSmall(rowMm, units)} high`,
     ),
     ...labelled('loop', loopText({ gauge, brief }, units)),
-    ...labelled('tightness', `${tightness.toFixed(2)}, ${tightnessText(tightness)}`),
+    ...labelled(
+      'tightness',
+      `${tightness.toFixed(2)} (root of tex / loop in mm), ${tightnessText(tightness)}`,
+    ),
+    ...labelled('weight', `${formatFabricMass(fabricMassGsm, units)}, as the swatch measures it`),
     ...labelled('yarn', classText(stitchMm, brief.bed.pitchMm)),
   ];
 }

@@ -29,11 +29,18 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
       'stripes',
       `${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
     ),
-    ...plan.neighbours.flatMap((neighbour) =>
-      labelled(neighbour.rows < plan.rows ? 'smaller' : 'larger', neighbourText(plan, neighbour, units)),
-    ),
+    ...(limit ? toKnitLines(plan) : neighbourLines(plan, units)),
   ];
 }
+
+/** A bag planned from its yarn is in no brief yet. */
+const toKnitLines = ({ stitches, rows }: Plan): readonly string[] =>
+  labelled('write', `"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
+
+const neighbourLines = (plan: Plan, units: Units): readonly string[] =>
+  plan.neighbours.flatMap((neighbour) =>
+    labelled(neighbour.rows < plan.rows ? 'smaller' : 'larger', neighbourText(plan, neighbour, units)),
+  );
 
 function askedText({ size, brief, stitches, rows }: Plan, units: Units): string {
   const length = (cm: number | null): string => formatLength(cm ?? 0, units);
@@ -44,7 +51,7 @@ function askedText({ size, brief, stitches, rows }: Plan, units: Units): string 
       return `${count(stitches, 'stitch', 'stitches')} and ${count(rows, 'row')}`;
     case 'contents': {
       const { girthCm, heightCm, easePercent } = brief.bag;
-      return `at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease`;
+      return `at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease both ways (rule of thumb)`;
     }
   }
 }

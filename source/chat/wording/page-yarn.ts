@@ -10,11 +10,12 @@ export function yarnLines(plan: Plan, units: Units): readonly string[] {
   const head = ['', 'length', 'weight', 'with 10 %', 'you have', ''];
   const rows = plan.yarn.map((need) => yarnRow(need, need.yarn === plan.brief.waste.yarn, units));
   const lines = table([head, ...rows.map(([name = '', ...cells]) => [isShort(name) ? name : '', ...cells])]);
-  return lines.flatMap((line, i) => {
+  const shown = lines.flatMap((line, i) => {
     const name = rows[i - 1]?.[0] ?? '';
     const above = isShort(name) ? [] : wrap(name, 76).map((part) => `  ${part}`);
     return [...above, `  ${line}`];
   });
+  return [...shown, '  The 10 % is a reserve (rule of thumb); nobody asked what waste yarn weighs.'];
 }
 
 const isShort = (name: string): boolean => name.length <= mostBeside;

@@ -42,7 +42,10 @@ export function formatPlanPage(
 function timeLines({ knittedRows }: Plan, minutesPerRow: number | null): readonly string[] {
   if (minutesPerRow === null) return [];
   const minutes = Math.max(5, Math.round((knittedRows * minutesPerRow) / 5) * 5);
-  return labelled('time', `about ${formatDuration(minutes * 60)}, at the pace of your finished bags`);
+  return labelled(
+    'time',
+    `about ${formatDuration(minutes * 60)} for the rows, at the pace of your finished bags`,
+  );
 }
 
 const warningLines = ({ warnings }: Plan, units: Units): readonly string[] =>

@@ -43,6 +43,8 @@ export const sayTooManyPedals = `There are ${mostPedals} switches already: type 
 export const sayPedalsForgotten = 'All switches are forgotten.';
 export const sayCannotAssign = (key: string): string =>
   `${key} is needed by the prompt itself: press another key.`;
+export const sayNoPedalHere =
+  'Here a whole line is read at a time: a switch that types Enter confirms as it is, others need the screen.';
 export const sayPedalLeft = 'No switch was assigned.';
 
 export function sayPedals({ pedals }: Settings): string {
@@ -55,7 +57,7 @@ export function sayPedals({ pedals }: Settings): string {
 export function saySet({ name, value }: SettingChange): string {
   switch (name) {
     case 'largeView':
-      return value ? 'Large view on.' : 'Large view off.';
+      return value ? 'Large view on, wherever the window has 20 rows or more.' : 'Large view off.';
     case 'bell':
       return value
         ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'

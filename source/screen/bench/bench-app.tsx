@@ -10,9 +10,13 @@ import { Bench } from './bench.tsx';
 import { LargeView, largeViewRows } from './large-view.tsx';
 import { TranscriptLine } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
+import { wrappedRows } from './wrapped-rows.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
+
+/** Rows that are not the bench's: a blank one, the choices, the prompt, and one to stay lower than the window. */
+const otherRows = 4;
 
 interface Props {
   readonly store: BenchStore;
@@ -22,13 +26,16 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store, keys, field }: Props) {
-  const { session, lines, trouble, settings, picture } = useSyncExternalStore(store.subscribe, store.get);
+  const { session, lines, trouble, settings, picture, way } = useSyncExternalStore(
+    store.subscribe,
+    store.get,
+  );
   const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
   const shownFrom = useShownFrom(lines.length, resizes, rows);
   const units = unitsFor(settings.units);
-  const view = useMemo(() => benchView(session, units), [session, units]);
-  const large = settings.largeView && rows > largeViewRows;
+  const view = useMemo(() => benchView(session, units, way), [session, units, way]);
+  const large = settings.largeView && rows >= largeViewRows;
   return (
     <>
       <Static key={resizes} items={lines.slice(shownFrom)}>
@@ -49,7 +56,12 @@ export function BenchApp({ store, keys, field }: Props) {
             />
           </Suspense>
         ) : large ? (
-          <LargeView view={view} columns={columns} ascii={settings.ascii} />
+          <LargeView
+            view={view}
+            columns={columns}
+            room={rows - otherRows - (trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns))}
+            ascii={settings.ascii}
+          />
         ) : (
           <Bench view={view} columns={columns} rows={rows} />
         )}

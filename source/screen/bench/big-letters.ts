@@ -43,7 +43,7 @@ const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
   }).map(([letter, rows]) => [letter, rows.split(' ')]),
 );
 
-const bigHeight = 5;
+export const bigHeight = 5;
 
 /** `text` in big letters, five strings; null when it has a letter without one or would be wider than `width`. */
 export function bigLetters(text: string, width: number, ink = '#'): readonly string[] | null {

@@ -125,6 +125,7 @@ describe('paste', () => {
 
   test('one character over and over is a held key that came late', () => {
     expect(ids('bbbbbbbbbbbb')).toEqual(Array(12).fill('b'));
+    expect(ids('b'.repeat(200))).toEqual(['paste']);
   });
 });
 

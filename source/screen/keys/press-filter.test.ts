@@ -99,6 +99,18 @@ describe('with kinds told', () => {
     expect(acts([[0], [1400, 'b', 'release']])).toEqual(['press', 'held']);
   });
 
+  test('what comes after a release is none of a hold, however long ago the press was', () => {
+    expect(acts([[0], [60, 'b', 'release'], [5000, 'b', 'release'], [5100, 'b', 'repeat']])).toEqual([
+      ...['press', 'ignore', 'ignore', 'ignore'],
+    ]);
+  });
+
+  test('a press that bounces is held as well as another', () => {
+    expect(acts([[0], [5, 'b', 'release'], [10], [1400, 'b', 'release']])).toEqual([
+      ...['press', 'ignore', 'ignore', 'held'],
+    ]);
+  });
+
   test('a key that went down before anyone listened does nothing', () => {
     expect(
       acts([

@@ -28,6 +28,8 @@ export type KeyReader = {
   readonly stop: () => void;
   /** What Ctrl-Z does elsewhere: puts the terminal back and stops the process group until `fg`. */
   readonly suspend: () => void;
+  /** Asks for repeats and releases, or no longer. */
+  readonly reportKinds: (on: boolean) => void;
 };
 
 const waits = (options: ReadKeysOptions): WaitsMs => ({
@@ -80,5 +82,5 @@ export function readKeys(
   modes.set();
   process.on('SIGCONT', resume);
   stdin.on('data', read).on('end', end).on('error', end);
-  return { stop, suspend };
+  return { stop, suspend, reportKinds: modes.reportKinds };
 }

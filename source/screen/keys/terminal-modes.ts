@@ -8,21 +8,24 @@ export type TerminalModes = {
   readonly set: () => void;
   readonly reset: () => void;
   readonly again: () => void;
+  /** Asks for kinds of key events, or no longer. */
+  readonly reportKinds: (on: boolean) => void;
 };
 
 /** Raw input and bracketed paste, on request also kinds of key events; `reset` puts back what was before. */
 export function terminalModes(
   stdin: NodeJS.ReadStream,
   output: { write(text: string): unknown },
-  reportKinds: boolean,
+  kindsWanted: boolean,
 ): TerminalModes {
   const wasRaw = stdin.isRaw;
+  let reportsKinds = kindsWanted;
   const set = (): void => {
     stdin.setRawMode(true);
-    output.write(reportKinds ? pasteOn + kindsOn : pasteOn);
+    output.write(reportsKinds ? pasteOn + kindsOn : pasteOn);
   };
   const reset = (): void => {
-    output.write(reportKinds ? kindsOff + pasteOff : pasteOff);
+    output.write(reportsKinds ? kindsOff + pasteOff : pasteOff);
     stdin.setRawMode(wasRaw);
   };
   // Someone else has changed the terminal; Node believes that raw mode is on still and would do nothing.
@@ -30,5 +33,10 @@ export function terminalModes(
     stdin.setRawMode(false);
     set();
   };
-  return { set, reset, again };
+  const reportKinds = (on: boolean): void => {
+    if (on === reportsKinds) return;
+    reportsKinds = on;
+    output.write(on ? kindsOn : kindsOff);
+  };
+  return { set, reset, again, reportKinds };
 }

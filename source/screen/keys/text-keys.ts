@@ -3,6 +3,8 @@ import { characterKey, type Key, makeKey } from './key.ts';
 
 /** More characters than this in one read were not typed by hand. */
 export const longestTyping = 8;
+/** A held key repeats some thirty times a second and is not late by more than about three seconds (rule of thumb). */
+const longestHold = 100;
 
 const controlNames: ReadonlyMap<string, string> = new Map([
   ['\r', 'enter'],
@@ -38,7 +40,8 @@ const single = (run: string): readonly Key[] => [...run].map(typedKey).filter((k
 // A held key that arrives late in one piece is one character over and over; a paste is not.
 function isPaste(run: string): boolean {
   const printable = [...run].filter((character) => !/[\r\n\t]/.test(character));
-  return printable.length > longestTyping && new Set(printable).size > 1;
+  const isOneKey = new Set(printable).size === 1 && printable.length <= longestHold;
+  return printable.length > longestTyping && !isOneKey;
 }
 
 // A terminal without bracketed paste gives no sign of one. Line ends at its end are kept as keys: typing

@@ -83,6 +83,19 @@ export function replanChoices(
   return succeed({ aimCm, asPlanned, choices: shown, best });
 }
 
+/** What finishing at just this many rows would give. */
+export function replanChoice(
+  job: Job,
+  done: number,
+  { measured, weighed, recolour }: Measurement,
+  rows: number,
+): Result<ReplanChoice, ReplanFault> {
+  const knitted = knittedAt(job, done);
+  if (!knitted) return fail({ code: 'replan/too-late' });
+  const next = planFrom(job.plan, knitted, { rows, measured, recolour });
+  return next.ok ? succeed(choiceOf(job.plan, next.value, knitted, weighed)) : next;
+}
+
 const missBy = ({ widthCm }: ReplanChoice, aimCm: number): number => Math.abs(widthCm - aimCm);
 
 /** Whole repeats from the fewest possible until both the aim and the plan are passed. */

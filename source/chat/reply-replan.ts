@@ -1,0 +1,138 @@
+/** Answers to a measurement or a wish in the middle of the work: what finishing would give, and what could be instead. */
+import { stepRowsOf } from '../planning/choose-size.ts';
+import { leastRowsFrom, type PlanChanges, type ReplanFault } from '../planning/plan-from.ts';
+import type { Command } from '../session/command.ts';
+import type { SeenFault } from '../session/locate/seen.ts';
+import { knittedAt } from '../session/replan/replan.ts';
+import {
+  type Measurement,
+  type ReplanChoice,
+  type ReplanChoices,
+  replanChoice,
+  replanChoices,
+} from '../session/replan/replan-choices.ts';
+import type { Session } from '../session/session.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { gramsPerOunce, mmPerInch, type Units } from '../shared/units.ts';
+import { answer } from './line.ts';
+import type { Amount, ReplanWish } from './replan-wish.ts';
+import { offer, type Reply } from './talk.ts';
+import { formatReplanChoices } from './wording/finding-replan.ts';
+
+/** More lines than this push the question off the screen. */
+const choicesListed = 6;
+
+export function replyToReplan(
+  session: Session,
+  wish: ReplanWish,
+  units: Units,
+): Result<Reply, ReplanFault | SeenFault> {
+  const measurement = measurementOf(session, wish, units);
+  if (!measurement.ok) return measurement;
+  const found = choicesFor(session, wish.want, measurement.value);
+  if (!found.ok) return found;
+  const { asPlanned, choices, best } = found.value;
+  const { measured, recolour } = measurement.value;
+  const changes = measured !== null || recolour !== null;
+  const offered = choices.filter((choice) => changes || choice.rows !== asPlanned?.rows);
+  const lines = formatReplanChoices({ ...found.value, choices: offered, best }, units);
+  const offers = offered.map(
+    ({ rows }): Reply => ({ kind: 'do', command: replanCommand(rows, measured, recolour) }),
+  );
+  return succeed(offer(session, answer(...lines), { offers }));
+}
+
+function replanCommand(
+  rows: number,
+  measured: PlanChanges['measured'],
+  recolour: PlanChanges['recolour'],
+): Command {
+  return {
+    do: 'replan',
+    rows,
+    stitchMm: measured?.stitchMm ?? null,
+    rowMm: measured?.rowMm ?? null,
+    from: recolour?.from ?? null,
+    to: recolour?.to ?? null,
+    colour: recolour?.yarn?.colour ?? null,
+    metresPer100g: recolour?.yarn?.metresPer100g ?? null,
+  };
+}
+
+function choicesFor(
+  { job, done }: Session,
+  want: ReplanWish['want'],
+  measurement: Measurement,
+): Result<ReplanChoices, ReplanFault> {
+  const all = replanChoices(job, done, measurement);
+  if (!all.ok) return all;
+  const planned = job.plan.rows;
+  const chosen = (choices: readonly ReplanChoice[]) => succeed({ ...all.value, choices });
+  if (want === 'any') return chosen(fewest(all.value));
+  if (typeof want === 'number') {
+    const one = replanChoice(job, done, measurement, want);
+    return one.ok ? chosen([one.value]) : one;
+  }
+  const step = stepRowsOf(job.plan.brief);
+  const least = leastRowsFrom(job.plan.brief, knittedAt(job, done)?.row ?? 0);
+  const wanted = repeats.map((more) => planned + (want === 'longer' ? more : -more) * step);
+  const rows = [...new Set([...(want === 'shorter' ? [least] : []), ...wanted])];
+  const tried = rows.toSorted((a, b) => a - b).map((one) => replanChoice(job, done, measurement, one));
+  return chosen(tried.flatMap((one) => (one.ok && one.value.rows !== planned ? [one.value] : [])));
+}
+
+/** Whole repeats added or left out that are listed. */
+const repeats = [1, 2, 3, 4];
+
+/** Those nearest to the best, and the planned one. */
+function fewest({ choices, best, asPlanned }: ReplanChoices): readonly ReplanChoice[] {
+  const from = (best ?? asPlanned)?.rows ?? 0;
+  const nearest = choices.toSorted((a, b) => Math.abs(a.rows - from) - Math.abs(b.rows - from));
+  const kept = new Set(nearest.slice(0, choicesListed));
+  return choices.filter((choice) => kept.has(choice) || choice === asPlanned);
+}
+
+function measurementOf(
+  { job: { plan } }: Session,
+  { stitches, rows, weighed, recolour }: ReplanWish,
+  units: Units,
+): Result<Measurement, SeenFault> {
+  const known = [...plan.brief.yarns.keys()];
+  const spell = (yarn: string): string =>
+    known.find((one) => one.toLowerCase() === yarn.toLowerCase()) ?? yarn;
+  const stranger = weighed.map(({ yarn }) => spell(yarn)).find((yarn) => !known.includes(yarn));
+  if (stranger !== undefined) return fail({ code: 'seen/unknown-yarn', yarn: stranger, known });
+  const measured =
+    stitches || rows
+      ? {
+          stitchMm: stitches ? millimetres(stitches.length, units) / stitches.count : plan.gauge.stitchMm,
+          rowMm: rows ? millimetres(rows.length, units) / rows.count : plan.gauge.rowMm,
+        }
+      : null;
+  return succeed({
+    measured,
+    weighed: new Map(weighed.map(({ yarn, amount }) => [spell(yarn), grams(amount, units)])),
+    recolour: recolour && {
+      from: spell(recolour.from),
+      to: spell(recolour.to),
+      yarn: newYarn(recolour),
+    },
+  });
+}
+
+const newYarn = ({ colour, metresPer100g }: NonNullable<ReplanWish['recolour']>) =>
+  colour === null || metresPer100g === null ? null : { colour, metresPer100g, grams: null };
+
+function millimetres({ value, unit }: Amount, units: Units): number {
+  switch (unit ?? units.length) {
+    case 'mm':
+      return value;
+    case 'in':
+      return value * mmPerInch;
+    default:
+      return value * 10;
+  }
+}
+
+const grams = ({ value, unit }: Amount, units: Units): number =>
+  (unit ?? units.mass) === 'oz' ? value * gramsPerOunce : value;

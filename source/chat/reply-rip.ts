@@ -1,0 +1,25 @@
+import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
+import type { Session } from '../session/session.ts';
+import { type Result, succeed } from '../shared/result.ts';
+import { answer } from './line.ts';
+import { offer, type Reply } from './talk.ts';
+import { formatRipStep } from './wording/finding.ts';
+import { sayWayBack } from './wording/finding-answer.ts';
+
+/**
+ * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
+ * a way broken off leaves the place as exact as the work.
+ */
+export function replyToRip(session: Session, toDone: number): Result<Reply, RipBackFault> {
+  const back = ripBack(session.job, session.done, toDone);
+  if (!back.ok) return back;
+  const steps = back.value.steps.map((step) => ({
+    text: formatRipStep(step),
+    command: { do: 'rip-back', done: step.done } as const,
+  }));
+  const reply: Reply =
+    steps.length === 0
+      ? { kind: 'do', command: { do: 'rip-back', done: toDone } }
+      : { kind: 'begin', way: { kind: 'back', steps, at: 0 } };
+  return succeed(offer(session, answer(...sayWayBack(back.value)), { offers: [reply] }));
+}

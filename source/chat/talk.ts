@@ -1,0 +1,58 @@
+/** What a line is answered with, and what the conversation remembers of it: what was seen so far, and what was offered. */
+
+import type { Command } from '../session/command.ts';
+import type { Look } from '../session/diagnose/suspect.ts';
+import type { Fact } from '../session/locate/seen.ts';
+import type { Session } from '../session/session.ts';
+import type { PedalAct, SettingChange } from '../settings/settings.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { ChatFault, Picture } from './intent.ts';
+import type { Line } from './line.ts';
+import type { Way } from './way.ts';
+
+/** What a typed line brings about. */
+export type Reply =
+  | { readonly kind: 'do'; readonly command: Command }
+  | { readonly kind: 'say'; readonly lines: readonly Line[] }
+  /** Lines to answer with, and what the next lines may take up. */
+  | { readonly kind: 'offer'; readonly lines: readonly Line[]; readonly talk: Talk }
+  | { readonly kind: 'begin'; readonly way: Way }
+  | { readonly kind: 'stop' }
+  | { readonly kind: 'bags' }
+  | { readonly kind: 'set'; readonly change: SettingChange }
+  | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
+  | { readonly kind: 'again' }
+  | { readonly kind: 'draw'; readonly picture: Picture | null }
+  | { readonly kind: 'sheet'; readonly out: string }
+  | { readonly kind: 'leave' };
+
+export interface Talk {
+  readonly seen: Look | null;
+  /** Questions that the maker passed by. */
+  readonly unsure: readonly Fact[];
+  readonly asked: Fact | null;
+  /** What `take` and a number carries out, counted from 1. */
+  readonly offers: readonly Reply[];
+  /** Offers hold for this place of this plan alone. */
+  readonly at: Pick<Session, 'job' | 'done'> | null;
+}
+
+export const noTalk: Talk = { seen: null, unsure: [], asked: null, offers: [], at: null };
+
+/** Lines with something to take up. */
+export const offer = (session: Session, lines: readonly Line[], talk: Partial<Talk>): Reply => ({
+  kind: 'offer',
+  lines,
+  talk: { ...noTalk, at: { job: session.job, done: session.done }, ...talk },
+});
+
+export const stillHolds = ({ at }: Talk, { job, done }: Session): boolean =>
+  at !== null && at.job === job && at.done === done;
+
+export function takeOffer(session: Session, talk: Talk, number: number | null): Result<Reply, ChatFault> {
+  const { offers } = talk;
+  if (offers.length === 0 || !stillHolds(talk, session)) return fail({ code: 'chat/nothing-offered' });
+  if (number === null && offers.length > 1) return fail({ code: 'chat/not-offered', most: offers.length });
+  const taken = offers[(number ?? 1) - 1];
+  return taken ? succeed(taken) : fail({ code: 'chat/not-offered', most: offers.length });
+}

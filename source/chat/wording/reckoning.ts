@@ -1,0 +1,96 @@
+/** The record of a bag: the time it took, what it was made of, and what another one needs. */
+import { type Reckoning, typicalRowMinutes } from '../../journal/reckoning.ts';
+import type { Recording } from '../../journal/recording.ts';
+import type { Session } from '../../session/session.ts';
+import type { Units } from '../../shared/units.ts';
+import { formatDuration } from './logs.ts';
+import { count } from './numbers.ts';
+import { labelled, pageWidth, table, wrap } from './page.ts';
+import { bedLines } from './page-bed.ts';
+import { sizeLines, stripeLines } from './page-size.ts';
+import { yarnLines } from './page-yarn.ts';
+import { phaseNames } from './steps.ts';
+
+/** The session as the recording leaves it. */
+export const lastSession = ({ moments, start }: Recording): Session => moments.at(-1)?.session ?? start;
+
+/** When the last thing recorded happened; ISO 8601 in UTC. */
+export function lastInstant({ header, moments }: Recording): string {
+  let ms = Date.parse(header.startedAt);
+  for (const { entry } of moments) {
+    ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
+  }
+  return new Date(ms).toISOString();
+}
+
+/** At most `pageWidth` columns wide. */
+export function formatRecord(recording: Recording, reckoning: Reckoning, units: Units): string {
+  const session = lastSession(recording);
+  const { plan } = session.job;
+  const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
+    ['TIME', timeLines(reckoning)],
+    ['BY PHASE', phaseLines(reckoning)],
+    ['BY STRIPE', stripeTimeLines(session, reckoning)],
+    ['SLOW PLACES', slowLines(reckoning)],
+    ['SIZE', sizeLines(plan, units, null)],
+    ['STRIPES', stripeLines(plan)],
+    ['YARN, BY THE PLAN', yarnLines(plan, units)],
+    ['BED', bedLines(plan)],
+    ['NOTES', noteLines(session)],
+  ];
+  const shown = sections.filter(([, lines]) => lines.length > 0);
+  const blocks = [headLines(recording), ...shown.map(([title, lines]) => [title, ...lines])];
+  return blocks.map((lines) => lines.join('\n')).join('\n\n');
+}
+
+function headLines(recording: Recording): readonly string[] {
+  const { header, finished } = recording;
+  const begun = `begun ${header.startedAt.slice(0, 10)}`;
+  const { done, job } = lastSession(recording);
+  const last = lastInstant(recording).slice(0, 10);
+  const state = finished
+    ? `finished ${last}`
+    : `last worked on ${last}, ${done} of ${job.stepCount} steps done`;
+  return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
+}
+
+function timeLines(reckoning: Reckoning): readonly string[] {
+  const { benchMs, restMs, sittings, takenBack } = reckoning;
+  const perRow = typicalRowMinutes([reckoning]);
+  const rests = restMs === 0 ? '' : `, and rests of ${formatDuration(restMs / 1000)}`;
+  return [
+    ...labelled('bench', `${formatDuration(benchMs / 1000)} in ${count(sittings, 'sitting')}${rests}`),
+    ...(perRow === null ? [] : labelled('a row', `${formatDuration(perRow * 60)}, shaping moves included`)),
+    ...labelled('back', `${count(takenBack, 'time')} something was taken back`),
+  ];
+}
+
+const phaseLines = ({ byPhase }: Reckoning): readonly string[] =>
+  rows([...byPhase].map(([phase, ms]) => [phaseNames[phase], formatDuration(ms / 1000)]));
+
+const stripeTimeLines = ({ job }: Session, { byStripe }: Reckoning): readonly string[] =>
+  rows(
+    [...byStripe].map(([stripe, ms]) => [
+      `${stripe} ${job.plan.stripes[stripe - 1]?.yarn ?? ''}`,
+      formatDuration(ms / 1000),
+    ]),
+  );
+
+const slowLines = ({ slowPlaces }: Reckoning): readonly string[] =>
+  rows(
+    slowPlaces.map(({ step, row, ms, usualMs }) => [
+      `step ${step}, row ${row}`,
+      formatDuration(ms / 1000),
+      `usually ${formatDuration(usualMs / 1000)}`,
+    ]),
+  );
+
+const noteLines = ({ notes }: Session): readonly string[] =>
+  notes.flatMap(({ done, text }) => labelled(`step ${done + 1}`, text));
+
+const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
+  table(cells).map((line) => `  ${line}`);
+
+/** What another one needs besides yarn and bed. */
+export const sayAnother = (path: string): string =>
+  `To make another: slantwise reckon ${path} --brief FILE writes its brief, and slantwise FILE begins it.`;

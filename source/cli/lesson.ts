@@ -1,0 +1,24 @@
+import { readLessonLines } from '../chat/lesson-lines.ts';
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { formatCopyFault, formatLessonLineFault, sayLessonWritten } from '../chat/wording/lesson.ts';
+import { readBriefFile } from '../files/brief-file.ts';
+import { writeText } from '../files/text-file.ts';
+import { addToCopy } from '../journal/lesson.ts';
+import { complain, exitCodes } from './outcome.ts';
+import { openRecording } from './read-recording.ts';
+
+/** Writes a copy of a log with a teacher's lines in it. The log is only read. */
+export function writeLesson(path: string, linesPath: string, out: string): number {
+  const recording = openRecording(path);
+  if (!recording.ok) return complain(recording.fault);
+  const text = readBriefFile(linesPath);
+  if (!text.ok) return complain(formatFileFault(text.fault));
+  const additions = readLessonLines(text.value, recording.value);
+  if (!additions.ok) return complain(`${linesPath}: ${formatLessonLineFault(additions.fault)}`);
+  const copy = addToCopy(recording.value, additions.value);
+  if (!copy.ok) return complain(`${linesPath}: ${formatCopyFault(copy.fault)}`);
+  const written = writeText(out, copy.value);
+  if (!written.ok) return complain(formatFileFault(written.fault));
+  process.stdout.write(`${sayLessonWritten(out, additions.value.length)}\n`);
+  return exitCodes.done;
+}

@@ -1,0 +1,47 @@
+import { replayLines } from '../chat/replay-lines.ts';
+import { settingsFolder } from '../files/data-folders.ts';
+import { loadSettings } from '../files/settings-file.ts';
+import { entryJson } from '../journal/notation.ts';
+import { type Player, showFirst, startPlayer } from '../journal/player.ts';
+import { speeds } from '../journal/player-actions.ts';
+import type { Recording } from '../journal/recording.ts';
+import { unitsFor } from '../shared/units.ts';
+import { complain, exitCodes } from './outcome.ts';
+import { openRecording } from './read-recording.ts';
+import { hasScreen, prepareScreen } from './terminal.ts';
+
+export interface ReplayOptions {
+  readonly json: boolean;
+  /** Times the recorded pace, as it was typed. */
+  readonly speed: string | undefined;
+}
+
+/** Plays a log in the terminal; elsewhere prints it, each step with the time at which it was confirmed. */
+export async function replay(path: string, { json, speed: typed }: ReplayOptions): Promise<number> {
+  const speed = typed === undefined ? 1 : Number(typed);
+  const [slowest = 1, fastest = 1] = [speeds[0], speeds.at(-1)];
+  if (!(speed >= slowest && speed <= fastest))
+    return complain(`--speed ${typed} is not a number from ${slowest} to ${fastest}`, exitCodes.usage);
+  const recording = openRecording(path);
+  if (!recording.ok) return complain(recording.fault);
+  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }));
+  const lines = json
+    ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
+    : replayLines(recording.value);
+  for (const line of lines) process.stdout.write(`${line}\n`);
+  return exitCodes.done;
+}
+
+/** Shows a log that another process writes, as far as it has come. */
+export function look(recording: Recording, message: string): Promise<number> {
+  const player = startPlayer(recording);
+  return play({ ...showFirst(player, recording.moments.length), playing: false }, message);
+}
+
+async function play(player: Player, message?: string): Promise<number> {
+  prepareScreen();
+  const units = unitsFor(loadSettings(settingsFolder()).settings.units);
+  const { runPlayer } = await import('../screen/player/run-player.tsx');
+  const end = await runPlayer(player, { units, ...(message === undefined ? {} : { message }) });
+  return end === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
+}

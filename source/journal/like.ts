@@ -1,0 +1,66 @@
+/** The brief for another bag like one that a log tells of: as it was knitted, with the changes accepted on the way. */
+import type { Brief } from '../planning/brief.ts';
+import { readBrief } from '../planning/parse-brief.ts';
+import type { Plan } from '../planning/plan.ts';
+import type { Session } from '../session/session.ts';
+import type { LogHeader } from './header.ts';
+
+/** As many stripes as a brief may list. */
+const mostStripes = 200;
+
+/** The JSON of a brief file whose plan has the stitches, rows, stripes and gauge of `session`'s plan. */
+export function briefLike(
+  { brief: file }: LogHeader,
+  { job: { plan } }: Session,
+): Readonly<Record<string, unknown>> {
+  const { scraps: _, ...kept } = file as Readonly<Record<string, unknown>>;
+  const { brief, rows, stitches } = plan;
+  return {
+    ...kept,
+    bag: { stitches, rows },
+    ...(wasMeasured(file, brief) ? { swatch: swatchOf(brief) } : {}),
+    yarns: Object.fromEntries([...brief.yarns].map(([name, yarn]) => [name, withoutNull(yarn)])),
+    stripes: repeatOf(plan),
+    cord: { ...(kept.cord as object | undefined), yarn: brief.cord.yarn },
+  };
+}
+
+/** Notes as they are carried over: each says where it belongs. */
+export const notesLike = ({ notes, job }: Session): readonly string[] =>
+  notes.map(({ done, text }) =>
+    done >= job.stepCount ? `Last time, at the end: ${text}` : `Last time, at step ${done + 1}: ${text}`,
+  );
+
+function wasMeasured(file: unknown, { swatch }: Brief): boolean {
+  const before = readBrief(file);
+  return !before.ok || JSON.stringify(before.value.swatch) !== JSON.stringify(swatch);
+}
+
+/** Forty stitches and rows, so that the sizes are ones that a swatch can have. */
+function swatchOf({ swatch }: Brief): Readonly<Record<string, unknown>> {
+  const { stitches, rows, widthMm, heightMm, state, loopLengthMm } = swatch;
+  return {
+    stitches: 40,
+    rows: 40,
+    widthCm: (widthMm / stitches) * 4,
+    heightCm: (heightMm / rows) * 4,
+    state,
+    ...withoutNull({ loopLengthMm }),
+  };
+}
+
+const withoutNull = (fields: object): object =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+
+/** The shortest repeat that gives the stripes as they were knitted. */
+function repeatOf({ stripes, brief }: Plan): Brief['stripes'] {
+  const knitted = stripes.map(({ yarn, rows }) => ({ yarn, rows }));
+  const same = (i: number, j: number): boolean =>
+    knitted[i]?.yarn === knitted[j]?.yarn && knitted[i]?.rows === knitted[j]?.rows;
+  for (let length = 1; length <= Math.min(knitted.length, mostStripes); length++) {
+    if (knitted.length % length === 0 && knitted.every((_, i) => same(i, i % length))) {
+      return knitted.slice(0, length);
+    }
+  }
+  return brief.stripes;
+}

@@ -1,0 +1,86 @@
+import { Box, Text } from 'ink';
+import { useMemo, useSyncExternalStore } from 'react';
+import { lastLines } from '../../chat/replay-lines.ts';
+import { benchView } from '../../chat/view.ts';
+import { noteHere, sayPlayerKeys, sayProgress } from '../../chat/wording/player.ts';
+import { viewPlayer } from '../../journal/player.ts';
+import type { Units } from '../../shared/units.ts';
+import { Bench } from '../bench/bench.tsx';
+import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
+import { TranscriptLine } from '../bench/transcript-line.tsx';
+import { useWindowSize } from '../bench/use-window-size.ts';
+import type { FieldStream } from '../keys/field-stream.ts';
+import { LineField } from '../keys/line-field.tsx';
+import type { PlayerKeys } from './player-keys.ts';
+import type { PlayerStore } from './player-store.ts';
+
+interface Props {
+  readonly store: PlayerStore;
+  readonly keys: PlayerKeys;
+  readonly field: FieldStream;
+  readonly units: Units;
+}
+
+/** A higher window shows no more: what is drawn once need not be drawn again when the window is made lower. */
+const highest = 26;
+
+/**
+ * The bench as it was, the last lines above it and the player's own rows below. All of it is redrawn, since lines that
+ * have scrolled away could not be taken back; so it must stay lower than the window.
+ */
+export function PlayerApp({ store, keys, field, units }: Props) {
+  const { player, message } = useSyncExternalStore(store.subscribe, store.get);
+  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
+  const { columns, rows } = useWindowSize();
+  const height = Math.min(rows - 1, highest);
+  const view = viewPlayer(player);
+  const bench = useMemo(() => benchView(view.session, units), [view.session, units]);
+  const { recording, shown } = player;
+  const lines = useMemo(() => lastLines(recording, shown, highest), [recording, shown]);
+  const note = noteHere(view);
+  return (
+    <Box flexDirection="column" height={height} overflow="hidden" justifyContent="flex-end">
+      <Box
+        flexDirection="column"
+        flexGrow={1}
+        flexShrink={1}
+        flexBasis={0}
+        overflow="hidden"
+        justifyContent="flex-end"
+      >
+        {lines.map((line, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines have no identity but their place
+          <Box key={i} flexShrink={0}>
+            <TranscriptLine line={line} columns={columns} />
+          </Box>
+        ))}
+      </Box>
+      <Box flexDirection="column" flexShrink={0}>
+        {rows > 12 ? <Text> </Text> : null}
+        <Bench view={bench} columns={columns} rows={rows - 2} />
+        {note === null ? null : <Remark label="note" text={note} />}
+        {view.saying === null ? null : <Remark label="lesson" text={view.saying} />}
+        <LabelledRow label="play">
+          <Text wrap="truncate-end">{sayProgress(view, columns - labelWidth - 1)}</Text>
+        </LabelledRow>
+        {message === null ? null : <Text wrap="truncate-end">{`       ${message}`}</Text>}
+        <Box>
+          <Box flexShrink={0} width={2}>
+            <Text bold>{'> '}</Text>
+          </Box>
+          <LineField line={prompt.line} field={field} placeholder={sayPlayerKeys(columns - 3)} />
+        </Box>
+      </Box>
+    </Box>
+  );
+}
+
+function Remark({ label, text }: { readonly label: string; readonly text: string }) {
+  return (
+    <LabelledRow label={label}>
+      <Text bold color="cyan">
+        {text}
+      </Text>
+    </LabelledRow>
+  );
+}

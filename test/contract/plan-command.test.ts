@@ -1,0 +1,122 @@
+/** `slantwise plan` as it is run: JSON alone on standard output, settings and finished bags of the maker's own. */
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { buildSync } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const folder = mkdtempSync(join(tmpdir(), 'slantwise-plan-'));
+const bare = join(folder, 'bare');
+const settled = join(folder, 'settled');
+
+beforeAll(() => {
+  buildSync({
+    entryPoints: ['source/cli.tsx'],
+    outdir: join(folder, 'program'),
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    jsx: 'automatic',
+    define: { SLANTWISE_VERSION: '"test"' },
+    external: ['react-devtools-core'],
+    banner: {
+      js: "import { createRequire as _make } from 'node:module'; const require = _make(import.meta.url);",
+    },
+    logLevel: 'error',
+  });
+  mkdirSync(join(settled, 'config/slantwise'), { recursive: true });
+  mkdirSync(join(settled, 'data/slantwise/bags'), { recursive: true });
+  writeFileSync(join(settled, 'config/slantwise/settings.json'), '{"units": "in"}');
+  cpSync('demo/token-pouch.jsonl', join(settled, 'data/slantwise/bags/token-pouch.jsonl'));
+});
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Runs the program for a maker whose folders lie in `home`; on Linux their places are told by the environment. */
+function slantwise(home: string, ...args: readonly string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, 'program/cli.mjs'), ...args], {
+    encoding: 'utf8',
+    env: {
+      ...process.env,
+      HOME: home,
+      XDG_CONFIG_HOME: join(home, 'config'),
+      XDG_DATA_HOME: join(home, 'data'),
+    },
+  });
+  return { status, stdout, stderr };
+}
+
+function write(name: string, file: unknown): string {
+  const path = join(folder, name);
+  writeFileSync(path, JSON.stringify(file));
+  return path;
+}
+
+const brief = {
+  name: 'Small bag',
+  bed: { needles: 100, pitchMm: 8 },
+  swatch: { stitches: 20, rows: 28, widthCm: 13, heightCm: 14 },
+  bag: { stitches: 10, rows: 16 },
+  yarns: { plum: { colour: '#6b2d5c', metresPer100g: 120, grams: 20 } },
+  stripes: [{ yarn: 'plum', rows: 2 }],
+};
+
+describe('slantwise plan', () => {
+  it('prints JSON and nothing else', () => {
+    const { status, stdout, stderr } = slantwise(bare, 'plan', write('small.json', brief), '--json');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(JSON.parse(stdout)).toMatchObject({ stitches: 10, rows: 16, knittedRows: 15, shapings: 7 });
+  });
+
+  it('prints a page in centimetres, and no time, for a maker with no settings and no bags', () => {
+    const { status, stdout } = slantwise(bare, 'plan', write('small.json', brief));
+    expect(status).toBe(0);
+    expect(stdout).toContain('  bag       4.6 cm wide and 5.1 cm deep, flat and sewn\n');
+    expect(stdout).not.toContain('\n  time ');
+  });
+
+  it('prints a page in the units that were set, with the time at the pace of finished bags', () => {
+    const { stdout } = slantwise(settled, 'plan', write('small.json', brief));
+    expect(stdout).toContain('  bag       1.8 in wide and 2 in deep, flat and sewn\n');
+    expect(stdout).toMatch(/\n {2}time {6}about \d+ min for the rows, at the pace of your finished bags\n/);
+  });
+
+  it('keeps JSON metric whatever the units', () => {
+    const file = write('small.json', brief);
+    expect(slantwise(settled, 'plan', file, '--json').stdout).toBe(
+      slantwise(bare, 'plan', file, '--json').stdout,
+    );
+  });
+});
+
+describe('slantwise plan --from-yarn', () => {
+  it('plans the largest bag, which the same command without it then accepts', () => {
+    const { status, stdout } = slantwise(bare, 'plan', write('small.json', brief), '--from-yarn', '--json');
+    const { stitches, rows, yarn, limit } = JSON.parse(stdout);
+    expect(status).toBe(0);
+    expect(rows).toBeGreaterThan(16);
+    expect(yarn[0]).toMatchObject({ yarn: 'plum', haveGrams: 20, enough: true });
+    expect(limit).toEqual({ by: 'yarn', yarn: 'plum' });
+    const asked = write('larger.json', { ...brief, bag: { stitches, rows } });
+    const { limit: _, ...plan } = JSON.parse(stdout);
+    expect(JSON.parse(slantwise(bare, 'plan', asked, '--json').stdout)).toEqual(plan);
+  });
+
+  it('prints it as a page that says what it is limited by', () => {
+    const { stdout } = slantwise(bare, 'plan', write('small.json', brief), '--from-yarn');
+    expect(stdout.replace(/\s+/g, ' ')).toContain('one repeat more would take more plum than there is');
+  });
+
+  it('refuses yarn that nobody weighed in one sentence, and prints nothing', () => {
+    const { grams: _, ...plum } = brief.yarns.plum;
+    const file = write('unweighed.json', { ...brief, yarns: { plum } });
+    expect(slantwise(bare, 'plan', file, '--from-yarn', '--json')).toEqual({
+      status: 1,
+      stdout: '',
+      stderr: `slantwise: ${file}: No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.\n`,
+    });
+  });
+});

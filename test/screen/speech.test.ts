@@ -1,0 +1,105 @@
+/** Speech through a program on the path, in real processes. */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it, vi } from 'vitest';
+import { createSpeech } from '../../source/screen/speech.ts';
+import { isRunning, useStandIn } from './speech-stand-in.ts';
+
+const systemPath = process.env.PATH ?? '';
+const recordTrouble = () => {
+  const troubles: string[] = [];
+  const onTrouble = (trouble: string, program: string): void => void troubles.push(`${trouble}: ${program}`);
+  return { troubles, onTrouble };
+};
+
+describe('speech', () => {
+  const standIn = useStandIn();
+
+  it('asks the program to say the text, which is never taken for an option', async () => {
+    const program = standIn('quick');
+    const { troubles, onTrouble } = recordTrouble();
+    const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
+    speech.say('--left: two out, L24');
+    await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual(['left: two out, L24']));
+    expect(troubles).toEqual([]);
+  });
+
+  it('is cut short by what comes next, and by leaving', async () => {
+    const program = standIn('slow');
+    const { troubles, onTrouble } = recordTrouble();
+    const speech = createSpeech({ platform: 'linux', path: `${program.folder}:${systemPath}`, onTrouble });
+    const running = () => program.asked().map(({ pid }) => isRunning(pid));
+    speech.say('knit left');
+    await vi.waitFor(() => expect(running()).toEqual([true]));
+    speech.say('knit right');
+    await vi.waitFor(() => expect(running()).toEqual([false, true]));
+    speech.stop();
+    await vi.waitFor(() => expect(running()).toEqual([false, false]));
+    expect(troubles).toEqual([]);
+  });
+
+  it('does not wait for a program that takes a minute', () => {
+    const program = standIn('slow');
+    const speech = createSpeech({
+      platform: 'linux',
+      path: `${program.folder}:${systemPath}`,
+      onTrouble: () => {},
+    });
+    const from = performance.now();
+    for (let step = 0; step < 20; step++) speech.say(`round ${step}`);
+    const tookMs = performance.now() - from;
+    speech.stop();
+    expect(tookMs).toBeLessThan(10_000);
+  });
+
+  it('tells once that the program fails', async () => {
+    const program = standIn('failing');
+    const { troubles, onTrouble } = recordTrouble();
+    const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
+    speech.say('knit left');
+    await vi.waitFor(() => expect(troubles).toEqual(['failed: espeak-ng']));
+    speech.say('knit right');
+    speech.say('knit left');
+    await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toContain('knit left'));
+    expect(troubles).toHaveLength(1);
+  });
+
+  it('tells once that there is no program, with the names it looked for', () => {
+    const program = standIn('quick', 'something-else');
+    const { troubles, onTrouble } = recordTrouble();
+    const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
+    speech.say('knit left');
+    speech.say('knit right');
+    expect(troubles).toEqual(['no-program: espeak-ng, espeak, spd-say']);
+  });
+
+  it('passes over a folder that has the name of a program', async () => {
+    const program = standIn('quick', 'espeak');
+    mkdirSync(join(program.folder, 'espeak-ng'));
+    const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble: () => {} });
+    speech.say('knit left');
+    await vi.waitFor(() => expect(program.asked()).toHaveLength(1));
+  });
+
+  it.each([
+    ['darwin', 'say', 'knit left'],
+    ['linux', 'espeak-ng', 'knit left'],
+    ['linux', 'espeak', 'knit left'],
+    ['linux', 'spd-say', '--wait knit left'],
+  ] as const)('uses what %s has: %s', async (platform, name, args) => {
+    const program = standIn('quick', name);
+    const speech = createSpeech({ platform, path: program.folder, onTrouble: () => {} });
+    speech.say('knit left');
+    await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual([args]));
+  });
+
+  // Its shell takes typographic quotes for quotes, so the text must not be part of the command.
+  it('keeps the text out of the command on Windows', async () => {
+    const program = standIn('quick', 'powershell.exe');
+    const speech = createSpeech({ platform: 'win32', path: program.folder, onTrouble: () => {} });
+    speech.say('to \u2019; exit 1 #');
+    await vi.waitFor(() => expect(program.asked()).toHaveLength(1));
+    expect(program.asked()[0]?.text).toContain('.Speak($env:SLANTWISE_TO_SAY)');
+    expect(program.asked()[0]?.text).not.toContain('exit 1');
+  });
+});

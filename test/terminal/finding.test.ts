@@ -1,0 +1,86 @@
+/** Losing and finding the place in a real pseudo-terminal: a slip mended, a power cut, rows ripped back, a plan changed. */
+import { describe, expect, it } from 'vitest';
+import { useBench } from './home.ts';
+import type { Terminal } from './rig/pseudo-terminal.ts';
+
+/** 46 stitches from R28 to R73: move 12, after row 24, takes R17 … R62 to R16 … R61. */
+const dice = 'demo/dice-bag.json';
+
+async function say(terminal: Terminal, line: string, until: string | RegExp): Promise<string> {
+  terminal.send(`${line}\r`);
+  return terminal.waitFor(until);
+}
+
+describe('never lost', () => {
+  const bench = useBench();
+  const atStep = async (step: number): Promise<Terminal> => {
+    const terminal = bench({ args: [dice], rows: 40 });
+    await terminal.waitFor('step 1 of 550');
+    await say(terminal, `go step ${step}`, `step ${step} of 550`);
+    return terminal;
+  };
+
+  it('finds a forgotten decrease and guides through its mend', async () => {
+    const terminal = await atStep(79);
+    const screen = await say(terminal, 'find R16 R62 46 stitches carriage right', 'or go step 78');
+    expect(screen).toContain('The decrease of move 12, after row 24, is not on the bed');
+    await say(terminal, 'take 2', 'now    Mend, 1 of 1: With the tool, lift the loops of R62 and R61');
+    terminal.send('\r');
+    const after = await terminal.waitFor(/Set right: step 79[\s\S]*now {4}Park mint/);
+    expect(after).toContain('Edges R16 and R61');
+    terminal.kill('SIGKILL');
+    await terminal.exited;
+    await bench({ rows: 40 }).waitFor(/now {4}Park mint/);
+  });
+
+  it('goes on after a power cut and a wrong guess', async () => {
+    const first = await atStep(77);
+    await say(first, 'next 5', /row 26 of 63/);
+    first.kill('SIGKILL');
+    await first.exited;
+    const second = bench({ rows: 40 });
+    await second.waitFor('step 82 of 550');
+    await say(second, 'go row 24', 'step 76 of 550');
+    await say(second, 'find R16 R61 plum', 'places look like that');
+    const found = await say(second, 'find and carriage right', 'or go step 82');
+    expect(found).toContain('26 rows knitted, edges R16 and R61');
+    await say(second, 'take', /> take\s[\s\S]*now {4}Left edge, one out/);
+    second.send('\r');
+    await second.waitFor('step 83 of 550');
+  });
+
+  it('rips back two rows, a step at a time with the same keys', async () => {
+    const terminal = await atStep(82);
+    await say(terminal, 'rip row 25', '3 steps back, to 24 rows on the counter');
+    await say(terminal, 'take', 'now    Back, 1 of 3: Pull out the row of plum');
+    terminal.send('\r');
+    await terminal.waitFor('now    Back, 2 of 3:');
+    terminal.send(' ');
+    await terminal.waitFor('now    Back, 3 of 3: Take plum out of the feeder');
+    terminal.send('\r');
+    const screen = await terminal.waitFor(/Ripped back: step 79[\s\S]*now {4}Park mint/);
+    expect(screen).toMatch(/row 24 of 63/);
+    expect(screen).not.toContain('now    Back');
+  });
+
+  it('keeps a plan that was changed, and begins another bag like it', async () => {
+    const first = await atStep(76);
+    await say(first, 'note mint is tight', 'Noted: mint is tight');
+    await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
+    await say(first, 'take 2', 'Planned anew: 60 rows round, 12.5 cm wide');
+    await first.waitFor(/row 23 of 59[\s\S]*step 76 of 536/);
+    const bags = await say(first, 'bags', 'another like one of them');
+    const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];
+    first.send('quit\r');
+    expect((await first.exited).code).toBe(0);
+    const second = bench({ rows: 40 });
+    await second.waitFor(/row 23 of 59[\s\S]*step 76 of 536/);
+    second.send('quit\r');
+    await second.exited;
+    const path = log.replace(/\s+/g, '');
+    const third = bench({ args: ['work', '--like', path], rows: 40 });
+    const screen = await third.waitFor(/now [\s\S]*step 1 of 536/);
+    expect(screen).toContain('60 rows round, 12.5 cm wide');
+    expect(screen).toContain('Last time, at step 76: mint is tight');
+  });
+});
