@@ -203,9 +203,11 @@ describe('speech', () => {
   const bench = useBench();
   const standIn = useStandIn();
   const withPath = (folder: string) => ({ args: [pouch], env: { PATH: `${folder}:${process.env.PATH}` } });
-  const speaking = { ...quickWithB, speech: true, pedals: { b: 'confirm', c: 'confirm' } };
-  // Two switches take turns: the screen may answer within the time for which a contact bounces.
-  const press = (step: number): string => (step % 2 === 0 ? 'b' : 'c');
+  // Keys take turns: the screen may answer sooner than one key alone may press again.
+  const keys = [...'bcdefghi'];
+  const pedals = Object.fromEntries(keys.map((key) => [key, 'confirm']));
+  const speaking = { ...quickWithB, speech: true, pedals };
+  const press = (step: number): string => keys[step % keys.length] ?? '';
 
   it('says each step, and a slow program keeps no press waiting', async () => {
     const program = standIn('slow');
@@ -262,7 +264,8 @@ describe('the bell', () => {
     expect(terminal.raw()).not.toContain('\x07');
     terminal.send('/bell on\r');
     await terminal.waitFor('The bell rings');
-    terminal.send('\r');
+    // Another key: Enter alone would come within the window of the one that sent the line.
+    terminal.send(' ');
     await terminal.waitFor('step 3 of');
     expect(terminal.raw()).toContain('\x07');
   });
