@@ -9,5 +9,7 @@ export default defineConfig({
     // With CI set, Ink draws nothing until it exits.
     env: { CI: 'false' },
     maxWorkers: 2,
+    // A few tests time real key presses in a real terminal, which a busy machine may stretch.
+    retry: 2,
   },
 });

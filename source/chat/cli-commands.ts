@@ -120,7 +120,7 @@ export function formatUsage(): string {
     `      ${command.summary}`,
     ...command.options.map(
       (option) =>
-        `      ${`--${option.name}${option.takes ? ` ${option.takes}` : ''}`.padEnd(13)}${option.summary}`,
+        `      ${`--${option.name}${option.takes ? ` ${option.takes}` : ''}`.padEnd(16)}${option.summary}`,
     ),
   ]);
   return [

@@ -213,7 +213,7 @@ describe('speech', () => {
     const program = standIn('slow');
     const terminal = bench(withPath(program.folder), speaking);
     await terminal.waitFor('step 1 of');
-    terminal.send('go stripe 2\r');
+    terminal.send('/go stripe 2\r');
     const from = performance.now();
     for (let step = 22; step < 42; step++) {
       await terminal.waitFor(`step ${step} of`);
