@@ -7,7 +7,7 @@ import { doneBeforeMove } from '../steps/landmarks.ts';
 import { yarnOfRow } from '../steps/outline.ts';
 import type { Phase, Step } from '../steps/step.ts';
 import { sayWayStep, type Way } from './way.ts';
-import { cautionOf } from './wording/cautions.ts';
+import { cautionOf, sayNoWayBack } from './wording/cautions.ts';
 import { bedNow } from './wording/place.ts';
 import { saySoon } from './wording/shaping.ts';
 import { shoutStep } from './wording/spoken.ts';
@@ -70,7 +70,7 @@ function planView(session: Session, units: Units): BenchView {
     phase: step?.phase ?? 'cord',
     finished: step === null,
     now: step ? sayStep(plan, step, units) : 'The bag is finished.',
-    caution: step ? cautionOf(plan, step) : null,
+    caution: step ? (cautionOf(plan, step) ?? sayNoWayBack(step)) : null,
     shout: step ? shoutStep(step) : 'done',
     afterwards: next ? sayStep(plan, next, units) : null,
     shaping: nextShaping(session, step),

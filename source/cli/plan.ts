@@ -1,5 +1,6 @@
 import { planJson } from '../chat/plan-json.ts';
 import { stepJson } from '../chat/steps-json.ts';
+import { pageWidth, wrap } from '../chat/wording/page.ts';
 import { formatPlanPage } from '../chat/wording/plan-page.ts';
 import { phaseNames, sayStep } from '../chat/wording/steps.ts';
 import { settingsFolder } from '../files/data-folders.ts';
@@ -8,6 +9,8 @@ import type { BagLimit } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { unitsFor } from '../shared/units.ts';
+import { shadeWarnings } from '../sheet/colour/shades.ts';
+import { formatShadeWarning } from '../sheet/page/content.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
@@ -41,7 +44,9 @@ const jsonText = ({ plan, limit }: Bag): string =>
 
 function pageText({ plan, limit }: Bag): string {
   const { units } = loadSettings(settingsFolder()).settings;
-  return formatPlanPage(plan, { units: unitsFor(units), minutesPerRow: ownRowMinutes(), limit });
+  const page = formatPlanPage(plan, { units: unitsFor(units), minutesPerRow: ownRowMinutes(), limit });
+  const shades = shadeWarnings(plan).map(formatShadeWarning);
+  return [page, ...shades.map((shade) => wrap(shade, pageWidth).join('\n'))].join('\n\n');
 }
 
 export async function printSteps(path: string, json: boolean): Promise<number> {

@@ -14,6 +14,8 @@ import { runPlain } from '../screen/plain.ts';
 import { createSpeech } from '../screen/speech.ts';
 import type { SettingChange } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
+import { shadeWarnings } from '../sheet/colour/shades.ts';
+import { formatShadeWarning } from '../sheet/page/content.ts';
 import { openWork, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes } from './outcome.ts';
 
@@ -36,6 +38,7 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
       ...settingsNotice(loaded),
       ...tornNotice(log),
       ...sayWelcome(log.session, units),
+      ...(log.session.done === 0 ? shadeWarnings(log.session.job.plan).map(formatShadeWarning) : []),
       ...notesBefore(log, options),
     ),
     trouble: () => formatSaveStatus(log.status),

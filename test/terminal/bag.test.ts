@@ -10,10 +10,14 @@ describe('at the bench', () => {
 
   it('goes through a whole small bag, from the first key to the last', async () => {
     // Keys take turns: the screen answers sooner than one key alone may press again.
-    const keys = ['\r', ' ', 'x', 'y'];
+    const keys = ['\r', ' ', 'x', 'y', 'z', 'j', 'k', 'v'];
     const terminal = bench(
       { args: [pouch] },
-      { pressWindowMs: 20, caution: 'low', pedals: { x: 'confirm', y: 'confirm' } },
+      {
+        pressWindowMs: 20,
+        caution: 'low',
+        pedals: { x: 'confirm', y: 'confirm', z: 'confirm', j: 'confirm', k: 'confirm', v: 'confirm' },
+      },
     );
     for (let step = 1; step <= pouchSteps; step++) {
       await terminal.waitFor(`step ${step} of ${pouchSteps}`);
@@ -109,6 +113,25 @@ describe('at the bench', () => {
     terminal.send('go stripe 4\r');
     expect(await terminal.waitFor('parked')).toMatch(/bed .*p+.*to/);
     expect(terminal.raw()).not.toMatch(/\x1b\[[34]8;/);
+  });
+
+  it.each([
+    [80, 24],
+    [60, 20],
+  ])('draws the strip as it grows, and the bag, at %i by %i', async (columns, rows) => {
+    const terminal = bench({ args: [pouch], columns, rows });
+    await terminal.waitFor(/step 1( of |\/)/);
+    terminal.send('go row 6\r');
+    await terminal.waitFor('[stripes]');
+    terminal.send('draw strip\r');
+    expect(await terminal.waitFor(/row 5 of 16/)).toContain('Knit one row');
+    terminal.send('draw bag\r');
+    await terminal.waitFor('4.6 cm');
+    terminal.resize(columns + 10, rows + 4);
+    await terminal.waitFor((screen) => screen.split('\n').length <= rows + 4 && screen.includes('4.6 cm'));
+    expect(terminal.clears()).toBe(0);
+    terminal.send('draw off\r');
+    await terminal.waitFor(/count .*step/);
   });
 
   it('answers a typing slip with what was meant, and completes words', async () => {

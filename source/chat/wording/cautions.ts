@@ -3,6 +3,7 @@
  * free cord and 380 mm round a loop (EN 71-1); this bag is no toy, and local rules decide.
  */
 import type { Plan } from '../../planning/plan.ts';
+import { irreversibleOf } from '../../session/rip-back/irreversible.ts';
 import type { Step } from '../../steps/step.ts';
 
 /** Published limits for cords on toys for the very young, in cm (EN 71-1). */
@@ -25,6 +26,10 @@ export function cautionOf(plan: Plan, step: Step): string | null {
       return null;
   }
 }
+
+/** A mark on a step that the hands cannot take back as it was done; null where they can. */
+export const sayNoWayBack = (step: Step): string | null =>
+  irreversibleOf(step) === null ? null : 'Look twice: hands cannot take this back.';
 
 function cordCaution({ cord, size }: Plan): string {
   const { freeCordCm, loopCm } = toyCordLimits;
