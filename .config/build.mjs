@@ -3,27 +3,13 @@
 import { chmod, readFile, rm } from 'node:fs/promises';
 import { build } from 'esbuild';
 
-const { version } = JSON.parse(await readFile('package.json', 'utf8'));
+const readJson = async (path) => JSON.parse(await readFile(path, 'utf8'));
+const [{ version }, options] = [await readJson('package.json'), await readJson('.config/bundle.json')];
 await rm('dist', { recursive: true, force: true });
 await build({
+  ...options,
   entryPoints: ['source/cli.tsx'],
   outdir: 'dist',
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  jsx: 'automatic',
-  minify: true,
-  legalComments: 'none',
-  define: {
-    'process.env.NODE_ENV': '"production"',
-    'process.env.DEV': '"false"',
-    SLANTWISE_VERSION: JSON.stringify(version),
-  },
-  external: ['react-devtools-core'],
-  banner: {
-    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-  },
+  define: { ...options.define, SLANTWISE_VERSION: JSON.stringify(version) },
 });
 await chmod('dist/cli.js', 0o755);

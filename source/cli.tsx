@@ -73,7 +73,7 @@ async function run({ name, operands, given }: Run): Promise<number> {
     case 'lesson':
       return (await import('./cli/lesson.ts')).writeLesson(file, operands[1] ?? '', given.get('out') ?? '');
     case 'reckon':
-      return (await import('./cli/reckon.ts')).printRecord(file, { json, brief: given.get('brief') });
+      return (await import('./cli/reckon.ts')).printRecord(file, json);
     case 'check':
       return (await import('./cli/logs.ts')).check(file, json);
     case 'bags':

@@ -271,6 +271,15 @@ export const chatCommands: readonly ChatCommand[] = [
     parse: withText('sheet FILE.html', (out) => ({ kind: 'sheet', out })),
   },
   {
+    name: 'save',
+    aliases: [],
+    usage: 'save FILE',
+    summary: 'write the whole log to another file and go on there, when its disk makes trouble',
+    example: 'save dice-bag.jsonl',
+    follows: [],
+    parse: withText('save FILE', (out) => ({ kind: 'save', out })),
+  },
+  {
     name: 'pedal',
     aliases: ['switch'],
     usage: 'pedal confirm / back / again / pass, or pedal off',

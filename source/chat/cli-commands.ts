@@ -91,10 +91,7 @@ export const cliCommands: readonly CliCommand[] = [
     name: 'reckon',
     takes: ['LOG'],
     summary: 'the record of a bag: time, size, yarn, needles, dates, notes',
-    options: [
-      { name: 'brief', takes: 'FILE', summary: 'write its brief to a new file, to make another' },
-      json,
-    ],
+    options: [json],
   },
   {
     name: 'check',

@@ -32,6 +32,8 @@ export type Intent =
   | { readonly kind: 'draw'; readonly picture: Picture | null }
   /** Writes the printable sheet to a file. */
   | { readonly kind: 'sheet'; readonly out: string }
+  /** Writes the whole log to another file and goes on there. */
+  | { readonly kind: 'save'; readonly out: string }
   | { readonly kind: 'leave' };
 
 /** Why a typed line is not understood. */

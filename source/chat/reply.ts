@@ -28,6 +28,7 @@ export function replyTo(
   intent: Intent,
   units: Units = metric,
   talk: Talk = noTalk,
+  minutesPerRow: () => number | null = () => null,
 ): Result<Reply, ReplyFault> {
   switch (intent.kind) {
     case 'do':
@@ -45,7 +46,7 @@ export function replyTo(
     case 'take':
       return takeOffer(session, talk, intent.number);
     case 'show':
-      return succeed({ kind: 'say', lines: show(session, intent.what, units) });
+      return succeed({ kind: 'say', lines: show(session, intent.what, units, minutesPerRow) });
     case 'help':
       return succeed({ kind: 'say', lines: answer(...formatTopic(intent.topic)) });
     case 'set':
@@ -53,6 +54,7 @@ export function replyTo(
     case 'again':
     case 'draw':
     case 'sheet':
+    case 'save':
     case 'stop':
     case 'bags':
     case 'leave':
@@ -78,12 +80,15 @@ function show(
   session: Session,
   what: Extract<Intent, { readonly kind: 'show' }>['what'],
   units: Units,
+  minutesPerRow: () => number | null,
 ): readonly Line[] {
   switch (what) {
     case 'where':
       return answer(...sayWhere(session));
     case 'plan':
-      return answer(...formatPlanPage(session.job.plan, { units }).split('\n'));
+      return answer(
+        ...formatPlanPage(session.job.plan, { units, minutesPerRow: minutesPerRow() }).split('\n'),
+      );
     case 'notes':
       return answer(...sayNotes(session));
     case 'marks':

@@ -24,6 +24,7 @@ export type Reply =
   | { readonly kind: 'again' }
   | { readonly kind: 'draw'; readonly picture: Picture | null }
   | { readonly kind: 'sheet'; readonly out: string }
+  | { readonly kind: 'save'; readonly out: string }
   | { readonly kind: 'leave' };
 
 export interface Talk {

@@ -14,7 +14,7 @@ import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { saveSoundPart } from '../files/save-sound-part.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { JournalFault } from '../journal/fault.ts';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault, InUse } from '../journal/file-fault.ts';
 import { briefLike, notesLike } from '../journal/like.ts';
 import { readLog } from '../journal/read-log.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
@@ -36,8 +36,8 @@ interface BriefText {
   readonly name: string;
 }
 
-/** An open log to work in, or one sentence that says why there is none. */
-export function openWork(options: WorkOptions): Result<SessionLog, string> {
+/** An open log to work in, or one sentence that says why there is none, or who else works in it. */
+export function openWork(options: WorkOptions): Result<SessionLog, string | InUse> {
   if (options.like !== undefined) return beginLike(options, options.like);
   const brief = options.brief === null ? null : readBrief(options.brief);
   if (brief && !brief.ok) return brief;
@@ -90,9 +90,10 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
   return begun;
 }
 
-function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result<SessionLog, string> {
+function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result<SessionLog, string | InUse> {
   const opened = openSessionLog({ path, ownFolder });
-  if (!opened.ok) return fail(explain(path, opened.fault));
+  if (!opened.ok)
+    return fail(opened.fault.code === 'files/in-use' ? opened.fault : explain(path, opened.fault));
   const log = opened.value;
   if (asked === null || isDeepStrictEqual(log.state.header.brief, asked.json)) return opened;
   log.leave();

@@ -1,10 +1,11 @@
 import { replayLines } from '../chat/replay-lines.ts';
+import { sayOnlyLooking } from '../chat/wording/player.ts';
 import { settingsFolder } from '../files/data-folders.ts';
 import { loadSettings } from '../files/settings-file.ts';
+import type { InUse } from '../journal/file-fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
-import type { Recording } from '../journal/recording.ts';
 import { unitsFor } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
@@ -33,9 +34,12 @@ export async function replay(path: string, { json, speed: typed }: ReplayOptions
 }
 
 /** Shows a log that another process writes, as far as it has come. */
-export function look(recording: Recording, message: string): Promise<number> {
-  const player = startPlayer(recording);
-  return play({ ...showFirst(player, recording.moments.length), playing: false }, message);
+export async function look(fault: InUse): Promise<number> {
+  const recording = openRecording(fault.path);
+  if (!recording.ok) return complain(recording.fault);
+  const player = startPlayer(recording.value);
+  const { length } = recording.value.moments;
+  return play({ ...showFirst(player, length), playing: false }, sayOnlyLooking(fault));
 }
 
 async function play(player: Player, message?: string): Promise<number> {

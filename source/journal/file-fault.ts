@@ -34,6 +34,9 @@ export type FileFault =
       readonly detail: string;
     };
 
+/** The log is open elsewhere. */
+export type InUse = Extract<FileFault, { readonly code: 'files/in-use' }>;
+
 /** Whether what was confirmed is on disk. */
 export type SaveStatus = {
   /** How long a flush took the first time it took long; null while none has. Worth one mention. */

@@ -55,6 +55,8 @@ export interface BenchStore {
   /** A press did nothing: says why, to the ears too. */
   readonly warn: (warning: Warning) => void;
   readonly draw: (picture: Picture | null) => void;
+  /** Whether nothing would be lost by leaving, or the maker was told so and asks again. */
+  readonly mayLeave: () => boolean;
 }
 
 export interface BenchStoreOptions {
@@ -68,6 +70,12 @@ export interface BenchStoreOptions {
   readonly keep?: (change: SettingChange) => void;
   /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
   readonly writeSheet?: (plan: Plan, out: string) => Promise<string>;
+  /** Writes the whole log elsewhere and goes on there; what came of it, in a sentence. */
+  readonly saveElsewhere?: (out: string) => string;
+  /** What would be lost by leaving now, in a sentence; null where nothing would. */
+  readonly lossOnLeaving?: () => string | null;
+  /** Minutes that a row takes this maker; null before the first bag is finished. */
+  readonly minutesPerRow?: () => number | null;
   /** The bags on the go and finished, a line each. */
   readonly bags?: () => readonly string[];
   /** Told whenever there is something for the ears. */
@@ -89,6 +97,8 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     way: null,
   };
   let talk = noTalk;
+  /** The session that the maker was told not all of is on disk. */
+  let toldOfLoss: Session | null = null;
   const listeners = new Set<() => void>();
 
   const publish = (next: Partial<BenchState>): void => {
@@ -169,16 +179,29 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
       case 'sheet':
         void writeSheet?.(state.session.job.plan, reply.out).then((told) => tell(told));
         return false;
+      case 'save':
+        tell(options.saveElsewhere?.(reply.out) ?? '');
+        return false;
       case 'leave':
         return true;
     }
+  };
+
+  const mayLeave = (): boolean => {
+    const loss = options.lossOnLeaving?.() ?? null;
+    if (loss === null || toldOfLoss === state.session) return true;
+    toldOfLoss = state.session;
+    say([{ tone: 'caution', text: loss }]);
+    return false;
   };
 
   const submit = (text: string): boolean => {
     if (text.trim() !== '') say([{ tone: 'typed', text: text.trim() }]);
     const intent = parseLine(text);
     const units = unitsFor(state.settings.units);
-    const reply = intent.ok ? replyTo(state.session, intent.value, units, talk) : intent;
+    const reply = intent.ok
+      ? replyTo(state.session, intent.value, units, talk, options.minutesPerRow)
+      : intent;
     if (reply.ok) {
       const leaves = carryOut(reply.value);
       if (intent.ok && intent.value.kind === 'help') tell(...sayPastSwitches(state.settings));
@@ -202,5 +225,6 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     again,
     warn,
     draw: (picture) => publish({ picture }),
+    mayLeave,
   };
 }

@@ -51,7 +51,7 @@ export async function runPlain(
   show();
   const reader = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
   for await (const line of reader) {
-    const leaves = store.submit(line);
+    const leaves = store.submit(line) && store.mayLeave();
     refusePedal();
     show();
     await tellPicture();

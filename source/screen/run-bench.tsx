@@ -15,7 +15,10 @@ export async function runBench(store: BenchStore): Promise<Leaving> {
   };
   const interrupt = (): void => leave('interrupted');
   const field = createFieldStream();
-  const keys = createBenchKeys({ store, leave, suspend: () => reader.suspend() });
+  const askToLeave = (how: Leaving): void => {
+    if (store.mayLeave()) leave(how);
+  };
+  const keys = createBenchKeys({ store, leave: askToLeave, suspend: () => reader.suspend() });
   // The keys are ours before anything can be seen, so that none goes astray.
   const reader = readKeys(process.stdin, keys.onKey, {
     output: process.stdout,

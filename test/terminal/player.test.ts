@@ -151,6 +151,23 @@ describe('a log played with the clock in our hands', () => {
     expect(player.transcript().split('\n').length).toBeLessThanOrEqual(rows);
   });
 
+  it('is drawn anew when the window changes, and leaves what stood above it', async () => {
+    const player = await play(path);
+    for (const [columns, rows] of [
+      [60, 18],
+      [100, 30],
+      [70, 12],
+    ] as const) {
+      player.resize(columns, rows);
+      await player.waitFor(
+        (text) =>
+          ['now', 'count', 'play'].every((label) => text.match(RegExp(`^${label} `, 'gm'))?.length === 1) &&
+          text.split('\n').length < rows,
+      );
+    }
+    expect(player.clears()).toBe(0);
+  });
+
   it('leaves on q, and on Ctrl-C with status 130', async () => {
     const player = await play(path);
     player.send('q');
@@ -174,6 +191,15 @@ describe('slantwise replay', () => {
     player.send('q');
     expect((await player.exited).code).toBe(0);
     expect(readFileSync(path).equals(log.bytes)).toBe(true);
+  });
+
+  it('goes to a part of the work and to a stripe of a whole bag', async () => {
+    const player = bench({ args: ['replay', 'demo/token-pouch.jsonl'] });
+    await player.waitFor('step 1 of');
+    player.send('go graft\r');
+    await player.waitFor('[graft]');
+    player.send('go stripe 3\r');
+    expect(await player.waitFor('stripe 3 of 8')).toContain('[stripes]');
   });
 
   it('prints text outside a terminal, and events as JSON', () => {

@@ -42,6 +42,31 @@ export const formatSaveStatus = (status: SaveStatus): string | null =>
     ? null
     : `Not saved: ${troubles[status.trouble]}. The work goes on and ${count(status.waiting, 'line')} wait${status.waiting === 1 ? 's' : ''} to be written; saving is tried at each press.`;
 
+/** Leaving would lose something; null where it would not. Leaving again does all the same. */
+export function formatLoss(status: SaveStatus): string | null {
+  const missing = sayMissing(status);
+  return missing === null
+    ? null
+    : `${missing} Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.`;
+}
+
+/** Said once the maker has left all the same. */
+export function formatLost(status: SaveStatus): string | null {
+  const missing = sayMissing(status);
+  return missing === null ? null : `Left without saving. ${missing}`;
+}
+
+function sayMissing(status: SaveStatus): string | null {
+  if (status.state === 'saved') return null;
+  const { trouble, waiting } = status;
+  const lines = `${count(waiting, 'line')} of the log ${waiting === 1 ? 'is' : 'are'}`;
+  return `${trouble === 'gone' ? 'The log is' : lines} not on disk: ${troubles[trouble]}.`;
+}
+
+/** The log was written to another file. */
+export const saySavedElsewhere = (path: string): string =>
+  `The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${path}`;
+
 /** To be said once. */
 export const formatSlowFlush = (ms: number): string =>
   `The disk is slow: it took ${Math.round(ms)} ms to save a press. Each press waits until it is saved.`;

@@ -1,8 +1,8 @@
 /** What the player says about itself: how far it is, why it stands, which keys it knows. */
+import type { InUse } from '../../journal/file-fault.ts';
 import type { PlayerView } from '../../journal/player.ts';
 import type { PlayerLineFault } from '../player-line.ts';
 import { formatChatFault } from './chat-faults.ts';
-import { count } from './numbers.ts';
 
 /** `0:07`, `12:30`, `1:04:10`. */
 export function formatClock(ms: number): string {
@@ -56,6 +56,9 @@ export const formatPlayerLineFault = (fault: PlayerLineFault): string =>
     ? 'A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.'
     : formatChatFault(fault);
 
+/** The bag is open elsewhere, and there is no screen to show it on. */
+export const sayHowToLook = (path: string): string => `To look: slantwise replay ${path}`;
+
 /** The bag is open elsewhere, so this one may look. */
-export const sayOnlyLooking = (pid: number, events: number): string =>
-  `Another Slantwise (process ${pid}) has this bag open: here you look at its first ${count(events, 'event')}, and nothing is written.`;
+export const sayOnlyLooking = ({ pid, host, lockPath }: InUse): string =>
+  `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, delete ${lockPath}.`;

@@ -93,4 +93,4 @@ const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
 
 /** What another one needs besides yarn and bed. */
 export const sayAnother = (path: string): string =>
-  `To make another: slantwise reckon ${path} --brief FILE writes its brief, and slantwise FILE begins it.`;
+  `To make another, with this brief, its changes and these notes: slantwise work --like ${path}`;

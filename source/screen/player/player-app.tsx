@@ -63,7 +63,11 @@ export function PlayerApp({ store, keys, field, units }: Props) {
         <LabelledRow label="play">
           <Text wrap="truncate-end">{sayProgress(view, columns - labelWidth - 1)}</Text>
         </LabelledRow>
-        {message === null ? null : <Text wrap="truncate-end">{`       ${message}`}</Text>}
+        {message === null ? null : (
+          <LabelledRow label="">
+            <Text>{message}</Text>
+          </LabelledRow>
+        )}
         <Box>
           <Box flexShrink={0} width={2}>
             <Text bold>{'> '}</Text>

@@ -3,6 +3,7 @@ import type { Player } from '../../journal/player.ts';
 import type { Units } from '../../shared/units.ts';
 import { createFieldStream } from '../keys/field-stream.ts';
 import { readKeys } from '../keys/read-keys.ts';
+import { keepScrollback } from './keep-scrollback.ts';
 import { PlayerApp } from './player-app.tsx';
 import { type PlayerClock, systemPlayerClock } from './player-clock.ts';
 import { createPlayerKeys } from './player-keys.ts';
@@ -42,6 +43,7 @@ export async function runPlayer(
   const screen = () => <PlayerApp store={store} keys={keys} field={field} units={units} />;
   const app = render(screen(), {
     stdin: field.stdin,
+    stdout: keepScrollback(process.stdout),
     exitOnCtrlC: false,
     patchConsole: false,
     maxFps: 1000,

@@ -1,0 +1,4 @@
+/** The least that Ink can do: what a start is measured against. */
+import { render, Text } from 'ink';
+
+render(<Text>hello</Text>, { patchConsole: false, maxFps: 1000 });

@@ -1,0 +1,24 @@
+/** Ink and nothing else: as many rows as the bench has, one of which changes with a key. What a press is measured against. */
+import { Box, render, Text, useInput } from 'ink';
+import { useState } from 'react';
+
+const rows = Number(process.argv[2]);
+const backKeys = process.argv[3] ?? '';
+
+function Screen() {
+  const [step, setStep] = useState(1);
+  useInput((input, key) =>
+    setStep((now) => now + (key.leftArrow || backKeys.includes(input || ' ') ? -1 : 1)),
+  );
+  return (
+    <Box flexDirection="column">
+      {Array.from({ length: rows - 1 }, (_, row) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: rows have no identity but their place
+        <Text key={row}>{`row ${row} of a screen that shows the same until the program ends`}</Text>
+      ))}
+      <Text>{`count  step ${step} of`}</Text>
+    </Box>
+  );
+}
+
+render(<Screen />, { patchConsole: false, maxFps: 1000 });

@@ -1,0 +1,52 @@
+/** Memory as the kernel counts it: what was resident at most, and whether it goes on growing. Linux alone tells. */
+import { readFileSync } from 'node:fs';
+import { atMost, type Figure } from './figure.ts';
+import { type Presser, pressBare, pressOurs, rowsDrawn } from './presser.ts';
+import { median } from './statistics.ts';
+
+function residentMib(presser: Presser, field: 'VmRSS' | 'VmHWM'): number {
+  const status = readFileSync(`/proc/${presser.terminal.pid}/status`, 'utf8');
+  return Number(new RegExp(`${field}:\\s+(\\d+) kB`).exec(status)?.[1]) / 1024;
+}
+
+/** Collections move it up and down: the median over some presses. */
+async function settledMib(presser: Presser): Promise<number> {
+  const samples: number[] = [];
+  for (let i = 0; i < 220; i++) {
+    await presser.press();
+    if (i % 20 === 0) samples.push(residentMib(presser, 'VmRSS'));
+  }
+  return median(samples);
+}
+
+async function pressed(presser: Presser, from: number, through: number) {
+  for (let i = 0; i < from; i++) await presser.press();
+  const early = await settledMib(presser);
+  for (let i = from; i < through; i++) await presser.press();
+  const late = await settledMib(presser);
+  return { early, late, peak: residentMib(presser, 'VmHWM') };
+}
+
+export async function measureMemory(from: number, through: number): Promise<readonly Figure[]> {
+  const first = await pressOurs(null);
+  const bare = await pressBare(rowsDrawn(first));
+  const [ofBare, ours] = await Promise.all([pressed(bare, from, through), pressed(first, from, through)]);
+  await Promise.all([first.close(), bare.close()]);
+  const presses = `${from.toLocaleString('en-GB')} and ${through.toLocaleString('en-GB')}`;
+  return [
+    {
+      what: 'resident at most',
+      unit: 'MiB',
+      ours: ours.peak,
+      bare: ofBare.peak,
+      target: atMost('ratio', 1.3),
+    },
+    {
+      what: `growth between press ${presses}`,
+      unit: 'times',
+      ours: ours.late / ours.early,
+      bare: ofBare.late / ofBare.early,
+      target: atMost('ours', 1.1),
+    },
+  ];
+}

@@ -1,0 +1,7 @@
+/** The value that a share of all values does not exceed: nearest rank, as in the NIST handbook of statistical methods. */
+export function percentile(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
+}
+
+export const median = (values: readonly number[]): number => percentile(values, 0.5);

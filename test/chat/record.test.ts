@@ -1,0 +1,71 @@
+/** The record of a bag; the log is invented, its times counted by hand. */
+import { describe, expect, it } from 'vitest';
+import { recordJson } from '../../source/chat/record-json.ts';
+import { formatBar, formatClock } from '../../source/chat/wording/player.ts';
+import { formatRecord } from '../../source/chat/wording/reckoning.ts';
+import { reckon } from '../../source/journal/reckoning.ts';
+import { readRecording } from '../../source/journal/recording.ts';
+import { metric } from '../../source/shared/units.ts';
+import { confirm, writeLog } from '../journal/sample-log.ts';
+
+/** 1 min and 2 min at the bench, an hour away while the log was open, then a second sitting of 1 min. */
+const read = readRecording(
+  writeLog([
+    confirm(1, 60_000),
+    confirm(1, 120_000),
+    confirm(1, 3_600_000),
+    { event: { do: 'take-back' }, afterMs: 0 },
+    { event: { do: 'leave' }, afterMs: 0 },
+    { event: { do: 'resume', at: '2031-03-08T09:00:00.000Z' }, afterMs: 0 },
+    { event: { do: 'note', text: 'mint is tight' }, afterMs: 0 },
+    confirm(1, 60_000),
+  ]).bytes,
+);
+if (!read.ok) throw new Error(read.fault.code);
+const recording = read.value;
+const reckoning = reckon(recording);
+
+describe('the record of a bag', () => {
+  const page = formatRecord(recording, reckoning, metric);
+
+  it('tells time at the bench apart from rests, and counts what was taken back', () => {
+    expect(page).toContain('bench     4 min in 2 sittings, and rests of 1 h 0 min');
+    expect(page).toContain('back      1 time something was taken back');
+  });
+
+  it('has dates, size, yarn, needles and notes', () => {
+    expect(page).toContain('begun 2031-03-04, last worked on 2031-03-08, 3 of 225 steps done');
+    for (const part of ['SIZE', 'YARN, BY THE PLAN', 'plum', 'on R21 to R28', 'step 3    mint is tight'])
+      expect(page).toContain(part);
+    expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
+  });
+
+  it('is the same as JSON, in seconds', () => {
+    expect(recordJson(recording, reckoning)).toMatchObject({
+      startedAt: '2031-03-04T18:00:00.000Z',
+      lastAt: '2031-03-08T09:01:00.000Z',
+      benchS: 240,
+      restS: 3600,
+      sittings: 2,
+      takenBack: 1,
+      byPhaseS: { 'cast-on': 240 },
+      minutesPerRow: null,
+      notes: [{ step: 3, text: 'mint is tight' }],
+    });
+  });
+});
+
+describe("the player's bar and clock", () => {
+  it('is full at the very end alone', () => {
+    expect([0, 0.5, 0.999, 1].map((part) => formatBar(part, 12))).toEqual([
+      '[----------]',
+      '[#####-----]',
+      '[#########-]',
+      '[##########]',
+    ]);
+  });
+
+  it('shows hours from the first on', () => {
+    expect([0, 7_999, 750_000, 3_850_000].map(formatClock)).toEqual(['0:00', '0:07', '12:30', '1:04:10']);
+  });
+});
