@@ -151,8 +151,11 @@ it('says once that the disk is slow', () => {
 
 /** A few here; more by hand: SLANTWISE_KILLS=500. */
 const kills = Number(process.env.SLANTWISE_KILLS ?? 25);
-/** Opening takes about half of this, so that some kills come before the first screen. */
-const longestMs = 900;
+/** Each kill comes after up to so many presses, however fast the machine; one in so many while the program opens. */
+const mostPresses = 12;
+/** Opening takes longer than this, a press less. */
+const openingMs = 300;
+const pressMs = 40;
 const stepCount = 166;
 
 /** Steps that may come next: all that the screen confirmed are done, and perhaps the press that was under way. */
@@ -166,7 +169,9 @@ const stepOn = (screen: string): number => Number(/moves +\d+ of \d+ +step (\d+)
 /** Opens the log, presses as fast as the screen answers, and is killed: what was found, and what is to be found next. */
 async function pressUntilKilled(log: string, before: Expected) {
   const terminal = openTerminal({ args: [pouch, '--log', log] });
-  const timer = setTimeout(() => terminal.kill('SIGKILL'), Math.random() * longestMs);
+  const killWithin = (ms: number) => setTimeout(() => terminal.kill('SIGKILL'), Math.random() * ms);
+  const killAfter = Math.floor(Math.random() * mostPresses);
+  let timer = killAfter === 0 ? killWithin(openingMs) : undefined;
   /** The step on the screen once it is `least` or later; null when the program dies first. */
   const reach = (least: number): Promise<number | null> =>
     terminal.waitFor((screen) => stepOn(screen) >= least).then(stepOn, () => null);
@@ -174,10 +179,14 @@ async function pressUntilKilled(log: string, before: Expected) {
   let [{ least, most }, presses] = [before, 0];
   for (let step = found; step !== null; step = await reach(most)) {
     least = step;
-    if (step === stepCount) break;
+    if (step === stepCount) {
+      timer ??= killWithin(pressMs);
+      break;
+    }
     most = step + 1;
     presses++;
     terminal.send('next\r');
+    if (presses === killAfter) timer = killWithin(pressMs);
   }
   const { signal } = await terminal.exited;
   clearTimeout(timer);
