@@ -1,5 +1,7 @@
 /** All settings as one table: name, what it is when nobody has set it, what it may be, and what it means. */
 
+import { say } from '../shared/say.ts';
+
 export type PedalAct = 'confirm' | 'take-back' | 'speak' | 'pass';
 
 export interface Settings {
@@ -25,16 +27,19 @@ export interface Setting<Value> {
   readonly default: Value;
   readonly check: (value: unknown) => boolean;
   /** What the value may be, for a sentence. */
-  readonly allowed: string;
-  readonly meaning: string;
+  readonly allowed: () => string;
+  readonly meaning: () => string;
 }
 
 const oneOf = <Value extends string>(...values: readonly Value[]) => ({
   check: (value: unknown): boolean => values.some((one) => one === value),
-  allowed: values.join(', '),
+  allowed: (): string => values.join(', '),
 });
 
-const yesOrNo = { check: (value: unknown): boolean => typeof value === 'boolean', allowed: 'true, false' };
+const yesOrNo = {
+  check: (value: unknown): boolean => typeof value === 'boolean',
+  allowed: (): string => [true, false].join(', '),
+};
 
 const pedalActs: readonly PedalAct[] = ['confirm', 'take-back', 'speak', 'pass'];
 
@@ -45,35 +50,39 @@ const isPedals = (value: unknown): boolean =>
   Object.values(value).every((act) => pedalActs.some((one) => one === act));
 
 export const settingsTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
-  units: { default: 'cm', ...oneOf('cm', 'in'), meaning: 'lengths in centimetres or in inches' },
+  units: { default: 'cm', ...oneOf('cm', 'in'), meaning: () => say`lengths in centimetres or in inches` },
   language: {
     default: 'auto',
     check: (value) => typeof value === 'string' && /^(auto|[a-z]{2})$/.test(value),
-    allowed: 'auto, or two letters such as en',
-    meaning: 'the language of all sentences; auto follows the system',
+    allowed: () => say`auto, or two letters such as en`,
+    meaning: () => say`the language of all sentences; auto follows the system`,
   },
-  bell: { default: false, ...yesOrNo, meaning: 'ring the terminal bell at each step' },
-  speech: { default: false, ...yesOrNo, meaning: 'speak each step aloud' },
+  bell: { default: false, ...yesOrNo, meaning: () => say`ring the terminal bell at each step` },
+  speech: { default: false, ...yesOrNo, meaning: () => say`speak each step aloud` },
   caution: {
     default: 'usual',
     ...oneOf('low', 'usual', 'high'),
-    meaning: 'how long a step that must not be trodden past is there before a press counts',
+    meaning: () => say`how long a step that must not be trodden past is there before a press counts`,
   },
   pedals: {
     default: {},
     check: isPedals,
-    allowed: `keys, each with one of ${pedalActs.join(', ')}`,
-    meaning: 'what the keys of foot switches do',
+    allowed: () => say`keys, each with one of ${pedalActs.join(', ')}`,
+    meaning: () => say`what the keys of foot switches do`,
   },
   pressWindowMs: {
     default: 100,
     check: (value) => Number.isInteger(value) && (value as number) >= 20 && (value as number) <= 1000,
-    allowed: '20 to 1000',
-    meaning: 'milliseconds within which presses of one switch count as one',
+    allowed: () => say`20 to 1000`,
+    meaning: () => say`milliseconds within which presses of one switch count as one`,
   },
-  largeView: { default: false, ...yesOrNo, meaning: 'letters that can be read from across the room' },
-  ascii: { default: false, ...yesOrNo, meaning: 'draw with plain letters only' },
-  reducedDetail: { default: false, ...yesOrNo, meaning: 'show the next action and little else' },
+  largeView: {
+    default: false,
+    ...yesOrNo,
+    meaning: () => say`letters that can be read from across the room`,
+  },
+  ascii: { default: false, ...yesOrNo, meaning: () => say`draw with plain letters only` },
+  reducedDetail: { default: false, ...yesOrNo, meaning: () => say`show the next action and little else` },
 };
 
 export type SettingName = keyof Settings;

@@ -1,3 +1,5 @@
+import { formatDecimal, say } from './say.ts';
+
 /**
  * Exact by definition: the international inch and yard (25.4 mm, 0.9144 m; 1959 agreement) and the
  * avoirdupois ounce (28.349523125 g).
@@ -27,14 +29,18 @@ export const gramsToOunces = (grams: number): number => grams / gramsPerOunce;
 const hair = 1e-9;
 const roundUp = (value: number, step: number): number => Math.ceil(value / step - hair) * step;
 const show = (value: number, decimals: number): string =>
-  value
-    .toFixed(decimals)
-    .replace(/(\.\d*?)0+$/, '$1')
-    .replace(/\.$/, '');
+  formatDecimal(
+    value
+      .toFixed(decimals)
+      .replace(/(\.\d*?)0+$/, '$1')
+      .replace(/\.$/, ''),
+  );
 
 /** A size as it is measured: `14.3 cm`, `5.6 in`. */
 export const formatLength = (cm: number, { length }: Units): string =>
   length === 'cm' ? `${show(cm, 1)} cm` : `${show(cmToInches(cm), 1)} in`;
+
+export const formatCm = (cm: number): string => formatLength(cm, metric);
 
 /** A length of which there must be enough: the next centimetre or half inch up. */
 export const formatLengthNeeded = (cm: number, { length }: Units): string =>
@@ -65,5 +71,5 @@ export const gsmToOuncesPerSquareYard = (gsm: number): number => gramsToOunces(g
 /** What a fabric weighs: `326 g to the square metre`, `9.6 oz to the square yard`. */
 export const formatFabricMass = (gsm: number, { mass }: Units): string =>
   mass === 'g'
-    ? `${Math.round(gsm)} g to the square metre`
-    : `${show(gsmToOuncesPerSquareYard(gsm), 1)} oz to the square yard`;
+    ? say`${Math.round(gsm)} g to the square metre`
+    : say`${show(gsmToOuncesPerSquareYard(gsm), 1)} oz to the square yard`;

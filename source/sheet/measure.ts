@@ -1,8 +1,9 @@
+import { say } from '../shared/say.ts';
+
 export const formatAngle = (degrees: number): string => `${Math.round(degrees)}°`;
 
-/** `1 row`, `3 rows`. */
-export const counted = (howMany: number, one: string, many = `${one}s`): string =>
-  `${howMany} ${howMany === 1 ? one : many}`;
+/** After every `second`, `4th` row. */
+export const formatEvery = (rows: number): string => (rows === 2 ? say`second` : say`${rows}th`);
 
 /** `5` or `5–8`. */
 export const span = (from: number, through: number): string =>

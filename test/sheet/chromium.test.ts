@@ -5,8 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
+import { type Language, speak } from '../../source/shared/say.ts';
 import { metric } from '../../source/shared/units.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
@@ -46,6 +48,12 @@ const oddSheets = {
   ),
 } as Readonly<Record<string, readonly [Plan, SheetOptions]>>;
 
+const inLanguages = <T>(cases: readonly T[]): readonly (readonly [T, string, Language | null])[] =>
+  cases.flatMap((one) => [
+    [one, 'English', null],
+    [one, 'German', german],
+  ]);
+
 describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
   let browser: Browser;
   let folder: string;
@@ -59,6 +67,8 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     await browser?.close();
     await rm(folder, { recursive: true, force: true });
   });
+
+  afterEach(() => speak(null));
 
   /** Opens the text as a file; gives the page, and fills a list with what it asks for beside itself. */
   async function open(text: string, kind: 'html' | 'svg'): Promise<{ page: Page; asked: readonly string[] }> {
@@ -79,20 +89,34 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     await page.setViewportSize({ width: Math.floor(widthPx), height: 1000 });
   }
 
+  /** Two pages of either paper, all the text within and apart. */
+  async function expectTwoPages(page: Page): Promise<void> {
+    for (const format of formats) {
+      expect([format, pageCount(await page.pdf({ format }))]).toEqual([format, 2]);
+      const { widthPx } = papers[format];
+      await layOut(page, widthPx);
+      const pieces = await textPieces(page);
+      expect(pieces.length).toBeGreaterThan(150);
+      expect(pieces.filter(({ left, right }) => left < -0.5 || right > widthPx + 0.5)).toEqual([]);
+      expect(await excessWidth(page)).toBe(0);
+      expect(overlaps(pieces)).toEqual([]);
+    }
+  }
+
+  async function expectApartOnPage(page: Page): Promise<void> {
+    const widthPx = (210 / 25.4) * 96;
+    await page.setViewportSize({ width: Math.ceil(widthPx), height: 1000 });
+    const pieces = await textPieces(page);
+    expect(pieces.length).toBeGreaterThan(150);
+    expect(pieces.filter(({ left, right }) => left < 0 || right > widthPx)).toEqual([]);
+    expect(overlaps(pieces)).toEqual([]);
+  }
+
   it.each(Object.entries({ ...demoSheets, ...oddSheets }))(
     '%s prints on two pages, all its text there and apart',
     async (_, sheet) => {
       const { page, asked } = await open(sheetHtml(...sheet), 'html');
-      for (const format of formats) {
-        expect([format, pageCount(await page.pdf({ format }))]).toEqual([format, 2]);
-        const { widthPx } = papers[format];
-        await layOut(page, widthPx);
-        const pieces = await textPieces(page);
-        expect(pieces.length).toBeGreaterThan(150);
-        expect(pieces.filter(({ left, right }) => left < -0.5 || right > widthPx + 0.5)).toEqual([]);
-        expect(await excessWidth(page)).toBe(0);
-        expect(overlaps(pieces)).toEqual([]);
-      }
+      await expectTwoPages(page);
       const { title, ...rest } = await inventory(page);
       expect(rest).toEqual({ pictures: 0, scripts: 0, hurt: false, boxes: sheet[0].stripes.length });
       expect(title.length).toBeGreaterThan(0);
@@ -105,14 +129,22 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     '%s as SVG keeps its text on its pages, and apart',
     async (_, sheet) => {
       const { page, asked } = await open(sheetSvg(...sheet), 'svg');
-      const widthPx = (210 / 25.4) * 96;
-      await page.setViewportSize({ width: Math.ceil(widthPx), height: 1000 });
-      const pieces = await textPieces(page);
-      expect(pieces.length).toBeGreaterThan(150);
-      expect(pieces.filter(({ left, right }) => left < 0 || right > widthPx)).toEqual([]);
-      expect(overlaps(pieces)).toEqual([]);
+      await expectApartOnPage(page);
       expect(asked).toEqual([]);
       await page.close();
+    },
+  );
+
+  it.each(Object.entries(demoSheets))(
+    '%s in German prints as well, and so does its SVG',
+    async (_, sheet) => {
+      speak(german);
+      const { page } = await open(sheetHtml(...sheet), 'html');
+      await expectTwoPages(page);
+      await page.close();
+      const { page: drawn } = await open(sheetSvg(...sheet), 'svg');
+      await expectApartOnPage(drawn);
+      await drawn.close();
     },
   );
 
@@ -127,31 +159,43 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     },
   );
 
-  it.each(formats)('the dice bag fits %s in the widest of common fonts too', async (format) => {
-    const { page } = await open(sheetHtml(demoPlan('dice-bag'), plain), 'html');
-    await page.addStyleTag({ content: "* { font-family: 'DejaVu Sans' !important; }" });
-    expect(pageCount(await page.pdf({ format }))).toBe(2);
-    await layOut(page, papers[format].widthPx);
-    expect(overlaps(await textPieces(page))).toEqual([]);
-    await page.close();
-  });
+  it.each(inLanguages(formats))(
+    'the dice bag fits %s in the widest of common fonts too, in %s',
+    async (format, _, language) => {
+      speak(language);
+      const { page } = await open(sheetHtml(demoPlan('dice-bag'), plain), 'html');
+      await page.addStyleTag({ content: "* { font-family: 'DejaVu Sans' !important; }" });
+      expect(pageCount(await page.pdf({ format }))).toBe(2);
+      await layOut(page, papers[format].widthPx);
+      expect(overlaps(await textPieces(page))).toEqual([]);
+      await page.close();
+    },
+  );
 
-  it('the SVG sheet keeps its texts apart in the widest of common fonts too', async () => {
-    const svg = sheetSvg(demoPlan('rulebook-bag'), plain).replaceAll(
-      /font-family="[^"]*"/g,
-      'font-family="DejaVu Sans"',
-    );
-    const { page } = await open(svg, 'svg');
-    await page.setViewportSize({ width: 794, height: 1000 });
-    expect(overlaps(await textPieces(page))).toEqual([]);
-    await page.close();
-  });
+  it.each(inLanguages(demoNames))(
+    'the SVG sheet of the %s keeps its texts apart in the widest of common fonts too, in %s',
+    async (name, _, language) => {
+      speak(language);
+      const svg = sheetSvg(demoPlan(name), plain).replaceAll(
+        /font-family="[^"]*"/g,
+        'font-family="DejaVu Sans"',
+      );
+      const { page } = await open(svg, 'svg');
+      await page.setViewportSize({ width: 794, height: 1000 });
+      expect(overlaps(await textPieces(page))).toEqual([]);
+      await page.close();
+    },
+  );
 
-  it('any bag can be read on a narrow screen', async () => {
-    const { page } = await open(sheetHtml(demoPlan('dice-bag'), forClass), 'html');
-    await page.setViewportSize({ width: 360, height: 800 });
-    expect(await excessWidth(page)).toBe(0);
-    expect(overlaps(await textPieces(page))).toEqual([]);
-    await page.close();
-  });
+  it.each(inLanguages(['dice-bag'] as const))(
+    'the %s can be read on a narrow screen, in %s',
+    async (name, _, language) => {
+      speak(language);
+      const { page } = await open(sheetHtml(demoPlan(name), forClass), 'html');
+      await page.setViewportSize({ width: 360, height: 800 });
+      expect(await excessWidth(page)).toBe(0);
+      expect(overlaps(await textPieces(page))).toEqual([]);
+      await page.close();
+    },
+  );
 });

@@ -1,7 +1,9 @@
 /** The three files of the sheet, read by libraries: HTML by a validator, SVG by an XML parser, Markdown by a renderer. */
 import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
-import { describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { german } from '../../source/languages/german.ts';
+import { speak } from '../../source/shared/say.ts';
 import { metric } from '../../source/shared/units.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
@@ -161,6 +163,47 @@ describe('remarks', () => {
     });
     expect(html).toContain('<li>Hang it again after row 78.</li>');
     expect(html).toContain('look much alike to people with deutan colour vision');
+  });
+});
+
+describe('the sheet in German', () => {
+  const plan = twoColours('#b4564e', '#7d7a3a');
+  const options: SheetOptions = { date: '2026-05-04', units: metric, class: true };
+  beforeEach(() => speak(german));
+  afterEach(() => speak(null));
+
+  /** What is read or read out: text, and the names of pictures. */
+  const readable = (html: string): string =>
+    [
+      html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll(/<[^>]*>/g, ' '),
+      ...[...html.matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label),
+    ].join(' ');
+  const files = (): readonly string[] => [
+    readable(sheetHtml(plan, options)),
+    readable(sheetSvg(plan, options)),
+    sheetMarkdown(plan, options),
+  ];
+
+  it('is valid and says its language', async () => {
+    const html = sheetHtml(plan, options);
+    expect(await faultsOf(html)).toEqual([]);
+    expect(html).toContain('<html lang="de">');
+    expect(readSvg(sheetSvg(plan, options)).attributes.lang).toBe('de');
+    const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
+    expect(rendered.match(/<li><input/g)).toHaveLength(plan.stripes.length);
+  });
+
+  it('has no word of English grammar in it', () => {
+    const english =
+      /\b(?:the|of|and|or|to|with|from|for|is|are|its?|each|by|at|on|out|no|not|rows?|then)\b/gi;
+    for (const text of files()) expect(text.match(english)).toBeNull();
+  });
+
+  it('writes decimals with a comma', () => {
+    for (const text of files()) {
+      expect(text).toContain('13,7 cm');
+      expect(text).not.toMatch(/\d\.\d/);
+    }
   });
 });
 

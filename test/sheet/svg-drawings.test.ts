@@ -1,8 +1,10 @@
 /** The drawings as SVG: parsed by a library, their polygons measured against the plan. */
 import { Polygon as FlatPolygon, point } from '@flatten-js/core';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
+import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
+import { type Language, speak } from '../../source/shared/say.ts';
 import { metric } from '../../source/shared/units.ts';
 import { bagDrawing } from '../../source/sheet/svg/bag-drawing.ts';
 import { bandDrawing } from '../../source/sheet/svg/band-drawing.ts';
@@ -120,7 +122,14 @@ describe('the bag as SVG', () => {
   });
 });
 
+const languages: readonly (readonly [string, Language | null])[] = [
+  ['English', null],
+  ['German', german],
+];
+
 describe('every drawing', () => {
+  afterEach(() => speak(null));
+
   it('of any bag is well-formed, finite, and refers only to itself', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
@@ -136,25 +145,29 @@ describe('every drawing', () => {
     );
   });
 
-  it('keeps its text inside its edges, in the widest of common fonts', () => {
-    fc.assert(
-      fc.property(briefFile(), (file) => {
-        for (const [name, drawing] of Object.entries(drawingsOf(planOf(file)))) {
-          for (const { attributes, text } of allNodes(readSvg(standalone(drawing))).filter(
-            (node) => node.name === 'text',
-          )) {
-            const isTurned = (attributes.transform ?? '') !== '';
-            const width = textWidth(text, Number(attributes['font-size']));
-            const share =
-              attributes['text-anchor'] === 'middle' ? 0.5 : attributes['text-anchor'] === 'end' ? 1 : 0;
-            const from = (isTurned ? Number(attributes.y) : Number(attributes.x)) - width * share;
-            const room = isTurned ? drawing.heightMm : drawing.widthMm;
-            expect(from, `${name}: ${text}`).toBeGreaterThan(-0.5);
-            expect(from + width, `${name}: ${text}`).toBeLessThan(room + 0.5);
+  it.each(languages)(
+    'keeps its text inside its edges, in the widest of common fonts, in %s',
+    (_, language) => {
+      speak(language);
+      fc.assert(
+        fc.property(briefFile(), (file) => {
+          for (const [name, drawing] of Object.entries(drawingsOf(planOf(file)))) {
+            for (const { attributes, text } of allNodes(readSvg(standalone(drawing))).filter(
+              (node) => node.name === 'text',
+            )) {
+              const isTurned = (attributes.transform ?? '') !== '';
+              const width = textWidth(text, Number(attributes['font-size']));
+              const share =
+                attributes['text-anchor'] === 'middle' ? 0.5 : attributes['text-anchor'] === 'end' ? 1 : 0;
+              const from = (isTurned ? Number(attributes.y) : Number(attributes.x)) - width * share;
+              const room = isTurned ? drawing.heightMm : drawing.widthMm;
+              expect(from, `${name}: ${text}`).toBeGreaterThan(-0.5);
+              expect(from + width, `${name}: ${text}`).toBeLessThan(room + 0.5);
+            }
           }
-        }
-      }),
-      { numRuns: 60 },
-    );
-  });
+        }),
+        { numRuns: 60 },
+      );
+    },
+  );
 });

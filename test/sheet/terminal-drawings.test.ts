@@ -1,7 +1,9 @@
 /** The drawings as a terminal shows them: in a terminal emulator, at several sizes, with and without colour. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
+import { speak } from '../../source/shared/say.ts';
 import { drawBag } from '../../source/sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../source/sheet/terminal/draw-bed.ts';
 import { drawFold } from '../../source/sheet/terminal/draw-fold.ts';
@@ -256,6 +258,34 @@ describe('words', () => {
       'Loop 1 of both is at the mouth, loop 70 at the bottom',
     );
     expect(drawBag(plan, options).join(' ')).toContain('climb to the left at 57°');
+  });
+});
+
+describe('in German', () => {
+  beforeEach(() => speak(german));
+  afterEach(() => speak(null));
+
+  it.each(sizes)('every caption is whole at %d by %d', (columns, rows) => {
+    for (const name of demoNames) {
+      for (const draw of Object.values(drawings)) {
+        for (const rowsDone of [0, 11, 16]) {
+          const lines = draw(demoPlan(name), { columns, rows, rowsDone, ...letters });
+          const captions = lines.filter((line) => /[a-zäöü]{4} /.test(line));
+          expect(captions.length).toBeGreaterThan(0);
+          // Captions are cut at the edge of the window.
+          expect(captions.filter((line) => line.length >= columns)).toEqual([]);
+        }
+      }
+    }
+  });
+
+  it.each(demoNames)('the words of the %s fit', async (name) => {
+    for (const draw of Object.values(drawings)) {
+      const lines = draw(demoPlan(name), { columns: 80, rows: 24, rowsDone: 11, ...letters, words: true });
+      const screen = await show(lines, 80, 24);
+      expect([screen.wrappedRows, screen.lostRows]).toEqual([0, 0]);
+      expect(lines.join(' ')).not.toMatch(/\b(?:the|of|to|is|are|rows?)\b/);
+    }
   });
 });
 

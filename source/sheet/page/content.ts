@@ -1,8 +1,9 @@
 /** Everything a sheet says, in words and rows; the painters only arrange it. */
 import type { Plan } from '../../planning/plan.ts';
+import { count, say } from '../../shared/say.ts';
 import { formatLength, formatSmall, type Units } from '../../shared/units.ts';
 import { type ShadeWarning, shadeWarnings } from '../colour/shades.ts';
-import { counted, formatAngle } from '../measure.ts';
+import { formatAngle, formatEvery } from '../measure.ts';
 import { inSentence, plainText } from '../text.ts';
 import { type Instructions, instructionsFor } from './instructions.ts';
 import type { SheetOptions } from './options.ts';
@@ -34,81 +35,84 @@ export function sheetContent(plan: Plan, options: SheetOptions): SheetContent {
   return {
     title: plainText(options.name ?? plan.brief.name),
     date: plainText(options.date),
-    lead: `A drawstring bag of slanting stripes, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`,
-    facts: factsOf(plan, units).filter(({ label }) => !options.class || !ownSwatch.includes(label)),
+    lead: say`A drawstring bag of slanting stripes, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`,
+    facts: factsOf(plan, units).filter(({ label }) => !options.class || !ownSwatch().includes(label)),
     remarks: [...(options.remarks ?? []), ...shadeWarnings(plan).map(formatShadeWarning)],
     yarns: yarnRows(plan, units),
     tools: toolsText(plan),
     stripes: stripeRows(plan),
-    stripesNote: `Tick each stripe when its last row is done. Shape after every ${plan.brief.shapeEveryRows === 2 ? 'second' : `${plan.brief.shapeEveryRows}th`} row (•). The needles are the edges while the stripe's last row is knitted.`,
+    stripesNote: say`Tick each stripe when its last row is done. Shape after every ${formatEvery(plan.brief.shapeEveryRows)} row (•). The needles are the edges while the stripe's last row is knitted.`,
     parts: instructionsFor(plan, units),
     blanks: options.class ? blanksFor(plan) : [],
   };
 }
 
 /** A pupil's own swatch gives these. */
-const ownSwatch: readonly string[] = ['Asked for', 'One stitch', 'Yarn in a stitch'];
+const ownSwatch = (): readonly string[] => [say`Asked for`, say`One stitch`, say`Yarn in a stitch`];
 
 function factsOf(plan: Plan, units: Units): readonly Fact[] {
   const { brief, size, gauge } = plan;
   const asked = [size.wantedWidthCm, size.wantedDepthCm].filter((cm) => cm !== null);
   return [
     {
-      label: 'Flat and sewn',
+      label: say`Flat and sewn`,
       value: `${formatLength(size.widthCm, units)} × ${formatLength(size.depthCm, units)}`,
     },
     ...(asked.length === 2
-      ? [{ label: 'Asked for', value: asked.map((cm) => formatLength(cm, units)).join(' × ') }]
+      ? [{ label: say`Asked for`, value: asked.map((cm) => formatLength(cm, units)).join(' × ') }]
       : []),
-    { label: 'Below the cord', value: formatLength(size.depthBelowCordCm, units) },
-    { label: 'Round the mouth', value: formatLength(size.mouthCm, units) },
-    { label: 'Stitches', value: `${plan.stitches} across` },
-    { label: 'Rows', value: `${plan.rows}: ${plan.knittedRows} knitted, 1 grafted` },
+    { label: say`Below the cord`, value: formatLength(size.depthBelowCordCm, units) },
+    { label: say`Round the mouth`, value: formatLength(size.mouthCm, units) },
+    { label: say`Stitches`, value: say`${plan.stitches} across` },
+    { label: say`Rows`, value: say`${plan.rows}: ${plan.knittedRows} knitted, 1 grafted` },
     {
-      label: 'Shaping',
-      value: `${counted(plan.shapings, 'move')}, one every ${brief.shapeEveryRows} rows, ${counted(brief.edgeStitches, 'edge stitch', 'edge stitches')}`,
+      label: say`Shaping`,
+      value: say`${count(plan.shapings, 'move')}, one every ${brief.shapeEveryRows} rows, ${count(brief.edgeStitches, 'edge stitch', 'edge stitches')}`,
     },
-    { label: 'Crawls', value: `${brief.crawl}; home side ${brief.homeSide}` },
+    { label: say`Crawls`, value: say`${brief.crawl}; home side ${brief.homeSide}` },
     {
-      label: 'Stripes',
-      value: `${plan.stripes.length}, at ${formatAngle(size.stripeAngleDeg)} to the bottom`,
-    },
-    {
-      label: 'One stitch',
-      value: `${formatSmall(gauge.stitchMm, units)} wide, ${formatSmall(gauge.rowMm, units)} high`,
+      label: say`Stripes`,
+      value: say`${plan.stripes.length}, at ${formatAngle(size.stripeAngleDeg)} to the bottom`,
     },
     {
-      label: 'Yarn in a stitch',
-      value: `${formatSmall(gauge.loopLengthMm, units)}, ${gauge.loopLengthMeasured ? 'measured' : 'from the gauge'}`,
+      label: say`One stitch`,
+      value: say`${formatSmall(gauge.stitchMm, units)} wide, ${formatSmall(gauge.rowMm, units)} high`,
     },
     {
-      label: 'Bed',
-      value: `${brief.bed.needles} needles, ${formatSmall(brief.bed.pitchMm, units)} apart; ${timesHung(plan.seatings.length)}`,
+      label: say`Yarn in a stitch`,
+      value: `${formatSmall(gauge.loopLengthMm, units)}, ${gauge.loopLengthMeasured ? say`measured` : say`from the gauge`}`,
+    },
+    {
+      label: say`Bed`,
+      value: say`${brief.bed.needles} needles, ${formatSmall(brief.bed.pitchMm, units)} apart; ${timesHung(plan.seatings.length)}`,
     },
   ];
 }
 
-const timesHung = (seatings: number): string => (seatings === 1 ? 'hung once' : `hung ${seatings} times`);
+const timesHung = (seatings: number): string =>
+  seatings === 1 ? say`hung once` : say`hung ${seatings} times`;
 
 const toolsText = ({ brief }: Plan): string =>
-  `Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${counted(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;
+  say`Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${count(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;
 
 /** In one sentence: which neighbours look alike, and to whom. */
 export function formatShadeWarning({ first, second, to }: ShadeWarning): string {
-  const whom = to === 'everybody' ? '' : ` to people with ${to.join(' or ')} colour vision`;
-  return `Stripes of ${inSentence(first)} and ${inSentence(second)} lie side by side and look much alike${whom}: choose one lighter or darker to tell them apart.`;
+  const [one, other] = [inSentence(first), inSentence(second)];
+  return to === 'everybody'
+    ? say`Stripes of ${one} and ${other} lie side by side and look much alike: choose one lighter or darker to tell them apart.`
+    : say`Stripes of ${one} and ${other} lie side by side and look much alike to people with ${to.join(` ${say`or`} `)} colour vision: choose one lighter or darker to tell them apart.`;
 }
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
 const blanksFor = ({ stitches, rows, shapings }: Plan): readonly Fact[] => [
-  { label: 'Name', value: '' },
-  { label: 'Stitches counted', value: 'over a width of' },
-  { label: 'Rows counted', value: 'over a height of' },
-  { label: 'Stitch width w', value: 'width ÷ stitches =' },
-  { label: 'Row height h', value: 'height ÷ rows =' },
-  { label: 'Across a', value: `${shapings} × w =` },
-  { label: 'Along b', value: `${rows} × h =` },
-  { label: 'Mouth c', value: '√(a × a + b × b) =' },
-  { label: 'My bag, wide', value: 'c ÷ 2 =' },
-  { label: 'My bag, deep', value: `${stitches - 1} × w × b ÷ c =` },
+  { label: say`Name`, value: '' },
+  { label: say`Stitches counted`, value: say`over a width of` },
+  { label: say`Rows counted`, value: say`over a height of` },
+  { label: say`Stitch width w`, value: say`width ÷ stitches =` },
+  { label: say`Row height h`, value: say`height ÷ rows =` },
+  { label: say`Across a`, value: `${shapings} × w =` },
+  { label: say`Along b`, value: `${rows} × h =` },
+  { label: say`Mouth c`, value: '√(a × a + b × b) =' },
+  { label: say`My bag, wide`, value: 'c ÷ 2 =' },
+  { label: say`My bag, deep`, value: `${stitches - 1} × w × b ÷ c =` },
 ];

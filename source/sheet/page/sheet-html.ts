@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { languageCode, say } from '../../shared/say.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
 import { bandDrawing, patchDrawing, patchFills } from '../svg/band-drawing.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
@@ -21,7 +22,7 @@ export function sheetHtml(plan: Plan, options: SheetOptions): string {
   const content = sheetContent(plan, options);
   const room = roomFor(plan, content);
   return `<!doctype html>
-<html lang="en">
+<html lang="${languageCode()}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -40,7 +41,7 @@ ${[
   yarnSection(plan, content),
   pictures(plan, options, room),
   bedSection(plan, room),
-  content.blanks.length > 0 ? blanksSection(content.blanks) : notes,
+  content.blanks.length > 0 ? blanksSection(content.blanks) : notes(),
   benchwork(plan, content),
   stripeList(plan, content),
   handwork(content),
@@ -93,9 +94,9 @@ function yarnSection(plan: Plan, { yarns, tools }: SheetContent): string {
     return `<tr><td class="patch">${patch}</td><td class="letter">${escapeXml(mark?.letter ?? '')}</td><td class="name"><bdi>${escapeXml(name)}</bdi></td><td class="use">${use}</td><td class="figure">${length}</td><td class="figure">${weight}</td><td>${have}</td></tr>`;
   });
   return `<section>
-<h2>Yarn</h2>
+<h2>${say`Yarn`}</h2>
 <table>
-<thead><tr><th colspan="2" scope="col">Mark</th><th scope="col">Yarn</th><th scope="col">For</th><th scope="col" class="figure">Needs</th><th scope="col" class="figure">with 10 % more</th><th scope="col">You have</th></tr></thead>
+<thead><tr><th colspan="2" scope="col">${say`Mark`}</th><th scope="col">${say`Yarn`}</th><th scope="col">${say`For`}</th><th scope="col" class="figure">${say`Needs`}</th><th scope="col" class="figure">${say`with 10 % more`}</th><th scope="col">${say`You have`}</th></tr></thead>
 <tbody>
 ${rows.join('\n')}
 </tbody>
@@ -105,18 +106,18 @@ ${rows.join('\n')}
 }
 
 const pictures = (plan: Plan, { units }: SheetOptions, room: Room): string => `<section class="pair">
-<div><h2>The strip</h2>${figure(stripDrawing(plan, { widthMm: 76, heightMm: room.stripMm + 2, units, id: 'strip' }))}</div>
-<div><h2>Folded and grafted</h2>${figure(foldDrawing(plan, { widthMm: 102, heightMm: room.stripMm }, 'fold'))}</div>
+<div><h2>${say`The strip`}</h2>${figure(stripDrawing(plan, { widthMm: 76, heightMm: room.stripMm + 2, units, id: 'strip' }))}</div>
+<div><h2>${say`Folded and grafted`}</h2>${figure(foldDrawing(plan, { widthMm: 102, heightMm: room.stripMm }, 'fold'))}</div>
 </section>`;
 
 const bedSection = (plan: Plan, { lanes }: Room): string => `<section>
-<h2>On the bed</h2>
+<h2>${say`On the bed`}</h2>
 ${figure(bedDrawing(plan, { widthMm: 182, lanes }))}
 </section>`;
 
 function partBody({ steps, caution }: Part): string {
   const items = steps.map((step) => `<li>${escapeXml(step)}</li>`).join('');
-  const mind = caution === null ? '' : `<p class="caution"><b>Mind:</b> ${escapeXml(caution)}</p>`;
+  const mind = caution === null ? '' : `<p class="caution"><b>${say`Mind:`}</b> ${escapeXml(caution)}</p>`;
   return `<ol class="steps">${items}</ol>${mind}`;
 }
 
@@ -136,7 +137,7 @@ function stripeList(plan: Plan, { stripes, stripesNote }: SheetContent): string 
     return `<li><label><input type="checkbox">${standalone(patchDrawing(fills, mark.yarn))}<span>${escapeXml(mark.letter)}</span><span class="number">${number}</span><span class="rows">${rows}</span><span class="edges">${edges}</span></label>${again}</li>`;
   });
   return `<div>
-<h2>Stripe by stripe</h2>
+<h2>${say`Stripe by stripe`}</h2>
 <p>${escapeXml(stripesNote)}</p>
 <ol class="stripes${stripes.length > 33 ? ' many' : ''}">
 ${items.join('\n')}
@@ -151,11 +152,11 @@ ${partSection(parts.cord)}
 </div>`;
 
 const threading = (plan: Plan): string => `<section>
-<h2>Threading</h2>
+<h2>${say`Threading`}</h2>
 ${figure(threadingDiagram(plan, 182))}
 </section>`;
 
-const notes = '<section><h2>Notes</h2><div class="notes"></div></section>';
+const notes = (): string => `<section><h2>${say`Notes`}</h2><div class="notes"></div></section>`;
 
 function blanksSection(blanks: readonly Fact[]): string {
   const rows = blanks.map(
@@ -163,7 +164,7 @@ function blanksSection(blanks: readonly Fact[]): string {
       `<div><dt>${escapeXml(label)}</dt><dd class="blank"></dd>${value === '' ? '' : `<dd>${escapeXml(value)}</dd><dd class="blank"></dd>`}</div>`,
   );
   return `<section>
-<h2>My own swatch <small>stitches and rows stay as on this sheet; another swatch gives a bag of another size</small></h2>
+<h2>${say`My own swatch`} <small>${say`stitches and rows stay as on this sheet; another swatch gives a bag of another size`}</small></h2>
 <dl class="blanks">${rows.join('')}</dl>
 </section>`;
 }

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { drawBag } from '../terminal/draw-bag.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
@@ -18,14 +19,14 @@ export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
     `# ${escapeMarkdown(title)}`,
     `${escapeMarkdown(lead)}. ${escapeMarkdown(date)}`,
     list(remarks),
-    '## Plan',
+    `## ${say`Plan`}`,
     table(
       ['', ''],
       facts.map(({ label, value }) => [label, value]),
     ),
-    '## Yarn',
+    `## ${say`Yarn`}`,
     table(
-      ['Mark', 'Yarn', 'For', 'Needs', 'With 10 % more', 'You have'],
+      [say`Mark`, say`Yarn`, say`For`, say`Needs`, say`With 10 % more`, say`You have`],
       yarns.map(({ mark, name, use, length, weight, have }) => [
         mark?.letter ?? '',
         name,
@@ -36,30 +37,30 @@ export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
       ]),
     ),
     escapeMarkdown(tools),
-    '## The bag',
+    `## ${say`The bag`}`,
     drawing(drawBag(plan, look)),
-    '## The strip',
+    `## ${say`The strip`}`,
     drawing(drawStrip(plan, { ...look, rows: 70, rowsDone: plan.rows })),
-    '## Folded and grafted',
+    `## ${say`Folded and grafted`}`,
     drawing(drawFold(plan, { ...look, rows: 18 })),
-    '## On the bed',
+    `## ${say`On the bed`}`,
     drawing(drawBed(plan, look)),
-    ...(blanks.length > 0 ? ['## My own swatch', blankList(blanks)] : []),
+    ...(blanks.length > 0 ? [`## ${say`My own swatch`}`, blankList(blanks)] : []),
     ...part(parts.start),
     ...part(parts.stripes),
-    '## Stripe by stripe',
+    `## ${say`Stripe by stripe`}`,
     escapeMarkdown(stripesNote),
     stripes
       .map(({ number, mark, rows, edges, reseat }) => {
         const again = reseat === null ? '' : `; **${escapeMarkdown(reseat)}**`;
-        return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: rows ${rows}, ${edges}${again}`;
+        return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: ${say`rows ${rows}`}, ${edges}${again}`;
       })
       .join('\n'),
     ...part(parts.closing),
     ...part(parts.graft),
     ...part(parts.seam),
     ...part(parts.cord),
-    '## Notes',
+    `## ${say`Notes`}`,
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 }
@@ -77,7 +78,7 @@ const drawing = (lines: readonly string[]): string => ['```text', ...lines, '```
 const part = ({ title, steps, caution }: Part): readonly string[] => [
   `## ${title}`,
   steps.map((step, i) => `${i + 1}. ${escapeMarkdown(step)}`).join('\n'),
-  caution === null ? '' : `> **Mind:** ${escapeMarkdown(caution)}`,
+  caution === null ? '' : `> **${say`Mind:`}** ${escapeMarkdown(caution)}`,
 ];
 
 const blankList = (blanks: readonly Fact[]): string =>

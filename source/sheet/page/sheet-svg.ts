@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { languageCode, say } from '../../shared/say.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
 import { bandDrawing, patchFills } from '../svg/band-drawing.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
@@ -53,6 +54,7 @@ export function sheetSvg(plan: Plan, options: SheetOptions): string {
     viewBox: `0 0 ${page.widthMm} ${heightMm}`,
     width: `${page.widthMm}mm`,
     height: `${heightMm}mm`,
+    lang: languageCode() === 'en' ? null : languageCode(),
     'font-family': fontFamily,
   };
   return `<?xml version="1.0" encoding="UTF-8"?>\n${element('svg', attributes, title + patchFills(plan).defs + sheets.join(''))}\n`;
@@ -68,7 +70,7 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
     hero(content, bagDrawing(plan, { widthMm: 88, heightMm: room.bagMm }, units, 'bag')),
     stack(
       [
-        heading('Yarn', widthMm),
+        heading(say`Yarn`, widthMm),
         yarnTable(fills, content.yarns, widthMm),
         paragraph(content.tools, widthMm, { colour: palette.quiet }),
       ],
@@ -79,7 +81,7 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
         0,
         stack(
           [
-            heading('The strip', 70),
+            heading(say`The strip`, 70),
             picture(stripDrawing(plan, { widthMm: 74, heightMm: room.stripMm + 2, units, id: 'strip' })),
           ],
           1,
@@ -89,15 +91,17 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
         80,
         stack(
           [
-            heading('Folded and grafted', 100),
+            heading(say`Folded and grafted`, 100),
             picture(foldDrawing(plan, { widthMm: 102, heightMm: room.stripMm }, 'fold')),
           ],
           1,
         ),
       ],
     ]),
-    stack([heading('On the bed', widthMm), picture(bedDrawing(plan, { widthMm, lanes: room.lanes }))], 1),
-    blanks.length > 0 ? stack([heading('My own swatch', widthMm), blankTable(blanks, widthMm)], 1) : notes(),
+    stack([heading(say`On the bed`, widthMm), picture(bedDrawing(plan, { widthMm, lanes: room.lanes }))], 1),
+    blanks.length > 0
+      ? stack([heading(say`My own swatch`, widthMm), blankTable(blanks, widthMm)], 1)
+      : notes(),
     sideBySide([
       [0, part(parts.start, 48)],
       [53, part(parts.stripes, 71)],
@@ -105,7 +109,7 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
     ]),
     stack(
       [
-        heading('Stripe by stripe', widthMm),
+        heading(say`Stripe by stripe`, widthMm),
         paragraph(content.stripesNote, widthMm),
         ...(firstStripes ? [firstStripes] : []),
       ],
@@ -117,7 +121,7 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
       [62, part(parts.seam, 58, seamDiagram())],
       [124, part(parts.cord, 58)],
     ]),
-    stack([heading('Threading', widthMm), picture(threadingDiagram(plan, widthMm))], 0.5),
+    stack([heading(say`Threading`, widthMm), picture(threadingDiagram(plan, widthMm))], 0.5),
   ];
 }
 
@@ -154,7 +158,7 @@ function part({ title, steps, caution }: Part, wide: number, drawing?: Drawing):
       heading(title, wide),
       ...(drawing ? [picture(drawing)] : []),
       ...steps.map((step, i) => numbered(i + 1, step, wide)),
-      ...(caution === null ? [] : [ruled(`Mind: ${caution}`, wide)]),
+      ...(caution === null ? [] : [ruled(`${say`Mind:`} ${caution}`, wide)]),
     ],
     0.9,
   );
@@ -163,7 +167,7 @@ function part({ title, steps, caution }: Part, wide: number, drawing?: Drawing):
 const notes = (): Block => ({
   heightMm: 20,
   draw: ([x, y]) =>
-    heading('Notes', widthMm).draw([x, y]) +
+    heading(say`Notes`, widthMm).draw([x, y]) +
     [6, 13, 20]
       .map((down) => lineFrom([x, y + down + 0.5], [x + widthMm, y + down + 0.5], { stroke: '#b5aea2' }))
       .join(''),

@@ -1,5 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { edgesAtRow } from '../geometry/bed-map.ts';
 import { span } from '../measure.ts';
@@ -39,12 +40,12 @@ export function stripeRows(plan: Plan): readonly StripeRow[] {
 
 function rowsText(plan: Plan, firstRow: number, lastRow: number): string {
   const knitted = Math.min(lastRow, plan.knittedRows);
-  const grafted = knitted < lastRow ? ' graft' : '';
+  const withGraft = (numbers: string): string => (knitted < lastRow ? say`${numbers} graft` : numbers);
   if (knitted - firstRow >= mostRowsWritten || plan.stripes.length > mostStripesWritten)
-    return `${span(firstRow, knitted)}${grafted}`;
+    return withGraft(span(firstRow, knitted));
   const isShaped = (row: number): boolean => row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
   const numbers = Array.from({ length: knitted - firstRow + 1 }, (_, i) => firstRow + i);
-  return numbers.map((row) => `${row}${isShaped(row) ? '•' : ''}`).join(' ') + grafted;
+  return withGraft(numbers.map((row) => `${row}${isShaped(row) ? '•' : ''}`).join(' '));
 }
 
 function reseatText(plan: Plan, firstRow: number, lastRow: number): string | null {
@@ -54,8 +55,8 @@ function reseatText(plan: Plan, firstRow: number, lastRow: number): string | nul
   if (again.length === 0) return null;
   return again
     .map(({ fromRow, hungLeft, hungRight }) => {
-      const [left, right] = [hungLeft, hungRight].map((place) => formatNeedle(plan.brief.bed.needles, place));
-      return `after row ${fromRow - 1} hang again, ${left} to ${right}, then shape`;
+      const nameOf = (place: number): string => formatNeedle(plan.brief.bed.needles, place);
+      return say`after row ${fromRow - 1} hang again, ${nameOf(hungLeft)} to ${nameOf(hungRight)}, then shape`;
     })
     .join('; ');
 }

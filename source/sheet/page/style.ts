@@ -1,10 +1,10 @@
-import { palette } from '../svg/element.ts';
+import { css, palette } from '../svg/element.ts';
 
-const serif = "'Iowan Old Style', 'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif";
-const sans = "'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+const serif = css`'Iowan Old Style', 'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
+const sans = css`'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif`;
 
 /** One style for the screen and for paper, A4 and Letter alike: what is printed fits 182 by 255 mm. */
-export const style = `
+export const style = css`
 @page { margin: 11mm 14mm; }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }

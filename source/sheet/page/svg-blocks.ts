@@ -1,6 +1,6 @@
 /** Parts of a page of known width and height, and how they are put side by side and below each other. In mm. */
 import type { Point } from '../geometry/shape.ts';
-import { type Drawing, element, palette, placed, textAt } from '../svg/element.ts';
+import { css, type Drawing, element, palette, placed, textAt } from '../svg/element.ts';
 import { wrapText } from '../svg/text-width.ts';
 
 export interface Block {
@@ -11,7 +11,7 @@ export interface Block {
 
 export const textSize = 2.85;
 const lineMm = 3.85;
-export const serifFamily = "'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif";
+export const serifFamily = css`'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
 
 interface ParagraphStyle {
   readonly size?: number;

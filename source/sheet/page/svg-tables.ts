@@ -1,4 +1,5 @@
 /** The tables of the SVG sheet: facts, yarn, stripes to tick, blanks to fill in. */
+import { say } from '../../shared/say.ts';
 import { patchDrawing } from '../svg/band-drawing.ts';
 import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import type { Fills } from '../svg/fills.ts';
@@ -45,7 +46,8 @@ export function yarnTable(fills: Fills, yarns: readonly YarnRow[], widthMm: numb
       widthMm,
     );
   };
-  const head = row(['', 'Yarn', 'For', 'Needs', 'with 10 % more', 'You have'], { colour: palette.quiet }, '');
+  const titles = ['', say`Yarn`, say`For`, say`Needs`, say`with 10 % more`, say`You have`];
+  const head = row(titles, { colour: palette.quiet }, '');
   const rows = yarns.map(({ name, mark, use, length, weight, have }) => {
     return row(
       [mark?.letter ?? '', name, use, length, weight, have],

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { formatMass, formatMassNeeded, formatYarnNeeded, type Units } from '../../shared/units.ts';
 import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { inSentence } from '../text.ts';
@@ -28,17 +29,17 @@ export function yarnRows(plan: Plan, units: Units): readonly YarnRow[] {
 }
 
 function useOf({ brief, stripes, cord }: Plan, yarn: string): string {
-  if (yarn === brief.waste.yarn) return 'waste rows';
+  if (yarn === brief.waste.yarn) return say`waste rows`;
   const uses = [
-    stripes.some((stripe) => stripe.yarn === yarn) ? 'stripes' : '',
-    stripes.at(-1)?.yarn === yarn ? 'graft, seam' : '',
-    cord.yarn === yarn ? 'cord' : '',
+    stripes.some((stripe) => stripe.yarn === yarn) ? say`stripes` : '',
+    stripes.at(-1)?.yarn === yarn ? say`graft, seam` : '',
+    cord.yarn === yarn ? say`cord` : '',
   ].filter((use) => use !== '');
-  return uses.length > 0 ? uses.join(', ') : 'not used';
+  return uses.length > 0 ? uses.join(', ') : say`not used`;
 }
 
 function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], units: Units): string {
   if (haveGrams === null) return '';
   const have = formatMass(haveGrams, units);
-  return shortGrams ? `${have}, ${formatMassNeeded(shortGrams, units)} short` : `${have}, enough`;
+  return shortGrams ? say`${have}, ${formatMassNeeded(shortGrams, units)} short` : say`${have}, enough`;
 }

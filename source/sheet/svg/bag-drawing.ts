@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
 import { markYarns } from '../colour/shades.ts';
 import { type Bag, bagOf, type Segment } from '../geometry/bag.ts';
@@ -29,12 +30,12 @@ export function bagDrawing(
   const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
   const { size } = plan;
   const widthMm = width + margin.left + margin.right;
-  const cordText = `${formatLength(size.depthBelowCordCm, units)} below the cord`;
+  const cordText = say`${formatLength(size.depthBelowCordCm, units)} below the cord`;
   const heightMm = Math.max(depth + margin.top + margin.bottom, textWidth(cordText, 2.6));
   return {
     widthMm,
     heightMm,
-    title: `The finished bag, ${formatLength(size.widthCm, units)} wide and ${formatLength(size.depthCm, units)} deep`,
+    title: say`The finished bag, ${formatLength(size.widthCm, units)} wide and ${formatLength(size.depthCm, units)} deep`,
     body: [
       fills.defs,
       element(

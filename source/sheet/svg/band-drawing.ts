@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns } from '../colour/shades.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
 import { type Drawing, element, palette, pointList } from './element.ts';
@@ -33,7 +34,7 @@ export function bandDrawing(plan: Plan, widthMm: number, heightMm: number, id: s
     stroke: palette.ink,
     'stroke-width': 0.2,
   });
-  return { widthMm, heightMm, title: 'The stripes in order', body: fills.defs + bands.join('') + frame };
+  return { widthMm, heightMm, title: say`The stripes in order`, body: fills.defs + bands.join('') + frame };
 }
 
 /** A small patch of a yarn, for tables; the definitions of `fills` must stand in the page once. */

@@ -1,5 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { type BedMap, bedMapOf, type SeatingOnBed } from '../geometry/bed-map.ts';
 import { type Drawing, element, lineFrom, palette, textAt } from './element.ts';
 
@@ -19,14 +20,14 @@ export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number })
   return {
     widthMm: room.widthMm,
     heightMm: bottom + (more > 0 ? 4.5 : 0),
-    title: `The bed with its ${map.needles} needles and where the work hangs`,
+    title: say`The bed with its ${map.needles} needles and where the work hangs`,
     body: [
       needleScale(map, needleMm, leftOf),
       ...lanes,
       more > 0
         ? textAt(
             [side, bottom + 2.8],
-            `and ${more} more, each hung on the same needles; the list of stripes says when`,
+            say`and ${more} more, each hung on the same needles; the list of stripes says when`,
             {},
           )
         : '',
@@ -122,9 +123,9 @@ function lane(
       hung.leftName,
       hung.rightName,
       hungY,
-      fromRow === 1 ? 'hung for row 1' : `hung again after row ${fromRow - 1}`,
+      fromRow === 1 ? say`hung for row 1` : say`hung again after row ${fromRow - 1}`,
     ),
-    names(last.left, last.right, last.leftName, last.rightName, endY, `at row ${throughRow}`),
+    names(last.left, last.right, last.leftName, last.rightName, endY, say`at row ${throughRow}`),
   ].join('');
 }
 

@@ -27,7 +27,10 @@ export const palette = {
   paper: '#ffffff',
 } as const;
 
-export const fontFamily = "'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+/** Marks a style, which is not for the maker to read. */
+export const css = String.raw;
+
+export const fontFamily = css`'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif`;
 
 interface TextStyle {
   readonly size?: number;

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns } from '../colour/shades.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
@@ -29,7 +30,7 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
   return {
     widthMm: bagLeft + band.widthMm * scale + margin.side,
     heightMm: height + margin.top + margin.bottom,
-    title: 'How the strip folds into the bag: its last edge A meets its first edge B',
+    title: say`How the strip folds into the bag: its last edge A meets its first edge B`,
     body: [
       fills.defs,
       pieces(fold, fills, scale, [margin.side, bottom], 'unrolled'),
@@ -43,14 +44,14 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
       edgeLetters(fold, plan.stitches, onStrip),
       metLetters(fold, onBag),
       arrow(margin.side + unrolledMm * scale + gapMm / 2 + (band.mirrored ? 0 : 2), margin.top + height / 2),
-      textAt([margin.side + (unrolledMm * scale) / 2 + leanHalf, margin.top - 1.3], 'mouth', {
+      textAt([margin.side + (unrolledMm * scale) / 2 + leanHalf, margin.top - 1.3], say`mouth`, {
         anchor: 'middle',
       }),
-      textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], 'bottom', {
+      textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], say`bottom`, {
         anchor: 'middle',
       }),
-      textAt([bagLeft + (band.widthMm * scale) / 2, margin.top - 1.3], 'mouth', { anchor: 'middle' }),
-      textAt([bagLeft + (band.widthMm * scale) / 2, bottom + 3.4], 'seam', { anchor: 'middle' }),
+      textAt([bagLeft + (band.widthMm * scale) / 2, margin.top - 1.3], say`mouth`, { anchor: 'middle' }),
+      textAt([bagLeft + (band.widthMm * scale) / 2, bottom + 3.4], say`seam`, { anchor: 'middle' }),
     ].join(''),
   };
 }

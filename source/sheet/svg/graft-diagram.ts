@@ -1,3 +1,4 @@
+import { say } from '../../shared/say.ts';
 import { biteLoops } from '../../steps/graft.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawing, pair, palette, strokePath, textAt } from './element.ts';
@@ -39,7 +40,7 @@ export function graftDiagram(): Drawing {
   return {
     widthMm: 52,
     heightMm: 28,
-    title: 'The graft: bite 1 opens A1 and finishes B1, bite 2 opens B2 and finishes A1, and so on',
+    title: say`The graft: bite 1 opens A1 and finishes B1, bite 2 opens B2 and finishes A1, and so on`,
     body:
       openLoops('A', 3) +
       openLoops('B', 4) +

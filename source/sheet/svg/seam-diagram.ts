@@ -1,3 +1,4 @@
+import { say } from '../../shared/say.ts';
 import { type Drawing, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
 
 /** Bars taken from the two sides in turn: drawn up on the left, still loose on the right. */
@@ -29,14 +30,14 @@ export function seamDiagram(): Drawing {
   return {
     widthMm: 52,
     heightMm: 22,
-    title: 'The seam: one bar from the front, one from the back, in turn; then the thread is drawn up',
+    title: say`The seam: one bar from the front, one from the back, in turn; then the thread is drawn up`,
     body: [
       cloth(-1),
       cloth(1),
       ...columns.map((x) => bar(x, -1) + bar(x + step / 2, 1)),
       strokePath(thread.join(''), { 'stroke-width': 0.6, 'stroke-linejoin': 'round' }),
-      textAt([1.4, 3.4], 'front', { size: 2.3 }),
-      textAt([1.4, 20.6], 'back', { size: 2.3 }),
+      textAt([1.4, 3.4], say`front`, { size: 2.3 }),
+      textAt([1.4, 20.6], say`back`, { size: 2.3 }),
     ].join(''),
   };
 }

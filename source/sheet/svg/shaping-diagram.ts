@@ -1,8 +1,9 @@
 /** What a shaping move does to the needles of both edges, before and after, outermost needles drawn at the outside. */
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { type Drawing, element, palette, textAt } from './element.ts';
 
-type NeedleLook = 'resting' | 'loop' | 'empty' | 'two loops';
+type NeedleLook = 'resting' | 'loop' | 'empty' | 'doubled';
 
 const labelMm = 9;
 const top = 6;
@@ -21,13 +22,13 @@ export function shapingDiagram({ brief }: Plan): Drawing {
     after: [
       'resting',
       ...loops(brief.edgeStitches - 1),
-      'two loops',
+      'doubled',
       ...loops(count - 1 - brief.edgeStitches),
     ] as NeedleLook[],
   };
   const [left, right] = brief.crawl === 'left' ? [leading, trailing] : [trailing, leading];
-  const [leftName, rightName] =
-    brief.crawl === 'left' ? ['leading edge', 'trailing edge'] : ['trailing edge', 'leading edge'];
+  const names = [say`leading edge`, say`trailing edge`];
+  const [leftName = '', rightName = ''] = brief.crawl === 'left' ? names : names.toReversed();
   const pitch = Math.min(3.8, (widthMm - labelMm - 4) / (2 * count));
   const rightFrom = widthMm - count * pitch;
   const draw = (looks: readonly NeedleLook[], from: number, row: number, mirrored: boolean): string =>
@@ -37,20 +38,19 @@ export function shapingDiagram({ brief }: Plan): Drawing {
   return {
     widthMm,
     heightMm: 19.6,
-    title:
-      'A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge',
+    title: say`A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge`,
     body: [
       textAt([labelMm + (count * pitch) / 2, 2.6], leftName, { anchor: 'middle', size: 2.3 }),
       textAt([rightFrom + (count * pitch) / 2, 2.6], rightName, { anchor: 'middle', size: 2.3 }),
-      textAt([0, top + 1], 'before', { size: 2.3, colour: palette.quiet }),
-      textAt([0, top + rowStep + 1], 'after', { size: 2.3, colour: palette.quiet }),
+      textAt([0, top + 1], say`before`, { size: 2.3, colour: palette.quiet }),
+      textAt([0, top + rowStep + 1], say`after`, { size: 2.3, colour: palette.quiet }),
       draw(left.before, labelMm, 0, false),
       draw(left.after, labelMm, 1, false),
       draw(right.before, rightFrom, 0, true),
       draw(right.after, rightFrom, 1, true),
-      key('resting', 'resting', 1.5),
-      key('empty', 'empty, working', 14),
-      key('two loops', 'two loops', 36),
+      key('resting', say`resting`, 1.5),
+      key('empty', say`empty, working`, 14),
+      key('doubled', say`two loops`, 36),
     ].join(''),
   };
 }

@@ -1,9 +1,9 @@
 import type { Plan } from '../../planning/plan.ts';
+import { count, say } from '../../shared/say.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
 import { markYarns } from '../colour/shades.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
-import { counted } from '../measure.ts';
 import { acrossDimension, downDimension } from './dimension.ts';
 import { type Drawing, element, lineFrom, palette, pointList, round, textAt } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
@@ -12,8 +12,6 @@ import { centreWithin, textWidth } from './text-width.ts';
 const margin = { left: 9, right: 4, top: 5, bottom: 10.5 };
 
 const captionSize = 2.5;
-const startCaption = 'first row: open on waste yarn';
-const endCaption = 'last row: grafted to the first';
 
 export interface StripDrawingOptions {
   readonly widthMm: number;
@@ -41,8 +39,13 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
     number,
   ];
   const [endLeft, endRight] = ends(strip.outline, 2).map((point) => onPaper(point)[0]) as [number, number];
-  const widthMm = Math.max(width + margin.left + margin.right, textWidth(startCaption, captionSize));
-  const rowsText = `${counted(plan.rows, 'row')}, ${formatLength((plan.rows * plan.gauge.rowMm) / 10, units)}`;
+  const startCaption = say`first row: open on waste yarn`;
+  const endCaption = say`last row: grafted to the first`;
+  const widthMm = Math.max(
+    width + margin.left + margin.right,
+    ...[startCaption, endCaption].map((text) => textWidth(text, captionSize)),
+  );
+  const rowsText = `${count(plan.rows, 'row')}, ${formatLength((plan.rows * plan.gauge.rowMm) / 10, units)}`;
   const heightMm = Math.max(height + margin.top + margin.bottom, textWidth(rowsText, 2.6));
   const caption = (x: number, y: number, text: string): string =>
     textAt([centreWithin(x, text, captionSize, widthMm), y], text, { anchor: 'middle', size: captionSize });
@@ -51,7 +54,7 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
   return {
     widthMm,
     heightMm,
-    title: `The strip: ${counted(plan.stitches, 'stitch', 'stitches')} across, ${counted(plan.rows, 'row')}`,
+    title: say`The strip: ${count(plan.stitches, 'stitch', 'stitches')} across, ${count(plan.rows, 'row')}`,
     body: [
       fills.defs,
       element(
@@ -67,7 +70,7 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
         startLeft,
         startRight,
         bottom + 2.8,
-        `${counted(plan.stitches, 'stitch', 'stitches')}, ${formatLength(acrossCm, units)}`,
+        `${count(plan.stitches, 'stitch', 'stitches')}, ${formatLength(acrossCm, units)}`,
         widthMm,
       ),
       caption((startLeft + startRight) / 2, bottom + 9.4, startCaption),
@@ -85,7 +88,7 @@ function shapes(strip: Strip, fills: Fills, scale: number): string {
   const pieces = strip.pieces.map(({ stripe, yarn, knitted, shape }) =>
     element('polygon', {
       points: pointList(shape),
-      class: knitted ? 'stripe knitted' : 'stripe open',
+      class: `stripe ${knitted ? 'knitted' : 'open'}`,
       'data-stripe': stripe,
       fill: knitted ? fills.fillOf(yarn) : palette.paper,
       stroke: knitted ? null : palette.rule,
@@ -118,6 +121,6 @@ function crawlArrow({ brief }: Plan, onPaper: (point: Point) => Point, { box, ou
       d: `M${round(middle + reach)} ${round(y)}l${-reach / 4} -0.9v1.8z`,
       fill: palette.ink,
     }) +
-    textAt([middle, y - 1.6], `crawls ${brief.crawl}`, { anchor: 'middle' })
+    textAt([middle, y - 1.6], say`crawls ${brief.crawl}`, { anchor: 'middle' })
   );
 }

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawing, element, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
 
@@ -46,14 +47,14 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
   return {
     widthMm,
     heightMm: 14.5,
-    title: `The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
+    title: say`The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
     body: [
-      textAt([0, 3], 'full line: outside; broken line: inside', { size: 2.3, colour: palette.quiet }),
+      textAt([0, 3], say`full line: outside; broken line: inside`, { size: 2.3, colour: palette.quiet }),
       lineFrom([0, y], [widthMm, y], { stroke: palette.rule, 'stroke-width': 0.2 }),
       ...strands,
       ...holes,
       ...named.map(({ number, x }) =>
-        textAt([x, 13.8], used.has(number) ? String(number) : `${number} passed by`, {
+        textAt([x, 13.8], used.has(number) ? String(number) : say`${number} passed by`, {
           anchor: 'middle',
           size: 2.3,
         }),

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { formatLength, metric } from '../../shared/units.ts';
 import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type Bag, bagOf } from '../geometry/bag.ts';
@@ -32,7 +33,7 @@ export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
     (line, row): Line => [{ text: '  ' }, ...line, { text: sideOf(row, lines, depth, options) }],
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
-  const caption = `  ${width} wide, ${formatLength(plan.size.depthBelowCordCm, units)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`;
+  const caption = `  ${say`${width} wide, ${formatLength(plan.size.depthBelowCordCm, units)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
   const captions: Line[] = [[seam], [{ text: caption.slice(0, options.columns) }], legend(plan, options)];
   return formatPicture(plan, [...beside, ...captions.slice(0, captionLines)], options);
 }

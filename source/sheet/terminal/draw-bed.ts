@@ -1,5 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns } from '../colour/shades.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type SeatingOnBed } from '../geometry/bed-map.ts';
 import type { Line, Span } from './ansi.ts';
@@ -23,7 +24,7 @@ export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
   ];
   const left = map.seatings.length - shown.length;
   if (left > 0)
-    lines.push([{ text: `and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
+    lines.push([{ text: say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
   return formatPicture(plan, lines, options);
 }
 
@@ -75,7 +76,7 @@ function scaleTicks(map: BedMap, options: DrawOptions): string {
 }
 
 function nameOf({ fromRow, throughRow, hung, last }: SeatingOnBed, { columns }: DrawOptions): string {
-  return `rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
+  return say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
     0,
     columns,
   );

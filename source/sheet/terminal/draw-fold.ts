@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { mapPolygon, type Point, rectangle } from '../geometry/shape.ts';
@@ -27,8 +28,8 @@ export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
     options,
   );
   const captions = [
-    'strip on the left: growing edge up, fold at the dotted lines',
-    'bag on the right: last edge A meets first edge B',
+    say`strip on the left: growing edge up, fold at the dotted lines`,
+    say`bag on the right: last edge A meets first edge B`,
   ].map((text): Line => [{ text: text.slice(0, options.columns) }]);
   return formatPicture(plan, [...picture, ...captions], options);
 }

@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
@@ -116,6 +117,7 @@ function place(
   { unitPixels }: Scale,
 ): string {
   const stripe = stripes.find((one) => one.lastRow > rowsDone)?.number ?? stripes.length;
-  const shown = throughRow - fromRow + 1 < rows ? `, rows ${fromRow} to ${throughRow} shown` : '';
-  return `row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}${shown}${unitPixels === 0 ? ', too fine to show every stripe' : ''}`;
+  const shown = throughRow - fromRow + 1 < rows ? say`, rows ${fromRow} to ${throughRow} shown` : '';
+  const tooFine = unitPixels === 0 ? say`, too fine to show every stripe` : '';
+  return say`row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}` + shown + tooFine;
 }

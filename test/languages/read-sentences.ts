@@ -1,0 +1,114 @@
+/** Reads the program's own text for what it says: templates with the tag `say`, and texts that lack it. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { parseAst } from 'vitest/node';
+import { templateOf } from '../../source/shared/say.ts';
+
+export interface Said {
+  /** `source/chat/talk.ts:12`. */
+  readonly at: string;
+  /** The template as languages look it up. */
+  readonly text: string;
+  /** Said within a function, so not before a language is chosen. */
+  readonly inFunction: boolean;
+}
+
+export interface Sentences {
+  readonly said: readonly Said[];
+  /** Things counted by `count`. */
+  readonly nouns: readonly Said[];
+  /** What looks like words for the maker and is no `say`. */
+  readonly unsaid: readonly Said[];
+}
+
+interface Node {
+  readonly type: string;
+  readonly start: number;
+  readonly [key: string]: unknown;
+}
+
+/** Two words side by side. */
+const words = /[a-z]{2,}[,:;.]? [a-z]{2,}/i;
+const word = /[a-z]{2,}/i;
+/** A tag of HTML or XML, with its attributes. */
+const tags = /<[/!?]?[a-z][^>]*>/g;
+/** Not for the maker: types, modules, mistakes of our own. */
+const passedBy = new Set(['ImportDeclaration', 'ExportAllDeclaration', 'TSLiteralType', 'ThrowStatement']);
+/** Read by machines: examples of what can be typed, and the title of the schema. */
+const isForMachines = (node: Node): boolean =>
+  (node.type === 'Property' && /^examples?$/.test(nameOf(node.key) ?? '')) ||
+  node.value === 'Slantwise brief';
+/** Lines for a shell, of a script, or names of its variables. */
+const forShells = /^(?:slantwise |[#.])|^[A-Z_]+(?:, [A-Z_]+)+$/;
+const functions = new Set(['FunctionDeclaration', 'FunctionExpression', 'ArrowFunctionExpression']);
+
+const isNode = (value: unknown): value is Node =>
+  typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
+
+const nameOf = (value: unknown): string | null =>
+  isNode(value) && value.type === 'Identifier' ? (value.name as string) : null;
+
+const partsOf = (template: Node): readonly string[] =>
+  (template.quasis as readonly { readonly value: { readonly cooked: string } }[]).map(
+    ({ value }) => value.cooked,
+  );
+
+export function readSentences(paths: readonly string[]): Sentences {
+  const said: Said[] = [];
+  const nouns: Said[] = [];
+  const unsaid: Said[] = [];
+  for (const path of paths) {
+    const source = readFileSync(path, 'utf8');
+    const note = (list: Said[], { start }: Node, text: string, inFunction: boolean) =>
+      list.push({ at: `${path}:${source.slice(0, start).split('\n').length}`, text, inFunction });
+
+    const walk = (node: Node, inFunction: boolean): void => {
+      if (passedBy.has(node.type) || isForMachines(node)) return;
+      const within = inFunction || functions.has(node.type);
+      let passed: readonly unknown[] = [];
+      if (node.type === 'TaggedTemplateExpression' && nameOf(node.tag) === 'say') {
+        note(said, node, templateOf(partsOf(node.quasi as Node)), within);
+        for (const value of (node.quasi as Node).expressions as readonly Node[]) walk(value, within);
+        return;
+      }
+      if (node.type === 'CallExpression' && nameOf(node.callee) === 'count') {
+        passed = (node.arguments as readonly Node[]).slice(1);
+        const [one] = passed;
+        if (isNode(one) && typeof one.value === 'string') note(nouns, node, one.value, within);
+      }
+      const text = textOf(node);
+      if (text !== null) note(unsaid, node, text, within);
+      if (node.type === 'TaggedTemplateExpression' && nameOf(node.tag) === 'css') passed = [node.quasi];
+      for (const child of Object.values(node).flat())
+        if (isNode(child) && !passed.includes(child)) walk(child, within);
+    };
+    walk(parseAst(source, { lang: path.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Node, false);
+  }
+  return { said, nouns, unsaid };
+}
+
+function textOf(node: Node): string | null {
+  if (node.type === 'Literal' && typeof node.value === 'string')
+    return forShells.test(node.value) || !words.test(node.value) ? null : node.value;
+  if (node.type === 'TemplateLiteral') {
+    const text = partsOf(node).join('…');
+    return forShells.test(text) ? null : wordsOf(text);
+  }
+  if (node.type === 'JSXText' && word.test(node.value as string)) return (node.value as string).trim();
+  return null;
+}
+
+/** The text, where it looks like words; between tags one is enough. */
+function wordsOf(text: string): string | null {
+  const bare = text.replace(tags, '');
+  return (bare === text ? words : word).test(bare) ? bare.trim() : null;
+}
+
+/** The folders that speak to the maker; those below them have names and codes alone. */
+const speaking = /^source\/(?:shared|journal|settings|chat|sheet|files|screen|cli)\b/;
+
+export const programFiles = (): readonly string[] =>
+  readdirSync('source', { recursive: true, encoding: 'utf8' })
+    .map((path) => `source/${path}`)
+    .filter((path) => /\.tsx?$/.test(path) && !/\.test\.tsx?$/.test(path))
+    .filter((path) => speaking.test(path))
+    .toSorted();

@@ -1,0 +1,73 @@
+/** Every instruction of the demo bags, as it is shown and as it is spoken, in each language. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
+import { sayStep } from '../../source/chat/wording/steps.ts';
+import { jobOfBrief } from '../../source/journal/header.ts';
+import { german } from '../../source/languages/german.ts';
+import { bigLetters } from '../../source/screen/bench/big-letters.ts';
+import { type Language, speak } from '../../source/shared/say.ts';
+import { imperial, metric } from '../../source/shared/units.ts';
+import { type Job, stepAt } from '../../source/steps/job.ts';
+
+const jobs = readdirSync('demo')
+  .filter((file) => file.endsWith('.json'))
+  .map((file): readonly [string, Job] => {
+    const job = jobOfBrief(JSON.parse(readFileSync(`demo/${file}`, 'utf8')));
+    if (!job.ok) throw new Error(`demo/${file}: ${job.fault.code}`);
+    return [file, job.value];
+  });
+
+const stepsOf = (job: Job) => Array.from({ length: job.stepCount }, (_, done) => stepAt(job, done + 1));
+
+const shown = (job: Job): readonly string[] =>
+  stepsOf(job).flatMap((step) => [sayStep(job.plan, step), sayStep(job.plan, step, imperial)]);
+
+const heard = (job: Job): readonly string[] =>
+  stepsOf(job).flatMap((step) => [speakStep(step, metric), speakStep(step, imperial), shoutStep(step)]);
+
+/** Two lines of a terminal of 80 columns; common practice, no source. */
+const mostCharacters = 160;
+
+const columns = 79;
+
+/** Words that no German sentence has. From memory: the commonest of English, and the trade's. */
+const englishWords =
+  /\b(the|and|of|to|with|from|at|by|on|is|it|one|each|then|left|right|end|row|rows|needle|loops?|knit|cut|feeder|inches)\b/i;
+
+const languages: readonly (readonly [string, Language | null, RegExp])[] = [
+  ['English', null, /\b1 (rows|needles|loops|stitches|inches|centimetres)\b/],
+  ['German', german, /\b1 (Reihen|Nadeln|Maschen|Runden|Querstege)\b/],
+];
+
+afterEach(() => speak(null));
+
+describe.each(languages)('in %s', (_, language, severalOfOne) => {
+  beforeEach(() => speak(language));
+
+  it.each(jobs)('every instruction for %s fits on two lines', (_file, job) => {
+    expect(shown(job).filter((text) => text.length > mostCharacters)).toEqual([]);
+  });
+
+  it.each(jobs)('one is never several in %s', (_file, job) => {
+    expect([...shown(job), ...heard(job)].filter((text) => severalOfOne.test(text))).toEqual([]);
+  });
+
+  it.each(jobs)('the large view has letters and room for each action in %s', (_file, job) => {
+    const actions = new Set(stepsOf(job).map(shoutStep));
+    expect([...actions].filter((action) => bigLetters(action, columns) === null)).toEqual([]);
+  });
+
+  it.each(jobs)('what is spoken for %s is no longer than what is shown', (_file, job) => {
+    const longer = stepsOf(job).filter((step) => speakStep(step).length > sayStep(job.plan, step).length);
+    expect(longer.map((step) => speakStep(step))).toEqual([]);
+  });
+});
+
+describe('in German', () => {
+  beforeEach(() => speak(german));
+
+  it.each(jobs)('no English is left in %s', (_file, job) => {
+    expect([...shown(job), ...heard(job)].filter((text) => englishWords.test(text))).toEqual([]);
+  });
+});
