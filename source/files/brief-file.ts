@@ -1,5 +1,10 @@
+import { join } from 'node:path';
 import type { FileFault } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { makePrivateFolder } from './data-folders.ts';
+import { systemDisk, writeNumbered } from './disk.ts';
+import { writeFault } from './disk-trouble.ts';
+import { slugOf } from './log-list.ts';
 import { readBytes } from './read-file.ts';
 import { writeText } from './text-file.ts';
 
@@ -16,6 +21,20 @@ export function readBriefFile(path: string): Result<string, FileFault> {
   }
 }
 
+const textOf = (brief: unknown): string => `${JSON.stringify(brief, null, 2)}\n`;
+
 /** Writes a brief to a new file, private to the user. What is there already is left alone. */
 export const writeBriefFile = (path: string, brief: unknown): Result<null, FileFault> =>
-  writeText(path, `${JSON.stringify(brief, null, 2)}\n`);
+  writeText(path, textOf(brief));
+
+/** Writes a brief into a folder of ours under the bag's name, with a number where that is taken; gives the path. */
+export function writeBriefIn(folder: string, name: string, brief: unknown): Result<string, FileFault> {
+  const stem = join(folder, slugOf(name));
+  const pathOf = (number: number): string => (number === 1 ? `${stem}.json` : `${stem}-${number}.json`);
+  try {
+    makePrivateFolder(folder);
+    return succeed(writeNumbered(systemDisk, pathOf, new TextEncoder().encode(textOf(brief))));
+  } catch (error) {
+    return fail(writeFault(pathOf(1), error));
+  }
+}

@@ -6,6 +6,10 @@ import envPaths from 'env-paths';
 const folders = () => envPaths('slantwise', { suffix: '' });
 
 export const logFolder = (): string => join(folders().data, 'bags');
+/** Where briefs are kept that the questions made. */
+export const briefFolder = (): string => join(folders().data, 'briefs');
+/** Answers to questions that were not asked to the end. */
+export const draftPath = (): string => join(folders().data, 'new-bag.json');
 export const settingsFolder = (): string => folders().config;
 
 /** The log that the maker names: by option, or by the environment variable SLANTWISE_LOG; null leaves it to us. */

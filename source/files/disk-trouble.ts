@@ -15,6 +15,9 @@ const byCode: Readonly<Record<string, DiskTrouble>> = {
   ESTALE: 'gone',
   ENODEV: 'gone',
   ENXIO: 'gone',
+  ETIMEDOUT: 'no-answer',
+  EHOSTDOWN: 'no-answer',
+  EHOSTUNREACH: 'no-answer',
 };
 
 /** Thrown by our own checks where the disk itself has no complaint. */

@@ -12,76 +12,64 @@ import { type Disk, errorCode, systemDisk, writeAll, writeNewFile, writeNumbered
 import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
 import { HeldBytes } from './held-bytes.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+import type { HeldLog, LogFile } from './log-file.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
 const slowFlushMs = 50;
 
-export interface JournalFileOptions {
+/** By default a new log that holds nothing, in a folder that is not the program's own. */
+export interface JournalFileOptions extends Partial<Omit<HeldLog, 'path'>> {
   readonly disk?: Disk;
   readonly clock?: Clock;
-  /** What the file holds already, and a torn last line behind it. */
-  readonly content?: Uint8Array;
-  readonly torn?: Uint8Array;
-  readonly lock?: Lock;
-  /** The folder is the program's own: made where it is missing, also when it goes missing while the log is open. */
-  readonly ownFolder?: boolean;
 }
 
-export class JournalFile {
+export class JournalFile implements LogFile {
   readonly #disk: Disk;
   readonly #clock: Clock;
-  #path: string;
-  #lock: Lock;
-  #ownFolder: boolean;
+  readonly path: string;
+  readonly #lock: Lock;
+  /** The folder is made where it is missing, also when it goes missing while the log is open. */
+  readonly #ownFolder: boolean;
   #torn: Uint8Array;
-  #tornPath: string | null = null;
+  #tornPath: string | null;
   readonly #held: HeldBytes;
-  /** Of the bytes held, those on disk; the rest is `#waiting` lines. */
   #savedLength: number;
-  #waiting = 0;
+  #waiting: number;
   #file: number | null = null;
   /** The file was created and its name may not be on disk yet. */
   #newName = false;
-  #status: SaveStatus = { state: 'saved', slowFlushMs: null };
+  #status: SaveStatus;
 
   constructor(path: string, options: JournalFileOptions = {}) {
-    const {
-      disk = systemDisk,
-      clock = systemClock,
-      content = new Uint8Array(),
-      torn = new Uint8Array(),
-    } = options;
-    this.#path = path;
-    this.#disk = disk;
-    this.#clock = clock;
+    const { content = new Uint8Array(), torn = new Uint8Array() } = options;
+    this.path = path;
+    this.#disk = options.disk ?? systemDisk;
+    this.#clock = options.clock ?? systemClock;
     this.#lock = options.lock ?? lockOf(path);
     this.#ownFolder = options.ownFolder ?? false;
     this.#torn = torn;
+    this.#tornPath = options.tornPath ?? null;
     this.#held = new HeldBytes(content);
-    this.#savedLength = content.length;
-  }
-
-  get path(): string {
-    return this.#path;
+    this.#savedLength = options.savedLength ?? content.length;
+    this.#waiting = options.waiting ?? 0;
+    this.#status = options.status ?? { state: 'saved', slowFlushMs: null };
   }
 
   get status(): SaveStatus {
     return this.#status;
   }
 
-  /** Where a torn last line was moved to; null where there was none. */
   get tornPath(): string | null {
     return this.#tornPath;
   }
 
-  /** Adds a line and saves it, and whatever was waiting. When this returns `saved`, it is on disk. */
   append(line: string): SaveStatus {
     this.#held.add(new TextEncoder().encode(line));
     this.#waiting++;
     return this.save();
   }
 
-  /** Tries to bring what is waiting to disk. Costs what is waiting; after trouble, one reading of the file. */
+  /** Costs what is waiting; after trouble, one reading of the file. */
   save(): SaveStatus {
     const before = this.#status.slowFlushMs;
     try {
@@ -95,31 +83,29 @@ export class JournalFile {
     return this.#status;
   }
 
-  /** Writes the whole log to a new file and goes on there. Nothing changes when that fails. */
-  moveTo(path: string): Result<SaveStatus, FileFault> {
-    const lock = lockOf(path);
-    try {
-      const taken = takeLock(this.#disk, lock);
-      if (!taken.ok) return fail(inUse(path, taken.fault));
-      writeNewFile(this.#disk, path, this.#held.part(0));
-    } catch (error) {
-      releaseLock(this.#disk, lock);
-      return fail(writeFault(path, error));
-    }
-    this.close();
-    this.#path = path;
-    this.#lock = lock;
-    this.#ownFolder = false;
-    this.#torn = new Uint8Array();
-    this.#savedLength = this.#held.length;
-    this.#waiting = 0;
-    return succeed(this.save());
+  copyTo(path: string): Result<JournalFile, FileFault> {
+    return writeCopy(path, this.#held.part(0), { disk: this.#disk, clock: this.#clock });
   }
 
-  /** Lets go of the file and of its lock. */
   close(): void {
     this.#letGo();
     releaseLock(this.#disk, this.#lock);
+  }
+
+  /** Closes the file but keeps its lock: another goes on with the log. */
+  handOver(): HeldLog {
+    this.#letGo();
+    return {
+      path: this.path,
+      lock: this.#lock,
+      ownFolder: this.#ownFolder,
+      content: this.#held.part(0),
+      savedLength: this.#savedLength,
+      waiting: this.#waiting,
+      torn: this.#torn,
+      tornPath: this.#tornPath,
+      status: this.#status,
+    };
   }
 
   /** Milliseconds that the flush took. */
@@ -130,7 +116,7 @@ export class JournalFile {
     const from = this.#clock.elapsedMs();
     this.#disk.flush(file);
     const took = this.#clock.elapsedMs() - from;
-    if (this.#newName) this.#disk.flushFolderOf(this.#path);
+    if (this.#newName) this.#disk.flushFolderOf(this.path);
     this.#newName = false;
     this.#savedLength = this.#held.length;
     this.#waiting = 0;
@@ -138,12 +124,12 @@ export class JournalFile {
   }
 
   #reopen(): number {
-    if (this.#ownFolder) this.#disk.makeFolder(dirname(this.#path));
+    if (this.#ownFolder) this.#disk.makeFolder(dirname(this.path));
     if (!takeLock(this.#disk, this.#lock).ok) throw new TroubleError('in-use');
     const found = this.#readIfThere();
     if (found) this.#checkContent(found);
     else this.#newName = true;
-    const file = found ? this.#disk.open(this.#path) : this.#disk.create(this.#path);
+    const file = found ? this.#disk.open(this.path) : this.#disk.create(this.path);
     this.#file = file;
     const length = found?.length ?? 0;
     // What lies beyond is a torn line, or our own unfinished write; a failed flush may have dropped that, so it is
@@ -156,7 +142,7 @@ export class JournalFile {
 
   #readIfThere(): Uint8Array | null {
     try {
-      return this.#disk.read(this.#path);
+      return this.#disk.read(this.path);
     } catch (error) {
       if (errorCode(error) === 'ENOENT') return null;
       throw error;
@@ -167,7 +153,7 @@ export class JournalFile {
     if (this.#held.beginsWith(found)) return;
     const torn = Buffer.concat([this.#held.part(0, this.#savedLength), this.#torn]);
     if (this.#torn.length === 0 || Buffer.compare(found, torn) !== 0) throw new TroubleError('changed');
-    this.#tornPath ??= writeNumbered(this.#disk, (number) => `${this.#path}.torn-${number}`, this.#torn);
+    this.#tornPath ??= writeNumbered(this.#disk, (number) => `${this.path}.torn-${number}`, this.#torn);
   }
 
   #letGo(): void {
@@ -180,4 +166,23 @@ export class JournalFile {
       errorCode(error);
     }
   }
+}
+
+/** Writes a whole log to a new file, to go on there. Leaves nothing behind when that fails. */
+export function writeCopy(
+  path: string,
+  content: Uint8Array,
+  { disk = systemDisk, lock = lockOf(path), ...options }: JournalFileOptions = {},
+): Result<JournalFile, FileFault> {
+  try {
+    const taken = takeLock(disk, lock);
+    if (!taken.ok) return fail(inUse(path, taken.fault));
+    writeNewFile(disk, path, content);
+  } catch (error) {
+    releaseLock(disk, lock);
+    return fail(writeFault(path, error));
+  }
+  const copy = new JournalFile(path, { ...options, disk, lock, content });
+  copy.save();
+  return succeed(copy);
 }

@@ -10,6 +10,7 @@ import { type Disk, systemDisk } from './disk.ts';
 import { fileFault, inUse, troubleOf } from './disk-trouble.ts';
 import { JournalFile } from './journal-file.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+import type { FoundLog } from './log-list.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 import { SessionLog } from './session-log.ts';
 
@@ -19,6 +20,11 @@ export interface LogPlace {
   readonly ownFolder?: boolean;
   readonly disk?: Disk;
   readonly clock?: Clock;
+}
+
+export interface KnownLog extends LogPlace {
+  /** The log as it was read a moment ago: it is understood anew only where the file holds something else by now. */
+  readonly asRead?: Pick<FoundLog, 'bytes' | 'reading'> | undefined;
 }
 
 export interface NewLog extends LogPlace {
@@ -63,26 +69,28 @@ export function startSessionLog({
  */
 export function openSessionLog({
   path,
+  asRead,
   ownFolder = false,
   disk = systemDisk,
   clock = systemClock,
-}: LogPlace): Result<SessionLog, JournalFault | FileFault> {
+}: KnownLog): Result<SessionLog, JournalFault | FileFault> {
   const real = realPath(path);
   if (!real.ok) return real;
   const lock = takeLockIfPossible(disk, real.value);
   if (!lock.ok) return lock;
-  const opened = openLocked({ path: real.value, ownFolder, disk, clock, lock: lock.value });
+  const opened = openLocked({ path: real.value, ownFolder, disk, clock, lock: lock.value }, asRead);
   if (!opened.ok) releaseLock(disk, lock.value);
   return opened;
 }
 
-function openLocked({
-  path,
-  ...options
-}: Required<LogPlace> & { readonly lock: Lock }): Result<SessionLog, JournalFault | FileFault> {
+function openLocked(
+  { path, ...options }: Required<LogPlace> & { readonly lock: Lock },
+  asRead: KnownLog['asRead'],
+): Result<SessionLog, JournalFault | FileFault> {
   const bytes = readBytes(path, mostLogBytes);
   if (!bytes.ok) return bytes;
-  const { state, fault, soundBytes } = readLog(bytes.value);
+  const isKnown = asRead !== undefined && Buffer.compare(asRead.bytes, bytes.value) === 0;
+  const { state, fault, soundBytes } = isKnown ? asRead.reading : readLog(bytes.value);
   if (fault || !state) return fail(fault ?? { code: 'journal/no-header' });
   const content = bytes.value.subarray(0, soundBytes);
   const torn = bytes.value.subarray(soundBytes);

@@ -7,10 +7,11 @@ import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import type { Clock } from './clock.ts';
-import type { JournalFile } from './journal-file.ts';
+import { JournalFile } from './journal-file.ts';
+import type { LogFile } from './log-file.ts';
 
 export class SessionLog {
-  readonly #file: JournalFile;
+  #file: LogFile;
   readonly #clock: Clock;
   readonly #beganMs: number;
   #lastMs = 0;
@@ -18,7 +19,7 @@ export class SessionLog {
   #state: LogState;
 
   /** Made by `startSessionLog` and `openSessionLog`. */
-  constructor(file: JournalFile, state: LogState, clock: Clock) {
+  constructor(file: LogFile, state: LogState, clock: Clock) {
     this.#file = file;
     this.#clock = clock;
     this.#beganMs = clock.elapsedMs();
@@ -64,7 +65,16 @@ export class SessionLog {
 
   /** Writes the whole log to a new file and goes on there. */
   saveElsewhere(path: string): Result<SaveStatus, FileFault> {
-    return this.#file.moveTo(path);
+    const copy = this.#file.copyTo(path);
+    if (!copy.ok) return copy;
+    this.#file.close();
+    this.#file = copy.value;
+    return succeed(this.status);
+  }
+
+  /** Leaves the disk to another thread from now on, so that a press need not wait for it without end. */
+  saveIn(thread: (file: JournalFile) => LogFile): void {
+    if (!this.#left && this.#file instanceof JournalFile) this.#file = thread(this.#file);
   }
 
   /** Begins a new sitting. */

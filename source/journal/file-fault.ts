@@ -9,6 +9,8 @@ export type DiskTrouble =
   | 'in-use'
   /** The file is no longer what was written to it. */
   | 'changed'
+  /** A drive in the network, mostly, that neither does what it is asked nor refuses. */
+  | 'no-answer'
   | 'disk-error';
 
 /** Why a file cannot be read or written. */

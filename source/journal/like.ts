@@ -3,32 +3,60 @@ import type { Brief } from '../planning/brief.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import type { Session } from '../session/session.ts';
+import { type UsedYarn, usedYarn } from '../session/used-yarn.ts';
+import { say } from '../shared/say.ts';
+import { formatMass, metric } from '../shared/units.ts';
 import type { LogHeader } from './header.ts';
 
 /** As many stripes as a brief may list. */
 const mostStripes = 200;
 
 /** The JSON of a brief file whose plan has the stitches, rows, stripes and gauge of `session`'s plan. */
-export function briefLike(
-  { brief: file }: LogHeader,
-  { job: { plan } }: Session,
-): Readonly<Record<string, unknown>> {
+export function briefLike({ brief: file }: LogHeader, session: Session): Readonly<Record<string, unknown>> {
+  const { plan } = session.job;
   const { scraps: _, ...kept } = file as Readonly<Record<string, unknown>>;
   const { brief, rows, stitches } = plan;
   return {
     ...kept,
     bag: { stitches, rows },
     ...(wasMeasured(file, brief) ? { swatch: swatchOf(brief) } : {}),
-    yarns: Object.fromEntries([...brief.yarns].map(([name, yarn]) => [name, withoutNull(yarn)])),
+    yarns: yarnsLike(session),
     stripes: repeatOf(plan),
     cord: { ...(kept.cord as object | undefined), yarn: brief.cord.yarn },
   };
 }
 
-/** Notes as they are carried over: each says where it belongs. */
-export const notesLike = ({ notes, job }: Session): readonly string[] =>
+/** Of a yarn weighed at the end, what is left is all that there is for the next bag. */
+function yarnsLike(session: Session): Readonly<Record<string, object>> {
+  const left = new Map(usedYarn(session).map((used) => [used.yarn, used]));
+  return Object.fromEntries(
+    [...session.job.plan.brief.yarns].map(([name, yarn]) => {
+      const used = left.get(name);
+      return [name, withoutNull(used?.atEnd ? { ...yarn, grams: used.leftGrams } : yarn)];
+    }),
+  );
+}
+
+/** What was noted and weighed, as it is carried over: each says where it belongs. */
+export const notesLike = (session: Session): readonly string[] => [
+  ...notesOf(session),
+  ...usedYarn(session)
+    .filter(({ atEnd }) => atEnd)
+    .map(sayUsedLastTime),
+];
+
+function sayUsedLastTime({ yarn, usedGrams, leftGrams }: UsedYarn): string {
+  const left = formatMass(leftGrams, metric);
+  return usedGrams === null
+    ? say`Last time ${left} of ${yarn} were left: this bag is planned with that.`
+    : say`Last time ${formatMass(usedGrams, metric)} of ${yarn} were used and ${left} left: this bag is planned with what is left.`;
+}
+
+const notesOf = ({ notes, job }: Session): readonly string[] =>
   notes.map(({ done, text }) =>
-    done >= job.stepCount ? `Last time, at the end: ${text}` : `Last time, at step ${done + 1}: ${text}`,
+    done >= job.stepCount
+      ? say`Last time, at the end: ${text}`
+      : say`Last time, at step ${done + 1}: ${text}`,
   );
 
 function wasMeasured(file: unknown, { swatch }: Brief): boolean {

@@ -35,7 +35,7 @@ export function unsealLine(
   const found = frame.exec(text.slice(-frameLength));
   if (!found) return fail(parse(text) === undefined ? 'not-json' : 'no-checksum');
   const sum = crc32(line.subarray(0, line.length - frameLength), before);
-  if (formatSum(sum) !== found[1]) return fail('checksum');
+  if (sum !== Number.parseInt(found[1] as string, 16)) return fail('checksum');
   const json = parse(`${text.slice(0, -frameLength)}}`);
   return json === undefined ? fail('not-json') : succeed({ json, sum });
 }

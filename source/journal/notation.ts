@@ -37,6 +37,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   jump: { done: isWhole },
   note: { text: isText },
   mark: { name: isText },
+  'yarn-left': { yarn: isText, grams: isNumber },
   'rip-back': { done: isWhole },
   mend: {
     slip: oneOf(slips),

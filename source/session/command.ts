@@ -2,6 +2,7 @@ import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Slip } from './diagnose/slip.ts';
 import type { Mend } from './mend.ts';
 import type { RipBackFault } from './rip-back/rip-back.ts';
+import type { WeighFault } from './used-yarn.ts';
 
 /** What a maker can do to a session. Accepted commands are what the log records, one line each. */
 export type Command =
@@ -12,6 +13,8 @@ export type Command =
   | { readonly do: 'jump'; readonly done: number }
   | { readonly do: 'note'; readonly text: string }
   | { readonly do: 'mark'; readonly name: string }
+  /** So much is left of a yarn, by the scales. */
+  | { readonly do: 'yarn-left'; readonly yarn: string; readonly grams: number }
   /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
   | { readonly do: 'rip-back'; readonly done: number }
   /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */
@@ -45,5 +48,6 @@ export type SessionFault =
   | { readonly code: 'session/no-such-step'; readonly step: number; readonly stepCount: number }
   | { readonly code: 'session/already-there'; readonly done: number }
   | { readonly code: 'session/nothing-to-say'; readonly what: 'note' | 'mark' }
+  | WeighFault
   | RipBackFault
   | ReplanFault;

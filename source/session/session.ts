@@ -30,6 +30,13 @@ export interface Note {
   readonly text: string;
 }
 
+/** What was left of a yarn when it was last weighed. */
+export interface Weighing {
+  readonly grams: number;
+  /** Steps confirmed then. */
+  readonly done: number;
+}
+
 /** Where a maker is in a job. Immutable: `updateSession` gives the next one. */
 export interface Session extends Standing {
   readonly takeBack: Places | null;
@@ -37,6 +44,8 @@ export interface Session extends Standing {
   readonly notes: readonly Note[];
   /** Steps confirmed at the moment of each mark, by name. */
   readonly marks: ReadonlyMap<string, number>;
+  /** By yarn. */
+  readonly weighed: ReadonlyMap<string, Weighing>;
 }
 
 export const startSession = (job: Job): Session => ({
@@ -47,6 +56,7 @@ export const startSession = (job: Job): Session => ({
   redo: null,
   notes: [],
   marks: new Map(),
+  weighed: new Map(),
 });
 
 export const isFinished = ({ done, job }: Session): boolean => done === job.stepCount;

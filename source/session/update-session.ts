@@ -3,6 +3,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
 import { replan } from './replan/replan.ts';
 import { isFinished, type Session, type Standing } from './session.ts';
+import { weighYarn } from './used-yarn.ts';
 
 /**
  * The one state machine: the session after `command`, or why it cannot be done. Opening, resuming and replaying a log
@@ -22,6 +23,8 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return note(session, command.text);
     case 'mark':
       return mark(session, command.name);
+    case 'yarn-left':
+      return weighYarn(session, command.yarn, command.grams);
     case 'rip-back':
       return ripBackTo(session, command.done);
     case 'mend':
@@ -33,7 +36,7 @@ export function updateSession(session: Session, command: Command): Result<Sessio
 
 type Outcome = Result<Session, SessionFault>;
 
-const standing = ({ job, done, mends }: Session): Standing => ({ job, done, mends });
+const standing = ({ job, done, mends }: Standing): Standing => ({ job, done, mends });
 
 const goTo = (session: Session, to: Partial<Standing>): Outcome =>
   succeed({
@@ -55,11 +58,10 @@ function confirm(session: Session, count: number): Outcome {
 function takeBack(session: Session): Outcome {
   const { takeBack: place } = session;
   if (!place) return fail({ code: 'session/nothing-to-take-back' });
-  const { earlier, ...before } = place;
   return succeed({
     ...session,
-    ...before,
-    takeBack: earlier,
+    ...standing(place),
+    takeBack: place.earlier,
     redo: { ...standing(session), earlier: session.redo },
   });
 }
@@ -67,11 +69,10 @@ function takeBack(session: Session): Outcome {
 function redo(session: Session): Outcome {
   const { redo: place } = session;
   if (!place) return fail({ code: 'session/nothing-to-redo' });
-  const { earlier, ...after } = place;
   return succeed({
     ...session,
-    ...after,
-    redo: earlier,
+    ...standing(place),
+    redo: place.earlier,
     takeBack: { ...standing(session), earlier: session.takeBack },
   });
 }

@@ -270,10 +270,10 @@ describe('the sentences', () => {
   it('say what is wrong and what happens', () => {
     expect(formatSaveStatus({ state: 'saved', slowFlushMs: 60 })).toBeNull();
     expect(formatSaveStatus({ state: 'unsaved', waiting: 1, trouble: 'disk-full', slowFlushMs: null })).toBe(
-      'Not saved: the disk is full. The work goes on and 1 line waits to be written; saving is tried at each press.',
+      'Not saved: the disk is full. The work goes on in memory and 1 line waits to be written; saving is tried every few seconds.',
     );
     expect(formatSlowFlush(61.4)).toBe(
-      'The disk is slow: it took 61 ms to save a press. Each press waits until it is saved.',
+      'The disk is slow: it took 61 ms to save a press. Each press waits for it, but not longer than a second.',
     );
     const inUse = {
       code: 'files/in-use',

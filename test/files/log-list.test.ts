@@ -1,8 +1,9 @@
 import { mkdirSync, utimesSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { logFolder, namedLog, settingsFolder } from '../../source/files/data-folders.ts';
-import { listLogs, newLogPath } from '../../source/files/log-list.ts';
+import { findLog, listLogs, newLogPath } from '../../source/files/log-list.ts';
+import { openSessionLog } from '../../source/files/open-log.ts';
 import { press, scratchFolder, start } from './scratch.ts';
 
 afterEach(() => vi.unstubAllEnvs());
@@ -33,7 +34,40 @@ describe('the list of bags', () => {
   });
 
   it('is empty where there is no folder', () => {
-    expect(listLogs(join(scratchFolder(), 'nowhere'))).toEqual([]);
+    const nowhere = join(scratchFolder(), 'nowhere');
+    expect(listLogs(nowhere)).toEqual([]);
+    expect(findLog(nowhere, () => true)).toBeNull();
+  });
+
+  it('gives the sound log used last that is wanted, and reads none used before it', () => {
+    const folder = scratchFolder();
+    for (const [i, name] of ['older', 'old', 'new', 'broken'].entries()) {
+      const path = join(folder, `${name}.jsonl`);
+      const log = start(path);
+      press(log, 4 - i);
+      log.leave();
+      if (name === 'broken') writeFileSync(path, 'Dear diary\n');
+      utimesSync(path, i, i);
+    }
+    const asked: number[] = [];
+    const found = findLog(folder, ({ step }) => asked.push(step) > 0 && step === 3);
+    expect(found && basename(found.path)).toBe('old.jsonl');
+    expect(asked).toEqual([2, 3]);
+  });
+
+  it('gives a log that is opened as it was read, unless it has changed since', () => {
+    const path = join(scratchFolder(), 'bag.jsonl');
+    const log = start(path);
+    press(log, 1);
+    log.leave();
+    const asRead = findLog(dirname(path), () => true) ?? undefined;
+    const opened = openSessionLog({ path, asRead });
+    if (!opened.ok) throw new Error(opened.fault.code);
+    expect(opened.value.session.done).toBe(1);
+    press(opened.value, 2);
+    opened.value.leave();
+    const again = openSessionLog({ path, asRead });
+    expect(again.ok && again.value.session.done).toBe(3);
   });
 });
 

@@ -18,7 +18,7 @@ describe('the table of settings', () => {
     for (const name of settingNames) {
       const setting = settingsTable[name];
       expect([name, setting.check(setting.default)]).toEqual([name, true]);
-      expect(setting.meaning).toMatch(/^[a-z].*[a-z]$/);
+      expect(setting.meaning()).toMatch(/^[a-z].*[a-z]$/);
     }
   });
 

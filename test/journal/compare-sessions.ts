@@ -7,6 +7,7 @@ export const seenOf = (session: Session): unknown => ({
   redo: placesOf(session.redo),
   notes: session.notes,
   marks: [...session.marks],
+  weighed: [...session.weighed],
 });
 
 const standingOf = ({ done, job, mends }: Standing) => ({

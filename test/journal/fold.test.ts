@@ -23,6 +23,11 @@ const command = (): fc.Arbitrary<Command> =>
     fc.record({ do: fc.constant('jump' as const), done: fc.integer({ min: 0, max: job.stepCount + 1 }) }),
     fc.record({ do: fc.constant('note' as const), text: fc.string({ maxLength: 8 }) }),
     fc.record({ do: fc.constant('mark' as const), name: fc.constantFrom('heel', 'toe', ' ') }),
+    fc.record({
+      do: fc.constant('yarn-left' as const),
+      yarn: fc.constantFrom('plum', 'gold'),
+      grams: fc.integer({ min: -1, max: 9 }),
+    }),
     fc.record({ do: fc.constant('rip-back' as const), done: fc.integer({ min: 0, max: 40 }) }),
     fc.record({
       do: fc.constant('mend' as const),

@@ -35,6 +35,7 @@ const fields: {
     colour: orNull(text),
     metresPer100g: mm,
   }),
+  'yarn-left': fc.record({ yarn: text, grams: fc.double({ min: 0, max: 1e5, noNaN: true }) }),
   resume: fc.constant({ at: '2031-03-04T18:00:00.000Z' }),
   leave: fc.constant({}),
   finished: fc.constant({}),

@@ -68,6 +68,7 @@ export const sampleLines: readonly SampleLine[] = [
   { event: { do: 'resume', at: '2031-03-05T19:30:00.000Z' }, afterMs: 0 },
   { event: { do: 'say', text: 'Watch the left edge.' }, afterMs: 0 },
   { event: { do: 'pause-here' }, afterMs: 0 },
+  { event: { do: 'yarn-left', yarn: 'plum', grams: 22.5 } },
   { event: { do: 'unknown', name: 'weigh', fields: { yarn: 'plum', grams: 41.5 } } },
   confirm(3),
 ];

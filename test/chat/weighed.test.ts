@@ -1,0 +1,191 @@
+/** What is left of a yarn by the scales, and what the bag has taken. Bags and weights are invented, sums made by hand. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { recordJson } from '../../source/chat/record-json.ts';
+import { formatRecord } from '../../source/chat/wording/reckoning.ts';
+import { jobOfBrief } from '../../source/journal/header.ts';
+import { briefLike, notesLike } from '../../source/journal/like.ts';
+import { reckon } from '../../source/journal/reckoning.ts';
+import { readRecording } from '../../source/journal/recording.ts';
+import { type BenchStore, createBenchStore } from '../../source/screen/bench-store.ts';
+import type { Command } from '../../source/session/command.ts';
+import { type Session, startSession } from '../../source/session/session.ts';
+import { updateSession } from '../../source/session/update-session.ts';
+import { readSettings } from '../../source/settings/settings.ts';
+import { metric } from '../../source/shared/units.ts';
+import { smallBrief, startedAt, writeLog } from '../journal/sample-log.ts';
+
+/** 60 g of plum are there; mint was not weighed. */
+const brief = {
+  ...smallBrief,
+  yarns: { plum: { ...smallBrief.yarns.plum, grams: 60 }, mint: smallBrief.yarns.mint },
+};
+const planned = jobOfBrief(brief);
+if (!planned.ok) throw new Error(planned.fault.code);
+const { stepCount } = planned.value;
+const start = startSession(planned.value);
+
+let store: BenchStore;
+let log: Command[];
+let session: Session;
+
+beforeEach(() => {
+  log = [];
+  session = start;
+  const record = (command: Command) => {
+    const after = updateSession(session, command);
+    if (after.ok) {
+      session = after.value;
+      log.push(command);
+    }
+    return after;
+  };
+  store = createBenchStore({ session, record, settings: readSettings({}).settings });
+});
+
+/** What is answered to a line. */
+function type(line: string): readonly string[] {
+  const before = store.get().lines.length;
+  store.submit(line);
+  return store
+    .get()
+    .lines.slice(before)
+    .filter(({ tone }) => tone !== 'typed')
+    .map(({ text }) => text);
+}
+
+describe('weighing what is left', () => {
+  it('is kept in the log, and says what was used where that is known', () => {
+    expect(type('weigh Plum 22')).toEqual(['Weighed plum: 38 g used, 22 g of 60 g left.']);
+    expect(type('weigh mint 15.5 g')).toEqual(['Weighed mint: 16 g left.']);
+    expect(log).toEqual([
+      { do: 'yarn-left', yarn: 'plum', grams: 22 },
+      { do: 'yarn-left', yarn: 'mint', grams: 15.5 },
+    ]);
+  });
+
+  it('is in ounces where the maker says so, or uses them', () => {
+    type('weigh plum 1 oz');
+    type('units in');
+    expect(type('weigh plum 2')).toEqual(['Weighed plum: 0.1 oz used, 2 oz of 2.1 oz left.']);
+    // The avoirdupois ounce is 28.349523125 g (international yard and pound agreement, 1959).
+    expect(log).toEqual([
+      { do: 'yarn-left', yarn: 'plum', grams: 28.349523125 },
+      { do: 'yarn-left', yarn: 'plum', grams: 56.69904625 },
+    ]);
+  });
+
+  it('may be set right by weighing once more, up or down', () => {
+    type('weigh plum 2');
+    expect(type('weigh plum 22')).toEqual(['Weighed plum: 38 g used, 22 g of 60 g left.']);
+    expect([...session.weighed]).toEqual([['plum', { grams: 22, done: 0 }]]);
+  });
+
+  it('refuses a yarn that is not there and more than there was, and keeps neither', () => {
+    expect(type('weigh gold 5')).toEqual(['gold is not a yarn of this bag: it has plum and mint.']);
+    expect(type('weigh plum 61')).toEqual([
+      'There were 60 g of plum before the work, so 61 g cannot be left: weigh it once more.',
+    ]);
+    expect(log).toEqual([]);
+    expect(updateSession(session, { do: 'yarn-left', yarn: 'plum', grams: -1 })).toMatchObject({
+      fault: { code: 'weigh/not-a-weight' },
+    });
+  });
+
+  it('stays when a step is taken back, like a note', () => {
+    type('next 3');
+    type('weigh plum 22');
+    type('back');
+    expect([session.done, session.weighed.get('plum')]).toEqual([0, { grams: 22, done: 3 }]);
+  });
+
+  it('is kept too when it is said with replan, and what is offered can still be taken', () => {
+    expect(type('replan weighed plum 40 longer')[0]).toBe('Weighed plum: 20 g used, 40 g of 60 g left.');
+    expect(log).toEqual([{ do: 'yarn-left', yarn: 'plum', grams: 40 }]);
+    expect(type('take 1')[0]).toMatch(/^Planned anew: 12 rows round/);
+    // A ball was bought: that says nothing of what was used.
+    type('replan weighed plum 90');
+    expect(log.map(({ do: kind }) => kind)).toEqual(['yarn-left', 'replan']);
+  });
+});
+
+describe('the record of a bag that was weighed', () => {
+  const recordOf = (done: number) => {
+    const lines = [
+      { event: { do: 'confirm', count: done } as const },
+      { event: { do: 'yarn-left', yarn: 'plum', grams: 22 } as const },
+      { event: { do: 'yarn-left', yarn: 'mint', grams: 15 } as const },
+    ];
+    const recording = readRecording(writeLog(lines, brief).bytes);
+    if (!recording.ok) throw new Error(recording.fault.code);
+    return recording.value;
+  };
+
+  it('has what was used beside what was planned', () => {
+    const recording = recordOf(stepCount);
+    const page = formatRecord(recording, reckon(recording), metric);
+    expect(page).toMatch(
+      /YARN, WEIGHED\n {2}plum {6}38 g used, 22 g of 60 g left; planned \d+ g\n {2}mint {6}15 g left;/,
+    );
+    const { yarnUsed, plan } = recordJson(recording, reckon(recording)) as {
+      yarnUsed: readonly unknown[];
+      plan: { yarn: readonly { grams: number }[] };
+    };
+    expect(yarnUsed).toEqual([
+      {
+        yarn: 'plum',
+        plannedGrams: plan.yarn[0]?.grams,
+        haveGrams: 60,
+        leftGrams: 22,
+        usedGrams: 38,
+        stepsDone: stepCount,
+      },
+      {
+        yarn: 'mint',
+        plannedGrams: plan.yarn[1]?.grams,
+        haveGrams: null,
+        leftGrams: 15,
+        usedGrams: null,
+        stepsDone: stepCount,
+      },
+    ]);
+  });
+
+  it('says where it was weighed before the end', () => {
+    const recording = recordOf(40);
+    expect(formatRecord(recording, reckon(recording), metric)).toMatch(
+      /plum {6}38 g used.*weighed after\s+step 40/,
+    );
+  });
+
+  it('says nothing of it where nothing was weighed', () => {
+    const recording = readRecording(writeLog([], brief).bytes);
+    if (!recording.ok) throw new Error(recording.fault.code);
+    expect(formatRecord(recording.value, reckon(recording.value), metric)).not.toContain('WEIGHED');
+    expect(recordJson(recording.value, reckon(recording.value))).toMatchObject({ yarnUsed: [] });
+  });
+});
+
+describe('another bag like it', () => {
+  const header = { name: brief.name, program: '', brief, figures: {}, startedAt };
+  const yarnsAfter = () => briefLike(header, session).yarns;
+
+  it('is planned with what is left, and notes what was used', () => {
+    type(`next ${stepCount}`);
+    type('weigh plum 22');
+    type('weigh mint 0');
+    expect(yarnsAfter()).toMatchObject({ plum: { grams: 22 }, mint: { grams: 0 } });
+    expect(jobOfBrief(briefLike(header, session)).ok).toBe(true);
+    expect(notesLike(session)).toEqual([
+      'Last time 38 g of plum were used and 22 g left: this bag is planned with what is left.',
+      'Last time 0 g of mint were left: this bag is planned with that.',
+    ]);
+  });
+
+  it('has the weights of the brief where the bag took more after it was weighed', () => {
+    type('next 3');
+    type('weigh plum 50');
+    type(`next ${stepCount - 3}`);
+    expect(yarnsAfter()).toMatchObject({ plum: { grams: 60 } });
+    expect(notesLike(session)).toEqual([]);
+  });
+});
