@@ -1,10 +1,13 @@
-#!/usr/bin/env node
 /** Reads the arguments and runs what they ask for; each command is loaded only when it is wanted. */
 import { parseArgs } from 'node:util';
 import { cliCommands, formatUsage } from './chat/cli-commands.ts';
 import { type Arguments, type ArgumentToken, parseArguments } from './chat/parse-arguments.ts';
+import type { Shell } from './chat/shell-completion.ts';
 import { formatUsageFault } from './chat/wording/usage-faults.ts';
 import { complain, exitCodes, quietOnClosedPipe } from './cli/outcome.ts';
+import { complainOfSettings, settle } from './cli/settings.ts';
+import { isTerminal } from './cli/terminal.ts';
+import type { LoadedSettings } from './files/settings-file.ts';
 
 declare const SLANTWISE_VERSION: string;
 
@@ -12,12 +15,19 @@ type Run = Extract<Arguments, { readonly kind: 'run' }>;
 
 async function main(): Promise<number> {
   quietOnClosedPipe();
-  const read = parseArguments(tokensOf(process.argv.slice(2)));
+  const tokens = tokensOf(process.argv.slice(2));
+  const read = parseArguments(tokens);
+  if (read.ok && read.value.kind === 'version') return print(SLANTWISE_VERSION);
+  const settings = await settle(tokens.some((token) => token.kind === 'option' && token.name === 'json'));
+  // The bench tells it among its own lines.
+  if (!opensBench(read)) await complainOfSettings(settings);
   if (!read.ok) return complain(formatUsageFault(read.fault), exitCodes.usage);
-  if (read.value.kind === 'help') return print(formatUsage());
-  if (read.value.kind === 'version') return print(SLANTWISE_VERSION);
-  return run(read.value);
+  if (read.value.kind !== 'run') return print(formatUsage());
+  return run(read.value, settings);
 }
+
+const opensBench = (read: ReturnType<typeof parseArguments>): boolean =>
+  read.ok && read.value.kind === 'run' && (read.value.name === 'work' || read.value.name === 'new');
 
 /** Node's parser needs to know which options take a value; what may be used where is checked by ours. */
 function tokensOf(args: readonly string[]): readonly ArgumentToken[] {
@@ -44,17 +54,32 @@ function print(text: string): number {
   return exitCodes.done;
 }
 
-async function run({ name, operands, given }: Run): Promise<number> {
+async function run({ name, operands, given }: Run, settings: LoadedSettings): Promise<number> {
   const [file = ''] = operands;
   const json = given.has('json');
   switch (name) {
     case 'work':
-      return (await import('./cli/work.ts')).work({
+      return (await import('./cli/sit-down.ts')).sitDown({
         brief: operands[0] ?? null,
         log: given.get('log'),
         like: given.get('like'),
         anew: given.has('new'),
+        mayAsk: !given.has('practice') && isTerminal(),
+        asksFirst: false,
         plain: given.has('plain'),
+        settings,
+        program: SLANTWISE_VERSION,
+      });
+    case 'new':
+      return (await import('./cli/sit-down.ts')).sitDown({
+        brief: null,
+        log: undefined,
+        like: undefined,
+        anew: true,
+        mayAsk: true,
+        asksFirst: true,
+        plain: given.has('plain'),
+        settings,
         program: SLANTWISE_VERSION,
       });
     case 'plan':
@@ -78,7 +103,13 @@ async function run({ name, operands, given }: Run): Promise<number> {
       return (await import('./cli/logs.ts')).check(file, json);
     case 'bags':
       return (await import('./cli/logs.ts')).listBags(json);
+    case 'completion':
+      return (await import('./cli/documents.ts')).printCompletion(file as Shell);
+    case 'manual':
+      return (await import('./cli/documents.ts')).printManual(SLANTWISE_VERSION);
   }
 }
 
-process.exitCode = await main();
+void main().then((code) => {
+  process.exitCode = code;
+});

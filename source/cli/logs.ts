@@ -7,6 +7,7 @@ import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { saveSoundPart } from '../files/save-sound-part.ts';
 import { tallyLog } from '../journal/check.ts';
 import { readLog } from '../journal/read-log.ts';
+import { say } from '../shared/say.ts';
 import { complain, exitCodes } from './outcome.ts';
 
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
@@ -17,8 +18,9 @@ export function check(path: string, json: boolean): number {
   const tally = tallyLog(reading);
   if (!tally.ok) {
     const saved = saveSoundPart(path);
-    const kept = saved.ok && saved.value ? ` The sound part is saved as ${saved.value.path}.` : '';
-    return complain(`${path}: ${formatJournalFault(tally.fault)}${kept}`);
+    const sentence = `${path}: ${formatJournalFault(tally.fault)}`;
+    if (!saved.ok || !saved.value) return complain(sentence);
+    return complain(`${sentence} ${say`The sound part is saved as ${saved.value.path}.`}`);
   }
   process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
   if (tally.value.tornBytes > 0) process.stderr.write(`slantwise: ${path}: ${formatTornTail(null)}\n`);

@@ -8,7 +8,7 @@ import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
-import { listLogs, newLogPath } from '../files/log-list.ts';
+import { type FoundLog, findLog, newLogPath } from '../files/log-list.ts';
 import { openSessionLog, startSessionLog } from '../files/open-log.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { saveSoundPart } from '../files/save-sound-part.ts';
@@ -19,47 +19,50 @@ import { briefLike, notesLike } from '../journal/like.ts';
 import { readLog } from '../journal/read-log.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { say } from '../shared/say.ts';
 
 export interface WorkOptions {
-  /** Path of a brief; null goes on with the bag in hand. */
-  readonly brief: string | null;
+  /** Path of a brief, or one that is read already; null goes on with the bag in hand. */
+  readonly brief: string | BriefText | null;
   readonly log: string | undefined;
   /** Log of a bag that another is to match. */
   readonly like: string | undefined;
   readonly anew: boolean;
+  /** With nothing on the go no practice bag is begun: there is somebody to be asked. */
+  readonly mayAsk: boolean;
   /** Version of this program. */
   readonly program: string;
 }
 
-interface BriefText {
+export interface BriefText {
   readonly json: unknown;
   readonly name: string;
 }
 
-/** An open log to work in, or one sentence that says why there is none, or who else works in it. */
-export function openWork(options: WorkOptions): Result<SessionLog, string | InUse> {
+/** An open log to work in, null where the maker is to be asked, or why there is none: a sentence, or who else works in it. */
+export function openWork(options: WorkOptions): Result<SessionLog | null, string | InUse> {
   if (options.like !== undefined) return beginLike(options, options.like);
-  const brief = options.brief === null ? null : readBrief(options.brief);
+  const brief = typeof options.brief === 'string' ? readBrief(options.brief) : null;
   if (brief && !brief.ok) return brief;
-  const asked = brief?.value ?? null;
-  const path = namedLog(options.log, process.env);
-  if (path !== null) return holdsLines(path) ? goOn(path, asked, false) : begin(options, asked, path, false);
-  const inHand = options.anew ? null : bagInHand(asked);
-  return inHand === null ? begin(options, asked, null, true) : goOn(inHand, asked, true);
+  const ready = typeof options.brief === 'string' ? null : options.brief;
+  const asked = brief?.value ?? ready;
+  const named = namedLog(options.log, process.env);
+  // A bag that was not thought of when the log was named goes into one of its own.
+  const path = ready && named !== null && holdsLines(named) ? null : named;
+  if (path !== null && holdsLines(path)) return goOn(path, asked, false);
+  const inHand = options.anew || path !== null ? null : bagInHand(asked);
+  if (inHand !== null) return goOn(inHand.path, asked, true, inHand);
+  return asked === null && options.mayAsk ? succeed(null) : begin(options, asked, path, path === null);
 }
 
 const holdsLines = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
 
 /** The unfinished bag used last, of this brief where one is asked for. */
-function bagInHand(asked: BriefText | null): string | null {
-  const found = listLogs(logFolder()).find(
-    ({ tally }) =>
-      tally.ok &&
-      !tally.value.finished &&
-      (asked === null || isDeepStrictEqual(tally.value.brief, asked.json)),
+const bagInHand = (asked: BriefText | null): FoundLog | null =>
+  findLog(
+    logFolder(),
+    ({ finished, brief }) => !finished && (asked === null || isDeepStrictEqual(brief, asked.json)),
   );
-  return found?.path ?? null;
-}
 
 function begin(
   options: WorkOptions,
@@ -72,12 +75,13 @@ function begin(
   const begun = startSessionLog({ path: where, brief: brief.json, program: options.program, ownFolder });
   if (begun.ok) return begun;
   const { fault } = begun;
-  return fail(isFileFault(fault) ? formatFileFault(fault) : `${options.brief ?? ''}: ${formatFault(fault)}`);
+  const source = typeof options.brief === 'string' ? options.brief : brief.name;
+  return fail(isFileFault(fault) ? formatFileFault(fault) : `${source}: ${formatFault(fault)}`);
 }
 
 /** Begins a bag with the brief of another log, as it was changed on the way; its notes come first. */
 function beginLike(options: WorkOptions, like: string): Result<SessionLog, string> {
-  if (options.brief !== null) return fail(sayLikeAlone);
+  if (options.brief !== null) return fail(sayLikeAlone());
   const bytes = readBytes(like, mostLogBytes);
   if (!bytes.ok) return fail(formatFileFault(bytes.fault));
   const { state, fault } = readLog(bytes.value);
@@ -90,8 +94,13 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
   return begun;
 }
 
-function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result<SessionLog, string | InUse> {
-  const opened = openSessionLog({ path, ownFolder });
+function goOn(
+  path: string,
+  asked: BriefText | null,
+  ownFolder: boolean,
+  asRead?: FoundLog,
+): Result<SessionLog, string | InUse> {
+  const opened = openSessionLog({ path, ownFolder, asRead });
   if (!opened.ok)
     return fail(opened.fault.code === 'files/in-use' ? opened.fault : explain(path, opened.fault));
   const log = opened.value;
@@ -103,11 +112,10 @@ function goOn(path: string, asked: BriefText | null, ownFolder: boolean): Result
 function explain(path: string, fault: JournalFault | FileFault): string {
   if (isFileFault(fault)) return formatFileFault(fault);
   const saved = saveSoundPart(path);
-  const goOnFrom =
-    saved.ok && saved.value
-      ? ` To go on from step ${saved.value.step + 1}: slantwise --log ${saved.value.path}`
-      : '';
-  return `${path}: ${formatJournalFault(fault)}${goOnFrom}`;
+  const sentence = `${path}: ${formatJournalFault(fault)}`;
+  if (!saved.ok || !saved.value) return sentence;
+  const { step, path: savedPath } = saved.value;
+  return `${sentence} ${say`To go on from step ${step + 1}: slantwise --log ${savedPath}`}`;
 }
 
 const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');
@@ -121,7 +129,7 @@ function readBrief(path: string): Result<BriefText, string> {
 }
 
 /** The bag to practise on, which comes with the program. */
-function practiceBrief(): BriefText {
+export function practiceBrief(): BriefText {
   const read = readBrief(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)));
   if (!read.ok) throw new Error(read.fault);
   return read.value;

@@ -2,7 +2,7 @@ import { planJson } from '../chat/plan-json.ts';
 import { stepJson } from '../chat/steps-json.ts';
 import { pageWidth, wrap } from '../chat/wording/page.ts';
 import { formatPlanPage } from '../chat/wording/plan-page.ts';
-import { phaseNames, sayStep } from '../chat/wording/steps.ts';
+import { sayPhase, sayStep } from '../chat/wording/steps.ts';
 import { settingsFolder } from '../files/data-folders.ts';
 import { loadSettings } from '../files/settings-file.ts';
 import type { BagLimit } from '../planning/from-yarn.ts';
@@ -70,7 +70,7 @@ function* textLines(plan: Plan): Generator<string> {
   const width = String(job.stepCount).length;
   let phase: string | null = null;
   for (const step of allSteps(job)) {
-    if (step.phase !== phase) yield `${phase === null ? '' : '\n'}${phaseNames[step.phase].toUpperCase()}`;
+    if (step.phase !== phase) yield `${phase === null ? '' : '\n'}${sayPhase(step.phase).toUpperCase()}`;
     phase = step.phase;
     yield `${String(step.step).padStart(width)}  ${sayStep(plan, step)}`;
   }

@@ -6,6 +6,7 @@ import type { InUse } from '../journal/file-fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
+import { say } from '../shared/say.ts';
 import { unitsFor } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
@@ -19,10 +20,13 @@ export interface ReplayOptions {
 
 /** Plays a log in the terminal; elsewhere prints it, each step with the time at which it was confirmed. */
 export async function replay(path: string, { json, speed: typed }: ReplayOptions): Promise<number> {
-  const speed = typed === undefined ? 1 : Number(typed);
+  const speed = typed === undefined ? 1 : Number(typed.replace(',', '.'));
   const [slowest = 1, fastest = 1] = [speeds[0], speeds.at(-1)];
   if (!(speed >= slowest && speed <= fastest))
-    return complain(`--speed ${typed} is not a number from ${slowest} to ${fastest}`, exitCodes.usage);
+    return complain(
+      say`--speed ${typed ?? ''} is not a number from ${slowest} to ${fastest}`,
+      exitCodes.usage,
+    );
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
   if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }));

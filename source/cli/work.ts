@@ -1,42 +1,54 @@
+import { isDeepStrictEqual } from 'node:util';
 import { answer } from '../chat/line.ts';
 import {
   formatFileFault,
   formatLoss,
   formatLost,
   formatSaveStatus,
+  sayDiskHolds,
   saySavedElsewhere,
 } from '../chat/wording/file-faults.ts';
+import { sayPractice } from '../chat/wording/first-run.ts';
 import { formatTornTail } from '../chat/wording/journal-faults.ts';
 import { sayBags } from '../chat/wording/logs.ts';
 import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
-import { sayHowToLook } from '../chat/wording/player.ts';
-import { saySettingsRefused, saySettingsSetAside, saySpeechTrouble } from '../chat/wording/settings.ts';
+import { saySpeechTrouble } from '../chat/wording/settings.ts';
+import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
 import { listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
-import { type LoadedSettings, loadSettings, saveSetting } from '../files/settings-file.ts';
-import type { InUse } from '../journal/file-fault.ts';
+import { saveSetting } from '../files/settings-file.ts';
 import { createAnnouncer } from '../screen/announce.ts';
+import type { Leaving } from '../screen/bench-keys.ts';
 import { type BenchStore, createBenchStore } from '../screen/bench-store.ts';
+import { keepSaving } from '../screen/keep-saving.ts';
+import type { LineSource } from '../screen/line-source.ts';
 import { runPlain } from '../screen/plain.ts';
 import { tellOfSlowDisk } from '../screen/slow-disk.ts';
 import { createSpeech } from '../screen/speech.ts';
-import type { SettingChange } from '../settings/settings.ts';
+import type { SettingChange, Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { shadeWarnings } from '../sheet/colour/shades.ts';
 import { formatShadeWarning } from '../sheet/page/content.ts';
-import { openWork, type WorkOptions } from './open-work.ts';
+import { practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
-import { hasScreen, prepareScreen } from './terminal.ts';
+import { endByForce, saveInThread } from './save-in-thread.ts';
+import { speakIn } from './settings.ts';
+import { prepareScreen } from './terminal.ts';
 
-/** Knits a bag: opens or begins its log, and guides until the maker leaves. */
-export async function work(options: WorkOptions & { readonly plain: boolean }): Promise<number> {
-  const opened = openWork(options);
-  if (!opened.ok) return refuse(opened.fault, options.plain);
-  const log = opened.value;
-  const loaded = loadSettings(settingsFolder());
-  const units = unitsFor(loaded.settings.units);
+export interface BenchOptions extends Pick<WorkOptions, 'like'> {
+  readonly settings: Settings;
+  /** Said first. */
+  readonly told: readonly string[];
+  /** Lines to read from; null where there is a screen. */
+  readonly source: LineSource | null;
+}
+
+/** Guides until the maker leaves, or wants to plan another bag. */
+export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | 'new'> {
+  const { settings, told, source } = options;
+  const units = unitsFor(settings.units);
   const speech = createSpeech({
     onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
   });
@@ -44,16 +56,18 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
   const store = createBenchStore({
     session: log.session,
     record: log.append,
-    settings: loaded.settings,
+    settings,
     lines: answer(
-      ...settingsNotice(loaded),
+      ...told,
       ...tornNotice(log),
       ...sayWelcome(log.session, units),
+      ...(isPracticeBegun(log) ? [sayPractice()] : []),
       ...(log.session.done === 0 ? shadeWarnings(log.session.job.plan).map(formatShadeWarning) : []),
       ...notesBefore(log, options),
     ),
     trouble: () => formatSaveStatus(log.status),
     keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
+    speakIn,
     writeSheet: async (plan, out) => {
       const { saveSheet } = await import('./sheet.ts');
       const written = saveSheet(plan, { out, forClass: false });
@@ -65,42 +79,46 @@ export async function work(options: WorkOptions & { readonly plain: boolean }): 
     },
     lossOnLeaving: () => formatLoss(log.retry()),
     minutesPerRow: ownRowMinutes,
+    nowMs: () => systemClock.now().getTime(),
     bags: () => sayBags(listLogs(logFolder())),
     announce,
   });
   tellOfSlowDisk(() => log.status, store);
+  const stopSaving = keepSaving({ status: () => log.status, retry: () => log.retry() }, store);
+  let hangs = (): boolean => false;
+  const onShown = (): void =>
+    void saveInThread(log).then((hasStuckThread) => {
+      hangs = hasStuckThread;
+    });
   announce(store.get(), 'again');
   let lost: string | null = null;
-  let end: number = exitCodes.input;
+  let end: number | 'new' = exitCodes.input;
   try {
-    end = await guide(store, options.plain);
+    end = await guide(store, source, onShown);
   } finally {
     speech.stop();
+    stopSaving();
     lost = formatLost(log.leave());
   }
-  return lost === null ? end : complain(lost);
+  if (lost !== null) {
+    const status = complain(lost);
+    if (end !== 'new') end = status;
+  }
+  if (!hangs()) return end;
+  complain(sayDiskHolds());
+  endByForce();
+  return end;
 }
 
-/** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
-async function refuse(fault: string | InUse, plain: boolean): Promise<number> {
-  if (typeof fault === 'string') return complain(fault);
-  if (plain || !hasScreen()) return complain(`${formatFileFault(fault)} ${sayHowToLook(fault.path)}`);
-  const { look } = await import('./replay.ts');
-  return look(fault);
-}
+const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
+  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
 
 const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
   tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];
 
 /** What was noted on the bag that this one is to match. */
-const notesBefore = ({ session }: SessionLog, { like }: WorkOptions): readonly string[] =>
+const notesBefore = ({ session }: SessionLog, { like }: BenchOptions): readonly string[] =>
   like === undefined || session.notes.length === 0 ? [] : sayNotes(session);
-
-const settingsNotice = ({ setAsideAs, fault, refused }: LoadedSettings): readonly string[] => [
-  ...(setAsideAs === null ? [] : [saySettingsSetAside(setAsideAs)]),
-  ...(fault ? [formatFileFault(fault)] : []),
-  ...(refused.length > 0 ? [saySettingsRefused(refused)] : []),
-];
 
 /** Keeps a setting for the next time; what went wrong, or null. */
 async function keep({ name, value }: SettingChange): Promise<string | null> {
@@ -108,12 +126,24 @@ async function keep({ name, value }: SettingChange): Promise<string | null> {
   return saved.ok ? null : formatFileFault(saved.fault);
 }
 
-async function guide(store: BenchStore, plain: boolean): Promise<number> {
-  if (plain || !hasScreen()) {
-    await runPlain(store, process.stdin, (text) => process.stdout.write(`${text}\n`));
-    return exitCodes.done;
+async function guide(
+  store: BenchStore,
+  source: LineSource | null,
+  onShown: () => void,
+): Promise<number | 'new'> {
+  if (source !== null) {
+    const plainly = runPlain(store, source, (text) => process.stdout.write(`${text}\n`));
+    onShown();
+    return endOf(await plainly);
   }
   prepareScreen();
   const { runBench } = await import('../screen/run-bench.tsx');
-  return (await runBench(store)) === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
+  const bench = runBench(store);
+  setImmediate(onShown);
+  return endOf(await bench);
+}
+
+function endOf(leaving: Leaving): number | 'new' {
+  if (leaving === 'new') return leaving;
+  return leaving === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
 }

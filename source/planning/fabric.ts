@@ -20,7 +20,7 @@ export const plainAspect = { least: 1.05, most: 1.65 };
 export const tightnessFactor = (tex: number, loopLengthMm: number): number => Math.sqrt(tex) / loopLengthMm;
 
 /** Mean tex of the fabric: each yarn's by the rows it knits. */
-function meanTex(brief: Brief, stripes: readonly KnittedStripe[]): number {
+export function meanTex(brief: Brief, stripes: readonly KnittedStripe[]): number {
   const rows = stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
   const texRows = stripes.reduce(
     (sum, stripe) => sum + stripe.rows * texOf(brief.yarns.get(stripe.yarn)?.metresPer100g ?? 1),

@@ -34,7 +34,7 @@ export function classesOfGauge(perFourInches: number): readonly YarnClass[] {
 }
 
 /** A bed knits well when the stitch is this share of the needle pitch (rule of thumb). */
-const easyShareOfPitch = { least: 0.6, most: 0.9 };
+export const easyShareOfPitch = { least: 0.6, most: 0.9 };
 
 /** The classes that a bed of this pitch knits well, finest first (rule of thumb). */
 export function classesOfPitch(pitchMm: number): readonly YarnClass[] {

@@ -1,5 +1,6 @@
 /** Tells a step to the ears: a bell that differs by what comes next, and a spoken instruction. Never waited for. */
 import { sayWayStep } from '../chat/way.ts';
+import { speakRest } from '../chat/wording/rest.ts';
 import { speakStep, speakWarning } from '../chat/wording/spoken.ts';
 import { currentStep } from '../session/session.ts';
 import { unitsFor } from '../shared/units.ts';
@@ -35,10 +36,12 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
   };
   return ({ session, settings, way }, why) => {
     const step = currentStep(session);
-    const isWarning = why !== 'next' && why !== 'again';
-    if (settings.bell && why !== 'again') ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
+    const isWarning = why !== 'next' && why !== 'again' && why !== 'rest';
+    if (settings.bell && why !== 'again' && why !== 'rest')
+      ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
     if (!settings.speech) return speech.stop();
     const instruction = (way && sayWayStep(way)) ?? speakStep(step, unitsFor(settings.units));
-    speech.say(isWarning ? `${speakWarning[why]}: ${instruction}` : instruction);
+    const first = why === 'rest' ? speakRest() : isWarning ? speakWarning(why) : null;
+    speech.say(first === null ? instruction : `${first}: ${instruction}`);
   };
 }

@@ -1,5 +1,6 @@
 /** What the keys do at the bench. On an empty prompt some keys act at once; otherwise they type. */
 import { answer } from '../chat/line.ts';
+import { completeLine } from '../chat/parse-line.ts';
 import {
   mostPedals,
   sayAssigned,
@@ -30,7 +31,8 @@ const reservedKeys: ReadonlySet<string> = new Set([
   'paste',
 ]);
 
-export type Leaving = 'left' | 'interrupted';
+/** `new`: to plan another bag. */
+export type Leaving = 'left' | 'interrupted' | 'new';
 
 export interface BenchKeysOptions {
   readonly store: BenchStore;
@@ -59,9 +61,9 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
     const { pedals } = store.get().settings;
     if (id !== 'escape' && reservedKeys.has(id)) return store.say(answer(sayCannotAssign(id)));
     store.assign(null);
-    if (id === 'escape') return store.say(answer(sayPedalLeft));
+    if (id === 'escape') return store.say(answer(sayPedalLeft()));
     if (!(id in pedals) && Object.keys(pedals).length >= mostPedals) {
-      return store.say(answer(sayTooManyPedals));
+      return store.say(answer(sayTooManyPedals()));
     }
     store.set({ name: 'pedals', value: { ...pedals, [id]: wanted } });
     store.say(answer(...sayAssigned(id, wanted)));
@@ -70,7 +72,8 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
   const submit = (): void => {
     const { text } = prompt.line;
     show(sent(prompt));
-    if (store.submit(text)) leave('left');
+    const how = store.submit(text);
+    if (how) leave(how);
   };
 
   const onKey = (key: Key, at: number): void => {
@@ -92,7 +95,7 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
       if (isPress) submit();
       return presses.takeElsewhere(key, at);
     }
-    show(promptKey(prompt, key, [...session.marks.keys()]));
+    show(promptKey(prompt, key, (text) => completeLine(text, [...session.marks.keys()])));
   };
 
   return {

@@ -70,7 +70,7 @@ export function createMoves({ get, publish, record }: MovesOptions): Moves {
   };
 
   const leave = (way: Way): void =>
-    publishWith(answer(way.kind === 'mend' && way.at > 0 ? sayHalfMended : sayLeft), { way: null });
+    publishWith(answer(way.kind === 'mend' && way.at > 0 ? sayHalfMended() : sayLeft()), { way: null });
 
   const perform = (command: Command): void => {
     const { way } = get();
@@ -90,5 +90,5 @@ export function createMoves({ get, publish, record }: MovesOptions): Moves {
     move(command);
   };
 
-  return { perform, begin: (way) => publishWith(answer(sayBegun), { way }), leave };
+  return { perform, begin: (way) => publishWith(answer(sayBegun()), { way }), leave };
 }

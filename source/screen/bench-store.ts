@@ -2,10 +2,14 @@ import type { Picture } from '../chat/intent.ts';
 import { answer, type Line } from '../chat/line.ts';
 import { parseLine } from '../chat/parse-line.ts';
 import { replyTo } from '../chat/reply.ts';
-import { noTalk, type Reply } from '../chat/talk.ts';
+import { isRestDue, pressed, type Spell } from '../chat/rest.ts';
+import type { Scene } from '../chat/situation.ts';
+import { noTalk, type Reply, stillHolds } from '../chat/talk.ts';
 import { sayWayStep, type Way } from '../chat/way.ts';
 import { formatChatFault } from '../chat/wording/chat-faults.ts';
+import { formatHelp } from '../chat/wording/help.ts';
 import { sayNow } from '../chat/wording/place.ts';
+import { sayRest } from '../chat/wording/rest.ts';
 import {
   sayPastSwitches,
   sayPedals,
@@ -25,8 +29,10 @@ import { createMoves } from './bench-moves.ts';
 
 export interface BenchState {
   readonly session: Session;
-  /** The transcript: only ever grows. */
+  /** The end of the transcript, which only ever grows: what was said long ago is left to the terminal. */
   readonly lines: readonly Line[];
+  /** Lines said before these. */
+  readonly linesBefore: number;
   /** What is wrong with saving, in a sentence; null while every press is on disk. */
   readonly trouble: string | null;
   readonly settings: Settings;
@@ -46,8 +52,8 @@ export interface BenchStore {
   readonly get: () => BenchState;
   readonly subscribe: (listener: () => void) => () => void;
   readonly perform: (command: Command) => void;
-  /** Carries out a typed line; true when it asks to leave. */
-  readonly submit: (text: string) => boolean;
+  /** Carries out a typed line; whether it asks to leave, perhaps to plan another bag. */
+  readonly submit: (text: string) => 'left' | 'new' | null;
   readonly say: (lines: readonly Line[]) => void;
   readonly set: (change: SettingChange) => void;
   readonly assign: (act: PedalAct | null) => void;
@@ -57,6 +63,8 @@ export interface BenchStore {
   readonly draw: (picture: Picture | null) => void;
   /** Whether nothing would be lost by leaving, or the maker was told so and asks again. */
   readonly mayLeave: () => boolean;
+  /** Waits for what the last line has begun. */
+  readonly untilDone: () => Promise<void>;
 }
 
 export interface BenchStoreOptions {
@@ -66,6 +74,8 @@ export interface BenchStoreOptions {
   readonly lines?: readonly Line[];
   /** Asked after each record. */
   readonly trouble?: () => string | null;
+  /** From here on says everything in the language of this setting. */
+  readonly speakIn?: (language: string) => Promise<void>;
   /** Keeps a setting for the next time. */
   readonly keep?: (change: SettingChange) => void;
   /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
@@ -78,18 +88,31 @@ export interface BenchStoreOptions {
   readonly minutesPerRow?: () => number | null;
   /** The bags on the go and finished, a line each. */
   readonly bags?: () => readonly string[];
+  /** The time, in milliseconds; without it nobody is reminded to rest. */
+  readonly nowMs?: () => number;
   /** Told whenever there is something for the ears. */
   readonly announce?: Announce;
 }
 
-/** `next`: another step is to be done. `again`: it is asked for again. The others: a press did nothing. */
-export type Announce = (state: BenchState, why: 'next' | 'again' | Warning) => void;
+/** `next`: another step is to be done. `again`: it is asked for again. `rest`: hands are due one. The others: a press did nothing. */
+export type Announce = (state: BenchState, why: 'next' | 'again' | 'rest' | Warning) => void;
+
+/** Each line more costs a copy of those kept. */
+const fewestKept = 500;
+
+/** Leaves out lines that were said before the newest and are more than need be kept. */
+function withoutOldLines(state: BenchState, saidBefore: number): BenchState {
+  const extra = Math.min(state.lines.length - fewestKept, saidBefore);
+  if (extra < fewestKept) return state;
+  return { ...state, lines: state.lines.slice(extra), linesBefore: state.linesBefore + extra };
+}
 
 export function createBenchStore(options: BenchStoreOptions): BenchStore {
   const { session, settings, lines = [], trouble = () => null, keep, announce, writeSheet, bags } = options;
   let state: BenchState = {
     session,
     lines,
+    linesBefore: 0,
     trouble: trouble(),
     settings,
     assigning: null,
@@ -97,26 +120,54 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     way: null,
   };
   let talk = noTalk;
+  let spell: Spell | null = null;
+  /** What the last line has begun and is not done at once. */
+  let begun: Promise<void> | undefined;
   /** The session that the maker was told not all of is on disk. */
   let toldOfLoss: Session | null = null;
   const listeners = new Set<() => void>();
 
   const publish = (next: Partial<BenchState>): void => {
-    const { session: before, way } = state;
-    state = { ...state, ...next, trouble: trouble() };
+    const { session: before, way, lines: said } = state;
+    state = withoutOldLines({ ...state, ...next, trouble: trouble() }, said.length);
     for (const listener of listeners) listener();
     if (before.done !== state.session.done || way !== state.way) announce?.(state, 'next');
   };
   const say = (more: readonly Line[]): void => publish({ lines: [...state.lines, ...more] });
   const tell = (...texts: readonly string[]): void => say(answer(...texts));
 
-  const { perform, begin, leave } = createMoves({ get: () => state, publish, record: options.record });
+  const { perform: move, begin, leave } = createMoves({ get: () => state, publish, record: options.record });
+
+  const perform = (command: Command): void => {
+    move(command);
+    remindToRest();
+  };
+
+  /** Once each half hour of work. */
+  const remindToRest = (): void => {
+    if (!options.nowMs) return;
+    spell = pressed(spell, options.nowMs());
+    if (!isRestDue(spell)) return;
+    spell = { ...spell, sinceMs: spell.lastMs };
+    say([{ tone: 'caution', text: sayRest() }]);
+    announce?.(state, 'rest');
+  };
 
   const set = (change: SettingChange): void => {
     publish({ settings: { ...state.settings, [change.name]: change.value } });
     keep?.(change);
     // The step on the screen is spoken at once, or cut short.
     if (change.name === 'speech') announce?.(state, 'again');
+  };
+
+  const setAndTell = (change: SettingChange): void => {
+    set(change);
+    tell(saySet(change));
+  };
+
+  const changeLanguage = async (change: SettingChange, to: string): Promise<void> => {
+    await options.speakIn?.(to);
+    setAndTell(change);
   };
 
   const warn = (warning: Warning): void => {
@@ -135,10 +186,16 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     if (act === null && Object.keys(pedals).length > 0) return tell(sayPedals(state.settings));
     if (act === 'off') {
       set({ name: 'pedals', value: {} });
-      return tell(sayPedalsForgotten);
+      return tell(sayPedalsForgotten());
     }
     publish({ assigning: act ?? 'confirm' });
     tell(sayPressNow(act ?? 'confirm'));
+  };
+
+  const scene = (): Scene => {
+    const { session: now, way } = state;
+    const offers = stillHolds(talk, now) ? talk.offers.length : 0;
+    return { session: now, way, trouble: state.trouble, offers };
   };
 
   const carryOut = (reply: Reply): boolean => {
@@ -150,6 +207,7 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
         say(reply.lines);
         return false;
       case 'offer':
+        for (const command of reply.record) perform(command);
         talk = reply.talk;
         say(reply.lines);
         return false;
@@ -160,12 +218,15 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
         if (state.way) leave(state.way);
         else say([{ tone: 'fault', text: formatChatFault({ code: 'chat/nothing-to-stop' }) }]);
         return false;
+      case 'help':
+        tell(...formatHelp(reply.topic, scene()), ...sayPastSwitches(state.settings));
+        return false;
       case 'bags':
         tell(...(bags?.() ?? []));
         return false;
       case 'set':
-        tell(saySet(reply.change));
-        set(reply.change);
+        if (reply.change.name === 'language') begun = changeLanguage(reply.change, reply.change.value);
+        else setAndTell(reply.change);
         return false;
       case 'pedal':
         beginPedal(reply.act);
@@ -177,11 +238,12 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
         publish({ picture: reply.picture });
         return false;
       case 'sheet':
-        void writeSheet?.(state.session.job.plan, reply.out).then((told) => tell(told));
+        begun = writeSheet?.(state.session.job.plan, reply.out).then((told) => tell(told));
         return false;
       case 'save':
         tell(options.saveElsewhere?.(reply.out) ?? '');
         return false;
+      case 'new':
       case 'leave':
         return true;
     }
@@ -195,7 +257,7 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     return false;
   };
 
-  const submit = (text: string): boolean => {
+  const submit = (text: string): 'left' | 'new' | null => {
     if (text.trim() !== '') say([{ tone: 'typed', text: text.trim() }]);
     const intent = parseLine(text);
     const units = unitsFor(state.settings.units);
@@ -203,12 +265,11 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
       ? replyTo(state.session, intent.value, units, talk, options.minutesPerRow)
       : intent;
     if (reply.ok) {
-      const leaves = carryOut(reply.value);
-      if (intent.ok && intent.value.kind === 'help') tell(...sayPastSwitches(state.settings));
-      return leaves;
+      if (!carryOut(reply.value)) return null;
+      return reply.value.kind === 'new' ? 'new' : 'left';
     }
     say([{ tone: 'fault', text: formatChatFault(reply.fault) }]);
-    return false;
+    return null;
   };
 
   return {
@@ -226,5 +287,6 @@ export function createBenchStore(options: BenchStoreOptions): BenchStore {
     warn,
     draw: (picture) => publish({ picture }),
     mayLeave,
+    untilDone: async () => begun,
   };
 }

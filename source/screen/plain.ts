@@ -1,27 +1,28 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
-import { createInterface } from 'node:readline';
 import { answer, type Line } from '../chat/line.ts';
 import { sayWayStep } from '../chat/way.ts';
 import { sayNow } from '../chat/wording/place.ts';
 import { sayNoPedalHere } from '../chat/wording/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
+import type { Leaving } from './bench-keys.ts';
 import type { BenchStore } from './bench-store.ts';
+import type { LineSource } from './line-source.ts';
 
 /** Runs until the input ends or the maker leaves. Never prompts and never repeats itself. */
 export async function runPlain(
   store: BenchStore,
-  input: NodeJS.ReadableStream,
+  source: LineSource,
   print: (text: string) => void,
-): Promise<void> {
+): Promise<Leaving> {
   let printed = 0;
   let done = -1;
   let onWay = store.get().way;
   let told: string | null = null;
   const show = (): void => {
-    const { lines, session, settings, trouble, way } = store.get();
-    for (const line of lines.slice(printed)) if (isTold(line)) print(line.text);
-    printed = lines.length;
+    const { lines, linesBefore, session, settings, trouble, way } = store.get();
+    for (const line of lines.slice(printed - linesBefore)) if (isTold(line)) print(line.text);
+    printed = linesBefore + lines.length;
     if (trouble !== null && trouble !== told) print(trouble);
     told = trouble;
     if (session.done !== done || way !== onWay) {
@@ -34,8 +35,8 @@ export async function runPlain(
   const refusePedal = (): void => {
     if (store.get().assigning === null) return;
     store.assign(null);
-    printed = store.get().lines.length;
-    store.say(answer(sayNoPedalHere));
+    printed = store.get().linesBefore + store.get().lines.length;
+    store.say(answer(sayNoPedalHere()));
   };
   const tellPicture = async (): Promise<void> => {
     const { picture, session, settings } = store.get();
@@ -49,16 +50,17 @@ export async function runPlain(
     store.draw(null);
   };
   show();
-  const reader = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
-  for await (const line of reader) {
-    const leaves = store.submit(line) && store.mayLeave();
+  for (;;) {
+    const line = await source.next();
+    if (line === null) return 'left';
+    const how = store.submit(line);
+    const leaves = how !== null && store.mayLeave();
+    await store.untilDone();
     refusePedal();
     show();
     await tellPicture();
-    if (leaves) break;
+    if (leaves) return how;
   }
-  // Leaving the loop does not: a terminal would be read from for ever.
-  reader.close();
 }
 
 /** What was typed or confirmed is known already: only what is new is told. */

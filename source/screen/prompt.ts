@@ -1,5 +1,4 @@
 /** The prompt as data: the line being typed, and what was typed before. Pure; a screen shows it. */
-import { completeLine } from '../chat/parse-line.ts';
 import { editLine, emptyLine, type Line, lineOf } from './keys/edit-line.ts';
 import { type Key, keyId } from './keys/key.ts';
 
@@ -30,8 +29,11 @@ export function sent(prompt: Prompt): Prompt {
   return { ...emptyPrompt, history, lookingAt: history.length };
 }
 
+/** Whole lines that a text may become. */
+type Complete = (text: string) => readonly string[];
+
 /** The prompt after a key that edits, completes or looks back; the very same object when the key does neither. */
-export function promptKey(prompt: Prompt, key: Key, marks: readonly string[] = []): Prompt {
+export function promptKey(prompt: Prompt, key: Key, completions: Complete = () => []): Prompt {
   if (key.kind === 'release') return prompt;
   switch (keyId(key)) {
     case 'up':
@@ -39,7 +41,7 @@ export function promptKey(prompt: Prompt, key: Key, marks: readonly string[] = [
     case 'down':
       return lookAt(prompt, prompt.lookingAt + 1);
     case 'tab':
-      return complete(prompt, marks);
+      return complete(prompt, completions);
     case 'escape':
       return isEmpty(prompt) ? prompt : { ...prompt, line: emptyLine, choices: [] };
   }
@@ -54,8 +56,8 @@ function lookAt(prompt: Prompt, place: number): Prompt {
   return { ...prompt, draft, lookingAt: place, line: lineOf(history[place] ?? draft), choices: [] };
 }
 
-function complete(prompt: Prompt, marks: readonly string[]): Prompt {
-  const found = completeLine(prompt.line.text, marks);
+function complete(prompt: Prompt, completions: Complete): Prompt {
+  const found = completions(prompt.line.text);
   const [first] = found;
   if (first === undefined) return prompt;
   if (found.length === 1) return { ...prompt, line: lineOf(`${first} `), choices: [] };

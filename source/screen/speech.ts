@@ -5,6 +5,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { languageCode } from '../shared/say.ts';
 
 export interface Speech {
   readonly say: (text: string) => void;
@@ -16,6 +17,10 @@ interface Program {
   /** Arguments that make it say `text`, which never begins with a dash. */
   readonly args: (text: string) => readonly string[];
 }
+
+/** English is the voice that they have without being asked. */
+const voice = (option: string): readonly string[] =>
+  languageCode() === 'en' ? [] : [option, languageCode()];
 
 const plainArgs = (text: string): readonly string[] => [text];
 
@@ -31,16 +36,19 @@ const programs: Readonly<Partial<Record<NodeJS.Platform, readonly Program[]>>> =
       args: () => [
         '-NoProfile',
         '-Command',
-        `Add-Type -AssemblyName System.Speech; (New-Object System.Speech.Synthesis.SpeechSynthesizer).Speak($env:${textVariable})`,
+        [
+          ...['Add-Type', '-AssemblyName', 'System.Speech;'],
+          ...['(New-Object', `System.Speech.Synthesis.SpeechSynthesizer).Speak($env:${textVariable})`],
+        ].join(' '),
       ],
     },
   ],
 };
 
 const elsewhere: readonly Program[] = [
-  { name: 'espeak-ng', args: plainArgs },
-  { name: 'espeak', args: plainArgs },
-  { name: 'spd-say', args: (text) => ['--wait', text] },
+  { name: 'espeak-ng', args: (text) => [...voice('-v'), text] },
+  { name: 'espeak', args: (text) => [...voice('-v'), text] },
+  { name: 'spd-say', args: (text) => ['--wait', ...voice('-l'), text] },
 ];
 
 interface Found {

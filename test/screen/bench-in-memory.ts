@@ -1,5 +1,6 @@
 /** The bench without a screen, a disk or a clock: keys go in with their times, states come out. */
 import { readFileSync } from 'node:fs';
+import { loadLanguage } from '../../source/languages/languages.ts';
 import { createBenchKeys, type Leaving } from '../../source/screen/bench-keys.ts';
 import { type Announce, type BenchStore, createBenchStore } from '../../source/screen/bench-store.ts';
 import { characterKey, type Key, type KeyKind, makeKey } from '../../source/screen/keys/key.ts';
@@ -7,6 +8,7 @@ import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { readSettings, type SettingChange } from '../../source/settings/settings.ts';
+import { speak } from '../../source/shared/say.ts';
 import { doneBefore, type Landmark } from '../../source/steps/landmarks.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 
@@ -14,6 +16,7 @@ export interface MemoryOptions {
   readonly brief?: unknown;
   readonly settings?: Readonly<Record<string, unknown>>;
   readonly announce?: Announce;
+  readonly nowMs?: () => number;
 }
 
 export interface MemoryBench {
@@ -55,8 +58,10 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
       }
       return after;
     },
+    speakIn: async (code) => speak(await loadLanguage(code)),
     keep: (change) => void kept.push(change),
     ...(options.announce ? { announce: options.announce } : {}),
+    ...(options.nowMs ? { nowMs: options.nowMs } : {}),
   });
   const keys = createBenchKeys({ store, leave: (how) => void left.push(how), suspend: () => undefined });
   const key = (name: string, atMs: number, kind: KeyKind = 'press'): void =>

@@ -2,15 +2,17 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { benchView } from '../../source/chat/view.ts';
+import { german } from '../../source/languages/german.ts';
 import { bigHeight, bigLetters } from '../../source/screen/bench/big-letters.ts';
 import { LargeView } from '../../source/screen/bench/large-view.tsx';
-import { wrappedRows } from '../../source/screen/bench/wrapped-rows.ts';
+import { wrappedRows } from '../../source/screen/bench/wrapped.tsx';
 import { startSession } from '../../source/session/session.ts';
+import { speak } from '../../source/shared/say.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { mountScreen, type Screen } from '../terminal/rig/in-process.tsx';
 
 describe('big letters', () => {
-  const all = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789/- '];
+  const all = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÜ0123456789/- '];
 
   it('are five rows of one width each, no two alike', () => {
     const pictures = all.map((letter) => bigLetters(letter, 80));
@@ -37,7 +39,8 @@ describe('big letters', () => {
 describe('rows of a wrapped text', () => {
   it.each([
     ['knit left', 20, 1],
-    ['knit left', 9, 2],
+    ['knit left', 9, 1],
+    ['knit left', 8, 2],
     ['one two three four', 8, 3],
     ['m'.repeat(45), 20, 3],
   ])('%j at %i: %i', (text, width, rows) => {
@@ -47,19 +50,26 @@ describe('rows of a wrapped text', () => {
 
 describe('the large view', () => {
   let screen: Screen | null = null;
-  afterEach(() => screen?.unmount());
+  afterEach(() => {
+    screen?.unmount();
+    speak(null);
+  });
 
   const job = jobOf(readFileSync('demo/rulebook-bag.json', 'utf8'));
-  const stepsOfAllKinds = Array.from({ length: job.stepCount }, (_, done) => ({ ...startSession(job), done }))
-    .map((session) => benchView(session))
-    .filter((view, place, views) => views.findIndex(({ shout }) => shout === view.shout) === place);
+  const stepsOfAllKinds = () =>
+    Array.from({ length: job.stepCount }, (_, done) => ({ ...startSession(job), done }))
+      .map((session) => benchView(session))
+      .filter((view, place, views) => views.findIndex(({ shout }) => shout === view.shout) === place);
 
   it.each([
-    [80, 24],
-    [60, 20],
-  ])('shows each instruction and caution whole at %i by %i', async (columns, rows) => {
+    ['English', null, 80, 24],
+    ['English', null, 60, 20],
+    ['German', german, 80, 24],
+    ['German', german, 60, 20],
+  ])('shows each instruction and caution whole: %s, %#', async (_, language, columns, rows) => {
+    speak(language);
     const room = rows - 4;
-    for (const view of stepsOfAllKinds) {
+    for (const view of stepsOfAllKinds()) {
       screen = mountScreen(<LargeView view={view} columns={columns} room={room} ascii />, { columns, rows });
       const words = [view.now, view.caution ?? ''].join(' ').split(/\s+/).filter(Boolean);
       const shown = await screen.waitFor((text) => text.includes(words.at(-1) ?? ''));

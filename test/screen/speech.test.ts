@@ -1,8 +1,10 @@
 /** Speech through a program on the path, in real processes. */
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { german } from '../../source/languages/german.ts';
 import { createSpeech } from '../../source/screen/speech.ts';
+import { speak } from '../../source/shared/say.ts';
 import { isRunning, useStandIn } from './speech-stand-in.ts';
 
 const systemPath = process.env.PATH ?? '';
@@ -14,6 +16,7 @@ const recordTrouble = () => {
 
 describe('speech', () => {
   const standIn = useStandIn();
+  afterEach(() => speak(null));
 
   it('asks the program to say the text, which is never taken for an option', async () => {
     const program = standIn('quick');
@@ -90,6 +93,17 @@ describe('speech', () => {
     const program = standIn('quick', name);
     const speech = createSpeech({ platform, path: program.folder, onTrouble: () => {} });
     speech.say('knit left');
+    await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual([args]));
+  });
+
+  it.each([
+    ['espeak-ng', '-v de nach links'],
+    ['spd-say', '--wait -l de nach links'],
+  ])('is spoken in the language that was chosen: %s', async (name, args) => {
+    speak(german);
+    const program = standIn('quick', name);
+    const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble: () => {} });
+    speech.say('nach links');
     await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual([args]));
   });
 

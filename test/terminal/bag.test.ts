@@ -139,7 +139,7 @@ describe('at the bench', () => {
     await terminal.waitFor('step 1 of');
     terminal.send('nxet\r');
     await terminal.waitFor('Did you mean next?');
-    terminal.send('wh\t\r');
+    terminal.send('whe\t\r');
     await terminal.waitFor('You are here: step 1 of');
     terminal.send('\x1b[A');
     await terminal.waitFor('> where');

@@ -13,6 +13,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { formatSlowFlush } from '../../source/chat/wording/file-faults.ts';
 import type { SaveStatus } from '../../source/journal/file-fault.ts';
+import { readLog } from '../../source/journal/read-log.ts';
 import { createBenchStore } from '../../source/screen/bench-store.ts';
 import { tellOfSlowDisk } from '../../source/screen/slow-disk.ts';
 import { readSettings } from '../../source/settings/settings.ts';
@@ -76,9 +77,11 @@ describe('a folder that goes away while a bag is made', () => {
     expect(terminal.transcript()).toContain('slantwise: Left without saving. The log is not on disk');
   });
 
-  it('goes on saving when the folder is back', async () => {
+  it('saves by itself when the folder is back, and presses are saved again', async () => {
     const { terminal, place, log } = await lose();
     mkdirSync(place);
+    await terminal.waitFor((screen) => screen.includes('step 5 of') && !screen.includes('Not saved'));
+    expect(readLog(readFileSync(log)).state?.session.done).toBe(4);
     terminal.send('next\r');
     await terminal.waitFor((screen) => screen.includes('step 6 of') && !screen.includes('Not saved'));
     terminal.send('quit\r');

@@ -1,12 +1,13 @@
 import { Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
+import { say } from '../../shared/say.ts';
 import { bedCells } from './bed-cells.ts';
 import { readableOn } from './contrast.ts';
 
 /** The needle bed with the stitches in their yarn's colour and first letter, and the carriage at its side. */
 export function BedRow({ view, width }: { readonly view: BenchView; readonly width: number }) {
   const { bed, carriage } = view;
-  const edges = bed.leftName === null ? 'no loops' : `${bed.leftName} to ${bed.rightName}`;
+  const edges = bed.leftName === null ? say`no loops` : say`${bed.leftName} to ${bed.rightName ?? ''}`;
   const room = width - edges.length - 2 - 2 * carriageMark.length;
   const runs = bedCells(bed, room);
   return (

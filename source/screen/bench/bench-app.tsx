@@ -1,6 +1,7 @@
 import { Box, Static, Text } from 'ink';
 import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
 import { benchView } from '../../chat/view.ts';
+import { say } from '../../shared/say.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { BenchKeys } from '../bench-keys.ts';
 import type { BenchStore } from '../bench-store.ts';
@@ -10,7 +11,7 @@ import { Bench } from './bench.tsx';
 import { LargeView, largeViewRows } from './large-view.tsx';
 import { TranscriptLine } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
-import { wrappedRows } from './wrapped-rows.ts';
+import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
@@ -26,19 +27,21 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store, keys, field }: Props) {
-  const { session, lines, trouble, settings, picture, way } = useSyncExternalStore(
+  const { session, lines, linesBefore, trouble, settings, picture, way } = useSyncExternalStore(
     store.subscribe,
     store.get,
   );
   const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
-  const shownFrom = useShownFrom(lines.length, resizes, rows);
+  const { from, beginning } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
   const units = unitsFor(settings.units);
-  const view = useMemo(() => benchView(session, units, way), [session, units, way]);
+  const { language } = settings;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: in another language it has other words
+  const view = useMemo(() => benchView(session, units, way), [session, units, way, language]);
   const large = settings.largeView && rows >= largeViewRows;
   return (
     <>
-      <Static key={resizes} items={lines.slice(shownFrom)}>
+      <Static key={beginning} items={lines.slice(from - linesBefore)}>
         {(line, i) => <TranscriptLine key={i} line={line} columns={columns} />}
       </Static>
       <Box flexDirection="column">
@@ -65,7 +68,7 @@ export function BenchApp({ store, keys, field }: Props) {
         ) : (
           <Bench view={view} columns={columns} rows={rows} />
         )}
-        {trouble === null ? null : <Text color="yellow">{`! ${trouble}`}</Text>}
+        {trouble === null ? null : <Wrapped color="yellow" text={`! ${trouble}`} width={columns} />}
         <Text dimColor wrap="truncate-end">
           {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
         </Text>
@@ -81,8 +84,8 @@ export function BenchApp({ store, keys, field }: Props) {
 }
 
 function placeholder(finished: boolean, columns: number): string {
-  if (finished) return 'The bag is finished: type quit to leave';
+  if (finished) return say`The bag is finished: type quit to leave`;
   return columns < 70
-    ? 'Enter confirms; help shows more'
-    : 'Enter confirms, Left takes back; or type a command, such as help';
+    ? say`Enter confirms; help shows more`
+    : say`Enter confirms, Left takes back; or type a command, such as help`;
 }

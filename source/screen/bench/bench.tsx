@@ -1,8 +1,11 @@
 import { Box, Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
+import { sayYarn } from '../../chat/wording/yarns.ts';
+import { say } from '../../shared/say.ts';
 import { BedRow } from './bed-row.tsx';
 import { LabelledRow, labelWidth } from './labelled-row.tsx';
 import { PhaseRow } from './phase-row.tsx';
+import { Fitting, Wrapped } from './wrapped.tsx';
 import { YarnChip } from './yarn-chip.tsx';
 
 interface Props {
@@ -31,33 +34,31 @@ export function Bench({ view, columns, rows }: Props) {
           <PhaseRow view={view} wide={columns >= wideColumns} />
         </Box>
       )}
-      <LabelledRow label="now" minHeight={roomy ? 3 : 1}>
-        <Text bold wrap={cramped ? 'truncate-end' : 'wrap'}>
-          {view.now}
-        </Text>
-        {view.caution === null || cramped ? null : <Text color="yellow">{`! ${view.caution}`}</Text>}
+      <LabelledRow label={say`now`} minHeight={roomy ? 3 : 1}>
+        <Fitting bold text={view.now} width={inner} whole={!cramped} />
+        {view.caution === null || cramped ? null : (
+          <Wrapped color="yellow" text={`! ${view.caution}`} width={inner} />
+        )}
       </LabelledRow>
       {roomy ? (
-        <LabelledRow label="then" minHeight={rows >= spaciousRows ? 2 : 1}>
-          <Text dimColor wrap={rows >= spaciousRows ? 'wrap' : 'truncate-end'}>
-            {view.afterwards ?? ''}
-          </Text>
+        <LabelledRow label={say`then`} minHeight={rows >= spaciousRows ? 2 : 1}>
+          <Fitting dimColor text={view.afterwards ?? ''} width={inner} whole={rows >= spaciousRows} />
         </LabelledRow>
       ) : null}
       {cramped ? null : (
-        <LabelledRow label="shape" minHeight={roomy && columns < wideColumns ? 2 : 1}>
-          <Text wrap={roomy ? 'wrap' : 'truncate-end'}>{view.shaping ?? 'no more moves'}</Text>
+        <LabelledRow label={say`shape`} minHeight={roomy && columns < wideColumns ? 2 : 1}>
+          <Fitting text={view.shaping ?? say`no more moves`} width={inner} whole={roomy} />
         </LabelledRow>
       )}
-      <LabelledRow label="count">
+      <LabelledRow label={say`count`}>
         <Text wrap="truncate-end">{countText(view, inner)}</Text>
       </LabelledRow>
       {roomy ? (
         <>
-          <LabelledRow label="yarn">
+          <LabelledRow label={say`yarn`}>
             <YarnRow view={view} />
           </LabelledRow>
-          <LabelledRow label="bed">
+          <LabelledRow label={say`bed`}>
             <BedRow view={view} width={inner} />
           </LabelledRow>
         </>
@@ -68,26 +69,25 @@ export function Bench({ view, columns, rows }: Props) {
 
 /** The counters, closer together or shorter where the row would be cut off. */
 function countText({ counters }: BenchView, width: number): string {
-  const long = counters.map(({ label, at, of }) => `${label} ${at} of ${of}`);
-  const fits = ['    ', '  '].map((gap) => long.join(gap)).find((text) => text.length <= width);
-  return fits ?? counters.map(({ label, at, of }) => `${label} ${at}/${of}`).join('  ');
+  const long = counters.map(({ label, at, of }) => say`${label} ${at} of ${of}`);
+  const short = counters.map(({ label, at, of }) => `${label} ${at}/${of}`);
+  const texts = [long.join('    '), long.join('  '), short.join('  ')];
+  return texts.find((text) => text.length <= width) ?? short.join(' ');
 }
 
 function YarnRow({ view }: { readonly view: BenchView }) {
   const { feeder, parked, carriage, colours } = view;
   return (
     <Text wrap="truncate-end">
-      {'feeder '}
-      {feeder === null ? 'empty' : <YarnChip yarn={feeder} colour={colours.get(feeder)} />}
+      {`${say`feeder`} `}
+      {feeder === null ? say`empty` : <YarnChip yarn={sayYarn(feeder)} colour={colours.get(feeder)} />}
       {parked.map(({ yarn, end }) => (
         <Text key={yarn}>
-          {'   parked '}
-          {end}
-          {': '}
-          <YarnChip yarn={yarn} colour={colours.get(yarn)} />
+          {`   ${say`parked ${end}:`} `}
+          <YarnChip yarn={sayYarn(yarn)} colour={colours.get(yarn)} />
         </Text>
       ))}
-      {`   carriage ${carriage}`}
+      {`   ${say`carriage ${carriage}`}`}
     </Text>
   );
 }

@@ -1,8 +1,9 @@
 import { Box, Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
+import { say } from '../../shared/say.ts';
 import { bigHeight, bigLetters } from './big-letters.ts';
 import { PhaseRow } from './phase-row.tsx';
-import { wrappedRows } from './wrapped-rows.ts';
+import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 interface Props {
   readonly view: BenchView;
@@ -27,7 +28,7 @@ const usualTextRows = 3;
 export function LargeView({ view, columns, room, ascii }: Props) {
   const ink = ascii ? '#' : '\u2588';
   const [row] = view.counters;
-  const count = row ? `row ${row.at}` : '';
+  const count = row ? say`row ${row.at}` : '';
   const caution = view.caution === null ? null : `! ${view.caution}`;
   const textRows = wrappedRows(view.now, columns) + (caution === null ? 0 : wrappedRows(caution, columns));
   const countIsBig = fixedRows + bigHeight + textRows <= room;
@@ -44,8 +45,8 @@ export function LargeView({ view, columns, room, ascii }: Props) {
         height={Math.min(textRoom, Math.max(usualTextRows, textRows))}
         overflow="hidden"
       >
-        <Text bold>{view.now}</Text>
-        {caution === null ? null : <Text color="yellow">{caution}</Text>}
+        <Wrapped bold text={view.now} width={columns} />
+        {caution === null ? null : <Wrapped color="yellow" text={caution} width={columns} />}
       </Box>
     </Box>
   );

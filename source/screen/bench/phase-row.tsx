@@ -1,6 +1,6 @@
 import { Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
-import { phaseNames } from '../../chat/wording/steps.ts';
+import { sayPhase } from '../../chat/wording/steps.ts';
 import { phases } from '../../steps/step.ts';
 
 /** The bag's name and the six phases, the present one in brackets. */
@@ -11,7 +11,7 @@ export function PhaseRow({ view, wide }: { readonly view: BenchView; readonly wi
       {wide ? <Text bold>{`${view.name}   `}</Text> : null}
       {phases.map((phase, i) => (
         <Text key={phase} bold={i === at && !view.finished} dimColor={i < at || view.finished}>
-          {i === at && !view.finished ? `[${phaseNames[phase]}]` : ` ${phaseNames[phase]} `}
+          {i === at && !view.finished ? `[${sayPhase(phase)}]` : ` ${sayPhase(phase)} `}
         </Text>
       ))}
     </Text>

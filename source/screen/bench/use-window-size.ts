@@ -1,5 +1,5 @@
 import { useStdout } from 'ink';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 
 /** Size of the window, and how often it has changed. */
 export interface WindowSize {
@@ -27,12 +27,36 @@ const measure = (stdout: NodeJS.WriteStream, resizes: number): WindowSize => ({
   resizes,
 });
 
+/** Every drawing copies what is handed to `Static`, and of a long day's transcript that would be much. */
+const mostHandedOn = 200;
+
+export interface ShownFrom {
+  /** The first transcript line to hand to `Static`. */
+  readonly from: number;
+  /** How often this began anew: the key of a fresh `Static`. */
+  readonly beginning: number;
+}
+
 /**
- * The first transcript line to show. A resize clears the window, since a terminal breaks what was drawn for another
- * width; the lines that were last seen are then shown again.
+ * From where the transcript is shown. A resize clears the window, since a terminal breaks what was drawn for another
+ * width; the lines that were last seen are then shown again. Lines drawn long ago are left out; those before
+ * `linesBefore` are not at hand any more.
  */
-export function useShownFrom(lineCount: number, resizes: number, rows: number): number {
-  const shown = useRef({ resizes: 0, from: 0 });
-  if (shown.current.resizes !== resizes) shown.current = { resizes, from: Math.max(0, lineCount - rows) };
-  return shown.current.from;
+export function useShownFrom(
+  linesBefore: number,
+  lineCount: number,
+  resizes: number,
+  rows: number,
+): ShownFrom {
+  const shown = useRef({ resizes: 0, drawn: 0, from: 0, beginning: 0 });
+  const { current } = shown;
+  const begin = (from: number): void => {
+    shown.current = { ...current, resizes, from, beginning: current.beginning + 1 };
+  };
+  if (current.resizes !== resizes) begin(Math.max(linesBefore, lineCount - rows));
+  else if (current.drawn - current.from > mostHandedOn || current.from < linesBefore) begin(current.drawn);
+  useLayoutEffect(() => {
+    shown.current.drawn = lineCount;
+  }, [lineCount]);
+  return shown.current;
 }

@@ -81,6 +81,7 @@ export function readKeys(
 
   modes.set();
   process.on('SIGCONT', resume);
-  stdin.on('data', read).on('end', end).on('error', end);
+  // One who read before may have paused it.
+  stdin.on('data', read).on('end', end).on('error', end).resume();
   return { stop, suspend, reportKinds: modes.reportKinds };
 }

@@ -4,6 +4,7 @@ import { lastLines } from '../../chat/replay-lines.ts';
 import { benchView } from '../../chat/view.ts';
 import { noteHere, sayPlayerKeys, sayProgress } from '../../chat/wording/player.ts';
 import { viewPlayer } from '../../journal/player.ts';
+import { say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
 import { Bench } from '../bench/bench.tsx';
 import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
@@ -58,9 +59,9 @@ export function PlayerApp({ store, keys, field, units }: Props) {
       <Box flexDirection="column" flexShrink={0}>
         {rows > 12 ? <Text> </Text> : null}
         <Bench view={bench} columns={columns} rows={rows - 2} />
-        {note === null ? null : <Remark label="note" text={note} />}
-        {view.saying === null ? null : <Remark label="lesson" text={view.saying} />}
-        <LabelledRow label="play">
+        {note === null ? null : <Remark label={say`note`} text={note} />}
+        {view.saying === null ? null : <Remark label={say`lesson`} text={view.saying} />}
+        <LabelledRow label={say`play`}>
           <Text wrap="truncate-end">{sayProgress(view, columns - labelWidth - 1)}</Text>
         </LabelledRow>
         {message === null ? null : (

@@ -1,0 +1,96 @@
+/** The answers as a brief file, and what is taken where nothing was answered. */
+import type { Brief } from '../../planning/brief.ts';
+import type { PlanFault } from '../../planning/fault.ts';
+import { readBrief } from '../../planning/parse-brief.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { planBag } from '../../planning/plan-bag.ts';
+import { type MeasuredSwatch, usualMetresPer100g, usualSwatch } from '../../planning/usual-swatch.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import { say } from '../../shared/say.ts';
+import { toCm } from './amounts.ts';
+import type { AnswerFault, Length, QuestionId, Values, YarnAnswer } from './answers.ts';
+import { standardBed } from './read-bed.ts';
+import { usualColour } from './yarn-colours.ts';
+
+/** What Enter takes, by what was answered before. */
+export function usualValue<Id extends QuestionId>(
+  id: Id,
+  values: Partial<Values>,
+  length: Length,
+): Values[Id] {
+  const usual: { readonly [Name in QuestionId]: () => Values[Name] } = {
+    name: () => say`My bag`,
+    size: () =>
+      length === 'cm' ? { widthCm: 14, depthCm: 18 } : { widthCm: toCm(5.5, 'in'), depthCm: toCm(7, 'in') },
+    bed: () => standardBed,
+    swatch: () => null,
+    first: () => yarnNamed(say`plum`),
+    second: () => yarnNamed(values.first?.name === say`mint` ? say`plum` : say`mint`),
+    stripes: () => [2, 2],
+  };
+  return usual[id]();
+}
+
+const yarnNamed = (name: string): YarnAnswer => ({ name, colour: null, metresPer100g: null, grams: null });
+
+/** The swatch, or the guess that stands for it. */
+export const swatchOf = ({ swatch, bed }: Values): MeasuredSwatch => swatch ?? usualSwatch(bed.pitchMm);
+
+/** Yarns in the order of their stripes, with nothing left open but what nobody weighed. */
+export function yarnsOf(
+  values: Values,
+): readonly (YarnAnswer & { readonly colour: string; readonly metresPer100g: number })[] {
+  const { first, second } = values;
+  const usual = usualMetresPer100g(swatchOf(values));
+  const filled = (yarn: YarnAnswer, beside: string | null) => ({
+    ...yarn,
+    colour: yarn.colour ?? usualColour(yarn.name, beside),
+    metresPer100g: yarn.metresPer100g ?? usual,
+  });
+  const one = filled(first, null);
+  return second === null ? [one] : [one, filled(second, one.colour)];
+}
+
+/** As it stands in the brief file: what nobody was asked is spelled out too, to be changed there. */
+export function briefFileOf(
+  values: Values,
+): Result<{ readonly file: object; readonly brief: Brief }, AnswerFault> {
+  const { name, size, bed, stripes, first, second } = values;
+  if (first.name === second?.name) return fail({ code: 'first-run/same-yarn', yarn: first.name });
+  const yarns = yarnsOf(values);
+  const asked = {
+    name,
+    bed,
+    swatch: swatchOf(values),
+    bag: 'girthCm' in size ? { contents: size } : size,
+    yarns: Object.fromEntries(yarns.map(({ name: yarn, ...known }) => [yarn, withoutNull(known)])),
+    stripes: yarns.map(({ name: yarn }, i) => ({ yarn, rows: stripes[i] })),
+  };
+  const brief = readBrief(asked);
+  return brief.ok ? succeed({ file: spelledOut(asked, brief.value), brief: brief.value }) : brief;
+}
+
+const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name'>) =>
+  grams === null ? known : { ...known, grams };
+
+function spelledOut(
+  asked: { readonly bed: object; readonly swatch: object; readonly stripes: object },
+  brief: Brief,
+) {
+  const { stitches, yarn, tieCm } = brief.cord;
+  return {
+    ...asked,
+    bed: { ...asked.bed, marginNeedles: brief.bed.marginNeedles },
+    swatch: { ...asked.swatch, state: brief.swatch.state },
+    crawl: brief.crawl,
+    edgeStitches: brief.edgeStitches,
+    shapeEveryRows: brief.shapeEveryRows,
+    waste: brief.waste,
+    cord: { stitches, yarn, tieCm },
+  };
+}
+
+export function planOfValues(values: Values): Result<Plan, AnswerFault | PlanFault> {
+  const file = briefFileOf(values);
+  return file.ok ? planBag(file.value.brief) : file;
+}

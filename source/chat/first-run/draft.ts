@@ -1,0 +1,31 @@
+/** Answers as they are kept on disk between one start and the next: those that are answers no longer are asked again. */
+import { type Answers, type Given, questionIds } from './answers.ts';
+import { withAnswer } from './questions.ts';
+
+export const draftOf = (answers: Answers): string => `${JSON.stringify(answers, null, 2)}\n`;
+
+/** Never fails: whatever is no answer is passed over. */
+export function readDraft(text: string): Answers {
+  const stored = parse(text);
+  let answers: Answers = {};
+  for (const id of questionIds) {
+    const given = stored?.[id];
+    if (!isGiven(given)) continue;
+    const after = withAnswer(answers, id, { line: given.line, length: given.length });
+    if (after.ok) answers = after.value;
+  }
+  return answers;
+}
+
+function parse(text: string): Readonly<Record<string, unknown>> | null {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+function isGiven(value: unknown): value is Given {
+  const { line, length } = (value ?? {}) as Partial<Record<keyof Given, unknown>>;
+  return typeof line === 'string' && (length === 'cm' || length === 'in');
+}

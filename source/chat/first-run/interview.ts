@@ -1,0 +1,149 @@
+/** The questions as a state, and what a typed line does to it. Nothing is performed here: the effect is part of the answer. */
+import type { PlanFault } from '../../planning/fault.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import { unitsFor } from '../../shared/units.ts';
+import { answer, type Line } from '../line.ts';
+import { explainWord } from '../wording/explain.ts';
+import { sayAnswers, sayGiven, sayInterviewHelp } from '../wording/first-run.ts';
+import { formatInterviewFault, type InterviewFault } from '../wording/first-run-faults.ts';
+import { sayShortPlan } from '../wording/first-run-plan.ts';
+import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
+import { planOfValues } from './brief-of.ts';
+import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
+import { readInterviewLine, type Wish } from './read-line.ts';
+
+export interface Interview {
+  readonly answers: Answers;
+  /** The question to answer now; `plan` once all are answered. */
+  readonly at: QuestionId | 'plan';
+  /** What bare numbers mean. */
+  readonly length: Length;
+}
+
+/** What has to be done outside. */
+export type Effect =
+  /** Keeps the brief, in this file where one is named, and begins the bag. */
+  | { readonly kind: 'begin'; readonly out: string | null }
+  | { readonly kind: 'units'; readonly length: Length }
+  | { readonly kind: 'practice' | 'leave' };
+
+export interface Update {
+  readonly interview: Interview;
+  readonly lines: readonly Line[];
+  readonly effect: Effect | null;
+}
+
+/** Goes on with the first question that has no answer. */
+export function beginInterview(answers: Answers, length: Length): Interview {
+  const open = askedOf(answers, length).find((id) => answers[id] === undefined);
+  return { answers, at: open ?? 'plan', length };
+}
+
+export const askedIn = ({ answers, length }: Interview): readonly QuestionId[] => askedOf(answers, length);
+
+/** The plan, once all is answered, or why there is none. */
+export function planLines(interview: Interview): readonly Line[] {
+  if (interview.at !== 'plan') return [];
+  const units = unitsFor(interview.length);
+  const values = valuesOf(interview.answers, interview.length);
+  const plan = planOfValues(values);
+  return plan.ok ? sayShortPlan(plan.value, values, units) : [faultLine(interview, plan.fault)];
+}
+
+export const answersIn = (interview: Interview): readonly string[] => {
+  const { answers, length } = interview;
+  return sayAnswers(askedIn(interview), answers, valuesOf(answers, length), unitsFor(length));
+};
+
+const faultLine = (interview: Interview, fault: InterviewFault): Line => ({
+  tone: 'fault',
+  text: formatInterviewFault(fault, unitsFor(interview.length), askedIn(interview)),
+});
+
+const update = (interview: Interview, lines: readonly Line[], effect: Effect | null = null): Update => ({
+  interview,
+  lines,
+  effect,
+});
+
+export function updateInterview(interview: Interview, typed: string): Update {
+  const done = carryOut(interview, readInterviewLine(typed));
+  return done.ok ? done.value : update(interview, [faultLine(interview, done.fault)]);
+}
+
+function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFault> {
+  const { at } = interview;
+  switch (wish.kind) {
+    case 'answer':
+      return at === 'plan' ? atThePlan(interview, wish.line) : give(interview, at, wish.line);
+    case 'change':
+      return change(interview, wish.text);
+    case 'back':
+      return back(interview);
+    case 'answers':
+      return succeed(update(interview, answer(...answersIn(interview))));
+    case 'explain':
+      return succeed(
+        update(interview, answer(...explainWord(wish.about === '' ? termAt(interview) : wish.about))),
+      );
+    case 'help':
+      return succeed(update(interview, answer(...sayInterviewHelp())));
+    case 'units':
+      return takeUnits(interview, wish.word.toLowerCase());
+    case 'save':
+      return at === 'plan' ? begin(interview, wish.out) : give(interview, at, `save ${wish.out}`);
+    case 'practice':
+    case 'leave':
+      return succeed(update(interview, [], { kind: wish.kind }));
+  }
+}
+
+/** An empty line keeps the answer that is there, or else takes what is usual. */
+function give(interview: Interview, id: QuestionId, line: string): Result<Update, AnswerFault> {
+  const { answers, length } = interview;
+  const given = line === '' && answers[id] ? answers[id] : { line, length };
+  const after = withAnswer(answers, id, given);
+  if (!after.ok) return after;
+  const next = beginInterview(after.value, length);
+  return succeed(
+    update(next, [sayGiven(id, valuesOf(after.value, length), unitsFor(length)), ...planLines(next)]),
+  );
+}
+
+function change(interview: Interview, text: string): Result<Update, InterviewFault> {
+  const named = questionIn(text, askedIn(interview));
+  if (!named) return fail({ code: 'first-run/no-such-answer', word: text });
+  const { id, rest } = named;
+  return rest === '' ? succeed(update({ ...interview, at: id }, [])) : give(interview, id, rest);
+}
+
+function back(interview: Interview): Result<Update, InterviewFault> {
+  const asked = askedIn(interview);
+  const before = asked[(interview.at === 'plan' ? asked.length : asked.indexOf(interview.at)) - 1];
+  return before
+    ? succeed(update({ ...interview, at: before }, []))
+    : fail({ code: 'first-run/nothing-before' });
+}
+
+/** The word of the trade that the question is about. */
+export const termAt = ({ at }: Interview): string => (at === 'plan' ? 'plan' : questions[at].term);
+
+function takeUnits(interview: Interview, word: string): Result<Update, InterviewFault> {
+  if (word !== 'cm' && word !== 'in') return fail({ code: 'first-run/not-units', word });
+  const after = { ...interview, length: word } as const;
+  return succeed(update(after, planLines(after), { kind: 'units', length: word }));
+}
+
+const yes = ['', 'begin', 'start', 'yes', 'y', 'ok', 'ja', 'j'];
+
+function atThePlan(interview: Interview, line: string): Result<Update, InterviewFault> {
+  if (yes.includes(line.toLowerCase())) return begin(interview, null);
+  return questionIn(line, askedIn(interview))
+    ? change(interview, line)
+    : fail({ code: 'first-run/not-a-choice', word: line });
+}
+
+function begin(interview: Interview, out: string | null): Result<Update, AnswerFault | PlanFault> {
+  const plan = planOfValues(valuesOf(interview.answers, interview.length));
+  return plan.ok ? succeed(update(interview, [], { kind: 'begin', out })) : plan;
+}

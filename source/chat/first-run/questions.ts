@@ -1,0 +1,78 @@
+/** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
+import { type Result, succeed } from '../../shared/result.ts';
+import { labelOf } from '../wording/first-run.ts';
+import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
+import { questionIds } from './answers.ts';
+import { briefFileOf, usualValue } from './brief-of.ts';
+import { readBed } from './read-bed.ts';
+import { readSize } from './read-size.ts';
+import { readStripes } from './read-stripes.ts';
+import { readSwatch } from './read-swatch.ts';
+import { nameIn, readSecondYarn, readYarn } from './read-yarn.ts';
+
+export interface Question<Value> {
+  readonly id: QuestionId;
+  /** Names besides its own by which `change` finds it. */
+  readonly aliases: readonly string[];
+  /** The word to explain when nothing else is named, as the glossary has it. */
+  readonly term: string;
+  readonly read: (line: string, length: Length) => Result<Value, AnswerFault>;
+}
+
+export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = {
+  name: { id: 'name', aliases: ['title'], term: 'brief', read: (line) => succeed(nameIn(line)) },
+  size: { id: 'size', aliases: ['bag', 'contents', 'girth'], term: 'girth', read: readSize },
+  bed: { id: 'bed', aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },
+  swatch: { id: 'swatch', aliases: ['gauge'], term: 'swatch', read: readSwatch },
+  first: { id: 'first', aliases: ['yarn'], term: 'metres', read: readYarn },
+  second: { id: 'second', aliases: [], term: 'stripe', read: readSecondYarn },
+  stripes: { id: 'stripes', aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
+};
+
+const read = <Id extends QuestionId>(id: Id, { line, length }: Given): Result<Values[Id], AnswerFault> =>
+  questions[id].read(line, length);
+
+/** All values: what was answered, and elsewhere what is usual. */
+export function valuesOf(answers: Answers, length: Length): Values {
+  const values: Partial<Record<QuestionId, unknown>> = {};
+  for (const id of questionIds) {
+    const given = answers[id];
+    const answered = given && given.line !== '' ? read(id, given) : null;
+    values[id] = answered?.ok
+      ? answered.value
+      : usualValue(id, values as Partial<Values>, given?.length ?? length);
+  }
+  return values as Values;
+}
+
+/** Those that are to be asked, in order: one yarn alone makes no stripes. */
+export const askedOf = (answers: Answers, length: Length): readonly QuestionId[] =>
+  valuesOf(answers, length).second === null ? questionIds.filter((id) => id !== 'stripes') : questionIds;
+
+/** The answers with one more, or why it is none; an empty line takes what is usual. */
+export function withAnswer(answers: Answers, id: QuestionId, given: Given): Result<Answers, AnswerFault> {
+  const value = given.line === '' ? null : read(id, given);
+  if (value && !value.ok) return value;
+  const after = answers[id] === given ? answers : { ...answers, [id]: given };
+  const file = briefFileOf(valuesOf(after, given.length));
+  return file.ok ? succeed(after) : file;
+}
+
+/** The question that a line begins with, by name or number, and what follows. A name may be two words. */
+export function questionIn(
+  line: string,
+  asked: readonly QuestionId[],
+): { readonly id: QuestionId; readonly rest: string } | null {
+  const words = line.split(/\s+/);
+  for (const length of [2, 1]) {
+    const id = questionNamed(words.slice(0, length).join(' ').toLowerCase(), asked);
+    if (id) return { id, rest: words.slice(length).join(' ') };
+  }
+  return null;
+}
+
+function questionNamed(name: string, asked: readonly QuestionId[]): QuestionId | null {
+  const numbered = /^\d+$/.test(name) ? asked[Number(name) - 1] : undefined;
+  const named = asked.find((id) => [id, labelOf(id).toLowerCase(), ...questions[id].aliases].includes(name));
+  return numbered ?? named ?? null;
+}

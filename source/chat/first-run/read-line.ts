@@ -1,0 +1,63 @@
+/** What a line asks for while the questions are asked: a few words steer them, all else is an answer. */
+
+export type Wish =
+  | { readonly kind: 'answer'; readonly line: string }
+  /** Goes to the answer that the text begins with; what follows answers it at once. */
+  | { readonly kind: 'change'; readonly text: string }
+  /** Explains a word of the trade: the one that the question is about where the text is empty, all where it is null. */
+  | { readonly kind: 'explain'; readonly about: string | null }
+  | { readonly kind: 'units'; readonly word: string }
+  | { readonly kind: 'save'; readonly out: string }
+  | { readonly kind: Alone };
+
+type Alone = 'back' | 'answers' | 'help' | 'practice' | 'leave';
+
+const alone: ReadonlyMap<string, Alone> = new Map([
+  ['back', 'back'],
+  ['undo', 'back'],
+  ['answers', 'answers'],
+  ['change', 'answers'],
+  ['help', 'help'],
+  ['practice', 'practice'],
+  ['practise', 'practice'],
+  ['quit', 'leave'],
+  ['exit', 'leave'],
+  ['q', 'leave'],
+]);
+
+/** Words that Tab completes. */
+export const steeringWords: readonly string[] = [
+  'answers',
+  'back',
+  'change',
+  'help',
+  'practice',
+  'quit',
+  'units',
+  'words',
+];
+
+const question =
+  /^(?:what|was)(?:'s| is| are| does| ist| sind| heißt| bedeutet)?\b.*\?$|^what(?:'s| is| are| does)\b/i;
+
+export function readInterviewLine(typed: string): Wish {
+  const line = typed.trim().replace(/^\//, '').trim();
+  const kind = alone.get(line.toLowerCase());
+  if (kind) return { kind };
+  const [, first = '', rest = ''] = /^(\S+)\s*(.*)$/u.exec(line) ?? [];
+  if (first === '?' || (first.startsWith('?') && rest === ''))
+    return { kind: 'explain', about: line.slice(1).trim() };
+  if (question.test(line)) return { kind: 'explain', about: line };
+  switch (first.toLowerCase()) {
+    case 'change':
+      return { kind: 'change', text: rest };
+    case 'words':
+      return { kind: 'explain', about: rest === '' ? null : rest };
+    case 'units':
+      return { kind: 'units', word: rest };
+    case 'save':
+      return rest === '' ? { kind: 'answer', line } : { kind: 'save', out: rest };
+    default:
+      return { kind: 'answer', line };
+  }
+}

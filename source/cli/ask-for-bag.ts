@@ -1,0 +1,104 @@
+/** Asks for a bag of the maker's own: the answers are kept from one start to the next, and make a brief file. */
+
+import { briefFileOf } from '../chat/first-run/brief-of.ts';
+import { draftOf, readDraft } from '../chat/first-run/draft.ts';
+import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
+import { valuesOf } from '../chat/first-run/questions.ts';
+import { answer, type Line } from '../chat/line.ts';
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import {
+  sayAnswersKept,
+  sayAnswersNotKept,
+  sayBriefKept,
+  sayBriefNotKept,
+  sayDamagedLog,
+  sayGoingOn,
+  sayOpening,
+} from '../chat/wording/first-run.ts';
+import { writeBriefFile, writeBriefIn } from '../files/brief-file.ts';
+import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
+import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/draft-file.ts';
+import { listLogs } from '../files/log-list.ts';
+import { saveSetting } from '../files/settings-file.ts';
+import { runPlainQuestions } from '../screen/first-run/plain-questions.ts';
+import {
+  createQuestionStore,
+  type KeptBrief,
+  type QuestionStore,
+  type QuestionsEnd,
+} from '../screen/first-run/question-store.ts';
+import type { LineSource } from '../screen/line-source.ts';
+import type { SettingChange, Settings } from '../settings/settings.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { prepareScreen } from './terminal.ts';
+
+export interface AskOptions {
+  readonly settings: Settings;
+  /** Said first. */
+  readonly told: readonly string[];
+  /** Lines to read from; null where there is a screen. */
+  readonly source: LineSource | null;
+}
+
+export async function askForBag({ settings, told, source }: AskOptions): Promise<QuestionsEnd> {
+  const interview = beginInterview(readDraft(readDraftFile(draftPath())), settings.units);
+  const hasAnswers = Object.keys(interview.answers).length > 0;
+  let areKept = hasAnswers;
+  let saving: Promise<unknown> = Promise.resolve();
+  const store = createQuestionStore({
+    interview,
+    lines: [
+      ...answer(...told),
+      ...damagedLogs(),
+      ...answer(...(hasAnswers ? [sayGoingOn(), ...answersIn(interview)] : [sayOpening()])),
+    ],
+    keepAnswers: ({ answers }) => {
+      const written = writeDraftFile(draftPath(), draftOf(answers));
+      areKept = written.ok;
+      return written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
+    },
+    keepBrief,
+    keep: ({ name, value }: SettingChange) => {
+      saving = saveSetting(settingsFolder(), name, value);
+    },
+  });
+  const end = await ask(store, source, settings.pressWindowMs);
+  await saving;
+  if (leaves(end) && areKept) print(sayAnswersKept());
+  return end;
+}
+
+const print = (text: string): void => void process.stdout.write(`${text}\n`);
+const leaves = ({ kind }: QuestionsEnd): boolean => kind === 'left' || kind === 'interrupted';
+
+async function ask(
+  store: QuestionStore,
+  source: LineSource | null,
+  pressWindowMs: number,
+): Promise<QuestionsEnd> {
+  if (source !== null) return runPlainQuestions(store, source, print);
+  prepareScreen();
+  const { runQuestions } = await import('../screen/first-run/run-questions.tsx');
+  return runQuestions(store, pressWindowMs);
+}
+
+/** A bag may be in a log that cannot be read: better said than begun anew without a word. */
+const damagedLogs = (): readonly Line[] =>
+  listLogs(logFolder())
+    .filter(({ tally }) => !tally.ok)
+    .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path) }));
+
+/** Where our own folder will not have it the bag is begun all the same: its log holds the brief too. */
+function keepBrief({ answers, length }: Interview, out: string | null): Result<KeptBrief, string> {
+  const values = valuesOf(answers, length);
+  const made = briefFileOf(values);
+  if (!made.ok) throw new Error(made.fault.code);
+  const { file } = made.value;
+  const written = out === null ? writeBriefIn(briefFolder(), values.name, file) : writeBriefFile(out, file);
+  if (!written.ok && out !== null) return fail(formatFileFault(written.fault));
+  if (written.ok) removeDraftFile(draftPath());
+  const told = written.ok
+    ? sayBriefKept(out ?? written.value ?? '')
+    : sayBriefNotKept(formatFileFault(written.fault));
+  return succeed({ file, name: values.name, told });
+}

@@ -1,0 +1,14 @@
+/** Prints what helps from outside: scripts for the Tab key of a shell, and the manual page. */
+import { formatManual } from '../chat/manual.ts';
+import { completionScript, type Shell } from '../chat/shell-completion.ts';
+import { exitCodes } from './outcome.ts';
+
+export const printCompletion = (shell: Shell): number => print(completionScript(shell));
+
+export const printManual = (version: string): number =>
+  print(formatManual({ version, date: new Date().toISOString().slice(0, 10) }));
+
+function print(text: string): number {
+  process.stdout.write(`${text}\n`);
+  return exitCodes.done;
+}

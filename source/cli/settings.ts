@@ -1,0 +1,27 @@
+/** The maker's settings, and the language by them: both before anything is said. */
+import { settingsFolder } from '../files/data-folders.ts';
+import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
+import { languageChoices, loadLanguage, wantedLanguage } from '../languages/languages.ts';
+import { speak } from '../shared/say.ts';
+import { complain } from './outcome.ts';
+
+/** JSON is the same for everybody, so its language is left English. */
+export async function settle(json: boolean): Promise<LoadedSettings> {
+  const loaded = loadSettings(settingsFolder());
+  if (!json) await speakIn(loaded.settings.language);
+  return loaded;
+}
+
+/** From here on all is said in the language that this setting asks for. */
+export const speakIn = async (setting: string): Promise<void> =>
+  speak(await loadLanguage(wantedLanguage(setting, process.env)));
+
+/** Says on standard error what is wrong with the settings. The words for it are loaded only where something is. */
+export async function complainOfSettings(loaded: LoadedSettings): Promise<void> {
+  if (areSound(loaded)) return;
+  const { sayOfSettings } = await import('./say-of-settings.ts');
+  for (const sentence of sayOfSettings(loaded)) complain(sentence);
+}
+
+const areSound = ({ settings: { language }, setAsideAs, fault, refused }: LoadedSettings): boolean =>
+  setAsideAs === null && fault === null && refused.length === 0 && languageChoices.includes(language);

@@ -1,0 +1,70 @@
+/** One sitting: the bag in hand until the maker leaves, and the questions where there is none or another is wanted. */
+import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { sayWaits } from '../chat/wording/first-run.ts';
+import { sayHowToLook } from '../chat/wording/player.ts';
+import { settingsFolder } from '../files/data-folders.ts';
+import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
+import type { InUse } from '../journal/file-fault.ts';
+import { createLineSource, type LineSource } from '../screen/line-source.ts';
+import { askForBag } from './ask-for-bag.ts';
+import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
+import { complain, exitCodes } from './outcome.ts';
+import { sayOfSettings } from './say-of-settings.ts';
+import { hasScreen } from './terminal.ts';
+import { workIn } from './work.ts';
+
+export interface SittingOptions extends WorkOptions {
+  /** Asks for a new bag first, whatever is on the go. */
+  readonly asksFirst: boolean;
+  readonly plain: boolean;
+  readonly settings: LoadedSettings;
+}
+
+export async function sitDown(options: SittingOptions): Promise<number> {
+  const source = options.plain || !hasScreen() ? createLineSource(process.stdin) : null;
+  try {
+    return await sit(options, source);
+  } finally {
+    source?.close();
+  }
+}
+
+async function sit(options: SittingOptions, source: LineSource | null): Promise<number> {
+  let wanted: WorkOptions = options;
+  let settings = options.settings;
+  let told = sayOfSettings(settings);
+  let asks = options.asksFirst;
+  for (;;) {
+    if (!asks) {
+      const opened = openWork(wanted);
+      if (!opened.ok) return refuse(opened.fault, source !== null);
+      const end =
+        opened.value === null
+          ? 'new'
+          : await workIn(opened.value, { ...wanted, settings: settings.settings, told, source });
+      if (end !== 'new') return end;
+      if (opened.value !== null) told = [sayWaits(opened.value.state.header.name, opened.value.path)];
+      settings = loadSettings(settingsFolder());
+    }
+    const end = await askForBag({ settings: settings.settings, told, source });
+    if (end.kind === 'left') return exitCodes.done;
+    if (end.kind === 'interrupted') return exitCodes.interrupted;
+    settings = loadSettings(settingsFolder());
+    told = end.kind === 'begin' ? [end.brief.told] : [];
+    wanted = {
+      ...options,
+      like: undefined,
+      brief: end.kind === 'begin' ? { json: end.brief.file, name: end.brief.name } : practiceBrief(),
+      anew: end.kind === 'begin',
+    };
+    asks = false;
+  }
+}
+
+/** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
+async function refuse(fault: string | InUse, plain: boolean): Promise<number> {
+  if (typeof fault === 'string') return complain(fault);
+  if (plain) return complain(`${formatFileFault(fault)} ${sayHowToLook(fault.path)}`);
+  const { look } = await import('./replay.ts');
+  return look(fault);
+}

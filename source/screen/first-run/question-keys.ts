@@ -1,0 +1,74 @@
+/** What the keys do while the questions are asked: they type, and a held Enter answers no more than one. */
+import { steeringWords } from '../../chat/first-run/read-line.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { filterPress, noPresses, pressTiming } from '../keys/press-filter.ts';
+import { emptyPrompt, isEmpty, type Prompt, promptKey, sent } from '../prompt.ts';
+import type { QuestionStore, QuestionsEnd } from './question-store.ts';
+
+export interface QuestionKeysOptions {
+  readonly store: QuestionStore;
+  readonly leave: (end: QuestionsEnd) => void;
+  readonly suspend: () => void;
+  /** As the setting has it. */
+  readonly pressWindowMs: number;
+}
+
+export interface QuestionKeys {
+  readonly onKey: (key: Key, at: number) => void;
+  readonly prompt: () => Prompt;
+  readonly subscribe: (listener: () => void) => () => void;
+}
+
+const complete = (text: string): readonly string[] =>
+  text === '' ? [] : steeringWords.filter((word) => word.startsWith(text.toLowerCase()));
+
+export function createQuestionKeys({
+  store,
+  leave,
+  suspend,
+  pressWindowMs,
+}: QuestionKeysOptions): QuestionKeys {
+  let prompt = emptyPrompt;
+  let presses = noPresses;
+  const listeners = new Set<() => void>();
+
+  const show = (next: Prompt): void => {
+    if (next === prompt) return;
+    prompt = next;
+    for (const listener of listeners) listener();
+  };
+
+  const isPress = (key: Key, at: number): boolean => {
+    const judged = filterPress(presses, key, at, { ...pressTiming, windowMs: pressWindowMs });
+    presses = judged.state;
+    return judged.act === 'press';
+  };
+
+  const onEnter = (key: Key, at: number): void => {
+    // Judged in any case: what is held may have begun on a line with text in it.
+    const counts = isPress(key, at);
+    if (key.kind !== 'press' || (isEmpty(prompt) && !counts)) return;
+    const { text } = prompt.line;
+    show(sent(prompt));
+    const end = store.submit(text);
+    if (end) leave(end);
+  };
+
+  const onKey = (key: Key, at: number): void => {
+    const id = keyId(key);
+    if (id === 'enter') return onEnter(key, at);
+    if (key.kind === 'press' && id === 'ctrl+c') return leave({ kind: 'interrupted' });
+    if (key.kind === 'press' && id === 'ctrl+d' && isEmpty(prompt)) return leave({ kind: 'left' });
+    if (key.kind === 'press' && id === 'ctrl+z') return suspend();
+    show(promptKey(prompt, key, complete));
+  };
+
+  return {
+    onKey,
+    prompt: () => prompt,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

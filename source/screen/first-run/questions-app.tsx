@@ -1,0 +1,75 @@
+import { Box, Static, Text } from 'ink';
+import { useSyncExternalStore } from 'react';
+import { interviewView } from '../../chat/first-run/view.ts';
+import { say } from '../../shared/say.ts';
+import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
+import { TranscriptLine } from '../bench/transcript-line.tsx';
+import { useShownFrom, useWindowSize } from '../bench/use-window-size.ts';
+import { Fitting, wrappedRows } from '../bench/wrapped.tsx';
+import type { FieldStream } from '../keys/field-stream.ts';
+import { LineField } from '../keys/line-field.tsx';
+import type { QuestionKeys } from './question-keys.ts';
+import type { QuestionStore } from './question-store.ts';
+
+interface Props {
+  readonly store: QuestionStore;
+  readonly keys: QuestionKeys;
+  readonly field: FieldStream;
+}
+
+/** Rows beside the texts: the choices, the prompt, and one to stay lower than the window. */
+const otherRows = 3;
+/** The place, and a blank row on both sides of it. */
+const placeRows = 3;
+
+/** The answers scroll away above; the question, an example and what Enter takes stand over the prompt. */
+export function QuestionsApp({ store, keys, field }: Props) {
+  const { interview, lines } = useSyncExternalStore(store.subscribe, store.get);
+  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
+  const { columns, rows, resizes } = useWindowSize();
+  const { from, beginning } = useShownFrom(0, lines.length, resizes, rows);
+  const { place, ask, asIn, enter, also } = interviewView(interview);
+  const texts = [ask, asIn, enter].filter((text) => text !== null);
+  const width = columns - labelWidth;
+  const textRows = texts.reduce((sum, text) => sum + wrappedRows(text, width), 0);
+  const roomy = textRows + otherRows + placeRows <= rows;
+  const isWhole = textRows + otherRows <= rows;
+  return (
+    <>
+      <Static key={beginning} items={lines.slice(from)}>
+        {(line, i) => <TranscriptLine key={i} line={line} columns={columns} />}
+      </Static>
+      <Box flexDirection="column">
+        {roomy ? (
+          <Box paddingTop={1} paddingBottom={1}>
+            <Text dimColor wrap="truncate-end">
+              {place}
+            </Text>
+          </Box>
+        ) : null}
+        <LabelledRow label={say`ask`}>
+          <Fitting bold text={ask} width={width} whole={isWhole} />
+        </LabelledRow>
+        {asIn === null ? null : (
+          <LabelledRow label={say`as in`}>
+            <Fitting text={asIn} width={width} whole={isWhole} />
+          </LabelledRow>
+        )}
+        {enter === null ? null : (
+          <LabelledRow label={say`Enter`}>
+            <Fitting text={enter} width={width} whole={isWhole} />
+          </LabelledRow>
+        )}
+        <Text dimColor wrap="truncate-end">
+          {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
+        </Text>
+        <Box>
+          <Box flexShrink={0} width={2}>
+            <Text bold>{'> '}</Text>
+          </Box>
+          <LineField line={prompt.line} field={field} placeholder={also.slice(0, columns - 3)} />
+        </Box>
+      </Box>
+    </>
+  );
+}

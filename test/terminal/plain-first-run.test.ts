@@ -1,0 +1,100 @@
+/** The questions without a screen: the built program reads lines and prints lines. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { openTerminal } from './rig/pseudo-terminal.ts';
+
+let home = '';
+beforeEach(() => {
+  home = mkdtempSync(join(tmpdir(), 'slantwise-plain-'));
+});
+afterEach(() => rmSync(home, { recursive: true, force: true }));
+
+function run(lines: readonly string[], ...args: readonly string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', ...args], {
+    encoding: 'utf8',
+    input: lines.map((line) => `${line}\n`).join(''),
+    env: {
+      PATH: process.env.PATH,
+      HOME: home,
+      XDG_DATA_HOME: join(home, 'data'),
+      XDG_CONFIG_HOME: home,
+      LANG: 'C',
+    },
+  });
+  return { status, stdout, stderr };
+}
+
+const answers = [
+  'Dice bag',
+  '14 by 18',
+  'mid',
+  '40 stitches 19.2 cm, 60 rows 21.6 cm',
+  'plum 60 g',
+  'mint 45 g',
+  '2',
+];
+
+it('asks line by line, begins the bag, and goes on with its commands', () => {
+  const { status, stdout, stderr } = run([...answers, '', 'next 2', 'where', 'quit'], 'new');
+  expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+  expect(stdout).toContain(
+    'question 1 of 7: What is the bag to be called?\nFor example: Dice bag\nAn empty line takes My bag.',
+  );
+  expect(stdout).toContain('the plan: Is this the bag you want?\nAn empty line keeps the brief and begins.');
+  expect(stdout).toMatch(/The brief is kept in \S+dice-bag\.json\n/);
+  expect(stdout).toContain('You are here: step 3 of 550');
+  expect(run([]).stdout).toContain('Dice bag again.');
+});
+
+it('answers a wrong line with one sentence and the question again, and loses nothing when the lines end', () => {
+  const { status, stdout } = run(['Dice bag', 'so big'], 'new');
+  expect(status).toBe(0);
+  expect(stdout.match(/question 2 of 7/g)).toHaveLength(2);
+  expect(stdout).toContain('I do not know what "so" means here: answer as in "14 by 18 cm".\n');
+  expect(stdout).toContain('Your answers are kept: slantwise new goes on with them.');
+  expect(run([], 'new').stdout).toContain('1 name: Dice bag\n');
+});
+
+it('is come to from the bench, and comes to it, within one stream of lines', () => {
+  const { stdout } = run([
+    'next 2',
+    'new',
+    'Pouch',
+    'practice',
+    'where',
+    'new',
+    '',
+    '',
+    '',
+    '',
+    '',
+    '',
+    '',
+    'where',
+  ]);
+  expect(stdout).toContain('This is the practice bag; the word new plans a bag of your own.');
+  expect(stdout).toContain('You are here: step 3 of 550');
+  expect(stdout).toContain('Pouch: ');
+  expect(stdout.trim().split('\n').at(-1)).toBe('The bed is empty.');
+  expect(readdirSync(join(home, 'data/slantwise/briefs'))).toEqual(['pouch.json']);
+});
+
+it('begins the practice bag and asks nothing where nobody sits at a terminal', () => {
+  const { status, stdout } = run(['where']);
+  expect(status).toBe(0);
+  expect(stdout).toContain('You are here: step 1 of 550');
+  expect(stdout).not.toContain('question');
+});
+
+it('asks somebody who has the screen read aloud', async () => {
+  const terminal = openTerminal({ home, args: ['--plain'] });
+  await terminal.waitFor('question 1 of 7: What is the bag to be called?');
+  terminal.send('Dice bag\r');
+  await terminal.waitFor('question 2 of 7');
+  terminal.send('quit\r');
+  expect((await terminal.exited).code).toBe(0);
+  await terminal.close();
+});
