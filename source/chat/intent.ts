@@ -2,7 +2,7 @@ import type { Command } from '../session/command.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
 import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
-import type { ReplanWish } from './replan-wish.ts';
+import type { ReplanWish, Weighed } from './replan-wish.ts';
 
 /** A place as a maker names it. */
 export type NamedPlace = Landmark | { readonly at: 'mark'; readonly name: string };
@@ -18,13 +18,20 @@ export type Intent =
   | { readonly kind: 'find'; readonly more: boolean; readonly seen: Look; readonly unsure: boolean }
   | { readonly kind: 'rip'; readonly to: NamedPlace }
   | { readonly kind: 'replan'; readonly wish: ReplanWish }
+  | { readonly kind: 'weigh'; readonly weighed: Weighed }
   /** Accepts one of the things offered last. */
   | { readonly kind: 'take'; readonly number: number | null }
   /** Leaves a way back or a mend where it is. */
   | { readonly kind: 'stop' }
   | { readonly kind: 'bags' }
-  | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'marks' | 'notes' }
+  /** Leaves this bag as it is and plans another. */
+  | { readonly kind: 'new' }
+  | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'cautions' | 'marks' | 'notes' }
   | { readonly kind: 'help'; readonly topic: string | null }
+  /** A word of the trade, or null for all of them. */
+  | { readonly kind: 'words'; readonly about: string | null }
+  /** A topic of the craft, as it was asked; null for the list of them. */
+  | { readonly kind: 'why'; readonly about: string | null }
   | { readonly kind: 'set'; readonly change: SettingChange }
   /** Waits for a press of a foot switch and gives it this to do; `off` forgets all switches, null lists them. */
   | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
@@ -55,6 +62,7 @@ export type ChatFault =
   | { readonly code: 'chat/too-many-needles'; readonly needles: readonly string[] }
   | { readonly code: 'chat/count-of-what'; readonly word: string }
   | { readonly code: 'chat/not-a-measurement'; readonly word: string; readonly usage: string }
+  | { readonly code: 'chat/not-a-weighing'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/nothing-found-before' }
   | { readonly code: 'chat/nothing-offered' }
   | { readonly code: 'chat/not-offered'; readonly most: number }

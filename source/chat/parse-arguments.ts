@@ -20,7 +20,12 @@ export type UsageFault =
   | { readonly code: 'usage/option-takes-none'; readonly option: string }
   | { readonly code: 'usage/missing-option'; readonly command: CliCommand; readonly option: CliOption }
   | { readonly code: 'usage/missing-operand'; readonly command: CliCommand; readonly operand: string }
-  | { readonly code: 'usage/too-many-operands'; readonly command: CliCommand; readonly operand: string };
+  | { readonly code: 'usage/too-many-operands'; readonly command: CliCommand; readonly operand: string }
+  | {
+      readonly code: 'usage/not-a-choice';
+      readonly operand: string;
+      readonly choices: readonly string[];
+    };
 
 /** A token as Node's own argument parser gives it. */
 export type ArgumentToken =
@@ -70,7 +75,11 @@ function checkOperands(command: CliCommand, operands: readonly string[]): UsageF
   const missing = command.takes.find((operand, i) => !operand.startsWith('[') && operands[i] === undefined);
   if (missing) return { code: 'usage/missing-operand', command, operand: missing };
   const extra = operands[command.takes.length];
-  return extra === undefined ? null : { code: 'usage/too-many-operands', command, operand: extra };
+  if (extra !== undefined) return { code: 'usage/too-many-operands', command, operand: extra };
+  const [operand = ''] = operands;
+  return !command.choices || command.choices.includes(operand)
+    ? null
+    : { code: 'usage/not-a-choice', operand, choices: command.choices };
 }
 
 type OptionToken = Extract<ArgumentToken, { readonly kind: 'option' }>;

@@ -2,13 +2,15 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { type ChatCommand, chatCommands, findCommand } from './chat-commands.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { nearest } from './nearest.ts';
+import { findWord } from './words.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
 export function parseLine(line: string): Result<Intent, ChatFault> {
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
   const [word = '', ...rest] = text.split(/\s+/);
-  const command = commandFor(word.toLowerCase());
+  const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
+  if (!command.ok && text.endsWith('?') && findWord(text)) return succeed({ kind: 'words', about: text });
   return command.ok ? command.value.parse(text.slice(word.length).trim() || rest.join(' ')) : command;
 }
 

@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { say, understand } from '../shared/say.ts';
 import { phases } from '../steps/step.ts';
 import type { ChatFault, NamedPlace } from './intent.ts';
 
@@ -17,7 +18,7 @@ export function parsePlace(rest: string, verb: 'go' | 'rip'): Read {
   const phase = phases.find((one) => one === joined);
   if (phase) return succeed({ at: 'phase', phase });
   const [word = '', ...others] = rest.split(/\s+/);
-  const place = expand(word.toLowerCase());
+  const place = expand(understand(word, new Set(placeWords)).toLowerCase());
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
   if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
@@ -36,7 +37,7 @@ function expand(word: string): string | null {
 }
 
 function parseMark(name: string, verb: string): Read {
-  if (name === '') return fail({ code: 'chat/needs-more', usage: `${verb} mark NAME` });
+  if (name === '') return fail({ code: 'chat/needs-more', usage: say`${verb} mark NAME` });
   return succeed({ at: 'mark', name });
 }
 

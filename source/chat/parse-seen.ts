@@ -1,6 +1,8 @@
 /** Reads what can be seen at the bench: in any order, as little as is known, with small words left out or in. */
+import { ravelCord } from '../planning/brief.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { say, understand } from '../shared/say.ts';
 import type { ChatFault, Intent } from './intent.ts';
 
 /** Words that may follow `find`. */
@@ -17,7 +19,7 @@ export const seenWords: readonly string[] = [
 ];
 
 const fillers: ReadonlySet<string> = new Set(
-  'on at the in is are with edge edges last colour side from to'.split(' '),
+  'on,at,the,in,is,are,with,edge,edges,last,colour,side,from,to'.split(','),
 );
 
 type CountFact = 'rowCounter' | 'stripesCounted' | 'stitches' | 'wasteRows';
@@ -33,6 +35,14 @@ const countWords: Readonly<Record<string, CountFact>> = {
   waste: 'wasteRows',
 };
 
+const ownWords: ReadonlySet<string> = new Set([
+  ...seenWords,
+  ...fillers,
+  ...Object.keys(countWords),
+  ...'left,right,firm,unsure,nothing'.split(','),
+  ravelCord,
+]);
+
 type Seeing = { -readonly [F in keyof Look]: Look[F] };
 type Told = ChatFault | null;
 
@@ -42,7 +52,10 @@ const isNothing = (word: string | undefined): boolean => /^(empty|nothing|none)$
 
 /** `find L24 R21 mint carriage right`; after `and` it adds to what was said last, and `unsure` passes by a question. */
 export function parseFind(rest: string): Result<Intent, ChatFault> {
-  const words = rest.split(/[\s,]+/).filter((word) => word !== '' && !fillers.has(word.toLowerCase()));
+  const words = rest
+    .split(/[\s,]+/)
+    .map((word) => understand(word, ownWords))
+    .filter((word) => word !== '' && !fillers.has(word.toLowerCase()));
   const more = /^and$/i.test(words[0] ?? '');
   const unsure = words.length === (more ? 2 : 1) && /^unsure$/i.test(words.at(-1) ?? '');
   const read = unsure ? succeed({}) : readSeen(words.filter((word) => !/^and$/i.test(word)));
@@ -87,13 +100,14 @@ function readEdge(side: 'left' | 'right', needle: string | undefined, seen: Seei
 function readCarriage(side: string | undefined, seen: Seeing): number | ChatFault {
   const word = side?.toLowerCase();
   const found = (['left', 'right'] as const).find((one) => word && one.startsWith(word));
-  if (!found) return { code: 'chat/not-a-choice', word: side ?? 'nothing', choices: ['left', 'right'] };
+  if (!found)
+    return { code: 'chat/not-a-choice', word: side ?? say`nothing`, choices: [say`left`, say`right`] };
   seen.carriage = found;
   return 2;
 }
 
 function readFeeder(yarn: string | undefined, seen: Seeing): number | ChatFault {
-  if (yarn === undefined) return { code: 'chat/needs-more', usage: 'find feeder mint' };
+  if (yarn === undefined) return { code: 'chat/needs-more', usage: say`find feeder mint` };
   seen.feeder = isNothing(yarn) ? null : yarn;
   return 2;
 }

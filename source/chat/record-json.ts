@@ -1,12 +1,14 @@
 import { type Reckoning, typicalRowMinutes } from '../journal/reckoning.ts';
 import type { Recording } from '../journal/recording.ts';
+import { usedYarn } from '../session/used-yarn.ts';
 import { planJson } from './plan-json.ts';
 import { lastInstant, lastSession } from './wording/reckoning.ts';
 
 /** The record of a bag as JSON; times in seconds. */
 export function recordJson(recording: Recording, reckoning: Reckoning): Readonly<Record<string, unknown>> {
   const { header, finished } = recording;
-  const { job, done, notes } = lastSession(recording);
+  const session = lastSession(recording);
+  const { job, done, notes } = session;
   const { benchMs, restMs, sittings, takenBack, byPhase, byStripe, slowPlaces } = reckoning;
   const seconds = <Key>(times: ReadonlyMap<Key, number>) =>
     Object.fromEntries([...times].map(([key, ms]) => [key, ms / 1000]));
@@ -29,6 +31,14 @@ export function recordJson(recording: Recording, reckoning: Reckoning): Readonly
       row,
       seconds: ms / 1000,
       usualSeconds: usualMs / 1000,
+    })),
+    yarnUsed: usedYarn(session).map(({ yarn, haveGrams, leftGrams, usedGrams, done: stepsDone }) => ({
+      yarn,
+      plannedGrams: job.plan.yarn.find((need) => need.yarn === yarn)?.grams ?? null,
+      haveGrams,
+      leftGrams,
+      usedGrams,
+      stepsDone,
     })),
     notes: notes.map(({ done: after, text }) => ({ step: after + 1, text })),
     plan: planJson(job.plan),

@@ -4,11 +4,17 @@ export interface Amount {
   readonly unit: 'mm' | 'cm' | 'in' | 'g' | 'oz' | null;
 }
 
+/** What the scales show of a yarn. */
+export interface Weighed {
+  readonly yarn: string;
+  readonly amount: Amount;
+}
+
 export interface ReplanWish {
   /** A width over so many stitches, a height over so many rows, measured on the piece. */
   readonly stitches: { readonly count: number; readonly length: Amount } | null;
   readonly rows: { readonly count: number; readonly length: Amount } | null;
-  readonly weighed: readonly { readonly yarn: string; readonly amount: Amount }[];
+  readonly weighed: readonly Weighed[];
   readonly recolour: {
     readonly from: string;
     readonly to: string;

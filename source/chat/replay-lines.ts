@@ -3,13 +3,14 @@ import type { Entry } from '../journal/entry.ts';
 import { isCommand } from '../journal/notation.ts';
 import type { Moment, Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
+import { say } from '../shared/say.ts';
 import { answer, type Line } from './line.ts';
 import { sayDone } from './reply.ts';
 import { formatDuration } from './wording/logs.ts';
 
 /** A recording as plain lines, one or more an event, each with the time since the beginning. */
 export function* replayLines({ header, start, moments, finished }: Recording): Generator<string> {
-  yield `${header.name}, begun ${header.startedAt.slice(0, 10)}`;
+  yield say`${header.name}, begun ${header.startedAt.slice(0, 10)}`;
   let before = start;
   let elapsedMs = 0;
   for (const moment of moments) {
@@ -18,7 +19,7 @@ export function* replayLines({ header, start, moments, finished }: Recording): G
       yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
     before = moment.session;
   }
-  yield finished ? 'The bag is finished.' : 'The log ends here; the bag is not finished.';
+  yield finished ? say`The bag is finished.` : say`The log ends here; the bag is not finished.`;
 }
 
 /** The last lines once `shown` events have been shown, at most `most` of them. Costs the same anywhere in the log. */
@@ -37,11 +38,11 @@ const momentLines = (before: Session, { entry, session }: Moment): readonly Line
 function occurrenceLines({ event }: Entry): readonly Line[] {
   switch (event.do) {
     case 'resume':
-      return answer(`Back at the bench, ${event.at.slice(0, 10)}`);
+      return answer(say`Back at the bench, ${event.at.slice(0, 10)}`);
     case 'say':
       return answer(event.text);
     case 'pause-here':
-      return answer('A place to pause');
+      return answer(say`A place to pause`);
     default:
       return [];
   }

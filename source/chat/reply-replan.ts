@@ -12,11 +12,13 @@ import {
   replanChoices,
 } from '../session/replan/replan-choices.ts';
 import type { Session } from '../session/session.ts';
+import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { gramsPerOunce, mmPerInch, type Units } from '../shared/units.ts';
+import { mmPerInch, type Units } from '../shared/units.ts';
 import { answer } from './line.ts';
 import type { Amount, ReplanWish } from './replan-wish.ts';
 import { offer, type Reply } from './talk.ts';
+import { spellYarn, weighCommand } from './weigh.ts';
 import { formatReplanChoices } from './wording/finding-replan.ts';
 
 /** More lines than this push the question off the screen. */
@@ -39,8 +41,14 @@ export function replyToReplan(
   const offers = offered.map(
     ({ rows }): Reply => ({ kind: 'do', command: replanCommand(rows, measured, recolour) }),
   );
-  return succeed(offer(session, answer(...lines), { offers }));
+  return succeed(offer(session, answer(...lines), { offers }, kept(session, wish, units)));
 }
+
+/** What the scales showed, for the log. More than there was is yarn that was bought since, and tells nothing of what was used. */
+const kept = (session: Session, { weighed }: ReplanWish, units: Units): readonly Command[] =>
+  weighed
+    .map((one) => weighCommand(session, one, units))
+    .filter((command) => updateSession(session, command).ok);
 
 function replanCommand(
   rows: number,
@@ -93,15 +101,16 @@ function fewest({ choices, best, asPlanned }: ReplanChoices): readonly ReplanCho
 }
 
 function measurementOf(
-  { job: { plan } }: Session,
+  session: Session,
   { stitches, rows, weighed, recolour }: ReplanWish,
   units: Units,
 ): Result<Measurement, SeenFault> {
+  const { plan } = session.job;
   const known = [...plan.brief.yarns.keys()];
-  const spell = (yarn: string): string =>
-    known.find((one) => one.toLowerCase() === yarn.toLowerCase()) ?? yarn;
-  const stranger = weighed.map(({ yarn }) => spell(yarn)).find((yarn) => !known.includes(yarn));
-  if (stranger !== undefined) return fail({ code: 'seen/unknown-yarn', yarn: stranger, known });
+  const spell = (yarn: string): string => spellYarn(session, yarn);
+  const scales = weighed.map((one) => weighCommand(session, one, units));
+  const stranger = scales.find(({ yarn }) => !known.includes(yarn));
+  if (stranger) return fail({ code: 'seen/unknown-yarn', yarn: stranger.yarn, known });
   const measured =
     stitches || rows
       ? {
@@ -111,7 +120,7 @@ function measurementOf(
       : null;
   return succeed({
     measured,
-    weighed: new Map(weighed.map(({ yarn, amount }) => [spell(yarn), grams(amount, units)])),
+    weighed: new Map(scales.map(({ yarn, grams }) => [yarn, grams])),
     recolour: recolour && {
       from: spell(recolour.from),
       to: spell(recolour.to),
@@ -133,6 +142,3 @@ function millimetres({ value, unit }: Amount, units: Units): number {
       return value * 10;
   }
 }
-
-const grams = ({ value, unit }: Amount, units: Units): number =>
-  (unit ?? units.mass) === 'oz' ? value * gramsPerOunce : value;

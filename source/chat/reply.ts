@@ -6,6 +6,7 @@ import type { SeenFault } from '../session/locate/seen.ts';
 import type { RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { say } from '../shared/say.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
@@ -15,11 +16,14 @@ import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
 import { replyToRip } from './reply-rip.ts';
 import { noTalk, type Reply, type Talk, takeOffer } from './talk.ts';
+import { weighCommand } from './weigh.ts';
+import { cautionLines } from './wording/cautions-page.ts';
+import { explainWhy, explainWord } from './wording/explain.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
-import { formatTopic } from './wording/help.ts';
 import { sayMarks, sayNotes, sayPlace, sayWhere } from './wording/place.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
+import { sayWeighed } from './wording/weighed.ts';
 
 export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault;
 
@@ -43,12 +47,17 @@ export function replyTo(
     }
     case 'replan':
       return replyToReplan(session, intent.wish, units);
+    case 'weigh':
+      return succeed({ kind: 'do', command: weighCommand(session, intent.weighed, units) });
     case 'take':
       return takeOffer(session, talk, intent.number);
     case 'show':
       return succeed({ kind: 'say', lines: show(session, intent.what, units, minutesPerRow) });
+    case 'words':
+      return succeed({ kind: 'say', lines: answer(...explainWord(intent.about)) });
+    case 'why':
+      return succeed({ kind: 'say', lines: answer(...explainWhy(intent.about, session.job.plan, units)) });
     case 'help':
-      return succeed({ kind: 'say', lines: answer(...formatTopic(intent.topic)) });
     case 'set':
     case 'pedal':
     case 'again':
@@ -57,6 +66,7 @@ export function replyTo(
     case 'save':
     case 'stop':
     case 'bags':
+    case 'new':
     case 'leave':
       return succeed(intent);
   }
@@ -89,6 +99,8 @@ function show(
       return answer(
         ...formatPlanPage(session.job.plan, { units, minutesPerRow: minutesPerRow() }).split('\n'),
       );
+    case 'cautions':
+      return answer(...cautionLines(session.job));
     case 'notes':
       return answer(...sayNotes(session));
     case 'marks':
@@ -108,29 +120,31 @@ export function sayDone(
       return doneLines(before, after);
     case 'take-back':
       return answer(
-        `Taken back: ${sayPlace(after)}`,
+        say`Taken back: ${sayPlace(after)}`,
         ...sayCounted(before, after, command.do),
         ...sayChanged(before, after, units),
         ...sayCannotUndo(before, after),
       );
     case 'redo':
       return answer(
-        `Done again: ${sayPlace(after)}`,
+        say`Done again: ${sayPlace(after)}`,
         ...sayCounted(before, after, command.do),
         ...sayChanged(before, after, units),
       );
     case 'jump':
-      return answer(`Jumped: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(say`Jumped: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'note':
-      return answer(`Noted: ${command.text}`);
+      return answer(say`Noted: ${command.text}`);
+    case 'yarn-left':
+      return answer(sayWeighed(after, command.yarn, units));
     case 'rip-back':
-      return answer(`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(say`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'mend':
-      return answer(`Set right: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(say`Set right: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'replan':
-      return answer(`Planned anew: ${sayPlanned(after, units)}.`, `Now ${sayPlace(after)}`);
+      return answer(say`Planned anew: ${sayPlanned(after, units)}.`, say`Now ${sayPlace(after)}`);
     case 'mark':
-      return answer(`Marked this place as ${command.name}.`);
+      return answer(say`Marked this place as ${command.name}.`);
   }
 }
 
@@ -139,6 +153,6 @@ function doneLines({ done, job }: Session, after: Session): readonly Line[] {
   const text =
     last === done + 1
       ? `${last} ${sayStep(job.plan, stepAt(job, last))}`
-      : `${done + 1} to ${last}: ${last - done} steps confirmed`;
+      : say`${done + 1} to ${last}: ${last - done} steps confirmed`;
   return [{ tone: 'done', text }];
 }

@@ -15,10 +15,18 @@ export type Reply =
   | { readonly kind: 'do'; readonly command: Command }
   | { readonly kind: 'say'; readonly lines: readonly Line[] }
   /** Lines to answer with, and what the next lines may take up. */
-  | { readonly kind: 'offer'; readonly lines: readonly Line[]; readonly talk: Talk }
+  | {
+      readonly kind: 'offer';
+      readonly lines: readonly Line[];
+      readonly talk: Talk;
+      /** What the log keeps of what was said. */
+      readonly record: readonly Command[];
+    }
   | { readonly kind: 'begin'; readonly way: Way }
   | { readonly kind: 'stop' }
   | { readonly kind: 'bags' }
+  | { readonly kind: 'new' }
+  | { readonly kind: 'help'; readonly topic: string | null }
   | { readonly kind: 'set'; readonly change: SettingChange }
   | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
   | { readonly kind: 'again' }
@@ -41,9 +49,15 @@ export interface Talk {
 export const noTalk: Talk = { seen: null, unsure: [], asked: null, offers: [], at: null };
 
 /** Lines with something to take up. */
-export const offer = (session: Session, lines: readonly Line[], talk: Partial<Talk>): Reply => ({
+export const offer = (
+  session: Session,
+  lines: readonly Line[],
+  talk: Partial<Talk>,
+  record: readonly Command[] = [],
+): Reply => ({
   kind: 'offer',
   lines,
+  record,
   talk: { ...noTalk, at: { job: session.job, done: session.done }, ...talk },
 });
 

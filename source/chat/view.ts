@@ -1,6 +1,7 @@
 /** Everything a bench screen shows, as words and numbers: screens ask for this and draw it, and keep nothing else. */
 import { parseNeedle } from '../bed/needles.ts';
 import { currentStep, type Session } from '../session/session.ts';
+import { say } from '../shared/say.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { doneBeforeMove } from '../steps/landmarks.ts';
@@ -55,7 +56,7 @@ export function benchView(session: Session, units: Units = metric, way: Way | nu
   const view = planView(session, units);
   const now = way && sayWayStep(way);
   if (!way || !now) return view;
-  const shout = way.kind === 'back' ? 'rip back' : 'mend';
+  const shout = way.kind === 'back' ? say`rip back` : say`mend`;
   return { ...view, finished: false, now, caution: null, shout, afterwards: sayWayStep(way, 1) };
 }
 
@@ -69,9 +70,9 @@ function planView(session: Session, units: Units): BenchView {
     name: plan.brief.name,
     phase: step?.phase ?? 'cord',
     finished: step === null,
-    now: step ? sayStep(plan, step, units) : 'The bag is finished.',
+    now: step ? sayStep(plan, step, units) : say`The bag is finished.`,
     caution: step ? (cautionOf(plan, step) ?? sayNoWayBack(step)) : null,
-    shout: step ? shoutStep(step) : 'done',
+    shout: step ? shoutStep(step) : say`done`,
     afterwards: next ? sayStep(plan, next, units) : null,
     shaping: nextShaping(session, step),
     counters: countersOf(session, step),
@@ -89,10 +90,10 @@ function countersOf({ job, done }: Session, step: Step | null): readonly Counter
   const row = bed?.row ?? 0;
   const stripe = step?.stripe ?? (row === 0 ? 0 : plan.stripes.length);
   return [
-    { label: 'row', at: row, of: plan.knittedRows },
-    { label: 'stripe', at: stripe, of: plan.stripes.length },
-    { label: 'moves', at: bed?.after.shapings ?? 0, of: plan.shapings },
-    { label: 'step', at: step?.step ?? job.stepCount, of: job.stepCount },
+    { label: say`row`, at: row, of: plan.knittedRows },
+    { label: say`stripe`, at: stripe, of: plan.stripes.length },
+    { label: say`moves`, at: bed?.after.shapings ?? 0, of: plan.shapings },
+    { label: say`step`, at: step?.step ?? job.stepCount, of: job.stepCount },
   ];
 }
 

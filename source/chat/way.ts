@@ -1,6 +1,7 @@
 /** Work with the hands outside the plan, guided one confirmed step at a time: the way back, or a mend. */
 import type { Command } from '../session/command.ts';
 import type { Session } from '../session/session.ts';
+import { say } from '../shared/say.ts';
 
 export interface WayStep {
   readonly text: string;
@@ -28,7 +29,7 @@ export function stepBack(way: Way): Way | 'leave' | 'take-back' {
 
 /** The way once the session has moved by `command`; null where it leads no further. */
 export function wayAfter(way: Way | null, { do: kind }: Command, session: Session): Way | null {
-  if (!way || kind === 'note' || kind === 'mark') return way;
+  if (!way || kind === 'note' || kind === 'mark' || kind === 'yarn-left') return way;
   if (way.kind !== 'back' || (kind !== 'take-back' && kind !== 'redo')) return null;
   const at = way.steps.findIndex(({ command }) => command?.do === 'rip-back' && command.done < session.done);
   return at < 0 ? null : { ...way, at };
@@ -37,6 +38,9 @@ export function wayAfter(way: Way | null, { do: kind }: Command, session: Sessio
 /** `Back, 3 of 12: Pull out the row of mint …` */
 export const sayWayStep = ({ kind, steps, at }: Way, offset = 0): string | null => {
   const step = steps[at + offset];
-  const name = kind === 'back' ? 'Back' : 'Mend';
-  return step ? `${name}, ${at + offset + 1} of ${steps.length}: ${step.text}` : null;
+  if (!step) return null;
+  const number = at + offset + 1;
+  return kind === 'back'
+    ? say`Back, ${number} of ${steps.length}: ${step.text}`
+    : say`Mend, ${number} of ${steps.length}: ${step.text}`;
 };

@@ -3,6 +3,10 @@ import { chatCommands } from '../../source/chat/chat-commands.ts';
 import { completeLine, parseLine } from '../../source/chat/parse-line.ts';
 import { formatChatFault } from '../../source/chat/wording/chat-faults.ts';
 
+const weigh = (yarn: string, value: number, unit: string | null) => ({
+  kind: 'weigh',
+  weighed: { yarn, amount: { value, unit } },
+});
 const confirm = (count: number) => ({ kind: 'do', command: { do: 'confirm', count } });
 
 describe('a typed line', () => {
@@ -10,12 +14,15 @@ describe('a typed line', () => {
     ['', confirm(1)],
     ['next', confirm(1)],
     ['  Next   12 ', confirm(12)],
-    ['ne 3', confirm(3)],
+    ['nex 3', confirm(3)],
     ['/next', confirm(1)],
     ['back', { kind: 'do', command: { do: 'take-back' } }],
     ['b', { kind: 'do', command: { do: 'take-back' } }],
     ['note', null],
     ['note  mint feels   tighter', { kind: 'do', command: { do: 'note', text: 'mint feels   tighter' } }],
+    ['weigh plum 22', weigh('plum', 22, null)],
+    ['weigh Dark plum 22,5 g', weigh('Dark plum', 22.5, 'g')],
+    ['weigh plum 2 0.8oz', weigh('plum 2', 0.8, 'oz')],
     ['go stripe 3', { kind: 'go', to: { at: 'stripe', number: 3 } }],
     ['go st 3', null],
     ['go graft', { kind: 'go', to: { at: 'phase', phase: 'graft' } }],
@@ -27,7 +34,7 @@ describe('a typed line', () => {
     ['take 2', { kind: 'take', number: 2 }],
     ['stop', { kind: 'stop' }],
     ['bags', { kind: 'bags' }],
-    ['wh', { kind: 'show', what: 'where' }],
+    ['whe', { kind: 'show', what: 'where' }],
     ['help go', { kind: 'help', topic: 'go' }],
     ['quit', { kind: 'leave' }],
   ])('%j', (line, intent) => {
@@ -41,6 +48,17 @@ describe('a typed line', () => {
     ['next two', 'chat/not-a-count', 'two is not a whole number. For example: next 4.'],
     ['next -1', 'chat/not-a-count', '-1 is not a whole number. For example: next 4.'],
     ['note', 'chat/needs-more', 'Something is missing. For example: note TEXT.'],
+    ['weigh', 'chat/needs-more', 'Something is missing. For example: weigh plum 22 g.'],
+    [
+      'weigh plum -3',
+      'chat/not-a-weighing',
+      'plum -3 is not a yarn and a weight of 0 or more. For example: weigh plum 22 g.',
+    ],
+    [
+      'weigh 22 g',
+      'chat/not-a-weighing',
+      '22 g is not a yarn and a weight of 0 or more. For example: weigh plum 22 g.',
+    ],
     ['go', 'chat/needs-more', 'Something is missing. For example: go stripe 3.'],
     [
       'go home',
@@ -81,8 +99,8 @@ describe('a typed line', () => {
 
 describe('completion', () => {
   it.each([
-    ['n', ['next', 'note', 'notes']],
-    ['/wh', ['/where']],
+    ['n', ['next', 'note', 'notes', 'new']],
+    ['/whe', ['/where']],
     ['go s', ['go stripes', 'go seam', 'go stripe', 'go step']],
     ['go mark be', ['go mark before']],
     ['rip mark a', ['rip mark after']],

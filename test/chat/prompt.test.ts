@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { completeLine } from '../../source/chat/parse-line.ts';
 import { characterKey, makeKey } from '../../source/screen/keys/key.ts';
 import { emptyPrompt, type Prompt, promptKey, sent } from '../../source/screen/prompt.ts';
 
@@ -6,7 +7,7 @@ const type = (prompt: Prompt, text: string): Prompt =>
   [...text].reduce((at, character) => promptKey(at, characterKey(character)), prompt);
 
 const press = (prompt: Prompt, ...names: readonly string[]): Prompt =>
-  names.reduce((at, name) => promptKey(at, makeKey(name)), prompt);
+  names.reduce((at, name) => promptKey(at, makeKey(name), completeLine), prompt);
 
 describe('the prompt', () => {
   it('brings back what was sent, and what was being typed', () => {
@@ -24,7 +25,7 @@ describe('the prompt', () => {
   });
 
   it('completes a word, or as much as its choices share', () => {
-    expect(press(type(emptyPrompt, 'wh'), 'tab').line.text).toBe('where ');
+    expect(press(type(emptyPrompt, 'whe'), 'tab').line.text).toBe('where ');
     const choices = press(type(emptyPrompt, 'no'), 'tab');
     expect(choices.line.text).toBe('note');
     expect(choices.choices).toEqual(['note', 'notes']);

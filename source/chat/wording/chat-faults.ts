@@ -1,10 +1,10 @@
 import { exhaustive } from '../../shared/exhaustive.ts';
+import { formatChoice, formatList, say } from '../../shared/say.ts';
 import type { LandmarkFault } from '../../steps/landmarks.ts';
 import type { ChatFault } from '../intent.ts';
 import type { ReplyFault } from '../reply.ts';
 import { formatRipBackFault, formatSeenFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
-import { formatList } from './numbers.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
 export function formatChatFault(fault: ReplyFault): string {
@@ -34,44 +34,46 @@ function formatOwnFault(fault: ChatFault | LandmarkFault): string {
   switch (fault.code) {
     case 'chat/unknown-command':
       return fault.nearest
-        ? `There is no command ${fault.word}. Did you mean ${fault.nearest}?`
-        : `There is no command ${fault.word}. Type help to see them all.`;
+        ? say`There is no command ${fault.word}. Did you mean ${fault.nearest}?`
+        : say`There is no command ${fault.word}. Type help to see them all.`;
     case 'chat/ambiguous':
-      return `${fault.word} could be ${formatList(fault.choices, 'or')}: type one more letter.`;
+      return say`${fault.word} could be ${formatChoice(fault.choices)}: type one more letter.`;
     case 'chat/not-a-count':
-      return `${fault.word} is not a whole number. For example: ${fault.usage}.`;
+      return say`${fault.word} is not a whole number. For example: ${fault.usage}.`;
     case 'chat/not-a-choice':
-      return `${fault.word} is not one of ${formatList(fault.choices, 'or')}.`;
+      return say`${fault.word} is not one of ${formatChoice(fault.choices)}.`;
     case 'chat/needs-more':
-      return `Something is missing. For example: ${fault.usage}.`;
+      return say`Something is missing. For example: ${fault.usage}.`;
     case 'chat/unknown-place':
-      return `${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
+      return say`${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
     case 'chat/no-such-mark':
       return fault.known.length > 0
-        ? `There is no mark ${fault.name}. Marks: ${formatList(fault.known)}.`
-        : 'No marks have been made yet. Type mark and a name.';
+        ? say`There is no mark ${fault.name}. Marks: ${formatList(fault.known)}.`
+        : say`No marks have been made yet. Type mark and a name.`;
     case 'steps/no-such-place':
-      return `There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
+      return say`There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
     case 'chat/left-of-what':
-      return `Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
+      return say`Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
     case 'chat/which-edge':
-      return `Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
+      return say`Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
     case 'chat/too-many-needles':
-      return `${formatList(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
+      return say`${formatList(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
     case 'chat/count-of-what':
-      return `${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
+      return say`${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
     case 'chat/not-a-measurement':
-      return `${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+      return say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+    case 'chat/not-a-weighing':
+      return say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
     case 'chat/nothing-found-before':
-      return 'Nothing was said of this place yet: type find and what you see, without the word and.';
+      return say`Nothing was said of this place yet: type find and what you see, without the word and.`;
     case 'chat/nothing-offered':
-      return 'Nothing is on offer here: type find, rip or replan first.';
+      return say`Nothing is on offer here: type find, rip or replan first.`;
     case 'chat/not-offered':
       return fault.most === 1
-        ? 'There is one offer: type take.'
-        : `Which one? Type take and a number from 1 to ${fault.most}.`;
+        ? say`There is one offer: type take.`
+        : say`Which one? Type take and a number from 1 to ${fault.most}.`;
     case 'chat/nothing-to-stop':
-      return 'No way back and no mend is being guided.';
+      return say`No way back and no mend is being guided.`;
     default:
       return exhaustive(fault);
   }

@@ -5,11 +5,13 @@ import { opposite } from '../../bed/side.ts';
 import type { BriefFault, PlanFault } from '../../planning/fault.ts';
 import type { Neighbour } from '../../planning/neighbour.ts';
 import type { SessionFault } from '../../session/command.ts';
+import { count, formatChoice, formatList, say } from '../../shared/say.ts';
+import { formatCm } from '../../shared/units.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
-import { count, formatCm, formatList } from './numbers.ts';
 import { quote } from './values.ts';
+import { formatWeighFault } from './weighed.ts';
 
 export type Fault = BedFault | BriefFault | PlanFault | SessionFault;
 
@@ -18,70 +20,76 @@ export function formatFault(fault: Fault): string {
     case 'bed/needle-off-bed':
       return offBed(fault);
     case 'bed/needle-holds-loop':
-      return `Needle ${fault.needle} still holds a loop: move the loop before you push the needle to resting.`;
+      return say`Needle ${fault.needle} still holds a loop: move the loop before you push the needle to resting.`;
     case 'bed/needle-empty':
-      return `Needle ${fault.needle} has no loop to lift: look again where the edge of the work is.`;
+      return say`Needle ${fault.needle} has no loop to lift: look again where the edge of the work is.`;
     case 'bed/loop-on-resting-needle':
-      return `Needle ${fault.needle} rests but holds a loop: bring it to working before the pass.`;
+      return say`Needle ${fault.needle} rests but holds a loop: bring it to working before the pass.`;
     case 'bed/feeder-empty':
-      return `The feeder is empty, so a pass to the ${fault.to} would drop every stitch: thread a yarn first.`;
+      return say`The feeder is empty, so a pass to the ${fault.to} would drop every stitch: thread a yarn first.`;
     case 'bed/feeder-full':
-      return `The feeder holds ${fault.held}: take ${fault.held} out before you thread ${fault.yarn}.`;
+      return say`The feeder holds ${fault.held}: take ${fault.held} out before you thread ${fault.yarn}.`;
     case 'bed/yarn-not-in-feeder':
       return fault.held === null
-        ? `The feeder is empty, so ${fault.yarn} cannot be parked from it: thread ${fault.yarn} first.`
-        : `The feeder holds ${fault.held}, not ${fault.yarn}: park ${fault.held} instead.`;
+        ? say`The feeder is empty, so ${fault.yarn} cannot be parked from it: thread ${fault.yarn} first.`
+        : say`The feeder holds ${fault.held}, not ${fault.yarn}: park ${fault.held} instead.`;
     case 'bed/yarn-not-here':
-      return `There is no ${fault.yarn} to cut, in the feeder or parked: thread ${fault.yarn} first.`;
+      return say`There is no ${fault.yarn} to cut, in the feeder or parked: thread ${fault.yarn} first.`;
     case 'bed/carriage-already-there':
-      return `The carriage is already on the ${fault.side}: make this pass to the ${opposite(fault.side)}.`;
+      return say`The carriage is already on the ${fault.side}: make this pass to the ${opposite(fault.side)}.`;
     case 'bed/no-working-needles':
-      return 'No needle is working: bring the needles you want to knit on to working first.';
+      return say`No needle is working: bring the needles you want to knit on to working first.`;
     case 'bed/transfer-uneven':
-      return `A transfer from ${count(fault.fromCount, 'needle')} cannot go to ${count(fault.toCount, 'needle')}: name as many to set down on as to lift from.`;
+      return say`A transfer from ${count(fault.fromCount, 'needle')} cannot go to ${count(fault.toCount, 'needle')}: name as many to set down on as to lift from.`;
     case 'bed/nothing-to-take-off':
-      return 'The bed holds no loops, so there is nothing to take off: go on to the next step.';
+      return say`The bed holds no loops, so there is nothing to take off: go on to the next step.`;
     case 'bed/bed-not-empty':
-      return `The bed still holds ${stitches(fault.stitchCount)}: take the work off first.`;
+      return say`The bed still holds ${stitches(fault.stitchCount)}: take the work off first.`;
     case 'bed/loops-differ':
-      return `${count(fault.loopsOff, 'loop')} came off but ${count(fault.needleCount, 'needle')} would take them: choose as many needles as loops.`;
+      return say`${count(fault.loopsOff, 'loop')} came off but ${count(fault.needleCount, 'needle')} would take them: choose as many needles as loops.`;
 
     case 'plan/rows-not-whole-repeats':
       return notWholeRepeats(fault);
     case 'plan/too-few-stitches':
-      return `bag.stitches is ${fault.stitches}: two edges that move need at least ${stitches(fault.least)}.`;
+      return say`bag.stitches is ${fault.stitches}: two edges that move need at least ${stitches(fault.least)}.`;
     case 'plan/bed-too-short':
       return bedTooShort(fault);
     case 'plan/scraps-cord-short':
-      return `${fault.yarn} is ${Math.ceil(fault.shortGrams)} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.`;
+      return say`${fault.yarn} is ${Math.ceil(fault.shortGrams)} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.`;
     case 'plan/scraps-no-closer':
-      return `None of ${formatList(fault.scraps)} is enough for the last stripe, which also grafts and sews: add a longer leftover.`;
+      return say`None of ${formatList(fault.scraps)} is enough for the last stripe, which also grafts and sews: add a longer leftover.`;
     case 'plan/scraps-too-little':
       return scrapsTooLittle(fault);
     case 'plan/yarn-not-weighed':
-      return 'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.';
+      return say`No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.`;
     case 'plan/yarn-for-no-bag':
-      return `${fault.yarn} is ${Math.ceil(fault.shortGrams)} g short even for the smallest bag of this shape, ${sizeOf(fault.smallest)}: weigh it again, or take another yarn.`;
+      return say`${fault.yarn} is ${Math.ceil(fault.shortGrams)} g short even for the smallest bag of this shape, ${sizeOf(fault.smallest)}: weigh it again, or take another yarn.`;
 
     case 'session/nothing-to-confirm':
-      return 'The bag is finished: there is no step left to confirm.';
+      return say`The bag is finished: there is no step left to confirm.`;
     case 'session/too-many-steps':
       return fault.left === 1
-        ? `Only the last step is left, so ${fault.count} cannot be confirmed at once: confirm 1.`
-        : `${fault.count} steps cannot be confirmed: ${fault.left} are left, so give a whole number from 1 to ${fault.left}.`;
+        ? say`Only the last step is left, so ${fault.count} cannot be confirmed at once: confirm 1.`
+        : say`${fault.count} steps cannot be confirmed: ${fault.left} are left, so give a whole number from 1 to ${fault.left}.`;
     case 'session/nothing-to-take-back':
-      return 'There is nothing to take back: this is where the work began.';
+      return say`There is nothing to take back: this is where the work began.`;
     case 'session/nothing-to-redo':
-      return 'There is nothing to do again: nothing was taken back since the last step.';
+      return say`There is nothing to do again: nothing was taken back since the last step.`;
     case 'session/no-such-step':
-      return `There is no step ${fault.step}: this bag has steps 1 to ${fault.stepCount}.`;
+      return say`There is no step ${fault.step}: this bag has steps 1 to ${fault.stepCount}.`;
     case 'session/already-there':
-      return `You are there already: ${fault.done === 0 ? 'no step' : count(fault.done, 'step')} confirmed so far.`;
+      return fault.done === 0
+        ? say`You are there already: no step confirmed so far.`
+        : say`You are there already: ${count(fault.done, 'step')} confirmed so far.`;
     case 'session/nothing-to-say':
       return fault.what === 'note'
-        ? 'The note is empty: type what you want to remember after the word note.'
-        : 'The mark has no name: type a name for this place after the word mark.';
+        ? say`The note is empty: type what you want to remember after the word note.`
+        : say`The mark has no name: type a name for this place after the word mark.`;
 
+    case 'weigh/no-such-yarn':
+    case 'weigh/not-a-weight':
+    case 'weigh/more-than-before':
+      return formatWeighFault(fault);
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
       return formatRipBackFault(fault);
@@ -106,26 +114,26 @@ const stitches = (howMany: number): string => count(howMany, 'stitch', 'stitches
 
 function offBed({ needle, needleCount }: FaultOf<'bed/needle-off-bed'>): string {
   const [first, last] = [formatNeedle(needleCount, 0), formatNeedle(needleCount, needleCount - 1)];
-  return `There is no needle ${quote(needle).slice(1, -1)}: the bed runs from ${first} to L1 and from R1 to ${last}.`;
+  return say`There is no needle ${quote(needle).slice(1, -1)}: the bed runs from ${first} to L1 and from R1 to ${last}.`;
 }
 
 function notWholeRepeats({ rows, stepRows, nearest }: FaultOf<'plan/rows-not-whole-repeats'>): string {
-  const choose = `take ${formatList(nearest.map(String), 'or')}`;
+  const choose = say`take ${formatChoice(nearest.map(String))}`;
   return rows % stepRows === 0
-    ? `bag.rows is ${rows}, too few for a single shaping move: ${choose}.`
-    : `bag.rows is ${rows}, but whole stripe repeats and shaping moves come out every ${count(stepRows, 'row')}: ${choose}.`;
+    ? say`bag.rows is ${rows}, too few for a single shaping move: ${choose}.`
+    : say`bag.rows is ${rows}, but whole stripe repeats and shaping moves come out every ${count(stepRows, 'row')}: ${choose}.`;
 }
 
 function bedTooShort({ stitches: wanted, usable, nearest }: FaultOf<'plan/bed-too-short'>): string {
-  const short = `The bag is ${stitches(wanted)} deep, but the bed has ${count(usable, 'needle')} within its margins`;
+  const short = say`The bag is ${stitches(wanted)} deep, but the bed has ${count(usable, 'needle')} within its margins`;
   return nearest
-    ? `${short}: the nearest that can crawl is ${stitches(nearest.stitches)}, ${sizeOf(nearest)}.`
-    : `${short}, too few for any bag: take a longer bed, or narrower margins.`;
+    ? say`${short}: the nearest that can crawl is ${stitches(nearest.stitches)}, ${sizeOf(nearest)}.`
+    : say`${short}, too few for any bag: take a longer bed, or narrower margins.`;
 }
 
 /** Rounded down: what it names must fit. */
 const sizeOf = ({ widthCm, depthCm }: Neighbour): string =>
-  `${roundedDown(widthCm)} wide and ${roundedDown(depthCm)} deep`;
+  say`${roundedDown(widthCm)} wide and ${roundedDown(depthCm)} deep`;
 
 const roundedDown = (cm: number): string => formatCm(Math.floor(cm * 10 + 1e-9) / 10);
 
@@ -133,9 +141,9 @@ function scrapsTooLittle(fault: FaultOf<'plan/scraps-too-little'>): string {
   const { stripes: wanted, stripeRows, possible, everyOther, scraps, largest } = fault;
   const each = formatList(scraps.map(({ yarn, stripes: howMany }) => `${yarn} ${howMany}`));
   const capped = scraps.some((scrap) => scrap.stripes === everyOther);
-  const why = capped ? `${each}; no yarn can knit more than every other stripe` : each;
+  const why = capped ? say`${each}; no yarn can knit more than every other stripe` : each;
   const mend = largest
-    ? `the largest they make is ${sizeOf(largest)}, with bag.stitches ${largest.stitches} and bag.rows ${largest.rows}; or add a yarn`
-    : 'add a yarn, or make the bag smaller';
-  return `The bag has ${wanted} stripes of ${count(stripeRows, 'row')}, and the scraps knit ${possible} of them (${why}): ${mend}.`;
+    ? say`the largest they make is ${sizeOf(largest)}, with bag.stitches ${largest.stitches} and bag.rows ${largest.rows}; or add a yarn`
+    : say`add a yarn, or make the bag smaller`;
+  return say`The bag has ${wanted} stripes of ${count(stripeRows, 'row')}, and the scraps knit ${possible} of them (${why}): ${mend}.`;
 }

@@ -1,5 +1,5 @@
 /** What the fields of a brief mean: their units, and what to write where one is missing. */
-import { count } from './numbers.ts';
+import { count, say } from '../../shared/say.ts';
 
 const lastKey = (field: string): string => /[^.]*$/.exec(field)?.[0] ?? '';
 
@@ -24,24 +24,24 @@ const units: readonly (readonly [ending: string, unit: string])[] = [
 ];
 
 /** What to write where a field is missing; null where the name says it all. */
-export const toWrite = (field: string): string | null => contents.get(lastKey(field)) ?? null;
+export const toWrite = (field: string): string | null => contents.get(lastKey(field))?.() ?? null;
 
-const contents: ReadonlyMap<string, string> = new Map([
-  ['name', 'what the bag is called'],
-  ['bed', 'needles and pitchMm of your bed'],
-  ['needles', 'how many needles the bed has'],
-  ['pitchMm', 'the distance from needle to needle in mm'],
-  ['swatch', 'its stitches, rows, widthCm and heightCm'],
-  ['stitches', 'how many stitches'],
-  ['rows', 'how many rows'],
-  ['widthCm', 'the width in cm'],
-  ['heightCm', 'the height in cm'],
-  ['bag', 'widthCm and depthCm, or contents, or stitches and rows'],
-  ['depthCm', 'the depth in cm'],
-  ['girthCm', 'the girth of what goes in, in cm'],
-  ['yarns', 'each yarn by name, with its colour and metresPer100g'],
-  ['colour', 'a colour such as "#6b2d5c"'],
-  ['metresPer100g', 'how many metres weigh 100 g'],
-  ['stripes', 'one repeat, each stripe with its yarn and rows'],
-  ['yarn', 'the name of one of the yarns'],
+const contents: ReadonlyMap<string, () => string> = new Map([
+  ['name', () => say`what the bag is called`],
+  ['bed', () => say`needles and pitchMm of your bed`],
+  ['needles', () => say`how many needles the bed has`],
+  ['pitchMm', () => say`the distance from needle to needle in mm`],
+  ['swatch', () => say`its stitches, rows, widthCm and heightCm`],
+  ['stitches', () => say`how many stitches`],
+  ['rows', () => say`how many rows`],
+  ['widthCm', () => say`the width in cm`],
+  ['heightCm', () => say`the height in cm`],
+  ['bag', () => say`widthCm and depthCm, or contents, or stitches and rows`],
+  ['depthCm', () => say`the depth in cm`],
+  ['girthCm', () => say`the girth of what goes in, in cm`],
+  ['yarns', () => say`each yarn by name, with its colour and metresPer100g`],
+  ['colour', () => say`a colour such as "#6b2d5c"`],
+  ['metresPer100g', () => say`how many metres weigh 100 g`],
+  ['stripes', () => say`one repeat, each stripe with its yarn and rows`],
+  ['yarn', () => say`the name of one of the yarns`],
 ]);

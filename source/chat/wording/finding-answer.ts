@@ -4,26 +4,27 @@ import { type Fact, facts, type Looks } from '../../session/locate/seen.ts';
 import type { Mend } from '../../session/mend.ts';
 import type { RipBack } from '../../session/rip-back/rip-back.ts';
 import type { Session } from '../../session/session.ts';
+import { count, formatChoice, say } from '../../shared/say.ts';
 import { formatLook, formatMend, formatQuestion, formatRipBack, formatRipStep } from './finding.ts';
-import { count, formatList } from './numbers.ts';
 import { sayPlace } from './place.ts';
+import { sayYarn } from './yarns.ts';
 
-export const sayHere = (session: Session): string => `That is where you are: ${sayPlace(session)}`;
+export const sayHere = (session: Session): string => say`That is where you are: ${sayPlace(session)}`;
 
 export const sayHereToo = (session: Session): string =>
-  `Where you are looks like that too: ${sayPlace(session)}`;
+  say`Where you are looks like that too: ${sayPlace(session)}`;
 
 /** The one place. */
 export const sayOnly = (place: Place): readonly string[] => [
-  `It is here: ${formatLook(place)}.`,
-  `To go there type take 1, or go step ${place.done + 1}.`,
+  say`It is here: ${formatLook(place)}.`,
+  say`To go there type take 1, or go step ${place.done + 1}.`,
 ];
 
 /** How many look alike, and the first few facts that would tell them apart. */
 export function sayMany(howMany: number, tellApart: readonly Fact[]): string {
-  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact]);
-  const apart = facts.length === 0 ? '' : ` Apart they are told by ${formatList(facts, 'or')}.`;
-  return `${howMany} places look like that.${apart}`;
+  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact]());
+  const many = say`${howMany} places look like that.`;
+  return facts.length === 0 ? many : `${many} ${say`Apart they are told by ${formatChoice(facts)}.`}`;
 }
 
 /** Places under their numbers, by the facts that are not the same in all that look alike. */
@@ -31,50 +32,57 @@ export function sayPlaces(listed: readonly Place[], alike: readonly Place[]): re
   const telling = facts.filter((fact) => alike.some(({ looks }) => looks[fact] !== alike[0]?.looks[fact]));
   const lines = listed.map(({ done, looks }, i) => {
     const shown = telling.map((fact) => showFact(fact, looks)).join(', ');
-    return `  ${i + 1}  step ${done + 1} next${shown === '' ? '' : `: ${shown}`}`;
+    return `  ${i + 1}  ${say`step ${done + 1} next`}${shown === '' ? '' : `: ${shown}`}`;
   });
-  return [`${alike.length} places look like that; take and a number goes to one:`, ...lines];
+  return [say`${alike.length} places look like that; take and a number goes to one:`, ...lines];
 }
 
-const factLabels: Readonly<Record<Fact, string>> = {
-  carriage: 'carriage',
-  lastColour: 'last row',
-  feeder: 'feeder',
-  left: 'left edge',
-  right: 'right edge',
-  stitches: 'needles with loops',
-  wasteRows: 'waste rows',
-  stripesCounted: 'stripes',
-  rowCounter: 'row counter',
+const factLabels: Readonly<Record<Fact, () => string>> = {
+  carriage: () => say`carriage`,
+  lastColour: () => say`last row`,
+  feeder: () => say`feeder`,
+  left: () => say`left edge`,
+  right: () => say`right edge`,
+  stitches: () => say`needles with loops`,
+  wasteRows: () => say`waste rows`,
+  stripesCounted: () => say`stripes`,
+  rowCounter: () => say`row counter`,
 };
 
-const showFact = (fact: Fact, looks: Looks): string => `${factLabels[fact]} ${looks[fact] ?? 'empty'}`;
+function showFact(fact: Fact, looks: Looks): string {
+  if (fact === 'carriage') return say`carriage ${looks.carriage}`;
+  const look = looks[fact];
+  if (look === null) return `${factLabels[fact]()} ${say`empty`}`;
+  return `${factLabels[fact]()} ${typeof look === 'string' ? sayYarn(look) : look}`;
+}
 
-const answers: Readonly<Record<Fact, string>> = {
-  carriage: 'carriage left',
-  lastColour: 'and the yarn',
-  feeder: 'feeder and the yarn',
-  left: 'left and the needle',
-  right: 'right and the needle',
-  stitches: 'stitches and the count',
-  wasteRows: 'waste and the count',
-  stripesCounted: 'stripes and the count',
-  rowCounter: 'row and the count',
+const answers: Readonly<Record<Fact, () => string>> = {
+  carriage: () => say`carriage left`,
+  lastColour: () => say`the yarn`,
+  feeder: () => say`feeder and the yarn`,
+  left: () => say`left and the needle`,
+  right: () => say`right and the needle`,
+  stitches: () => say`stitches and the count`,
+  wasteRows: () => say`waste and the count`,
+  stripesCounted: () => say`stripes and the count`,
+  rowCounter: () => say`row and the count`,
 };
 
 /** The most telling question, and how to answer it. */
 export const sayQuestion = (fact: Fact): string =>
-  `${formatQuestion(fact)} Type find and ${answers[fact].replace(/^and /, '')}; or find unsure.`;
+  say`${formatQuestion(fact)} Type find and ${answers[fact]()}; or find unsure.`;
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
 export const sayNoSlip = (
   doubtful: readonly { readonly name: string; readonly place: Place }[],
 ): readonly string[] => [
-  'No place in this bag looks like that, and no one slip explains it.',
+  say`No place in this bag looks like that, and no one slip explains it.`,
   doubtful.length === 0
-    ? 'Read it again, and leave out what you are least sure of.'
-    : 'One thing may be read wrong; take and a number goes there:',
-  ...doubtful.map(({ name, place }, i) => `  ${i + 1}  without ${name}: step ${place.done + 1} comes next`),
+    ? say`Read it again, and leave out what you are least sure of.`
+    : say`One thing may be read wrong; take and a number goes there:`,
+  ...doubtful.map(
+    ({ name, place }, i) => say`  ${i + 1}  without ${name}: step ${place.done + 1} comes next`,
+  ),
 ];
 
 /** Steps of a way shown before it is taken. */
@@ -87,7 +95,7 @@ export function sayMend(mend: Mend, number: number, brief: boolean): readonly st
   const fits = hands.length <= stepsShown && !brief;
   const shown = fits ? hands : hands.slice(0, 1);
   const more = hands.length - shown.length;
-  const last = more > 0 ? [`     and ${count(more, 'more step', 'more steps')}.`] : [];
+  const last = more > 0 ? [`     ${say`and ${count(more, 'more step', 'more steps')}.`}`] : [];
   return [
     `  ${number}  ${heading}`,
     ...shown.map((text) => `     ${text}`),
@@ -98,12 +106,12 @@ export function sayMend(mend: Mend, number: number, brief: boolean): readonly st
 /** How the mends above are taken. */
 export const sayTake = (first: number, last: number): string =>
   first === last
-    ? `To be guided through it, type take ${first}.`
-    : 'To be guided through one of them, type take and its number.';
+    ? say`To be guided through it, type take ${first}.`
+    : say`To be guided through one of them, type take and its number.`;
 
 /** What tells a needle left working from a decrease that is missing. */
 export const sayLoose = (needle: string): string =>
-  `Does the loop on ${needle} hang on nothing below it? Type find and loose; or find and firm.`;
+  say`Does the loop on ${needle} hang on nothing below it? Type find and loose; or find and firm.`;
 
 /** The way back before it is taken: how far, what cannot be undone, and its first steps. */
 export function sayWayBack(back: RipBack): readonly string[] {
@@ -112,16 +120,18 @@ export function sayWayBack(back: RipBack): readonly string[] {
   return [
     formatRipBack(back),
     ...texts.slice(0, stepsShown).map((text, i) => `  ${i + 1}  ${text}`),
-    ...(more > 0 ? [`  and ${count(more, 'more step', 'more steps')}.`] : []),
-    'Type take to be guided back. Enter confirms each step, Left takes it back.',
+    ...(more > 0 ? [`  ${say`and ${count(more, 'more step', 'more steps')}.`}`] : []),
+    say`Type take to be guided back. Enter confirms each step, Left takes it back.`,
   ];
 }
 
-export const sayBegun = 'One step at a time: Enter confirms, Left takes back, stop leaves it.';
-export const sayLeft = 'Left off. Nothing more is taken back or mended; type where to see the place.';
+export const sayBegun = (): string =>
+  say`One step at a time: Enter confirms, Left takes back, stop leaves it.`;
+export const sayLeft = (): string =>
+  say`Left off. Nothing more is taken back or mended; type where to see the place.`;
 
 /** The plan was changed by hand work left half done: the bed is not what a place must look like. */
-export const sayHalfMended =
-  'Left off. What your hands have changed stays changed: type find and what you see to go on.';
+export const sayHalfMended = (): string =>
+  say`Left off. What your hands have changed stays changed: type find and what you see to go on.`;
 
-export const formatFact = (fact: Fact): string => factLabels[fact];
+export const formatFact = (fact: Fact): string => factLabels[fact]();

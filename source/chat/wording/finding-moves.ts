@@ -5,7 +5,8 @@ import type { LoopRun, ReverseFault, ReverseMove } from '../../bed/reverse-move.
 import { endTailCm } from '../../planning/tails.ts';
 import type { MendMove } from '../../session/mend.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { formatList } from './numbers.ts';
+import { formatList, say } from '../../shared/say.ts';
+import { sayYarn } from './yarns.ts';
 
 export const formatMendMove = (move: MendMove): string =>
   'undo' in move ? formatReverseMove(move) : formatBedMove(move);
@@ -13,29 +14,29 @@ export const formatMendMove = (move: MendMove): string =>
 function formatBedMove(move: BedMove): string {
   switch (move.move) {
     case 'work':
-      return `Bring ${needleList(move.needles)} to working.`;
+      return say`Bring ${needleList(move.needles)} to working.`;
     case 'rest':
-      return `Push ${needleList(move.needles)} to resting.`;
+      return say`Push ${needleList(move.needles)} to resting.`;
     case 'stand':
-      return `Put the carriage on the ${move.side}.`;
+      return say`Put the carriage on the ${move.side}.`;
     case 'cast-on':
-      return `Cast on with ${move.yarn}.`;
+      return say`Cast on with ${sayYarn(move.yarn)}.`;
     case 'feed':
-      return `Thread ${move.yarn} into the feeder.`;
+      return say`Thread ${sayYarn(move.yarn)} into the feeder.`;
     case 'park':
-      return `Take ${move.yarn} out of the feeder and park it at the ${move.end} end.`;
+      return say`Take ${sayYarn(move.yarn)} out of the feeder and park it at the ${move.end} end.`;
     case 'cut':
-      return `Cut ${move.yarn}, leaving ${endTailCm} cm.`;
+      return say`Cut ${sayYarn(move.yarn)}, leaving ${endTailCm} cm.`;
     case 'knit':
-      return `Knit one row to the ${move.to}.`;
+      return say`Knit one row to the ${move.to}.`;
     case 'slip':
-      return `Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
+      return say`Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
     case 'transfer':
-      return `With the tool, lift the loops of ${needleList(move.from)} and set them on ${needleList(move.to)}.`;
+      return say`With the tool, lift the loops of ${needleList(move.from)} and set them on ${needleList(move.to)}.`;
     case 'take-off':
-      return 'Take the work off the needles.';
+      return say`Take the work off the needles.`;
     case 'rehang':
-      return `Hang the loops from ${move.left} to ${move.right}.`;
+      return say`Hang the loops from ${move.left} to ${move.right}.`;
     default:
       return exhaustive(move);
   }
@@ -44,33 +45,33 @@ function formatBedMove(move: BedMove): string {
 function formatReverseMove(move: ReverseMove): string {
   switch (move.undo) {
     case 'work':
-      return `Push ${needleList(move.needles)} back to resting.`;
+      return say`Push ${needleList(move.needles)} back to resting.`;
     case 'rest':
-      return `Bring ${needleList(move.needles)} back to working.`;
+      return say`Bring ${needleList(move.needles)} back to working.`;
     case 'stand':
-      return `The carriage stood on the ${move.back}.`;
+      return say`The carriage stood on the ${move.back}.`;
     case 'slip':
-      return `Bring the carriage back to the ${move.back} without knitting.`;
+      return say`Bring the carriage back to the ${move.back} without knitting.`;
     case 'cast-on':
-      return 'Take the cast-on loops off the needles.';
+      return say`Take the cast-on loops off the needles.`;
     case 'feed':
       return move.parkedAt === null
-        ? `Take ${move.yarn} out of the feeder.`
-        : `Take ${move.yarn} out of the feeder, back to its place at the ${move.parkedAt} end.`;
+        ? say`Take ${sayYarn(move.yarn)} out of the feeder.`
+        : say`Take ${sayYarn(move.yarn)} out of the feeder, back to its place at the ${move.parkedAt} end.`;
     case 'park':
-      return `Put ${move.yarn} back into the feeder.`;
+      return say`Put ${sayYarn(move.yarn)} back into the feeder.`;
     case 'cut':
-      return `Join ${move.yarn} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt)}.`;
+      return say`Join ${sayYarn(move.yarn)} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt)}.`;
     case 'knit':
       return formatPullOut(move.yarn, move.catches, move.back);
     case 'transfer':
       return formatSetBack(move);
     case 'take-off':
-      return `Hang the loops again from the waste rows: ${hungOn(move.hangs)}.`;
+      return say`Hang the loops again from the waste rows: ${hungOn(move.hangs)}.`;
     case 'rehang':
-      return `Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
+      return say`Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
     case 'stray':
-      return `Drop the loose loop off ${move.needle} and push the needle to resting.`;
+      return say`Drop the loose loop off ${move.needle} and push the needle to resting.`;
     case 'hand':
       return formatHandBack(move.what);
     default:
@@ -79,53 +80,55 @@ function formatReverseMove(move: ReverseMove): string {
 }
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right'): string =>
-  place === 'feeder' ? 'it goes back into the feeder' : `it waits at the ${place} end`;
+  place === 'feeder' ? say`it goes back into the feeder` : say`it waits at the ${place} end`;
 
 /** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
 function needleList(names: readonly string[]): string {
-  return names.length > 4 ? `${names[0]} to ${names.at(-1)}` : formatList(names);
+  return names.length > 4 ? say`${names[0] ?? ''} to ${names.at(-1) ?? ''}` : formatList(names);
 }
 
-const edges = (runs: readonly LoopRun[]): string => `from ${runs[0]?.first} to ${runs.at(-1)?.last}`;
-
-function hungOn(runs: readonly LoopRun[]): string {
-  return `one on each needle ${edges(runs)}`;
-}
+const hungOn = (runs: readonly LoopRun[]): string =>
+  say`one on each needle from ${runs[0]?.first ?? ''} to ${runs.at(-1)?.last ?? ''}`;
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
 function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {
-    const where = first === last ? first : `each from ${first} to ${last}`;
+    const where = first === last ? first : say`each from ${first} to ${last}`;
     if (loops === 1) return [];
-    return loops === 0 ? [`none on ${where}, which stays working`] : [`${loops} together on ${where}`];
+    return loops === 0 ? [say`none on ${where}, which stays working`] : [say`${loops} together on ${where}`];
   });
-  const caught = [`one loop on each needle ${edges(catches)}`, ...exceptions];
-  return `Pull out the row of ${yarn} gently, catching every loop: ${formatList(caught)}. Bring the carriage back to the ${back} without knitting.`;
+  const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
+  const caught = [say`one loop on each needle from ${left} to ${right}`, ...exceptions];
+  return say`Pull out the row of ${sayYarn(yarn)} gently, catching every loop: ${formatList(caught)}. Bring the carriage back to the ${back} without knitting.`;
 }
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>): string {
   const [from, to] = [needleList(move.from), needleList(move.to)];
   return move.rests.length === 0
-    ? `Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1)}.`
-    : `Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} to resting.`;
+    ? say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`
+    : say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} to resting.`;
 }
 
 function formatHandBack(what: HandMove): string {
   switch (what.move) {
     case 'bite':
-      return `Unpick the bite that opens ${what.opens} and finishes ${what.finishes}.`;
+      return say`Unpick the bite that opens ${what.opens} and finishes ${what.finishes}.`;
     case 'bars':
-      return `Draw the thread out from under ${what.count === 1 ? 'the last bar' : `the last ${what.count} bars`} on the ${what.side}.`;
+      return what.count === 1
+        ? say`Draw the thread out from under the last bar on the ${what.side}.`
+        : say`Draw the thread out from under the last ${what.count} bars on the ${what.side}.`;
     case 'draw-up':
-      return 'Ease the drawn-up thread.';
+      return say`Ease the drawn-up thread.`;
     case 'fasten':
-      return 'Undo the fastening.';
+      return say`Undo the fastening.`;
     case 'thread':
-      return `Draw the cord back out of eyelet ${what.eyelet}.`;
+      return say`Draw the cord back out of eyelet ${what.eyelet}.`;
     case 'release':
-      return `The ${what.what === 'waste' ? 'waste rows are' : 'ravel cord is'} out and not put back: hold the open loops on a spare strand.`;
+      return what.what === 'waste'
+        ? say`The waste rows are out and not put back: hold the open loops on a spare strand.`
+        : say`The ravel cord is out and not put back: hold the open loops on a spare strand.`;
     case 'measure':
-      return `Measure ${what.lengthCm} cm again.`;
+      return say`Measure ${what.lengthCm} cm again.`;
     default:
       return exhaustive(what);
   }
@@ -135,9 +138,9 @@ function formatHandBack(what: HandMove): string {
 export function formatReverseFault(fault: Exclude<ReverseFault, BedFault>): string {
   switch (fault.code) {
     case 'reverse/other-yarn':
-      return `The loop on ${fault.needle} is ${fault.held ?? 'of another yarn'}, not ${fault.yarn}: look again which row is the last.`;
+      return say`The loop on ${fault.needle} is ${fault.held === null ? say`of another yarn` : sayYarn(fault.held)}, not ${sayYarn(fault.yarn)}: look again which row is the last.`;
     case 'reverse/too-few-loops':
-      return `${fault.needle} holds fewer than ${fault.loops} loops: look again where the doubled stitch is.`;
+      return say`${fault.needle} holds fewer than ${fault.loops} loops: look again where the doubled stitch is.`;
     default:
       return exhaustive(fault);
   }

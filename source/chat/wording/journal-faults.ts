@@ -3,74 +3,74 @@ import type { LessonFault } from '../../journal/lesson.ts';
 import type { PlayerFault } from '../../journal/player-actions.ts';
 import type { SessionFault } from '../../session/command.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { count } from './numbers.ts';
+import { count, say } from '../../shared/say.ts';
 
-const lineFaults: Readonly<Record<LineFault, string>> = {
-  'not-text': 'holds bytes that are not text',
-  'not-json': 'is not JSON',
-  'no-checksum': 'has lost its checksum',
-  checksum: 'does not fit its checksum: it was changed, or a line before it is missing',
-  'wrong-fields': 'does not have the fields it should',
-  'out-of-place': 'calls the bag finished where it is not',
+const lineFaults: Readonly<Record<LineFault, () => string>> = {
+  'not-text': () => say`holds bytes that are not text`,
+  'not-json': () => say`is not JSON`,
+  'no-checksum': () => say`has lost its checksum`,
+  checksum: () => say`does not fit its checksum: it was changed, or a line before it is missing`,
+  'wrong-fields': () => say`does not have the fields it should`,
+  'out-of-place': () => say`calls the bag finished where it is not`,
 };
 
 /** Why a log cannot be read to its end, and what to do about it. */
 export function formatJournalFault(fault: JournalFault): string {
   switch (fault.code) {
     case 'journal/not-a-log':
-      return 'This file is not a Slantwise log. Name a file that Slantwise wrote.';
+      return say`This file is not a Slantwise log. Name a file that Slantwise wrote.`;
     case 'journal/no-header':
-      return 'This log was cut off before anything was recorded in it. Start the bag from its brief, in a new log.';
+      return say`This log was cut off before anything was recorded in it. Start the bag from its brief, in a new log.`;
     case 'journal/newer-version':
-      return `This log is written in format ${fault.version} and this program reads up to ${fault.known}: open it with a newer Slantwise.`;
+      return say`This log is written in format ${fault.version} and this program reads up to ${fault.known}: open it with a newer Slantwise.`;
     case 'journal/damaged-line':
-      return `Line ${fault.line} ${lineFaults[fault.reason]}. ${soundPart(fault.line)}${laterStep(fault.laterStep)}`;
+      return `${say`Line ${fault.line} ${lineFaults[fault.reason]()}.`} ${soundPart(fault.line)}${laterStep(fault.laterStep)}`;
     case 'journal/step-differs':
-      return `Line ${fault.line} says ${count(fault.recorded, 'step')} were done where ${fault.reached} come out. ${soundPart(fault.line)}`;
+      return say`Line ${fault.line} says ${count(fault.recorded, 'step')} were done where ${fault.reached} come out. ${soundPart(fault.line)}`;
     case 'journal/command-refused':
-      return `Line ${fault.line} records something that cannot be done there (${fault.fault.code}). ${soundPart(fault.line)}`;
+      return say`Line ${fault.line} records something that cannot be done there (${fault.fault.code}). ${soundPart(fault.line)}`;
     case 'journal/unknown-event':
-      return `Line ${fault.line} records "${fault.name}", which this program does not know: open the log with a newer Slantwise.`;
+      return say`Line ${fault.line} records "${fault.name}", which this program does not know: open the log with a newer Slantwise.`;
     case 'journal/brief':
-      return `This program cannot plan the brief in this log (${fault.fault.code}): open it with Slantwise ${fault.program}, which began it.`;
+      return say`This program cannot plan the brief in this log (${fault.fault.code}): open it with Slantwise ${fault.program}, which began it.`;
     case 'journal/plan-differs':
-      return `This program plans the bag otherwise (${fault.figure}: ${fault.planned}, in the log ${fault.recorded}): open it with Slantwise ${fault.program}, which began it.`;
+      return say`This program plans the bag otherwise (${fault.figure}: ${fault.planned}, in the log ${fault.recorded}): open it with Slantwise ${fault.program}, which began it.`;
     default:
       return exhaustive(fault);
   }
 }
 
-const soundPart = (line: number): string =>
-  line === 1
-    ? 'Nothing after it can be used.'
-    : `${line === 2 ? 'Line 1 is' : `Lines 1 to ${line - 1} are`} sound.`;
+function soundPart(line: number): string {
+  if (line === 1) return say`Nothing after it can be used.`;
+  return line === 2 ? say`Line 1 is sound.` : say`Lines 1 to ${line - 1} are sound.`;
+}
 
 const laterStep = (step: number | null): string =>
-  step === null ? '' : ` Later lines say that ${count(step, 'step')} had been done.`;
+  step === null ? '' : ` ${say`Later lines say that ${count(step, 'step')} had been done.`}`;
 
 /** The last line was being written when the program or the machine stopped: what became of it. */
 export const formatTornTail = (keptAs: string | null): string =>
   keptAs === null
-    ? 'The last line of the log was cut off and belongs to no step that was confirmed.'
-    : `The last line of the log was cut off, by a crash perhaps. It is kept in ${keptAs}; all before it is sound.`;
+    ? say`The last line of the log was cut off and belongs to no step that was confirmed.`
+    : say`The last line of the log was cut off, by a crash perhaps. It is kept in ${keptAs}; all before it is sound.`;
 
 /** Why the player stays where it is. */
 export function formatPlayerFault(fault: PlayerFault): string {
   switch (fault.code) {
     case 'player/at-start':
-      return 'This is the beginning of the log.';
+      return say`This is the beginning of the log.`;
     case 'player/at-end':
-      return 'This is the end of the log.';
+      return say`This is the end of the log.`;
     case 'player/no-more-marks':
-      return 'There is no mark further on.';
+      return say`There is no mark further on.`;
     case 'player/fastest':
-      return `${fault.speed} times is as fast as it goes.`;
+      return say`${fault.speed} times is as fast as it goes.`;
     case 'player/slowest':
-      return `${fault.speed} times is as slow as it goes.`;
+      return say`${fault.speed} times is as slow as it goes.`;
     case 'player/phase-not-reached':
-      return `The log never comes to this part of the work: ${fault.phase}.`;
+      return say`The log never comes to this part of the work: ${fault.phase}.`;
     case 'player/stripe-not-reached':
-      return `The log never comes to stripe ${fault.stripe}.`;
+      return say`The log never comes to stripe ${fault.stripe}.`;
     default:
       return exhaustive(fault);
   }
@@ -78,5 +78,5 @@ export function formatPlayerFault(fault: PlayerFault): string {
 
 /** Why a lesson cannot be made. */
 export function formatLessonFault(fault: Exclude<LessonFault, SessionFault>): string {
-  return `There is no event ${fault.after}: the log has ${count(fault.events, 'event')}.`;
+  return say`There is no event ${fault.after}: the log has ${count(fault.events, 'event')}.`;
 }

@@ -1,20 +1,20 @@
 import type { LessonFault } from '../../journal/lesson.ts';
 import type { SessionFault } from '../../session/command.ts';
+import { count, say } from '../../shared/say.ts';
 import type { LessonLineFault } from '../lesson-lines.ts';
 import { formatFault } from './faults.ts';
 import { formatLessonFault } from './journal-faults.ts';
-import { count } from './numbers.ts';
 import { quote } from './values.ts';
 
 /** Why a teacher's line cannot be used, and what one looks like. */
 export function formatLessonLineFault(fault: LessonLineFault): string {
   switch (fault.code) {
     case 'lesson/not-understood':
-      return `Line ${fault.line} is not understood: ${quote(fault.text)}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`;
+      return say`Line ${fault.line} is not understood: ${quote(fault.text)}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`;
     case 'lesson/step-not-reached':
-      return `Line ${fault.line} names step ${fault.step}, which the log never comes to: it goes from step 1 to ${fault.most}.`;
+      return say`Line ${fault.line} names step ${fault.step}, which the log never comes to: it goes from step 1 to ${fault.most}.`;
     case 'lesson/nothing-added':
-      return 'There is no line to add. For example: 33 say Watch the left edge.';
+      return say`There is no line to add. For example: 33 say Watch the left edge.`;
   }
 }
 
@@ -26,4 +26,4 @@ const isLessonFault = (fault: LessonFault): fault is Exclude<LessonFault, Sessio
   fault.code === 'lesson/no-such-event';
 
 export const sayLessonWritten = (path: string, added: number): string =>
-  `${count(added, 'line')} added; the lesson is in ${path}. Play it: slantwise replay ${path}`;
+  say`${count(added, 'line')} added; the lesson is in ${path}. Play it: slantwise replay ${path}`;

@@ -1,5 +1,5 @@
 import type { Tally } from '../../journal/check.ts';
-import { count } from './numbers.ts';
+import { count, say } from '../../shared/say.ts';
 
 /** `1 h 4 min`, `12 min`, `40 s`. */
 export function formatDuration(seconds: number): string {
@@ -11,16 +11,16 @@ export function formatDuration(seconds: number): string {
 /** What a sound log holds, in a few lines. */
 export const formatTally = (tally: Tally): string =>
   [
-    `${tally.name}: the log is sound.`,
-    `${count(tally.events, 'event')} in ${count(tally.sittings, 'sitting')}, ${formatDuration(tally.durationS)} recorded, rests included.`,
-    tally.finished ? 'The bag is finished.' : `${tally.step} of ${tally.stepCount} steps confirmed.`,
+    say`${tally.name}: the log is sound.`,
+    say`${count(tally.events, 'event')} in ${count(tally.sittings, 'sitting')}, ${formatDuration(tally.durationS)} recorded, rests included.`,
+    tally.finished ? say`The bag is finished.` : say`${tally.step} of ${tally.stepCount} steps confirmed.`,
   ].join('\n');
 
 /** One bag in a list. */
 export function formatBag(tally: Tally | null, path: string, lastUsed: Date): string {
   const day = lastUsed.toISOString().slice(0, 10);
-  if (!tally) return `${day}  cannot be read  ${path}`;
-  const state = tally.finished ? 'finished' : `step ${tally.step + 1} of ${tally.stepCount} next`;
+  if (!tally) return `${day}  ${say`cannot be read`}  ${path}`;
+  const state = tally.finished ? say`finished` : say`step ${tally.step + 1} of ${tally.stepCount} next`;
   return `${day}  ${tally.name}, ${state}  ${path}`;
 }
 
@@ -35,20 +35,21 @@ const mostBags = 8;
 
 /** The bags used last, and how to make another like one of them. */
 export function sayBags(bags: readonly Bag[]): readonly string[] {
-  if (bags.length === 0) return ['No bags in the folder of logs yet.'];
+  if (bags.length === 0) return [say`No bags in the folder of logs yet.`];
   const more = bags.length - mostBags;
   return [
     ...bags
       .slice(0, mostBags)
       .map(({ tally, path, lastUsed }) => formatBag(tally.ok ? tally.value : null, path, lastUsed)),
-    ...(more > 0 ? [`and ${more} more: slantwise bags lists them all.`] : []),
-    'To make another like one of them, leave and type slantwise work --like and its file.',
+    ...(more > 0 ? [say`and ${more} more: slantwise bags lists them all.`] : []),
+    say`To make another like one of them, leave and type slantwise work --like and its file.`,
   ];
 }
 
 /** What is asked for cannot be had together. */
-export const sayLikeAlone = 'Give --like or a brief, not both: the brief comes from the log.';
+export const sayLikeAlone = (): string =>
+  say`Give --like or a brief, not both: the brief comes from the log.`;
 
 /** The log named holds another bag than the brief named. */
 export const sayOtherBag = (path: string, name: string): string =>
-  `${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;
+  say`${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;

@@ -1,7 +1,7 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { edgesAt, type Seating, shapingsBefore, usableNeedles } from '../../planning/seatings.ts';
-import { count } from './numbers.ts';
+import { count, say } from '../../shared/say.ts';
 import { labelled, table } from './page.ts';
 
 /** More seatings than these are counted, not listed: the steps name each. */
@@ -11,10 +11,10 @@ export function bedLines(plan: Plan): readonly string[] {
   const { bed, crawl, homeSide } = plan.brief;
   return [
     ...labelled(
-      'needles',
-      `${bed.needles} with a pitch of ${bed.pitchMm} mm, ${usableNeedles(plan.brief)} of them within the margins; the work crawls over ${plan.needlesUsed}`,
+      say`needles`,
+      say`${bed.needles} with a pitch of ${bed.pitchMm} mm, ${usableNeedles(plan.brief)} of them within the margins; the work crawls over ${plan.needlesUsed}`,
     ),
-    ...labelled('crawl', `to the ${crawl}; the carriage waits on the ${homeSide} between stripes`),
+    ...labelled(say`crawl`, say`to the ${crawl}; the carriage waits on the ${homeSide} between stripes`),
     ...seatingLines(plan),
   ];
 }
@@ -24,16 +24,16 @@ function seatingLines(plan: Plan): readonly string[] {
   const [only] = seatings;
   if (only && seatings.length === 1) {
     const { hung, ends } = spansOf(plan, only);
-    return labelled('hang', `on ${hung}; the work ends on ${ends}`);
+    return labelled(say`hang`, say`on ${hung}; the work ends on ${ends}`);
   }
   const rows = seatings.slice(0, mostListed).map((seating) => {
     const { hung, ends } = spansOf(plan, seating);
-    return [`rows ${seating.fromRow} to ${seating.throughRow}`, `on ${hung}`, `ending on ${ends}`];
+    return [say`rows ${seating.fromRow} to ${seating.throughRow}`, say`on ${hung}`, say`ending on ${ends}`];
   });
   const more = seatings.length - rows.length;
   return [
-    ...table(rows).map((line, i) => `  ${(i === 0 ? 'hang' : '').padEnd(10)}${line}`),
-    ...(more > 0 ? labelled('', `and ${count(more, 'time')} more, each from the same needles`) : []),
+    ...table(rows).map((line, i) => `  ${(i === 0 ? say`hang` : '').padEnd(10)}${line}`),
+    ...(more > 0 ? labelled('', say`and ${count(more, 'time')} more, each from the same needles`) : []),
   ];
 }
 
@@ -41,7 +41,7 @@ function seatingLines(plan: Plan): readonly string[] {
 function spansOf({ brief }: Plan, seating: Seating): { readonly hung: string; readonly ends: string } {
   const { crawl, shapeEveryRows, bed } = brief;
   const span = (left: number, right: number): string =>
-    `${formatNeedle(bed.needles, left)} to ${formatNeedle(bed.needles, right)}`;
+    say`${formatNeedle(bed.needles, left)} to ${formatNeedle(bed.needles, right)}`;
   const last = edgesAt(seating, shapingsBefore(seating.throughRow, shapeEveryRows), crawl);
   return { hung: span(seating.hungLeft, seating.hungRight), ends: span(last.left, last.right) };
 }

@@ -2,6 +2,7 @@ import { normalTightness, workableTightness } from '../../planning/fabric.ts';
 import { modelLoopLength } from '../../planning/gauge.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { classesOfGauge, classesOfPitch, stitchesPer4In } from '../../planning/yarn-class.ts';
+import { formatDecimal, say } from '../../shared/say.ts';
 import { formatFabricMass, formatLength, formatSmall, type Units } from '../../shared/units.ts';
 import { nameClass, nameClasses } from './classes.ts';
 import { labelled } from './page.ts';
@@ -13,48 +14,50 @@ export function fabricLines(
   const { stitchMm, rowMm } = gauge;
   const { stitches, rows, widthMm, heightMm, state } = brief.swatch;
   const per = units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
-  const size = `${formatLength(widthMm / 10, units)} by ${formatLength(heightMm / 10, units)}`;
+  const size = say`${formatLength(widthMm / 10, units)} by ${formatLength(heightMm / 10, units)}`;
   return [
-    ...labelled('swatch', `${stitches} stitches and ${rows} rows on ${size}, ${state}`),
+    ...labelled(say`swatch`, say`${stitches} stitches and ${rows} rows on ${size}, ${state}`),
     ...labelled(
-      'gauge',
-      `${(per.mm / stitchMm).toFixed(1)} stitches and ${(per.mm / rowMm).toFixed(1)} rows to ${per.name}; a stitch is ${formatSmall(stitchMm, units)} wide and ${formatSmall(rowMm, units)} high`,
+      say`gauge`,
+      say`${fixed(per.mm / stitchMm, 1)} stitches and ${fixed(per.mm / rowMm, 1)} rows to ${per.name}; a stitch is ${formatSmall(stitchMm, units)} wide and ${formatSmall(rowMm, units)} high`,
     ),
-    ...labelled('loop', loopText({ gauge, brief }, units)),
+    ...labelled(say`loop`, loopText({ gauge, brief }, units)),
     ...labelled(
-      'tightness',
-      `${tightness.toFixed(2)} (root of tex / loop in mm), ${tightnessText(tightness)}`,
+      say`tightness`,
+      say`${fixed(tightness, 2)} (root of tex / loop in mm), ${tightnessText(tightness)}`,
     ),
-    ...labelled('weight', `${formatFabricMass(fabricMassGsm, units)}, as the swatch measures it`),
-    ...labelled('yarn', classText(stitchMm, brief.bed.pitchMm)),
+    ...labelled(say`weight`, say`${formatFabricMass(fabricMassGsm, units)}, as the swatch measures it`),
+    ...labelled(say`yarn`, classText(stitchMm, brief.bed.pitchMm)),
   ];
 }
+
+const fixed = (value: number, decimals: number): string => formatDecimal(value.toFixed(decimals));
 
 function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, units: Units): string {
   const { stitchMm, rowMm, loopLengthMm, loopLengthMeasured } = gauge;
   const { state } = brief.swatch;
   const model = formatSmall(modelLoopLength(stitchMm, rowMm, state), units);
-  const source = `by the gauge of ${state} plain knitting (Munden 1959)`;
+  const source = say`by the gauge of ${state} plain knitting (Munden 1959)`;
   return loopLengthMeasured
-    ? `${formatSmall(loopLengthMm, units)} of yarn in a stitch, measured; ${model} ${source}`
-    : `${model} of yarn in a stitch, ${source}`;
+    ? say`${formatSmall(loopLengthMm, units)} of yarn in a stitch, measured; ${model} ${source}`
+    : say`${model} of yarn in a stitch, ${source}`;
 }
 
 /** Tightness factor √tex / l, and what to expect of it. */
 function tightnessText(tightness: number): string {
   const { least, most } = normalTightness;
-  const usual = `the usual ${least} to ${most} (textile handbooks)`;
-  if (tightness < workableTightness.least) return `far below ${usual}: limp and see-through`;
-  if (tightness < least) return `below ${usual}: soft and open`;
-  if (tightness > workableTightness.most) return `far above ${usual}: the bed may jam`;
-  return tightness > most ? `above ${usual}: firm` : `within ${usual}`;
+  const usual = say`the usual ${least} to ${most} (textile handbooks)`;
+  if (tightness < workableTightness.least) return say`far below ${usual}: limp and see-through`;
+  if (tightness < least) return say`below ${usual}: soft and open`;
+  if (tightness > workableTightness.most) return say`far above ${usual}: the bed may jam`;
+  return tightness > most ? say`above ${usual}: firm` : say`within ${usual}`;
 }
 
 function classText(stitchMm: number, pitchMm: number): string {
   const own = classesOfGauge(stitchesPer4In(stitchMm));
   const [first, second] = own.map(nameClass);
-  const name = second ? `between ${first} and ${second}` : (first ?? 'finer than lace (0)');
+  const name = second ? say`between ${first ?? ''} and ${second}` : (first ?? say`finer than lace (0)`);
   const usual = classesOfPitch(pitchMm);
-  const bed = usual.length > 0 ? nameClasses(usual) : 'yarn finer than lace (0)';
-  return `${name} by its gauge (Craft Yarn Council); a pitch of ${pitchMm} mm usually knits ${bed} (rule of thumb)`;
+  const bed = usual.length > 0 ? nameClasses(usual) : say`yarn finer than lace (0)`;
+  return say`${name} by its gauge (Craft Yarn Council); a pitch of ${pitchMm} mm usually knits ${bed} (rule of thumb)`;
 }

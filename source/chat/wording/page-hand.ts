@@ -1,5 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { closingTailCm, endTailCm } from '../../planning/tails.ts';
+import { count, formatList, say } from '../../shared/say.ts';
 import {
   formatLength,
   formatLengthNeeded,
@@ -8,54 +9,55 @@ import {
   type Units,
 } from '../../shared/units.ts';
 import { toyCordLimits } from './cautions.ts';
-import { count, formatList } from './numbers.ts';
 import { labelled } from './page.ts';
 
 export const handLines = (plan: Plan, units: Units): readonly string[] => [
-  ...labelled('graft', graftText(plan, units)),
-  ...labelled('seam', seamText(plan, units)),
-  ...labelled('cord', cordText(plan, units)),
-  ...labelled('eyelets', eyeletText(plan, units)),
-  ...labelled('care', careText),
+  ...labelled(say`graft`, graftText(plan, units)),
+  ...labelled(say`seam`, seamText(plan, units)),
+  ...labelled(say`cord`, cordText(plan, units)),
+  ...labelled(say`eyelets`, eyeletText(plan, units)),
+  ...labelled(say`care`, careText()),
 ];
 
 function graftText({ graft, seam, stripes }: Plan, units: Units): string {
   const needed = (cm: number): string => formatLengthNeeded(cm, units);
   const yarn = stripes.at(-1)?.yarn;
   const parts = graft.goesOnToSeam
-    ? `, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
+    ? say`, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
     : '';
-  return `${count(graft.bites, 'bite')}; cut a tail of ${formatTail(closingTailCm({ graft, seam }), units)} of ${yarn}${parts}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
+  return say`${count(graft.bites, 'bite')}; cut a tail of ${formatTail(closingTailCm({ graft, seam }), units)} of ${yarn ?? ''}${parts}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
 }
 
 function seamText({ seam, graft, stripes }: Plan, units: Units): string {
   const tail = graft.goesOnToSeam
-    ? 'with the tail of the graft'
-    : `with ${formatTail(seam.tailCm, units)} of ${stripes.at(-1)?.yarn}`;
-  return `${formatLength(seam.lengthCm, units)}, ${count(seam.barsPerSide, 'bar')} from each side, ${tail}: twice the seam and ${formatLengthNeeded(endTailCm, units)} to hold (rule of thumb)`;
+    ? say`with the tail of the graft`
+    : say`with ${formatTail(seam.tailCm, units)} of ${stripes.at(-1)?.yarn ?? ''}`;
+  return say`${formatLength(seam.lengthCm, units)}, ${count(seam.barsPerSide, 'bar')} from each side, ${tail}: twice the seam and ${formatLengthNeeded(endTailCm, units)} to hold (rule of thumb)`;
 }
 
 function cordText({ cord, brief }: Plan, units: Units): string {
   const { roundsPer10Cm, tieCm } = brief.cord;
   const height =
     roundsPer10Cm === null
-      ? 'a round taken to be as high as a row (rule of thumb)'
-      : `by your count of ${roundsPer10Cm} rounds to 10 cm`;
-  return `${count(cord.stitches, 'stitch', 'stitches')} of ${cord.yarn}, ${formatLengthNeeded(cord.lengthCm, units)} long: the mouth and two ties of ${formatLength(tieCm, units)}. ${count(cord.rounds, 'round')}, ${count(cord.passes, 'pass', 'passes')}, ${formatYarnNeeded(cord.metres, units)} of yarn, ${height}.`;
+      ? say`a round taken to be as high as a row (rule of thumb)`
+      : say`by your count of ${roundsPer10Cm} rounds to 10 cm`;
+  return say`${count(cord.stitches, 'stitch', 'stitches')} of ${cord.yarn}, ${formatLengthNeeded(cord.lengthCm, units)} long: the mouth and two ties of ${formatLength(tieCm, units)}. ${count(cord.rounds, 'round')}, ${count(cord.passes, 'pass', 'passes')}, ${formatYarnNeeded(cord.metres, units)} of yarn, ${height}.`;
 }
 
 function eyeletText({ eyelets }: Plan, units: Units): string {
   const { made, used, skipped, spacingCm, graftGapCm, widestGapCm } = eyelets;
-  const apart = `${made}, ${formatLength(spacingCm, units)} apart`;
-  if (used.length === 0) return `${apart}; too few for a cord with both ends outside`;
+  const apart = say`${made}, ${formatLength(spacingCm, units)} apart`;
+  if (used.length === 0) return say`${apart}; too few for a cord with both ends outside`;
   const uses =
     skipped.length === 0
-      ? 'the cord uses all'
-      : `the cord uses ${used.length} and passes by number ${formatList(skipped.map(String))}, counted from the graft`;
-  const atGraft = `${formatLength(graftGapCm, units)} at the graft`;
-  const gap = skipped.length === 0 ? atGraft : `${formatLength(widestGapCm, units)} there, then ${atGraft}`;
-  return `${apart}; ${uses}. The widest gap is ${gap}.`;
+      ? say`the cord uses all`
+      : say`the cord uses ${used.length} and passes by number ${formatList(skipped.map(String))}, counted from the graft`;
+  const atGraft = say`${formatLength(graftGapCm, units)} at the graft`;
+  const gap =
+    skipped.length === 0 ? atGraft : say`${formatLength(widestGapCm, units)} there, then ${atGraft}`;
+  return say`${apart}; ${uses}. The widest gap is ${gap}.`;
 }
 
 /** The limits in the unit in which they are published. */
-const careText = `keep cords from small children: toys for the very young have no free cord over ${toyCordLimits.freeCordCm * 10} mm and no loop over ${toyCordLimits.loopCm * 10} mm round (EN 71-1). This bag is no toy; local rules decide.`;
+const careText = (): string =>
+  say`keep cords from small children: toys for the very young have no free cord over ${toyCordLimits.freeCordCm * 10} mm and no loop over ${toyCordLimits.loopCm * 10} mm round (EN 71-1). This bag is no toy; local rules decide.`;

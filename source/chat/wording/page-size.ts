@@ -1,7 +1,7 @@
 import type { BagLimit } from '../../planning/from-yarn.ts';
 import type { Neighbour, Plan } from '../../planning/plan.ts';
+import { count, say } from '../../shared/say.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
-import { count, formatList } from './numbers.ts';
 import { labelled } from './page.ts';
 
 /** Longer repeats are listed in a section of their own. */
@@ -11,23 +11,23 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
   const { size, brief } = plan;
   const length = (cm: number): string => formatLength(cm, units);
   return [
-    ...labelled('bag', `${length(size.widthCm)} wide and ${length(size.depthCm)} deep, flat and sewn`),
-    ...labelled('asked', limit ? limitText(limit, units) : askedText(plan, units)),
+    ...labelled(say`bag`, say`${length(size.widthCm)} wide and ${length(size.depthCm)} deep, flat and sewn`),
+    ...labelled(say`asked`, limit ? limitText(limit, units) : askedText(plan, units)),
     ...labelled(
-      'inside',
-      `${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
+      say`inside`,
+      say`${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
     ),
     ...labelled(
-      'knit',
-      `${count(plan.stitches, 'stitch', 'stitches')}, ${count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
+      say`knit`,
+      say`${count(plan.stitches, 'stitch', 'stitches')}, ${count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
     ),
     ...labelled(
-      'shaping',
-      `${count(plan.shapings, 'move')}, one after every ${count(brief.shapeEveryRows, 'row')}, ${count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
+      say`shaping`,
+      say`${count(plan.shapings, 'move')}, one after every ${count(brief.shapeEveryRows, 'row')}, ${count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
     ),
     ...labelled(
-      'stripes',
-      `${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
+      say`stripes`,
+      say`${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
     ),
     ...(limit ? toKnitLines(plan) : neighbourLines(plan, units)),
   ];
@@ -35,38 +35,38 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
 
 /** A bag planned from its yarn is in no brief yet. */
 const toKnitLines = ({ stitches, rows }: Plan): readonly string[] =>
-  labelled('write', `"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
+  labelled(say`write`, say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
 
 const neighbourLines = (plan: Plan, units: Units): readonly string[] =>
   plan.neighbours.flatMap((neighbour) =>
-    labelled(neighbour.rows < plan.rows ? 'smaller' : 'larger', neighbourText(plan, neighbour, units)),
+    labelled(neighbour.rows < plan.rows ? say`smaller` : say`larger`, neighbourText(plan, neighbour, units)),
   );
 
 function askedText({ size, brief, stitches, rows }: Plan, units: Units): string {
   const length = (cm: number | null): string => formatLength(cm ?? 0, units);
   switch (brief.bag.by) {
     case 'size':
-      return `${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
+      return say`${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
     case 'counts':
-      return `${count(stitches, 'stitch', 'stitches')} and ${count(rows, 'row')}`;
+      return say`${count(stitches, 'stitch', 'stitches')} and ${count(rows, 'row')}`;
     case 'contents': {
       const { girthCm, heightCm, easePercent } = brief.bag;
-      return `at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease both ways (rule of thumb)`;
+      return say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease both ways (rule of thumb)`;
     }
   }
 }
 
 function limitText(limit: BagLimit, units: Units): string {
-  const largest = 'the largest of its shape that the weighed yarn allows';
+  const largest = say`the largest of its shape that the weighed yarn allows`;
   switch (limit.by) {
     case 'yarn':
-      return `${largest}; one repeat more would take more ${limit.yarn} than there is`;
+      return say`${largest}; one repeat more would take more ${limit.yarn} than there is`;
     case 'scraps':
-      return `${largest}; the scraps give no sequence for more`;
+      return say`${largest}; the scraps give no sequence for more`;
     case 'bed':
-      return `${largest}; one repeat more would not fit the ${count(limit.usable, 'needle')} within the margins`;
+      return say`${largest}; one repeat more would not fit the ${count(limit.usable, 'needle')} within the margins`;
     case 'width':
-      return `${largest}, and no wider than ${formatLength(limit.mostCm, units)}`;
+      return say`${largest}, and no wider than ${formatLength(limit.mostCm, units)}`;
   }
 }
 
@@ -77,14 +77,14 @@ const isOneYarn = ({ stripes }: Plan): boolean => stripes.every(({ yarn }) => ya
 function stripeText(plan: Plan): string {
   const { brief, stripes, rows } = plan;
   if (isOneYarn(plan)) {
-    return `${stripes[0]?.yarn} throughout, no colour changes; the closing row, graft and seam take it too`;
+    return say`${stripes[0]?.yarn ?? ''} throughout, no colour changes; the closing row, graft and seam take it too`;
   }
-  if (brief.scraps) return `${stripes.length} of ${count(brief.scraps.rows, 'row')}, listed below`;
+  if (brief.scraps) return say`${stripes.length} of ${count(brief.scraps.rows, 'row')}, listed below`;
   const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
-  const repeat = listsStripes(plan)
-    ? `a repeat of ${brief.stripes.length} stripes, listed below`
-    : brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ');
-  return `${count(rows / repeatRows, 'time', 'times')} ${repeat}${listsStripes(plan) ? '' : ' rows'}`;
+  const times = count(rows / repeatRows, 'time');
+  return listsStripes(plan)
+    ? say`${times} a repeat of ${brief.stripes.length} stripes, listed below`
+    : say`${times} ${brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ')} rows`;
 }
 
 /** One repeat, or the whole sequence of scraps, with the number of the first stripe in each line. */
@@ -94,7 +94,7 @@ export function stripeLines(plan: Plan): readonly string[] {
   const lines: string[] = [];
   for (let first = 0; first < names.length; first += mostInLine) {
     const shown = names.slice(first, first + mostInLine);
-    lines.push(...labelled(`${first + 1} to ${first + shown.length}`, shown.join(', ')));
+    lines.push(...labelled(say`${first + 1} to ${first + shown.length}`, shown.join(', ')));
   }
   return lines;
 }
@@ -104,8 +104,10 @@ function neighbourText(
   { rows, stitches, widthCm, depthCm, fitsBed }: Neighbour,
   units: Units,
 ): string {
-  const size = formatList([formatLength(widthCm, units), formatLength(depthCm, units)], 'by');
+  const size = say`${formatLength(widthCm, units)} by ${formatLength(depthCm, units)}`;
   const counts =
-    stitches === plan.stitches ? count(rows, 'row') : `${count(rows, 'row')} of ${stitches} stitches`;
-  return `${size}, with ${counts}${fitsBed ? '' : ', which this bed is too short for'}`;
+    stitches === plan.stitches ? count(rows, 'row') : say`${count(rows, 'row')} of ${stitches} stitches`;
+  return fitsBed
+    ? say`${size}, with ${counts}`
+    : say`${size}, with ${counts}, which this bed is too short for`;
 }

@@ -33,10 +33,12 @@ const cutWord = (word: string, width: number): readonly string[] => {
 };
 
 /** A label and its text, the text hanging beside it. */
-export const labelled = (label: string, text: string): readonly string[] =>
-  wrap(text, pageWidth - labelWidth - 2).map(
-    (line, i) => `  ${(i === 0 ? label : '').padEnd(labelWidth)}${line}`,
+export function labelled(label: string, text: string): readonly string[] {
+  const width = Math.max(labelWidth, label.length + 1);
+  return wrap(text, pageWidth - width - 2).map(
+    (line, i) => `  ${(i === 0 ? label : '').padEnd(width)}${line}`,
   );
+}
 
 /** Rows of cells in columns as wide as they need; all but the first are set to the right. */
 export function table(rows: readonly (readonly string[])[]): readonly string[] {

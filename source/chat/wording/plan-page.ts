@@ -1,6 +1,7 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
 import type { BagLimit } from '../../planning/from-yarn.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { say } from '../../shared/say.ts';
 import { metric, type Units } from '../../shared/units.ts';
 import { formatDuration } from './logs.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
@@ -25,13 +26,13 @@ export function formatPlanPage(
   { units = metric, minutesPerRow = null, limit = null }: PageOptions = {},
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    ['SIZE', [...sizeLines(plan, units, limit), ...timeLines(plan, minutesPerRow)]],
-    ['STRIPES', stripeLines(plan)],
-    ['YARN', yarnLines(plan, units)],
-    ['BED', bedLines(plan)],
-    ['BY HAND', handLines(plan, units)],
-    ['FABRIC', fabricLines(plan, units)],
-    ['BEFORE YOU START', warningLines(plan, units)],
+    [say`SIZE`, [...sizeLines(plan, units, limit), ...timeLines(plan, minutesPerRow)]],
+    [say`STRIPES`, stripeLines(plan)],
+    [say`YARN`, yarnLines(plan, units)],
+    [say`BED`, bedLines(plan)],
+    [say`BY HAND`, handLines(plan, units)],
+    [say`FABRIC`, fabricLines(plan, units)],
+    [say`BEFORE YOU START`, warningLines(plan, units)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
   const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
@@ -43,8 +44,8 @@ function timeLines({ knittedRows }: Plan, minutesPerRow: number | null): readonl
   if (minutesPerRow === null) return [];
   const minutes = Math.max(5, Math.round((knittedRows * minutesPerRow) / 5) * 5);
   return labelled(
-    'time',
-    `about ${formatDuration(minutes * 60)} for the rows, at the pace of your finished bags`,
+    say`time`,
+    say`about ${formatDuration(minutes * 60)} for the rows, at the pace of your finished bags`,
   );
 }
 

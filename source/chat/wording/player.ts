@@ -1,6 +1,7 @@
 /** What the player says about itself: how far it is, why it stands, which keys it knows. */
 import type { InUse } from '../../journal/file-fault.ts';
 import type { PlayerView } from '../../journal/player.ts';
+import { say } from '../../shared/say.ts';
 import type { PlayerLineFault } from '../player-line.ts';
 import { formatChatFault } from './chat-faults.ts';
 
@@ -25,16 +26,17 @@ const widestBar = 40;
 export function sayProgress(view: PlayerView, width: number): string {
   const { elapsedMs, totalMs, speed, ended } = view;
   const part = ended ? 1 : totalMs === 0 ? 0 : Math.min(elapsedMs / totalMs, 1 - Number.EPSILON);
-  const text = `  ${formatClock(elapsedMs)} of ${formatClock(totalMs)}  ${speed}x  ${sayState(view)}`;
+  const time = say`${formatClock(elapsedMs)} of ${formatClock(totalMs)}`;
+  const text = `  ${time}  ${say`${speed}x`}  ${sayState(view)}`;
   const room = Math.min(widestBar, width - text.length);
   return room < 5 ? text.trimStart() : `${formatBar(part, room)}${text}`;
 }
 
 function sayState({ playing, ended, last }: PlayerView): string {
-  if (playing) return 'playing';
-  if (ended) return 'the end';
-  if (last?.event.do === 'mark') return `stopped at the mark ${last.event.name}`;
-  return last?.event.do === 'pause-here' ? 'a place to pause' : 'paused';
+  if (playing) return say`playing`;
+  if (ended) return say`the end`;
+  if (last?.event.do === 'mark') return say`stopped at the mark ${last.event.name}`;
+  return last?.event.do === 'pause-here' ? say`a place to pause` : say`paused`;
 }
 
 /** The note that was made at this very place; null where none was. */
@@ -46,19 +48,19 @@ export function noteHere({ session }: PlayerView): string | null {
 /** The keys, as many as fit in one row. */
 export const sayPlayerKeys = (width: number): string =>
   [
-    'Space: pause  Left, Right: a step  Up, Down: speed  M: mark  E: end  Q: leave  go stripe 3',
-    'Space pause  Left Right step  Up Down speed  M mark  E end  Q leave',
-    'Space, arrows, M mark, E end, Q leave',
-  ].find((text) => text.length <= width) ?? 'Q leaves';
+    say`Space: pause  Left, Right: a step  Up, Down: speed  M: mark  E: end  Q: leave  go stripe 3`,
+    say`Space pause  Left Right step  Up Down speed  M mark  E end  Q leave`,
+    say`Space, arrows, M mark, E end, Q leave`,
+  ].find((text) => text.length <= width) ?? say`Q leaves`;
 
 export const formatPlayerLineFault = (fault: PlayerLineFault): string =>
   fault.code === 'player/cannot-go-there'
-    ? 'A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.'
+    ? say`A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.`
     : formatChatFault(fault);
 
 /** The bag is open elsewhere, and there is no screen to show it on. */
-export const sayHowToLook = (path: string): string => `To look: slantwise replay ${path}`;
+export const sayHowToLook = (path: string): string => say`To look: slantwise replay ${path}`;
 
 /** The bag is open elsewhere, so this one may look. */
 export const sayOnlyLooking = ({ pid, host, lockPath }: InUse): string =>
-  `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, delete ${lockPath}.`;
+  say`Another Slantwise (${host === null ? say`process ${pid}` : say`process ${pid} on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, delete ${lockPath}.`;

@@ -2,14 +2,15 @@
 import { type Reckoning, typicalRowMinutes } from '../../journal/reckoning.ts';
 import type { Recording } from '../../journal/recording.ts';
 import type { Session } from '../../session/session.ts';
+import { count, say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
 import { formatDuration } from './logs.ts';
-import { count } from './numbers.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { yarnLines } from './page-yarn.ts';
-import { phaseNames } from './steps.ts';
+import { sayPhase } from './steps.ts';
+import { weighedLines } from './weighed.ts';
 
 /** The session as the recording leaves it. */
 export const lastSession = ({ moments, start }: Recording): Session => moments.at(-1)?.session ?? start;
@@ -28,15 +29,16 @@ export function formatRecord(recording: Recording, reckoning: Reckoning, units: 
   const session = lastSession(recording);
   const { plan } = session.job;
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    ['TIME', timeLines(reckoning)],
-    ['BY PHASE', phaseLines(reckoning)],
-    ['BY STRIPE', stripeTimeLines(session, reckoning)],
-    ['SLOW PLACES', slowLines(reckoning)],
-    ['SIZE', sizeLines(plan, units, null)],
-    ['STRIPES', stripeLines(plan)],
-    ['YARN, BY THE PLAN', yarnLines(plan, units)],
-    ['BED', bedLines(plan)],
-    ['NOTES', noteLines(session)],
+    [say`TIME`, timeLines(reckoning)],
+    [say`BY PHASE`, phaseLines(reckoning)],
+    [say`BY STRIPE`, stripeTimeLines(session, reckoning)],
+    [say`SLOW PLACES`, slowLines(reckoning)],
+    [say`SIZE`, sizeLines(plan, units, null)],
+    [say`STRIPES`, stripeLines(plan)],
+    [say`YARN, BY THE PLAN`, yarnLines(plan, units)],
+    [say`YARN, WEIGHED`, weighedLines(session, units)],
+    [say`BED`, bedLines(plan)],
+    [say`NOTES`, noteLines(session)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
   const blocks = [headLines(recording), ...shown.map(([title, lines]) => [title, ...lines])];
@@ -45,28 +47,32 @@ export function formatRecord(recording: Recording, reckoning: Reckoning, units: 
 
 function headLines(recording: Recording): readonly string[] {
   const { header, finished } = recording;
-  const begun = `begun ${header.startedAt.slice(0, 10)}`;
+  const begun = say`begun ${header.startedAt.slice(0, 10)}`;
   const { done, job } = lastSession(recording);
   const last = lastInstant(recording).slice(0, 10);
   const state = finished
-    ? `finished ${last}`
-    : `last worked on ${last}, ${done} of ${job.stepCount} steps done`;
+    ? say`finished ${last}`
+    : say`last worked on ${last}, ${done} of ${job.stepCount} steps done`;
   return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
 }
 
 function timeLines(reckoning: Reckoning): readonly string[] {
   const { benchMs, restMs, sittings, takenBack } = reckoning;
   const perRow = typicalRowMinutes([reckoning]);
-  const rests = restMs === 0 ? '' : `, and rests of ${formatDuration(restMs / 1000)}`;
+  const bench = say`${formatDuration(benchMs / 1000)} in ${count(sittings, 'sitting')}`;
+  const rests = restMs === 0 ? '' : say`, and rests of ${formatDuration(restMs / 1000)}`;
   return [
-    ...labelled('bench', `${formatDuration(benchMs / 1000)} in ${count(sittings, 'sitting')}${rests}`),
-    ...(perRow === null ? [] : labelled('a row', `${formatDuration(perRow * 60)}, shaping moves included`)),
-    ...labelled('back', `${count(takenBack, 'time')} something was taken back`),
+    ...labelled(say`bench`, `${bench}${rests}`),
+    ...(perRow === null
+      ? []
+      : labelled(say`a row`, say`${formatDuration(perRow * 60)}, shaping moves included`)),
+    // With a space: `back` alone is the far side of the work.
+    ...labelled(say`back `, say`${count(takenBack, 'time')} something was taken back`),
   ];
 }
 
 const phaseLines = ({ byPhase }: Reckoning): readonly string[] =>
-  rows([...byPhase].map(([phase, ms]) => [phaseNames[phase], formatDuration(ms / 1000)]));
+  rows([...byPhase].map(([phase, ms]) => [sayPhase(phase), formatDuration(ms / 1000)]));
 
 const stripeTimeLines = ({ job }: Session, { byStripe }: Reckoning): readonly string[] =>
   rows(
@@ -79,18 +85,18 @@ const stripeTimeLines = ({ job }: Session, { byStripe }: Reckoning): readonly st
 const slowLines = ({ slowPlaces }: Reckoning): readonly string[] =>
   rows(
     slowPlaces.map(({ step, row, ms, usualMs }) => [
-      `step ${step}, row ${row}`,
+      say`step ${step}, row ${row}`,
       formatDuration(ms / 1000),
-      `usually ${formatDuration(usualMs / 1000)}`,
+      say`usually ${formatDuration(usualMs / 1000)}`,
     ]),
   );
 
 const noteLines = ({ notes }: Session): readonly string[] =>
-  notes.flatMap(({ done, text }) => labelled(`step ${done + 1}`, text));
+  notes.flatMap(({ done, text }) => labelled(say`step ${done + 1}`, text));
 
 const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
   table(cells).map((line) => `  ${line}`);
 
 /** What another one needs besides yarn and bed. */
 export const sayAnother = (path: string): string =>
-  `To make another, with this brief, its changes and these notes: slantwise work --like ${path}`;
+  say`To make another, with this brief, its changes and these notes: slantwise work --like ${path}`;

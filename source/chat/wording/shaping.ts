@@ -1,5 +1,5 @@
+import { count, say } from '../../shared/say.ts';
 import type { Step } from '../../steps/step.ts';
-import { count } from './numbers.ts';
 
 export interface Soon {
   readonly number: number;
@@ -11,9 +11,9 @@ export interface Soon {
 
 /** The next shaping move in one line: `in 2 rows, move 4 of 31: left out to L24, right in, R22 to resting`. */
 export function saySoon({ number, of, rowsAway, increase, decrease }: Soon): string {
-  const when = rowsAway === 0 ? 'now' : `in ${count(rowsAway, 'row')}`;
-  const out = increase.act.kind === 'increase' ? `${increase.act.side} out to ${increase.act.outer}` : '';
+  const when = rowsAway === 0 ? say`now` : say`in ${count(rowsAway, 'row')}`;
+  const out = increase.act.kind === 'increase' ? say`${increase.act.side} out to ${increase.act.outer}` : '';
   const inward =
-    decrease.act.kind === 'decrease' ? `${decrease.act.side} in, ${decrease.act.emptied} to resting` : '';
-  return `${when}, move ${number} of ${of}: ${out}, ${inward}`;
+    decrease.act.kind === 'decrease' ? say`${decrease.act.side} in, ${decrease.act.emptied} to resting` : '';
+  return say`${when}, move ${number} of ${of}: ${out}, ${inward}`;
 }

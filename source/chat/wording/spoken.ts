@@ -1,109 +1,113 @@
 /** A step in the fewest words that still name the needles: to be spoken aloud, and to be read across the bed. */
 import { exhaustive } from '../../shared/exhaustive.ts';
+import { say } from '../../shared/say.ts';
 import { formatLength, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Aside, Step } from '../../steps/step.ts';
 import type { Warning } from './settings.ts';
+import { sayYarn } from './yarns.ts';
 
 /** What comes before the instruction when a press did nothing. */
-export const speakWarning: Readonly<Record<Warning, string>> = {
-  'too-soon': 'too soon, look first',
-  'no-pass-due': 'no pass is due',
-};
+export const speakWarning = (warning: Warning): string =>
+  warning === 'too-soon' ? say`too soon, look first` : say`no pass is due`;
 
 /** A short spoken instruction, such as `left: two out, L24`. */
 export function speakStep(step: Step | null, units: Units = metric): string {
-  if (!step) return 'the bag is finished';
+  if (!step) return say`the bag is finished`;
   const { act } = step;
   switch (act.kind) {
     case 'set-needles':
     case 'set-cord-needles':
-      return `${act.count} needles, ${act.first} to ${act.last}. Carriage ${act.carriage}`;
+      return say`${act.count} needles, ${act.first} to ${act.last}. Carriage ${act.carriage}`;
     case 'cast-on':
-      return `cast on with ${act.yarn}, ${act.first} to ${act.last}`;
+      return say`cast on with ${sayYarn(act.yarn)}, ${act.first} to ${act.last}`;
     case 'cast-on-cord':
-      return `wrap ${act.count} needles with ${act.yarn}`;
+      return say`wrap ${act.count} needles with ${act.yarn}`;
     case 'hang-comb':
-      return 'hang the comb';
+      return say`hang the comb`;
     case 'thread-waste':
     case 'thread':
-      return `${speakAside(act.aside)}thread ${act.yarn}`;
+      return speakAside(act.aside) + say`thread ${sayYarn(act.yarn)}`;
     case 'thread-cord':
-      return `thread ${act.yarn}`;
+      return say`thread ${act.yarn}`;
     case 'waste-pass':
-      return `waste row ${act.number}, ${act.to}`;
+      return say`waste row ${act.number}, ${act.to}`;
     case 'lay-ravel-cord':
-      return 'lay the ravel cord';
+      return say`lay the ravel cord`;
     case 'ravel-pass':
     case 'cord-first-row':
-      return `knit ${act.to}`;
+      return say`knit ${act.to}`;
     case 'trim-ravel-cord':
-      return 'cut the ravel cord';
+      return say`cut the ravel cord`;
     case 'hang-weights':
-      return `weights, ${act.left} and ${act.right}`;
+      return say`weights, ${act.left} and ${act.right}`;
     case 'pass':
-      return `knit ${act.to}, row ${act.rowInStripe} of ${act.stripeRows}`;
+      return say`knit ${act.to}, row ${act.rowInStripe} of ${act.stripeRows}`;
     case 'closing-pass':
-      return `closing row, knit ${act.to}, one row only`;
+      return say`closing row, knit ${act.to}, one row only`;
     case 'increase':
-      return `${act.side}: ${loops(step)} out, ${act.outer}`;
+      return say`${act.side}: ${loops(step)} out, ${act.outer}`;
     case 'decrease':
-      return `${act.side}: ${loops(step)} in, rest ${act.emptied}`;
+      return say`${act.side}: ${loops(step)} in, rest ${act.emptied}`;
     case 'move-weights':
-      return `move the weights up, ${act.left} and ${act.right}`;
+      return say`move the weights up, ${act.left} and ${act.right}`;
     case 'weights-off':
-      return 'cut the waste yarn, weights off';
+      return say`cut the waste yarn, weights off`;
     case 'take-off':
-      return 'take the work off';
+      return say`take the work off`;
     case 'rehang':
-      return `hang ${act.count} loops, ${act.first} to ${act.last}`;
+      return say`hang ${act.count} loops, ${act.first} to ${act.last}`;
     case 'release-waste':
       return act.left && act.right
-        ? `unpick the waste, weights under ${act.left} and ${act.right}`
-        : 'unpick the waste';
+        ? say`unpick the waste, weights under ${act.left} and ${act.right}`
+        : say`unpick the waste`;
     case 'cut-graft-tail':
-      return `measure ${spelt(formatTail(act.lengthCm, units))} of ${act.yarn} and cut`;
+      return say`measure ${spelt(formatTail(act.lengthCm, units))} of ${act.yarn} and cut`;
     case 'ready-graft':
-      return 'make ready to graft';
+      return say`make ready to graft`;
     case 'bite':
-      return `open ${act.opens}, finish ${act.finishes}`;
+      return say`open ${act.opens}, finish ${act.finishes}`;
     case 'fasten-graft':
     case 'fasten-seam':
-      return 'fasten the thread';
+      return say`fasten the thread`;
     case 'pull-ravel-cord':
-      return 'pull the ravel cord';
+      return say`pull the ravel cord`;
     case 'fold-seam':
-      return 'fold for the seam';
+      return say`fold for the seam`;
     case 'bars':
-      return `bars ${act.from} to ${act.through}, draw up`;
+      return say`bars ${act.from} to ${act.through}, draw up`;
     case 'hide-ends':
-      return 'sew the ends in';
+      return say`sew the ends in`;
     case 'set-slip':
-      return `slip ${act.slipTo}, knit ${act.knitTo}`;
+      return say`slip ${act.slipTo}, knit ${act.knitTo}`;
     case 'round':
-      return `round ${act.number}`;
+      return say`round ${act.number}`;
     case 'measure-cord':
-      return `measure the cord, ${spelt(formatLength(Math.round(act.lengthCm), units))}`;
+      return say`measure the cord, ${spelt(formatLength(Math.round(act.lengthCm), units))}`;
     case 'draw-through':
-      return 'cut, draw through, take off';
+      return say`cut, draw through, take off`;
     case 'thread-eyelet':
-      return `${act.passesBy === null ? '' : `pass by ${act.passesBy}, `}eyelet ${act.eyelet}, to the ${act.towards}`;
+      return act.passesBy === null
+        ? say`eyelet ${act.eyelet}, to the ${act.towards}`
+        : say`pass by ${act.passesBy}, eyelet ${act.eyelet}, to the ${act.towards}`;
     case 'tie':
-      return 'tie a bow';
+      return say`tie a bow`;
     default:
       return exhaustive(act);
   }
 }
 
-const numerals = ['no', 'one', 'two', 'three'];
+function loops(step: Step): string {
+  const lifted = step.moves.find((move) => move.move === 'transfer')?.from.length;
+  return [say`one`, say`two`, say`three`][(lifted ?? 0) - 1] ?? '';
+}
 
-const loops = (step: Step): string =>
-  numerals[step.moves.find((move) => move.move === 'transfer')?.from.length ?? 0] ?? '';
-
-const spelt = (length: string): string => length.replace(/ cm$/, ' centimetres').replace(/ in$/, ' inches');
+const spelt = (length: string): string =>
+  length.replace(/ cm$/, ` ${say`centimetres`}`).replace(/ in$/, ` ${say`inches`}`);
 
 function speakAside(aside: Aside | null): string {
   if (!aside) return '';
-  return aside.how === 'park' ? `park ${aside.yarn} ${aside.end}, ` : `cut ${aside.yarn}, `;
+  const yarn = sayYarn(aside.yarn);
+  return aside.how === 'park' ? `${say`park ${yarn} ${aside.end}`}, ` : `${say`cut ${yarn}`}, `;
 }
 
 /** One or two words for the large view. */
@@ -112,69 +116,69 @@ export function shoutStep(step: Step): string {
   switch (act.kind) {
     case 'set-needles':
     case 'set-cord-needles':
-      return 'needles';
+      return say`needles`;
     case 'cast-on':
     case 'cast-on-cord':
-      return 'cast on';
+      return say`cast on`;
     case 'hang-comb':
-      return 'comb';
+      return say`comb`;
     case 'pass':
     case 'closing-pass':
     case 'ravel-pass':
     case 'waste-pass':
     case 'cord-first-row':
-      return `knit ${act.to}`;
+      return say`knit ${act.to}`;
     case 'lay-ravel-cord':
-      return 'ravel cord';
+      return say`ravel cord`;
     case 'trim-ravel-cord':
-      return 'cut cord';
+      return say`cut cord`;
     case 'pull-ravel-cord':
-      return 'pull cord';
+      return say`pull cord`;
     case 'increase':
-      return `${act.side} out`;
+      return say`${act.side} out`;
     case 'decrease':
-      return `${act.side} in`;
+      return say`${act.side} in`;
     case 'thread':
     case 'thread-waste':
     case 'thread-cord':
-      return `to ${act.yarn}`;
+      return say`to ${sayYarn(act.yarn)}`;
     case 'bite':
       return `${act.opens} ${act.finishes}`;
     case 'round':
-      return `round ${act.number}`;
+      return say`round ${act.number}`;
     case 'thread-eyelet':
-      return `hole ${act.eyelet} ${act.towards === 'inside' ? 'in' : 'out'}`;
+      return act.towards === 'inside' ? say`hole ${act.eyelet} in` : say`hole ${act.eyelet} out`;
     case 'rehang':
-      return 'hang again';
+      return say`hang again`;
     case 'move-weights':
     case 'hang-weights':
-      return 'weights';
+      return say`weights`;
     case 'weights-off':
-      return 'weights off';
+      return say`weights off`;
     case 'take-off':
-      return 'take off';
+      return say`take off`;
     case 'release-waste':
-      return 'unpick';
+      return say`unpick`;
     case 'cut-graft-tail':
-      return 'cut tail';
+      return say`cut tail`;
     case 'ready-graft':
     case 'fold-seam':
-      return 'fold';
+      return say`fold`;
     case 'fasten-graft':
     case 'fasten-seam':
-      return 'fasten';
+      return say`fasten`;
     case 'bars':
-      return act.from === act.through ? `bar ${act.from}` : `bar ${act.from}-${act.through}`;
+      return act.from === act.through ? say`bar ${act.from}` : say`bar ${act.from}-${act.through}`;
     case 'hide-ends':
-      return 'sew ends';
+      return say`sew ends`;
     case 'set-slip':
-      return 'set slip';
+      return say`set slip`;
     case 'measure-cord':
-      return 'measure';
+      return say`measure`;
     case 'draw-through':
-      return 'draw off';
+      return say`draw off`;
     case 'tie':
-      return 'tie';
+      return say`tie`;
     default:
       return exhaustive(act);
   }

@@ -1,4 +1,5 @@
 /** What stands in a file, shown safely: short, on one line, without characters that steer a terminal. */
+import { say } from '../../shared/say.ts';
 
 const mostCharacters = 40;
 const unsafe = /[\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
@@ -24,7 +25,7 @@ export const showField = (field: string): string =>
 /** A JSON value as a maker reads it; lists and groups are named, not shown. */
 export function showValue(value: unknown): string {
   if (typeof value === 'string') return quote(value);
-  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to hold';
-  if (Array.isArray(value)) return 'a list';
-  return typeof value === 'object' && value !== null ? 'a group' : String(value);
+  if (typeof value === 'number' && !Number.isFinite(value)) return say`a number too large to hold`;
+  if (Array.isArray(value)) return say`a list`;
+  return typeof value === 'object' && value !== null ? say`a group` : String(value);
 }

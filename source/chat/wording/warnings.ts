@@ -1,42 +1,46 @@
 import type { PlanWarning } from '../../planning/warning.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
+import { count, formatDecimal, formatList, say } from '../../shared/say.ts';
 import { formatLength, formatMassNeeded, formatSmall, metric, type Units } from '../../shared/units.ts';
 import { nameClasses } from './classes.ts';
-import { count, formatList } from './numbers.ts';
 
 /** What the maker should know before casting on, in one or two sentences. */
 export function formatWarning(warning: PlanWarning, units: Units = metric): string {
   switch (warning.code) {
     case 'plan/yarn-short':
-      return `${warning.yarn} is ${formatMassNeeded(warning.shortGrams, units)} short, with a reserve of 10 % counted in: find more, or make a smaller bag.`;
+      return say`${warning.yarn} is ${formatMassNeeded(warning.shortGrams, units)} short, with a reserve of 10 % counted in: find more, or make a smaller bag.`;
     case 'plan/scraps-unused':
-      return `${formatList(warning.yarns)} ${warning.yarns.length === 1 ? 'is' : 'are'} left over: too little for a stripe, or no stripe is left for it.`;
+      return warning.yarns.length === 1
+        ? say`${formatList(warning.yarns)} is left over: too little for a stripe, or no stripe is left for it.`
+        : say`${formatList(warning.yarns)} are left over: too little for a stripe, or no stripe is left for it.`;
     case 'plan/many-yarns-at-once':
-      return `${warning.yarns} yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.`;
+      return say`${warning.yarns} yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.`;
     case 'plan/width-far-off':
-      return `Whole stripe repeats make it ${formatLength(warning.gotCm, units)} wide where ${formatLength(warning.wantedCm, units)} was asked: a shorter repeat comes nearer.`;
+      return say`Whole stripe repeats make it ${formatLength(warning.gotCm, units)} wide where ${formatLength(warning.wantedCm, units)} was asked: a shorter repeat comes nearer.`;
     case 'plan/depth-far-off':
-      return `Whole stitches make it ${formatLength(warning.gotCm, units)} deep where ${formatLength(warning.wantedCm, units)} was asked.`;
+      return say`Whole stitches make it ${formatLength(warning.gotCm, units)} deep where ${formatLength(warning.wantedCm, units)} was asked.`;
     case 'plan/eyelets-too-few':
-      return 'There are too few eyelets for a cord with both ends outside: choose more rows.';
+      return say`There are too few eyelets for a cord with both ends outside: choose more rows.`;
     case 'plan/reseat-needed':
-      return `The bed is too short to crawl all the way: hang the work again ${afterRows(warning.afterRows)}.`;
+      return say`The bed is too short to crawl all the way: hang the work again ${afterRows(warning.afterRows)}.`;
     case 'plan/swatch-turned':
-      return 'Rows come out wider than stitches: the swatch may have been measured the wrong way round.';
+      return say`Rows come out wider than stitches: the swatch may have been measured the wrong way round.`;
     case 'plan/stitch-shape-odd':
-      return `A stitch ${warning.aspect.toFixed(2)} times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.`;
+      return say`A stitch ${formatDecimal(warning.aspect.toFixed(2))} times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.`;
     case 'plan/loop-length-odd':
-      return `The measured loop of ${formatSmall(warning.measuredMm, units)} is far from the ${formatSmall(warning.modelMm, units)} that the gauge suggests: measure it again, all yarn figures hang on it.`;
+      return say`The measured loop of ${formatSmall(warning.measuredMm, units)} is far from the ${formatSmall(warning.modelMm, units)} that the gauge suggests: measure it again, all yarn figures hang on it.`;
     case 'plan/fabric-limp':
-      return `Tightness ${warning.tightness.toFixed(2)} is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.`;
+      return say`Tightness ${formatDecimal(warning.tightness.toFixed(2))} is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.`;
     case 'plan/fabric-jams':
-      return `Tightness ${warning.tightness.toFixed(2)} is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.`;
+      return say`Tightness ${formatDecimal(warning.tightness.toFixed(2))} is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.`;
     case 'plan/stitch-wider-than-pitch':
-      return `A stitch of ${warning.stitchMm.toFixed(1)} mm is wider than the needle pitch of ${warning.pitchMm} mm: measure the swatch again, or use a wider bed.`;
+      return say`A stitch of ${formatDecimal(warning.stitchMm.toFixed(1))} mm is wider than the needle pitch of ${warning.pitchMm} mm: measure the swatch again, or use a wider bed.`;
     case 'plan/yarn-unusual-for-bed':
-      return `The yarn is ${warning.than} than a pitch of ${warning.pitchMm} mm usually knits (${nameClasses(warning.usual)}; rule of thumb): check the swatch, or use a ${warning.than === 'finer' ? 'finer' : 'coarser'} bed.`;
+      return warning.than === 'finer'
+        ? say`The yarn is finer than a pitch of ${warning.pitchMm} mm usually knits (${nameClasses(warning.usual)}; rule of thumb): check the swatch, or use a finer bed.`
+        : say`The yarn is thicker than a pitch of ${warning.pitchMm} mm usually knits (${nameClasses(warning.usual)}; rule of thumb): check the swatch, or use a coarser bed.`;
     case 'plan/stripes-alike':
-      return `Stripes ${warning.first} and ${warning.second} meet in the same colour, ${warning.yarn}, and read as one wide stripe.`;
+      return say`Stripes ${warning.first} and ${warning.second} meet in the same colour, ${warning.yarn}, and read as one wide stripe.`;
     default:
       return exhaustive(warning);
   }
@@ -46,8 +50,9 @@ export function formatWarning(warning: PlanWarning, units: Units = metric): stri
 const mostListed = 6;
 
 function afterRows(rows: readonly number[]): string {
-  if (rows.length === 1) return `after row ${rows[0]}`;
+  const [first = 0] = rows;
+  if (rows.length === 1) return say`after row ${first}`;
   return rows.length <= mostListed
-    ? `after rows ${formatList(rows.map(String))}`
-    : `${count(rows.length, 'time')}, the first time after row ${rows[0]}`;
+    ? say`after rows ${formatList(rows.map(String))}`
+    : say`${count(rows.length, 'time')}, the first time after row ${first}`;
 }

@@ -1,0 +1,56 @@
+/** What the maker is in the middle of, for help that fits. */
+import { currentStep, type Session } from '../session/session.ts';
+import type { Step } from '../steps/step.ts';
+import type { Way } from './way.ts';
+
+export interface Scene {
+  readonly session: Session;
+  readonly way: Way | null;
+  /** What is wrong with saving; null while every press is on disk. */
+  readonly trouble: string | null;
+  /** Things that `take` would carry out. */
+  readonly offers: number;
+}
+
+export type Situation =
+  | 'trouble'
+  | 'way'
+  | 'offer'
+  | 'finished'
+  | 'cast-on'
+  | 'stripes'
+  | 'shaping'
+  | 're-seat'
+  | 'closing-row'
+  | 'graft'
+  | 'seam'
+  | 'cord'
+  | 'threading';
+
+/** The most pressing one comes first: unsaved work, then what is being guided or offered, then the step. */
+export function situationOf({ session, way, trouble, offers }: Scene): Situation {
+  if (trouble !== null) return 'trouble';
+  if (way) return 'way';
+  if (offers > 0) return 'offer';
+  const step = currentStep(session);
+  return step ? situationAt(step) : 'finished';
+}
+
+function situationAt({ phase, act }: Step): Situation {
+  switch (act.kind) {
+    case 'increase':
+    case 'decrease':
+      return 'shaping';
+    case 'thread-eyelet':
+    case 'tie':
+      return 'threading';
+    case 'rehang':
+      return 're-seat';
+    case 'weights-off':
+    case 'take-off':
+    case 'release-waste':
+      return act.reseat ? 're-seat' : phase;
+    default:
+      return phase;
+  }
+}

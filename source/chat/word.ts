@@ -1,0 +1,6 @@
+import type { Named } from './named.ts';
+
+/** A word of the trade. */
+export interface Word extends Named {
+  readonly means: () => string;
+}

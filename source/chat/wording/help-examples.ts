@@ -1,0 +1,38 @@
+/** Lines to type, with the needles and yarns of the bag in hand. */
+import { currentStep, type Session } from '../../session/session.ts';
+import { say } from '../../shared/say.ts';
+import { stepAt } from '../../steps/job.ts';
+import { findCommand } from '../chat-commands.ts';
+import { bedNow } from './place.ts';
+
+/** The bed as it should be, said as if it were seen. */
+export function findExample(session: Session): string {
+  const bed = bedNow(session) ?? currentStep(session)?.after;
+  const yarn = bed?.feeder ?? firstYarn(session);
+  return bed?.left && bed.right
+    ? `find ${bed.left} ${bed.right} ${yarn}`
+    : ['find', 'carriage', bed?.carriage ?? 'left'].join(' ');
+}
+
+export const weighExample = (session: Session): string => `weigh ${firstYarn(session)} 20 g`;
+
+export const noteExample = (): string => `note ${say`a little tighter here`}`;
+
+export const markExample = (): string => `mark ${say`before the break`}`;
+
+export const firstYarn = ({ job }: Session): string => job.plan.stripes[0]?.yarn ?? '';
+
+export const rowsDone = ({ job, done }: Session): number => (done === 0 ? 0 : stepAt(job, done).row);
+
+/** Lines to type, each with what it does in a few words. */
+export function exampleLines(examples: readonly string[]): readonly string[] {
+  const width = Math.max(...examples.map((example) => example.length));
+  return examples.map((example) => `  ${example.padEnd(width)}   ${gistOf(example)}`);
+}
+
+function gistOf(example: string): string {
+  const [word = '', rest] = example.split(' ');
+  if (word === 'help') return say`more of this`;
+  if (word === 'next' && rest) return say`confirm ${rest} at once`;
+  return findCommand(word)?.gist() ?? '';
+}

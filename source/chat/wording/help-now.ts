@@ -1,0 +1,79 @@
+/** Help by what is on the screen: one sentence, and the few commands that matter there. */
+import { say } from '../../shared/say.ts';
+import type { Scene, Situation } from '../situation.ts';
+import { findExample, markExample, noteExample, weighExample } from './help-examples.ts';
+
+export interface HelpNow {
+  readonly says: () => string;
+  /** Lines that work here when typed. */
+  readonly examples: (scene: Scene) => readonly string[];
+}
+
+export const helpNow: Readonly<Record<Situation, HelpNow>> = {
+  trouble: {
+    says: () => say`Saving makes trouble. You can knit on: nothing is lost while this is open.`,
+    examples: () => ['save ../bag.jsonl', 'help log', 'where', 'next'],
+  },
+  way: {
+    says: () => say`You are being guided outside the plan, one step of the hands at a time.`,
+    examples: () => ['next', 'back', 'again', 'stop'],
+  },
+  offer: {
+    says: () => say`There is something on offer. Nothing changes until you take it.`,
+    examples: ({ offers }) => [offers === 1 ? 'take' : 'take 1', 'where', 'help finding', 'next'],
+  },
+  finished: {
+    says: () => say`The bag is finished.`,
+    examples: ({ session }) => [weighExample(session), noteExample(), 'notes', 'bags', 'quit'],
+  },
+  'cast-on': {
+    says: () => say`You are at the start: needles, the first loops, waste rows and the ravel cord.`,
+    examples: () => ['next', 'plan', 'words ravel cord', 'pedal confirm', 'large on'],
+  },
+  stripes: {
+    says: () => say`You are knitting stripes.`,
+    examples: ({ session }) => ['next', 'where', findExample(session), markExample(), 'why two rows'],
+  },
+  shaping: {
+    says: () => say`You are at a shaping move: one out at one edge, one in at the other.`,
+    examples: ({ session }) => [
+      'next',
+      'words shaping move',
+      'why eyelets',
+      'draw bed',
+      findExample(session),
+    ],
+  },
+  're-seat': {
+    says: () => say`You are at a re-seat: the work comes off on waste rows and is hung again.`,
+    examples: () => ['next', 'words re-seat', 'why re-seat', 'draw bed'],
+  },
+  'closing-row': {
+    says: () => say`You are closing: one row, the tail, waste rows, and the work comes off.`,
+    examples: () => ['next', 'why closing row', 'why tail', 'plan'],
+  },
+  graft: {
+    says: () => say`You are grafting: the needle opens one loop and finishes one across from it.`,
+    examples: () => ['next', 'words bite', 'why graft', 'back', 'large on'],
+  },
+  seam: {
+    says: () => say`You are sewing the bottom, bar by bar.`,
+    examples: () => ['next', 'words bar', 'why seam', 'draw fold'],
+  },
+  cord: {
+    says: () => say`You are making the cord.`,
+    examples: ({ session }) => [
+      session.job.stepCount - session.done >= severalRounds ? `next ${severalRounds}` : 'next',
+      'words slip',
+      'why cord',
+      'back',
+    ],
+  },
+  threading: {
+    says: () => say`You are threading the cord through the eyelets.`,
+    examples: () => ['next', 'why eyelets', 'draw bag', 'cautions'],
+  },
+};
+
+/** Rounds that are confirmed at once, once they are knitted. */
+const severalRounds = 10;

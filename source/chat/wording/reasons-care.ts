@@ -1,0 +1,33 @@
+/** Why a caution is given. */
+import { say } from '../../shared/say.ts';
+import { formatLength } from '../../shared/units.ts';
+import type { Reason } from '../reason.ts';
+import { toyCordLimits } from './cautions.ts';
+import { commonPractice, ruleOfThumb } from './sources.ts';
+
+export const careReasons: readonly Reason[] = [
+  {
+    id: 'steam',
+    names: () => say`steam, iron, press`,
+    rule: () => say`Steam scalds, and it flattens man-made fibre.`,
+    source: commonPractice,
+  },
+  {
+    id: 'children',
+    names: () => say`children, child, toys, EN 71, small children, cautions, danger`,
+    rule: () =>
+      say`A cord can catch round a neck. This bag is no toy; where it is sold or given to a child, local rules decide.`,
+    formula: () =>
+      say`toys for the very young: no free cord over ${toyCordLimits.freeCordCm * 10} mm, no loop over ${toyCordLimits.loopCm * 10} mm round`,
+    here: ({ cord, size }, units) =>
+      say`cord ${formatLength(cord.lengthCm, units)}, mouth ${formatLength(size.mouthCm, units)} round`,
+    source: () => say`EN 71-1, cords on toys`,
+  },
+  {
+    id: 'pause',
+    names: () => say`a rest for the hands, rest my hands, rest your hands, hands, pause, half hour`,
+    rule: () =>
+      say`The same few moves for an hour tire hands and shoulders. A rest every half hour or so keeps them well.`,
+    source: ruleOfThumb,
+  },
+];

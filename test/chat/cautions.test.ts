@@ -1,0 +1,80 @@
+/**
+ * Each caution at its step, and only there. Limits of cords on toys for the very young: free cord 220 mm, perimeter of a
+ * loop 380 mm (EN 71-1). The other cautions: common practice, no source.
+ */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { cautionOf } from '../../source/chat/wording/cautions.ts';
+import { cautionLines } from '../../source/chat/wording/cautions-page.ts';
+import { sayAssigned, sayCableCaution } from '../../source/chat/wording/settings.ts';
+import { stepAt } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { openMemoryBench } from '../screen/bench-in-memory.ts';
+
+const job = jobOf(readFileSync('demo/dice-bag.json', 'utf8'));
+const steps = Array.from({ length: job.stepCount }, (_, done) => stepAt(job, done + 1));
+const given = steps.flatMap((step) => {
+  const caution = cautionOf(job.plan, step);
+  return caution === null ? [] : [{ step: step.step, act: step.act.kind, caution }];
+});
+
+it('come once each in the dice bag, where the hands are near what hurts', () => {
+  expect(given.map(({ act }) => act)).toEqual([
+    'set-needles',
+    'hang-comb',
+    'weights-off',
+    'hide-ends',
+    'tie',
+  ]);
+  const hints = ['hooks', 'Weights', 'weights', 'steam', 'cords'];
+  for (const [i, hint] of hints.entries()) {
+    expect(given.filter(({ caution }) => caution.includes(hint)).map(({ act }) => act)).toEqual([
+      given[i]?.act,
+    ]);
+  }
+});
+
+it('hold the cord and the mouth of this bag against the published limits, and leave it to local rules', () => {
+  const tie = given.find(({ act }) => act === 'tie')?.caution ?? '';
+  const { cord, size } = job.plan;
+  expect(tie).toContain(`${Math.round(cord.lengthCm)} cm`);
+  expect(tie).toContain(`${Math.round(size.mouthCm)} cm`);
+  expect(tie).toMatch(/22 and 38 cm \(EN 71-1\)\. Local rules decide\.$/);
+});
+
+it('tell of the foot switch and its cable as one is assigned, and at no step', () => {
+  expect(sayAssigned('b', 'confirm')).toContain(sayCableCaution());
+  expect(sayCableCaution()).toMatch(/cable.*feet.*weights/);
+  expect(given.filter(({ caution }) => /cable|switch/.test(caution))).toEqual([]);
+});
+
+it('are on the screen at their step and gone at the next', () => {
+  const bench = openMemoryBench({ brief: readFileSync('demo/dice-bag.json', 'utf8') });
+  bench.type('again', 1000);
+  expect(bench.said(1)).toContain('Caution: Needle hooks');
+  bench.type('next', 2000);
+  bench.type('again', 3000);
+  expect(bench.said(1)).not.toContain('Caution');
+});
+
+it('stand together on one page, each with its step', () => {
+  const page = cautionLines(job);
+  for (const { step, caution } of given) expect(page).toContain(`At step ${step}: ${caution}`);
+  expect(page.slice(given.length)).toEqual([
+    `When you assign a foot switch: ${sayCableCaution()}`,
+    'After half an hour of work: Rest your hands and shoulders for a few minutes (rule of thumb).',
+  ]);
+});
+
+it('name the steps of a caution that comes more than once', () => {
+  const short = jobOf({
+    ...JSON.parse(readFileSync('demo/dice-bag.json', 'utf8')),
+    bed: { needles: 60, pitchMm: 6.5, marginNeedles: 2 },
+  });
+  const off = Array.from({ length: short.stepCount }, (_, done) => stepAt(short, done + 1))
+    .filter(({ act }) => act.kind === 'weights-off')
+    .map(({ step }) => step);
+  expect(off.length).toBeGreaterThan(2);
+  const line = cautionLines(short).find((one) => one.includes('Take the weights off')) ?? '';
+  for (const step of off.slice(0, 4)) expect(line).toContain(String(step));
+});

@@ -1,0 +1,71 @@
+/** The arguments of the program against its table of commands, read into tokens by Node's own parser. */
+import { parseArgs } from 'node:util';
+import { describe, expect, it } from 'vitest';
+import { cliCommands } from '../../source/chat/cli-commands.ts';
+import { parseArguments } from '../../source/chat/parse-arguments.ts';
+import { formatUsageFault } from '../../source/chat/wording/usage-faults.ts';
+
+const options = Object.fromEntries(
+  cliCommands
+    .flatMap((command) => command.options)
+    .map(({ name, takes }) => [name, { type: takes === null ? ('boolean' as const) : ('string' as const) }]),
+);
+
+const read = (line: string) =>
+  parseArguments(
+    parseArgs({
+      args: line.split(' ').filter((word) => word !== ''),
+      options,
+      strict: false,
+      allowPositionals: true,
+      tokens: true,
+    }).tokens,
+  );
+
+describe('arguments', () => {
+  it.each([
+    ['', 'work', [], {}],
+    ['bag.json --plain', 'work', ['bag.json'], { plain: '' }],
+    ['work bag.json --log bag.jsonl', 'work', ['bag.json'], { log: 'bag.jsonl' }],
+    ['sheet bag.json --out=bag.html', 'sheet', ['bag.json'], { out: 'bag.html' }],
+    ['completion zsh', 'completion', ['zsh'], {}],
+  ])('%s', (line, name, operands, given) => {
+    const result = read(line);
+    expect(result).toMatchObject({ ok: true, value: { kind: 'run', name, operands } });
+    if (result.ok && result.value.kind === 'run')
+      expect(Object.fromEntries(result.value.given)).toEqual(given);
+  });
+
+  it.each([
+    ['--help', 'help'],
+    ['plan -h', 'help'],
+    ['--version', 'version'],
+  ])('%s', (line, kind) => expect(read(line)).toEqual({ ok: true, value: { kind } }));
+
+  it.each([
+    ['plan bag.json --jsno', 'usage/unknown-option', 'There is no option --jsno here. Did you mean --json?'],
+    ['plna bag.json', 'usage/unknown-command', 'There is no command plna. Did you mean plan?'],
+    ['sheet bag.json --out', 'usage/option-needs-value', '--out needs a value: --out FILE'],
+    [
+      'plan bag.json --json=yes',
+      'usage/option-takes-none',
+      '--json takes no value: leave out what follows the equals sign',
+    ],
+    [
+      'sheet bag.json',
+      'usage/missing-option',
+      '--out FILE is missing. Usage: slantwise sheet BRIEF --out FILE [--class]',
+    ],
+    ['plan', 'usage/missing-operand', 'BRIEF is missing. Usage: slantwise plan BRIEF [--json] [--from-yarn]'],
+    [
+      'steps a.json b.json',
+      'usage/too-many-operands',
+      'b.json is one too many. Usage: slantwise steps BRIEF [--json]',
+    ],
+    ['completion csh', 'usage/not-a-choice', 'csh is none of bash, zsh or fish: write one of them'],
+  ])('%s is refused in one sentence', (line, code, sentence) => {
+    const result = read(line);
+    expect(result).toMatchObject({ ok: false, fault: { code } });
+    if (!result.ok) expect(formatUsageFault(result.fault)).toBe(sentence);
+  });
+});

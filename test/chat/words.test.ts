@@ -1,0 +1,205 @@
+/** The glossary has the words of the trade as our own instructions and plan page use them (common practice, no source). */
+import { readdirSync, readFileSync } from 'node:fs';
+import { afterEach, describe, expect, it } from 'vitest';
+import { namesOf, stemOf, titleOf } from '../../source/chat/named.ts';
+import { reasons } from '../../source/chat/reasons.ts';
+import { explainWord } from '../../source/chat/wording/explain.ts';
+import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
+import { sayStep } from '../../source/chat/wording/steps.ts';
+import { findWord, words } from '../../source/chat/words.ts';
+import { german } from '../../source/languages/german.ts';
+import { speak } from '../../source/shared/say.ts';
+import { stepAt } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { openMemoryBench } from '../screen/bench-in-memory.ts';
+
+afterEach(() => speak(null));
+
+const idOf = (text: string): string | null => findWord(text)?.id ?? null;
+
+/** All that is read on the way through the bags of the demo. */
+function everythingRead(): string {
+  const read = readdirSync('demo')
+    .filter((name) => name.endsWith('.json'))
+    .map((name) => jobOf(readFileSync(`demo/${name}`, 'utf8')))
+    .flatMap((job) => [
+      formatPlanPage(job.plan),
+      ...Array.from({ length: job.stepCount }, (_, done) => sayStep(job.plan, stepAt(job, done + 1))),
+    ]);
+  return read.join(' ').toLowerCase().replace(/\s+/g, ' ');
+}
+
+const used = [
+  ...['needle', 'working', 'resting', 'carriage', 'pass', 'row', 'feeder', 'park', 'loop', 'stitch', 'tail'],
+  ...[
+    'cast on',
+    'e-wrap',
+    'comb',
+    'claw weight',
+    'waste yarn',
+    'waste row',
+    'ravel cord',
+    'one out',
+    'one in',
+  ],
+  ...['open loops', 'trailing edge', 'edge A', 'edge B', 'graft', 'bite', 'bar', 'draw up', 'seam', 'eyelet'],
+  ...['cord', 'slip', 'round', 'hole', 'tie', 'bow', 'closing row', 'left', 'right', 'stripe'],
+  ...['swatch', 'gauge', 'pitch', 'tightness', 'tex', 'wet-relaxed', 'plain knitting', 'margins', 'crawl'],
+  ...['shaping', 'move', 'mouth', 'ease', 'reserve', 'waste', 'light', 'girth', 'bottom'],
+].filter((term) => !['light', 'girth'].includes(term));
+
+/** Not in these texts, but in answers, faults and the brief. */
+const alsoTrade = [
+  ...[
+    'bed',
+    'mast',
+    'tightness factor',
+    'dry-relaxed',
+    'fully relaxed',
+    'relaxed state',
+    'edge stitches',
+    'gain',
+  ],
+  ...[
+    'transfer tool',
+    'prong',
+    'loss',
+    'increase',
+    'decrease',
+    'shaping move',
+    'leading edge',
+    'home side',
+    'girth',
+  ],
+  ...['re-seat', 'scrap off', 'mattress seam', 'tubular cord', 'loop length', 'latch tool', 'dropped stitch'],
+  ...[
+    'ladder',
+    'rip back',
+    'row counter',
+    'foot switch',
+    'brief',
+    'log',
+    'scraps',
+    'repeat',
+    'edges A and B',
+  ],
+];
+
+describe('the words', () => {
+  const read = everythingRead();
+
+  it.each(used)('have %s, which the maker reads', (term) => {
+    expect(read).toContain(term.toLowerCase());
+    expect(findWord(term)).not.toBeNull();
+  });
+
+  it.each(alsoTrade)('have %s', (term) => expect(findWord(term)).not.toBeNull());
+
+  it('tell once that left and right are the maker’s', () => {
+    expect(words.filter((word) => /left and right are/i.test(word.means())).map(({ id }) => id)).toEqual([
+      'left',
+    ]);
+  });
+});
+
+it.each([
+  ['swatch', 'swatch'],
+  ['what is a swatch?', 'swatch'],
+  ['What are eyelets', 'eyelet'],
+  ['the claw weights', 'claw-weight'],
+  ['grafting', 'graft'],
+  ['grafted', 'graft'],
+  ['reseated', 're-seat'],
+  ['e wrapping', 'e-wrap'],
+  ['casting on', 'cast-on'],
+  ['an edge stitch', 'edge-stitches'],
+  ['what does wet-relaxed mean?', 'relaxed'],
+  ['edges A and B', 'edges'],
+  ['tightness factor', 'tightness'],
+  ['slipped', 'slip'],
+  ['which side is the home side', 'home-side'],
+  ['loop length', 'loop-length'],
+  ['waste yarn', 'waste-yarn'],
+  ['zebra', null],
+  ['', null],
+])('finds the word in %j', (text, id) => expect(idOf(text)).toBe(id));
+
+it.each([
+  ['was ist eine Maschenprobe?', 'swatch'],
+  ['was sind Lochmaschen', 'eyelet'],
+  ['Krallengewichte', 'claw-weight'],
+  ['was heißt Ruhestellung?', 'resting'],
+  ['des Fadenführers', 'feeder'],
+  ['im Maschenstich verbinden', 'graft'],
+  ['Trennfaden', 'ravel-cord'],
+  ['swatch', 'swatch'],
+  ['what is a claw weight?', 'claw-weight'],
+])('finds the word in %j in German', (text, id) => {
+  speak(german);
+  expect(idOf(text)).toBe(id);
+});
+
+describe.each([
+  ['English', null],
+  ['German', german],
+])('in %s', (_, language) => {
+  it('no name stands twice', () => {
+    speak(language);
+    for (const table of [words, reasons]) {
+      const stems = table.flatMap((entry) => [...new Set(namesOf(entry).map(stemOf))]);
+      expect(stems.filter((one, i) => stems.indexOf(one) !== i)).toEqual([]);
+    }
+  });
+
+  it('each is explained in one to three sentences after its first, none longer than an instruction', () => {
+    speak(language);
+    for (const word of words) {
+      const sentences = word.means().split(/(?<=[.?!]) (?=[A-ZÄÖÜ])/);
+      expect(sentences.length, titleOf(word)).toBeLessThanOrEqual(4);
+      for (const sentence of sentences) expect(sentence.length, sentence).toBeLessThanOrEqual(160);
+    }
+  });
+
+  it('the list of all fits a window', () => {
+    speak(language);
+    expect(explainWord(null).join(' ').length).toBeLessThan(78 * 18);
+  });
+});
+
+it('is answered at the prompt, however it is asked', () => {
+  const bench = openMemoryBench();
+  const lines = [
+    'words swatch',
+    'what is a swatch?',
+    'What is a swatch',
+    "what's a swatch?",
+    'was ist swatch?',
+    'swatch?',
+  ];
+  for (const [i, line] of lines.entries()) {
+    bench.type(line, 4000 * (i + 1));
+    expect(bench.said(1), line).toMatch(/^Swatch: A test piece/);
+  }
+});
+
+it.each(['what now?', 'what next', 'what do I do now?', 'was jetzt?'])(
+  'says the step again on %j',
+  (line) => {
+    const bench = openMemoryBench();
+    bench.type(line, 1000);
+    expect(bench.said(1)).toMatch(/^Step 1 of /);
+  },
+);
+
+it('explains a word that is asked of in other ways', () => {
+  const bench = openMemoryBench();
+  bench.type('how do I graft?', 1000);
+  expect(bench.said(1)).toMatch(/^Graft: /);
+});
+
+it('offers the nearest word, or the list', () => {
+  expect(explainWord('is a swach?')).toEqual(['swach is not among the words here. Did you mean swatch?']);
+  expect(explainWord('is a zebra?')).toEqual([
+    'zebra is not among the words here. Type words to see them all.',
+  ]);
+});
