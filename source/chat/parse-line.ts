@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type ChatCommand, chatCommands, findCommand } from './chat-commands.ts';
+import { chatCommands, findCommand } from './chat-commands.ts';
+import type { ChatCommand } from './commands/chat-command.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { nearest } from './nearest.ts';
 import { findWord } from './words.ts';

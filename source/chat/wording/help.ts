@@ -1,6 +1,7 @@
 /** Help: what fits what is on the screen now, by topic, on one command, or all commands. */
 import { say } from '../../shared/say.ts';
-import { type ChatCommand, chatCommands, findCommand } from '../chat-commands.ts';
+import { chatCommands, findCommand } from '../chat-commands.ts';
+import type { ChatCommand } from '../commands/chat-command.ts';
 import { findNamed, titleOf } from '../named.ts';
 import { type Scene, situationOf } from '../situation.ts';
 import { findWord } from '../words.ts';

@@ -1,0 +1,116 @@
+/** Commands that fit the bench to its maker: switches, signals, letters, units, language. */
+import { languageChoices } from '../../languages/languages.ts';
+import { type PedalAct, settingsTable } from '../../settings/settings.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import { formatChoice, say } from '../../shared/say.ts';
+import type { ChatFault, Intent } from '../intent.ts';
+import { type ChatCommand, choice } from './chat-command.ts';
+
+function parseWindow(rest: string): Result<Intent, ChatFault> {
+  if (rest === '') return fail({ code: 'chat/needs-more', usage: 'window 100' });
+  const { check, allowed } = settingsTable.pressWindowMs;
+  return check(Number(rest))
+    ? succeed({ kind: 'set', change: { name: 'pressWindowMs', value: Number(rest) } })
+    : fail({ code: 'chat/not-a-choice', word: rest, choices: [say`the whole numbers ${allowed()}`] });
+}
+
+const onOff = ['on', 'off'] as const;
+
+const pedalWords = ['confirm', 'back', 'again', 'pass', 'off'] as const;
+const pedalActs: Readonly<Record<(typeof pedalWords)[number], PedalAct | 'off'>> = {
+  confirm: 'confirm',
+  back: 'take-back',
+  again: 'speak',
+  pass: 'pass',
+  off: 'off',
+};
+
+const switchCommand = (
+  name: 'large' | 'bell' | 'speech',
+  setting: 'largeView' | 'bell' | 'speech',
+  summary: () => string,
+  gist: () => string,
+): ChatCommand => ({
+  name,
+  aliases: [],
+  usage: () => say`${name} on, or ${name} off`,
+  summary,
+  gist,
+  example: `${name} on`,
+  follows: onOff,
+  parse: choice(onOff, (word) => ({ kind: 'set', change: { name: setting, value: word === 'on' } })),
+});
+
+export const adjustCommands: readonly ChatCommand[] = [
+  {
+    name: 'pedal',
+    aliases: ['switch'],
+    usage: () => say`pedal confirm / back / again / pass, or pedal off`,
+    summary: () => say`give a foot switch something to do: type it, then press the switch`,
+    gist: () => say`assign a foot switch`,
+    example: 'pedal confirm',
+    follows: pedalWords,
+    parse: choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs[word] }), {
+      kind: 'pedal',
+      act: null,
+    }),
+  },
+  {
+    name: 'window',
+    aliases: [],
+    usage: () => say`window MILLISECONDS`,
+    summary: () => say`presses of one switch closer together than this count as one`,
+    gist: () => say`presses that count as one`,
+    example: 'window 100',
+    follows: [],
+    parse: parseWindow,
+  },
+  switchCommand(
+    'large',
+    'largeView',
+    () => say`big letters, to be read from across the bed`,
+    () => say`big letters`,
+  ),
+  switchCommand(
+    'bell',
+    'bell',
+    () => say`ring once for a step, twice for a shaping move, three times for a colour`,
+    () => say`ring at each step`,
+  ),
+  switchCommand(
+    'speech',
+    'speech',
+    () => say`speak each instruction aloud`,
+    () => say`speak each step`,
+  ),
+  {
+    name: 'care',
+    aliases: [],
+    usage: () => say`care low / usual / high`,
+    summary: () => say`how long to look before a new yarn, a re-seat or the closing row`,
+    gist: () => say`how long to look twice`,
+    example: 'care high',
+    follows: ['low', 'usual', 'high'],
+    parse: choice(['low', 'usual', 'high'], (value) => ({ kind: 'set', change: { name: 'caution', value } })),
+  },
+  {
+    name: 'units',
+    aliases: [],
+    usage: () => say`units cm, or units in`,
+    summary: () => say`centimetres, grams and metres, or inches, ounces and yards`,
+    gist: () => say`centimetres or inches`,
+    example: 'units cm',
+    follows: ['cm', 'in'],
+    parse: choice(['cm', 'in'], (value) => ({ kind: 'set', change: { name: 'units', value } })),
+  },
+  {
+    name: 'language',
+    aliases: [],
+    usage: () => say`language ${formatChoice(languageChoices)}`,
+    summary: () => say`the language of all sentences; auto follows the system`,
+    gist: () => say`the language of sentences`,
+    example: 'language de',
+    follows: languageChoices,
+    parse: choice(languageChoices, (value) => ({ kind: 'set', change: { name: 'language', value } })),
+  },
+];

@@ -1,0 +1,89 @@
+/** Commands that are answered and change nothing. */
+import { type Result, succeed } from '../../shared/result.ts';
+import { say } from '../../shared/say.ts';
+import { helpTopicNames } from '../help-topic-names.ts';
+import type { ChatFault, Intent } from '../intent.ts';
+import { reasons } from '../reasons.ts';
+import { words } from '../words.ts';
+import { type ChatCommand, plainIntent } from './chat-command.ts';
+
+/** What is to be done now is no word of the trade. */
+const asksForStep = /^(?:now|next|do i do(?: now| next)?|jetzt|nun|kommt jetzt|mache ich jetzt)\?*$/i;
+
+function parseWords(rest: string): Result<Intent, ChatFault> {
+  if (asksForStep.test(rest)) return succeed({ kind: 'again' });
+  return succeed({ kind: 'words', about: rest === '' ? null : rest });
+}
+
+export const askCommands: readonly ChatCommand[] = [
+  {
+    name: 'where',
+    aliases: ['w', 'here'],
+    usage: () => 'where',
+    summary: () => say`where you are, and what the bed should look like`,
+    gist: () => say`where you are`,
+    example: 'where',
+    follows: [],
+    parse: plainIntent({ kind: 'show', what: 'where' }),
+  },
+  {
+    name: 'plan',
+    aliases: ['p'],
+    usage: () => 'plan',
+    summary: () => say`the whole plan: size, yarn, needles, tails`,
+    gist: () => say`the whole plan`,
+    example: 'plan',
+    follows: [],
+    parse: plainIntent({ kind: 'show', what: 'plan' }),
+  },
+  {
+    name: 'words',
+    aliases: ['word', 'what', "what's", 'was'],
+    usage: () => say`words, or words and a word; or ask what is a swatch?`,
+    summary: () => say`the words of the trade, and what each means`,
+    gist: () => say`what a word means`,
+    example: 'words swatch',
+    follows: words.map(({ id }) => id),
+    parse: parseWords,
+  },
+  {
+    name: 'why',
+    aliases: ['warum', 'wieso'],
+    usage: () => say`why, or why and what you wonder about`,
+    summary: () => say`the craft and the formulas, with the numbers of this bag`,
+    gist: () => say`why it is so`,
+    example: 'why tail',
+    follows: reasons.map(({ id }) => id),
+    parse: (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }),
+  },
+  {
+    name: 'cautions',
+    aliases: [],
+    usage: () => 'cautions',
+    summary: () => say`all cautions, and the step at which each comes`,
+    gist: () => say`all cautions`,
+    example: 'cautions',
+    follows: [],
+    parse: plainIntent({ kind: 'show', what: 'cautions' }),
+  },
+  {
+    name: 'again',
+    aliases: ['speak'],
+    usage: () => 'again',
+    summary: () => say`say the instruction once more`,
+    gist: () => say`repeat the instruction`,
+    example: 'again',
+    follows: [],
+    parse: plainIntent({ kind: 'again' }),
+  },
+  {
+    name: 'help',
+    aliases: ['h', '?', 'hilfe'],
+    usage: () => say`help, help all, or help and a command or topic`,
+    summary: () => say`what can be typed, and the keys`,
+    gist: () => say`what fits now, and topics`,
+    example: 'help go',
+    follows: ['all', ...helpTopicNames],
+    parse: (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }),
+  },
+];

@@ -1,0 +1,125 @@
+/** Commands that move through the job: on, back, to a place, and out of a mistake. */
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import { say } from '../../shared/say.ts';
+import type { ChatFault, Intent } from '../intent.ts';
+import { parsePlace, placeWords } from '../parse-place.ts';
+import { parseReplan, replanWords } from '../parse-replan.ts';
+import { parseFind, seenWords } from '../parse-seen.ts';
+import { type ChatCommand, plainIntent } from './chat-command.ts';
+
+const parseTo =
+  (kind: 'go' | 'rip') =>
+  (rest: string): Result<Intent, ChatFault> => {
+    const to = parsePlace(rest, kind);
+    return to.ok ? succeed({ kind, to: to.value }) : to;
+  };
+
+function parseTake(rest: string): Result<Intent, ChatFault> {
+  if (rest !== '' && !/^[1-9]\d*$/.test(rest)) {
+    return fail({ code: 'chat/not-a-count', word: rest, usage: 'take 2' });
+  }
+  return succeed({ kind: 'take', number: rest === '' ? null : Number(rest) });
+}
+
+function parseNext(rest: string): Result<Intent, ChatFault> {
+  const wanted = rest === '' ? 1 : Number(rest);
+  if (!Number.isInteger(wanted) || wanted < 1) {
+    return fail({ code: 'chat/not-a-count', word: rest, usage: 'next 4' });
+  }
+  return succeed({ kind: 'do', command: { do: 'confirm', count: wanted } });
+}
+
+export const moveCommands: readonly ChatCommand[] = [
+  {
+    name: 'next',
+    aliases: ['n', 'done', 'ok'],
+    usage: () => say`next [how many]`,
+    summary: () => say`confirm the step on the screen, or several at once`,
+    gist: () => say`confirm this step`,
+    example: 'next 2',
+    follows: [],
+    parse: parseNext,
+  },
+  {
+    name: 'back',
+    aliases: ['b', 'undo'],
+    usage: () => 'back',
+    summary: () => say`take back the last step, jump, mend or change of plan`,
+    gist: () => say`take the last one back`,
+    example: 'back',
+    follows: [],
+    parse: plainIntent({ kind: 'do', command: { do: 'take-back' } }),
+  },
+  {
+    name: 'redo',
+    aliases: [],
+    usage: () => 'redo',
+    summary: () => say`do again what was taken back`,
+    gist: () => say`do what was taken back`,
+    example: 'redo',
+    follows: [],
+    parse: plainIntent({ kind: 'do', command: { do: 'redo' } }),
+  },
+  {
+    name: 'go',
+    aliases: ['jump', 'goto'],
+    usage: () => say`go PHASE, or go stripe / row / move / step / mark and its number or name`,
+    summary: () => say`jump to a place: it comes next`,
+    gist: () => say`jump to a place`,
+    example: 'go stripe 3',
+    follows: placeWords,
+    parse: parseTo('go'),
+  },
+  {
+    name: 'find',
+    aliases: ['locate', 'see'],
+    usage: () =>
+      say`find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE`,
+    summary: () => say`say what you see, as little as you know: where it is, or what went wrong`,
+    gist: () => say`say what you see`,
+    example: 'find L24 R21 mint carriage right',
+    follows: seenWords,
+    parse: parseFind,
+  },
+  {
+    name: 'rip',
+    aliases: [],
+    usage: () => say`rip row / stripe / move / step / mark and its number or name`,
+    summary: () => say`the way back with the hands, so that this place comes next again`,
+    gist: () => say`the way back by hand`,
+    example: 'rip row 30',
+    follows: placeWords,
+    parse: parseTo('rip'),
+  },
+  {
+    name: 'replan',
+    aliases: [],
+    usage: () =>
+      say`replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN`,
+    summary: () => say`plan on from here: other length, measured piece, weighed yarn, new colour`,
+    gist: () => say`plan on from here`,
+    example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
+    follows: replanWords,
+    parse: parseReplan,
+  },
+  {
+    name: 'take',
+    aliases: [],
+    usage: () => say`take [NUMBER]`,
+    summary: () => say`accept what find, rip or replan offers`,
+    gist: () => say`accept an offer`,
+    example: 'take 1',
+    follows: [],
+    parse: parseTake,
+  },
+  {
+    name: 'stop',
+    aliases: [],
+    usage: () => 'stop',
+    summary: () => say`leave a way back or a mend that is being guided`,
+    gist: () => say`leave a way back`,
+    example: 'stop',
+    follows: [],
+    parse: plainIntent({ kind: 'stop' }),
+  },
+];
