@@ -133,6 +133,18 @@ const sentences: readonly (readonly [Fault, string])[] = [
     { code: 'session/nothing-to-say', what: 'mark' },
     'The mark has no name: type a name for this place after the word mark.',
   ],
+  [
+    { code: 'weigh/no-such-yarn', yarn: 'gold', known: ['plum', 'mint'] },
+    'gold is not a yarn of this bag: it has plum and mint.',
+  ],
+  [
+    { code: 'weigh/not-a-weight', yarn: 'plum', grams: -1 },
+    '-1 g of plum cannot be weighed: give 0 or more.',
+  ],
+  [
+    { code: 'weigh/more-than-before', yarn: 'plum', grams: 62.04, haveGrams: 60 },
+    'There were 60 g of plum before the work, so 62 g cannot be left: weigh it once more.',
+  ],
 ];
 
 describe('the sentence for a fault', () => {

@@ -41,6 +41,7 @@ function slantwise(home: string, ...args: readonly string[]) {
     encoding: 'utf8',
     env: {
       ...process.env,
+      LC_ALL: 'C',
       HOME: home,
       XDG_CONFIG_HOME: join(home, 'config'),
       XDG_DATA_HOME: join(home, 'data'),

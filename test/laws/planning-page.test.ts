@@ -1,12 +1,15 @@
 /** The printed plan: as wide as a page, every number with a meaning, and what it says of the demo bags. */
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { planJson } from '../../source/chat/plan-json.ts';
+import { labelled } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
+import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { parseBrief, readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
@@ -23,7 +26,13 @@ const sectionOf = (page: string, title: string): readonly string[] =>
 const flow = (page: string): string => page.replace(/\s+/g, ' ');
 
 describe('the printed plan of any bag', () => {
-  it('fits 78 columns and has no hole in it, in both systems of units', () => {
+  afterEach(() => speak(null));
+
+  it.each([
+    ['English', null],
+    ['German', german],
+  ])('fits 78 columns and has no hole in it, in both systems of units: %s', (_, language) => {
+    speak(language);
     const files = fc.oneof(briefFile(), sizedBrief('size'), sizedBrief('contents'));
     fc.assert(
       fc.property(files, fc.constantFrom(metric, imperial), (file, units) => {
@@ -32,7 +41,7 @@ describe('the printed plan of any bag', () => {
         if (!plan.ok) return;
         const page = formatPlanPage(plan.value, { units, minutesPerRow: 1.5 });
         for (const line of page.split('\n')) {
-          expect(line.length).toBeLessThanOrEqual(78);
+          expect(line.length, line).toBeLessThanOrEqual(78);
           expect(line).toBe(line.trimEnd());
         }
         expect(page).not.toMatch(/undefined|NaN|Infinity|null|\[object/);
@@ -47,6 +56,13 @@ describe('the printed plan of any bag', () => {
     const page = formatPlanPage(planOf({ ...file, name: 'V'.repeat(200) }));
     expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
   });
+});
+
+it('a label that fills its column stays apart from its text', () => {
+  expect(labelled('105 bis 112', `plum${' mint'.repeat(14)}`)).toEqual([
+    `  105 bis 112 plum${' mint'.repeat(12)}`,
+    `              mint mint`,
+  ]);
 });
 
 describe('the printed plan of a demo bag', () => {

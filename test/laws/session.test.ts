@@ -60,6 +60,12 @@ const command = (): fc.Arbitrary<Command> =>
     },
     { weight: 1, arbitrary: fc.constantFrom('tight', ' ').map((text) => ({ do: 'note', text }) as const) },
     { weight: 1, arbitrary: fc.constantFrom('a', 'b').map((name) => ({ do: 'mark', name }) as const) },
+    {
+      weight: 1,
+      arbitrary: fc
+        .record({ yarn: fc.constantFrom('plum', 'gold'), grams: fc.integer({ min: -1, max: 9 }) })
+        .map((weighing) => ({ do: 'yarn-left', ...weighing }) as const),
+    },
   );
 
 const jobFacts = ({ plan, stepCount, kept }: Job) => ({
@@ -82,12 +88,13 @@ function placesOf(list: PlaceList | null): readonly unknown[] {
 }
 
 /** A session by value: what it shows, and what can be taken back and done again. */
-const facts = ({ job: at, done, mends, notes, marks, takeBack, redo }: Session) => ({
+const facts = ({ job: at, done, mends, notes, marks, weighed, takeBack, redo }: Session) => ({
   ...jobFacts(at),
   done,
   mends,
   notes,
   marks: [...marks],
+  weighed: [...weighed],
   takeBack: placesOf(takeBack),
   redo: placesOf(redo),
 });
@@ -129,7 +136,7 @@ describe('a session', () => {
       fc.property(fc.array(command(), { maxLength: 12 }), command(), (commands, last) => {
         const before = run(commands).session;
         const done = updateSession(before, last);
-        if (!done.ok || ['take-back', 'redo', 'note', 'mark'].includes(last.do)) return;
+        if (!done.ok || ['take-back', 'redo', 'note', 'mark', 'yarn-left'].includes(last.do)) return;
         const back = updateSession(done.value, { do: 'take-back' });
         if (!back.ok) throw new Error(back.fault.code);
         expect(place(back.value)).toEqual(place(before));
