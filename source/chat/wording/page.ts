@@ -25,8 +25,8 @@ export function wrap(text: string, width: number): readonly string[] {
 /** A word that is wider than the page goes on in the next line. */
 const cutWord = (word: string, width: number): readonly string[] => {
   const letters = [...word];
-  const parts: string[] = [];
-  for (let from = 0; from < letters.length; from += width) {
+  const parts: string[] = [letters.slice(0, width).join('')];
+  for (let from = width; from < letters.length; from += width) {
     parts.push(letters.slice(from, from + width).join(''));
   }
   return parts;

@@ -1,5 +1,5 @@
 import TextInput from 'ink-text-input';
-import { useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { memo, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
 import type { Line } from './edit-line.ts';
 import type { FieldStream } from './field-stream.ts';
 import { fieldStrokes } from './field-strokes.ts';
@@ -22,9 +22,9 @@ const begun = ({ text, cursor }: Line, beginning: number): Shown => ({
  * or from outside; the field follows by being typed into through `field`, whose `stdin` Ink reads. For
  * greater changes, or should the two ever differ, a fresh field is put in its place. A fresh one has its
  * cursor at the end and leaves it there when its text grows from outside: so it begins with the text before
- * the cursor and is given the rest at once.
+ * the cursor and is given the rest at once. At a press it stays as it is, so it is not drawn anew.
  */
-export function LineField({ line, field, placeholder = '' }: Props) {
+export const LineField = memo(function LineField({ line, field, placeholder = '' }: Props) {
   const [shown, setShown] = useState(() => begun(line, 0));
   const typed = useRef(line);
   const handed = useSyncExternalStore(field.subscribe, field.handed);
@@ -59,4 +59,4 @@ export function LineField({ line, field, placeholder = '' }: Props) {
       placeholder={line.text === '' ? placeholder : ''}
     />
   );
-}
+});
