@@ -1,15 +1,49 @@
-// Bundles the program for Node into dist/. React reads NODE_ENV when its module loads, so only a
-// definition at build time gives its production build; `splitting` keeps what the first screen does not need apart.
-import { chmod, readFile, rm } from 'node:fs/promises';
+/**
+ * Builds the program into dist/: all of it in one file, what starts it, the thread that writes logs, and what V8 compiled of
+ * it. React reads NODE_ENV when its module loads, so only a definition at build time gives its production build. A benchmark
+ * builds another program the same way: `node .config/build.mjs FILE FOLDER TEXT`, where TEXT is what its screen shows.
+ */
+import { execFileSync } from 'node:child_process';
+import { chmod, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { build } from 'esbuild';
+import { inkChanges } from './ink-changes.mjs';
+import { languagesApart } from './languages-apart.mjs';
 
+const [program = 'source/cli.tsx', outdir = 'dist', ...shown] = process.argv.slice(2);
 const readJson = async (path) => JSON.parse(await readFile(path, 'utf8'));
 const [{ version }, options] = [await readJson('package.json'), await readJson('.config/bundle.json')];
-await rm('dist', { recursive: true, force: true });
+// What runs from the folder meanwhile finds the old program or the new one, and never half of each.
+const fresh = `${outdir}.new`;
+await rm(fresh, { recursive: true, force: true });
 await build({
   ...options,
-  entryPoints: ['source/cli.tsx'],
-  outdir: 'dist',
-  define: { ...options.define, SLANTWISE_VERSION: JSON.stringify(version) },
+  entryPoints: {
+    cli: 'source/cli/start.ts',
+    program,
+    'journal-worker': 'source/files/journal-worker.ts',
+    german: 'source/languages/german.ts',
+  },
+  outdir: fresh,
+  format: 'cjs',
+  plugins: [inkChanges, languagesApart],
+  // What is loaded later is loaded by the program's own `require`.
+  supported: { 'dynamic-import': false },
+  banner: { js: "const thisFile = require('node:url').pathToFileURL(__filename).href;" },
+  define: {
+    ...options.define,
+    'import.meta.url': 'thisFile',
+    SLANTWISE_VERSION: JSON.stringify(version),
+  },
 });
-await chmod('dist/cli.js', 0o755);
+await writeFile(join(fresh, 'package.json'), '{ "type": "commonjs" }\n');
+await chmod(join(fresh, 'cli.js'), 0o755);
+try {
+  execFileSync(process.execPath, ['.config/keep-compiled.mjs', fresh, ...shown], { stdio: 'pipe' });
+} catch (error) {
+  console.warn(
+    `The program will start more slowly, since nothing of it could be kept compiled: ${error.message}`,
+  );
+}
+await rm(outdir, { recursive: true, force: true });
+await rename(fresh, outdir);

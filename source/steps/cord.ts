@@ -3,7 +3,6 @@
  * knitting the other; drawn off and threaded through the eyelets, in and out, so that both ends come out on the outside
  * (common practice).
  */
-import { formatNeedles } from '../bed/needles.ts';
 import { opposite, type Side } from '../bed/side.ts';
 import { bareBed } from './bed-after.ts';
 import type { Outline } from './outline.ts';
@@ -96,8 +95,7 @@ function threadingStep({ plan }: Outline, hole: number, after: BedAfter): StepBo
 }
 
 /** The cord sits in the middle of the bed. */
-function cordNeedles({ plan }: Outline): readonly string[] {
-  const { needles } = plan.brief.bed;
-  const first = Math.floor(needles / 2) - Math.floor(plan.cord.stitches / 2);
-  return formatNeedles(needles, first, first + plan.cord.stitches - 1);
+function cordNeedles({ plan, needles }: Outline): readonly string[] {
+  const first = Math.floor(needles.length / 2) - Math.floor(plan.cord.stitches / 2);
+  return needles.slice(first, first + plan.cord.stitches);
 }

@@ -90,8 +90,8 @@ function edgeNeedles(
   count: number,
   shift: number,
 ): readonly string[] {
-  const inward = side === 'left' ? 1 : -1;
-  return Array.from({ length: count }, (_, i) => outline.needles[edge + (i - shift) * inward] ?? '');
+  if (side === 'left') return outline.needles.slice(edge - shift, edge - shift + count);
+  return outline.needles.slice(edge + shift - count + 1, edge + shift + 1).toReversed();
 }
 
 function edgesBeforeMove(

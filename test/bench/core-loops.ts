@@ -10,6 +10,10 @@ import type { Result } from '../../source/shared/result.ts';
 import { type Job, layOutJob, stepAt } from '../../source/steps/job.ts';
 import { longLog } from './long-log.ts';
 
+/** `seconds` or `turns`: where instructions are counted one by one, everything is a hundred times slower and is kept small. */
+const [name = '', mode, amount = '1'] = process.argv.slice(2);
+const isCounted = mode === 'turns';
+
 /** What the last turn gave, so that the compiler cannot leave it out. */
 let kept: unknown = null;
 
@@ -22,7 +26,9 @@ const jobOf = (brief: unknown): Job => layOutJob(must(planBag(must(readBrief(bri
 
 /** The most rows and needles that a brief may have, re-seated again and again. */
 const largest = (): Job =>
-  jobOf({ ...diceBrief, bed: { needles: 400, pitchMm: 6.5 }, bag: { stitches: 60, rows: 20_000 } });
+  isCounted
+    ? jobOf(diceBrief)
+    : jobOf({ ...diceBrief, bed: { needles: 400, pitchMm: 6.5 }, bag: { stitches: 60, rows: 20_000 } });
 
 /** An order that jumps about and repeats itself: a linear congruential generator (constants of Numerical Recipes, 1992). */
 function* jumping(below: number): Generator<number> {
@@ -40,16 +46,18 @@ const take = (count: number, below: number): readonly number[] => {
 /** A loop's preparation gives what one turn does, and how many things are done in it. */
 type Prepare = () => { readonly turn: (i: number) => unknown; readonly each: number };
 
-const steps = (pick: (stepCount: number) => readonly number[]): ReturnType<Prepare> => {
+/** Steps picked by chance from a stretch: of all the bag, or of its stripes alone. */
+const steps = (stretch: (job: Job) => readonly [from: number, count: number]): ReturnType<Prepare> => {
   const job = largest();
-  const numbers = pick(job.stepCount);
+  const [from, count] = stretch(job);
+  const numbers = take(4096, count).map((offset) => from + offset);
   return {
     turn: (i) => stepAt(job, numbers[i % numbers.length] ?? 1),
     each: 1,
   };
 };
 
-const logEvents = 5000;
+const logEvents = isCounted ? 500 : 5000;
 
 const loops: Readonly<Record<string, Prepare>> = {
   plan: () => {
@@ -57,12 +65,9 @@ const loops: Readonly<Record<string, Prepare>> = {
     return { turn: () => planBag(brief), each: 1 };
   },
   'brief-to-job': () => ({ turn: () => jobOf(diceBrief), each: 1 }),
-  'step-anywhere': () => steps((stepCount) => take(4096, stepCount).map((step) => step + 1)),
-  'step-early': () => steps((stepCount) => take(4096, Math.floor(stepCount / 50)).map((step) => step + 100)),
-  'step-late': () =>
-    steps((stepCount) =>
-      take(4096, Math.floor(stepCount / 50)).map((step) => step + Math.floor(stepCount * 0.9)),
-    ),
+  'step-anywhere': () => steps(({ stepCount }) => [1, stepCount]),
+  'step-early': () => steps(({ phaseStarts: [, stripes = 0] }) => [stripes + 1, 1000]),
+  'step-late': () => steps(({ phaseStarts: [, , closingRow = 0] }) => [closingRow - 1000, 1000]),
   fold: () => {
     const bytes = new TextEncoder().encode(longLog(logEvents));
     return { turn: () => readLog(bytes), each: logEvents };
@@ -78,25 +83,30 @@ const loops: Readonly<Record<string, Prepare>> = {
   },
 };
 
-/** Things done in a second: the median of rounds, the first of which warms up. */
+/** Seconds of processor that this process has had: others on the machine do not count, its own collector does. */
+function processorSeconds(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+}
+
+/** Things done in a second of processor: the median of rounds, the first of which warms up. */
 function perSecond({ turn, each }: ReturnType<Prepare>, seconds: number): number {
   const rounds = 5;
   const rates: number[] = [];
   let i = 0;
   for (let round = 0; round <= rounds; round++) {
-    const [from, first] = [performance.now(), i];
-    const until = from + (seconds * 1000) / (rounds + 1);
-    do for (let n = 0; n < 16; n++) kept = turn(i++);
-    while (performance.now() < until);
-    if (round > 0) rates.push(((i - first) * each * 1000) / (performance.now() - from));
+    const [from, first] = [processorSeconds(), i];
+    const until = from + seconds / (rounds + 1);
+    do for (let n = 0; n < 64; n += each) kept = turn(i++);
+    while (processorSeconds() < until);
+    if (round > 0) rates.push(((i - first) * each) / (processorSeconds() - from));
   }
   return rates.toSorted((a, b) => a - b)[Math.floor(rounds / 2)] ?? 0;
 }
 
-const [name = '', mode, amount = '1'] = process.argv.slice(2);
 const prepare = loops[name];
 if (!prepare) throw new Error(`no loop ${name}: ${Object.keys(loops).join(', ')}`);
 const loop = prepare();
-if (mode === 'turns') for (let i = 0; i < Number(amount); i++) kept = loop.turn(i);
+if (isCounted) for (let i = 0; i < Number(amount); i++) kept = loop.turn(i);
 else process.stdout.write(String(perSecond(loop, Number(amount))));
 if (kept === null) throw new Error('nothing was done');

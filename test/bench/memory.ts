@@ -10,24 +10,29 @@ function residentMib(presser: Presser, field: 'VmRSS' | 'VmHWM'): number {
 }
 
 /** Collections move it up and down: the median over some presses. */
-async function settledMib(presser: Presser): Promise<number> {
+async function settledMib(presser: Presser, presses: number): Promise<number> {
   const samples: number[] = [];
-  for (let i = 0; i < 220; i++) {
+  for (let i = 0; i < presses; i++) {
     await presser.press();
-    if (i % 20 === 0) samples.push(residentMib(presser, 'VmRSS'));
+    if (i % Math.ceil(presses / 10) === 0) samples.push(residentMib(presser, 'VmRSS'));
   }
   return median(samples);
 }
 
 async function pressed(presser: Presser, from: number, through: number) {
   for (let i = 0; i < from; i++) await presser.press();
-  const early = await settledMib(presser);
+  const settling = Math.min(200, from);
+  const early = await settledMib(presser, settling);
   for (let i = from; i < through; i++) await presser.press();
-  const late = await settledMib(presser);
+  const late = await settledMib(presser, settling);
   return { early, late, peak: residentMib(presser, 'VmHWM') };
 }
 
 export async function measureMemory(from: number, through: number): Promise<readonly Figure[]> {
+  if (process.platform !== 'linux') {
+    console.error('Only Linux tells how much memory is resident: it is not measured.');
+    return [];
+  }
   const first = await pressOurs(null);
   const bare = await pressBare(rowsDrawn(first));
   const [ofBare, ours] = await Promise.all([pressed(bare, from, through), pressed(first, from, through)]);

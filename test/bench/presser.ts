@@ -1,16 +1,20 @@
 /** A program in a terminal, pressed through a stretch of steps and back again. */
 import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { openTerminal, type Terminal } from '../terminal/rig/pseudo-terminal.ts';
-import { bundleLikeOurs } from './bare-programs.ts';
+import { bundleBare } from './bare-programs.ts';
 import { briefPath, makeHome } from './long-log.ts';
 
 /** Keys take turns, since one key alone is a held or bouncing one when it comes too soon. */
-const onKeys = ['\r', ' ', 'x', 'y'];
-const backKeys = ['\x1b[D', 'b', 'c', 'd'];
-const pedals = { x: 'confirm', y: 'confirm', b: 'take-back', c: 'take-back', d: 'take-back' };
+const onKeys = ['\r', ' ', 'q', 'r', 's', 't', 'u', 'v'];
+const backKeys = ['\x1b[D', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
+const letters = (keys: readonly string[], act: string) =>
+  keys.filter((key) => /[a-z]$/.test(key)).map((key) => [key, act] as const);
+const pedals = Object.fromEntries([...letters(onKeys, 'confirm'), ...letters(backKeys, 'take-back')]);
 const settings = { pressWindowMs: 20, caution: 'low', pedals };
-const sameKeyMs = 25;
+/** A busy machine brings two keys closer together than they were sent. */
+const sameKeyMs = 60;
 /** Steps there and back. */
 const stretch = 60;
 
@@ -21,7 +25,8 @@ export interface Presser {
   readonly close: () => Promise<void>;
 }
 
-function createPresser(terminal: Terminal, close: () => Promise<void>): Presser {
+/** `home` is removed in the end. */
+function createPresser(terminal: Terminal, home: string): Presser {
   const pressedAt = new Map<string, number>();
   let count = 0;
   const press = async (): Promise<number> => {
@@ -38,6 +43,10 @@ function createPresser(terminal: Terminal, close: () => Promise<void>): Presser 
     await terminal.waitFor(new RegExp(`^count.* step ${step} of`, 'm'));
     return performance.now() - from;
   };
+  const close = async (): Promise<void> => {
+    await terminal.close();
+    rmSync(home, { recursive: true, force: true });
+  };
   return { terminal, press, close };
 }
 
@@ -46,22 +55,22 @@ export async function pressOurs(log: string | null): Promise<Presser> {
   const home = makeHome(settings, log);
   const terminal = openTerminal({ home, args: log === null ? [briefPath] : [] });
   await terminal.waitFor(/^count.* step 1 of/m, 30_000);
-  return createPresser(terminal, async () => {
-    await terminal.close();
-    rmSync(home, { recursive: true, force: true });
-  });
+  return createPresser(terminal, home);
 }
 
-/** The bare program, with as many rows as ours has. */
-export async function pressBare(rowCount: number): Promise<Presser> {
-  const script = await bundleLikeOurs('screen', 'bare/screen.tsx');
+/** The bare program, with as many rows as ours has; `flushes` has it write and flush a line at each press too. */
+export async function pressBare(rowCount: number, flushes = false): Promise<Presser> {
+  const script = await bundleBare('screen', 'bare/screen.tsx');
   const backLetters = backKeys.filter((key) => key.length === 1).join('');
+  const home = makeHome({}, null);
+  const log = flushes ? [join(home, 'lines')] : [];
   const terminal = openTerminal({
     command: process.execPath,
-    args: [script, String(rowCount), backLetters],
+    args: [script, String(rowCount), backLetters, ...log],
+    home,
   });
   await terminal.waitFor(/^count.* step 1 of/m, 30_000);
-  return createPresser(terminal, terminal.close);
+  return createPresser(terminal, home);
 }
 
 /** Rows of our live part: what Ink draws anew at each press. */

@@ -1,10 +1,15 @@
 /** From the start of the process to its first frame on the screen. */
 import { rmSync } from 'node:fs';
 import { openTerminal, type TerminalOptions } from '../terminal/rig/pseudo-terminal.ts';
-import { bundleLikeOurs } from './bare-programs.ts';
-import { atMost, type Figure } from './figure.ts';
+import { buildLikeOurs, bundleBare } from './bare-programs.ts';
+import { atMost, type Figure, type Target } from './figure.ts';
 import { briefPath, longLog, makeHome } from './long-log.ts';
 import { median } from './statistics.ts';
+
+/** Rows that the bench draws in a window of 24. */
+const benchRows = '15';
+/** What the bench shows when it stands. */
+const frame = 'Enter confirms';
 
 async function firstFrameMs(options: TerminalOptions, shown: string): Promise<number> {
   const from = performance.now();
@@ -15,33 +20,43 @@ async function firstFrameMs(options: TerminalOptions, shown: string): Promise<nu
   return ms;
 }
 
-export async function measureStart(runs: number): Promise<readonly Figure[]> {
-  const hello = await bundleLikeOurs('hello', 'bare/hello.tsx');
-  const homes = { short: makeHome({}, longLog(10)), long: makeHome({}, longLog(100_000)) };
-  const frame = 'Enter confirms';
-  const starts = {
-    bare: () => firstFrameMs({ command: process.execPath, args: [hello] }, 'hello'),
-    begin: () => firstFrameMs({ args: [briefPath] }, frame),
-    goOn: () => firstFrameMs({ home: homes.short }, frame),
-    goOnLong: () => firstFrameMs({ home: homes.long }, frame),
-  };
-  const took: Record<keyof typeof starts, number[]> = { bare: [], begin: [], goOn: [], goOnLong: [] };
-  for (let i = 0; i < runs; i++) {
-    for (const kind of ['bare', 'begin', 'goOn'] as const) took[kind].push(await starts[kind]());
-    if (i % 6 === 0) took.goOnLong.push(await starts.goOnLong());
-  }
-  for (const home of Object.values(homes)) rmSync(home, { recursive: true, force: true });
-  const bare = median(took.bare);
-  const target = atMost('ratio', 1.15);
-  const figure = { unit: 'ms', bare };
+export async function measureStart(runs: number, mostEvents: number): Promise<readonly Figure[]> {
+  const hello = await bundleBare('hello', 'bare/hello.tsx');
+  const screen = await bundleBare('screen', 'bare/screen.tsx');
+  const helloLikeOurs = buildLikeOurs('hello', 'bare/hello.tsx', 'hello');
+  const homes = [10, 2000, mostEvents].map((events) => makeHome({}, longLog(events)));
+  const node = (...args: readonly string[]): TerminalOptions => ({ command: process.execPath, args });
+  const goOn = homes.map((home) => () => firstFrameMs({ home }, frame));
+  const [bare, bareTall, likeOurs, begin, goOnShort, goOnUsual, goOnLong] = await alternate(runs, [
+    () => firstFrameMs(node(hello), 'hello'),
+    () => firstFrameMs(node(screen, benchRows), 'count'),
+    () => firstFrameMs(node(helloLikeOurs), 'hello'),
+    () => firstFrameMs({ args: [briefPath] }, frame),
+    ...goOn,
+  ]);
+  for (const home of homes) rmSync(home, { recursive: true, force: true });
+  const figure = (what: string, ours = Number.NaN, of = bare, target: Target | null = null): Figure => ({
+    what: `first frame, ${what}`,
+    unit: 'ms',
+    ours,
+    bare: of ?? null,
+    target,
+  });
   return [
-    { ...figure, what: 'first frame, a new bag', ours: median(took.begin), target },
-    { ...figure, what: 'first frame, a bag on the go', ours: median(took.goOn), target },
-    {
-      ...figure,
-      what: 'first frame, 100,000 events to read',
-      ours: median(took.goOnLong),
-      target: null,
-    },
+    figure('a new bag', begin, bare, atMost('ratio', 1.15)),
+    figure('a bag on the go', goOnShort, bare, atMost('ratio', 1.15)),
+    figure('2,000 events to read', goOnUsual),
+    figure(`${mostEvents.toLocaleString('en-GB')} events to read`, goOnLong),
+    figure('a new bag, against a bare screen as tall', begin, bareTall),
+    figure('a new bag, against a hello built as ours is', begin, likeOurs),
   ];
+}
+
+/** The median of each, all of them taking turns. */
+async function alternate(runs: number, all: readonly (() => Promise<number>)[]): Promise<readonly number[]> {
+  const took = all.map((): number[] => []);
+  for (let i = 0; i < runs; i++) {
+    for (const [which, measure] of all.entries()) took[which]?.push(await measure());
+  }
+  return took.map(median);
 }

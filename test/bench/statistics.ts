@@ -1,4 +1,4 @@
-/** The value that a share of all values does not exceed: nearest rank, as in the NIST handbook of statistical methods. */
+/** The value that a share of all values does not exceed: nearest rank (common practice, no source). */
 export function percentile(values: readonly number[], share: number): number {
   const sorted = values.toSorted((a, b) => a - b);
   return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;

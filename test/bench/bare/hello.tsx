@@ -2,3 +2,5 @@
 import { render, Text } from 'ink';
 
 render(<Text>hello</Text>, { patchConsole: false, maxFps: 1000 });
+// Stays until it is ended, as ours does.
+setTimeout(() => undefined, 60_000);
