@@ -20,7 +20,7 @@ import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { createAnnouncer } from '../screen/announce.ts';
 import type { Leaving } from '../screen/bench-keys.ts';
-import { type BenchStore, createBenchStore } from '../screen/bench-store.ts';
+import { type Announce, type BenchStore, createBenchStore } from '../screen/bench-store.ts';
 import { keepSaving } from '../screen/keep-saving.ts';
 import type { LineSource } from '../screen/line-source.ts';
 import { runPlain } from '../screen/plain.ts';
@@ -47,24 +47,45 @@ export interface BenchOptions extends Pick<WorkOptions, 'like'> {
 
 /** Guides until the maker leaves, or wants to plan another bag. */
 export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | 'new'> {
-  const { settings, told, source } = options;
-  const units = unitsFor(settings.units);
   const speech = createSpeech({
     onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
   });
   const announce = createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
+  const store = benchFor(log, options, announce);
+  tellOfSlowDisk(() => log.status, store);
+  const stopSaving = keepSaving({ status: () => log.status, retry: () => log.retry() }, store);
+  let hangs = (): boolean => false;
+  const onShown = (): void =>
+    void saveInThread(log).then((hasStuckThread) => {
+      hangs = hasStuckThread;
+    });
+  announce(store.get(), 'again');
+  let lost: string | null = null;
+  let end: number | 'new' = exitCodes.input;
+  try {
+    end = await guide(store, options.source, onShown);
+  } finally {
+    speech.stop();
+    stopSaving();
+    lost = formatLost(log.leave());
+  }
+  if (lost !== null) {
+    const status = complain(lost);
+    if (end !== 'new') end = status;
+  }
+  if (!hangs()) return end;
+  complain(sayDiskHolds());
+  endByForce();
+  return end;
+}
+
+/** The bench, with all that it needs of the machine. */
+function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): BenchStore {
   const store = createBenchStore({
     session: log.session,
     record: log.append,
-    settings,
-    lines: answer(
-      ...told,
-      ...tornNotice(log),
-      ...sayWelcome(log.session, units),
-      ...(isPracticeBegun(log) ? [sayPractice()] : []),
-      ...(log.session.done === 0 ? shadeWarnings(log.session.job.plan).map(formatShadeWarning) : []),
-      ...notesBefore(log, options),
-    ),
+    settings: options.settings,
+    lines: answer(...welcome(log, options)),
     trouble: () => formatSaveStatus(log.status),
     keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
     speakIn,
@@ -83,32 +104,18 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
     bags: () => sayBags(listLogs(logFolder())),
     announce,
   });
-  tellOfSlowDisk(() => log.status, store);
-  const stopSaving = keepSaving({ status: () => log.status, retry: () => log.retry() }, store);
-  let hangs = (): boolean => false;
-  const onShown = (): void =>
-    void saveInThread(log).then((hasStuckThread) => {
-      hangs = hasStuckThread;
-    });
-  announce(store.get(), 'again');
-  let lost: string | null = null;
-  let end: number | 'new' = exitCodes.input;
-  try {
-    end = await guide(store, source, onShown);
-  } finally {
-    speech.stop();
-    stopSaving();
-    lost = formatLost(log.leave());
-  }
-  if (lost !== null) {
-    const status = complain(lost);
-    if (end !== 'new') end = status;
-  }
-  if (!hangs()) return end;
-  complain(sayDiskHolds());
-  endByForce();
-  return end;
+  return store;
 }
+
+/** What is said before the first step. */
+const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
+  ...options.told,
+  ...tornNotice(log),
+  ...sayWelcome(log.session, unitsFor(options.settings.units)),
+  ...(isPracticeBegun(log) ? [sayPractice()] : []),
+  ...(log.session.done === 0 ? shadeWarnings(log.session.job.plan).map(formatShadeWarning) : []),
+  ...notesBefore(log, options),
+];
 
 const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
   session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);

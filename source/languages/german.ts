@@ -82,7 +82,6 @@ export const german: Language = {
     sitting: ['Sitzung', 'Sitzungen'],
     line: ['Zeile', 'Zeilen'],
     'shaping move': ['Formschritt', 'Formschritte'],
-    // end of nouns
   },
   typed: {
     und: 'and',
@@ -148,13 +147,13 @@ export const german: Language = {
     seite: 'side',
     von: 'from',
     bis: 'to',
-    // end of typed words
   },
   sentences: {
+    // General words
     and: 'und',
     or: 'oder',
-    // end of general words
 
+    // Steps
     'cast-on': 'Anschlag',
     stripes: 'Streifen',
     'closing row': 'Schlussreihe',
@@ -299,8 +298,8 @@ export const german: Language = {
     'fasten the thread': 'Faden vernähen',
     'pull the ravel cord': 'Trennfaden herausziehen',
     'fold for the seam': 'für die Naht falten',
-    'bars {0} to {1}, draw up': (from, through) =>
-      from === through ? `Quersteg ${from}, anziehen` : `Querstege ${from} bis ${through}, anziehen`,
+    'bar {0}, draw up': 'Quersteg {0}, anziehen',
+    'bars {0} to {1}, draw up': 'Querstege {0} bis {1}, anziehen',
     'sew the ends in': 'Enden vernähen',
     'slip {0}, knit {1}': (slip, knit) => `nach ${sideWord(slip)} leer, nach ${sideWord(knit)} stricken`,
     'round {0}': 'Runde {0}',
@@ -394,8 +393,8 @@ export const german: Language = {
     'After step {0}: {1}': 'Nach Schritt {0}: {1}',
     'No marks yet. Type mark and a name.': 'Noch keine Marken. Tippe mark und einen Namen.',
     '{0}: step {1} comes next there': '{0}: dort kommt als Nächstes Schritt {1}',
-    // end of steps
 
+    // Faults
     // Warnings
     '{0} is {1} short, with a reserve of 10 % counted in: find more, or make a smaller bag.':
       'Von {0} fehlen {1}, 10 % Reserve eingerechnet: such mehr davon, oder mach den Beutel kleiner.',
@@ -771,8 +770,8 @@ export const german: Language = {
       `Das Protokoll kommt nie zu diesem Teil der Arbeit: ${phaseWords[phase] ?? phase}.`,
     'The log never comes to stripe {0}.': 'Das Protokoll kommt nie zu Streifen {0}.',
     'There is no event {0}: the log has {1}.': 'Ein Ereignis {0} gibt es nicht: das Protokoll hat {1}.',
-    // end of faults
 
+    // Finding
     waste: 'Hilfsgarn',
     'It is here: {0}.': 'Deine Arbeit ist hier: {0}.',
     '{0} places look like this, the first of them:': '{0} Stellen sehen so aus, die ersten davon:',
@@ -1021,8 +1020,8 @@ export const german: Language = {
     'replan rows {0}': 'replan rows {0}',
     left: 'links',
     right: 'rechts',
-    // end of finding
 
+    // The plan page
     SIZE: 'GRÖSSE',
     STRIPES: 'STREIFEN',
     YARN: 'GARN',
@@ -1145,8 +1144,8 @@ export const german: Language = {
       '{0} nach der Maschendichte (Craft Yarn Council); bei {1} mm Nadelabstand strickt man meist {2} (Faustregel)',
     '{0} g to the square metre': '{0} g je Quadratmeter',
     '{0} oz to the square yard': '{0} oz je Quadratyard',
-    // end of the plan page
 
+    // The log and the player
     '{0}: the log is sound.': '{0}: das Protokoll ist heil.',
     '{0} in {1}, {2} recorded, rests included.': '{0} in {1}, {2} aufgezeichnet, Pausen mitgezählt.',
     '{0} of {1} steps confirmed.': '{0} von {1} Schritten bestätigt.',
@@ -1230,8 +1229,8 @@ export const german: Language = {
     'Marked this place as {0}.': 'Diese Stelle trägt jetzt die Marke {0}.',
     '{0} to {1}: {2} steps confirmed': '{0} bis {1}: {2} Schritte bestätigt',
     'back ': 'zurück ',
-    // end of the log and the player
 
+    // Chat and settings
     // biome-ignore lint/suspicious/noThenProperty: an English word, and nothing to wait for
     then: 'dann',
     shape: 'Form',
@@ -1434,10 +1433,8 @@ export const german: Language = {
     'print what lets the Tab key of bash, zsh or fish complete these words':
       'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
     'print the manual page, for man -l -': 'die Handbuchseite ausgeben, für man -l -',
-    // end of chat and settings
 
-    // end of the screen
-
+    // The sheet
     second: 'zweiten',
     '{0}th': '{0}.',
     'A drawstring bag of slanting stripes, {0} wide and {1} deep':
@@ -1579,8 +1576,8 @@ export const german: Language = {
     'not used': 'nicht verwendet',
     '{0}, {1} short': '{0}, {1} zu wenig',
     '{0}, enough': '{0}, genug',
-    // end of the sheet
 
+    // Drawings
     '{0} below the cord': '{0} unter der Kordel',
     'The finished bag, {0} wide and {1} deep': 'Der fertige Beutel, {0} breit und {1} tief',
     'The stripes in order': 'Die Streifen der Reihe nach',
@@ -1666,8 +1663,8 @@ export const german: Language = {
       `Das Nadelbett hat ${needles} Nadeln; die Arbeit wandert nach ${sideWord(towards)}.`,
     'Rows {0} to {1}: hung from {2} to {3}, crawling to {4} to {5}.':
       'Reihen {0} bis {1}: eingehängt auf {2} bis {3}, wandert auf {4} bis {5}.',
-    // end of drawings
 
+    // Words and reasons
     'bed, needle bed': 'Nadelbett, Bett',
     'left and right, left, right, side': 'links und rechts, links, rechts, Seite',
     'Left and right are always yours, as you face the bed.':
@@ -2221,8 +2218,8 @@ export const german: Language = {
     'Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bite?':
       'Enter bestätigt, Links nimmt zurück, Tab ergänzt; frag auch: was ist ein Stich?',
     'Type help and a topic: {0}; or help all.': 'Tippe help und ein Thema: {0}; oder help all.',
-    // end of words and reasons
 
+    // Help
     Name: 'Name',
     Synopsis: 'Aufruf',
     Description: 'Beschreibung',
@@ -2261,8 +2258,8 @@ export const german: Language = {
     'play a log again, eight times as fast': 'ein Protokoll abspielen, achtmal so schnell',
     'Last time, at the end: {0}': 'Letztes Mal, am Ende: {0}',
     'Last time, at step {0}: {1}': 'Letztes Mal, bei Schritt {0}: {1}',
-    // end of help
 
+    // The first run
     'question {0} of {1}': 'Frage {0} von {1}',
     '{0}, or {1}': '{0}, oder {1}',
     'keeps {0}': 'lässt es bei: {0}',
@@ -2406,6 +2403,5 @@ export const german: Language = {
     'plan a bag of your own': 'einen eigenen Beutel planen',
     fine: 'fein',
     bulky: 'grob',
-    // end of the first run
   },
 };

@@ -32,6 +32,13 @@ describe('the sentences of the program', () => {
     expect(said.filter(({ inFunction }) => !inFunction).map(({ at, text }) => `${at} ${text}`)).toEqual([]);
   });
 
+  it('are free of the short forms of written patterns', () => {
+    const short =
+      /\b(?:sts?|rpt|rep|inc|dec|beg|rem|tog|rnd|e\.g|i\.e|etc|approx)\.|\b(?:sts|k2tog|ssk|yo|MC|CC|RS|WS)\b/;
+    expect('K2tog: knit 2 sts together.').toMatch(short);
+    expect(said.filter(({ text }) => short.test(text)).map(({ at, text }) => `${at} ${text}`)).toEqual([]);
+  });
+
   it('have no more than ten values', () => {
     expect(said.filter(({ text }) => /\{1\d\}/.test(text))).toEqual([]);
   });

@@ -74,7 +74,9 @@ export function speakStep(step: Step | null, units: Units = metric): string {
     case 'fold-seam':
       return say`fold for the seam`;
     case 'bars':
-      return say`bars ${act.from} to ${act.through}, draw up`;
+      return act.from === act.through
+        ? say`bar ${act.from}, draw up`
+        : say`bars ${act.from} to ${act.through}, draw up`;
     case 'hide-ends':
       return say`sew the ends in`;
     case 'set-slip':
