@@ -44,14 +44,16 @@ export async function measureCore(seconds: number): Promise<readonly Figure[]> {
   ];
 }
 
-const turnsOf = { plan: 200, 'brief-to-job': 50, 'step-anywhere': 2000, fold: 2, locate: 100 };
+const usualTurns = { plan: 200, 'brief-to-job': 50, 'step-anywhere': 2000, fold: 2, locate: 100 };
 const eventsInTurn = 500;
 
 /**
  * Instructions of V8's interpreter, as valgrind counts them: what is compiled on the fly comes at other moments in every
  * run, but the interpreter does the same each time, so that a change of one per cent can be seen on a busy machine.
  */
-export async function countInstructions(): Promise<readonly Figure[]> {
+export async function countInstructions(
+  turnsOf: Readonly<Record<string, number>> = usualTurns,
+): Promise<readonly Figure[]> {
   if (spawnSync('valgrind', ['--version']).error) {
     console.error('There is no valgrind here: instructions are not counted.');
     return [];
