@@ -55,6 +55,8 @@ export function createEmulator(columns: number, rows: number, convertEol: boolea
     return lines(top, top + terminal.rows);
   };
   const look = (): void => {
+    // Half of a drawing is not for the eye.
+    if (terminal.modes.synchronizedOutputMode) return;
     const now = screen();
     for (const waiter of waiters) if (waiter.look(now)) waiters.delete(waiter);
   };
