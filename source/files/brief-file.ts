@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import type { FileFault } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { makePrivateFolder } from './data-folders.ts';
 import { systemDisk, writeNumbered } from './disk.ts';
 import { writeFault } from './disk-trouble.ts';
 import { slugOf } from './log-list.ts';
@@ -32,7 +31,7 @@ export function writeBriefIn(folder: string, name: string, brief: unknown): Resu
   const stem = join(folder, slugOf(name));
   const pathOf = (number: number): string => (number === 1 ? `${stem}.json` : `${stem}-${number}.json`);
   try {
-    makePrivateFolder(folder);
+    systemDisk.makeFolder(folder);
     return succeed(writeNumbered(systemDisk, pathOf, new TextEncoder().encode(textOf(brief))));
   } catch (error) {
     return fail(writeFault(pathOf(1), error));

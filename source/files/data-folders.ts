@@ -1,5 +1,4 @@
 /** Where things are kept: the platform's folders for a program's data and settings, as env-paths and conf have them. */
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import envPaths from 'env-paths';
 
@@ -17,7 +16,3 @@ export const namedLog = (
   option: string | undefined,
   environment: Readonly<Record<string, string | undefined>>,
 ): string | null => option || environment.SLANTWISE_LOG || null;
-
-/** Makes a folder private to the user where it is not there yet. Throws as `node:fs` does. */
-export const makePrivateFolder = (path: string): void =>
-  void mkdirSync(path, { recursive: true, mode: 0o700 });

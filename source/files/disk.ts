@@ -1,6 +1,7 @@
 import {
   closeSync,
   constants,
+  existsSync,
   fdatasyncSync,
   fstatSync,
   fsyncSync,
@@ -31,6 +32,7 @@ export interface Disk {
   /** Gives a file a second name; fails where the name is taken. */
   readonly link: (path: string, name: string) => void;
   readonly remove: (path: string) => void;
+  /** Makes a folder private to the user where it is not there yet. */
   readonly makeFolder: (path: string) => void;
   /** Makes sure that the file's name is on disk, not only what it holds. */
   readonly flushFolderOf: (path: string) => void;
@@ -49,9 +51,22 @@ export const systemDisk: Disk = {
   close: closeSync,
   link: linkSync,
   remove: unlinkSync,
-  makeFolder: (path) => void mkdirSync(path, { recursive: true, mode: 0o700 }),
+  makeFolder,
   flushFolderOf,
 };
+
+/** Node's own way of making the folders above too never ends where a folder is there that takes none, such as /proc. */
+function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  const above = dirname(path);
+  if (above !== path) makeFolder(above);
+  try {
+    mkdirSync(path, { mode: 0o700 });
+  } catch (error) {
+    // Another process may have made it meanwhile.
+    if (errorCode(error) !== 'EEXIST') throw error;
+  }
+}
 
 function flushFolderOf(path: string): void {
   // Windows has no such thing.

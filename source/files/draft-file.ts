@@ -3,7 +3,6 @@ import { readFileSync, renameSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { FileFault } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { makePrivateFolder } from './data-folders.ts';
 import { systemDisk, writeNewFile } from './disk.ts';
 import { writeFault } from './disk-trouble.ts';
 
@@ -19,7 +18,7 @@ export function readDraftFile(path: string): string {
 export function writeDraftFile(path: string, text: string): Result<null, FileFault> {
   const fresh = `${path}.${process.pid}`;
   try {
-    makePrivateFolder(dirname(path));
+    systemDisk.makeFolder(dirname(path));
     rmSync(fresh, { force: true });
     writeNewFile(systemDisk, fresh, new TextEncoder().encode(text));
     renameSync(fresh, path);

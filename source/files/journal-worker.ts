@@ -1,3 +1,4 @@
+/** What the thread of a `JournalThread` runs. */
 import { workerData } from 'node:worker_threads';
 import { serveJournal } from './serve-journal.ts';
 

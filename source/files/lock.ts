@@ -30,9 +30,11 @@ const makeLock = (path: string): Lock => ({
 export function takeLock(disk: Disk, lock: Lock): Result<Lock, Holder> {
   let holder: Holder | null = null;
   for (let attempt = 0; attempt < mostAttempts; attempt++) {
-    if (holdsLock(disk, lock) || make(disk, lock)) return succeed(lock);
+    if (holdsLock(disk, lock)) return succeed(lock);
+    // Asked before one is made: a full disk takes no new lock, but may well hold somebody's.
     holder = readHolder(disk, lock.path);
     if (holder && mayBeAlive(holder)) return fail(holder);
+    if (make(disk, lock)) return succeed(lock);
     breakLock(disk, lock.path);
   }
   return fail(holder ?? thisProcess());

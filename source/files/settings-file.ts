@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import type { FileFault } from '../journal/file-fault.ts';
 import { type ReadSettings, readSettings, type SettingName, type Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { makePrivateFolder } from './data-folders.ts';
+import { systemDisk } from './disk.ts';
 import { fileFault } from './disk-trouble.ts';
 import { readBytes } from './read-file.ts';
 
@@ -43,7 +43,7 @@ export async function saveSetting<Name extends SettingName>(
   const { fault } = loadSettings(folder);
   if (fault) return fail(fault);
   try {
-    makePrivateFolder(folder);
+    systemDisk.makeFolder(folder);
     const { default: Conf } = await import('conf');
     const conf = new Conf({
       cwd: folder,

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync 
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { formatFileFault, formatSaveStatus, formatSlowFlush } from '../../source/chat/wording/file-faults.ts';
-import type { Disk } from '../../source/files/disk.ts';
+import { type Disk, systemDisk } from '../../source/files/disk.ts';
 import type { DiskTrouble } from '../../source/journal/file-fault.ts';
 import { startedAt } from '../journal/sample-log.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
@@ -290,3 +290,10 @@ describe('the sentences', () => {
     );
   });
 });
+
+it.skipIf(process.platform !== 'linux')(
+  'a folder where none can be made is a trouble like others, and no wait',
+  () => {
+    expect(() => systemDisk.makeFolder('/proc/slantwise/bags')).toThrow('ENOENT');
+  },
+);

@@ -60,6 +60,14 @@ describe('of two processes that open a log', () => {
     expect(openSessionLog({ path: otherName })).toMatchObject({ fault: { code: 'files/in-use', path } });
   });
 
+  it.each(['ENOSPC', 'EROFS'])('the second is refused too where no lock can be made: %s', (code) => {
+    const path = idleLog();
+    open(path);
+    const { disk, fail } = troubledDisk();
+    fail(code, 'create', 'link', 'write');
+    expect(openSessionLog({ path, disk })).toMatchObject({ fault: { code: 'files/in-use', path } });
+  });
+
   it('one wins when many find a dead lock at the same moment', async () => {
     for (let round = 0; round < 5; round++) {
       const path = idleLog();

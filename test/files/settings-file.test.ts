@@ -14,11 +14,10 @@ function folderWith(content: string | Uint8Array): string {
 }
 
 describe('the table of settings', () => {
-  it('has a default that it allows itself, and a meaning, for every one', () => {
+  it('has a default that it allows itself, for every one', () => {
     for (const name of settingNames) {
       const setting = settingsTable[name];
       expect([name, setting.check(setting.default)]).toEqual([name, true]);
-      expect(setting.meaning()).toMatch(/^[a-z].*[a-z]$/);
     }
   });
 
