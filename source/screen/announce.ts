@@ -5,11 +5,11 @@ import { speakStep, speakWarning } from '../chat/wording/spoken.ts';
 import { currentStep } from '../session/session.ts';
 import { unitsFor } from '../shared/units.ts';
 import type { Step } from '../steps/step.ts';
-import type { Announce } from './bench-store.ts';
+import type { Announce } from './bench-state.ts';
 import type { Speech } from './speech.ts';
 
 /** Rings: one for an ordinary step, two for a shaping move, three where another yarn goes into the feeder. */
-export function ringsFor({ act, moves }: Step): number {
+function ringsFor({ act, moves }: Step): number {
   if (act.kind === 'increase' || act.kind === 'decrease') return 2;
   return moves.some(({ move }) => move === 'feed') ? 3 : 1;
 }

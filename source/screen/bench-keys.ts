@@ -9,9 +9,10 @@ import {
   sayTooManyPedals,
 } from '../chat/wording/settings.ts';
 import type { PedalAct } from '../settings/settings.ts';
-import type { BenchStore } from './bench-store.ts';
+import type { BenchStore } from './bench-state.ts';
 import { type Key, keyId } from './keys/key.ts';
-import { emptyPrompt, isEmpty, type Prompt, promptKey, sent } from './prompt.ts';
+import { isEmpty, promptKey } from './prompt.ts';
+import { createPromptStore, type ShownPrompt } from './prompt-store.ts';
 import { createSwitchPresses } from './switch-presses.ts';
 
 const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
@@ -40,22 +41,13 @@ export interface BenchKeysOptions {
   readonly suspend: () => void;
 }
 
-export interface BenchKeys {
+export interface BenchKeys extends ShownPrompt {
   readonly onKey: (key: Key, at: number) => void;
-  readonly prompt: () => Prompt;
-  readonly subscribe: (listener: () => void) => () => void;
 }
 
 export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): BenchKeys {
-  let prompt = emptyPrompt;
+  const { prompt, subscribe, show, send } = createPromptStore();
   const presses = createSwitchPresses(store);
-  const listeners = new Set<() => void>();
-
-  const show = (next: Prompt): void => {
-    if (next === prompt) return;
-    prompt = next;
-    for (const listener of listeners) listener();
-  };
 
   const assign = (wanted: PedalAct, id: string): void => {
     const { pedals } = store.get().settings;
@@ -70,9 +62,7 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
   };
 
   const submit = (): void => {
-    const { text } = prompt.line;
-    show(sent(prompt));
-    const how = store.submit(text);
+    const how = store.submit(send());
     if (how) leave(how);
   };
 
@@ -80,14 +70,14 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
     const id = keyId(key);
     const isPress = key.kind === 'press';
     if (isPress && id === 'ctrl+c') return leave('interrupted');
-    if (isPress && id === 'ctrl+d' && isEmpty(prompt)) return leave('left');
+    if (isPress && id === 'ctrl+d' && isEmpty(prompt())) return leave('left');
     if (isPress && id === 'ctrl+z') return suspend();
     const { assigning, settings, session } = store.get();
     if (assigning) {
       if (isPress) assign(assigning, id);
       return presses.takeElsewhere(key, at);
     }
-    const what = isEmpty(prompt) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
+    const what = isEmpty(prompt()) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
     if (what) return presses.take(what, key, at);
     if (id === 'f2')
       return isPress ? store.set({ name: 'largeView', value: !settings.largeView }) : undefined;
@@ -95,15 +85,8 @@ export function createBenchKeys({ store, leave, suspend }: BenchKeysOptions): Be
       if (isPress) submit();
       return presses.takeElsewhere(key, at);
     }
-    show(promptKey(prompt, key, (text) => completeLine(text, [...session.marks.keys()])));
+    show(promptKey(prompt(), key, (text) => completeLine(text, [...session.marks.keys()])));
   };
 
-  return {
-    onKey,
-    prompt: () => prompt,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-  };
+  return { onKey, prompt, subscribe };
 }

@@ -39,7 +39,7 @@ export function createMoves({ get, publish, record }: MovesOptions): Moves {
     const { session: before, settings } = get();
     const after = record(command);
     if (!after.ok) {
-      publishWith([{ tone: 'fault', text: formatFault(after.fault) }], {});
+      publishWith([{ tone: 'fault', text: formatFault(after.fault, unitsFor(settings.units)) }], {});
       return null;
     }
     return {

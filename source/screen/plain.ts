@@ -4,9 +4,9 @@ import { sayWayStep } from '../chat/way.ts';
 import { sayNow } from '../chat/wording/place.ts';
 import { sayNoPedalHere } from '../chat/wording/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { stepAt } from '../steps/job.ts';
+import { rowAt } from '../steps/job.ts';
 import type { Leaving } from './bench-keys.ts';
-import type { BenchStore } from './bench-store.ts';
+import type { BenchStore } from './bench-state.ts';
 import type { LineSource } from './line-source.ts';
 
 /** Runs until the input ends or the maker leaves. Never prompts and never repeats itself. */
@@ -44,7 +44,7 @@ export async function runPlain(
     const { drawPicture } = await import('./pictures.ts');
     const { plan } = session.job;
     const look = { columns: 78, rows: 40, colour: 'none', glyphs: 'ascii', words: true } as const;
-    const rowsDone = done === 0 ? 0 : stepAt(session.job, done).row;
+    const rowsDone = rowAt(session.job, session.done);
     for (const line of drawPicture(picture, plan, { ...look, rowsDone, units: unitsFor(settings.units) }))
       print(line);
     store.draw(null);

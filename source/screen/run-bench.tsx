@@ -1,6 +1,6 @@
 import { BenchApp } from './bench/bench-app.tsx';
 import { createBenchKeys, type Leaving } from './bench-keys.ts';
-import type { BenchStore } from './bench-store.ts';
+import type { BenchStore } from './bench-state.ts';
 import { holdScreen } from './hold-screen.ts';
 
 /** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */

@@ -3,7 +3,7 @@ import { careMs } from '../chat/wording/settings.ts';
 import { currentStep } from '../session/session.ts';
 import type { PedalAct } from '../settings/settings.ts';
 import { isGuarded, passesIn } from '../steps/guarded.ts';
-import type { BenchStore } from './bench-store.ts';
+import type { BenchStore } from './bench-state.ts';
 import { type Key, keyId } from './keys/key.ts';
 import { filterPress, noPresses, type PressAct, pressTiming } from './keys/press-filter.ts';
 

@@ -98,6 +98,13 @@ describe('the bell and the voice', () => {
     expect(heard).toEqual(['left: two out, R38', 'no pass is due: left: two out, R38', 'left: two out, R38']);
   });
 
+  it('are asked to speak once the answer is given, so that their own trouble comes after it', () => {
+    const lastLines: (string | undefined)[] = [];
+    const bench = openMemoryBench({ announce: ({ lines }) => lastLines.push(lines.at(-1)?.text) });
+    bench.type('speech on', 0);
+    expect(lastLines).toEqual(['Instructions are to be spoken.']);
+  });
+
   it('speak the step on the screen as soon as speech is on', () => {
     const { bench, heard } = listen({});
     bench.type('speech on', 0);

@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { loadLanguage } from '../../source/languages/languages.ts';
 import { createBenchKeys, type Leaving } from '../../source/screen/bench-keys.ts';
-import { type Announce, type BenchStore, createBenchStore } from '../../source/screen/bench-store.ts';
+import type { Announce, BenchStore } from '../../source/screen/bench-state.ts';
+import { createBenchStore } from '../../source/screen/bench-store.ts';
 import { characterKey, type Key, type KeyKind, makeKey } from '../../source/screen/keys/key.ts';
 import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';

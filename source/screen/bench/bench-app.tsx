@@ -4,7 +4,7 @@ import { benchView } from '../../chat/view.ts';
 import { say } from '../../shared/say.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { BenchKeys } from '../bench-keys.ts';
-import type { BenchStore } from '../bench-store.ts';
+import type { BenchStore } from '../bench-state.ts';
 import type { FieldStream } from '../keys/field-stream.ts';
 import { LineField } from '../keys/line-field.tsx';
 import { Bench } from './bench.tsx';
@@ -38,6 +38,7 @@ export function BenchApp({ store, keys, field }: Props) {
   const { language } = settings;
   // biome-ignore lint/correctness/useExhaustiveDependencies: in another language it has other words
   const view = useMemo(() => benchView(session, units, way), [session, units, way, language]);
+  const room = rows - otherRows - (trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns));
   const large = settings.largeView && rows >= largeViewRows;
   return (
     <>
@@ -59,14 +60,9 @@ export function BenchApp({ store, keys, field }: Props) {
             />
           </Suspense>
         ) : large ? (
-          <LargeView
-            view={view}
-            columns={columns}
-            room={rows - otherRows - (trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns))}
-            ascii={settings.ascii}
-          />
+          <LargeView view={view} columns={columns} room={room} ascii={settings.ascii} />
         ) : (
-          <Bench view={view} columns={columns} rows={rows} />
+          <Bench view={view} columns={columns} rows={rows} room={room} />
         )}
         {trouble === null ? null : <Wrapped color="yellow" text={`! ${trouble}`} width={columns} />}
         <Text dimColor wrap="truncate-end">

@@ -5,7 +5,8 @@ import type { ReactNode } from 'react';
 export const labelWidth = 7;
 
 interface Props {
-  readonly label: string;
+  /** Null where there is no room for a label's column. */
+  readonly label: string | null;
   readonly minHeight?: number;
   readonly children: ReactNode;
 }
@@ -14,9 +15,11 @@ interface Props {
 export function LabelledRow({ label, minHeight = 1, children }: Props) {
   return (
     <Box minHeight={minHeight} flexShrink={0}>
-      <Box width={labelWidth} flexShrink={0}>
-        <Text dimColor>{label}</Text>
-      </Box>
+      {label === null ? null : (
+        <Box width={labelWidth} flexShrink={0}>
+          <Text dimColor>{label}</Text>
+        </Box>
+      )}
       <Box flexDirection="column" flexGrow={1} flexShrink={1}>
         {children}
       </Box>

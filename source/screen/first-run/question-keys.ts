@@ -2,7 +2,8 @@
 import { steeringWords } from '../../chat/first-run/read-line.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { filterPress, noPresses, pressTiming } from '../keys/press-filter.ts';
-import { emptyPrompt, isEmpty, type Prompt, promptKey, sent } from '../prompt.ts';
+import { isEmpty, promptKey } from '../prompt.ts';
+import { createPromptStore, type ShownPrompt } from '../prompt-store.ts';
 import type { QuestionStore, QuestionsEnd } from './question-store.ts';
 
 export interface QuestionKeysOptions {
@@ -13,10 +14,8 @@ export interface QuestionKeysOptions {
   readonly pressWindowMs: number;
 }
 
-export interface QuestionKeys {
+export interface QuestionKeys extends ShownPrompt {
   readonly onKey: (key: Key, at: number) => void;
-  readonly prompt: () => Prompt;
-  readonly subscribe: (listener: () => void) => () => void;
 }
 
 const complete = (text: string): readonly string[] =>
@@ -28,15 +27,8 @@ export function createQuestionKeys({
   suspend,
   pressWindowMs,
 }: QuestionKeysOptions): QuestionKeys {
-  let prompt = emptyPrompt;
+  const { prompt, subscribe, show, send } = createPromptStore();
   let presses = noPresses;
-  const listeners = new Set<() => void>();
-
-  const show = (next: Prompt): void => {
-    if (next === prompt) return;
-    prompt = next;
-    for (const listener of listeners) listener();
-  };
 
   const isPress = (key: Key, at: number): boolean => {
     const judged = filterPress(presses, key, at, { ...pressTiming, windowMs: pressWindowMs });
@@ -47,10 +39,8 @@ export function createQuestionKeys({
   const onEnter = (key: Key, at: number): void => {
     // Judged in any case: what is held may have begun on a line with text in it.
     const counts = isPress(key, at);
-    if (key.kind !== 'press' || (isEmpty(prompt) && !counts)) return;
-    const { text } = prompt.line;
-    show(sent(prompt));
-    const end = store.submit(text);
+    if (key.kind !== 'press' || (isEmpty(prompt()) && !counts)) return;
+    const end = store.submit(send());
     if (end) leave(end);
   };
 
@@ -58,17 +48,10 @@ export function createQuestionKeys({
     const id = keyId(key);
     if (id === 'enter') return onEnter(key, at);
     if (key.kind === 'press' && id === 'ctrl+c') return leave({ kind: 'interrupted' });
-    if (key.kind === 'press' && id === 'ctrl+d' && isEmpty(prompt)) return leave({ kind: 'left' });
+    if (key.kind === 'press' && id === 'ctrl+d' && isEmpty(prompt())) return leave({ kind: 'left' });
     if (key.kind === 'press' && id === 'ctrl+z') return suspend();
-    show(promptKey(prompt, key, complete));
+    show(promptKey(prompt(), key, complete));
   };
 
-  return {
-    onKey,
-    prompt: () => prompt,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-  };
+  return { onKey, prompt, subscribe };
 }

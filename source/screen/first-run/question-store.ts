@@ -2,6 +2,7 @@ import { type Interview, planLines, updateInterview } from '../../chat/first-run
 import type { Line } from '../../chat/line.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
+import { createListeners } from '../listeners.ts';
 
 /** A brief that is kept, and what is to be said of it. */
 export interface KeptBrief {
@@ -45,11 +46,11 @@ export function createQuestionStore(options: QuestionStoreOptions): QuestionStor
   let state: QuestionState = { interview, lines: [...options.lines, ...planLines(interview)] };
   /** Told once: it will not be better at the next answer. */
   let trouble: string | null = null;
-  const listeners = new Set<() => void>();
+  const { subscribe, tellAll } = createListeners();
 
   const publish = (next: Interview, more: readonly Line[]): void => {
     state = { interview: next, lines: [...state.lines, ...more] };
-    for (const listener of listeners) listener();
+    tellAll();
   };
 
   const keepAnswers = (next: Interview): readonly Line[] => {
@@ -86,10 +87,7 @@ export function createQuestionStore(options: QuestionStoreOptions): QuestionStor
 
   return {
     get: () => state,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe,
     submit,
   };
 }

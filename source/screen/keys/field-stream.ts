@@ -1,4 +1,5 @@
 import { EventEmitter } from 'node:events';
+import { createListeners } from '../listeners.ts';
 
 /** Input for Ink that holds at most one stroke. Ink reads in its `readable` handler and asks no more of it. */
 class FieldInput extends EventEmitter {
@@ -60,7 +61,7 @@ export type FieldStream = {
  */
 export function createFieldStream({ drawWaitMs = 200 }: { readonly drawWaitMs?: number } = {}): FieldStream {
   const input = new FieldInput();
-  const listeners = new Set<() => void>();
+  const { subscribe, tellAll } = createListeners();
   let queue: string[] = [];
   let count = 0;
   let isOut = false;
@@ -75,7 +76,7 @@ export function createFieldStream({ drawWaitMs = 200 }: { readonly drawWaitMs?: 
     timer = setTimeout(settle, drawWaitMs, count);
     timer.unref();
     input.offer(stroke);
-    for (const listener of listeners) listener();
+    tellAll();
   };
   const settle = (drawnCount: number): void => {
     if (!isOut || drawnCount !== count) return;
@@ -99,10 +100,7 @@ export function createFieldStream({ drawWaitMs = 200 }: { readonly drawWaitMs?: 
       queue = [];
     },
     handed: () => count,
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe,
     drawn: settle,
     isIdle: () => !isOut && queue.length === 0,
   };

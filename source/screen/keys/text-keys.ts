@@ -2,7 +2,7 @@ import { stripVTControlCharacters } from 'node:util';
 import { characterKey, type Key, makeKey } from './key.ts';
 
 /** More characters than this in one read were not typed by hand. */
-export const longestTyping = 8;
+const longestTyping = 8;
 /** A held key repeats some thirty times a second and is not late by more than about three seconds (rule of thumb). */
 const longestHold = 100;
 

@@ -10,6 +10,7 @@ import { Bench } from '../bench/bench.tsx';
 import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
 import { TranscriptLine } from '../bench/transcript-line.tsx';
 import { useWindowSize } from '../bench/use-window-size.ts';
+import { Wrapped, wrappedRows } from '../bench/wrapped.tsx';
 import type { FieldStream } from '../keys/field-stream.ts';
 import { LineField } from '../keys/line-field.tsx';
 import type { PlayerKeys } from './player-keys.ts';
@@ -25,6 +26,9 @@ interface Props {
 /** A higher window shows no more: what is drawn once need not be drawn again when the window is made lower. */
 const highest = 26;
 
+/** Rows of the player's own: a blank one, the progress, the prompt. */
+const ownRows = 3;
+
 /**
  * The bench as it was, the last lines above it and the player's own rows below. All of it is redrawn, since lines that
  * have scrolled away could not be taken back; so it must stay lower than the window.
@@ -39,6 +43,9 @@ export function PlayerApp({ store, keys, field, units }: Props) {
   const { recording, shown } = player;
   const lines = useMemo(() => lastLines(recording, shown, highest), [recording, shown]);
   const note = noteHere(view);
+  const width = columns - labelWidth;
+  const remarks = [note, view.saying, message].filter((text) => text !== null);
+  const remarkRows = remarks.reduce((sum, text) => sum + wrappedRows(text, width), 0);
   return (
     <Box flexDirection="column" height={height} overflow="hidden" justifyContent="flex-end">
       <Box
@@ -58,15 +65,15 @@ export function PlayerApp({ store, keys, field, units }: Props) {
       </Box>
       <Box flexDirection="column" flexShrink={0}>
         {rows > 12 ? <Text> </Text> : null}
-        <Bench view={bench} columns={columns} rows={rows - 2} />
-        {note === null ? null : <Remark label={say`note`} text={note} />}
-        {view.saying === null ? null : <Remark label={say`lesson`} text={view.saying} />}
+        <Bench view={bench} columns={columns} rows={rows - 2} room={height - ownRows - remarkRows} />
+        {note === null ? null : <Remark label={say`note`} text={note} width={width} />}
+        {view.saying === null ? null : <Remark label={say`lesson`} text={view.saying} width={width} />}
         <LabelledRow label={say`play`}>
-          <Text wrap="truncate-end">{sayProgress(view, columns - labelWidth - 1)}</Text>
+          <Text wrap="truncate-end">{sayProgress(view, width - 1)}</Text>
         </LabelledRow>
         {message === null ? null : (
           <LabelledRow label="">
-            <Text>{message}</Text>
+            <Wrapped text={message} width={width} />
           </LabelledRow>
         )}
         <Box>
@@ -80,12 +87,14 @@ export function PlayerApp({ store, keys, field, units }: Props) {
   );
 }
 
-function Remark({ label, text }: { readonly label: string; readonly text: string }) {
-  return (
-    <LabelledRow label={label}>
-      <Text bold color="cyan">
-        {text}
-      </Text>
-    </LabelledRow>
-  );
+interface RemarkProps {
+  readonly label: string;
+  readonly text: string;
+  readonly width: number;
 }
+
+const Remark = ({ label, ...text }: RemarkProps) => (
+  <LabelledRow label={label}>
+    <Wrapped bold color="cyan" {...text} />
+  </LabelledRow>
+);

@@ -1,7 +1,8 @@
 /** What the keys do in the player: a few act at once on an empty prompt, all others type. */
 import type { PlayerAction } from '../../journal/player-actions.ts';
 import { type Key, keyId } from '../keys/key.ts';
-import { emptyPrompt, isEmpty, type Prompt, promptKey, sent } from '../prompt.ts';
+import { isEmpty, promptKey } from '../prompt.ts';
+import { createPromptStore, type ShownPrompt } from '../prompt-store.ts';
 import type { PlayerStore } from './player-store.ts';
 
 const actions: ReadonlyMap<string, PlayerAction['do'] | 'play-or-pause' | 'leave'> = new Map([
@@ -24,20 +25,12 @@ export interface PlayerKeysOptions {
   readonly suspend: () => void;
 }
 
-export interface PlayerKeys {
+export interface PlayerKeys extends ShownPrompt {
   readonly onKey: (key: Key) => void;
-  readonly prompt: () => Prompt;
-  readonly subscribe: (listener: () => void) => () => void;
 }
 
 export function createPlayerKeys({ store, leave, suspend }: PlayerKeysOptions): PlayerKeys {
-  let prompt = emptyPrompt;
-  const listeners = new Set<() => void>();
-  const show = (next: Prompt): void => {
-    if (next === prompt) return;
-    prompt = next;
-    for (const listener of listeners) listener();
-  };
+  const { prompt, subscribe, show, send } = createPromptStore();
 
   const actAtOnce = (id: string): boolean => {
     const action = actions.get(id);
@@ -53,19 +46,10 @@ export function createPlayerKeys({ store, leave, suspend }: PlayerKeysOptions): 
     const id = keyId(key);
     if (id === 'ctrl+c') return leave('interrupted');
     if (id === 'ctrl+z') return suspend();
-    if (isEmpty(prompt) && actAtOnce(id)) return;
-    if (id !== 'enter') return show(promptKey(prompt, key));
-    const { text } = prompt.line;
-    show(sent(prompt));
-    store.submit(text);
+    if (isEmpty(prompt()) && actAtOnce(id)) return;
+    if (id !== 'enter') return show(promptKey(prompt(), key));
+    store.submit(send());
   };
 
-  return {
-    onKey,
-    prompt: () => prompt,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-  };
+  return { onKey, prompt, subscribe };
 }

@@ -4,6 +4,7 @@ import { formatPlayerFault } from '../../chat/wording/journal-faults.ts';
 import { formatPlayerLineFault } from '../../chat/wording/player.ts';
 import { advancePlayer, type Player, untilNextMs } from '../../journal/player.ts';
 import { type PlayerAction, updatePlayer } from '../../journal/player-actions.ts';
+import { createListeners } from '../listeners.ts';
 import type { PlayerClock } from './player-clock.ts';
 
 export interface PlayerState {
@@ -33,12 +34,12 @@ export function createPlayerStore(
   let state: PlayerState = { player, message };
   let seenMs = clock.elapsedMs();
   let cancel = (): void => undefined;
-  const listeners = new Set<() => void>();
+  const { subscribe, tellAll } = createListeners();
 
   const publish = (next: PlayerState): void => {
     state = next;
     plan();
-    for (const listener of listeners) listener();
+    tellAll();
   };
 
   /** The player as it is by now. */
@@ -77,10 +78,7 @@ export function createPlayerStore(
   plan();
   return {
     get: () => state,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe,
     act,
     submit,
     stop: () => cancel(),
