@@ -5,8 +5,9 @@
  * Notiz, re-seat Umsetzen, foot switch Fußschalter, strip Bahn, mouth Öffnung, bottom Boden, leading and trailing edge
  * Zunahmerand and Abnahmerand, grafted edges A and B Kante, home side Ausgangsseite, to crawl wandern, bite Stich, to
  * hang einhängen, to park ablegen, to slip leer, to rip back auftrennen, mend Ausbesserung, slip of the hand Versehen,
- * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Festigkeit. The maker is addressed
- * as du.
+ * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Festigkeit, the work Gestrick,
+ * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
+ * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
 import type { Language } from '../shared/say.ts';
 
@@ -51,6 +52,10 @@ const yarnObject = (yarn: string): string => {
   if (yarn === 'Hilfsgarn') return 'das Hilfsgarn';
   return yarn === 'Trennfaden' ? 'den Trennfaden' : yarn;
 };
+/** By a weight, such as `1 g` or `2,5 g`. */
+const lacks = (weight: string): string => (/^1(?: |$)/.test(weight) ? 'fehlt' : 'fehlen');
+/** What was typed comes in English quotes. */
+const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
 /** `mouth` and `bottom` as they come in values. */
 const atEnd = (end: string): string => (end === 'mouth' ? 'an der Öffnung' : 'am Boden');
 const toEnd = (end: string): string => (end === 'mouth' ? 'zur Öffnung' : 'zum Boden');
@@ -168,7 +173,7 @@ export const german: Language = {
     '{0}, the waste yarn': '{0}, das Hilfsgarn',
     '{0}, the waste yarn,': '{0}, das Hilfsgarn,',
     'Hang the cast-on comb on the loops.': 'Häng den Anschlagkamm in die Maschen.',
-    'Thread {0} into the feeder.': 'Fädle {0} in den Fadenführer ein.',
+    'Thread {0} into the feeder.': (yarn) => `Fädle ${yarnObject(yarn)} in den Fadenführer ein.`,
     'Thread {0} into the feeder, leaving a {1} tail.':
       'Fädle {0} in den Fadenführer ein und lass {1} hängen.',
     'Waste row {0} of {1}: one pass to the {2}.': (number, all, to) =>
@@ -187,7 +192,7 @@ export const german: Language = {
       to,
       yarn,
     ) =>
-      `Schlussreihe: Strick eine Reihe nach ${sideWord(to)} mit ${yarn}. Die Verbindung wird die letzte Reihe dieses Streifens.`,
+      `Schlussreihe: strick eine Reihe nach ${sideWord(to)} mit ${yarn}. Die Verbindung wird die letzte Reihe dieses Streifens.`,
     'Move the claw weights up: under {0} and under {1}.':
       'Häng die Krallengewichte höher: unter {0} und unter {1}.',
     'Cut {0}. Take the weights off, a hand under each.':
@@ -212,7 +217,7 @@ export const german: Language = {
     'Bite {0} of {1}: open {2}, finish {3}.': 'Stich {0} von {1}: beginne {2}, beende {3}.',
     'Never pull tight: each bite is as big as a stitch.':
       'Zieh nie fest: jeder Stich ist so groß wie eine Masche.',
-    'Fasten the graft thread at the edge.': 'Vernähe den Faden der Verbindung am Rand.',
+    'Fasten the graft thread at the edge.': 'Vernäh den Faden der Verbindung am Rand.',
     'Pull the ravel cord out: the waste comes away from edge B.':
       'Zieh den Trennfaden heraus: das Hilfsgarn löst sich von Kante B.',
     'Fold the tube flat along the trailing edge, {0} facing {1}. The graft tail sews on.':
@@ -223,8 +228,8 @@ export const german: Language = {
       'Naht, Quersteg {0} von {1}: abwechselnd einen vorn, einen hinten. Zieh an, bis die Ränder sich treffen.',
     'Seam, bars {0} to {1} of {2}: one from the front, one from the back, in turn. Draw up until the edges meet.':
       'Naht, Querstege {0} bis {1} von {2}: abwechselnd einen vorn, einen hinten. Zieh an, bis die Ränder sich treffen.',
-    'Fasten the seam thread.': 'Vernähe den Nahtfaden.',
-    'Sew all yarn ends in on the inside.': 'Vernähe alle Fadenenden auf der Innenseite.',
+    'Fasten the seam thread.': 'Vernäh den Nahtfaden.',
+    'Sew all yarn ends in on the inside.': 'Vernäh alle Fadenenden auf der Innenseite.',
     'For the cord: carriage on the {0}. Bring {1} needles to working: {2} to {3}.': (
       at,
       count,
@@ -364,10 +369,10 @@ export const german: Language = {
     'Take the weights off before any stitch is released; feet clear.':
       'Nimm die Gewichte ab, bevor eine Masche frei wird; Füße weg.',
     'If you steam the bag: steam scalds, and it flattens man-made fibre.':
-      'Falls du den Beutel dämpfst: Dampf verbrüht, und Kunstfaser drückt er platt.',
+      'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
     'Look twice: hands cannot take this back.': 'Schau zweimal hin: das lässt sich nicht rückgängig machen.',
     'Keep cords from small children. This cord is {0} cm and the mouth {1} cm round; toys for the very young may have {2} and {3} cm (EN 71-1). Local rules decide.':
-      'Halte Kordeln von kleinen Kindern fern. Diese ist {0} cm lang, die Öffnung hat {1} cm Umfang; Spielzeug für die Kleinsten darf {2} und {3} cm haben (EN 71-1). Es gilt das Recht vor Ort.',
+      'Halte Kordeln von kleinen Kindern fern. Diese ist {0} cm lang, die Öffnung hat {1} cm Umfang; Spielzeug für die Kleinsten darf {2} und {3} cm haben (EN 71-1). Es gelten die örtlichen Regeln.',
     'the bag is finished.': 'der Beutel ist fertig.',
     'step {0} of {1} comes next, {2}, {3} of {4} knitted.':
       'als Nächstes Schritt {0} von {1}, {2}, {3} von {4} gestrickt.',
@@ -396,14 +401,14 @@ export const german: Language = {
 
     // Faults
     // Warnings
-    '{0} is {1} short, with a reserve of 10 % counted in: find more, or make a smaller bag.':
-      'Von {0} fehlen {1}, 10 % Reserve eingerechnet: such mehr davon, oder mach den Beutel kleiner.',
+    '{0} is {1} short, with a reserve of 10 % counted in: find more, or make a smaller bag.': (yarn, mass) =>
+      `Von ${yarn} ${lacks(mass)} ${mass}, 10 % Reserve eingerechnet: such mehr davon, oder mach den Beutel kleiner.`,
     '{0} is left over: too little for a stripe, or no stripe is left for it.':
       '{0} bleibt übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.',
     '{0} are left over: too little for a stripe, or no stripe is left for it.':
       '{0} bleiben übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.',
     '{0} yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.':
-      '{0} Garne sind zugleich in Arbeit, und ein Fadenspanner hat höchstens vier Arme: schneide ein Garn, das lange wartet, ab und knüpf es später wieder an.',
+      '{0} Garne sind zugleich in Arbeit, und ein Fadenspanner hat höchstens vier Arme: schneide ab, was lange wartet, und knüpf es später wieder an.',
     'Whole stripe repeats make it {0} wide where {1} was asked: a shorter repeat comes nearer.':
       'Mit ganzen Streifenrapporten wird er {0} breit, gewünscht waren {1}: ein kürzerer Rapport kommt näher heran.',
     'Whole stitches make it {0} deep where {1} was asked.':
@@ -422,15 +427,15 @@ export const german: Language = {
     'The measured loop of {0} is far from the {1} that the gauge suggests: measure it again, all yarn figures hang on it.':
       'Die gemessene Maschenlänge von {0} liegt weit von den {1}, die zur Maschenprobe passen: miss noch einmal, alle Garnmengen hängen davon ab.',
     'Tightness {0} is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.':
-      'Festigkeit {0} ist niedrig (üblich sind 1,3 bis 1,5): das Gestrick wird schlaff und durchsichtig.',
+      'Festigkeit {0} ist niedrig (üblich sind 1,3 bis 1,5): das Gestrick wird lappig und durchsichtig.',
     'Tightness {0} is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.':
       'Festigkeit {0} ist hoch (üblich sind 1,3 bis 1,5): der Schlitten kann klemmen; nimm ein dünneres Garn oder eine größere Masche.',
     'A stitch of {0} mm is wider than the needle pitch of {1} mm: measure the swatch again, or use a wider bed.':
       'Eine Masche von {0} mm ist breiter als der Nadelabstand von {1} mm: miss die Maschenprobe noch einmal, oder nimm ein gröberes Nadelbett.',
     'The yarn is finer than a pitch of {0} mm usually knits ({1}; rule of thumb): check the swatch, or use a finer bed.':
-      'Das Garn ist feiner, als es bei {0} mm Nadelabstand üblich ist ({1}; Faustregel): prüfe die Maschenprobe, oder nimm ein feineres Nadelbett.',
+      'Das Garn ist feiner, als es bei {0} mm Nadelabstand üblich ist ({1}; Faustregel): prüf die Maschenprobe, oder nimm ein feineres Nadelbett.',
     'The yarn is thicker than a pitch of {0} mm usually knits ({1}; rule of thumb): check the swatch, or use a coarser bed.':
-      'Das Garn ist dicker, als es bei {0} mm Nadelabstand üblich ist ({1}; Faustregel): prüfe die Maschenprobe, oder nimm ein gröberes Nadelbett.',
+      'Das Garn ist dicker, als es bei {0} mm Nadelabstand üblich ist ({1}; Faustregel): prüf die Maschenprobe, oder nimm ein gröberes Nadelbett.',
     'Stripes {0} and {1} meet in the same colour, {2}, and read as one wide stripe.':
       'Die Streifen {0} und {1} treffen sich in derselben Farbe, {2}, und wirken wie ein breiter Streifen.',
     '{0} ({1})': (name, number) => `${yarnClassWords[name] ?? name} (${number})`,
@@ -450,7 +455,7 @@ export const german: Language = {
     'The feeder holds {0}, not {1}: park {2} instead.':
       'Im Fadenführer ist {0}, nicht {1}: leg stattdessen {2} ab.',
     'There is no {0} to cut, in the feeder or parked: thread {1} first.':
-      'Es gibt kein {0} zum Abschneiden, weder im Fadenführer noch abgelegt: fädle erst {1} ein.',
+      '{0} ist weder im Fadenführer noch abgelegt: fädle {1} ein, bevor du abschneidest.',
     'The carriage is already on the {0}: make this pass to the {1}.': (at, to) =>
       `Der Schlitten steht schon ${sideWord(at)}: fahr diesen Schlittengang nach ${sideWord(to)}.`,
     'No needle is working: bring the needles you want to knit on to working first.':
@@ -466,14 +471,18 @@ export const german: Language = {
     // The plan
     'bag.stitches is {0}: two edges that move need at least {1}.':
       'bag.stitches ist {0}: zwei wandernde Ränder brauchen mindestens {1}.',
-    '{0} is {1} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.':
-      'Von {0} fehlen schon für die Kordel allein {1} g: nenn in cord.yarn ein längeres Garn, oder verkürz cord.tieCm.',
+    '{0} is {1} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.': (
+      yarn,
+      grams,
+    ) =>
+      `Von ${yarn} ${lacks(grams)} schon für die Kordel allein ${grams} g: nenn in cord.yarn ein längeres Garn, oder verkürz cord.tieCm.`,
     'None of {0} is enough for the last stripe, which also grafts and sews: add a longer leftover.':
       'Keines reicht für den letzten Streifen, der auch verbindet und näht ({0}): nimm einen längeren Rest dazu.',
     'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.':
       'Kein Garn der Vorgabe ist gewogen: gib grams an, oder lass --from-yarn weg.',
     '{0} is {1} g short even for the smallest bag of this shape, {2}: weigh it again, or take another yarn.':
-      'Von {0} fehlen {1} g selbst für den kleinsten Beutel dieser Form, {2}: wieg noch einmal, oder nimm ein anderes Garn.',
+      (yarn, grams, smallest) =>
+        `Von ${yarn} ${lacks(grams)} ${grams} g selbst für den kleinsten Beutel dieser Form, ${smallest}: wieg noch einmal, oder nimm ein anderes Garn.`,
     'take {0}': 'nimm {0}',
     'bag.rows is {0}, too few for a single shaping move: {1}.':
       'bag.rows ist {0}, zu wenig für einen einzigen Formschritt: {1}.',
@@ -570,9 +579,9 @@ export const german: Language = {
     '{0} is {1}, which is none of the yarns: {2}': '{0} ist {1}, das ist keines der Garne: {2}',
     another: 'ein anderes',
     'The swatch makes a stitch {0} mm wide, outside 0.2 to 60 mm: check its width and its stitches.':
-      'Die Maschenprobe ergibt eine Masche von {0} mm Breite, nicht 0,2 bis 60 mm: prüfe Breite und Maschenzahl.',
+      'Die Maschenprobe ergibt eine Masche von {0} mm Breite, nicht 0,2 bis 60 mm: prüf Breite und Maschenzahl.',
     'The swatch makes a row {0} mm high, outside 0.2 to 60 mm: check its height and its rows.':
-      'Die Maschenprobe ergibt eine Reihe von {0} mm Höhe, nicht 0,2 bis 60 mm: prüfe Höhe und Reihenzahl.',
+      'Die Maschenprobe ergibt eine Reihe von {0} mm Höhe, nicht 0,2 bis 60 mm: prüf Höhe und Reihenzahl.',
     'a number too large to hold': 'eine zu große Zahl',
     'a list': 'eine Liste',
     'a group': 'eine Gruppe',
@@ -623,16 +632,16 @@ export const german: Language = {
     'this comma': 'dieses Komma',
     'this colon': 'diesen Doppelpunkt',
     // What is typed
+    'There is no file and no command {0}. Did you mean {1}?':
+      'Es gibt weder Datei noch Befehl {0}. Meinst du {1}?',
     'There is no command {0}. Did you mean {1}?': 'Einen Befehl {0} gibt es nicht. Meinst du {1}?',
     'There is no command {0}. Type help to see them all.':
       'Einen Befehl {0} gibt es nicht. Tippe help, um alle zu sehen.',
     '{0} could be {1}: type one more letter.': '{0} kann {1} sein: tippe einen Buchstaben mehr.',
-    '{0} is not a whole number. For example: {1}.': (word, usage) =>
-      `${word === 'nothing' ? 'Nichts' : word} ist keine ganze Zahl. Zum Beispiel: ${usage}.`,
-    '{0} is not one of {1}.': (word, choices) =>
-      word === 'nichts'
-        ? `Hier fehlt noch etwas: wähle ${choices}.`
-        : `${word} geht hier nicht: wähle ${choices}.`,
+    '{0} is not a whole number above 0. For example: {1}.':
+      '{0} ist keine ganze Zahl über 0. Zum Beispiel: {1}.',
+    'Something is missing: choose {0}.': 'Es fehlt noch etwas: wähle {0}.',
+    '{0} is not one of {1}.': '{0} geht hier nicht: wähle {1}.',
     'Something is missing. For example: {0}.': 'Es fehlt noch etwas. Zum Beispiel: {0}.',
     '{0} is not a place to go to. For example: {1}; type help {2} for more.':
       '{0} ist keine Stelle, zu der es geht. Zum Beispiel: {1}; mehr mit help {2}.',
@@ -657,7 +666,7 @@ export const german: Language = {
       'Hier gibt es keinen Vorschlag: tippe erst find, rip oder replan.',
     'There is one offer: type take.': 'Es gibt einen Vorschlag: tippe take.',
     'Which one? Type take and a number from 1 to {0}.': 'Welcher? Tippe take und eine Zahl von 1 bis {0}.',
-    'No way back and no mend is being guided.': 'Es läuft gerade weder ein Rückweg noch ein Ausbessern.',
+    'No way back and no mend is being guided.': 'Es läuft gerade weder ein Rückweg noch eine Ausbesserung.',
     'There is no option {0} here; slantwise --help shows them':
       'Eine Option {0} gibt es hier nicht; slantwise --help zeigt alle',
     'There is no option {0} here. Did you mean {1}?': 'Eine Option {0} gibt es hier nicht. Meinst du {1}?',
@@ -672,7 +681,7 @@ export const german: Language = {
     // Files and logs
     'the disk is full': 'die Platte ist voll',
     'the disk can only be read': 'die Platte lässt sich nur lesen',
-    'there is no permission': 'das Recht dazu fehlt',
+    'there is no permission': 'die Berechtigung fehlt',
     'the file or its folder is gone': 'die Datei oder ihr Ordner ist weg',
     'another Slantwise has the log open': 'ein anderes Slantwise hat das Protokoll offen',
     'the file was changed by something else': 'etwas anderes hat die Datei geändert',
@@ -684,20 +693,20 @@ export const german: Language = {
     '{0} is a folder. Name a file in it.': '{0} ist ein Ordner. Nenn eine Datei darin.',
     '{0} exists already and is left as it is. Choose another name.':
       '{0} gibt es schon und bleibt, wie es ist. Wähle einen anderen Namen.',
-    '{0} is larger than {1} KiB, which no brief is. Check the name.':
-      '{0} ist größer als {1} KiB, so groß ist keine Vorgabe. Prüf den Namen.',
+    '{0} is larger than {1} KiB, which no brief and no log is. Check the name.':
+      '{0} ist größer als {1} KiB, so groß ist weder eine Vorgabe noch ein Protokoll. Prüf den Namen.',
     '{0} is not text in UTF-8. Save it again as UTF-8.':
       '{0} ist kein Text in UTF-8. Speichere es als UTF-8.',
     '{0} is open in another Slantwise (process {1} on {2}): leave that one, or only look. If there is none, delete {3}.':
-      '{0} ist in einem anderen Slantwise offen (Prozess {1} auf {2}): beende jenes, oder schau nur. Gibt es keines, lösche {3}.',
+      '{0} ist in einem anderen Slantwise offen (Prozess {1} auf {2}): beende das andere, oder schau nur zu. Gibt es keines, lösch {3}.',
     '{0} is open in another Slantwise (process {1}): leave that one, or only look. If there is none, delete {2}.':
-      '{0} ist in einem anderen Slantwise offen (Prozess {1}): beende jenes, oder schau nur. Gibt es keines, lösche {2}.',
+      '{0} ist in einem anderen Slantwise offen (Prozess {1}): beende das andere, oder schau nur zu. Gibt es keines, lösch {2}.',
     'Not saved: {0}. The work goes on in memory and {1} to be written; saving is tried every few seconds.':
       'Nicht gespeichert: {0}. Die Arbeit geht im Speicher weiter, {1} noch; alle paar Sekunden wird es wieder versucht.',
     '1 line waits': '1 Zeile wartet',
     '{0} lines wait': '{0} Zeilen warten',
     'Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.':
-      'Tippe save und eine Datei anderswo, etwa save ../bag.jsonl, oder beende noch einmal ohne.',
+      'Tippe save und eine Datei anderswo, etwa save ../bag.jsonl, oder beende noch einmal, ohne zu speichern.',
     'Left without saving. {0}': 'Ohne Speichern beendet. {0}',
     'The log is not on disk: {0}.': 'Das Protokoll ist nicht auf der Platte: {0}.',
     '1 line of the log is not on disk: {0}.': '1 Zeile des Protokolls ist nicht auf der Platte: {0}.',
@@ -707,14 +716,13 @@ export const german: Language = {
     'weigh YARN GRAMS': 'weigh GARN GRAMM',
     'weigh plum 22 g': 'weigh plum 22 g',
     'keep what is left of a yarn by the scales; at the end it tells what the bag took':
-      'festhalten, was laut Waage von einem Garn übrig ist; am Ende sagt es, was der Beutel gebraucht hat',
+      'festhalten, was von einem Garn noch da ist; am Ende zeigt das, was der Beutel gebraucht hat',
     'what is left of a yarn': 'was vom Garn übrig ist',
     '{0} is not a yarn and a weight of 0 or more. For example: {1}.':
-      '{0} ist kein Garn mit einem Gewicht ab 0. Zum Beispiel: {1}.',
-    '{0} g of {1} cannot be weighed: give 0 or more.':
-      '{0} g {1} lassen sich nicht wiegen: Gib 0 oder mehr an.',
-    'There were {0} g of {1} before the work, so {2} g cannot be left: weigh it once more.':
-      'Vor der Arbeit waren es {0} g {1}, also können keine {2} g übrig sein: Wiege noch einmal.',
+      'Nicht verstanden: {0}. Nenn ein Garn und sein Gewicht ab 0. Zum Beispiel: {1}.',
+    '{0} of {1} cannot be weighed: give 0 or more.': '{0} {1} lassen sich nicht wiegen: gib 0 oder mehr an.',
+    'There were {0} of {1} before the work, so {2} cannot be left: weigh it once more.':
+      'Vor der Arbeit waren es {0} {1}, also können keine {2} übrig sein: wieg noch einmal.',
     'Weighed {0}: {1}.': '{0} gewogen: {1}.',
     'planned {0}': 'geplant {0}',
     'weighed after step {0}': 'gewogen nach Schritt {0}',
@@ -722,9 +730,9 @@ export const german: Language = {
     '{0} used, {1} of {2} left': '{0} gebraucht, {1} von {2} übrig',
     'YARN, WEIGHED': 'GARN, GEWOGEN',
     'Last time {0} of {1} were left: this bag is planned with that.':
-      'Letztes Mal blieben {0} {1} übrig: Damit ist dieser Beutel geplant.',
+      'Letztes Mal blieben {0} {1} übrig: damit ist dieser Beutel geplant.',
     'Last time {0} of {1} were used and {2} left: this bag is planned with what is left.':
-      'Letztes Mal wurden {0} {1} gebraucht, und {2} blieben übrig: Mit dem Rest ist dieser Beutel geplant.',
+      'Letztes Mal wurden {0} {1} gebraucht, und {2} blieben übrig: mit dem Rest ist dieser Beutel geplant.',
     'The disk may hold this terminal until it answers. The window can be closed; nothing more is lost by it.':
       'Die Platte hält dieses Terminal vielleicht fest, bis sie antwortet. Das Fenster darf geschlossen werden; dadurch geht nichts weiter verloren.',
     'The disk is slow: it took {0} ms to save a press. Each press waits for it, but not longer than a second.':
@@ -735,7 +743,7 @@ export const german: Language = {
     'does not fit its checksum: it was changed, or a line before it is missing':
       'passt nicht zu ihrer Prüfsumme: sie wurde geändert, oder davor fehlt eine Zeile',
     'does not have the fields it should': 'hat nicht die Felder, die sie haben soll',
-    'calls the bag finished where it is not': 'nennt den Beutel fertig, wo er es nicht ist',
+    'calls the bag finished where it is not': 'nennt den Beutel fertig, obwohl er es nicht ist',
     'Line {0} {1}.': 'Zeile {0} {1}.',
     'This file is not a Slantwise log. Name a file that Slantwise wrote.':
       'Diese Datei ist kein Protokoll von Slantwise. Nenn eine, die Slantwise geschrieben hat.',
@@ -744,7 +752,7 @@ export const german: Language = {
     'This log is written in format {0} and this program reads up to {1}: open it with a newer Slantwise.':
       'Dieses Protokoll hat Format {0}, dieses Programm liest bis {1}: öffne es mit einem neueren Slantwise.',
     'Line {0} says {1} were done where {2} come out. {3}':
-      'Zeile {0} nennt {1} als gemacht, es ergeben sich aber {2}. {3}',
+      'Zeile {0} führt {1} als gemacht, es ergeben sich aber {2}. {3}',
     'Line {0} records something that cannot be done there ({1}). {2}':
       'Zeile {0} hält etwas fest, das dort nicht geht ({1}). {2}',
     'Line {0} records "{1}", which this program does not know: open the log with a newer Slantwise.':
@@ -756,9 +764,9 @@ export const german: Language = {
     'Nothing after it can be used.': 'Nichts danach ist zu gebrauchen.',
     'Line 1 is sound.': 'Zeile 1 ist in Ordnung.',
     'Lines 1 to {0} are sound.': 'Die Zeilen 1 bis {0} sind in Ordnung.',
-    'Later lines say that {0} had been done.': 'Spätere Zeilen nennen {0} als gemacht.',
-    'The last line of the log was cut off and belongs to no step that was confirmed.':
-      'Die letzte Zeile des Protokolls brach ab und gehört zu keinem bestätigten Schritt.',
+    'Later lines say that {0} had been done.': 'Spätere Zeilen führen {0} als gemacht.',
+    'Line {0}, the last, was cut off and belongs to no confirmed step. All before it is sound: open the log to go on from there.':
+      'Zeile {0}, die letzte, ist abgeschnitten und gehört zu keinem bestätigten Schritt. Alles davor ist heil: Öffne das Protokoll, um dort weiterzumachen.',
     'The last line of the log was cut off, by a crash perhaps. It is kept in {0}; all before it is sound.':
       'Die letzte Zeile des Protokolls brach ab, vielleicht durch einen Absturz. Sie liegt in {0}; alles davor ist in Ordnung.',
     'This is the beginning of the log.': 'Das ist der Anfang des Protokolls.',
@@ -774,10 +782,6 @@ export const german: Language = {
     // Finding
     waste: 'Hilfsgarn',
     'It is here: {0}.': 'Deine Arbeit ist hier: {0}.',
-    '{0} places look like this, the first of them:': '{0} Stellen sehen so aus, die ersten davon:',
-    '{0} places look like this:': '{0} Stellen sehen so aus:',
-    'Nothing on the bed tells them apart.': 'Am Nadelbett lassen sie sich nicht unterscheiden.',
-    'No place in this bag looks like that.': 'Keine Stelle dieses Beutels sieht so aus.',
     'step {0} comes next': 'als Nächstes kommt Schritt {0}',
     '{0} knitted': '{0} gestrickt',
     '{0} below': '{0} darunter',
@@ -852,7 +856,7 @@ export const german: Language = {
         ? '1 davon lässt sich nicht einfach rückgängig machen.'
         : `${howMany} davon lassen sich nicht einfach rückgängig machen.`,
     'A cut stays a cut: join {0} at the edge and hide both ends later.': (yarn) =>
-      `Geschnitten bleibt geschnitten: knüpf ${yarnObject(yarn)} am Rand an und vernähe später beide Enden.`,
+      `Geschnitten bleibt geschnitten: knüpf ${yarnObject(yarn)} am Rand an und vernäh später beide Enden.`,
     'The work is off the needles: hang each loop again from its waste rows, weights off until all hang.':
       'Das Gestrick ist von den Nadeln: häng jede Masche aus den Hilfsgarnreihen wieder ein, ohne Gewichte, bis alle hängen.',
     'The {0} is out: catch every open loop on a spare strand before anything else.': (what) =>
@@ -897,9 +901,10 @@ export const german: Language = {
       'Zieh einen Faden durch die Maschen von {0} bis {1} und nimm sie wieder ab.',
     'Drop the loose loop off {0} and push the needle to resting.':
       'Wirf die lose Masche von {0} ab und schieb die Nadel in Ruhestellung.',
-    'each from {0} to {1}': 'jeder von {0} bis {1}',
-    'none on {0}, which stays working': 'keine auf {0} (bleibt in Arbeitsstellung)',
-    '{0} together on {1}': '{0} zusammen auf {1}',
+    'each from {0} to {1}': '{0} bis {1}',
+    'none on {0}, which stays working': 'keine auf {0} (leer in Arbeitsstellung)',
+    '{0} together on {1}': (loops, where) =>
+      `${where.includes(' bis ') ? 'je ' : ''}${loops} zusammen auf ${where}`,
     'one loop on each needle from {0} to {1}': 'eine auf jeder Nadel von {0} bis {1}',
     'Pull out the row of {0} gently, catching every loop: {1}. Bring the carriage back to the {2} without knitting.':
       (yarn, caught, back) =>
@@ -923,8 +928,8 @@ export const german: Language = {
       'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
     'Measure {0} cm again.': 'Miss {0} cm noch einmal ab.',
     'of another yarn': 'aus anderem Garn',
-    'The loop on {0} is {1}, not {2}: look again which row is the last.':
-      'Die Masche auf {0} ist {1}, nicht {2}: schau noch einmal, welche Reihe die letzte ist.',
+    'The loop on {0} is {1}, not {2}: look again which row is the last.': (needle, held, yarn) =>
+      `Die Masche auf ${needle} ist ${held === 'aus anderem Garn' ? '' : 'aus '}${held}, nicht aus ${yarn}: schau noch einmal, welche Reihe die letzte ist.`,
     '{0} holds fewer than {1} loops: look again where the doubled stitch is.':
       '{0} trägt weniger als {1} Maschen: schau noch einmal, wo die doppelte Masche sitzt.',
     'That is where you are: {0}': 'Genau dort bist du: {0}',
@@ -983,7 +988,7 @@ export const german: Language = {
     '{0} rows, number {1}': '{0} Reihen, Nummer {1}',
     'Nearest to {0} wide with the yarn there is: {1}.':
       'Mit dem Garn, das da ist, am nächsten an {0} Breite: {1}.',
-    '{0} is {1} short': (yarn, mass) => `von ${yarn} ${mass.startsWith('1 ') ? 'fehlt' : 'fehlen'} ${mass}`,
+    '{0} is {1} short': (yarn, mass) => `von ${yarn} ${lacks(mass)} ${mass}`,
     '{0} rows': '{0} Reihen',
     '{0} wide, {1} deep, {2} to go': '{0} breit, {1} tief, noch {2}',
     ', but {0}': ', aber {0}',
@@ -1060,6 +1065,7 @@ export const german: Language = {
     '{0}, and no wider than {1}': '{0}, und nicht breiter als {1}',
     '{0} throughout, no colour changes; the closing row, graft and seam take it too':
       '{0} durchgehend, ohne Farbwechsel; auch Schlussreihe, Verbindung und Naht',
+    '{0} stripes, listed below': '{0} Streifen, unten aufgeführt',
     '{0} of {1}, listed below': '{0} zu {1}, unten aufgeführt',
     '{0} a repeat of {1} stripes, listed below': '{0} ein Rapport von {1} Streifen, unten aufgeführt',
     '{0} {1} rows': '{0} {1} Reihen',
@@ -1075,7 +1081,7 @@ export const german: Language = {
     'with 10 %': 'mit 10 %',
     'you have': 'du hast',
     'The 10 % is a reserve (rule of thumb); nobody asked what waste yarn weighs.':
-      'Die 10 % sind Reserve (Faustregel); was Hilfsgarn wiegt, ist gleich.',
+      'Die 10 % sind Reserve (Faustregel); das Gewicht des Hilfsgarns ist egal.',
     '{0} (waste)': '{0} (Hilfsgarn)',
     'not weighed': 'nicht gewogen',
     enough: 'reicht',
@@ -1083,10 +1089,10 @@ export const german: Language = {
     crawl: 'Wandern',
     hang: 'Einhängen',
     '{0} with a pitch of {1} mm, {2} of them within the margins; the work crawls over {3}':
-      '{0} im Abstand von {1} mm, {2} davon zwischen den freien Rändern; die Arbeit wandert über {3}',
+      '{0} im Abstand von {1} mm, {2} davon zwischen den freien Rändern; das Gestrick wandert über {3} Nadeln',
     'to the {0}; the carriage waits on the {1} between stripes': (to, at) =>
       `nach ${sideWord(to)}; zwischen den Streifen wartet der Schlitten ${sideWord(at)}`,
-    'on {0}; the work ends on {1}': 'auf {0}; die Arbeit endet auf {1}',
+    'on {0}; the work ends on {1}': 'auf {0}; das Gestrick endet auf {1}',
     'rows {0} to {1}': 'Reihen {0} bis {1}',
     'on {0}': 'auf {0}',
     'ending on {0}': 'endet auf {0}',
@@ -1096,11 +1102,11 @@ export const german: Language = {
     ', {0} to graft and {1} to go on and sew the bottom':
       ', {0} zum Verbinden und {1}, um damit den Boden zu nähen',
     '{0}; cut a tail of {1} of {2}{3}. For the graft: the larger of 3 times the width on the needles, {4} (rule of thumb), and the yarn of a row and 10 %, {5}; and {6} to hold.':
-      '{0}; schneide {1} {2} ab{3}. Zum Verbinden: das Größere aus 3-mal der Breite auf den Nadeln, {4} (Faustregel), und dem Garn einer Reihe mit 10 % mehr, {5}; dazu {6} zum Halten.',
+      '{0}; schneide {1} {2} ab{3}. Zum Verbinden: das Größere aus 3-mal der Breite auf den Nadeln, {4} (Faustregel), und dem Garn einer Reihe mit 10 % mehr, {5}; dazu {6} zum Festhalten.',
     'with the tail of the graft': 'mit dem Faden vom Verbinden',
     'with {0} of {1}': 'mit {0} {1}',
     '{0}, {1} from each side, {2}: twice the seam and {3} to hold (rule of thumb)':
-      '{0}, {1} von jeder Seite, {2}: zweimal die Naht und {3} zum Halten (Faustregel)',
+      '{0}, {1} von jeder Seite, {2}: zweimal die Naht und {3} zum Festhalten (Faustregel)',
     'a round taken to be as high as a row (rule of thumb)':
       'eine Runde so hoch gerechnet wie eine Reihe (Faustregel)',
     'by your count of {0} rounds to 10 cm': 'nach deiner Zählung von {0} Runden auf 10 cm',
@@ -1122,10 +1128,12 @@ export const german: Language = {
     tightness: 'Faktor',
     yarn: 'Garn',
     '{0} stitches and {1} rows on {2}, {3}': (stitches, rows, size, state) =>
-      `${stitches} Maschen und ${rows} Reihen auf ${size}, ${stateWord(state)}`,
+      `${stitches} ${stitches === '1' ? 'Masche' : 'Maschen'} und ${rows} ${rows === '1' ? 'Reihe' : 'Reihen'} auf ${size}, ${stateWord(state)}`,
     '{0} stitches and {1} rows to {2}; a stitch is {3} wide and {4} high':
       '{0} Maschen und {1} Reihen auf {2}; eine Masche ist {3} breit und {4} hoch',
     '{0} (root of tex / loop in mm), {1}': '{0} (Festigkeit: Wurzel aus tex / Maschenlänge in mm), {1}',
+    piece: 'Stück',
+    '{0}, as the piece measures': '{0}, am Stück gemessen',
     '{0}, as the swatch measures it': '{0}, nach der Maschenprobe',
     'by the gauge of {0} plain knitting (Munden 1959)': (state) =>
       `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959)`,
@@ -1134,7 +1142,7 @@ export const german: Language = {
     'the usual {0} to {1} (textile handbooks)': 'den üblichen {0} bis {1} (Textilhandbücher)',
     'far below {0}: limp and see-through': 'weit unter {0}: lappig und durchsichtig',
     'below {0}: soft and open': 'unter {0}: weich und offen',
-    'far above {0}: the bed may jam': 'weit über {0}: das Nadelbett kann klemmen',
+    'far above {0}: the bed may jam': 'weit über {0}: der Schlitten kann klemmen',
     'above {0}: firm': 'über {0}: fest',
     'within {0}': 'bei {0}',
     'between {0} and {1}': 'zwischen {0} und {1}',
@@ -1146,29 +1154,30 @@ export const german: Language = {
     '{0} oz to the square yard': '{0} oz je Quadratyard',
 
     // The log and the player
-    '{0}: the log is sound.': '{0}: das Protokoll ist heil.',
+    '{0}: the log is sound.': '{0}: das Protokoll ist in Ordnung.',
     '{0} in {1}, {2} recorded, rests included.': '{0} in {1}, {2} aufgezeichnet, Pausen mitgezählt.',
     '{0} of {1} steps confirmed.': '{0} von {1} Schritten bestätigt.',
     'cannot be read': 'nicht lesbar',
     finished: 'fertig',
     'step {0} of {1} next': 'als Nächstes Schritt {0} von {1}',
     'No bags in the folder of logs yet.': 'Im Ordner der Protokolle liegt noch kein Beutel.',
-    'and {0} more: slantwise bags lists them all.': 'und {0} weitere: slantwise bags zeigt alle.',
+    'and {0} more: slantwise bags lists them all.': 'und noch {0}: slantwise bags zeigt alle.',
     'To make another like one of them, leave and type slantwise work --like and its file.':
-      'Für noch einen wie einen davon: quit, dann slantwise work --like und seine Datei.',
+      'Noch einen nach einem davon: quit, dann slantwise work --like und seine Datei.',
     'Give --like or a brief, not both: the brief comes from the log.':
       'Nimm --like oder eine Vorgabe, nicht beides: die Vorgabe kommt aus dem Protokoll.',
     '{0} already holds the log of {1}, made from another brief: name another file, or leave the brief out to go on with it.':
       'In {0} steht schon das Protokoll von {1} nach einer anderen Vorgabe: nenn eine andere Datei, oder lass die Vorgabe weg, um damit weiterzumachen.',
     'To go on from step {0}: slantwise --log {1}': 'Weiter geht es ab Schritt {0} mit: slantwise --log {1}',
-    'The sound part is saved as {0}.': 'Der heile Teil ist gesichert als {0}.',
+    'The sound part is saved as {0}.': 'Der brauchbare Teil ist gespeichert als {0}.',
     '--speed {0} is not a number from {1} to {2}': '--speed {0} ist keine Zahl von {1} bis {2}',
     'Line {0} is not understood: {1}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.':
-      'Zeile {0} ist nicht zu verstehen: {1}. Zum Beispiel: 33 say Achte auf den linken Rand. Nach dem Schritt kommt say, note, mark oder pause.',
+      (number, line) =>
+        `Zeile ${number} ist nicht zu verstehen: ${quoted(line)}. Zum Beispiel: 33 say Achte auf den linken Rand. Nach dem Schritt kommt say, note, mark oder pause.`,
     'Line {0} names step {1}, which the log never comes to: it goes from step 1 to {2}.':
       'Zeile {0} nennt Schritt {1}, zu dem das Protokoll nie kommt: es geht von Schritt 1 bis {2}.',
     'There is no line to add. For example: 33 say Watch the left edge.':
-      'Es gibt keine Zeile hinzuzufügen. Zum Beispiel: 33 say Achte auf den linken Rand.',
+      'Es ist keine Zeile zum Hinzufügen da. Zum Beispiel: 33 say Achte auf den linken Rand.',
     '{0} added; the lesson is in {1}. Play it: slantwise replay {2}':
       '{0} hinzugefügt; die Lektion ist in {1}. Abspielen: slantwise replay {2}',
     '{0} of {1}': '{0} von {1}',
@@ -1176,7 +1185,7 @@ export const german: Language = {
     playing: 'läuft',
     'the end': 'zu Ende',
     'stopped at the mark {0}': 'hält an der Marke {0}',
-    'a place to pause': 'hält an einer Haltestelle',
+    'a place to pause': 'hält für eine Pause',
     paused: 'angehalten',
     'Space: pause  Left, Right: a step  Up, Down: speed  M: mark  E: end  Q: leave  go stripe 3':
       'Leertaste: Halt  Links, Rechts: Schritt  Auf, Ab: Tempo  M: Marke  E: Ende  Q: Schluss  go stripe 3',
@@ -1217,7 +1226,7 @@ export const german: Language = {
     '{0}, begun {1}': '{0}, begonnen {1}',
     'The log ends here; the bag is not finished.': 'Das Protokoll endet hier; der Beutel ist nicht fertig.',
     'Back at the bench, {0}': 'Wieder an der Maschine, {0}',
-    'A place to pause': 'Eine Haltestelle',
+    'A place to pause': 'Zeit für eine Pause',
     'Taken back: {0}': 'Zurückgenommen: {0}',
     'Done again: {0}': 'Wieder gemacht: {0}',
     'Jumped: {0}': 'Gesprungen: {0}',
@@ -1247,7 +1256,7 @@ export const german: Language = {
     'The bag is finished: type quit to leave': 'Der Beutel ist fertig: quit beendet',
     'Enter confirms; help shows more': 'Enter bestätigt; help zeigt mehr',
     'Enter confirms, Left takes back; or type a command, such as help':
-      'Enter bestätigt, Links nimmt zurück; Befehle zeigt help',
+      'Enter bestätigt, Pfeil links nimmt zurück; Befehle zeigt help',
     'confirms the step': 'bestätigt den Schritt',
     'takes the last step back': 'nimmt den letzten Schritt zurück',
     'says the instruction again': 'sagt die Anweisung noch einmal',
@@ -1255,7 +1264,7 @@ export const german: Language = {
     'Press the switch now: it will be the one that {0}. If nothing happens, the terminal does not pass its key on. Escape leaves it.':
       'Drück jetzt den Schalter, dann gilt: er {0}. Geschieht nichts, gibt das Terminal seine Taste nicht weiter. Escape bricht ab.',
     'The switch types {0}. With nothing typed, it now {1}.':
-      'Der Schalter tippt {0}. Wenn sonst nichts getippt ist, gilt jetzt: er {1}.',
+      'Der Schalter tippt {0}. Ist sonst nichts getippt, gilt: er {1}.',
     'To type a command that begins with {0}, put a slash before it: {1}':
       'Einen Befehl, der mit {0} beginnt, tippst du mit einem Schrägstrich davor: {1}',
     'Keep the switch and its cable clear of your feet, and out from under the weights.':
@@ -1264,28 +1273,28 @@ export const german: Language = {
       'Es gibt schon {0} Schalter: pedal off vergisst sie.',
     'All switches are forgotten.': 'Alle Schalter sind vergessen.',
     '{0} is needed by the prompt itself: press another key.':
-      '{0} braucht die Eingabezeile selbst: Drück eine andere Taste.',
+      '{0} braucht die Eingabezeile selbst: drück eine andere Taste.',
     'Here a whole line is read at a time: a switch that types Enter confirms as it is, others need the screen.':
-      'Hier wird Zeile für Zeile gelesen: Ein Schalter, der Enter tippt, bestätigt schon so, andere brauchen den Bildschirm.',
+      'Hier wird Zeile für Zeile gelesen: ein Schalter, der Enter tippt, bestätigt schon so, andere brauchen den Bildschirm.',
     'No switch was assigned.': 'Es wurde kein Schalter belegt.',
     'No switch is assigned. Type pedal confirm, then press the switch.':
       'Kein Schalter ist belegt. Tippe pedal confirm und drück dann den Schalter.',
     'Switches: {0}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.':
       'Schalter: {0}. Für noch einen tippe pedal und confirm, back, again oder pass; pedal off vergisst sie.',
     'Large view on, wherever the window has 20 rows or more.':
-      'Große Ansicht an, wo das Fenster 20 Zeilen oder mehr hat.',
-    'Large view off.': 'Große Ansicht aus.',
+      'Große Schrift an, wenn das Fenster mindestens 20 Zeilen hat.',
+    'Large view off.': 'Große Schrift aus.',
     'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.':
-      'Die Glocke läutet: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Druck nichts bewirkt hat.',
+      'Die Glocke läutet: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Tastendruck nichts bewirkt hat.',
     'The bell is off.': 'Die Glocke ist aus.',
-    'Instructions are to be spoken.': 'Anweisungen werden gesprochen.',
-    'Instructions are not spoken.': 'Anweisungen werden nicht gesprochen.',
+    'Instructions are to be spoken.': 'Anweisungen werden vorgelesen.',
+    'Instructions are not spoken.': 'Anweisungen werden nicht vorgelesen.',
     'Care is low: no step takes longer than another.':
-      'Vorsicht low: Kein Schritt braucht länger als ein anderer.',
+      'care low: kein Schritt wartet länger als ein anderer.',
     'Care is {0}: a step that must not be trodden past is there for {1} s before a press counts.':
-      'Vorsicht {0}: Ein Schritt, den kein Fehltritt überspringen darf, steht {1} s da, bevor ein Druck zählt.',
+      'care {0}: bei heiklen Schritten zählt ein Tastendruck erst nach {1} s.',
     'Presses of one switch less than {0} ms apart count as one.':
-      'Was ein Schalter innerhalb von {0} ms mehrmals drückt, zählt als einmal.',
+      'Was ein Schalter innerhalb von {0} ms mehrmals meldet, zählt als einmal.',
     'Centimetres, grams and metres.': 'Zentimeter, Gramm und Meter.',
     'Inches, ounces and yards.': 'Zoll, Unzen und Yards.',
     'The language follows the system: English.': 'Die Sprache folgt dem System: Deutsch.',
@@ -1297,17 +1306,17 @@ export const german: Language = {
     'A pass came where none is due. What comes next: {0}':
       'Hier war kein Schlittengang dran. Als Nächstes kommt: {0}',
     'Nothing can be spoken: there is no speech program here (looked for {0}).':
-      'Es kann nichts gesprochen werden: Hier gibt es kein Sprachprogramm (gesucht: {0}).',
+      'Es kann nichts vorgelesen werden: hier gibt es kein Vorleseprogramm (gesucht: {0}).',
     'The speech program {0} failed, so nothing is spoken.':
-      'Das Sprachprogramm {0} hat versagt, darum wird nichts gesprochen.',
+      'Das Vorleseprogramm {0} läuft nicht, darum wird nichts vorgelesen.',
     'The settings could not be read. They are kept as {0}, and the usual ones are used.':
       'Die Einstellungen ließen sich nicht lesen. Sie liegen jetzt in {0}, und es gelten die üblichen.',
     'These settings have values that cannot be, and are passed over: {0}.':
       'Diese Einstellungen haben Werte, die es nicht gibt, und werden übergangen: {0}.',
     'The settings ask for the language {0}, which is not here, so this is English: set language to {1}.':
-      'Die Einstellungen verlangen die Sprache {0}, die es hier nicht gibt, darum ist dies Englisch: Stell language auf {1}.',
+      'Die Einstellungen verlangen die Sprache {0}, die es hier nicht gibt, darum ist dies Englisch: stell language auf {1}.',
     '{0} does not end in .html, .svg or .md, which say what kind of sheet to write: add one of them.':
-      '{0} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: Häng eines davon an.',
+      '{0} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: häng eines davon an.',
     'The sheet is written: {0}': 'Das Blatt ist geschrieben: {0}',
     'Also: {0}.': 'Auch: {0}.',
     'For example: {0}.': 'Zum Beispiel: {0}.',
@@ -1322,11 +1331,11 @@ export const german: Language = {
     'do again what was taken back': 'wieder tun, was zurückgenommen wurde',
     'go PHASE, or go stripe / row / move / step / mark and its number or name':
       'go PHASE, oder go stripe / row / move / step / mark und Nummer oder Name',
-    'jump to a place: it comes next': 'an eine Stelle springen: Sie kommt als Nächstes',
+    'jump to a place: it comes next': 'an eine Stelle springen: sie kommt als Nächstes',
     'find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE':
       'find RÄNDER GARN, carriage left / right, feeder GARN, row / stripes / stitches ZAHL; find and MEHR',
     'say what you see, as little as you know: where it is, or what went wrong':
-      'sagen, was du siehst, und sei es wenig: wo es ist, oder was schiefging',
+      'sagen, was du siehst, und sei es wenig; du hörst, wo es ist oder was schiefging',
     'rip row / stripe / move / step / mark and its number or name':
       'rip row / stripe / move / step / mark und Nummer oder Name',
     'the way back with the hands, so that this place comes next again':
@@ -1337,8 +1346,7 @@ export const german: Language = {
       'von hier aus neu planen: andere Länge, gemessenes Stück, gewogenes Garn, neue Farbe',
     'take [NUMBER]': 'take [ZAHL]',
     'accept what find, rip or replan offers': 'annehmen, was find, rip oder replan anbietet',
-    'leave a way back or a mend that is being guided':
-      'einen begleiteten Rückweg oder eine Ausbesserung verlassen',
+    'leave a way back or a mend that is being guided': 'einen Rückweg oder eine Ausbesserung abbrechen',
     'where you are, and what the bed should look like': 'wo du bist, und wie das Nadelbett aussehen soll',
     'the whole plan: size, yarn, needles, tails': 'der ganze Plan: Größe, Garn, Nadeln, Fadenenden',
     'note TEXT': 'note TEXT',
@@ -1351,7 +1359,7 @@ export const german: Language = {
     'what is on the go and finished': 'was angefangen und was fertig ist',
     'draw strip / bag / fold / bed, or draw off': 'draw strip / bag / fold / bed, oder draw off',
     'a drawing in place of the counters; it grows with the work':
-      'eine Zeichnung statt der Zähler; sie wächst mit der Arbeit',
+      'eine Zeichnung statt der Zähler; sie wächst mit dem Gestrick',
     'sheet FILE.html, or .svg, or .md': 'sheet DATEI.html, oder .svg, oder .md',
     'write the plan as a sheet to print': 'den Plan als Blatt zum Drucken schreiben',
     'sheet FILE.html': 'sheet DATEI.html',
@@ -1364,11 +1372,11 @@ export const german: Language = {
       'einen Fußschalter belegen: erst tippen, dann den Schalter drücken',
     'window MILLISECONDS': 'window MILLISEKUNDEN',
     'presses of one switch closer together than this count as one':
-      'drückt ein Schalter in dieser Zeit mehrmals, zählt es als einmal',
-    'big letters, to be read from across the bed': 'große Buchstaben, auch von weitem zu lesen',
+      'was ein Schalter in dieser Zeit mehrmals meldet, zählt als einmal',
+    'big letters, to be read from across the bed': 'große Schrift, auch von weitem zu lesen',
     'ring once for a step, twice for a shaping move, three times for a colour':
       'einmal läuten für einen Schritt, zweimal für einen Formschritt, dreimal für eine Farbe',
-    'speak each instruction aloud': 'jede Anweisung laut sprechen',
+    'speak each instruction aloud': 'jede Anweisung laut vorlesen',
     'care low / usual / high': 'care low / usual / high',
     'how long to look before a new yarn, a re-seat or the closing row':
       'wie lange du vor neuem Garn, Umsetzen und Schlussreihe hinsehen willst',
@@ -1381,41 +1389,30 @@ export const german: Language = {
     'what can be typed, and the keys': 'was du tippen kannst, und die Tasten',
     'leave; everything is saved, and you come back to this step':
       'beenden; alles ist gespeichert, und du kommst zu diesem Schritt zurück',
-    'lengths in centimetres or in inches': 'Längen in Zentimetern oder in Zoll',
     'auto, or two letters such as en': 'auto, oder zwei Buchstaben wie en',
-    'ring the terminal bell at each step': 'bei jedem Schritt die Glocke des Terminals läuten',
-    'speak each step aloud': 'jeden Schritt laut sprechen',
-    'how long a step that must not be trodden past is there before a press counts':
-      'wie lange ein Schritt, den kein Fehltritt überspringen darf, dasteht, bevor ein Druck zählt',
     'keys, each with one of {0}': 'Tasten, jede mit einem von {0}',
-    'what the keys of foot switches do': 'was die Tasten der Fußschalter tun',
     '20 to 1000': '20 bis 1000',
-    'milliseconds within which presses of one switch count as one':
-      'Millisekunden, in denen mehrere Drücke eines Schalters als einer zählen',
-    'letters that can be read from across the room': 'Buchstaben, die quer durchs Zimmer zu lesen sind',
-    'draw with plain letters only': 'nur mit einfachen Zeichen zeichnen',
-    'show the next action and little else': 'das Nächste zeigen und wenig sonst',
     'Slantwise plans a bias-striped drawstring bag for a hand-operated flat-bed knitting machine, guides you one step at a time, and keeps the count.':
       'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
     'Without BRIEF it goes on with the bag in hand. Where there is none it asks for one.':
-      'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter. Wo keiner ist, wird danach gefragt.',
+      'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter, sonst wird gefragt.',
     'Exit status: 0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.':
       'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 130 unterbrochen.',
     'print JSON and nothing else': 'JSON ausgeben und sonst nichts',
     'knit a bag step by step; go on where you left off (also without the word work)':
-      'einen Beutel Schritt für Schritt stricken; weiter, wo du warst (auch ohne das Wort work)',
+      'einen Beutel stricken; weiter, wo du warst (auch ohne das Wort work)',
     'keep the log in this file': 'das Protokoll in dieser Datei führen',
     'begin another bag like the one in this log, its changes and notes too':
-      'noch einen Beutel wie in diesem Protokoll beginnen, mit Änderungen und Notizen',
+      'noch ein Beutel nach diesem Protokoll, samt Notizen',
     'start anew, even when this bag is on the go': 'neu anfangen, auch wenn dieser Beutel schon läuft',
     'no screen: read lines, print lines': 'kein Bildschirm: Zeilen lesen, Zeilen ausgeben',
     'print the plan of a brief: size, yarn, needles, tails':
       'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden',
     'the largest bag of this shape that the weighed yarns allow':
-      'der größte Beutel dieser Form, für den die gewogenen Garne reichen',
+      'der größte Beutel dieser Form aus dem gewogenen Garn',
     'print every step of the job': 'jeden Schritt der Arbeit ausgeben',
     'write a sheet to print: plan, drawings, a box to tick for each stripe':
-      'ein Blatt zum Drucken schreiben: Plan, Zeichnungen, ein Kästchen je Streifen',
+      'ein Blatt zum Drucken: Plan, Zeichnungen, ein Kästchen je Streifen',
     'a new file that ends in .html, .svg or .md': 'eine neue Datei, die auf .html, .svg oder .md endet',
     "with blanks for each pupil's own swatch": 'mit Lücken für die eigene Maschenprobe in einem Kurs',
     'print the JSON Schema of a brief': 'das JSON-Schema einer Vorgabe ausgeben',
@@ -1423,12 +1420,14 @@ export const german: Language = {
       'ein Protokoll im Tempo der Arbeit abspielen; ohne Terminal ausgeben',
     'times that pace, such as 4 or 0.5': 'so viel Mal dieses Tempo, etwa 4 oder 0.5',
     "copy a log with a teacher's lines in it, such as: 33 say Watch the left edge":
-      'ein Protokoll mit Unterrichtszeilen kopieren, etwa: 33 say Achte auf den linken Rand',
+      'ein Protokoll mit eigenen Zeilen kopieren, etwa: 33 say Rand ansehen',
     'a new file for the copy': 'eine neue Datei für die Kopie',
     'the record of a bag: time, size, yarn, needles, dates, notes':
       'die Abrechnung eines Beutels: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
+    'What was to be printed could not be written ({0}). Make room, or print elsewhere.':
+      'Die Ausgabe ließ sich nicht schreiben ({0}). Schaff Platz, oder gib sie woanders aus.',
     'check that a log is sound, and count what is in it':
-      'prüfen, ob ein Protokoll heil ist, und zählen, was darin steht',
+      'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
     'list the bags on the go and finished': 'angefangene und fertige Beutel auflisten',
     'print what lets the Tab key of bash, zsh or fish complete these words':
       'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
@@ -1442,8 +1441,10 @@ export const german: Language = {
     "Tick each stripe when its last row is done. Shape after every {0} row (•). The needles are the edges while the stripe's last row is knitted.":
       'Hak jeden Streifen nach seiner letzten Reihe ab. Forme nach jeder {0} Reihe (•). Die Nadeln sind die Ränder in der letzten Reihe.',
     'Asked for': 'Gewünscht',
-    'One stitch': 'Eine Masche',
     'Yarn in a stitch': 'Garn je Masche',
+    'Swatch measured': 'Probe gemessen',
+    'Piece measured': 'Stück gemessen',
+    '{0} stitches, {1} rows: {2}': '{0} Maschen, {1} Reihen: {2}',
     'Flat and sewn': 'Flach, genäht',
     'Below the cord': 'Unter der Kordel',
     'Round the mouth': 'Öffnung rundum',
@@ -1457,7 +1458,6 @@ export const german: Language = {
     '{0}; home side {1}': (crawl, home) => `nach ${sideWord(crawl)}; Ausgangsseite ${sideWord(home)}`,
     Stripes: 'Streifen',
     '{0}, at {1} to the bottom': '{0}, im Winkel von {1} zum Boden',
-    '{0} wide, {1} high': '{0} breit, {1} hoch',
     measured: 'gemessen',
     'from the gauge': 'aus der Maschenprobe',
     Bed: 'Nadelbett',
@@ -1469,7 +1469,7 @@ export const german: Language = {
     'Stripes of {0} and {1} lie side by side and look much alike: choose one lighter or darker to tell them apart.':
       'Streifen in {0} und {1} liegen nebeneinander und sehen fast gleich aus: wähle eine der Farben heller oder dunkler.',
     'Stripes of {0} and {1} lie side by side and look much alike to people with {2} colour vision: choose one lighter or darker to tell them apart.':
-      'Streifen in {0} und {1} liegen nebeneinander und sehen bei Farbensehen vom Typ {2} fast gleich aus: wähle eine der Farben heller oder dunkler.',
+      'Streifen in {0} und {1} liegen nebeneinander und sehen für manche Augen ({2}) fast gleich aus: wähle eine der Farben heller oder dunkler.',
     'Stitches counted': 'Gezählte Maschen',
     'over a width of': 'auf der Breite',
     'Rows counted': 'Gezählte Reihen',
@@ -1503,7 +1503,7 @@ export const german: Language = {
       (at, loops) =>
         `Abnahmerand, ${sideWord(at)}: ${loops} eine Nadel nach innen; eine trägt dann zwei. Schieb die leere in Ruhestellung.`,
     'Park the yarn that waits at its own end of the bed. Move the edge weights up every 10 rows.':
-      'Leg wartendes Garn an seinem Bettende ab. Häng die Randgewichte alle 10 Reihen höher.',
+      'Leg wartendes Garn an seiner Seite ab. Häng die Randgewichte alle 10 Reihen höher.',
     'An empty feeder drops every stitch: look before each pass. Rest hands and shoulders every half hour or so.':
       'Bei leerem Fadenführer fallen alle Maschen: schau vor jeder Reihe hin. Etwa jede halbe Stunde Hände und Schultern ausruhen.',
     'Closing row': 'Schlussreihe',
@@ -1547,7 +1547,7 @@ export const german: Language = {
     'From the gap at the graft go in through eyelet {0}, out through the next, and so on, {1} in all. Pass by {2}. Both ends come out on the outside: knot them.':
       'Von der Lücke an der Verbindung durch Lochmasche {0} hinein, durch die nächste heraus und so weiter, {1} insgesamt. Lass {2} aus. Knote beide Enden außen ab.',
     'Keep cords from small children. Toy rules (EN 71-1) allow the very young far shorter cords; this bag is no toy, and local rules decide.':
-      'Halte Kordeln von kleinen Kindern fern. Spielzeugregeln (EN 71-1) erlauben den Kleinsten nur viel kürzere; dies ist kein Spielzeug, und örtliche Regeln entscheiden.',
+      'Halte Kordeln von kleinen Kindern fern. Spielzeugregeln (EN 71-1) erlauben den Kleinsten nur viel kürzere; dies ist kein Spielzeug, es gelten örtliche Regeln.',
     Plan: 'Plan',
     Yarn: 'Garn',
     Mark: 'Zeichen',
@@ -1568,7 +1568,7 @@ export const german: Language = {
     'stitches and rows stay as on this sheet; another swatch gives a bag of another size':
       'Maschen und Reihen bleiben wie auf diesem Blatt; die Größe folgt der Maschenprobe',
     'rows {0}': 'Reihen {0}',
-    '{0} graft': '{0} + Stich',
+    '{0} graft': '{0} verbinden',
     'after row {0} hang again, {1} to {2}, then shape':
       'nach Reihe {0} umsetzen auf {1} bis {2}, dann formen',
     'waste rows': 'Hilfsgarnreihen',
@@ -1582,7 +1582,7 @@ export const german: Language = {
     'The finished bag, {0} wide and {1} deep': 'Der fertige Beutel, {0} breit und {1} tief',
     'The stripes in order': 'Die Streifen der Reihe nach',
     'The bed with its {0} needles and where the work hangs':
-      'Das Nadelbett mit seinen {0} Nadeln und wo die Arbeit hängt',
+      'Das Nadelbett mit seinen {0} Nadeln und wo das Gestrick hängt',
     'and {0} more, each hung on the same needles; the list of stripes says when': (more) =>
       `und noch ${timesWord(more)}, immer auf dieselben Nadeln eingehängt; die Streifenliste sagt, wann`,
     'hung for row 1': 'hängt ab Reihe 1',
@@ -1614,7 +1614,7 @@ export const german: Language = {
     'The cord runs through {0} of {1} eyelets, in and out':
       'Die Kordel läuft durch {0} von {1} Lochmaschen, hinein und heraus',
     'full line: outside; broken line: inside': 'durchgezogen: außen; gestrichelt: innen',
-    '{0} passed by': '{0} auslassen',
+    '{0} passed by': '{0} ausgelassen',
     '{0} wide, {1} below the cord, stripes at {2}': '{0} breit, {1} unter der Kordel, Streifen mit {2}',
     'and {0} more, hung on the same needles': (more) =>
       `und noch ${timesWord(more)}, auf dieselben Nadeln eingehängt`,
@@ -1658,9 +1658,9 @@ export const german: Language = {
     'The last edge, A, comes to lie along the first edge, B. Loop 1 of both is at the {0}, loop {1} at the {2}; graft them there.':
       (start, loops, end) =>
         `Die letzte Kante, A, kommt an die erste Kante, B, zu liegen. Masche 1 liegt bei beiden ${atEnd(start)}, Masche ${loops} ${atEnd(end)}; verbinde sie dort im Maschenstich.`,
-    'At row {0} the work hangs from {1} to {2}.': 'Bei Reihe {0} hängt die Arbeit auf {1} bis {2}.',
+    'At row {0} the work hangs from {1} to {2}.': 'Bei Reihe {0} hängt das Gestrick auf {1} bis {2}.',
     'The bed has {0} needles; the work crawls to the {1}.': (needles, towards) =>
-      `Das Nadelbett hat ${needles} Nadeln; die Arbeit wandert nach ${sideWord(towards)}.`,
+      `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(towards)}.`,
     'Rows {0} to {1}: hung from {2} to {3}, crawling to {4} to {5}.':
       'Reihen {0} bis {1}: eingehängt auf {2} bis {3}, wandert auf {4} bis {5}.',
 
@@ -1668,19 +1668,19 @@ export const german: Language = {
     'bed, needle bed': 'Nadelbett, Bett',
     'left and right, left, right, side': 'links und rechts, links, rechts, Seite',
     'Left and right are always yours, as you face the bed.':
-      'Links und rechts sind immer deine, wenn du vor dem Nadelbett sitzt.',
+      'Links und rechts gelten immer für dich, mit Blick auf das Nadelbett.',
     'needle, needle hook, latch': 'Nadel, Nadelhaken, Zunge, Nadelzunge',
     'A hook in the bed, with a latch that closes over the yarn. It holds one loop. There is no needle 0.':
-      'Ein Haken im Nadelbett, mit einer Zunge, die sich über dem Garn schließt. Sie hält eine Masche. Eine Nadel 0 gibt es nicht.',
+      'Ein Haken im Nadelbett, mit einer Zunge, die sich über dem Garn schließt. Eine Nadel hält eine Masche. Eine Nadel 0 gibt es nicht.',
     'working, working needle, needle in work': 'Arbeitsstellung, in Arbeitsstellung, arbeitende Nadel',
     'A working needle takes part in the next pass. If it is empty, the pass lays a new loop on it.':
       'Eine Nadel in Arbeitsstellung strickt beim nächsten Schlittengang mit. Ist sie leer, legt der Schlittengang eine neue Masche darauf.',
     'resting, resting needle': 'Ruhestellung, in Ruhestellung, ruhende Nadel',
     'A resting needle is pushed back out of the way: the carriage passes it by.':
-      'Eine Nadel in Ruhestellung ist aus dem Weg geschoben: Der Schlitten geht an ihr vorbei.',
+      'Eine Nadel in Ruhestellung ist aus dem Weg geschoben: der Schlitten geht an ihr vorbei.',
     'carriage, knitting carriage': 'Schlitten',
     'The part that slides along the bed and makes the needles knit. Never move it with nothing in the feeder: every stitch would drop.':
-      'Das Teil, das über das Nadelbett gleitet und die Nadeln stricken lässt. Bewege ihn nie mit leerem Fadenführer: Alle Maschen würden fallen.',
+      'Das Teil, das über das Nadelbett gleitet und die Nadeln stricken lässt. Beweg den Schlitten nie mit leerem Fadenführer: alle Maschen würden fallen.',
     'pass, pass of the carriage': 'Schlittengang, Gang',
     'The carriage crosses the bed once. A pass that knits makes one row.':
       'Der Schlitten geht einmal über das Nadelbett. Strickt er dabei, ist das eine Reihe.',
@@ -1697,12 +1697,12 @@ export const german: Language = {
       'Ein Garn, das weder im Fadenführer noch abgeschnitten ist, ist abgelegt. Es wartet an seinem Ende des Nadelbetts, damit sich zwei Garne nicht verdrehen.',
     'margin, needle margin': 'freier Rand',
     'Needles left free at both ends of the bed, so that the carriage can move clear of the work.':
-      'Nadeln, die an beiden Enden des Nadelbetts frei bleiben, damit der Schlitten ganz über die Arbeit hinausgehen kann.',
+      'Nadeln, die an beiden Enden des Nadelbetts frei bleiben, damit der Schlitten ganz über das Gestrick hinausfahren kann.',
     'The bend of yarn that hangs on a needle. The next pass draws a new loop through it: a stitch.':
       'Der Garnbogen, der auf einer Nadel hängt. Der nächste Schlittengang zieht einen neuen hindurch: eine Masche.',
     'open loop': 'offene Masche, offene Schlaufe',
     'A loop that no needle and no later row holds: it could run down. Waste rows keep open loops safe.':
-      'Eine Masche, die weder eine Nadel noch eine weitere Reihe hält: Sie könnte laufen. Hilfsgarnreihen sichern offene Maschen.',
+      'Eine Masche, die weder eine Nadel noch eine weitere Reihe hält: sie könnte laufen. Hilfsgarnreihen sichern offene Maschen.',
     'A loop drawn through the one below it. The number of stitches, one for each needle, makes the depth of the bag.':
       'Eine Schlaufe, durch die darunter gezogen. Die Zahl der Maschen, eine für jede Nadel, macht die Tiefe des Beutels.',
     'cast-on, cast on, casting on': 'Anschlag, anschlagen, Maschenanschlag',
@@ -1710,7 +1710,7 @@ export const german: Language = {
       'So beginnt das Stricken: die ersten Maschen, eine auf jeder Nadel.',
     'e-wrap, e-wrap cast-on': 'Wickelanschlag, umwickeln',
     'A cast-on by hand: wind the yarn once round each needle, one after the other, like a row of small letters e.':
-      'Ein Anschlag von Hand: Wickle das Garn einmal um jede Nadel, eine nach der anderen, wie eine Zeile kleiner e.',
+      'Ein Anschlag von Hand: wickle das Garn einmal um jede Nadel, eine nach der anderen, wie eine Zeile kleiner e.',
     'comb, cast-on comb': 'Anschlagkamm, Kamm',
     'A bar with teeth, hung on the first loops so that it draws them all down evenly.':
       'Eine Leiste mit Zähnen, in die ersten Maschen gehängt, damit sie alle gleichmäßig nach unten zieht.',
@@ -1719,34 +1719,34 @@ export const german: Language = {
       'Ein kleines Gewicht mit Haken, an jedem Rand eingehängt, damit er nach unten zieht. Es wird alle 10 bis 20 Reihen höher gehängt und bleibt unter den Nadeln, die arbeiten.',
     'waste yarn, waste, waste row': 'Hilfsgarn, Hilfsgarnreihe, Hilfsreihe',
     'Yarn to throw away. A few rows of it hold the open loops, and are unpicked later.':
-      'Garn zum Wegwerfen. Ein paar Reihen davon halten die offenen Maschen und werden später aufgezogen.',
+      'Garn zum Wegwerfen. Ein paar Reihen davon halten die offenen Maschen und werden später aufgetrennt.',
     'ravel cord, ravelling cord': 'Trennfaden',
     'A strand knitted for one row between the waste and the work. Pulled out later, it lets the waste come away.':
-      'Ein Faden, eine Reihe lang zwischen Hilfsgarn und Arbeit gestrickt. Später herausgezogen, gibt er das Hilfsgarn frei.',
+      'Ein Faden, eine Reihe lang zwischen Hilfsgarn und Gestrick gearbeitet. Später herausgezogen, gibt er das Hilfsgarn frei.',
     'edge stitches, edge stitch': 'Randmaschen, Seitenmasche',
     'The stitches that move together at an edge: as many as the transfer tool has prongs, usually 2.':
-      'Die Maschen, die an einem Rand zusammen umgehängt werden: so viele, wie das Umhängewerkzeug Spitzen hat, meist 2.',
-    'transfer tool, tool, prong, transfer': 'Umhängewerkzeug, Decker, Deckernadel, umhängen, Werkzeug',
+      'Die Maschen, die an einem Rand zusammen umgehängt werden: so viele, wie der Decker Spitzen hat, meist 2.',
+    'transfer tool, tool, prong, transfer': 'Decker, Umhängewerkzeug, Deckernadel, umhängen, Werkzeug',
     'A handle with one prong or more. It lifts loops off their needles and sets them on others.':
-      'Ein Griff mit einer Spitze oder mehreren. Es hebt Maschen von ihren Nadeln und setzt sie auf andere.',
+      'Ein Griff mit einer oder mehreren Spitzen. Er hebt Maschen von ihren Nadeln und setzt sie auf andere.',
     'gain, one out, increase': 'Zunahme, eine nach außen, zunehmen',
     'One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays working and empty.':
-      'Eine nach außen: Der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeitsstellung.',
+      'Eine nach außen: der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeitsstellung.',
     'loss, one in, decrease': 'Abnahme, eine nach innen, abnehmen',
     'One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes to resting.':
-      'Eine nach innen: Der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt in Ruhestellung.',
+      'Eine nach innen: der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt in Ruhestellung.',
     'shaping move, shaping, move': 'Formschritt',
     'One out at the leading edge and one in at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.':
-      'Eine nach außen am Zunahmerand, eine nach innen am Abnahmerand. Die Maschenzahl bleibt gleich, und die Arbeit wandert eine Nadel weiter.',
+      'Eine nach außen am Zunahmerand, eine nach innen am Abnahmerand. Die Maschenzahl bleibt gleich, und das Gestrick wandert eine Nadel weiter.',
     'crawl, crawling': 'wandern, Wanderrichtung',
     'Shaping moves make the work wander along the bed, to the left or to the right. That is what slants the strip, and lets the stripes wind round the bag.':
-      'Durch die Formschritte wandert die Arbeit über das Nadelbett, nach links oder nach rechts. Davon wird die Bahn schräg, und die Streifen winden sich um den Beutel.',
+      'Durch die Formschritte wandert das Gestrick über das Nadelbett, nach links oder nach rechts. Davon wird die Bahn schräg, und die Streifen winden sich um den Beutel.',
     'leading edge, mouth': 'Zunahmerand, vorderer Rand, Öffnung, Beutelöffnung',
     'The edge that the work crawls towards. It gets the eyelets and becomes the mouth of the bag.':
-      'Der Rand, auf den die Arbeit zu wandert. Er bekommt die Lochmaschen und wird die Öffnung des Beutels.',
+      'Der Rand, auf den das Gestrick zuwandert. Er bekommt die Lochmaschen und wird zur Öffnung des Beutels.',
     'trailing edge, bottom': 'Abnahmerand, hinterer Rand, Boden',
     'The edge that the work crawls away from. It is sewn together and becomes the bottom of the bag.':
-      'Der Rand, von dem die Arbeit weg wandert. Er wird zusammengenäht und wird der Boden des Beutels.',
+      'Der Rand, von dem das Gestrick wegwandert. Er wird zusammengenäht und so zum Boden des Beutels.',
     'home side, home': 'Ausgangsseite',
     'The side on which the carriage waits between stripes. With home on the trailing side, the strands between stripes end up hidden in the bottom seam.':
       'Die Seite, auf der der Schlitten zwischen den Streifen wartet. Liegt sie am Abnahmerand, verschwinden die Fäden zwischen den Streifen in der Bodennaht.',
@@ -1757,15 +1757,15 @@ export const german: Language = {
     'rip back, rip, unravel': 'auftrennen, zurückstricken, aufziehen',
     'To take rows out again, one at a time, catching every loop. The command rip guides you through it.':
       'Reihen wieder herausnehmen, eine nach der anderen, und jede Masche auffangen. Der Befehl rip führt dich hindurch.',
-    'row counter, counter': 'Reihenzähler, Zählwerk',
+    'row counter, counter': 'Zählwerk, Reihenzähler',
     'The dial at the bed that a passing carriage turns on by one. Ripping back, you turn it back by hand.':
-      'Das Zählwerk am Nadelbett, das der Schlitten im Vorbeigehen um eins weiterdreht. Beim Auftrennen drehst du es von Hand zurück.',
+      'Der Zähler am Nadelbett, den der Schlitten im Vorbeifahren um eins weiterdreht. Beim Auftrennen drehst du ihn von Hand zurück.',
     'foot switch, pedal, switch': 'Fußschalter, Pedal, Schalter',
     'A switch for the foot that types a key, so that you confirm steps with both hands full. Type pedal confirm to assign one.':
-      'Ein Schalter für den Fuß, der eine Taste tippt: So bestätigst du Schritte auch mit vollen Händen. Tippe pedal confirm, um einen zu belegen.',
+      'Ein Schalter für den Fuß, der eine Taste tippt: so bestätigst du Schritte auch mit vollen Händen. Tippe pedal confirm, um einen zu belegen.',
     'swatch, test piece, sample': 'Maschenprobe, Probe, Probestück',
     'A test piece of plain knitting, with the yarn and the setting of the bag. Let it rest, then count stitches and rows and measure it: every size comes from that.':
-      'Ein glatt gestricktes Probestück, mit Garn und Einstellung des Beutels. Lass es ruhen, zähle dann Maschen und Reihen und miss es: Daraus kommt jede Größe.',
+      'Ein glatt gestricktes Probestück, mit Garn und Einstellung des Beutels. Lass es ruhen, zähle dann Maschen und Reihen und miss es: daraus kommt jede Größe.',
     'gauge, stitch gauge': 'Maschendichte',
     'How many stitches and how many rows go to 10 cm of the rested swatch.':
       'Wie viele Maschen und wie viele Reihen auf 10 cm der ausgeruhten Maschenprobe kommen.',
@@ -1784,7 +1784,7 @@ export const german: Language = {
       'Wie viel Garn in einer Masche steckt. Zieh eine Reihe der Maschenprobe auf, miss ihr Garn und teile durch ihre Maschen.',
     'tightness, tightness factor': 'Festigkeit, Dichtefaktor',
     "How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Plain knitting is usually {0} to {1}.":
-      'Wie dicht das Gestrick ist: die Wurzel aus dem tex des Garns, geteilt durch die Maschenlänge in mm. Glatt gestrickt ist {0} bis {1} üblich.',
+      'Wie dicht das Gestrick ist: die Wurzel aus der Garnfeinheit in tex, geteilt durch die Maschenlänge in mm. Glatt gestrickt ist {0} bis {1} üblich.',
     'tex, tex number': 'tex',
     'How heavy a yarn is: what 1000 m of it weigh, in grams. A yarn with 200 m to 100 g has 500 tex.':
       'Wie schwer ein Garn ist: was 1000 m davon wiegen, in Gramm. Ein Garn mit 200 m auf 100 g hat 500 tex.',
@@ -1826,7 +1826,7 @@ export const german: Language = {
       'Offene Maschen so aneinandernähen, wie der Faden einer gestrickten Reihe läuft. Die Naht ist dann selbst eine Reihe und fällt nicht auf.',
     'bite, grafting bite': 'Stich',
     'One stitch of the sewing needle in the graft: it opens one loop, and finishes the one across from it.':
-      'Ein Stich der Nähnadel beim Verbinden: Er beginnt eine Masche und beendet die gegenüber.',
+      'Ein Stich der Nähnadel beim Verbinden: er beginnt eine Masche und beendet die gegenüber.',
     'The two rows of open loops that are grafted. Edge A is where the tail hangs, edge B is the start. On both, the loops count from the tail: A1 is across from B1.':
       'Die zwei Reihen offener Maschen, die verbunden werden. An Kante A hängt das Fadenende, Kante B ist der Anfang. Gezählt wird vom Fadenende: A1 liegt B1 gegenüber.',
     'mattress seam, seam, mattress': 'Matratzenstich, Naht, Bodennaht',
@@ -1840,14 +1840,14 @@ export const german: Language = {
       'Den Nähfaden ziehen, bis die Ränder aneinanderliegen, alle 6 bis 8 Querstege, und nicht fester.',
     'eyelet, hole': 'Lochmasche, Loch',
     'The small hole where one out has left a working needle empty. The cord runs through the eyelets below the mouth.':
-      'Das kleine Loch, wo eine nach außen eine Nadel leer in Arbeitsstellung gelassen hat. Durch die Lochmaschen unter der Öffnung läuft die Kordel.',
+      'Das kleine Loch, wo eine Zunahme eine Nadel leer in Arbeitsstellung gelassen hat. Durch die Lochmaschen unter der Öffnung läuft die Kordel.',
     'cord, tubular cord': 'Kordel, Schlauchkordel, Strickkordel',
     'A narrow tube, knitted on a few needles by slipping one way and knitting the other. It draws the bag shut.':
       'Ein schmaler Schlauch, auf wenigen Nadeln gestrickt: in der einen Richtung leer, in der anderen gestrickt. Sie zieht den Beutel zu.',
     'slip, slipping': 'leer fahren, Leergang',
     'The carriage passes over the needles and knits nothing; the yarn lies behind them.':
       'Der Schlitten geht über die Nadeln und strickt nicht; das Garn liegt dahinter.',
-    'round, rows round': 'Runde, Umlauf',
+    'round, rows round': 'Runde, Reihen rundum, Umlauf',
     'For the cord: two passes, slip one way and knit the other, which make it one row longer. For the bag: the rows once round the tube.':
       'Bei der Kordel: zwei Schlittengänge, einer leer, einer gestrickt; sie wird eine Reihe länger. Beim Beutel: die Reihen einmal um den Schlauch.',
     'tie, bow': 'Schleife, Bindeende',
@@ -1868,8 +1868,8 @@ export const german: Language = {
     'say what you see': 'sagen, was du siehst',
     'the way back by hand': 'mit den Händen zurück',
     'plan on from here': 'ab hier neu planen',
-    'accept an offer': 'ein Angebot annehmen',
-    'leave a way back': 'einen Rückweg verlassen',
+    'accept an offer': 'einen Vorschlag annehmen',
+    'leave a way back': 'einen Rückweg abbrechen',
     'where you are': 'wo du bist',
     'the whole plan': 'der ganze Plan',
     'what a word means': 'was ein Wort bedeutet',
@@ -1881,18 +1881,18 @@ export const german: Language = {
     'the named places': 'die benannten Stellen',
     'repeat the instruction': 'die Anweisung wiederholen',
     'on the go, and finished': 'angefangene und fertige',
-    'a drawing of the work': 'eine Zeichnung der Arbeit',
+    'a drawing of the work': 'eine Zeichnung vom Gestrick',
     'the log to another file': 'Protokoll in andere Datei',
     'assign a foot switch': 'einen Fußschalter belegen',
-    'presses that count as one': 'Drücke, die als einer gelten',
+    'presses that count as one': 'gegen Prellen des Schalters',
     'big letters': 'große Schrift',
     'ring at each step': 'bei jedem Schritt läuten',
-    'speak each step': 'jeden Schritt vorsprechen',
+    'speak each step': 'jeden Schritt vorlesen',
     'how long to look twice': 'wie lange genau hinsehen',
     'centimetres or inches': 'Zentimeter oder Zoll',
     'the language of sentences': 'die Sprache der Sätze',
     'what fits now, and topics': 'was jetzt passt, und Themen',
-    'leave, and come back later': 'gehen, später wiederkommen',
+    'leave, and come back later': 'beenden, später weiter',
     'words, or words and a word; or ask what is a swatch?':
       'words, oder words und ein Wort; oder frag: was ist eine Maschenprobe?',
     'the words of the trade, and what each means': 'die Wörter des Handwerks und was jedes bedeutet',
@@ -1926,53 +1926,53 @@ export const german: Language = {
     'a little tighter here': 'hier etwas fester',
     'before the break': 'vor der Pause',
     'Saving makes trouble. You can knit on: nothing is lost while this is open.':
-      'Das Speichern macht Ärger. Du kannst weiterstricken: Solange das hier offen ist, geht nichts verloren.',
+      'Das Speichern macht Ärger. Du kannst weiterstricken: solange das hier offen ist, geht nichts verloren.',
     'You are being guided outside the plan, one step of the hands at a time.':
       'Du wirst außerhalb des Plans geführt, einen Handgriff nach dem anderen.',
     'There is something on offer. Nothing changes until you take it.':
-      'Ein Angebot liegt vor. Nichts ändert sich, bis du es annimmst.',
+      'Es liegt ein Vorschlag vor. Nichts ändert sich, bis du ihn annimmst.',
     'You are at the start: needles, the first loops, waste rows and the ravel cord.':
       'Du bist am Anfang: Nadeln, die ersten Maschen, Hilfsgarnreihen und der Trennfaden.',
     'You are knitting stripes.': 'Du strickst Streifen.',
     'You are at a shaping move: one out at one edge, one in at the other.':
       'Du bist bei einem Formschritt: eine nach außen am einen Rand, eine nach innen am anderen.',
     'You are at a re-seat: the work comes off on waste rows and is hung again.':
-      'Du bist beim Umsetzen: Die Arbeit kommt auf Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
+      'Du bist beim Umsetzen: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
     'You are closing: one row, the tail, waste rows, and the work comes off.':
-      'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, und die Arbeit kommt ab.',
+      'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, dann kommt das Gestrick von den Nadeln.',
     'You are grafting: the needle opens one loop and finishes one across from it.':
-      'Du verbindest im Maschenstich: Die Nadel beginnt eine Masche und beendet eine gegenüber.',
+      'Du verbindest im Maschenstich: die Nadel beginnt eine Masche und beendet eine gegenüber.',
     'You are sewing the bottom, bar by bar.': 'Du nähst den Boden, Quersteg für Quersteg.',
     'You are making the cord.': 'Du machst die Kordel.',
     'You are threading the cord through the eyelets.': 'Du fädelst die Kordel durch die Lochmaschen.',
     'keys, key': 'Tasten, Taste',
     'With nothing typed, Enter or Space confirms the step, and Left arrow takes the last one back.':
-      'Ist nichts getippt, bestätigt Enter oder Leertaste den Schritt, und Links nimmt den letzten zurück.',
+      'Ist nichts getippt, bestätigt Enter oder Leertaste den Schritt, und Pfeil links nimmt den letzten zurück.',
     'Up and Down bring back what you typed, Tab completes a word, Escape clears the line.':
-      'Auf und Ab holen Getipptes zurück, Tab ergänzt ein Wort, Escape leert die Zeile.',
+      'Pfeil auf und ab holen Getipptes zurück, Tab ergänzt ein Wort, Escape leert die Zeile.',
     'F2 shows large letters. Ctrl-C leaves; everything is saved.':
       'F2 zeigt große Schrift. Strg-C beendet; alles ist gespeichert.',
     'switches, foot switch, row trip': 'Schalter, Fußschalter, Reihenauslöser',
     'A foot switch or a row trip types a key. Type pedal and what it is to do, then press it.':
       'Ein Fußschalter oder Reihenauslöser tippt eine Taste. Tippe pedal und was er tun soll, und drücke ihn dann.',
     'Presses closer together than the window count as one, for a switch that bounces.':
-      'Drücke, die dichter aufeinander folgen als das Zeitfenster, gelten als einer: für Schalter, die prellen.',
+      'Prellt ein Schalter, stell window höher: was in dieser Zeit mehrmals kommt, zählt als einmal.',
     'With more care, a step that must not be trodden past is there longer before a press counts.':
-      'Mit mehr care steht ein Schritt, über den man nicht hinweggehen darf, länger da, bevor ein Druck zählt.',
+      'Mit care high steht ein heikler Schritt länger da, bevor ein Tastendruck zählt.',
     'finding, lost count, lost': 'Stelle finden, finden, verzählt',
     'Say what you see on the bed, as little as you know: you hear where that is, or what went wrong.':
-      'Sag, was du auf dem Nadelbett siehst, so wenig du weißt: Du hörst, wo das ist oder was schiefging.',
+      'Sag, was du auf dem Nadelbett siehst, und sei es wenig: du hörst, wo das ist oder was schiefging.',
     'The edges are the outermost needles that hold loops. Say more with find and.':
       'Die Ränder sind die äußersten Nadeln mit Maschen. Mehr sagst du mit find and.',
     'With take you accept what is offered. Mending is guided step by step, and stop leaves it.':
-      'Mit take nimmst du ein Angebot an. Beim Ausbessern wirst du Schritt für Schritt geführt, stop verlässt es.',
+      'Mit take nimmst du einen Vorschlag an. Beim Ausbessern wirst du Schritt für Schritt geführt; stop hört damit auf.',
     'ripping, undoing rows': 'auftrennen, zurückstricken',
     'The way back is guided: each row out with every loop caught, each needle and the row counter set back.':
-      'Du wirst zurückgeführt: jede Reihe heraus und jede Masche aufgefangen, jede Nadel und der Reihenzähler zurückgestellt.',
+      'Du wirst zurückgeführt: jede Reihe heraus und jede Masche aufgefangen, jede Nadel und das Zählwerk zurückgestellt.',
     'What hands cannot undo, such as a cut, is said before you come to it.':
       'Was Hände nicht rückgängig machen können, ein Schnitt etwa, wird vorher gesagt.',
     'To set the count right and leave the work as it is, use go. One step back is back.':
-      'Um nur die Zählung zu richten und die Arbeit zu lassen, nimm go. Ein Schritt zurück ist back.',
+      'Um nur die Zählung zu richten und das Gestrick zu lassen, nimm go. Ein Schritt zurück ist back.',
     'replanning, longer, shorter, wrong size': 'neu planen, länger, kürzer, falsche Größe',
     'What is knitted stays. The rest can be longer or shorter, in whole repeats, or in another colour.':
       'Was gestrickt ist, bleibt. Der Rest kann länger oder kürzer werden, in ganzen Rapporten, oder eine andere Farbe haben.',
@@ -1987,38 +1987,38 @@ export const german: Language = {
     'Each confirmed step is on disk before it is shown. You can leave at any step, and come back to it.':
       'Jeder bestätigte Schritt ist gespeichert, bevor du ihn siehst. Du kannst bei jedem gehen und zu ihm zurückkommen.',
     'If the disk makes trouble, save writes the whole log to another file, and the work goes on there.':
-      'Macht der Datenträger Ärger, schreibt save das ganze Protokoll in eine andere Datei, und dort geht es weiter.',
+      'Macht die Platte Ärger, schreibt save das ganze Protokoll in eine andere Datei, und dort geht es weiter.',
     'Notes and named places are kept in the log too.':
       'Auch Notizen und benannte Stellen stehen im Protokoll.',
     'replay, lesson, teacher': 'abspielen, Lektion, wiedergeben',
     'A log can be played again, at the pace at which it was worked or faster: leave, and type slantwise replay and its file.':
-      'Ein Protokoll lässt sich abspielen, so schnell wie gearbeitet oder schneller: Beende das hier und tippe slantwise replay und seine Datei.',
+      'Ein Protokoll lässt sich abspielen, so schnell wie gearbeitet oder schneller: tippe quit, dann slantwise replay und seine Datei.',
     'A teacher can put lines into a copy of a log with slantwise lesson. The logs are listed by bags.':
-      'Wer unterrichtet, setzt mit slantwise lesson Zeilen in die Kopie eines Protokolls. Die Protokolle nennt bags.',
+      'Wer unterrichtet, setzt mit slantwise lesson Zeilen in die Kopie eines Protokolls. Alle Protokolle zeigt bags.',
     'language, units, inches': 'Sprache, Einheiten, Zoll',
     'All sentences are in English or in German. Commands and needle names are the same in both.':
       'Alle Sätze gibt es auf Englisch oder Deutsch. Befehle und Nadelnamen sind in beiden gleich.',
     'Lengths are in centimetres or in inches.': 'Längen stehen in Zentimetern oder in Zoll.',
     'screen, drawing, large letters, sound': 'Bildschirm, Zeichnung, große Schrift, Ton',
     'A drawing can stand in place of the counters: the strip, the bag, the folded seam or the bed.':
-      'An Stelle der Zähler kann eine Zeichnung stehen: die Bahn, der Beutel, die gefaltete Naht oder das Nadelbett.',
+      'Anstelle der Zähler kann eine Zeichnung stehen: die Bahn, der Beutel, die gefaltete Naht oder das Nadelbett.',
     'From across the room, large letters or speech tell the step, and a bell tells one step from another.':
-      'Von weitem sagen große Schrift oder Sprache den Schritt, und eine Glocke unterscheidet die Schritte.',
+      'Von weitem zeigt dir große Schrift den Schritt, oder er wird vorgelesen; an der Glocke hörst du, welcher es ist.',
     'There is no help on {0}.': 'Zu {0} gibt es keine Hilfe.',
     'Help and a command says more, such as help go.':
       'Mehr sagt help mit einem Befehl, zum Beispiel help go.',
     'swatch, gauge, stitch width, row height, let it rest':
       'Maschenprobe, Maschendichte, Maschenbreite, Reihenhöhe, ruhen',
     'On the needles the work is stretched. Only a piece that has rested tells how wide a stitch and how high a row will be.':
-      'Auf den Nadeln ist die Arbeit gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
+      'Auf den Nadeln ist das Gestrick gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
     'stitch width = width / stitches; row height = height / rows':
       'Maschenbreite = Breite / Maschen; Reihenhöhe = Höhe / Reihen',
     're-seat, seating, hang again, needles, bed too short, margin':
       'Umsetzen, neu einhängen, Nadeln, Bett zu kurz, freier Rand',
     'The work needs a needle more with each move. Where the bed is too short for that, it is taken off and hung again where it began. The margin lets the carriage clear the work.':
-      'Mit jedem Formschritt braucht die Arbeit eine Nadel mehr. Reicht das Nadelbett nicht, kommt sie ab und wird am Anfang neu eingehängt. Am freien Rand kommt der Schlitten ganz über sie hinaus.',
+      'Mit jedem Formschritt braucht das Gestrick eine Nadel mehr. Reicht das Nadelbett nicht, kommt es ab und wird am Anfang neu eingehängt. Am freien Rand fährt der Schlitten ganz über das Gestrick hinaus.',
     'needles = stitches + moves; times on the bed ≥ moves / (usable needles − stitches)':
-      'Nadeln = Maschen + Formschritte; Male auf dem Bett ≥ Formschritte / (nutzbare Nadeln − Maschen)',
+      'Nadeln = Maschen + Formschritte; Male auf dem Nadelbett ≥ Formschritte / (nutzbare Nadeln − Maschen)',
     '{0}, and {1} are within the margins: no re-seat':
       '{0}, und {1} liegen innerhalb der freien Ränder: kein Umsetzen',
     '{0}, and {1} are within the margins: hung {2} times':
@@ -2026,39 +2026,39 @@ export const german: Language = {
     'two rows, even rows, second row, every second row, every two rows, even number of rows':
       'zwei Reihen, gerade Reihenzahl, alle zwei Reihen, jede zweite Reihe, zweite Reihe',
     'After an even number of rows the carriage is home again: its needles are free for the tool, and each yarn waits on the side where it is needed next.':
-      'Nach einer geraden Zahl von Reihen ist der Schlitten wieder auf der Ausgangsseite: Die Nadeln sind frei für das Werkzeug, und jedes Garn wartet dort, wo es gebraucht wird.',
+      'Nach einer geraden Zahl von Reihen ist der Schlitten wieder auf der Ausgangsseite: die Nadeln sind frei für den Decker, und jedes Garn wartet dort, wo es gebraucht wird.',
     'a shaping move after every {0}': 'ein Formschritt nach je {0}',
     'home side, home, trailing side': 'Ausgangsseite, Heimseite',
     'Between stripes the yarn is carried up along the side where the carriage waits. Home on the trailing side puts these strands into the bottom seam, which hides them.':
       'Zwischen den Streifen läuft das Garn an der Seite hoch, an der der Schlitten wartet. Liegt sie am Abnahmerand, verschwinden diese Fäden in der Bodennaht.',
     'the work crawls to the left, home is on the right':
-      'die Arbeit wandert nach links, die Ausgangsseite ist rechts',
+      'das Gestrick wandert nach links, die Ausgangsseite ist rechts',
     'the work crawls to the left and home is on the left: the strands lie along the mouth':
-      'die Arbeit wandert nach links, und die Ausgangsseite ist links: Die Fäden liegen an der Öffnung',
+      'das Gestrick wandert nach links, und die Ausgangsseite ist links: die Fäden liegen an der Öffnung',
     'the work crawls to the right, home is on the left':
-      'die Arbeit wandert nach rechts, die Ausgangsseite ist links',
+      'das Gestrick wandert nach rechts, die Ausgangsseite ist links',
     'the work crawls to the right and home is on the right: the strands lie along the mouth':
-      'die Arbeit wandert nach rechts, und die Ausgangsseite ist rechts: Die Fäden liegen an der Öffnung',
+      'das Gestrick wandert nach rechts, und die Ausgangsseite ist rechts: die Fäden liegen an der Öffnung',
     'parked yarn, park, own end': 'abgelegtes Garn, ablegen, eigenes Ende',
     'Each waiting yarn has its own end of the bed, so that the two do not twist round each other.':
       'Jedes wartende Garn hat sein eigenes Ende des Nadelbetts, damit sich die Garne nicht verdrehen.',
     'resting, push to resting, one in, decrease, loss':
       'Ruhestellung, in Ruhestellung, eine nach innen, Abnahme, abnehmen',
     'The needle that one in has emptied goes to resting. Left working, the next pass would begin a stray stitch on it.':
-      'Die Nadel, die eine nach innen geleert hat, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
+      'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
     'edge stitches, prongs, two edge stitches, transfer tool':
-      'Randmaschen, Spitzen, zwei Randmaschen, Umhängewerkzeug',
+      'Randmaschen, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
     'The tool moves as many stitches as it has prongs. They make a firm edge above the eyelets: the hole comes on the needle behind them.':
-      'Das Werkzeug hängt so viele Maschen um, wie es Spitzen hat. Sie geben über den Lochmaschen einen festen Rand: Das Loch kommt auf die Nadel dahinter.',
+      'Der Decker hängt so viele Maschen um, wie er Spitzen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter.',
     'eyelet = needle number (edge stitches + 1) from the new edge':
       'Lochmasche = Nadel Nummer (Randmaschen + 1) vom neuen Rand',
     'feeder, empty feeder, nothing in the feeder': 'Fadenführer, leerer Fadenführer',
     'A pass with nothing in the feeder lets every stitch go: the old loops slip off and no new ones come.':
-      'Ein Schlittengang mit leerem Fadenführer lässt alle Maschen los: Die alten gleiten ab, und neue kommen nicht.',
+      'Ein Schlittengang mit leerem Fadenführer lässt alle Maschen los: die alten gleiten ab, und neue kommen nicht.',
     'weights, claw weights, comb, move the weights':
       'Gewichte, Krallengewichte, Anschlagkamm, Gewichte höher hängen',
     'Loops knit off well only where something draws them down. The work grows away from its weights, and fastest at the growing edge: so they are moved up every 10 to 20 rows.':
-      'Maschen stricken nur gut ab, wo etwas nach unten zieht. Die Arbeit wächst von ihren Gewichten weg, am Zunahmerand am schnellsten: Darum kommen sie alle 10 bis 20 Reihen höher.',
+      'Maschen stricken nur gut ab, wo etwas nach unten zieht. Das Gestrick wächst von seinen Gewichten weg, am Zunahmerand am schnellsten: darum kommen sie alle 10 bis 20 Reihen höher.',
     'waste yarn, waste, waste rows, ravel cord': 'Hilfsgarn, Hilfsgarnreihen, Trennfaden',
     'Start and end are grafted to each other, so both must stay open. Waste rows hold the loops until then, and the ravel cord lets go of the whole start with one pull.':
       'Anfang und Ende werden miteinander verbunden, also müssen beide offen bleiben. Hilfsgarnreihen halten die Maschen so lange, und der Trennfaden gibt mit einem Zug den ganzen Anfang frei.',
@@ -2066,16 +2066,16 @@ export const german: Language = {
     'closing row, one row less, last row': 'Schlussreihe, eine Reihe weniger, letzte Reihe',
     'The graft is a row itself, the second of the last stripe. So that stripe is knitted one row short. Knitted in full, the join would show a stripe too high.':
       'Die Verbindung ist selbst eine Reihe, die zweite des letzten Streifens. Darum wird er um eine Reihe kürzer gestrickt. Ganz gestrickt wäre er an der Verbindung zu hoch.',
-    'rows knitted = rows round − 1': 'gestrickte Reihen = Reihen im Umlauf − 1',
+    'rows knitted = rows round − 1': 'gestrickte Reihen = Reihen rundum − 1',
     'stripes, colours, colour of the last stripe': 'Streifen, Farben, Farbe des letzten Streifens',
     'Neighbours differ in colour, the last stripe and the first too: they meet at the graft, and alike they would read as one wide stripe.':
-      'Nachbarn haben verschiedene Farben, auch der letzte Streifen und der erste: An der Verbindung liegen sie nebeneinander und sähen gleich wie ein breiter aus.',
+      'Nachbarn haben verschiedene Farben, auch der letzte Streifen und der erste: an der Verbindung liegen sie nebeneinander und sähen bei gleicher Farbe wie ein breiter aus.',
     'the first is {0}, the last {1}': 'der erste ist {0}, der letzte {1}',
     'steam, iron, press': 'Dampf, dämpfen, bügeln',
     'children, child, toys, EN 71, small children, cautions, danger':
       'Kinder, Spielzeug, EN 71, kleine Kinder, Gefahr',
     'A cord can catch round a neck. This bag is no toy; where it is sold or given to a child, local rules decide.':
-      'Eine Kordel kann sich um einen Hals legen. Dieser Beutel ist kein Spielzeug; wo er verkauft oder einem Kind gegeben wird, entscheiden die Regeln vor Ort.',
+      'Eine Kordel kann sich um einen Hals legen. Dieser Beutel ist kein Spielzeug; wo er verkauft oder einem Kind gegeben wird, gelten die örtlichen Regeln.',
     'toys for the very young: no free cord over {0} mm, no loop over {1} mm round':
       'Spielzeug für die Kleinsten: keine freie Kordel über {0} mm, keine Schlinge über {1} mm Umfang',
     'cord {0}, mouth {1} round': 'Kordel {0}, Öffnung {1} Umfang',
@@ -2087,7 +2087,7 @@ export const german: Language = {
     'graft tail, tail, 3 times the width, three times the width, 3 times, three times, long tail':
       'Fadenende zum Verbinden, Fadenende, 3 mal die Breite, dreimal die Breite, 3 mal, dreimal, dreifache Breite, langes Fadenende',
     "The graft's thread runs through a whole row of loops. Three times the width as it lies on the needles is the rule; the yarn of one row and 10 % is the model. The larger counts, and some to hold.":
-      'Der Faden läuft beim Verbinden durch eine ganze Reihe Maschen. Dreimal die Breite auf den Nadeln ist die Regel, das Garn einer Reihe und 10 % das Modell. Das Größere zählt, und etwas zum Halten.',
+      'Der Faden läuft beim Verbinden durch eine ganze Reihe Maschen. Dreimal die Breite auf den Nadeln ist die Regel, das Garn einer Reihe und 10 % das Modell. Das Größere zählt, und etwas zum Festhalten.',
     'tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + {0} cm':
       'Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + {0} cm',
     'graft, bites, number of bites': 'Verbinden, Maschenstich, Stiche, Zahl der Stiche, Verbindung',
@@ -2097,9 +2097,9 @@ export const german: Language = {
     'seam, seam tail, mattress seam, bars, bottom, draw up':
       'Naht, Nahtfaden, Matratzenstich, Querstege, Boden, zusammenziehen',
     'Half of the rows face the other half, one bar to a row. The thread goes there and back between the edges: twice the seam, and some to hold. Drawn up every 6 to 8 bars it lies even.':
-      'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Halten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
+      'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
     'bars = rows round / 2; tail = 2 × width + {0} cm':
-      'Querstege = Reihen im Umlauf / 2; Fadenende = 2 × Breite + {0} cm',
+      'Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + {0} cm',
     'eyelets, holes, even number of holes, leave empty, working and empty, one out, increase, gain':
       'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',
     'Each one out leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.':
@@ -2123,15 +2123,15 @@ export const german: Language = {
     '{0} + 2 × {1} = {2}; {3}': '{0} + 2 × {1} = {2}; {3}',
     'width, wide, mouth, circumference, size': 'Breite, breit, Öffnung, Umfang, Größe',
     'Once round the tube, the edges crawl one way while the rows climb the other: the mouth is as long as the slant between. The bag lies flat, so it is half as wide.':
-      'Einmal um den Schlauch wandern die Ränder zur Seite, während die Reihen steigen: Die Öffnung ist so lang wie die Schräge dazwischen. Flach liegt der Beutel halb so breit.',
+      'Einmal um den Schlauch wandern die Ränder zur Seite, während die Reihen steigen: die Öffnung ist so lang wie die Schräge dazwischen. Flach liegt der Beutel halb so breit.',
     'mouth = √((moves × stitch width)² + (rows round × row height)²); width = half of it':
-      'Öffnung = √((Formschritte × Maschenbreite)² + (Reihen im Umlauf × Reihenhöhe)²); Breite = die Hälfte',
+      'Öffnung = √((Formschritte × Maschenbreite)² + (Reihen rundum × Reihenhöhe)²); Breite = die Hälfte',
     '√(({0})² + ({1})²) = {2}; half is {3}': '√(({0})² + ({1})²) = {2}; die Hälfte ist {3}',
     'depth, deep, height': 'Tiefe, tief, Höhe',
     "The strip's area, spread along the mouth, gives the depth. The bottom seam is sewn one stitch in, which takes one stitch away.":
       'Die Fläche der Bahn, auf die Öffnung verteilt, gibt die Tiefe. Die Bodennaht liegt eine Masche weiter innen und nimmt eine Masche weg.',
     'depth = (stitches − 1) × stitch width × rows round × row height / mouth':
-      'Tiefe = (Maschen − 1) × Maschenbreite × Reihen im Umlauf × Reihenhöhe / Öffnung',
+      'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe / Öffnung',
     'each stitch is {0} of depth: {1} × {2} = {3}': 'jede Masche gibt {0} Tiefe: {1} × {2} = {3}',
     'depth below the cord, below the cord, inside': 'Tiefe unter der Kordel, unter der Kordel, innen',
     'The eyelets lie half a stitch below the edge stitches. What is above the cord does not count as room.':
@@ -2142,19 +2142,18 @@ export const german: Language = {
     'The stripes climb with the rows while the edges crawl sideways. More moves for the same rows make them flatter.':
       'Die Streifen steigen mit den Reihen, während die Ränder zur Seite wandern. Mehr Formschritte bei gleicher Reihenzahl machen sie flacher.',
     'angle = arctan(rows round × row height / (moves × stitch width)), from the bottom edge':
-      'Winkel = arctan(Reihen im Umlauf × Reihenhöhe / (Formschritte × Maschenbreite)), von der Bodenkante aus',
+      'Winkel = arctan(Reihen rundum × Reihenhöhe / (Formschritte × Maschenbreite)), von der Bodenkante aus',
     'arctan({0} / ({1})) = {2} degrees': 'arctan({0} / ({1})) = {2} Grad',
     'whole repeats, repeat, rows, not as wide as asked, smaller, larger':
       'ganze Rapporte, Rapport, Reihen, kleiner, nicht so breit wie gewünscht',
     'The last row meets the first at the graft. The colours meet there only after whole repeats of the stripes, so the width goes up in steps.':
       'Die letzte Reihe trifft an der Verbindung auf die erste. Die Farben passen dort nur nach ganzen Rapporten, darum wächst die Breite in Stufen.',
     'rows round = a whole number of repeats, and of rows between moves':
-      'Reihen im Umlauf = eine ganze Zahl von Rapporten und von Reihen je Formschritt',
+      'Reihen rundum = eine ganze Zahl von Rapporten und von Reihen je Formschritt',
     'shaping moves, moves, number of moves, crawl, shaping': 'Formschritte, Zahl der Formschritte, wandern',
     'One stitch out at one edge and one in at the other keep the count the same and slant the strip. After the last row no move is due: it is grafted.':
-      'Eine nach außen am einen Rand und eine nach innen am anderen halten die Maschenzahl gleich und machen die Bahn schräg. Nach der letzten Reihe kommt kein Formschritt: Sie wird verbunden.',
-    'moves = rows round / rows between moves − 1':
-      'Formschritte = Reihen im Umlauf / Reihen je Formschritt − 1',
+      'Eine nach außen am einen Rand und eine nach innen am anderen halten die Maschenzahl gleich und machen die Bahn schräg. Nach der letzten Reihe kommt kein Formschritt: sie wird verbunden.',
+    'moves = rows round / rows between moves − 1': 'Formschritte = Reihen rundum / Reihen je Formschritt − 1',
     'ease, room, girth, contents': 'Mehrweite, Zugabe, Inhalt',
     'The bag must go round what is put in, and close above it. So the width is half the girth, and some more.':
       'Der Beutel muss um den Inhalt herumgehen und sich darüber schließen. Darum ist er halb so breit wie dessen Umfang, und etwas mehr.',
@@ -2169,7 +2168,7 @@ export const german: Language = {
     'grams = metres × tex / 1000; tex = 100 000 / (metres to 100 g)':
       'Gramm = Meter × tex / 1000; tex = 100 000 / (Meter auf 100 g)',
     'the definition of tex; tails are common practice':
-      'die Definition von tex; Fadenenden sind üblich, ohne Quelle',
+      'die Definition von tex; Fadenenden nach allgemeinem Brauch',
     'reserve, 10 %, ten percent, more yarn': 'Reserve, 10 %, zehn Prozent, mehr Garn',
     'A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked.':
       'Ein Beutel, dem in der letzten Reihe das Garn ausgeht, ist keiner. Darum kommen 10 % dazu, bevor deine Waage gefragt wird.',
@@ -2177,7 +2176,7 @@ export const german: Language = {
     'loop length, yarn in a stitch, loop, ks, constants, relaxed':
       'Maschenlänge, Garn in einer Masche, ks, Konstanten, ausgeruht',
     'In plain knitting the size of a stitch follows from the yarn in it, by how it has rested. A measured loop counts more than the model: unravel one swatch row and divide by its stitches.':
-      'Glatt gestrickt folgt die Größe einer Masche aus dem Garn in ihr, je nachdem, wie sie geruht hat. Gemessen gilt mehr als das Modell: Zieh eine Reihe der Maschenprobe auf und teile durch ihre Maschen.',
+      'Glatt gestrickt folgt die Größe einer Masche aus dem Garn in ihr, je nachdem, wie sie geruht hat. Gemessen gilt mehr als das Modell: zieh eine Reihe der Maschenprobe auf und teile durch ihre Maschen.',
     'loop = √(ks × stitch width × row height); ks {0} dry-relaxed, {1} wet-relaxed, {2} fully relaxed':
       'Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks {0} trocken, {1} nass, {2} ganz ausgeruht',
     '{0}; measured, and used: {1}': '{0}; gemessen und verwendet: {1}',
@@ -2185,10 +2184,10 @@ export const german: Language = {
       'Munden 1959, Journal of the Textile Institute 50, T448; ganz ausgeruht nach Knapton und anderen',
     'tightness, tightness factor, limp, jam': 'Festigkeit, Dichtefaktor, lappig, klemmt',
     'Thick yarn in short loops is tight, thin yarn in long loops is loose. Far below the usual the fabric is limp; far above, the bed jams.':
-      'Dickes Garn in kurzen Maschen ist fest, dünnes in langen locker. Weit unter dem Üblichen wird das Gestrick lappig, weit darüber klemmt das Nadelbett.',
+      'Dickes Garn in kurzen Maschen ist fest, dünnes in langen locker. Weit unter dem Üblichen wird das Gestrick lappig, weit darüber klemmt der Schlitten.',
     'tightness = √tex / loop length in mm; usual {0} to {1}':
       'Festigkeit = √tex / Maschenlänge in mm; üblich {0} bis {1}',
-    'textile handbooks': 'Textil-Handbücher',
+    'textile handbooks': 'Textilhandbücher',
     'fabric weight, square metre, weight of the fabric, heavy, fabric':
       'Gewicht des Gestricks, Quadratmeter, schwer, Gestrick',
     'All loops of a square metre, times the yarn in each, times what the yarn weighs.':
@@ -2205,18 +2204,18 @@ export const german: Language = {
       'Gönn Händen und Schultern ein paar Minuten Pause (Faustregel).',
     'That was half an hour of work.': 'Das war eine halbe Stunde Arbeit.',
     'half an hour, rest your hands': 'halbe Stunde, gönn den Händen Pause',
-    'common practice, no source': 'üblich, ohne Quelle',
+    'common practice, no source': 'allgemeiner Brauch, nicht belegt',
     'rule of thumb': 'Faustregel',
     'plane geometry': 'ebene Geometrie',
     'The long row of needles that the knitting hangs on. The needles count outward from the middle: L1, L2 … to the left, R1, R2 … to the right.':
       'Die lange Reihe von Nadeln, an der das Gestrick hängt. Gezählt wird von der Mitte nach außen: L1, L2 … nach links, R1, R2 … nach rechts.',
     'parked yarn, parked, park': 'abgelegtes Garn, abgelegt, ablegen',
     'When the bed runs out, the work is taken off on waste rows and hung again at the end where it began, with room to crawl on.':
-      'Ist das Nadelbett zu Ende, kommt die Arbeit auf Hilfsgarnreihen von den Nadeln und wird dort neu eingehängt, wo sie begann: So hat sie wieder Platz.',
+      'Ist das Nadelbett zu Ende, kommt das Gestrick mit Hilfsgarnreihen von den Nadeln und wird dort neu eingehängt, wo es begann: so hat es wieder Platz.',
     'edges A and B, edge A, edge B': 'Kanten A und B, Kante A, Kante B',
     'the plan on a sheet': 'der Plan auf einem Blatt',
     'Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bite?':
-      'Enter bestätigt, Links nimmt zurück, Tab ergänzt; frag auch: was ist ein Stich?',
+      'Enter bestätigt, Pfeil links nimmt zurück, Tab ergänzt; frag auch: was ist ein Stich?',
     'Type help and a topic: {0}; or help all.': 'Tippe help und ein Thema: {0}; oder help all.',
 
     // Help
@@ -2232,7 +2231,7 @@ export const german: Language = {
     'plans and guides the knitting of a bias-striped drawstring bag':
       'plant und begleitet das Stricken eines schräg gestreiften Zugbeutels',
     'Slantwise plans a drawstring bag of slanting stripes for a hand-operated flat-bed knitting machine, guides you one step at a time and keeps the count.':
-      'Slantwise plant einen schräg gestreiften Zugbeutel für eine Handstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
+      'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
     'Without a brief it goes on with the bag in hand. Each confirmed step is on disk before it is shown.':
       'Ohne Vorgabe geht es mit dem angefangenen Beutel weiter. Jeder bestätigte Schritt ist auf der Platte, bevor er gezeigt wird.',
     'Enter, Space': 'Enter, Leertaste',
@@ -2241,8 +2240,8 @@ export const german: Language = {
     'take the last step back': 'den letzten Schritt zurücknehmen',
     'Up, Down, Tab': 'Pfeil auf, Pfeil ab, Tabulator',
     'bring back what was typed, complete a word': 'Getipptes zurückholen, ein Wort vervollständigen',
-    'show large letters': 'große Buchstaben zeigen',
-    'leave; everything is saved': 'verlassen; alles ist gespeichert',
+    'show large letters': 'große Schrift zeigen',
+    'leave; everything is saved': 'beenden; alles ist gespeichert',
     'the log to work in, as with --log': 'das Protokoll, in dem gearbeitet wird, wie mit --log',
     'the language, where the setting is auto: en or de':
       'die Sprache, wo die Einstellung auto ist: en oder de',
@@ -2269,7 +2268,7 @@ export const german: Language = {
     'the plan': 'der Plan',
     'Is this the bag you want?': 'Soll es dieser Beutel sein?',
     'It cannot be made like this: change one of your answers.':
-      'So lässt er sich nicht stricken: Ändere eine deiner Antworten.',
+      'So lässt er sich nicht stricken: ändere eine deiner Antworten.',
     'keeps the brief and begins': 'speichert die Vorgabe und beginnt',
     'change size': 'change größe',
     'change size, or another answer; answers, practice, help, quit':
@@ -2282,14 +2281,14 @@ export const german: Language = {
     'Say which number is which, as in: {0}.': 'Sag dazu, welche Zahl was ist, so wie: {0}.',
     'The yarn needs a name of its own, first in the line.':
       'Das Garn braucht einen eigenen Namen, am Anfang der Zeile.',
-    'Both yarns are called {0}: give one of them another name.':
-      'Beide Garne heißen {0}: Gib einem davon einen anderen Namen.',
-    'There is no answer {0} to change: choose {1}, or its number.':
-      'Eine Antwort {0} gibt es nicht: Wähle {1} oder die Nummer.',
+    'Both yarns are called {0}: give one of them another name.': (yarn) =>
+      `Beide Garne heißen ${quoted(yarn)}: gib einem davon einen anderen Namen.`,
+    'There is no answer {0} to change: choose {1}, or its number.': (word, choices) =>
+      `Eine Antwort ${quoted(word)} gibt es nicht: wähle ${choices} oder die Nummer.`,
     'This is the first question.': 'Das ist die erste Frage.',
     'Type units cm, or units in.': 'Tippe units cm oder units in.',
-    '{0} does nothing here: press Enter to begin, or type change and what to change.':
-      '{0} bewirkt hier nichts: Enter beginnt, change und ein Wort ändert eine Antwort.',
+    '{0} does nothing here: press Enter to begin, or type change and what to change.': (word) =>
+      `${quoted(word)} bewirkt hier nichts: Enter beginnt, change und ein Wort ändert eine Antwort.`,
     'That is too little: at least {0}.': 'Das ist zu wenig: mindestens {0}.',
     'That is too much: at most {0}.': 'Das ist zu viel: höchstens {0}.',
     'Give a whole number, without a fraction.': 'Gib eine ganze Zahl an, ohne Komma.',
@@ -2300,19 +2299,19 @@ export const german: Language = {
     'The name is empty.': 'Der Name ist leer.',
     'The name is too long: at most {0}.': 'Der Name ist zu lang: höchstens {0}.',
     'That cannot be a name: it has signs in it that cannot be seen.':
-      'Das geht nicht als Name: Es sind unsichtbare Zeichen darin.',
-    'That cannot be used here: give another.': 'Das geht hier nicht: Gib etwas anderes an.',
-    'I do not know what {0} means here: answer as in {1}.':
-      'Was {0} hier heißt, weiß ich nicht: Antworte so wie {1}.',
-    'Give two lengths, as in {0}.': 'Gib zwei Längen an, so wie {0}.',
-    'Give the number of needles and how far apart they are, as in {0}.':
-      'Gib die Zahl der Nadeln und ihren Abstand an, so wie {0}.',
-    'Give stitches and rows, and the width and height they measure, as in {0}.':
-      'Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie {0}.',
+      'Das geht nicht als Name: es sind unsichtbare Zeichen darin.',
+    'That cannot be used here: give another.': 'Das geht hier nicht: gib etwas anderes an.',
+    'I do not know what {0} means here: answer as in {1}.': (word, example) =>
+      `Was ${quoted(word)} hier heißt, weiß ich nicht: antworte so wie ${quoted(example)}.`,
+    'Give two lengths, as in {0}.': (example) => `Gib zwei Längen an, so wie ${quoted(example)}.`,
+    'Give the number of needles and how far apart they are, as in {0}.': (example) =>
+      `Gib die Zahl der Nadeln und ihren Abstand an, so wie ${quoted(example)}.`,
+    'Give stitches and rows, and the width and height they measure, as in {0}.': (example) =>
+      `Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie ${quoted(example)}.`,
     'Give one number of rows, or two.': 'Gib eine Reihenzahl an, oder zwei.',
-    'Answer as in {0}.': 'Antworte so wie {0}.',
+    'Answer as in {0}.': (example) => `Antworte so wie ${quoted(example)}.`,
     'To knit: {0}, {1} round and {2}. They take {3} needles; the bed has {4}.':
-      'Zu stricken: {0}, {1} rundum und {2}. Das braucht {3} Nadeln, das Bett hat {4}.',
+      'Zu stricken: {0}, {1} rundum und {2}. Das braucht {3} Nadeln, das Nadelbett hat {4}.',
     'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.':
       'Leg auch bereit: etwas Hilfsgarn in anderer Farbe und einen glatten Faden als Trennfaden.',
     'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.':
@@ -2325,16 +2324,16 @@ export const german: Language = {
     'The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.':
       'Die Maschenprobe ist geschätzt, der Beutel kann größer oder kleiner werden. Strick erst eine, dann tippe change probe.',
     'Where you gave no length, yarn is reckoned at {0} to 100 g, a rule of thumb: the label knows better.':
-      'Wo du keine Lauflänge angabst, gelten {0} auf 100 g, eine Faustregel: Die Banderole weiß es besser.',
+      'Für Garn ohne Lauflänge gelten {0} auf 100 g, eine Faustregel: die Banderole weiß es besser.',
     name: 'Name',
     'What is the bag to be called?': 'Wie soll der Beutel heißen?',
     'Dice bag': 'Würfelbeutel',
     size: 'Größe',
     'How wide and how deep is it to be, sewn and lying flat? Or how far round and how high is what goes in?':
-      'Wie breit und wie tief soll er sein, genäht und flach gelegt? Oder: Welchen Umfang und welche Höhe hat, was hineinkommt?',
+      'Wie breit und wie tief soll er sein, genäht und flach gelegt? Oder: welchen Umfang und welche Höhe hat, was hineinkommt?',
     '14 by 18 cm': '14 mal 18 cm',
     '5.5 by 7 in': '5,5 mal 7 Zoll',
-    '26 round 12 high': '26 rund 12 hoch',
+    '26 round 12 high': 'Umfang 26 Höhe 12',
     'Which needle bed do you have: how many needles, and how far apart?':
       'Welches Nadelbett hast du: wie viele Nadeln, in welchem Abstand?',
     '150 needles 6.5 mm': '150 Nadeln 6,5 mm',
@@ -2344,7 +2343,7 @@ export const german: Language = {
       'Was misst deine Maschenprobe: wie viele Maschen auf die Breite, wie viele Reihen auf die Höhe?',
     '40 stitches 19.2 cm, 60 rows 21.6 cm': '40 Maschen 19,2 cm, 60 Reihen 21,6 cm',
     '40 stitches 7.5 in, 60 rows 8.5 in': '40 Maschen 7,5 Zoll, 60 Reihen 8,5 Zoll',
-    'a guess from your bed: {0} (rule of thumb)': 'nach deinem Bett geschätzt: {0} (Faustregel)',
+    'a guess from your bed: {0} (rule of thumb)': 'nach deinem Nadelbett geschätzt: {0} (Faustregel)',
     'first yarn': 'erstes Garn',
     'What is the first yarn called? Behind its name goes what you know of it: colour, length of 100 g, grams you have.':
       'Wie heißt das erste Garn? Dahinter kommt, was du weißt: Farbe, Lauflänge auf 100 g, wie viel du hast.',
@@ -2395,7 +2394,7 @@ export const german: Language = {
     'as in': 'wie',
     Enter: 'Enter',
     'with nothing on the go begin the practice bag, and ask nothing':
-      'wenn nichts in Arbeit ist, den Übungsbeutel beginnen und nichts fragen',
+      'ist nichts in Arbeit, ohne Fragen der Übungsbeutel',
     'answer a few questions, see the plan, and begin the bag':
       'ein paar Fragen beantworten, den Plan sehen und den Beutel beginnen',
     'plan a bag of your own; this one is saved, and waits':

@@ -8,7 +8,7 @@ const side = v.picklist(['left', 'right']);
 
 export const colourPattern = /^#[0-9A-Fa-f]{6}$/;
 /** One printable line without spaces at its ends; no controls, no marks that turn the writing round. */
-export const namePattern =
+const namePattern =
   /^(?! )[^\u0000-\u001f\u007f-\u009f\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff]+(?<! )$/;
 const plainName = (most: number) =>
   v.pipe(v.string(), v.minLength(1), v.maxLength(most), v.regex(namePattern));

@@ -11,6 +11,8 @@ export interface Swatch {
   readonly state: RelaxedState;
   /** Measured yarn in one stitch; null leaves it to the model. */
   readonly loopLengthMm: number | null;
+  /** The width and height are those of the piece on the bed, for as many stitches and rows as the swatch had. */
+  readonly onPiece?: true;
 }
 
 /** The three ways of saying how big the bag should be. Sizes are flat, finished and sewn. */

@@ -85,7 +85,6 @@ export type PlanFault =
       readonly code: 'plan/bed-too-short';
       readonly stitches: number;
       readonly usable: number;
-      readonly greatestDepthCm: number | null;
       /** The deepest bag of the same rows that the bed has room for; null where it has room for none. */
       readonly nearest: Neighbour | null;
     }

@@ -71,7 +71,7 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
   const usable = usableNeedles(brief);
   if (stitches < usable) return null;
   const nearest = deepestOnBed(brief, gauge, counts);
-  return { code: 'plan/bed-too-short', stitches, usable, greatestDepthCm: nearest?.depthCm ?? null, nearest };
+  return { code: 'plan/bed-too-short', stitches, usable, nearest };
 }
 
 /** All that follows from the counts; the stripes too, unless some of them are knitted already. */

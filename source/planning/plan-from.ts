@@ -7,7 +7,9 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
 import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
-import type { Plan } from './plan.ts';
+import type { Counts } from './geometry.ts';
+import { neighbourOf } from './neighbours.ts';
+import type { Neighbour, Plan } from './plan.ts';
 import { completePlan } from './plan-bag.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
 
@@ -67,7 +69,23 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   const meeting = newMeeting(plan, stripes);
   if (meeting) return fail(meeting);
   const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
-  return succeed(completePlan(brief, gaugeOf(brief.swatch), counts, stripes));
+  return succeed(asBegun(completePlan(brief, gaugeOf(brief.swatch), counts, stripes)));
+}
+
+/** The stitches are on the needles, so neighbours keep them; and the maker has chosen the size with both in sight. */
+function asBegun(plan: Plan): Plan {
+  const counts = ({ rows }: Neighbour): Counts => ({
+    rows,
+    stitches: plan.stitches,
+    shapeEveryRows: plan.brief.shapeEveryRows,
+  });
+  return {
+    ...plan,
+    neighbours: plan.neighbours.map((one) => neighbourOf(plan.brief, plan.gauge, counts(one))),
+    warnings: plan.warnings.filter(
+      ({ code }) => code !== 'plan/width-far-off' && code !== 'plan/depth-far-off',
+    ),
+  };
 }
 
 function checkRows(brief: Brief, { row }: Knitted, rows: number): ReplanFault | null {
@@ -108,11 +126,16 @@ function changedBrief({ brief }: Plan, { measured, recolour }: PlanChanges): Bri
   return { ...brief, swatch, yarns, stripes };
 }
 
-/** One stitch of the piece stands for the swatch; how it has rested, and a loop measured, still hold. */
+/** What the swatch would measure if it were as the piece is; how it has rested, and a loop measured, still hold. */
 const measuredSwatch = (
-  { state, loopLengthMm }: Swatch,
+  swatch: Swatch,
   { stitchMm, rowMm }: { readonly stitchMm: number; readonly rowMm: number },
-): Swatch => ({ stitches: 1, rows: 1, widthMm: stitchMm, heightMm: rowMm, state, loopLengthMm });
+): Swatch => ({
+  ...swatch,
+  widthMm: stitchMm * swatch.stitches,
+  heightMm: rowMm * swatch.rows,
+  onPiece: true,
+});
 
 /** Stripes that were planned stay, but for the colour that changes; more of them follow the repeat. */
 function stripesFrom(

@@ -3,12 +3,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { planJson } from '../../source/chat/plan-json.ts';
+import { reasons } from '../../source/chat/reasons.ts';
 import { labelled } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { parseBrief, readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { type PlanChanges, planFrom } from '../../source/planning/plan-from.ts';
 import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { planOf } from '../fixtures/plan-of.ts';
@@ -141,6 +143,61 @@ describe('the printed plan of a demo bag', () => {
     expect(flow(formatPlanPage(demoPlan('token-pouch')))).toContain(
       'between medium (4) and bulky (5) by its gauge',
     );
+  });
+});
+
+describe('the page of a few scraps', () => {
+  it('lists their stripes too', () => {
+    const { swatch, bed, yarns, scraps } = JSON.parse(demo('leftovers-bag'));
+    const plan = planOf({ name: 'Few', swatch, bed, yarns, scraps, bag: { stitches: 20, rows: 16 } });
+    const page = formatPlanPage(plan);
+    expect(flow(page)).toContain('4 of 4 rows, listed below');
+    expect(sectionOf(page, 'STRIPES')).toEqual([
+      `  1 to 4    ${plan.stripes.map(({ yarn }) => yarn).join(', ')}`,
+    ]);
+  });
+});
+
+describe('the page of a bag planned anew on the way', () => {
+  const begun = demoPlan('dice-bag');
+  const from = (changes: Partial<PlanChanges>) => {
+    const all = { rows: 56, measured: null, recolour: null, ...changes };
+    const plan = planFrom(begun, { row: 12, colouredThrough: 12 }, all);
+    if (!plan.ok) throw new Error(plan.fault.code);
+    return plan.value;
+  };
+
+  it('says what was measured on the piece, and the sums of it come out', () => {
+    const plan = from({ measured: { stitchMm: 4.9, rowMm: 3.5 } });
+    const page = formatPlanPage(plan);
+    expect(page).toContain('piece     40 stitches and 60 rows on 19.6 cm by 21 cm');
+    const sum = reasons.find(({ id }) => id === 'swatch')?.here?.(plan, metric);
+    expect(sum).toBe('19.6 cm / 40 = 4.9 mm; 21 cm / 60 = 3.5 mm');
+  });
+
+  it('lists stripes that no longer follow one repeat, each in its own yarn', () => {
+    const yarn = { colour: '#d8c49a', metresPer100g: 190, grams: null };
+    const page = formatPlanPage(from({ recolour: { from: 'mint', to: 'sand', yarn } }));
+    expect(flow(page)).toContain('28 stripes, listed below');
+    expect(sectionOf(page, 'STRIPES')[0]).toBe(
+      '  1 to 8    plum 2, mint 2, plum 2, mint 2, plum 2, mint 2, plum 2, sand 2',
+    );
+  });
+
+  it('keeps the stitches of its neighbours, and blames no repeat for the size that was chosen', () => {
+    const plan = from({});
+    expect(plan.neighbours.map(({ stitches }) => stitches)).toEqual([46, 46]);
+    expect(formatPlanPage(plan)).not.toContain('BEFORE YOU START');
+  });
+
+  it('still asks for the counts that the brief asked for', () => {
+    const pouch = planFrom(
+      demoPlan('token-pouch'),
+      { row: 4, colouredThrough: 4 },
+      { rows: 24, measured: null, recolour: null },
+    );
+    if (!pouch.ok) throw new Error(pouch.fault.code);
+    expect(formatPlanPage(pouch.value)).toContain('asked     10 stitches and 16 rows');
   });
 });
 

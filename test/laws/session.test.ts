@@ -7,24 +7,12 @@ import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { stripedBrief } from '../fixtures/striped-brief.ts';
 
 /** Laws run over many bags, and other tests run beside them. */
 vi.setConfig({ testTimeout: 90_000 });
 
-const job = jobOf({
-  name: 'Dice bag',
-  bed: { needles: 60, pitchMm: 6.5 },
-  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-  bag: { stitches: 20, rows: 24 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
-});
+const job = jobOf(stripedBrief(20, 24, 60));
 
 const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
 

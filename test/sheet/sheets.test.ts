@@ -143,6 +143,9 @@ describe('the sheet for a class', () => {
       expect(html).toContain(sum);
     }
     expect(sheetHtml(plan, plain)).not.toContain('My own swatch');
+    const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm |';
+    expect(sheetMarkdown(plan, plain)).toContain(measured);
+    expect(sheetMarkdown(plan, { ...plain, class: true })).not.toContain('Swatch measured');
   });
 
   it('leads a pupil with the plan’s own swatch to the plan’s own bag', () => {

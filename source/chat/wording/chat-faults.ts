@@ -39,9 +39,13 @@ function formatOwnFault(fault: ChatFault | LandmarkFault): string {
     case 'chat/ambiguous':
       return say`${fault.word} could be ${formatChoice(fault.choices)}: type one more letter.`;
     case 'chat/not-a-count':
-      return say`${fault.word} is not a whole number. For example: ${fault.usage}.`;
+      return fault.word === say`nothing`
+        ? say`Something is missing. For example: ${fault.usage}.`
+        : say`${fault.word} is not a whole number above 0. For example: ${fault.usage}.`;
     case 'chat/not-a-choice':
-      return say`${fault.word} is not one of ${formatChoice(fault.choices)}.`;
+      return fault.word === say`nothing`
+        ? say`Something is missing: choose ${formatChoice(fault.choices)}.`
+        : say`${fault.word} is not one of ${formatChoice(fault.choices)}.`;
     case 'chat/needs-more':
       return say`Something is missing. For example: ${fault.usage}.`;
     case 'chat/unknown-place':

@@ -6,7 +6,7 @@ import type { BriefFault, PlanFault } from '../../planning/fault.ts';
 import type { Neighbour } from '../../planning/neighbour.ts';
 import type { SessionFault } from '../../session/command.ts';
 import { count, formatChoice, formatList, say } from '../../shared/say.ts';
-import { formatCm } from '../../shared/units.ts';
+import { formatCm, metric, type Units } from '../../shared/units.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
@@ -15,7 +15,8 @@ import { formatWeighFault } from './weighed.ts';
 
 export type Fault = BedFault | BriefFault | PlanFault | SessionFault;
 
-export function formatFault(fault: Fault): string {
+/** Weights in the maker's units; a brief's own fields are in the units of the brief. */
+export function formatFault(fault: Fault, units: Units = metric): string {
   switch (fault.code) {
     case 'bed/needle-off-bed':
       return offBed(fault);
@@ -89,7 +90,7 @@ export function formatFault(fault: Fault): string {
     case 'weigh/no-such-yarn':
     case 'weigh/not-a-weight':
     case 'weigh/more-than-before':
-      return formatWeighFault(fault);
+      return formatWeighFault(fault, units);
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
       return formatRipBackFault(fault);

@@ -25,7 +25,7 @@ export function formatFileFault(fault: FileFault): string {
     case 'files/exists':
       return say`${fault.path} exists already and is left as it is. Choose another name.`;
     case 'files/too-large':
-      return say`${fault.path} is larger than ${fault.mostBytes / 1024} KiB, which no brief is. Check the name.`;
+      return say`${fault.path} is larger than ${fault.mostBytes / 1024} KiB, which no brief and no log is. Check the name.`;
     case 'files/not-text':
       return say`${fault.path} is not text in UTF-8. Save it again as UTF-8.`;
     case 'files/in-use':

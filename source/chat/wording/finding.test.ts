@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
+import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
 import type { Bed } from '../../bed/bed.ts';
 import { diagnose } from '../../session/diagnose/diagnose.ts';
 import { slips } from '../../session/diagnose/slip.ts';
-import { locate, type Place } from '../../session/locate/locate.ts';
+import type { Place } from '../../session/locate/locate.ts';
 import { looksAt } from '../../session/locate/looks-of.ts';
 import { facts } from '../../session/locate/seen.ts';
 import { replanChoices } from '../../session/replan/replan-choices.ts';
@@ -13,8 +14,8 @@ import { type Job, stepAt } from '../../steps/job.ts';
 import { doneBeforeMove } from '../../steps/landmarks.ts';
 import {
   formatDiagnosis,
-  formatFinding,
   formatIrreversible,
+  formatLook,
   formatMend,
   formatQuestion,
   formatRipBack,
@@ -26,20 +27,7 @@ import { formatReverseFault } from './finding-moves.ts';
 import { formatReplanChoices, formatReplanFault } from './finding-replan.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
-const job: Job = jobOf({
-  name: 'Dice bag',
-  bed: { needles: 150, pitchMm: 6.5 },
-  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-  bag: { stitches: 36, rows: 64 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
-});
+const job: Job = jobOf(stripedBrief(36, 64));
 const afterMove3 = doneBeforeMove(job, 3) + 2;
 const blame = /\byou (forgot|made|missed|did)|wrong(ly)? by you|your (mistake|fault)|error/i;
 
@@ -47,21 +35,9 @@ const place = (done: number): Place => ({ done, through: done, looks: looksAt(jo
 
 describe('finding the place', () => {
   it('says where it is in one line', () => {
-    const finding = locate(job, looksAt(job, afterMove3));
-    if (!finding.ok) throw new Error(finding.fault.code);
-    expect(formatFinding(finding.value)).toEqual([
-      `It is here: step ${afterMove3 + 1} comes next, 6 rows knitted, edges R35 and R70, carriage on the right, plum in the feeder.`,
-    ]);
-  });
-
-  it('lists what looks alike and asks one question', () => {
-    const finding = locate(job, { left: 'R35', right: 'R70' });
-    if (!finding.ok) throw new Error(finding.fault.code);
-    const lines = formatFinding(finding.value);
-    expect(lines[0]).toBe('4 places look like this:');
-    expect(lines).toHaveLength(6);
-    expect(lines.at(-1)).toMatch(/\?$/);
-    expect(formatFinding({ found: 'none' })).toEqual(['No place in this bag looks like that.']);
+    expect(formatLook(place(afterMove3))).toBe(
+      `step ${afterMove3 + 1} comes next, 6 rows knitted, edges R35 and R70, carriage on the right, plum in the feeder`,
+    );
   });
 
   it('has a question for every fact and a sentence for every fault', () => {

@@ -1,6 +1,6 @@
 /** What was found out about the work: where it is, what may have happened, and how to go on. Facts, nobody's fault. */
 import type { Diagnosis } from '../../session/diagnose/slip.ts';
-import type { Finding, Place } from '../../session/locate/locate.ts';
+import type { Place } from '../../session/locate/locate.ts';
 import type { Fact, SeenFault } from '../../session/locate/seen.ts';
 import type { Mend, MendStep, Trace } from '../../session/mend.ts';
 import type { Irreversible } from '../../session/rip-back/irreversible.ts';
@@ -9,26 +9,6 @@ import { exhaustive } from '../../shared/exhaustive.ts';
 import { count, formatList, say } from '../../shared/say.ts';
 import { formatMendMove } from './finding-moves.ts';
 import { sayYarn } from './yarns.ts';
-
-/** Where the work is, or what to look at next; one sentence a line. */
-export function formatFinding(finding: Finding): readonly string[] {
-  switch (finding.found) {
-    case 'one':
-      return [say`It is here: ${formatLook(finding.place)}.`];
-    case 'several': {
-      const { count: howMany, places, bestQuestion } = finding;
-      return [
-        howMany > places.length
-          ? say`${howMany} places look like this, the first of them:`
-          : say`${howMany} places look like this:`,
-        ...places.map(formatLook),
-        bestQuestion === null ? say`Nothing on the bed tells them apart.` : formatQuestion(bestQuestion),
-      ];
-    }
-    case 'none':
-      return [say`No place in this bag looks like that.`];
-  }
-}
 
 /** `step 48 comes next, row 12 knitted, edges L25 and R10, carriage on the right, plum in the feeder`. */
 export function formatLook({ done, looks }: Place): string {

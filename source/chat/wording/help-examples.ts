@@ -1,7 +1,6 @@
 /** Lines to type, with the needles and yarns of the bag in hand. */
 import { currentStep, type Session } from '../../session/session.ts';
 import { say } from '../../shared/say.ts';
-import { stepAt } from '../../steps/job.ts';
 import { findCommand } from '../chat-commands.ts';
 import { bedNow } from './place.ts';
 
@@ -21,8 +20,6 @@ export const noteExample = (): string => `note ${say`a little tighter here`}`;
 export const markExample = (): string => `mark ${say`before the break`}`;
 
 export const firstYarn = ({ job }: Session): string => job.plan.stripes[0]?.yarn ?? '';
-
-export const rowsDone = ({ job, done }: Session): number => (done === 0 ? 0 : stepAt(job, done).row);
 
 /** Lines to type, each with what it does in a few words. */
 export function exampleLines(examples: readonly string[]): readonly string[] {

@@ -1,9 +1,10 @@
 /** Help by topic: what can be done, and lines to try. */
 import type { Session } from '../../session/session.ts';
 import { say } from '../../shared/say.ts';
+import { rowAt } from '../../steps/job.ts';
 import type { HelpTopicName } from '../help-topic-names.ts';
 import type { Named } from '../named.ts';
-import { findExample, firstYarn, markExample, noteExample, rowsDone, weighExample } from './help-examples.ts';
+import { findExample, firstYarn, markExample, noteExample, weighExample } from './help-examples.ts';
 
 export interface HelpTopic extends Named {
   readonly id: HelpTopicName;
@@ -51,7 +52,7 @@ export const helpTopics: readonly HelpTopic[] = [
       say`What hands cannot undo, such as a cut, is said before you come to it.`,
       say`To set the count right and leave the work as it is, use go. One step back is back.`,
     ],
-    examples: (session) => ['back', 'redo', `rip row ${Math.max(1, rowsDone(session))}`, 'take', 'stop'],
+    examples: ({ job, done }) => ['back', 'redo', `rip row ${Math.max(1, rowAt(job, done))}`, 'take', 'stop'],
   },
   {
     id: 'replanning',

@@ -49,10 +49,12 @@ const laterStep = (step: number | null): string =>
   step === null ? '' : ` ${say`Later lines say that ${count(step, 'step')} had been done.`}`;
 
 /** The last line was being written when the program or the machine stopped: what became of it. */
-export const formatTornTail = (keptAs: string | null): string =>
-  keptAs === null
-    ? say`The last line of the log was cut off and belongs to no step that was confirmed.`
-    : say`The last line of the log was cut off, by a crash perhaps. It is kept in ${keptAs}; all before it is sound.`;
+export const formatTornTail = (keptAs: string): string =>
+  say`The last line of the log was cut off, by a crash perhaps. It is kept in ${keptAs}; all before it is sound.`;
+
+/** The same, where the log is only looked at. */
+export const formatCutOff = (line: number): string =>
+  say`Line ${line}, the last, was cut off and belongs to no confirmed step. All before it is sound: open the log to go on from there.`;
 
 /** Why the player stays where it is. */
 export function formatPlayerFault(fault: PlayerFault): string {

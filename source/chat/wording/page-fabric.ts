@@ -12,11 +12,14 @@ export function fabricLines(
   units: Units,
 ): readonly string[] {
   const { stitchMm, rowMm } = gauge;
-  const { stitches, rows, widthMm, heightMm, state } = brief.swatch;
+  const { stitches, rows, widthMm, heightMm, state, onPiece } = brief.swatch;
   const per = units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
   const size = say`${formatLength(widthMm / 10, units)} by ${formatLength(heightMm / 10, units)}`;
   return [
-    ...labelled(say`swatch`, say`${stitches} stitches and ${rows} rows on ${size}, ${state}`),
+    ...labelled(
+      onPiece ? say`piece` : say`swatch`,
+      say`${stitches} stitches and ${rows} rows on ${size}, ${state}`,
+    ),
     ...labelled(
       say`gauge`,
       say`${fixed(per.mm / stitchMm, 1)} stitches and ${fixed(per.mm / rowMm, 1)} rows to ${per.name}; a stitch is ${formatSmall(stitchMm, units)} wide and ${formatSmall(rowMm, units)} high`,
@@ -26,7 +29,12 @@ export function fabricLines(
       say`tightness`,
       say`${fixed(tightness, 2)} (root of tex / loop in mm), ${tightnessText(tightness)}`,
     ),
-    ...labelled(say`weight`, say`${formatFabricMass(fabricMassGsm, units)}, as the swatch measures it`),
+    ...labelled(
+      say`weight`,
+      onPiece
+        ? say`${formatFabricMass(fabricMassGsm, units)}, as the piece measures`
+        : say`${formatFabricMass(fabricMassGsm, units)}, as the swatch measures it`,
+    ),
     ...labelled(say`yarn`, classText(stitchMm, brief.bed.pitchMm)),
   ];
 }

@@ -1,3 +1,4 @@
+import type { Stripe } from '../../planning/brief.ts';
 import type { BagLimit } from '../../planning/from-yarn.ts';
 import type { Neighbour, Plan } from '../../planning/plan.ts';
 import { count, say } from '../../shared/say.ts';
@@ -42,13 +43,13 @@ const neighbourLines = (plan: Plan, units: Units): readonly string[] =>
     labelled(neighbour.rows < plan.rows ? say`smaller` : say`larger`, neighbourText(plan, neighbour, units)),
   );
 
-function askedText({ size, brief, stitches, rows }: Plan, units: Units): string {
+function askedText({ size, brief }: Plan, units: Units): string {
   const length = (cm: number | null): string => formatLength(cm ?? 0, units);
   switch (brief.bag.by) {
     case 'size':
       return say`${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
     case 'counts':
-      return say`${count(stitches, 'stitch', 'stitches')} and ${count(rows, 'row')}`;
+      return say`${count(brief.bag.stitches, 'stitch', 'stitches')} and ${count(brief.bag.rows, 'row')}`;
     case 'contents': {
       const { girthCm, heightCm, easePercent } = brief.bag;
       return say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease both ways (rule of thumb)`;
@@ -70,7 +71,14 @@ function limitText(limit: BagLimit, units: Units): string {
   }
 }
 
-const listsStripes = ({ brief }: Plan): boolean => brief.stripes.length > mostInLine;
+/** Scraps follow no repeat, nor does a bag whose colours changed on the way. */
+const followsRepeat = ({ brief, stripes }: Plan): boolean =>
+  !brief.scraps && stripes.every(({ yarn }, i) => yarn === brief.stripes[i % brief.stripes.length]?.yarn);
+
+const listedStripes = (plan: Plan): readonly Stripe[] =>
+  followsRepeat(plan) ? plan.brief.stripes : plan.stripes;
+
+const listsStripes = (plan: Plan): boolean => !followsRepeat(plan) || plan.brief.stripes.length > mostInLine;
 
 const isOneYarn = ({ stripes }: Plan): boolean => stripes.every(({ yarn }) => yarn === stripes[0]?.yarn);
 
@@ -80,6 +88,7 @@ function stripeText(plan: Plan): string {
     return say`${stripes[0]?.yarn ?? ''} throughout, no colour changes; the closing row, graft and seam take it too`;
   }
   if (brief.scraps) return say`${stripes.length} of ${count(brief.scraps.rows, 'row')}, listed below`;
+  if (!followsRepeat(plan)) return say`${stripes.length} stripes, listed below`;
   const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
   const times = count(rows / repeatRows, 'time');
   return listsStripes(plan)
@@ -90,7 +99,7 @@ function stripeText(plan: Plan): string {
 /** One repeat, or the whole sequence of scraps, with the number of the first stripe in each line. */
 export function stripeLines(plan: Plan): readonly string[] {
   if (!listsStripes(plan) || isOneYarn(plan)) return [];
-  const names = plan.brief.stripes.map(({ yarn, rows }) => (plan.brief.scraps ? yarn : `${yarn} ${rows}`));
+  const names = listedStripes(plan).map(({ yarn, rows }) => (plan.brief.scraps ? yarn : `${yarn} ${rows}`));
   const lines: string[] = [];
   for (let first = 0; first < names.length; first += mostInLine) {
     const shown = names.slice(first, first + mostInLine);

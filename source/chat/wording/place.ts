@@ -3,7 +3,7 @@ import type { Session } from '../../session/session.ts';
 import { currentStep } from '../../session/session.ts';
 import { count, formatList, say } from '../../shared/say.ts';
 import { formatLength, metric, type Units } from '../../shared/units.ts';
-import { stepAt } from '../../steps/job.ts';
+import { rowAt, stepAt } from '../../steps/job.ts';
 import type { BedAfter } from '../../steps/step.ts';
 import { cautionOf } from './cautions.ts';
 import { sayPhase, sayStep } from './steps.ts';
@@ -17,7 +17,7 @@ export const bedNow = ({ job, done }: Session): BedAfter | null =>
 export function sayPlace(session: Session): string {
   const step = currentStep(session);
   if (!step) return say`the bag is finished.`;
-  const row = session.done === 0 ? 0 : stepAt(session.job, session.done).row;
+  const row = rowAt(session.job, session.done);
   return say`step ${step.step} of ${session.job.stepCount} comes next, ${sayPhase(step.phase)}, ${count(row, 'row')} of ${session.job.plan.knittedRows} knitted.`;
 }
 

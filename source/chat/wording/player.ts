@@ -3,7 +3,6 @@ import type { InUse } from '../../journal/file-fault.ts';
 import type { PlayerView } from '../../journal/player.ts';
 import { say } from '../../shared/say.ts';
 import type { PlayerLineFault } from '../player-line.ts';
-import { formatChatFault } from './chat-faults.ts';
 
 /** `0:07`, `12:30`, `1:04:10`. */
 export function formatClock(ms: number): string {
@@ -53,10 +52,8 @@ export const sayPlayerKeys = (width: number): string =>
     say`Space, arrows, M mark, E end, Q leave`,
   ].find((text) => text.length <= width) ?? say`Q leaves`;
 
-export const formatPlayerLineFault = (fault: PlayerLineFault): string =>
-  fault.code === 'player/cannot-go-there'
-    ? say`A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.`
-    : formatChatFault(fault);
+export const formatPlayerLineFault = (_: PlayerLineFault): string =>
+  say`A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.`;
 
 /** The bag is open elsewhere, and there is no screen to show it on. */
 export const sayHowToLook = (path: string): string => say`To look: slantwise replay ${path}`;

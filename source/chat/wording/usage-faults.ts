@@ -29,3 +29,7 @@ export function formatUsageFault(fault: UsageFault): string {
       return exhaustive(fault);
   }
 }
+
+/** A first word is a brief's file or a command. */
+export const sayNeitherFileNorCommand = (word: string, near: string): string =>
+  say`There is no file and no command ${word}. Did you mean ${near}?`;

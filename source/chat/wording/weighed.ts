@@ -2,8 +2,8 @@
 import type { Session } from '../../session/session.ts';
 import { type UsedYarn, usedYarn, type WeighFault } from '../../session/used-yarn.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { formatList, say } from '../../shared/say.ts';
-import { formatMass, formatMassNeeded, type Units } from '../../shared/units.ts';
+import { formatDecimal, formatList, say } from '../../shared/say.ts';
+import { formatMass, formatMassNeeded, gramsPerOunce, type Units } from '../../shared/units.ts';
 import { labelled } from './page.ts';
 import { sayYarn } from './yarns.ts';
 
@@ -33,17 +33,21 @@ function sayUsed({ leftGrams, haveGrams, usedGrams }: UsedYarn, units: Units): s
   return say`${formatMass(usedGrams, units)} used, ${left} of ${formatMass(haveGrams, units)} left`;
 }
 
-export function formatWeighFault(fault: WeighFault): string {
+export function formatWeighFault(fault: WeighFault, units: Units): string {
   switch (fault.code) {
     case 'weigh/no-such-yarn':
       return say`${fault.yarn} is not a yarn of this bag: it has ${formatList(fault.known.map(sayYarn))}.`;
     case 'weigh/not-a-weight':
-      return say`${fault.grams} g of ${sayYarn(fault.yarn)} cannot be weighed: give 0 or more.`;
+      return say`${exactMass(fault.grams, units)} of ${sayYarn(fault.yarn)} cannot be weighed: give 0 or more.`;
     case 'weigh/more-than-before':
-      return say`There were ${tenths(fault.haveGrams)} g of ${sayYarn(fault.yarn)} before the work, so ${tenths(fault.grams)} g cannot be left: weigh it once more.`;
+      return say`There were ${exactMass(fault.haveGrams, units)} of ${sayYarn(fault.yarn)} before the work, so ${exactMass(fault.grams, units)} cannot be left: weigh it once more.`;
     default:
       return exhaustive(fault);
   }
 }
 
-const tenths = (grams: number): number => Math.round(grams * 10) / 10;
+/** As near as kitchen scales show it, so that the two amounts are seen to differ. */
+const exactMass = (grams: number, { mass }: Units): string => {
+  const [value, places] = mass === 'oz' ? [grams / gramsPerOunce, 100] : [grams, 10];
+  return `${formatDecimal(String(Math.round(value * places) / places))} ${mass}`;
+};

@@ -48,10 +48,20 @@ export function sheetContent(plan: Plan, options: SheetOptions): SheetContent {
 }
 
 /** A pupil's own swatch gives these. */
-const ownSwatch = (): readonly string[] => [say`Asked for`, say`One stitch`, say`Yarn in a stitch`];
+const ownSwatch = (): readonly string[] => [
+  say`Asked for`,
+  sayMeasured(false),
+  sayMeasured(true),
+  say`Yarn in a stitch`,
+];
+
+const sayMeasured = (onPiece: boolean): string => (onPiece ? say`Piece measured` : say`Swatch measured`);
 
 function factsOf(plan: Plan, units: Units): readonly Fact[] {
   const { brief, size, gauge } = plan;
+  const swatchSize = [brief.swatch.widthMm, brief.swatch.heightMm]
+    .map((mm) => formatLength(mm / 10, units))
+    .join(' × ');
   const asked = [size.wantedWidthCm, size.wantedDepthCm].filter((cm) => cm !== null);
   return [
     {
@@ -75,8 +85,8 @@ function factsOf(plan: Plan, units: Units): readonly Fact[] {
       value: say`${plan.stripes.length}, at ${formatAngle(size.stripeAngleDeg)} to the bottom`,
     },
     {
-      label: say`One stitch`,
-      value: say`${formatSmall(gauge.stitchMm, units)} wide, ${formatSmall(gauge.rowMm, units)} high`,
+      label: sayMeasured(brief.swatch.onPiece ?? false),
+      value: say`${brief.swatch.stitches} stitches, ${brief.swatch.rows} rows: ${swatchSize}`,
     },
     {
       label: say`Yarn in a stitch`,

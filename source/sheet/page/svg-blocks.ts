@@ -11,7 +11,7 @@ export interface Block {
 
 export const textSize = 2.85;
 const lineMm = 3.85;
-export const serifFamily = css`'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
+const serifFamily = css`'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
 
 interface ParagraphStyle {
   readonly size?: number;
