@@ -8,6 +8,7 @@ import { complain, exitCodes, quietOnClosedPipe } from './cli/outcome.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import { isTerminal } from './cli/terminal.ts';
 import type { LoadedSettings } from './files/settings-file.ts';
+import { unitsFor } from './shared/units.ts';
 
 declare const SLANTWISE_VERSION: string;
 
@@ -57,6 +58,7 @@ function print(text: string): number {
 async function run({ name, operands, given }: Run, settings: LoadedSettings): Promise<number> {
   const [file = ''] = operands;
   const json = given.has('json');
+  const units = unitsFor(settings.settings.units);
   switch (name) {
     case 'work':
       return (await import('./cli/sit-down.ts')).sitDown({
@@ -83,22 +85,27 @@ async function run({ name, operands, given }: Run, settings: LoadedSettings): Pr
         program: SLANTWISE_VERSION,
       });
     case 'plan':
-      return (await import('./cli/plan.ts')).printPlan(file, { json, fromYarn: given.has('from-yarn') });
+      return (await import('./cli/plan.ts')).printPlan(file, {
+        json,
+        fromYarn: given.has('from-yarn'),
+        units,
+      });
     case 'steps':
-      return (await import('./cli/plan.ts')).printSteps(file, json);
+      return (await import('./cli/plan.ts')).printSteps(file, json, units);
     case 'sheet':
       return (await import('./cli/sheet.ts')).writeSheet(file, {
         out: given.get('out') ?? '',
         forClass: given.has('class'),
+        units,
       });
     case 'schema':
       return (await import('./cli/schema.ts')).printSchema();
     case 'replay':
-      return (await import('./cli/replay.ts')).replay(file, { json, speed: given.get('speed') });
+      return (await import('./cli/replay.ts')).replay(file, { json, speed: given.get('speed'), units });
     case 'lesson':
       return (await import('./cli/lesson.ts')).writeLesson(file, operands[1] ?? '', given.get('out') ?? '');
     case 'reckon':
-      return (await import('./cli/reckon.ts')).printRecord(file, json);
+      return (await import('./cli/reckon.ts')).printRecord(file, json, units);
     case 'check':
       return (await import('./cli/logs.ts')).check(file, json);
     case 'bags':

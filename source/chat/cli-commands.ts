@@ -140,10 +140,12 @@ export const cliCommands: readonly CliCommand[] = [
 export const usageOf = (command: CliCommand): string =>
   ['slantwise', command.name, ...command.takes, ...command.options.map(optionUsage)].join(' ');
 
-export function optionUsage({ name, takes, required }: CliOption): string {
-  const usage = `--${name}${takes ? ` ${takes}` : ''}`;
-  return required ? usage : `[${usage}]`;
-}
+/** `--out FILE`. */
+export const flagOf = ({ name, takes }: CliOption): string => `--${name}${takes === null ? '' : ` ${takes}`}`;
+
+/** The flag, in brackets where it may be left out. */
+export const optionUsage = (option: CliOption): string =>
+  option.required ? flagOf(option) : `[${flagOf(option)}]`;
 
 const usageWidth = 84;
 
@@ -152,10 +154,7 @@ export function formatUsage(): string {
   const lines = cliCommands.flatMap((command) => [
     `  ${usageOf(command)}`,
     `      ${command.summary()}`,
-    ...command.options.map(
-      (option) =>
-        `      ${`--${option.name}${option.takes ? ` ${option.takes}` : ''}`.padEnd(16)}${option.summary()}`,
-    ),
+    ...command.options.map((option) => `      ${flagOf(option).padEnd(16)}${option.summary()}`),
   ]);
   return [
     ...wrap(

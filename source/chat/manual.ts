@@ -1,8 +1,8 @@
 /** The manual page, in the macros of man(7): commands come out of their table, the rest is said here. */
 import { say } from '../shared/say.ts';
-import { type CliCommand, type CliOption, cliCommands } from './cli-commands.ts';
+import { type CliCommand, type CliOption, cliCommands, flagOf, optionUsage } from './cli-commands.ts';
 
-export interface ManualFacts {
+interface ManualFacts {
   readonly version: string;
   /** `2026-11-25`. */
   readonly date: string;
@@ -79,8 +79,8 @@ const paragraphs = (texts: readonly string[]): readonly string[] =>
 const tagged = (tag: string, text: string): readonly string[] => ['.TP', `.B ${line(tag)}`, line(text)];
 
 function synopsis({ name, takes, options }: CliCommand): readonly string[] {
-  const shown = options.map((option) => (option.required ? flag(option) : `[${flag(option)}]`));
-  return [`.B slantwise ${name}`, line([...takes, ...shown].join(' ')), '.br'].filter((text) => text !== '');
+  const given = [...takes, ...options.map(optionUsage)];
+  return [`.B slantwise ${name}`, line(given.join(' ')), '.br'].filter((text) => text !== '');
 }
 
 const commandLines = (command: CliCommand): readonly string[] => [
@@ -90,9 +90,7 @@ const commandLines = (command: CliCommand): readonly string[] => [
   ...(command.options.length === 0 ? [] : ['.RS', ...command.options.flatMap(optionLines), '.RE']),
 ];
 
-const optionLines = (option: CliOption): readonly string[] => tagged(flag(option), option.summary());
-
-const flag = ({ name, takes }: CliOption): string => `--${name}${takes === null ? '' : ` ${takes}`}`;
+const optionLines = (option: CliOption): readonly string[] => tagged(flagOf(option), option.summary());
 
 /** A backslash and a hyphen mean something to man(7), and so do a point or an apostrophe that begin a line. */
 const escaped = (text: string): string => text.replaceAll('\\', '\\e').replaceAll('-', '\\-');

@@ -9,10 +9,10 @@ import { findWord } from './words.ts';
 export function parseLine(line: string): Result<Intent, ChatFault> {
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
-  const [word = '', ...rest] = text.split(/\s+/);
+  const [word = ''] = text.split(/\s+/, 1);
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
   if (!command.ok && text.endsWith('?') && findWord(text)) return succeed({ kind: 'words', about: text });
-  return command.ok ? command.value.parse(text.slice(word.length).trim() || rest.join(' ')) : command;
+  return command.ok ? command.value.parse(text.slice(word.length).trim()) : command;
 }
 
 /** The command that `word` names or begins; a command's own name beats any it begins. */

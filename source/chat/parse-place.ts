@@ -18,7 +18,7 @@ export function parsePlace(rest: string, verb: 'go' | 'rip'): Read {
   const phase = phases.find((one) => one === joined);
   if (phase) return succeed({ at: 'phase', phase });
   const [word = '', ...others] = rest.split(/\s+/);
-  const place = expand(understand(word, new Set(placeWords)).toLowerCase());
+  const place = expand(understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
   if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
@@ -29,10 +29,12 @@ export function parsePlace(rest: string, verb: 'go' | 'rip'): Read {
     : fail({ code: 'chat/unknown-place', word, usage, verb });
 }
 
-/** The one place word that `word` begins; null when there is none or more than one. */
-function expand(word: string): string | null {
+/** The one place word that `word` begins; null when there is none or more than one. A number tells `stripe` from `stripes`. */
+function expand(word: string, numbers: boolean): string | null {
   if (placeWords.includes(word)) return word;
   const matches = placeWords.filter((one) => one.startsWith(word));
+  const fitting = matches.filter((one) => numbered.some((name) => name === one) === numbers);
+  if (fitting.length === 1) return fitting[0] ?? null;
   return matches.length === 1 ? (matches[0] ?? null) : null;
 }
 

@@ -140,7 +140,9 @@ function readCount(
   if (!fact) return 0;
   const number = /^(rows?|counter)$/i.test(second ?? '') ? third : second;
   if (!isNumber(number)) {
-    return word === 'waste' ? 0 : { code: 'chat/not-a-count', word: number ?? 'nothing', usage: `${word} 8` };
+    return word === 'waste'
+      ? 0
+      : { code: 'chat/not-a-count', word: number ?? say`nothing`, usage: `${word} 8` };
   }
   seen[fact] = Number(number);
   return number === second ? 2 : 3;

@@ -1,17 +1,18 @@
 import type { PlayerAction } from '../journal/player-actions.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { ChatFault } from './intent.ts';
 import { parsePlace } from './parse-place.ts';
 
-/** A replay can go to fewer places than a maker can. */
-export type PlayerLineFault = ChatFault | { readonly code: 'player/cannot-go-there' };
+/** A replay can go to fewer places than a maker can, and knows no other words. */
+export interface PlayerLineFault {
+  readonly code: 'player/cannot-go-there';
+}
 
 /** What a line typed in the player asks for: `go graft`, `go stripe 3`, with or without the `go`. */
 export function parsePlayerLine(line: string): Result<PlayerAction, PlayerLineFault> {
   const rest = line.trim().replace(/^\/?(go\b)?\s*/i, '');
   const place = parsePlace(rest, 'go');
-  if (!place.ok) return place;
-  if (place.value.at === 'phase') return succeed({ do: 'to-phase', phase: place.value.phase });
-  if (place.value.at === 'stripe') return succeed({ do: 'to-stripe', stripe: place.value.number });
+  if (place.ok && place.value.at === 'phase') return succeed({ do: 'to-phase', phase: place.value.phase });
+  if (place.ok && place.value.at === 'stripe')
+    return succeed({ do: 'to-stripe', stripe: place.value.number });
   return fail({ code: 'player/cannot-go-there' });
 }

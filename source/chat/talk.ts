@@ -4,9 +4,8 @@ import type { Command } from '../session/command.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
 import type { Fact } from '../session/locate/seen.ts';
 import type { Session } from '../session/session.ts';
-import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { ChatFault, Picture } from './intent.ts';
+import type { ChatFault, Intent } from './intent.ts';
 import type { Line } from './line.ts';
 import type { Way } from './way.ts';
 
@@ -23,17 +22,26 @@ export type Reply =
       readonly record: readonly Command[];
     }
   | { readonly kind: 'begin'; readonly way: Way }
-  | { readonly kind: 'stop' }
-  | { readonly kind: 'bags' }
-  | { readonly kind: 'new' }
-  | { readonly kind: 'help'; readonly topic: string | null }
-  | { readonly kind: 'set'; readonly change: SettingChange }
-  | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
-  | { readonly kind: 'again' }
-  | { readonly kind: 'draw'; readonly picture: Picture | null }
-  | { readonly kind: 'sheet'; readonly out: string }
-  | { readonly kind: 'save'; readonly out: string }
-  | { readonly kind: 'leave' };
+  | Passed;
+
+/** Intents that need no answer from the session: whoever asked carries them out as they are. */
+type Passed = Extract<
+  Intent,
+  {
+    readonly kind:
+      | 'stop'
+      | 'bags'
+      | 'new'
+      | 'help'
+      | 'set'
+      | 'pedal'
+      | 'again'
+      | 'draw'
+      | 'sheet'
+      | 'save'
+      | 'leave';
+  }
+>;
 
 export interface Talk {
   readonly seen: Look | null;

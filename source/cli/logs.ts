@@ -1,6 +1,6 @@
 import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { formatJournalFault, formatTornTail } from '../chat/wording/journal-faults.ts';
-import { formatBag, formatTally } from '../chat/wording/logs.ts';
+import { formatCutOff, formatJournalFault } from '../chat/wording/journal-faults.ts';
+import { formatBag, formatTally, sayBags } from '../chat/wording/logs.ts';
 import { logFolder } from '../files/data-folders.ts';
 import { listLogs } from '../files/log-list.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
@@ -23,12 +23,15 @@ export function check(path: string, json: boolean): number {
     return complain(`${sentence} ${say`The sound part is saved as ${saved.value.path}.`}`);
   }
   process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
-  if (tally.value.tornBytes > 0) process.stderr.write(`slantwise: ${path}: ${formatTornTail(null)}\n`);
-  return exitCodes.done;
+  const { tornBytes, events } = tally.value;
+  // The header is line 1.
+  return tornBytes === 0 ? exitCodes.done : complain(`${path}: ${formatCutOff(events + 2)}`);
 }
 
 export function listBags(json: boolean): number {
-  for (const { path, lastUsed, tally } of listLogs(logFolder())) {
+  const logs = listLogs(logFolder());
+  if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs).join(' ')}\n`);
+  for (const { path, lastUsed, tally } of logs) {
     const bag = tally.ok ? tally.value : null;
     const line = json
       ? JSON.stringify({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null })

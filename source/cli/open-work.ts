@@ -2,10 +2,13 @@
 import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
+import { cliCommands } from '../chat/cli-commands.ts';
+import { nearest } from '../chat/nearest.ts';
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
+import { sayNeitherFileNorCommand } from '../chat/wording/usage-faults.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
 import { type FoundLog, findLog, newLogPath } from '../files/log-list.ts';
@@ -122,10 +125,21 @@ const isFileFault = (fault: { readonly code: string }): fault is FileFault => fa
 
 function readBrief(path: string): Result<BriefText, string> {
   const text = readBriefFile(path);
-  if (!text.ok) return fail(formatFileFault(text.fault));
+  if (!text.ok) return fail(whyNotThere(path, text.fault));
   const brief = parseBrief(text.value);
   if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
   return succeed({ json: JSON.parse(text.value), name: brief.value.name });
+}
+
+/** A word that is no file may have been meant as a command. */
+function whyNotThere(path: string, fault: FileFault): string {
+  const near = nearest(
+    path,
+    cliCommands.map(({ name }) => name),
+  );
+  return fault.code === 'files/missing' && near !== null
+    ? sayNeitherFileNorCommand(path, near)
+    : formatFileFault(fault);
 }
 
 /** The bag to practise on, which comes with the program. */

@@ -1,4 +1,6 @@
 /** How a run ends: the exit status, and the one line that says why. */
+import { say } from '../shared/say.ts';
+
 export const exitCodes = { done: 0, input: 1, usage: 2, interrupted: 130 } as const;
 
 /** Says one sentence on standard error and gives the exit status back. */
@@ -10,7 +12,11 @@ export function complain(sentence: string, code: number = exitCodes.input): numb
 /** Whoever reads our output may stop early, as `head` does: that is no error. */
 export function quietOnClosedPipe(): void {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit(exitCodes.done);
+    process.exit(
+      error.code === 'EPIPE' ? exitCodes.done : complain(sayUnwritten(error.code ?? error.message)),
+    );
   });
 }
+
+const sayUnwritten = (code: string): string =>
+  say`What was to be printed could not be written (${code}). Make room, or print elsewhere.`;

@@ -3,12 +3,10 @@ import { stepJson } from '../chat/steps-json.ts';
 import { pageWidth, wrap } from '../chat/wording/page.ts';
 import { formatPlanPage } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
-import { settingsFolder } from '../files/data-folders.ts';
-import { loadSettings } from '../files/settings-file.ts';
 import type { BagLimit } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Result, succeed } from '../shared/result.ts';
-import { unitsFor } from '../shared/units.ts';
+import type { Units } from '../shared/units.ts';
 import { shadeWarnings } from '../sheet/colour/shades.ts';
 import { formatShadeWarning } from '../sheet/page/content.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
@@ -19,13 +17,14 @@ import { readBagFromYarn, readPlan } from './read-brief.ts';
 export interface PlanOptions {
   readonly json: boolean;
   readonly fromYarn: boolean;
+  readonly units: Units;
 }
 
 /** Prints the plan of a brief; `fromYarn` takes its size for a shape, and makes that as large as the yarn allows. */
-export function printPlan(path: string, { json, fromYarn }: PlanOptions): number {
+export function printPlan(path: string, { json, fromYarn, units }: PlanOptions): number {
   const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
   if (!bag.ok) return complain(bag.fault);
-  const text = json ? jsonText(bag.value) : pageText(bag.value);
+  const text = json ? jsonText(bag.value) : pageText(bag.value, units);
   process.stdout.write(`${text}\n`);
   return exitCodes.done;
 }
@@ -42,17 +41,16 @@ const withoutLimit = (plan: Result<Plan, string>): Result<Bag, string> =>
 const jsonText = ({ plan, limit }: Bag): string =>
   JSON.stringify({ ...planJson(plan), ...(limit ? { limit } : {}) }, null, 2);
 
-function pageText({ plan, limit }: Bag): string {
-  const { units } = loadSettings(settingsFolder()).settings;
-  const page = formatPlanPage(plan, { units: unitsFor(units), minutesPerRow: ownRowMinutes(), limit });
+function pageText({ plan, limit }: Bag, units: Units): string {
+  const page = formatPlanPage(plan, { units, minutesPerRow: ownRowMinutes(), limit });
   const shades = shadeWarnings(plan).map(formatShadeWarning);
   return [page, ...shades.map((shade) => wrap(shade, pageWidth).join('\n'))].join('\n\n');
 }
 
-export async function printSteps(path: string, json: boolean): Promise<number> {
+export async function printSteps(path: string, json: boolean, units: Units): Promise<number> {
   const plan = readPlan(path);
   if (!plan.ok) return complain(plan.fault);
-  for (const line of json ? jsonLines(plan.value) : textLines(plan.value)) {
+  for (const line of json ? jsonLines(plan.value) : textLines(plan.value, units)) {
     if (!process.stdout.write(`${line}\n`))
       await new Promise((resolve) => process.stdout.once('drain', resolve));
   }
@@ -65,13 +63,13 @@ function* jsonLines(plan: Plan): Generator<string> {
 }
 
 /** The steps with a heading for each phase. */
-function* textLines(plan: Plan): Generator<string> {
+function* textLines(plan: Plan, units: Units): Generator<string> {
   const job = layOutJob(plan);
   const width = String(job.stepCount).length;
   let phase: string | null = null;
   for (const step of allSteps(job)) {
     if (step.phase !== phase) yield `${phase === null ? '' : '\n'}${sayPhase(step.phase).toUpperCase()}`;
     phase = step.phase;
-    yield `${String(step.step).padStart(width)}  ${sayStep(plan, step)}`;
+    yield `${String(step.step).padStart(width)}  ${sayStep(plan, step, units)}`;
   }
 }

@@ -1,18 +1,15 @@
 import { recordJson } from '../chat/record-json.ts';
 import { formatRecord, sayAnother } from '../chat/wording/reckoning.ts';
-import { settingsFolder } from '../files/data-folders.ts';
-import { loadSettings } from '../files/settings-file.ts';
 import { reckon } from '../journal/reckoning.ts';
-import { unitsFor } from '../shared/units.ts';
+import type { Units } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
 
 /** Prints the record of a bag: time, size, yarn, needles, dates, notes. */
-export function printRecord(path: string, json: boolean): number {
+export function printRecord(path: string, json: boolean, units: Units): number {
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
   const reckoning = reckon(recording.value);
-  const units = unitsFor(loadSettings(settingsFolder()).settings.units);
   const text = json
     ? JSON.stringify(recordJson(recording.value, reckoning), null, 2)
     : `${formatRecord(recording.value, reckoning, units)}\n\n${sayAnother(path)}`;

@@ -1,13 +1,11 @@
 import { replayLines } from '../chat/replay-lines.ts';
 import { sayOnlyLooking } from '../chat/wording/player.ts';
-import { settingsFolder } from '../files/data-folders.ts';
-import { loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
 import { say } from '../shared/say.ts';
-import { unitsFor } from '../shared/units.ts';
+import type { Units } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
 import { hasScreen, prepareScreen } from './terminal.ts';
@@ -16,10 +14,11 @@ export interface ReplayOptions {
   readonly json: boolean;
   /** Times the recorded pace, as it was typed. */
   readonly speed: string | undefined;
+  readonly units: Units;
 }
 
 /** Plays a log in the terminal; elsewhere prints it, each step with the time at which it was confirmed. */
-export async function replay(path: string, { json, speed: typed }: ReplayOptions): Promise<number> {
+export async function replay(path: string, { json, speed: typed, units }: ReplayOptions): Promise<number> {
   const speed = typed === undefined ? 1 : Number(typed.replace(',', '.'));
   const [slowest = 1, fastest = 1] = [speeds[0], speeds.at(-1)];
   if (!(speed >= slowest && speed <= fastest))
@@ -29,7 +28,7 @@ export async function replay(path: string, { json, speed: typed }: ReplayOptions
     );
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
-  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }));
+  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), units);
   const lines = json
     ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
     : replayLines(recording.value);
@@ -38,17 +37,16 @@ export async function replay(path: string, { json, speed: typed }: ReplayOptions
 }
 
 /** Shows a log that another process writes, as far as it has come. */
-export async function look(fault: InUse): Promise<number> {
+export async function look(fault: InUse, units: Units): Promise<number> {
   const recording = openRecording(fault.path);
   if (!recording.ok) return complain(recording.fault);
   const player = startPlayer(recording.value);
   const { length } = recording.value.moments;
-  return play({ ...showFirst(player, length), playing: false }, sayOnlyLooking(fault));
+  return play({ ...showFirst(player, length), playing: false }, units, sayOnlyLooking(fault));
 }
 
-async function play(player: Player, message?: string): Promise<number> {
+async function play(player: Player, units: Units, message?: string): Promise<number> {
   prepareScreen();
-  const units = unitsFor(loadSettings(settingsFolder()).settings.units);
   const { runPlayer } = await import('../screen/player/run-player.tsx');
   const end = await runPlayer(player, { units, ...(message === undefined ? {} : { message }) });
   return end === 'interrupted' ? exitCodes.interrupted : exitCodes.done;

@@ -2,12 +2,10 @@ import { extname } from 'node:path';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { sayOutKind, sayWritten } from '../chat/wording/sheet.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
-import { settingsFolder } from '../files/data-folders.ts';
-import { loadSettings } from '../files/settings-file.ts';
 import { writeText } from '../files/text-file.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { unitsFor } from '../shared/units.ts';
+import type { Units } from '../shared/units.ts';
 import type { SheetOptions } from '../sheet/page/options.ts';
 import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
@@ -25,6 +23,7 @@ export interface SheetRequest {
   readonly out: string;
   /** With blanks for each pupil's own swatch. */
   readonly forClass: boolean;
+  readonly units: Units;
 }
 
 /** Writes the printable sheet of a brief; the kind follows from the ending of the file's name. */
@@ -38,11 +37,9 @@ export function writeSheet(path: string, request: SheetRequest): number {
 }
 
 /** The sheet of a plan as a new file: a sentence that says so, or why not. */
-export function saveSheet(plan: Plan, { out, forClass }: SheetRequest): Result<string, string> {
+export function saveSheet(plan: Plan, { out, forClass, units }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
   if (!make) return fail(sayOutKind(out));
-  const { units: length } = loadSettings(settingsFolder()).settings;
-  const units = unitsFor(length);
   const text = make(plan, {
     date: new Date().toISOString().slice(0, 10),
     units,

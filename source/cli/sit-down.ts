@@ -6,6 +6,8 @@ import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
 import { createLineSource, type LineSource } from '../screen/line-source.ts';
+import type { Settings } from '../settings/settings.ts';
+import { unitsFor } from '../shared/units.ts';
 import { askForBag } from './ask-for-bag.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes } from './outcome.ts';
@@ -37,7 +39,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
   for (;;) {
     if (!asks) {
       const opened = openWork(wanted);
-      if (!opened.ok) return refuse(opened.fault, source !== null);
+      if (!opened.ok) return refuse(opened.fault, settings.settings, source !== null);
       const end =
         opened.value === null
           ? 'new'
@@ -62,9 +64,9 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
 }
 
 /** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
-async function refuse(fault: string | InUse, plain: boolean): Promise<number> {
+async function refuse(fault: string | InUse, { units }: Settings, plain: boolean): Promise<number> {
   if (typeof fault === 'string') return complain(fault);
   if (plain) return complain(`${formatFileFault(fault)} ${sayHowToLook(fault.path)}`);
   const { look } = await import('./replay.ts');
-  return look(fault);
+  return look(fault, unitsFor(units));
 }

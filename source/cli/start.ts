@@ -14,7 +14,8 @@ const machine = [process.version, process.platform, process.arch].join('-');
 export const compiledPath = join(__dirname, `compiled-${machine}.bin`);
 
 export const program = new Script(Module.wrap(readFileSync(path, 'utf8')), {
-  filename: path,
+  // Not its path: what is kept compiled would hold that of the machine it was built on.
+  filename: 'program.js',
   cachedData: readIfThere(compiledPath),
 });
 

@@ -20,7 +20,8 @@ import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { createAnnouncer } from '../screen/announce.ts';
 import type { Leaving } from '../screen/bench-keys.ts';
-import { type Announce, type BenchStore, createBenchStore } from '../screen/bench-store.ts';
+import type { Announce, BenchStore } from '../screen/bench-state.ts';
+import { createBenchStore } from '../screen/bench-store.ts';
 import { keepSaving } from '../screen/keep-saving.ts';
 import type { LineSource } from '../screen/line-source.ts';
 import { runPlain } from '../screen/plain.ts';
@@ -91,7 +92,8 @@ function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): B
     speakIn,
     writeSheet: async (plan, out) => {
       const { saveSheet } = await import('./sheet.ts');
-      const written = saveSheet(plan, { out, forClass: false });
+      const units = unitsFor(store.get().settings.units);
+      const written = saveSheet(plan, { out, forClass: false, units });
       return written.ok ? written.value : written.fault;
     },
     saveElsewhere: (out) => {

@@ -9,7 +9,7 @@ import { isInstant } from './notation.ts';
 
 export const logFormat = 'slantwise-log';
 /** The version that is written; older ones are read. */
-export const logVersion = 1;
+const logVersion = 1;
 
 /** The first line of a log: what is being made, and the plan as it stood then. */
 export interface LogHeader {

@@ -36,7 +36,7 @@ export interface Mend {
   readonly shows: readonly Trace[];
 }
 
-export const applyMend = (bed: Bed, move: MendMove): Result<Bed, ReverseFault> =>
+const applyMend = (bed: Bed, move: MendMove): Result<Bed, ReverseFault> =>
   'undo' in move ? applyReverse(bed, move) : applyMove(bed, move);
 
 /** The bed after moves in order, or the first fault; the bed given is never changed. */

@@ -1,4 +1,4 @@
-/** All settings as one table: name, what it is when nobody has set it, what it may be, and what it means. */
+/** All settings as one table: name, what it is when nobody has set it, and what it may be. */
 
 import { say } from '../shared/say.ts';
 
@@ -15,7 +15,6 @@ export interface Settings {
   readonly pressWindowMs: number;
   readonly largeView: boolean;
   readonly ascii: boolean;
-  readonly reducedDetail: boolean;
 }
 
 /** One setting and its new value. */
@@ -28,7 +27,6 @@ export interface Setting<Value> {
   readonly check: (value: unknown) => boolean;
   /** What the value may be, for a sentence. */
   readonly allowed: () => string;
-  readonly meaning: () => string;
 }
 
 const oneOf = <Value extends string>(...values: readonly Value[]) => ({
@@ -50,39 +48,28 @@ const isPedals = (value: unknown): boolean =>
   Object.values(value).every((act) => pedalActs.some((one) => one === act));
 
 export const settingsTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
-  units: { default: 'cm', ...oneOf('cm', 'in'), meaning: () => say`lengths in centimetres or in inches` },
+  units: { default: 'cm', ...oneOf('cm', 'in') },
   language: {
     default: 'auto',
     check: (value) => typeof value === 'string' && /^(auto|[a-z]{2})$/.test(value),
     allowed: () => say`auto, or two letters such as en`,
-    meaning: () => say`the language of all sentences; auto follows the system`,
   },
-  bell: { default: false, ...yesOrNo, meaning: () => say`ring the terminal bell at each step` },
-  speech: { default: false, ...yesOrNo, meaning: () => say`speak each step aloud` },
-  caution: {
-    default: 'usual',
-    ...oneOf('low', 'usual', 'high'),
-    meaning: () => say`how long a step that must not be trodden past is there before a press counts`,
-  },
+  bell: { default: false, ...yesOrNo },
+  speech: { default: false, ...yesOrNo },
+  caution: { default: 'usual', ...oneOf('low', 'usual', 'high') },
   pedals: {
     default: {},
     check: isPedals,
     allowed: () => say`keys, each with one of ${pedalActs.join(', ')}`,
-    meaning: () => say`what the keys of foot switches do`,
   },
   pressWindowMs: {
     default: 100,
     check: (value) => Number.isInteger(value) && (value as number) >= 20 && (value as number) <= 1000,
     allowed: () => say`20 to 1000`,
-    meaning: () => say`milliseconds within which presses of one switch count as one`,
   },
-  largeView: {
-    default: false,
-    ...yesOrNo,
-    meaning: () => say`letters that can be read from across the room`,
-  },
-  ascii: { default: false, ...yesOrNo, meaning: () => say`draw with plain letters only` },
-  reducedDetail: { default: false, ...yesOrNo, meaning: () => say`show the next action and little else` },
+  largeView: { default: false, ...yesOrNo },
+  /** Drawings and large letters in plain letters only. */
+  ascii: { default: false, ...yesOrNo },
 };
 
 export type SettingName = keyof Settings;

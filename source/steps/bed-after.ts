@@ -70,7 +70,7 @@ export function bedAt(outline: Outline, moment: Moment): BedAfter {
 }
 
 /** A shaping move has just been made and no pass has followed. */
-export const isDoubled = ({ plan }: Outline, row: number): boolean =>
+const isDoubled = ({ plan }: Outline, row: number): boolean =>
   row > 0 && row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
 
 /** The bed before the pass of `row`, its shaping moves made; `threaded` once its own yarn is in the feeder. */

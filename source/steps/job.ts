@@ -64,6 +64,9 @@ export function stepAt(job: Job, number: number): Step {
   return { step: number, phase, ...body };
 }
 
+/** Main-yarn rows knitted when `done` steps are confirmed. */
+export const rowAt = (job: Job, done: number): number => (done === 0 ? 0 : stepAt(job, done).row);
+
 /** All steps in order, one at a time. */
 export function* allSteps(job: Job): Generator<Step> {
   for (let number = 1; number <= job.stepCount; number++) yield stepAt(job, number);

@@ -74,11 +74,11 @@ const sentences: readonly (readonly [Fault, string])[] = [
     '8 loops came off but 1 needle would take them: choose as many needles as loops.',
   ],
   [
-    { code: 'plan/bed-too-short', stitches: 40, usable: 1, greatestDepthCm: null, nearest: null },
+    { code: 'plan/bed-too-short', stitches: 40, usable: 1, nearest: null },
     'The bag is 40 stitches deep, but the bed has 1 needle within its margins, too few for any bag: take a longer bed, or narrower margins.',
   ],
   [
-    { code: 'plan/bed-too-short', stitches: 40, usable: 20, greatestDepthCm: 7.99, nearest: smaller },
+    { code: 'plan/bed-too-short', stitches: 40, usable: 20, nearest: smaller },
     'The bag is 40 stitches deep, but the bed has 20 needles within its margins: the nearest that can crawl is 19 stitches, 5.5 cm wide and 7.9 cm deep.',
   ],
   [

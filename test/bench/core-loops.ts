@@ -8,7 +8,7 @@ import { looksAt } from '../../source/session/locate/looks-of.ts';
 import { placeIndex } from '../../source/session/locate/place-index.ts';
 import type { Result } from '../../source/shared/result.ts';
 import { type Job, layOutJob, stepAt } from '../../source/steps/job.ts';
-import { longLog } from './long-log.ts';
+import { countedEvents, longLog } from './long-log.ts';
 
 /** `seconds` or `turns`: where instructions are counted one by one, everything is a hundred times slower and is kept small. */
 const [name = '', mode, amount = '1'] = process.argv.slice(2);
@@ -57,7 +57,7 @@ const steps = (stretch: (job: Job) => readonly [from: number, count: number]): R
   };
 };
 
-const logEvents = isCounted ? 500 : 5000;
+const logEvents = isCounted ? countedEvents : 5000;
 
 const loops: Readonly<Record<string, Prepare>> = {
   plan: () => {

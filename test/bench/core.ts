@@ -2,6 +2,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { bundleBare } from './bare-programs.ts';
 import { atLeast, type Figure } from './figure.ts';
+import { countedEvents } from './long-log.ts';
 
 const bundle = (): Promise<string> => bundleBare('core-loops', 'core-loops.ts');
 
@@ -45,7 +46,6 @@ export async function measureCore(seconds: number): Promise<readonly Figure[]> {
 }
 
 const usualTurns = { plan: 200, 'brief-to-job': 50, 'step-anywhere': 2000, fold: 2, locate: 100 };
-const eventsInTurn = 500;
 
 /**
  * Instructions of V8's interpreter, as valgrind counts them: what is compiled on the fly comes at other moments in every
@@ -61,7 +61,7 @@ export async function countInstructions(
   const script = await bundle();
   return Object.entries(turnsOf).map(([name, turns]) => {
     const [few, many] = [turns, 3 * turns].map((count) => instructions(script, name, count));
-    const each = name === 'fold' ? eventsInTurn : 1;
+    const each = name === 'fold' ? countedEvents : 1;
     const ours = ((many ?? 0) - (few ?? 0)) / (2 * turns * each);
     return { what: `instructions, ${name}`, unit: 'interpreted', ours, bare: null, target: null };
   });

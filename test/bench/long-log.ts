@@ -6,6 +6,9 @@ import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.
 
 export const briefPath = 'demo/token-pouch.json';
 
+/** Events of the log that is read where instructions are counted. */
+export const countedEvents = 500;
+
 /** The log of a bag whose first step was confirmed and taken back until there were so many events. */
 export function longLog(eventCount: number): string {
   const brief: unknown = JSON.parse(readFileSync(briefPath, 'utf8'));

@@ -1,47 +1,19 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
-import { type BenchStore, createBenchStore } from '../../source/screen/bench-store.ts';
-import type { Command } from '../../source/session/command.ts';
-import { type Session, startSession } from '../../source/session/session.ts';
-import { updateSession } from '../../source/session/update-session.ts';
-import { readSettings } from '../../source/settings/settings.ts';
+import type { BenchStore } from '../../source/screen/bench-state.ts';
+import { stripedBrief } from '../fixtures/striped-brief.ts';
+import { type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 /** An invented dice bag: 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
-const brief = {
-  name: 'Dice bag',
-  bed: { needles: 150, pitchMm: 6.5 },
-  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-  bag: { stitches: 46, rows: 64 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
-};
-const planned = jobOfBrief(brief);
-if (!planned.ok) throw new Error(planned.fault.code);
-const start = startSession(planned.value);
+const brief = stripedBrief(46, 64);
 
+let bench: MemoryBench;
 let store: BenchStore;
-let log: Command[];
-let session: Session;
 
 beforeEach(() => {
-  log = [];
-  session = start;
-  const record = (command: Command) => {
-    const after = updateSession(session, command);
-    if (after.ok) {
-      session = after.value;
-      log.push(command);
-    }
-    return after;
-  };
-  store = createBenchStore({ session, record, settings: readSettings({}).settings });
+  bench = openMemoryBench({ brief });
+  store = bench.store;
 });
 
 /** What is answered to the last of these lines. */
@@ -66,7 +38,7 @@ describe('finding the place', () => {
       'To go there type take 1, or go step 77.',
     ]);
     type('take');
-    expect(session.done).toBe(76);
+    expect(bench.done()).toBe(76);
   });
 
   it('asks one question at a time, adds the answers up, and passes by what cannot be told', () => {
@@ -107,10 +79,16 @@ describe('a slip', () => {
     type('take 2');
     expect(store.get().way?.steps).toHaveLength(2);
     type('next');
-    expect(session.done).toBe(80);
+    expect(bench.done()).toBe(80);
     type('');
-    expect(log.at(-1)).toEqual({ do: 'mend', slip: 'decrease-missing', move: 12, how: 'make-up', done: 81 });
-    expect(session.done).toBe(81);
+    expect(bench.commands.at(-1)).toEqual({
+      do: 'mend',
+      slip: 'decrease-missing',
+      move: 12,
+      how: 'make-up',
+      done: 81,
+    });
+    expect(bench.done()).toBe(81);
     expect(type('back').join(' ')).toMatch(/^Taken back: step 81 .* The mend is off the record/);
   });
 });
@@ -120,15 +98,11 @@ describe('the way back', () => {
     const lines = type('go step 82', 'rip row 25');
     expect(lines[0]).toBe('3 steps back, to 24 rows on the counter.');
     expect(lines.at(-1)).toBe('Type take to be guided back. Enter confirms each step, Left takes it back.');
-    expect(log).toEqual([{ do: 'jump', done: 81 }]);
+    expect(bench.commands).toEqual([{ do: 'jump', done: 81 }]);
     type('take', '', 'back', '', '', '');
-    expect(log.slice(1).map((command) => (command.do === 'rip-back' ? command.done : command.do))).toEqual([
-      80,
-      'take-back',
-      80,
-      79,
-      78,
-    ]);
+    expect(
+      bench.commands.slice(1).map((command) => (command.do === 'rip-back' ? command.done : command.do)),
+    ).toEqual([80, 'take-back', 80, 79, 78]);
     expect(store.get().way).toBeNull();
     expect(type('where')[1]).toMatch(/^Edges R16 and R61, 45 needles with loops. Carriage on the right/);
   });
@@ -136,7 +110,7 @@ describe('the way back', () => {
   it('can be left in the middle, with the place where the work is', () => {
     type('go step 82', 'rip row 20', 'take', 'next 2');
     expect(type('stop')[0]).toMatch(/^Left off/);
-    expect(session.done).toBe(79);
+    expect(bench.done()).toBe(79);
     expect(type('stop')[0]).toMatch(/^No way back/);
     expect(type('rip row 60')[0]).toMatch(/^Ripping back goes backwards/);
   });
@@ -154,7 +128,7 @@ describe('planning on from here', () => {
     expect(lines.length).toBeLessThanOrEqual(12);
     expect(type('take')[0]).toBe('Which one? Type take and a number from 1 to 6.');
     expect(type('take 3')[0]).toBe('Planned anew: 60 rows round, 12.5 cm wide and 17.7 cm deep.');
-    expect(log.at(-1)).toMatchObject({ do: 'replan', rows: 60, stitchMm: 4.7, rowMm: 3.5 });
+    expect(bench.commands.at(-1)).toMatchObject({ do: 'replan', rows: 60, stitchMm: 4.7, rowMm: 3.5 });
     expect(type('back').join(' ')).toMatch(/The plan is now: 64 rows round/);
     expect(type('redo').join(' ')).toMatch(/The plan is now: 60 rows round/);
   });
@@ -171,12 +145,12 @@ describe('planning on from here', () => {
     expect(type('replan weighed mint 2').join(' ')).toMatch(/mint is \d+ g short/);
     expect(type('replan weighed gold 2')[0]).toMatch(/^gold is not a yarn of this bag/);
     type('replan rows 60 colour mint to sand #d8c49a 190', 'take');
-    expect(session.job.plan.stripes.map(({ yarn }) => yarn).slice(11, 15)).toEqual([
-      'mint',
-      'plum',
-      'sand',
-      'plum',
-    ]);
+    expect(
+      store
+        .get()
+        .session.job.plan.stripes.map(({ yarn }) => yarn)
+        .slice(11, 15),
+    ).toEqual(['mint', 'plum', 'sand', 'plum']);
     type('go graft');
     expect(type('replan longer')[0]).toMatch(/settled/);
   });
@@ -191,13 +165,13 @@ describe('another bag like it', () => {
       'note mint is tight',
     );
     const header = { name: 'Dice bag', program: '', brief, figures: {}, startedAt: '' };
-    const again = jobOfBrief(briefLike(header, session));
+    const again = jobOfBrief(briefLike(header, store.get().session));
     if (!again.ok) throw new Error(again.fault.code);
-    const [one, other] = [again.value.plan, session.job.plan];
+    const [one, other] = [again.value.plan, store.get().session.job.plan];
     expect([one.rows, one.stitches]).toEqual([60, 46]);
     expect(one.stripes).toEqual(other.stripes);
     expect(one.size.widthCm).toBeCloseTo(other.size.widthCm, 9);
     expect(one.size.depthCm).toBeCloseTo(other.size.depthCm, 9);
-    expect(notesLike(session)).toEqual(['Last time, at step 76: mint is tight']);
+    expect(notesLike(store.get().session)).toEqual(['Last time, at step 76: mint is tight']);
   });
 });

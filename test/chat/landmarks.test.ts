@@ -5,6 +5,7 @@ import { doneBefore } from '../../source/steps/landmarks.ts';
 import { phases } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { stripedBrief } from '../fixtures/striped-brief.ts';
 
 const place = (outcome: ReturnType<typeof doneBefore>): number => (outcome.ok ? outcome.value : Number.NaN);
 
@@ -44,20 +45,7 @@ describe('a landmark', () => {
     ['step', 9999],
     ['step', 1.5],
   ] as const)('%s %d is not in a bag of 64 rows', (at, number) => {
-    const job = jobOf({
-      name: 'Dice bag',
-      bed: { needles: 150, pitchMm: 6.5 },
-      swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-      bag: { stitches: 46, rows: 64 },
-      yarns: {
-        plum: { colour: '#6b2d5c', metresPer100g: 190 },
-        mint: { colour: '#9fd8c2', metresPer100g: 190 },
-      },
-      stripes: [
-        { yarn: 'plum', rows: 2 },
-        { yarn: 'mint', rows: 2 },
-      ],
-    });
+    const job = jobOf(stripedBrief(46, 64));
     const outcome = doneBefore(job, { at, number });
     expect(outcome.ok ? null : outcome.fault.code).toBe('steps/no-such-place');
   });

@@ -51,7 +51,7 @@ describe('what is seen', () => {
 
   it.each([
     ['find left', /^Say carriage left, or left and the needle/],
-    ['find carriage', /^nothing is not one of left or right/],
+    ['find carriage', /^Something is missing: choose left or right/],
     ['find carriage up', /^up is not one of left or right/],
     ['find L1 L2 L3', /more than two edges/],
     ['find 37', /^37 of what\?/],

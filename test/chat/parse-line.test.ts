@@ -25,6 +25,8 @@ describe('a typed line', () => {
     ['weigh plum 2 0.8oz', weigh('plum 2', 0.8, 'oz')],
     ['go stripe 3', { kind: 'go', to: { at: 'stripe', number: 3 } }],
     ['go st 3', null],
+    ['go strip 3', { kind: 'go', to: { at: 'stripe', number: 3 } }],
+    ['go strip', { kind: 'go', to: { at: 'phase', phase: 'stripes' } }],
     ['go graft', { kind: 'go', to: { at: 'phase', phase: 'graft' } }],
     ['go closing row', { kind: 'go', to: { at: 'phase', phase: 'closing-row' } }],
     ['go cast', { kind: 'go', to: { at: 'phase', phase: 'cast-on' } }],
@@ -45,8 +47,8 @@ describe('a typed line', () => {
   it.each([
     ['nxet', 'chat/unknown-command', 'There is no command nxet. Did you mean next?'],
     ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],
-    ['next two', 'chat/not-a-count', 'two is not a whole number. For example: next 4.'],
-    ['next -1', 'chat/not-a-count', '-1 is not a whole number. For example: next 4.'],
+    ['next two', 'chat/not-a-count', 'two is not a whole number above 0. For example: next 4.'],
+    ['next -1', 'chat/not-a-count', '-1 is not a whole number above 0. For example: next 4.'],
     ['note', 'chat/needs-more', 'Something is missing. For example: note TEXT.'],
     ['weigh', 'chat/needs-more', 'Something is missing. For example: weigh plum 22 g.'],
     [
@@ -71,7 +73,7 @@ describe('a typed line', () => {
       'chat/which-edge',
       'Is L9 the left edge or the right? Type left L9, or right L9, or give both edges.',
     ],
-    ['take some', 'chat/not-a-count', 'some is not a whole number. For example: take 2.'],
+    ['take some', 'chat/not-a-count', 'some is not a whole number above 0. For example: take 2.'],
     ['rip', 'chat/needs-more', 'Something is missing. For example: rip stripe 3.'],
   ])('%j is answered with what to type instead', (line, code, sentence) => {
     const parsed = parseLine(line);

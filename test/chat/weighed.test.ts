@@ -6,7 +6,8 @@ import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
 import { reckon } from '../../source/journal/reckoning.ts';
 import { readRecording } from '../../source/journal/recording.ts';
-import { type BenchStore, createBenchStore } from '../../source/screen/bench-store.ts';
+import type { BenchStore } from '../../source/screen/bench-state.ts';
+import { createBenchStore } from '../../source/screen/bench-store.ts';
 import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
@@ -84,6 +85,10 @@ describe('weighing what is left', () => {
     expect(type('weigh gold 5')).toEqual(['gold is not a yarn of this bag: it has plum and mint.']);
     expect(type('weigh plum 61')).toEqual([
       'There were 60 g of plum before the work, so 61 g cannot be left: weigh it once more.',
+    ]);
+    type('units in');
+    expect(type('weigh plum 2.2')).toEqual([
+      'There were 2.12 oz of plum before the work, so 2.2 oz cannot be left: weigh it once more.',
     ]);
     expect(log).toEqual([]);
     expect(updateSession(session, { do: 'yarn-left', yarn: 'plum', grams: -1 })).toMatchObject({

@@ -1,9 +1,8 @@
-/** `slantwise plan` as it is run: JSON alone on standard output, settings and finished bags of the maker's own. */
+/** `slantwise plan` of the built program: JSON alone on standard output, settings and finished bags of the maker's own. */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { buildSync } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-plan-'));
@@ -11,22 +10,6 @@ const bare = join(folder, 'bare');
 const settled = join(folder, 'settled');
 
 beforeAll(() => {
-  buildSync({
-    entryPoints: ['source/cli.tsx'],
-    outdir: join(folder, 'program'),
-    outExtension: { '.js': '.mjs' },
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'node',
-    jsx: 'automatic',
-    define: { SLANTWISE_VERSION: '"test"' },
-    external: ['react-devtools-core'],
-    banner: {
-      js: "import { createRequire as _make } from 'node:module'; const require = _make(import.meta.url);",
-    },
-    logLevel: 'error',
-  });
   mkdirSync(join(settled, 'config/slantwise'), { recursive: true });
   mkdirSync(join(settled, 'data/slantwise/bags'), { recursive: true });
   writeFileSync(join(settled, 'config/slantwise/settings.json'), '{"units": "in"}');
@@ -37,7 +20,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Runs the program for a maker whose folders lie in `home`; on Linux their places are told by the environment. */
 function slantwise(home: string, ...args: readonly string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, 'program/cli.mjs'), ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', ...args], {
     encoding: 'utf8',
     env: {
       ...process.env,

@@ -47,6 +47,21 @@ it.each([
   expect(readAmounts(line).amounts.map(({ value, unit }) => [value, unit])).toEqual(amounts);
 });
 
+it.each([
+  ['-5 by 4 cm', '-5'],
+  ['14 by −18,5', '−18,5'],
+])('takes no amount below nothing: %j', (line, word) => {
+  expect(readSize(line, 'cm')).toEqual({
+    ok: false,
+    fault: { code: notUnderstood, question: 'size', word },
+  });
+  expect(readYarn(`plum ${line}`)).toMatchObject({ ok: false, fault: { code: notUnderstood, word } });
+});
+
+it('takes a dash between two numbers for what it is', () => {
+  expect(taken(readSize('14 - 18', 'cm'))).toEqual(taken(readSize('14-18', 'cm')));
+});
+
 describe('the size', () => {
   const cm = (widthCm: number, depthCm: number) => ({ widthCm, depthCm });
   it.each([

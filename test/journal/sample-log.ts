@@ -1,22 +1,10 @@
 /** Logs for tests, written by the same functions that the program writes with. The bags are invented. */
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { stripedBrief } from '../fixtures/striped-brief.ts';
 
 /** A bag of few steps: 8 stitches, 8 rows. */
-export const smallBrief = {
-  name: 'Card sleeve',
-  bed: { needles: 60, pitchMm: 6.5 },
-  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-  bag: { stitches: 8, rows: 8 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
-};
+export const smallBrief = { ...stripedBrief(8, 8, 60), name: 'Card sleeve' };
 
 export const startedAt = '2031-03-04T18:00:00.000Z';
 

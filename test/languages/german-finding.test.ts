@@ -8,50 +8,27 @@ import {
   formatRipStep,
 } from '../../source/chat/wording/finding.ts';
 import { german } from '../../source/languages/german.ts';
-import { createBenchStore } from '../../source/screen/bench-store.ts';
 import { diagnose } from '../../source/session/diagnose/diagnose.ts';
 import { type Slip, slips } from '../../source/session/diagnose/slip.ts';
 import { looksAt } from '../../source/session/locate/looks-of.ts';
 import { facts } from '../../source/session/locate/seen.ts';
 import { ripBack } from '../../source/session/rip-back/rip-back.ts';
-import { startSession } from '../../source/session/session.ts';
-import { updateSession } from '../../source/session/update-session.ts';
-import { readSettings } from '../../source/settings/settings.ts';
 import { speak } from '../../source/shared/say.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { stripedBrief } from '../fixtures/striped-brief.ts';
+import { openMemoryBench } from '../screen/bench-in-memory.ts';
+import { englishWord } from './english-word.ts';
 
 /** 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
-const job = jobOf({
-  name: 'Dice bag',
-  bed: { needles: 150, pitchMm: 6.5 },
-  swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6 },
-  bag: { stitches: 46, rows: 64 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
-});
-
-/** Short words that English cannot do without and German does not have. */
-const englishWord =
-  /\b(the|and|of|is|are|it|its|to|with|from|at|on|or|not|for|there|that|this|which|be|by|has|after|before|row|rows|left|right)\b/i;
+const brief = stripedBrief(46, 64);
+const job = jobOf(brief);
 
 beforeEach(() => speak(german));
 afterEach(() => speak(null));
 
 /** What is answered to these lines, one after the other, in a new session. */
 function type(...lines: readonly string[]): string {
-  let session = startSession(job);
-  const record = (command: Parameters<typeof updateSession>[1]) => {
-    const after = updateSession(session, command);
-    if (after.ok) session = after.value;
-    return after;
-  };
-  const store = createBenchStore({ session, record, settings: readSettings({}).settings });
+  const { store } = openMemoryBench({ brief });
   for (const line of lines) store.submit(line);
   const answers = store.get().lines.filter(({ tone }) => tone !== 'typed');
   return answers.map(({ text }) => text).join('\n');

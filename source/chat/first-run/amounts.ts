@@ -1,4 +1,5 @@
 /** Numbers with their units in a line that a maker types: `14 by 18 cm`, `40 stitches over 7 1/2 in`, `19,2`. */
+import { metresPerYard, mmPerInch } from '../../shared/units.ts';
 
 export type Unit = 'mm' | 'cm' | 'in' | 'm' | 'yd' | 'g' | 'oz' | 'stitches' | 'rows' | 'needles';
 
@@ -8,7 +9,7 @@ export interface Amount {
   readonly unit: Unit | null;
 }
 
-export interface Amounts {
+interface Amounts {
   readonly amounts: readonly Amount[];
   /** All that is neither a number nor a unit, in lower case. */
   readonly words: readonly string[];
@@ -37,7 +38,13 @@ export const unitOf = (word: string): Unit | null => units.get(word.toLowerCase(
 /** A whole or decimal number, either mark; a fraction may follow, or stand alone: `7 1/2`. */
 export const numberPattern = String.raw`\d+(?:\s+\d+\/\d+|\/\d+|[.,]\d+)?`;
 
-const token = new RegExp(String.raw`(${numberPattern})|(\p{L}+|["″]|[^\s\p{L}\d,;:.()×*&-]+)`, 'gu');
+/** An amount below nothing, which is none of ours; between two numbers the sign is a dash. */
+export const negative = /(?<=^|\s)[-−]\d[\d.,]*/u;
+
+const token = new RegExp(
+  String.raw`(${numberPattern})|(${negative.source}|\p{L}+|["″]|[^\s\p{L}\d,;:.()×*&-]+)`,
+  'gu',
+);
 
 export function readAmounts(line: string): Amounts {
   const amounts: Amount[] = [];
@@ -74,7 +81,7 @@ function simpleNumber(text: string): number {
   return under === undefined ? Number(over.replace(',', '.')) : Number(over) / Number(under);
 }
 
-const cmPer = { mm: 0.1, cm: 1, in: 2.54, m: 100, yd: 91.44 } as const;
+const cmPer = { mm: 0.1, cm: 1, in: mmPerInch / 10, m: 100, yd: metresPerYard * 100 };
 
 export const isLength = (unit: Unit | null): unit is keyof typeof cmPer => unit !== null && unit in cmPer;
 

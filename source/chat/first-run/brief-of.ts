@@ -37,7 +37,7 @@ const yarnNamed = (name: string): YarnAnswer => ({ name, colour: null, metresPer
 export const swatchOf = ({ swatch, bed }: Values): MeasuredSwatch => swatch ?? usualSwatch(bed.pitchMm);
 
 /** Yarns in the order of their stripes, with nothing left open but what nobody weighed. */
-export function yarnsOf(
+function yarnsOf(
   values: Values,
 ): readonly (YarnAnswer & { readonly colour: string; readonly metresPer100g: number })[] {
   const { first, second } = values;

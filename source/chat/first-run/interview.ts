@@ -126,7 +126,7 @@ function back(interview: Interview): Result<Update, InterviewFault> {
 }
 
 /** The word of the trade that the question is about. */
-export const termAt = ({ at }: Interview): string => (at === 'plan' ? 'plan' : questions[at].term);
+const termAt = ({ at }: Interview): string => (at === 'plan' ? 'plan' : questions[at].term);
 
 function takeUnits(interview: Interview, word: string): Result<Update, InterviewFault> {
   if (word !== 'cm' && word !== 'in') return fail({ code: 'first-run/not-units', word });

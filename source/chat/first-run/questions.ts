@@ -10,8 +10,7 @@ import { readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { nameIn, readSecondYarn, readYarn } from './read-yarn.ts';
 
-export interface Question<Value> {
-  readonly id: QuestionId;
+interface Question<Value> {
   /** Names besides its own by which `change` finds it. */
   readonly aliases: readonly string[];
   /** The word to explain when nothing else is named, as the glossary has it. */
@@ -20,13 +19,13 @@ export interface Question<Value> {
 }
 
 export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = {
-  name: { id: 'name', aliases: ['title'], term: 'brief', read: (line) => succeed(nameIn(line)) },
-  size: { id: 'size', aliases: ['bag', 'contents', 'girth'], term: 'girth', read: readSize },
-  bed: { id: 'bed', aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },
-  swatch: { id: 'swatch', aliases: ['gauge'], term: 'swatch', read: readSwatch },
-  first: { id: 'first', aliases: ['yarn'], term: 'metres', read: readYarn },
-  second: { id: 'second', aliases: [], term: 'stripe', read: readSecondYarn },
-  stripes: { id: 'stripes', aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
+  name: { aliases: ['title'], term: 'brief', read: (line) => succeed(nameIn(line)) },
+  size: { aliases: ['bag', 'contents', 'girth'], term: 'girth', read: readSize },
+  bed: { aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },
+  swatch: { aliases: ['gauge'], term: 'swatch', read: readSwatch },
+  first: { aliases: ['yarn'], term: 'metres', read: readYarn },
+  second: { aliases: [], term: 'stripe', read: readSecondYarn },
+  stripes: { aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
 };
 
 const read = <Id extends QuestionId>(id: Id, { line, length }: Given): Result<Values[Id], AnswerFault> =>

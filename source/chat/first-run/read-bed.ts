@@ -5,16 +5,16 @@ import type { AnswerFault, Values } from './answers.ts';
 
 type Bed = Values['bed'];
 
+export const standardBed: Bed = { needles: 200, pitchMm: 4.5 };
+
 const usualBeds: readonly (Bed & { readonly names: readonly string[] })[] = [
   { names: ['fine', 'fein'], needles: 250, pitchMm: 3.6 },
-  { names: ['standard'], needles: 200, pitchMm: 4.5 },
+  { names: ['standard'], ...standardBed },
   { names: ['mid', 'medium', 'mittel'], needles: 150, pitchMm: 6.5 },
   { names: [], needles: 140, pitchMm: 7 },
   { names: [], needles: 100, pitchMm: 8 },
   { names: ['bulky', 'chunky', 'grob'], needles: 112, pitchMm: 9 },
 ];
-
-export const standardBed: Bed = { needles: 200, pitchMm: 4.5 };
 
 const beside = [
   'by',

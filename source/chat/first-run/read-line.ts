@@ -15,9 +15,13 @@ type Alone = 'back' | 'answers' | 'help' | 'practice' | 'leave';
 const alone: ReadonlyMap<string, Alone> = new Map([
   ['back', 'back'],
   ['undo', 'back'],
+  ['zurück', 'back'],
   ['answers', 'answers'],
   ['change', 'answers'],
   ['help', 'help'],
+  ['hilfe', 'help'],
+  // What is asked for is being done.
+  ['new', 'help'],
   ['practice', 'practice'],
   ['practise', 'practice'],
   ['quit', 'leave'],

@@ -48,10 +48,8 @@ function measured(typed: readonly Amount[], length: Length): MeasuredSwatch | nu
   const rows = amounts.findIndex(({ unit }) => unit === 'rows');
   const lengths = amounts.filter(({ unit }) => isLength(unit) || unit === null);
   if (stitches < 0 || rows < 0 || lengths.length !== amounts.length - 2) return null;
-  const typedUnit = lengths.find(({ unit }) => isLength(unit))?.unit ?? length;
-  const cm = lengths.map(({ value, unit }) =>
-    toCm(value, isLength(unit) ? unit : isLength(typedUnit) ? typedUnit : length),
-  );
+  const typedUnit = lengths.map(({ unit }) => unit).find((unit) => isLength(unit)) ?? length;
+  const cm = lengths.map(({ value, unit }) => toCm(value, isLength(unit) ? unit : typedUnit));
   const usualCm = length === 'cm' ? 10 : toCm(4, 'in');
   const [one = usualCm, other = one, more] = stitches < rows ? cm : cm.toReversed();
   return more === undefined

@@ -1,7 +1,7 @@
 /** A yarn: its name, and what is known of it in any order behind it: `plum #6b2d5c 190 m per 100 g 60 g`. */
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { gramsPerOunce, metresPerYard } from '../../shared/units.ts';
-import { numberIn, numberPattern, unitOf } from './amounts.ts';
+import { negative, numberIn, numberPattern, unitOf } from './amounts.ts';
 import type { AnswerFault, YarnAnswer } from './answers.ts';
 
 const colour = /(?<=^|\s)#(\S*?)(?=[,;]?(?:\s|$))/;
@@ -17,6 +17,8 @@ const weight = new RegExp(String.raw`(?<![\p{L}\p{N}])(${numberPattern})\s*(${he
 const none = ['none', 'no', 'keins', 'keines', 'kein', 'keine', 'nein'];
 
 export function readYarn(line: string): Result<YarnAnswer, AnswerFault> {
+  const below = negative.exec(line)?.[0];
+  if (below !== undefined) return fail({ code: 'first-run/not-understood', question: 'first', word: below });
   const withoutColour = line.replace(colour, ' ');
   const withoutLength = withoutColour.replace(length, ' ');
   const name = nameIn(withoutLength.replace(weight, ' '));

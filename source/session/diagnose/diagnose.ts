@@ -11,7 +11,7 @@ import { swappedSides, wrongSide } from './suspect-side.ts';
 import { wrongColour, wrongFeeder } from './suspect-yarn.ts';
 
 /** More explanations than this help nobody. */
-export const diagnosesShown = 6;
+const diagnosesShown = 6;
 
 /** Places tried for one slip: those nearest to where the program thinks the work is. */
 const placesTried = 24;

@@ -4,9 +4,8 @@
  */
 import type { Bed } from '../../bed/bed.ts';
 import { reverseOf } from '../../bed/reverse-of.ts';
-import type { Job } from '../../steps/job.ts';
+import { type Job, rowAt } from '../../steps/job.ts';
 import { applyMends, type Mend, type MendStep } from '../mend.ts';
-import { rowAt } from '../rip-back/rip-back.ts';
 import { due, handSteps } from './hands.ts';
 import { makeUp } from './mend-make-up.ts';
 import type { ShapingSlip } from './slip.ts';

@@ -2,11 +2,10 @@
 import type { Bed } from '../../bed/bed.ts';
 import type { BedMove } from '../../bed/move.ts';
 import type { Side } from '../../bed/side.ts';
-import { type Job, stepAt } from '../../steps/job.ts';
+import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import { doneBeforeRow } from '../../steps/landmarks.ts';
 import type { Mend, MendStep } from '../mend.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
-import { rowAt } from '../rip-back/rip-back.ts';
 import { extendRun, followPlan, type Run, startRun } from './slipped-run.ts';
 import { undoSteps } from './undo-steps.ts';
 

@@ -31,7 +31,7 @@ export type Finding =
     }
   | { readonly found: 'none' };
 
-export const placesShown = 12;
+const placesShown = 12;
 
 /** Where the work must be. Facts that the maker `cannotTell` are not asked for. */
 export function locate(job: Job, seen: Seen, cannotTell: readonly Fact[] = []): Result<Finding, SeenFault> {

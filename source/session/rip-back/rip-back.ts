@@ -7,7 +7,7 @@ import type { Bed } from '../../bed/bed.ts';
 import type { ReverseMove } from '../../bed/reverse-move.ts';
 import { reverseOf } from '../../bed/reverse-of.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { type Job, stepAt } from '../../steps/job.ts';
+import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
 import { afterMoves, bedAtPlace } from './bed-at-place.ts';
 import { type Irreversible, irreversibleOf } from './irreversible.ts';
@@ -37,9 +37,6 @@ export interface RipBack {
 export type RipBackFault =
   | { readonly code: 'rip-back/no-such-place'; readonly done: number; readonly stepCount: number }
   | { readonly code: 'rip-back/not-behind'; readonly fromDone: number; readonly toDone: number };
-
-/** Main-yarn rows knitted when `done` steps are confirmed. */
-export const rowAt = (job: Job, done: number): number => (done === 0 ? 0 : stepAt(job, done).row);
 
 /** The way from `fromDone` confirmed steps back to `toDone`; steps that leave nothing to undo are passed over. */
 export function ripBack(job: Job, fromDone: number, toDone: number): Result<RipBack, RipBackFault> {
@@ -76,7 +73,7 @@ function wayBack(job: Job, fromDone: number, toDone: number): readonly RipStep[]
 }
 
 /** What takes back all of a step's moves, when it was done on `bed`. */
-export function takingBack(bed: Bed, { moves }: Pick<Step, 'moves'>): readonly ReverseMove[] {
+function takingBack(bed: Bed, { moves }: Pick<Step, 'moves'>): readonly ReverseMove[] {
   const back: ReverseMove[] = [];
   let now = bed;
   for (const move of moves) {

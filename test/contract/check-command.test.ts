@@ -1,0 +1,44 @@
+/** `slantwise check` on logs that are sound, cut off, and damaged: exit status, and what is said. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+
+const folder = mkdtempSync(join(tmpdir(), 'slantwise-check-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const log = readFileSync('demo/token-pouch.jsonl');
+const lineCount = log.toString().split('\n').length - 1;
+
+function check(name: string, bytes: Uint8Array) {
+  const path = join(folder, name);
+  writeFileSync(path, bytes);
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', 'check', path, '--json'], {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+  });
+  return { status, tally: stdout === '' ? null : JSON.parse(stdout), stderr };
+}
+
+describe('check', () => {
+  it('is content with a sound log', () => {
+    const { status, tally, stderr } = check('sound.jsonl', log);
+    expect([status, tally.events, tally.finished, stderr]).toEqual([0, lineCount - 1, true, '']);
+  });
+
+  it('names a last line that was cut off, and counts what is sound', () => {
+    const { status, tally, stderr } = check('cut.jsonl', log.subarray(0, -9));
+    expect([status, tally.events]).toEqual([1, lineCount - 2]);
+    expect(stderr).toContain(`Line ${lineCount}, the last, was cut off`);
+  });
+
+  it('names a damaged line, and saves what is sound', () => {
+    const lines = log.toString().split('\n');
+    const { status, tally, stderr } = check('damaged.jsonl', Buffer.from(lines.toSpliced(9, 1).join('\n')));
+    expect([status, tally]).toEqual([1, null]);
+    expect(stderr).toMatch(/Line 10 .*The sound part is saved as/);
+    const saved = readdirSync(folder).find((name) => /^damaged.*sound/.test(name)) ?? '';
+    expect(readFileSync(join(folder, saved), 'utf8').split('\n')).toHaveLength(10);
+  });
+});
