@@ -3,6 +3,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { type BedMap, bedMapOf, type SeatingOnBed } from '../geometry/bed-map.ts';
 import { type Drawing, element, lineFrom, palette, textAt } from './element.ts';
+import { centreWithin } from './text-width.ts';
 
 const side = 9;
 const laneMm = 11;
@@ -15,7 +16,7 @@ export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number })
   const leftOf = (place: number): number => side + place * needleMm;
   const shown = map.seatings.slice(0, room.lanes);
   const more = map.seatings.length - shown.length;
-  const lanes = shown.map((seating, i) => lane(seating, scaleMm + i * laneMm, leftOf));
+  const lanes = shown.map((seating, i) => lane(seating, scaleMm + i * laneMm, leftOf, room.widthMm));
   const bottom = scaleMm + shown.length * laneMm;
   return {
     widthMm: room.widthMm,
@@ -85,6 +86,7 @@ function lane(
   { fromRow, throughRow, hung, last }: SeatingOnBed,
   top: number,
   leftOf: (place: number) => number,
+  widthMm: number,
 ): string {
   const bar = (from: number, through: number, y: number, fill: string): string =>
     element('rect', {
@@ -106,7 +108,9 @@ function lane(
     row: string,
   ): string => {
     const [from, to] = [leftOf(left), leftOf(right + 1)];
-    const middle = textAt([(from + to) / 2, y + 1.95], row, { anchor: 'middle', size: 2.2 });
+    const size = 2.2;
+    const x = centreWithin((from + to) / 2, row, size, widthMm);
+    const middle = textAt([x, y + 1.95], row, { anchor: 'middle', size });
     return middle + outerName(from, leftName, 'left', y) + outerName(to, rightName, 'right', y);
   };
   const sweep = element('polygon', {

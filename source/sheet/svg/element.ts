@@ -40,9 +40,12 @@ interface TextStyle {
   readonly turn?: number;
 }
 
+/** Height of a text where no other is given. */
+export const usualTextMm = 2.6;
+
 /** One line of text whose baseline starts, is centred or ends at a point. */
 export function textAt([x, y]: Point, text: string, style: TextStyle = {}): string {
-  const { size = 2.6, anchor = 'start', colour = palette.ink, weight, turn } = style;
+  const { size = usualTextMm, anchor = 'start', colour = palette.ink, weight, turn } = style;
   const attributes = {
     x,
     y,

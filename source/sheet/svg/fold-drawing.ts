@@ -3,8 +3,18 @@ import { say } from '../../shared/say.ts';
 import { markYarns } from '../colour/shades.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
-import { type Drawing, element, lineFrom, palette, pointList, round, textAt } from './element.ts';
+import {
+  type Drawing,
+  element,
+  lineFrom,
+  palette,
+  pointList,
+  round,
+  textAt,
+  usualTextMm,
+} from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
+import { textWidth } from './text-width.ts';
 
 const margin = { side: 4, top: 5, bottom: 5 };
 const gapMm = 16;
@@ -27,8 +37,10 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
   const leanHalf = ((band.mirrored ? -1 : 1) * band.leanMm * scale) / 2;
   const [onStrip, onBag] = [at(margin.side), at(bagLeft)];
   const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
+  const bagHalf = (band.widthMm * scale) / 2;
   return {
-    widthMm: bagLeft + band.widthMm * scale + margin.side,
+    // The name of its edge may be wider than a small bag.
+    widthMm: bagLeft + bagHalf + Math.max(bagHalf + margin.side, textWidth(say`mouth`, usualTextMm) / 2),
     heightMm: height + margin.top + margin.bottom,
     title: say`How the strip folds into the bag: its last edge A meets its first edge B`,
     body: [
@@ -50,8 +62,8 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
       textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], say`bottom`, {
         anchor: 'middle',
       }),
-      textAt([bagLeft + (band.widthMm * scale) / 2, margin.top - 1.3], say`mouth`, { anchor: 'middle' }),
-      textAt([bagLeft + (band.widthMm * scale) / 2, bottom + 3.4], say`seam`, { anchor: 'middle' }),
+      textAt([bagLeft + bagHalf, margin.top - 1.3], say`mouth`, { anchor: 'middle' }),
+      textAt([bagLeft + bagHalf, bottom + 3.4], say`seam`, { anchor: 'middle' }),
     ].join(''),
   };
 }
