@@ -11,6 +11,7 @@ export default defineConfig({
     // With CI set, Ink draws nothing until it exits.
     env: { CI: 'false' },
     maxWorkers: 2,
+    setupFiles: ['test/tools/same-bags.ts'],
     projects: [
       { extends: true, test: { name: 'timed', include: [timed], retry: 2 } },
       // Never tried again: a law that fails for one bag in a thousand is broken.
