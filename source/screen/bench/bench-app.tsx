@@ -6,9 +6,9 @@ import { unitsFor } from '../../shared/units.ts';
 import type { BenchKeys } from '../bench-keys.ts';
 import type { BenchStore } from '../bench-state.ts';
 import type { FieldStream } from '../keys/field-stream.ts';
-import { LineField } from '../keys/line-field.tsx';
 import { Bench } from './bench.tsx';
 import { LargeView, largeViewRows } from './large-view.tsx';
+import { PromptRows } from './prompt-rows.tsx';
 import { TranscriptLine } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
 import { Wrapped, wrappedRows } from './wrapped.tsx';
@@ -65,15 +65,7 @@ export function BenchApp({ store, keys, field }: Props) {
           <Bench view={view} columns={columns} rows={rows} room={room} />
         )}
         {trouble === null ? null : <Wrapped color="yellow" text={`! ${trouble}`} width={columns} />}
-        <Text dimColor wrap="truncate-end">
-          {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
-        </Text>
-        <Box>
-          <Box flexShrink={0} width={2}>
-            <Text bold>{'> '}</Text>
-          </Box>
-          <LineField line={prompt.line} field={field} placeholder={placeholder(view.finished, columns)} />
-        </Box>
+        <PromptRows prompt={prompt} field={field} placeholder={placeholder(view.finished, columns)} />
       </Box>
     </>
   );

@@ -3,11 +3,11 @@ import { useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
 import { say } from '../../shared/say.ts';
 import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
+import { PromptRows } from '../bench/prompt-rows.tsx';
 import { TranscriptLine } from '../bench/transcript-line.tsx';
 import { useShownFrom, useWindowSize } from '../bench/use-window-size.ts';
 import { Fitting, wrappedRows } from '../bench/wrapped.tsx';
 import type { FieldStream } from '../keys/field-stream.ts';
-import { LineField } from '../keys/line-field.tsx';
 import type { QuestionKeys } from './question-keys.ts';
 import type { QuestionStore } from './question-store.ts';
 
@@ -60,15 +60,7 @@ export function QuestionsApp({ store, keys, field }: Props) {
             <Fitting text={enter} width={width} whole={isWhole} />
           </LabelledRow>
         )}
-        <Text dimColor wrap="truncate-end">
-          {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
-        </Text>
-        <Box>
-          <Box flexShrink={0} width={2}>
-            <Text bold>{'> '}</Text>
-          </Box>
-          <LineField line={prompt.line} field={field} placeholder={also.slice(0, columns - 3)} />
-        </Box>
+        <PromptRows prompt={prompt} field={field} placeholder={also.slice(0, columns - 3)} />
       </Box>
     </>
   );
