@@ -11,7 +11,9 @@ import { smallBrief } from '../journal/sample-log.ts';
 const made: string[] = [];
 
 afterEach(() => {
-  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true });
+  // A thread that a stalled disk let go may still be writing there.
+  for (const folder of made.splice(0))
+    rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 20 });
 });
 
 /** An empty folder that is gone after the test. */
