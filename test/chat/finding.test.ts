@@ -3,7 +3,7 @@ import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
 import type { BenchStore } from '../../source/screen/bench-state.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
-import { type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
+import { answersTo, type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 /** An invented dice bag: 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
 const brief = stripedBrief(46, 64);
@@ -17,18 +17,8 @@ beforeEach(() => {
 });
 
 /** What is answered to the last of these lines. */
-function type(...lines: readonly string[]): readonly string[] {
-  let before = 0;
-  for (const line of lines) {
-    before = store.get().lines.length;
-    store.submit(line);
-  }
-  return store
-    .get()
-    .lines.slice(before)
-    .filter(({ tone }) => tone !== 'typed')
-    .map(({ text }) => text);
-}
+const type = (...lines: readonly string[]): readonly string[] =>
+  lines.map((line) => answersTo(store, line)).at(-1) ?? [];
 
 describe('finding the place', () => {
   it('says that it is here, or where else, and how to go there', () => {

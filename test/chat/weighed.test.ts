@@ -14,6 +14,7 @@ import { updateSession } from '../../source/session/update-session.ts';
 import { readSettings } from '../../source/settings/settings.ts';
 import { metric } from '../../source/shared/units.ts';
 import { smallBrief, startedAt, writeLog } from '../journal/sample-log.ts';
+import { answersTo } from '../screen/bench-in-memory.ts';
 
 /** 60 g of plum are there; mint was not weighed. */
 const brief = {
@@ -43,16 +44,7 @@ beforeEach(() => {
   store = createBenchStore({ session, record, settings: readSettings({}).settings });
 });
 
-/** What is answered to a line. */
-function type(line: string): readonly string[] {
-  const before = store.get().lines.length;
-  store.submit(line);
-  return store
-    .get()
-    .lines.slice(before)
-    .filter(({ tone }) => tone !== 'typed')
-    .map(({ text }) => text);
-}
+const type = (line: string): readonly string[] => answersTo(store, line);
 
 describe('weighing what is left', () => {
   it('is kept in the log, and says what was used where that is known', () => {

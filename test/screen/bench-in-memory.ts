@@ -92,3 +92,14 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
         .join('\n'),
   };
 }
+
+/** What a bench answers to a typed line. */
+export function answersTo(store: BenchStore, line: string): readonly string[] {
+  const before = store.get().lines.length;
+  store.submit(line);
+  return store
+    .get()
+    .lines.slice(before)
+    .filter(({ tone }) => tone !== 'typed')
+    .map(({ text }) => text);
+}

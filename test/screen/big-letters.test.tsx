@@ -1,15 +1,12 @@
 /** The large view on a terminal emulator: letters that can be made out, nothing cut off, never as high as the window. */
-import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
-import { benchView } from '../../source/chat/view.ts';
 import { german } from '../../source/languages/german.ts';
 import { bigHeight, bigLetters } from '../../source/screen/bench/big-letters.ts';
 import { LargeView } from '../../source/screen/bench/large-view.tsx';
 import { wrappedRows } from '../../source/screen/bench/wrapped.tsx';
-import { startSession } from '../../source/session/session.ts';
 import { speak } from '../../source/shared/say.ts';
-import { jobOf } from '../fixtures/plan-of.ts';
 import { mountScreen, type Screen } from '../terminal/rig/in-process.tsx';
+import { stepsOfAllKinds } from './steps-of-all-kinds.ts';
 
 describe('big letters', () => {
   const all = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÜ0123456789/- '];
@@ -54,12 +51,6 @@ describe('the large view', () => {
     screen?.unmount();
     speak(null);
   });
-
-  const job = jobOf(readFileSync('demo/rulebook-bag.json', 'utf8'));
-  const stepsOfAllKinds = () =>
-    Array.from({ length: job.stepCount }, (_, done) => ({ ...startSession(job), done }))
-      .map((session) => benchView(session))
-      .filter((view, place, views) => views.findIndex(({ shout }) => shout === view.shout) === place);
 
   it.each([
     ['English', null, 80, 24],

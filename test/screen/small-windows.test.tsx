@@ -1,25 +1,16 @@
 /** The bench in windows of all sizes: the instruction and its caution whole, and never as high as the window. */
-import { readFileSync } from 'node:fs';
 import { afterEach, expect, it } from 'vitest';
-import { benchView } from '../../source/chat/view.ts';
 import { german } from '../../source/languages/german.ts';
 import { Bench } from '../../source/screen/bench/bench.tsx';
-import { startSession } from '../../source/session/session.ts';
 import { speak } from '../../source/shared/say.ts';
-import { jobOf } from '../fixtures/plan-of.ts';
 import { mountScreen, type Screen } from '../terminal/rig/in-process.tsx';
+import { stepsOfAllKinds } from './steps-of-all-kinds.ts';
 
 let screen: Screen | null = null;
 afterEach(() => {
   screen?.unmount();
   speak(null);
 });
-
-const job = jobOf(readFileSync('demo/rulebook-bag.json', 'utf8'));
-const stepsOfAllKinds = () =>
-  Array.from({ length: job.stepCount }, (_, done) => ({ ...startSession(job), done }))
-    .map((session) => benchView(session))
-    .filter((view, place, views) => views.findIndex(({ shout }) => shout === view.shout) === place);
 
 const sizes = [
   [40, 12],
