@@ -23,6 +23,7 @@ await build({
     program,
     'journal-worker': 'source/files/journal-worker.ts',
     german: 'source/languages/german.ts',
+    'german-words': 'source/wording/german.ts',
   },
   outdir: fresh,
   format: 'cjs',

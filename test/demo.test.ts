@@ -19,7 +19,7 @@ describe('what comes in demo/', () => {
 
   it('shows a bag that needs a re-seat, one of three colours that crawls right, and a small one', () => {
     const plan = (name: string) => planOf(readFileSync(`demo/${name}.json`, 'utf8'));
-    expect(plan('rulebook-bag').seatings.length).toBeGreaterThan(1);
+    expect(plan('rulebook-bag').hangings.length).toBeGreaterThan(1);
     expect(plan('card-box-bag').brief).toMatchObject({ crawl: 'right' });
     expect(new Set(plan('card-box-bag').stripes.map((stripe) => stripe.yarn)).size).toBe(3);
     expect(plan('token-pouch').rows).toBeLessThan(20);

@@ -13,6 +13,7 @@ const layers = [
   ['session'],
   ['journal'],
   ['settings'],
+  ['wording'],
   ['chat', 'sheet'],
   ['files', 'screen'],
   ['cli'],

@@ -1,8 +1,8 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
 import { formatNeedle } from '../bed/needles.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
+import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
-import { edgesAt, type Seating, shapingsBefore } from '../planning/seatings.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { classesOfGauge, stitchesPer4In } from '../planning/yarn-class.ts';
 import { formatWarning } from './wording/warnings.ts';
@@ -28,7 +28,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     neighbours: plan.neighbours,
     bed: {
       needlesUsed: plan.needlesUsed,
-      seatings: plan.seatings.map((seating) => seatingJson(plan, seating)),
+      hangings: plan.hangings.map((hanging) => hangingJson(plan, hanging)),
     },
     yarn: plan.yarn,
     loopLengthMm: gauge.loopLengthMm,
@@ -45,11 +45,11 @@ export function planJson(plan: Plan): Record<string, unknown> {
   };
 }
 
-function seatingJson({ brief }: Plan, seating: Seating): Record<string, unknown> {
+function hangingJson({ brief }: Plan, hanging: Hanging): Record<string, unknown> {
   const { bed, crawl, shapeEveryRows } = brief;
-  const { fromRow, throughRow } = seating;
-  const first = edgesAt(seating, shapingsBefore(fromRow, shapeEveryRows), crawl);
-  const last = edgesAt(seating, shapingsBefore(throughRow, shapeEveryRows), crawl);
+  const { fromRow, throughRow } = hanging;
+  const first = edgesAt(hanging, shapingsBefore(fromRow, shapeEveryRows), crawl);
+  const last = edgesAt(hanging, shapingsBefore(throughRow, shapeEveryRows), crawl);
   return {
     fromRow,
     throughRow,

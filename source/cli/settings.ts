@@ -3,6 +3,8 @@ import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import { languageChoices, loadLanguage, wantedLanguage } from '../languages/languages.ts';
 import { speak } from '../shared/say.ts';
+import { speakNow } from '../wording/current.ts';
+import { loadWords } from '../wording/language.ts';
 import { complain } from './outcome.ts';
 
 /** JSON is the same for everybody, so its language is left English. */
@@ -13,8 +15,11 @@ export async function settle(json: boolean): Promise<LoadedSettings> {
 }
 
 /** From here on all is said in the language that this setting asks for. */
-export const speakIn = async (setting: string): Promise<void> =>
-  speak(await loadLanguage(wantedLanguage(setting, process.env)));
+export async function speakIn(setting: string): Promise<void> {
+  const code = wantedLanguage(setting, process.env);
+  speak(await loadLanguage(code));
+  speakNow(await loadWords(code));
+}
 
 /** Says on standard error what is wrong with the settings. The words for it are loaded only where something is. */
 export async function complainOfSettings(loaded: LoadedSettings): Promise<void> {

@@ -9,15 +9,15 @@ export type PlanFigures = {
   readonly stepCount: number;
   readonly phaseStarts: readonly number[];
   /** Rows and edge needles of each stay on the bed, as `fromRow`, `throughRow`, `hungLeft`, `hungRight`. */
-  readonly seatings: readonly (readonly [number, number, number, number])[];
+  readonly hangings: readonly (readonly [number, number, number, number])[];
 };
 
 export function figuresOf({ plan, stepCount, phaseStarts }: Job): PlanFigures {
   const { stitches, rows, shapings, needlesUsed } = plan;
-  const seatings = plan.seatings.map(
+  const hangings = plan.hangings.map(
     ({ fromRow, throughRow, hungLeft, hungRight }) => [fromRow, throughRow, hungLeft, hungRight] as const,
   );
-  return { stitches, rows, shapings, needlesUsed, stepCount, phaseStarts, seatings };
+  return { stitches, rows, shapings, needlesUsed, stepCount, phaseStarts, hangings };
 }
 
 /** The first figure that is not as recorded. Figures that the log does not have are not compared. */

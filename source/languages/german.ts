@@ -17,7 +17,7 @@ const sideWord = (side: string): string => `${sideStem(side)}s`;
 const stateWords: Readonly<Record<string, string>> = {
   'dry-relaxed': 'trocken ausgeruht',
   'wet-relaxed': 'nass ausgeruht',
-  'fully relaxed': 'ganz ausgeruht',
+  'fully-relaxed': 'ganz ausgeruht',
 };
 const stateWord = (state: string): string => stateWords[state] ?? state;
 const insideWord = (where: string): string => (where === 'inside' ? 'innen' : 'außen');
@@ -1750,7 +1750,7 @@ export const german: Language = {
     'home side, home': 'Ausgangsseite',
     'The side on which the carriage waits between stripes. With home on the trailing side, the strands between stripes end up hidden in the bottom seam.':
       'Die Seite, auf der der Schlitten zwischen den Streifen wartet. Liegt sie am Abnahmerand, verschwinden die Fäden zwischen den Streifen in der Bodennaht.',
-    're-seat, seating, scrap off, hang again': 'Umsetzen, neu einhängen, wieder einhängen',
+    're-seat, hanging, scrap off, hang again': 'Umsetzen, neu einhängen, wieder einhängen',
     'dropped stitch, drop, ladder, latch tool': 'gefallene Masche, Laufmasche, Fallmasche, Zungennadel',
     'A stitch that has slipped off its needle and runs down, leaving a ladder of bare strands. A latch tool, a hook with a handle, catches it up again.':
       'Eine Masche, die von der Nadel gerutscht ist und läuft; zurück bleibt eine Leiter aus blanken Fäden. Mit der Zungennadel, einem Haken mit Griff, holst du sie wieder hoch.',
@@ -1775,7 +1775,7 @@ export const german: Language = {
     'pitch, needle pitch': 'Nadelabstand, Teilung',
     'How far apart the needles are, from middle to middle, in mm. Measure from the first needle to the eleventh and divide by ten.':
       'Wie weit die Nadeln auseinander stehen, von Mitte zu Mitte, in mm. Miss von der ersten Nadel bis zur elften und teile durch zehn.',
-    'relaxed state, relaxed, state, dry-relaxed, wet-relaxed, fully relaxed':
+    'relaxed state, relaxed, state, dry-relaxed, wet-relaxed, fully-relaxed':
       'ausgeruht, Zustand, trocken ausgeruht, nass ausgeruht, ganz ausgeruht, Ruhezustand',
     'How the swatch rested before it was measured. Dry-relaxed: as it came off. Wet-relaxed: soaked and dried flat. Fully relaxed: washed and tumbled.':
       'Wie die Maschenprobe vor dem Messen geruht hat. Trocken: wie sie von den Nadeln kam. Nass: eingeweicht und flach getrocknet. Ganz: gewaschen und im Trockner.',
@@ -2013,7 +2013,7 @@ export const german: Language = {
       'Auf den Nadeln ist das Gestrick gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
     'stitch width = width / stitches; row height = height / rows':
       'Maschenbreite = Breite / Maschen; Reihenhöhe = Höhe / Reihen',
-    're-seat, seating, hang again, needles, bed too short, margin':
+    're-seat, hanging, hang again, needles, bed too short, margin':
       'Umsetzen, neu einhängen, Nadeln, Bett zu kurz, freier Rand',
     'The work needs a needle more with each move. Where the bed is too short for that, it is taken off and hung again where it began. The margin lets the carriage clear the work.':
       'Mit jedem Formschritt braucht das Gestrick eine Nadel mehr. Reicht das Nadelbett nicht, kommt es ab und wird am Anfang neu eingehängt. Am freien Rand fährt der Schlitten ganz über das Gestrick hinaus.',
@@ -2177,10 +2177,10 @@ export const german: Language = {
       'Maschenlänge, Garn in einer Masche, ks, Konstanten, ausgeruht',
     'In plain knitting the size of a stitch follows from the yarn in it, by how it has rested. A measured loop counts more than the model: unravel one swatch row and divide by its stitches.':
       'Glatt gestrickt folgt die Größe einer Masche aus dem Garn in ihr, je nachdem, wie sie geruht hat. Gemessen gilt mehr als das Modell: zieh eine Reihe der Maschenprobe auf und teile durch ihre Maschen.',
-    'loop = √(ks × stitch width × row height); ks {0} dry-relaxed, {1} wet-relaxed, {2} fully relaxed':
+    'loop = √(ks × stitch width × row height); ks {0} dry-relaxed, {1} wet-relaxed, {2} fully-relaxed':
       'Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks {0} trocken, {1} nass, {2} ganz ausgeruht',
     '{0}; measured, and used: {1}': '{0}; gemessen und verwendet: {1}',
-    'Munden 1959, Journal of the Textile Institute 50, T448; fully relaxed by Knapton and others':
+    'Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed by Knapton and others':
       'Munden 1959, Journal of the Textile Institute 50, T448; ganz ausgeruht nach Knapton und anderen',
     'tightness, tightness factor, limp, jam': 'Festigkeit, Dichtefaktor, lappig, klemmt',
     'Thick yarn in short loops is tight, thin yarn in long loops is loose. Far below the usual the fabric is limp; far above, the bed jams.':

@@ -40,7 +40,7 @@ export const briefSchema = v.strictObject({
     heightCm: v.optional(between(0.5, 500)),
     widthIn: v.optional(between(0.2, 200)),
     heightIn: v.optional(between(0.2, 200)),
-    state: v.optional(v.picklist(['dry-relaxed', 'wet-relaxed', 'fully relaxed'])),
+    state: v.optional(v.picklist(['dry-relaxed', 'wet-relaxed', 'fully-relaxed'])),
     loopLengthMm: v.optional(between(1, 200)),
     rowYarnCm: v.optional(between(1, 10_000)),
   }),

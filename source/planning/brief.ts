@@ -1,7 +1,7 @@
 import type { Side } from '../bed/side.ts';
 
 /** How the swatch had rested when it was measured; the loop-length model depends on it. */
-export type RelaxedState = 'dry-relaxed' | 'wet-relaxed' | 'fully relaxed';
+export type RelaxedState = 'dry-relaxed' | 'wet-relaxed' | 'fully-relaxed';
 
 export interface Swatch {
   readonly stitches: number;

@@ -9,10 +9,10 @@ import { chooseRows, contentsWidthCm, leastRowsOf, leastStitchesOf, stepRowsOf }
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import { type Counts, depthCm, widthCm } from './geometry.ts';
+import { usableNeedles } from './hangings.ts';
 import { countsFor, neighbourOf } from './neighbours.ts';
 import type { Plan } from './plan.ts';
 import { planRows } from './plan-bag.ts';
-import { usableNeedles } from './seatings.ts';
 
 /** What keeps the bag from being one repeat larger. */
 export type BagLimit =

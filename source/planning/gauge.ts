@@ -1,6 +1,6 @@
 /**
  * Gauge and loop length. Loop length of plain knitting follows from its gauge: l = √(ks · w · h), with ks by
- * how the swatch has rested (D. L. Munden 1959, Journal of the Textile Institute 50, T448; fully relaxed values by
+ * how the swatch has rested (D. L. Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed values by
  * Knapton and others). A measured loop length always beats the model.
  */
 import type { RelaxedState, Swatch } from './brief.ts';
@@ -11,7 +11,7 @@ export const loopConstants: Readonly<
 > = {
   'dry-relaxed': { kc: 5.0, kw: 3.8, ks: 19.0 },
   'wet-relaxed': { kc: 5.3, kw: 4.1, ks: 21.6 },
-  'fully relaxed': { kc: 5.5, kw: 4.2, ks: 23.1 },
+  'fully-relaxed': { kc: 5.5, kw: 4.2, ks: 23.1 },
 };
 
 export interface Gauge {

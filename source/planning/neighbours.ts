@@ -3,8 +3,8 @@ import type { Brief } from './brief.ts';
 import { chooseStitches, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthCm, widthCm } from './geometry.ts';
+import { usableNeedles } from './hangings.ts';
 import type { Neighbour } from './neighbour.ts';
-import { usableNeedles } from './seatings.ts';
 
 /** Counts for `rows` round the tube, the stitches chosen for the wish. */
 export const countsFor = (brief: Brief, gauge: Gauge, rows: number): Counts => ({

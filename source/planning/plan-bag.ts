@@ -15,10 +15,10 @@ import {
   stripeAngleDeg,
   widthCm,
 } from './geometry.ts';
+import { planHangings, usableNeedles } from './hangings.ts';
 import { countsFor, deepestOnBed, neighbourOf, neighboursOf } from './neighbours.ts';
 import type { Plan, Size } from './plan.ts';
 import { sequenceScraps } from './scraps.ts';
-import { planSeatings, usableNeedles } from './seatings.ts';
 import { layStripes } from './stripe-sequence.ts';
 import { planGraft, planSeam } from './tails.ts';
 import { planWarnings } from './warnings.ts';
@@ -84,8 +84,8 @@ export function completePlan(
   const { rows, stitches } = counts;
   const size = sizeOf(brief, gauge, counts);
   const shapings = shapingsIn(counts);
-  const seatings = planSeatings(brief, counts, stripes);
-  const work = { stripes, seatings, ...handWork(brief, gauge, counts) };
+  const hangings = planHangings(brief, counts, stripes);
+  const work = { stripes, hangings, ...handWork(brief, gauge, counts) };
   const plan = {
     brief,
     gauge,

@@ -2,8 +2,8 @@ import type { Brief } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
+import type { Hanging } from './hangings.ts';
 import type { Neighbour } from './neighbour.ts';
-import type { Seating } from './seatings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { GraftTail, SeamTail } from './tails.ts';
 import type { PlanWarning } from './warning.ts';
@@ -34,7 +34,7 @@ export interface Plan {
   readonly size: Size;
   readonly neighbours: readonly Neighbour[];
   readonly stripes: readonly KnittedStripe[];
-  readonly seatings: readonly Seating[];
+  readonly hangings: readonly Hanging[];
   readonly needlesUsed: number;
   readonly yarn: readonly YarnNeed[];
   readonly tightness: number;

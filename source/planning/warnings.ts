@@ -76,8 +76,8 @@ function sizeWarnings({ size, eyelets }: Unwarned): PlanWarning[] {
   ];
 }
 
-function bedWarnings({ seatings }: Unwarned): PlanWarning[] {
-  const afterRows = seatings.slice(0, -1).map((seating) => seating.throughRow);
+function bedWarnings({ hangings }: Unwarned): PlanWarning[] {
+  const afterRows = hangings.slice(0, -1).map((hanging) => hanging.throughRow);
   return afterRows.length > 0 ? [{ code: 'plan/reseat-needed', afterRows }] : [];
 }
 

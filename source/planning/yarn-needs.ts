@@ -6,7 +6,7 @@
 import type { Brief, Yarn } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { Gauge } from './gauge.ts';
-import type { Seating } from './seatings.ts';
+import type { Hanging } from './hangings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import { endTailCm, type GraftTail, type SeamTail } from './tails.ts';
 
@@ -46,7 +46,7 @@ export interface HandWork {
 
 export interface YarnWork extends HandWork {
   readonly stripes: readonly KnittedStripe[];
-  readonly seatings: readonly Seating[];
+  readonly hangings: readonly Hanging[];
 }
 
 /** One yarn's part in the stripes. */
@@ -103,8 +103,8 @@ function shareOf(yarn: string, stripes: readonly KnittedStripe[]): YarnShare {
 const carriedRows = (own: readonly KnittedStripe[]): number =>
   own.reduce((sum, stripe, i) => sum + (i === 0 ? 0 : stripe.firstRow - 1 - (own[i - 1]?.lastRow ?? 0)), 0);
 
-function wasteMetres(brief: Brief, gauge: Gauge, { stitches, seatings }: YarnWork): number {
-  const reseats = seatings.length - 1;
+function wasteMetres(brief: Brief, gauge: Gauge, { stitches, hangings }: YarnWork): number {
+  const reseats = hangings.length - 1;
   const castOnRows = 1;
   const rows = castOnRows + brief.waste.rows + closingWasteRows(brief) + reseats * reseatWasteRows(brief);
   const endsCm = (2 + reseats) * 2 * endTailCm;

@@ -1,6 +1,6 @@
 /** The bed at a moment of the job, by formula: nothing is simulated here. */
 import { opposite, type Side } from '../bed/side.ts';
-import { edgesAt, type Seating, shapingsBefore } from '../planning/seatings.ts';
+import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import { type Outline, reseatsAfter, yarnOfRow } from './outline.ts';
 import type { BedAfter } from './step.ts';
 
@@ -17,8 +17,8 @@ export const bareBed = (outline: Outline, carriage: Side, feeder: string | null 
   shapings: outline.plan.shapings,
 });
 
-export const seatingOf = ({ plan, seatingOfRow }: Outline, row: number): Seating =>
-  plan.seatings[seatingOfRow[row] ?? 0] as Seating;
+export const hangingOf = ({ plan, hangingOfRow }: Outline, row: number): Hanging =>
+  plan.hangings[hangingOfRow[row] ?? 0] as Hanging;
 
 /** Where the carriage waits once `row` rows are knitted: at home after an even count. */
 export function carriageAfter({ plan }: Outline, row: number): Side {
@@ -40,7 +40,7 @@ export function parkedDuring(
 }
 
 interface Moment {
-  readonly seating: Seating;
+  readonly hanging: Hanging;
   /** Rows knitted. */
   readonly row: number;
   readonly shapings: number;
@@ -55,7 +55,7 @@ interface Moment {
 
 export function bedAt(outline: Outline, moment: Moment): BedAfter {
   const { plan, needles } = outline;
-  const { left, right } = edgesAt(moment.seating, moment.shapings, plan.brief.crawl);
+  const { left, right } = edgesAt(moment.hanging, moment.shapings, plan.brief.crawl);
   const ahead = moment.increased ? 1 : 0;
   const leadsLeft = plan.brief.crawl === 'left';
   return {
@@ -81,7 +81,7 @@ export function bedBeforePass(outline: Outline, row: number, threaded: boolean):
       ? null
       : yarnOfRow(outline, row - 1);
   return bedAt(outline, {
-    seating: seatingOf(outline, row),
+    hanging: hangingOf(outline, row),
     row: row - 1,
     shapings: shapingsBefore(row, outline.plan.brief.shapeEveryRows),
     feeder,

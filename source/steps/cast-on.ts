@@ -5,7 +5,7 @@
 import { formatNeedles } from '../bed/needles.ts';
 import { opposite, type Side } from '../bed/side.ts';
 import { ravelCord } from '../planning/brief.ts';
-import { bedAt, seatingOf } from './bed-after.ts';
+import { bedAt, hangingOf } from './bed-after.ts';
 import type { Outline } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
@@ -17,14 +17,14 @@ export const countCastOn = ({ plan }: Outline): number => before + plan.brief.wa
 export function castOnStep(outline: Outline, local: number): StepBody {
   const { brief, stitches } = outline.plan;
   const { yarn, rows } = brief.waste;
-  const seating = seatingOf(outline, 1);
-  const names = formatNeedles(brief.bed.needles, seating.hungLeft, seating.hungRight);
+  const hanging = hangingOf(outline, 1);
+  const names = formatNeedles(brief.bed.needles, hanging.hungLeft, hanging.hungRight);
   const [first = '', last = ''] = [names[0], names.at(-1)];
   const start = startSide(outline);
   const home = brief.homeSide;
   const away = opposite(home);
   const after = (carriage: Side, feeder: string | null): BedAfter => ({
-    ...bedAt(outline, { seating, row: 0, shapings: 0, feeder, parked: new Map() }),
+    ...bedAt(outline, { hanging, row: 0, shapings: 0, feeder, parked: new Map() }),
     carriage,
   });
   const body = (step: Pick<StepBody, 'act' | 'moves' | 'after'>): StepBody => ({

@@ -4,7 +4,7 @@
  */
 import { opposite } from '../bed/side.ts';
 import { benchTailCm } from '../planning/tails.ts';
-import { bareBed, bedAt, carriageAfter, seatingOf } from './bed-after.ts';
+import { bareBed, bedAt, carriageAfter, hangingOf } from './bed-after.ts';
 import { feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 import { passStep, threadStep } from './stripes.ts';
@@ -29,7 +29,7 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
   const common = { row, stripe: stripeNumberOf(outline, row) };
   const onBed = (feeder: string | null, passes: number): BedAfter =>
     bedAt(outline, {
-      seating: seatingOf(outline, row),
+      hanging: hangingOf(outline, row),
       row,
       shapings,
       feeder,

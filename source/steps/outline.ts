@@ -22,8 +22,8 @@ export interface Outline {
   readonly yarnSpans: readonly YarnSpan[];
   /** By row, from 1: index of its stripe in the plan. */
   readonly stripeOfRow: Uint16Array;
-  /** By row, from 1: index of its seating in the plan. */
-  readonly seatingOfRow: Uint16Array;
+  /** By row, from 1: index of its hanging in the plan. */
+  readonly hangingOfRow: Uint16Array;
   /** By row, from 1: steps of the stripes phase before that row's own; one more entry holds their number. */
   readonly rowStart: Uint32Array;
   readonly closingWasteRows: number;
@@ -46,16 +46,16 @@ const weightRows = 10;
 export function outlineSteps(plan: Plan, knitted: KnittedPart | null = null): Outline {
   const stripeOfRow = new Uint16Array(plan.rows + 1);
   for (const [i, { firstRow, lastRow }] of plan.stripes.entries()) stripeOfRow.fill(i, firstRow, lastRow + 1);
-  const seatingOfRow = new Uint16Array(plan.rows + 1);
-  for (const [i, { fromRow, throughRow }] of plan.seatings.entries())
-    seatingOfRow.fill(i, fromRow, throughRow + 1);
+  const hangingOfRow = new Uint16Array(plan.rows + 1);
+  for (const [i, { fromRow, throughRow }] of plan.hangings.entries())
+    hangingOfRow.fill(i, fromRow, throughRow + 1);
   const leftParked = knitted ? leftParkedOf(plan, knitted) : [];
   const bare = {
     plan,
     needles: formatNeedles(plan.brief.bed.needles, 0, plan.brief.bed.needles - 1),
     yarnSpans: yarnSpansOf(plan).map((span) => spanFromHere(plan, span, knitted, leftParked)),
     stripeOfRow,
-    seatingOfRow,
+    hangingOfRow,
     rowStart: new Uint32Array(plan.rows),
     closingWasteRows: closingWasteRows(plan.brief),
     reseatWasteRows: reseatWasteRows(plan.brief),
@@ -131,8 +131,8 @@ export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =
 export const stripeNumberOf = ({ stripeOfRow }: Outline, row: number): number => (stripeOfRow[row] ?? 0) + 1;
 
 /** A re-seat follows this row. */
-export const reseatsAfter = ({ seatingOfRow, plan }: Outline, row: number): boolean =>
-  row < plan.knittedRows && seatingOfRow[row] !== seatingOfRow[row + 1];
+export const reseatsAfter = ({ hangingOfRow, plan }: Outline, row: number): boolean =>
+  row < plan.knittedRows && hangingOfRow[row] !== hangingOfRow[row + 1];
 
 /** The row's yarn has to be put into the feeder first: a new colour, the first row, or back from a re-seat. */
 export const feedsBefore = (outline: Outline, row: number): boolean =>

@@ -4,7 +4,7 @@
  */
 import { opposite } from '../bed/side.ts';
 import { asideAfter, asideMoves } from './aside.ts';
-import { bareBed, bedAt, parkedDuring, seatingOf } from './bed-after.ts';
+import { bareBed, bedAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { type Outline, stripeNumberOf } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
@@ -14,8 +14,8 @@ export function reseatStep(outline: Outline, row: number, part: number): StepBod
   const shapings = Math.floor((row - 1) / shapeEveryRows);
   const parked = parkedDuring(outline, row, null);
   const common = { row, stripe: stripeNumberOf(outline, row) };
-  const hungOn = (seatingRow: number, feeder: string | null): BedAfter =>
-    bedAt(outline, { seating: seatingOf(outline, seatingRow), row, shapings, feeder, parked });
+  const hungOn = (hangingRow: number, feeder: string | null): BedAfter =>
+    bedAt(outline, { hanging: hangingOf(outline, hangingRow), row, shapings, feeder, parked });
   const offBed: BedAfter = { ...bareBed(outline, homeSide), parked, shapings };
 
   if (part === 0) {
@@ -36,9 +36,9 @@ export function reseatStep(outline: Outline, row: number, part: number): StepBod
       after: { ...hungOn(row, waste.yarn), carriage: to },
     };
   }
-  const seating = seatingOf(outline, row + 1);
-  const first = needles[seating.hungLeft] ?? '';
-  const last = needles[seating.hungRight] ?? '';
+  const hanging = hangingOf(outline, row + 1);
+  const first = needles[hanging.hungLeft] ?? '';
+  const last = needles[hanging.hungRight] ?? '';
   switch (part - reseatWasteRows) {
     case 1:
       return {

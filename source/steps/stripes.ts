@@ -4,9 +4,9 @@
  * only while the carriage waits at home, clear of the needles.
  */
 import { opposite, type Side } from '../bed/side.ts';
-import { shapingsBefore } from '../planning/seatings.ts';
+import { shapingsBefore } from '../planning/hangings.ts';
 import { asideAfter, asideMoves } from './aside.ts';
-import { bedAt, bedBeforePass, carriageAfter, parkedDuring, seatingOf } from './bed-after.ts';
+import { bedAt, bedBeforePass, carriageAfter, hangingOf, parkedDuring } from './bed-after.ts';
 import {
   type Outline,
   partsOfRow,
@@ -73,7 +73,7 @@ export function passStep(outline: Outline, row: number): StepBody {
         },
     moves: [{ move: 'knit', to }],
     after: bedAt(outline, {
-      seating: seatingOf(outline, row),
+      hanging: hangingOf(outline, row),
       row,
       shapings: shapingsBefore(row, plan.brief.shapeEveryRows),
       feeder: yarn,
@@ -100,9 +100,9 @@ function edgesBeforeMove(
 ): { readonly left: number; readonly right: number; readonly number: number } {
   const { plan } = outline;
   const number = row / plan.brief.shapeEveryRows;
-  const seating = seatingOf(outline, row + 1);
-  const shift = (number - 1 - seating.shapingsBefore) * (plan.brief.crawl === 'left' ? -1 : 1);
-  return { left: seating.hungLeft + shift, right: seating.hungRight + shift, number };
+  const hanging = hangingOf(outline, row + 1);
+  const shift = (number - 1 - hanging.shapingsBefore) * (plan.brief.crawl === 'left' ? -1 : 1);
+  return { left: hanging.hungLeft + shift, right: hanging.hungRight + shift, number };
 }
 
 function increaseStep(outline: Outline, row: number): StepBody {
@@ -123,7 +123,7 @@ function increaseStep(outline: Outline, row: number): StepBody {
     },
     moves: [{ move: 'transfer', from, to }],
     after: bedAt(outline, {
-      seating: seatingOf(outline, row + 1),
+      hanging: hangingOf(outline, row + 1),
       row,
       shapings: edges.number - 1,
       feeder,

@@ -55,7 +55,7 @@ const alsoTrade = [
     'mast',
     'tightness factor',
     'dry-relaxed',
-    'fully relaxed',
+    'fully-relaxed',
     'relaxed state',
     'edge stitches',
     'gain',

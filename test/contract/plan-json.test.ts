@@ -30,7 +30,7 @@ const planShape = v.object({
   neighbours: v.array(v.object({ stitches: count, rows: count, widthCm: amount, depthCm: amount })),
   bed: v.object({
     needlesUsed: count,
-    seatings: v.array(
+    hangings: v.array(
       v.object({
         fromRow: count,
         throughRow: count,
@@ -88,8 +88,8 @@ describe('the JSON of a plan', () => {
       Array.from({ length: plan.shapings }, (_, i) => i + 1),
     );
     expect(plan.eyelets.used.length % 2).toBe(0);
-    expect(plan.bed.seatings[0]?.fromRow).toBe(1);
-    expect(plan.bed.seatings.at(-1)?.throughRow).toBe(plan.knittedRows);
+    expect(plan.bed.hangings[0]?.fromRow).toBe(1);
+    expect(plan.bed.hangings.at(-1)?.throughRow).toBe(plan.knittedRows);
   });
 
   it.each(demoBriefs)('%s lists each of its yarns once, and the waste', (name) => {
@@ -120,7 +120,7 @@ describe('the JSON of the dice bag', () => {
   });
 
   it('hangs at the right, two needles from the end, and ends 30 moves to the left of there', () => {
-    expect(plan.bed.seatings).toEqual([
+    expect(plan.bed.hangings).toEqual([
       {
         fromRow: 1,
         throughRow: 63,
@@ -168,12 +168,12 @@ describe('the JSON of the leftovers bag', () => {
 describe('the JSON of a bag with a re-seat', () => {
   it('has the edges of each stay, and the warning with its sentence', () => {
     const { bed, warnings } = readPlan(demo('rulebook-bag.json'));
-    expect(bed.seatings.map(({ fromRow, throughRow }) => [fromRow, throughRow])).toEqual([
+    expect(bed.hangings.map(({ fromRow, throughRow }) => [fromRow, throughRow])).toEqual([
       [1, 78],
       [79, 89],
     ]);
     // Hung again before the move of row 78, which is the first of the new stay.
-    expect(bed.seatings[1]).toMatchObject({ firstLeft: 'L17', firstRight: 'R53' });
+    expect(bed.hangings[1]).toMatchObject({ firstLeft: 'L17', firstRight: 'R53' });
     expect(warnings.map(({ code }) => code)).toEqual(['plan/reseat-needed']);
   });
 });

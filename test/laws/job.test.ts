@@ -45,7 +45,7 @@ describe('every job', () => {
     });
   });
 
-  it('keeps every seating inside the margins of the bed', () => {
+  it('keeps every hanging inside the margins of the bed', () => {
     overJobs((job) => {
       const { needles, marginNeedles } = job.plan.brief.bed;
       for (const step of allSteps(job)) {
@@ -61,15 +61,15 @@ describe('every job', () => {
 
   it('re-seats no fewer times than the room on the bed demands, each time at home and with a gain', () => {
     overJobs((job) => {
-      const { seatings, shapings, stitches, brief } = job.plan;
+      const { hangings, shapings, stitches, brief } = job.plan;
       const room = brief.bed.needles - 2 * brief.bed.marginNeedles - stitches;
-      expect(seatings.length).toBeGreaterThanOrEqual(Math.ceil(shapings / room));
-      for (const [i, seating] of seatings.entries()) {
-        expect(seating.fromRow).toBe((seatings[i - 1]?.throughRow ?? 0) + 1);
-        if (i < seatings.length - 1) expect(seating.throughRow % 2).toBe(0);
-        if (i > 0) expect(seating.shapingsBefore).toBeGreaterThan(seatings[i - 1]?.shapingsBefore ?? 0);
+      expect(hangings.length).toBeGreaterThanOrEqual(Math.ceil(shapings / room));
+      for (const [i, hanging] of hangings.entries()) {
+        expect(hanging.fromRow).toBe((hangings[i - 1]?.throughRow ?? 0) + 1);
+        if (i < hangings.length - 1) expect(hanging.throughRow % 2).toBe(0);
+        if (i > 0) expect(hanging.shapingsBefore).toBeGreaterThan(hangings[i - 1]?.shapingsBefore ?? 0);
       }
-      expect(seatings.at(-1)?.throughRow).toBe(job.plan.knittedRows);
+      expect(hangings.at(-1)?.throughRow).toBe(job.plan.knittedRows);
     });
   });
 

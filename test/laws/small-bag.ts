@@ -95,7 +95,7 @@ export const rowLines = (bag: SmallBag): readonly string[] =>
   });
 
 /** One line for each stay: rows, and the edges at its first and its last row. */
-export function seatingLines(bag: SmallBag): readonly string[] {
+export function hangingLines(bag: SmallBag): readonly string[] {
   const ends = [...reseatRows(bag), bag.rows - 1];
   return ends.map((last, i) => {
     const first = (ends[i - 1] ?? 0) + 1;

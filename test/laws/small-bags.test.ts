@@ -9,11 +9,11 @@ import type { Step } from '../../source/steps/step.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import {
   briefOf,
+  hangingLines,
   moveLines,
   movesOf,
   rowLines,
   type SmallBag,
-  seatingLines,
   smallBags,
   stepCounts,
 } from './small-bag.ts';
@@ -30,7 +30,7 @@ function movesSeen(steps: readonly Step[]): readonly string[] {
   });
 }
 
-interface SeatingJson {
+interface HangingJson {
   readonly fromRow: number;
   readonly throughRow: number;
   readonly firstLeft: string;
@@ -39,7 +39,7 @@ interface SeatingJson {
   readonly lastRight: string;
 }
 
-const seatingLine = (one: SeatingJson): string =>
+const hangingLine = (one: HangingJson): string =>
   `rows ${one.fromRow} to ${one.throughRow}: ${one.firstLeft} ${one.firstRight} to ${one.lastLeft} ${one.lastRight}`;
 
 function countKinds(steps: readonly Step[]): Record<string, number> {
@@ -77,12 +77,12 @@ function observed(bag: SmallBag): unknown {
   const steps = [...allSteps(layOutJob(plan))];
   const moves = steps.flatMap((step) => step.moves);
   const passes = steps.filter(({ act }) => act.kind === 'pass' || act.kind === 'closing-pass');
-  const { seatings } = planJson(plan).bed as { readonly seatings: readonly SeatingJson[] };
+  const { hangings } = planJson(plan).bed as { readonly hangings: readonly HangingJson[] };
   return {
     steps: countKinds(steps),
     rows: passes.map(rowLine),
     moves: movesSeen(steps),
-    seatings: seatings.map(seatingLine),
+    hangings: hangings.map(hangingLine),
     byHand: countMoves(moves),
     eyelets: carryOut(moves, emptyBed(brief.bed.needles, bag.homeSide)).eyeletCount,
   };
@@ -94,7 +94,7 @@ function reckoned(bag: SmallBag): unknown {
     steps: Object.fromEntries(Object.entries(stepCounts(bag)).filter(([, count]) => count > 0)),
     rows: rowLines(bag),
     moves: moveLines(bag),
-    seatings: seatingLines(bag),
+    hangings: hangingLines(bag),
     byHand: {
       front: bag.rows / 2,
       back: bag.rows / 2,

@@ -6,11 +6,11 @@ import { gaugeOf, loopConstants, modelLoopLength } from '../../source/planning/g
 
 describe('loop length', () => {
   // D. L. Munden, "The geometry and dimensional properties of plain-knit fabrics", Journal of the Textile Institute 50
-  // (1959), T448: courses kc/l, wales kw/l, loops ks/l²; fully relaxed values by J. J. F. Knapton and others.
+  // (1959), T448: courses kc/l, wales kw/l, loops ks/l²; fully-relaxed values by J. J. F. Knapton and others.
   it.each<[RelaxedState, number, number, number]>([
     ['dry-relaxed', 5.0, 3.8, 19.0],
     ['wet-relaxed', 5.3, 4.1, 21.6],
-    ['fully relaxed', 5.5, 4.2, 23.1],
+    ['fully-relaxed', 5.5, 4.2, 23.1],
   ])('takes the published constants of %s plain knitting', (state, kc, kw, ks) => {
     expect(loopConstants[state]).toEqual({ kc, kw, ks });
   });
@@ -30,8 +30,8 @@ describe('loop length', () => {
   it('agrees with a worked example of loop density', () => {
     const [stitchCm, rowCm] = [0.5 / 4.2, 0.5 / 5.5];
     expect(Math.round(1 / (stitchCm * rowCm))).toBe(92);
-    expect(modelLoopLength(stitchCm, rowCm, 'fully relaxed')).toBeCloseTo(0.5, 9);
-    expect(modelLoopLength(1 / Math.sqrt(92), 1 / Math.sqrt(92), 'fully relaxed')).toBeCloseTo(0.5, 2);
+    expect(modelLoopLength(stitchCm, rowCm, 'fully-relaxed')).toBeCloseTo(0.5, 9);
+    expect(modelLoopLength(1 / Math.sqrt(92), 1 / Math.sqrt(92), 'fully-relaxed')).toBeCloseTo(0.5, 2);
   });
 
   // Graduate Aptitude Test in Engineering, Textile Engineering 2009, question 40: loop shape factor kc/kw about 1.3.

@@ -224,13 +224,13 @@ describe('the bed map', () => {
     );
   });
 
-  it('hangs each seating where the steps hang it', () => {
+  it('hangs each hanging where the steps hang it', () => {
     overPlans((plan) => {
-      for (const [i, { hung, fromRow, throughRow, last }] of bedMapOf(plan).seatings.entries()) {
+      for (const [i, { hung, fromRow, throughRow, last }] of bedMapOf(plan).hangings.entries()) {
         expect(hung.right - hung.left + 1).toBe(plan.stitches);
         expect(last.right - last.left + 1).toBe(plan.stitches);
         expect(throughRow).toBeGreaterThanOrEqual(fromRow);
-        expect(hung.left).toBe(plan.seatings[i]?.hungLeft);
+        expect(hung.left).toBe(plan.hangings[i]?.hungLeft);
       }
     });
   });

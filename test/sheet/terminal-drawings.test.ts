@@ -193,7 +193,7 @@ describe('the folded strip', () => {
 });
 
 describe('the bed', () => {
-  it('has a bar for each seating, as wide as its stitches', () => {
+  it('has a bar for each hanging, as wide as its stitches', () => {
     const plan = demoPlan('rulebook-bag');
     const lines = drawBed(plan, { columns: 112, rows: 20, colour: 'none', glyphs: 'ascii', rowsDone: 30 });
     const bars = lines.filter((line) => /^[ .#=]+$/.test(line));

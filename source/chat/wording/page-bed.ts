@@ -1,10 +1,10 @@
 import { formatNeedle } from '../../bed/needles.ts';
+import { edgesAt, type Hanging, shapingsBefore, usableNeedles } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { edgesAt, type Seating, shapingsBefore, usableNeedles } from '../../planning/seatings.ts';
 import { count, say } from '../../shared/say.ts';
 import { labelled, table } from './page.ts';
 
-/** More seatings than these are counted, not listed: the steps name each. */
+/** More hangings than these are counted, not listed: the steps name each. */
 const mostListed = 8;
 
 export function bedLines(plan: Plan): readonly string[] {
@@ -15,22 +15,22 @@ export function bedLines(plan: Plan): readonly string[] {
       say`${bed.needles} with a pitch of ${bed.pitchMm} mm, ${usableNeedles(plan.brief)} of them within the margins; the work crawls over ${plan.needlesUsed}`,
     ),
     ...labelled(say`crawl`, say`to the ${crawl}; the carriage waits on the ${homeSide} between stripes`),
-    ...seatingLines(plan),
+    ...hangingLines(plan),
   ];
 }
 
-function seatingLines(plan: Plan): readonly string[] {
-  const { seatings } = plan;
-  const [only] = seatings;
-  if (only && seatings.length === 1) {
+function hangingLines(plan: Plan): readonly string[] {
+  const { hangings } = plan;
+  const [only] = hangings;
+  if (only && hangings.length === 1) {
     const { hung, ends } = spansOf(plan, only);
     return labelled(say`hang`, say`on ${hung}; the work ends on ${ends}`);
   }
-  const rows = seatings.slice(0, mostListed).map((seating) => {
-    const { hung, ends } = spansOf(plan, seating);
-    return [say`rows ${seating.fromRow} to ${seating.throughRow}`, say`on ${hung}`, say`ending on ${ends}`];
+  const rows = hangings.slice(0, mostListed).map((hanging) => {
+    const { hung, ends } = spansOf(plan, hanging);
+    return [say`rows ${hanging.fromRow} to ${hanging.throughRow}`, say`on ${hung}`, say`ending on ${ends}`];
   });
-  const more = seatings.length - rows.length;
+  const more = hangings.length - rows.length;
   return [
     ...table(rows).map((line, i) => `  ${(i === 0 ? say`hang` : '').padEnd(10)}${line}`),
     ...(more > 0 ? labelled('', say`and ${count(more, 'time')} more, each from the same needles`) : []),
@@ -38,10 +38,10 @@ function seatingLines(plan: Plan): readonly string[] {
 }
 
 /** Where the work is hung, and the needles of its last row there. */
-function spansOf({ brief }: Plan, seating: Seating): { readonly hung: string; readonly ends: string } {
+function spansOf({ brief }: Plan, hanging: Hanging): { readonly hung: string; readonly ends: string } {
   const { crawl, shapeEveryRows, bed } = brief;
   const span = (left: number, right: number): string =>
     say`${formatNeedle(bed.needles, left)} to ${formatNeedle(bed.needles, right)}`;
-  const last = edgesAt(seating, shapingsBefore(seating.throughRow, shapeEveryRows), crawl);
-  return { hung: span(seating.hungLeft, seating.hungRight), ends: span(last.left, last.right) };
+  const last = edgesAt(hanging, shapingsBefore(hanging.throughRow, shapeEveryRows), crawl);
+  return { hung: span(hanging.hungLeft, hanging.hungRight), ends: span(last.left, last.right) };
 }

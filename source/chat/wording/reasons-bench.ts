@@ -1,5 +1,5 @@
 /** Why the work on the bed goes as it does. */
-import { usableNeedles } from '../../planning/seatings.ts';
+import { usableNeedles } from '../../planning/hangings.ts';
 import { closingWasteRows } from '../../planning/yarn-needs.ts';
 import { count, say } from '../../shared/say.ts';
 import { formatLength } from '../../shared/units.ts';
@@ -20,16 +20,16 @@ export const benchReasons: readonly Reason[] = [
   },
   {
     id: 're-seat',
-    names: () => say`re-seat, seating, hang again, needles, bed too short, margin`,
+    names: () => say`re-seat, hanging, hang again, needles, bed too short, margin`,
     rule: () =>
       say`The work needs a needle more with each move. Where the bed is too short for that, it is taken off and hung again where it began. The margin lets the carriage clear the work.`,
     formula: () => say`needles = stitches + moves; times on the bed ≥ moves / (usable needles − stitches)`,
-    here: ({ brief, stitches, shapings, needlesUsed, seatings }) => {
+    here: ({ brief, stitches, shapings, needlesUsed, hangings }) => {
       const sum = `${stitches} + ${shapings} = ${needlesUsed}`;
       const usable = usableNeedles(brief);
-      return seatings.length === 1
+      return hangings.length === 1
         ? say`${sum}, and ${usable} are within the margins: no re-seat`
-        : say`${sum}, and ${usable} are within the margins: hung ${seatings.length} times`;
+        : say`${sum}, and ${usable} are within the margins: hung ${hangings.length} times`;
     },
     source: commonPractice,
   },

@@ -68,7 +68,7 @@ export const yarnReasons: readonly Reason[] = [
       const [dry = '', wet = '', full = ''] = Object.values(loopConstants).map(({ ks }) =>
         formatDecimal(ks.toFixed(1)),
       );
-      return say`loop = √(ks × stitch width × row height); ks ${dry} dry-relaxed, ${wet} wet-relaxed, ${full} fully relaxed`;
+      return say`loop = √(ks × stitch width × row height); ks ${dry} dry-relaxed, ${wet} wet-relaxed, ${full} fully-relaxed`;
     },
     here: ({ gauge, brief: { swatch } }, units) => {
       const { stitchMm, rowMm, loopLengthMm, loopLengthMeasured } = gauge;
@@ -79,7 +79,7 @@ export const yarnReasons: readonly Reason[] = [
         : model;
     },
     source: () =>
-      say`Munden 1959, Journal of the Textile Institute 50, T448; fully relaxed by Knapton and others`,
+      say`Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed by Knapton and others`,
   },
   {
     id: 'tightness',

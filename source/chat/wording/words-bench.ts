@@ -176,7 +176,7 @@ export const benchWords: readonly Word[] = [
   },
   {
     id: 're-seat',
-    names: () => say`re-seat, seating, scrap off, hang again`,
+    names: () => say`re-seat, hanging, scrap off, hang again`,
     means: () =>
       say`When the bed runs out, the work is taken off on waste rows and hung again at the end where it began, with room to crawl on.`,
   },

@@ -28,7 +28,7 @@ export const planWords: readonly Word[] = [
   },
   {
     id: 'relaxed',
-    names: () => say`relaxed state, relaxed, state, dry-relaxed, wet-relaxed, fully relaxed`,
+    names: () => say`relaxed state, relaxed, state, dry-relaxed, wet-relaxed, fully-relaxed`,
     means: () =>
       say`How the swatch rested before it was measured. Dry-relaxed: as it came off. Wet-relaxed: soaked and dried flat. Fully relaxed: washed and tumbled.`,
   },

@@ -22,13 +22,13 @@ export function shapingMoment(job: Job, done: number): ShapingMoment | null {
   };
 }
 
-/** Every seating is hung on the same needles, so the trailing edge tells whether a move has been made since. */
+/** Every hanging is hung on the same needles, so the trailing edge tells whether a move has been made since. */
 function hasCrawled(
   { plan }: Job,
   after: { readonly left: string | null; readonly right: string | null },
 ): boolean {
   const trailing = opposite(plan.brief.crawl);
-  const hung = trailing === 'left' ? plan.seatings[0]?.hungLeft : plan.seatings[0]?.hungRight;
+  const hung = trailing === 'left' ? plan.hangings[0]?.hungLeft : plan.hangings[0]?.hungRight;
   return parseNeedle(plan.brief.bed.needles, after[trailing] ?? '') !== hung;
 }
 

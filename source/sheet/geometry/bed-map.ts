@@ -1,6 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
+import { edgesAt, shapingsBefore } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { edgesAt, shapingsBefore } from '../../planning/seatings.ts';
 
 /** Edge needles by place (0 is the far left) and by name. */
 export interface Edges {
@@ -10,7 +10,7 @@ export interface Edges {
   readonly rightName: string;
 }
 
-export interface SeatingOnBed {
+export interface HangingOnBed {
   readonly number: number;
   readonly fromRow: number;
   readonly throughRow: number;
@@ -25,7 +25,7 @@ export interface BedMap {
   readonly marginNeedles: number;
   /** Needles left of the middle. */
   readonly leftNeedles: number;
-  readonly seatings: readonly SeatingOnBed[];
+  readonly hangings: readonly HangingOnBed[];
 }
 
 export function bedMapOf(plan: Plan): BedMap {
@@ -34,7 +34,7 @@ export function bedMapOf(plan: Plan): BedMap {
     needles,
     marginNeedles,
     leftNeedles: Math.floor(needles / 2),
-    seatings: plan.seatings.map(({ fromRow, throughRow, hungLeft, hungRight }, i) => ({
+    hangings: plan.hangings.map(({ fromRow, throughRow, hungLeft, hungRight }, i) => ({
       number: i + 1,
       fromRow,
       throughRow,
@@ -48,9 +48,9 @@ export function bedMapOf(plan: Plan): BedMap {
 export function edgesAtRow(plan: Plan, row: number): Edges {
   const { bed, crawl, shapeEveryRows } = plan.brief;
   const within = Math.min(Math.max(1, row), plan.knittedRows);
-  const seating = plan.seatings.find((one) => one.throughRow >= within) ?? plan.seatings[0];
-  if (!seating) throw new Error('a plan has at least one seating');
-  const { left, right } = edgesAt(seating, shapingsBefore(within, shapeEveryRows), crawl);
+  const hanging = plan.hangings.find((one) => one.throughRow >= within) ?? plan.hangings[0];
+  if (!hanging) throw new Error('a plan has at least one hanging');
+  const { left, right } = edgesAt(hanging, shapingsBefore(within, shapeEveryRows), crawl);
   return named(bed.needles, left, right);
 }
 

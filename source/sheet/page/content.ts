@@ -94,13 +94,13 @@ function factsOf(plan: Plan, units: Units): readonly Fact[] {
     },
     {
       label: say`Bed`,
-      value: say`${brief.bed.needles} needles, ${formatSmall(brief.bed.pitchMm, units)} apart; ${timesHung(plan.seatings.length)}`,
+      value: say`${brief.bed.needles} needles, ${formatSmall(brief.bed.pitchMm, units)} apart; ${timesHung(plan.hangings.length)}`,
     },
   ];
 }
 
-const timesHung = (seatings: number): string =>
-  seatings === 1 ? say`hung once` : say`hung ${seatings} times`;
+const timesHung = (hangings: number): string =>
+  hangings === 1 ? say`hung once` : say`hung ${hangings} times`;
 
 const toolsText = ({ brief }: Plan): string =>
   say`Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${count(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;

@@ -36,7 +36,7 @@ export const instructionsFor = (plan: Plan, units: Units): Instructions => ({
 
 function startPart(plan: Plan): Part {
   const { waste, homeSide } = plan.brief;
-  const hung = bedMapOf(plan).seatings[0]?.hung;
+  const hung = bedMapOf(plan).hangings[0]?.hung;
   const stand = (waste.rows + 1) % 2 === 0 ? homeSide : opposite(homeSide);
   return {
     title: say`Open start`,

@@ -2,7 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { textWidth } from '../svg/text-width.ts';
 import type { SheetContent } from './content.ts';
 
-/** How large the pictures of the first page are, in mm, and how many seatings the bed shows. */
+/** How large the pictures of the first page are, in mm, and how many hangings the bed shows. */
 export interface Room {
   readonly lanes: number;
   readonly bagMm: number;
@@ -19,10 +19,10 @@ const least = { bagMm: 50, stripMm: 30 };
  * The pictures give way where the first page has much else to hold, so that it stays one page of A4 or Letter: first
  * the strip, then the bag, whose neighbour, the list of figures, takes its height as well.
  */
-export function roomFor({ seatings }: Plan, content: SheetContent): Room {
+export function roomFor({ hangings }: Plan, content: SheetContent): Room {
   const { yarns, title, blanks, remarks, facts } = content;
   const forClass = blanks.length > 0;
-  const lanes = Math.min(seatings.length, forClass ? 1 : 2);
+  const lanes = Math.min(hangings.length, forClass ? 1 : 2);
   const besideMm =
     facts.length * 5.65 + remarks.reduce((sum, remark) => sum + 1.5 + 4 * linesOf(remark, 2.96, 92), 3);
   const fixedMm =
@@ -31,7 +31,7 @@ export function roomFor({ seatings }: Plan, content: SheetContent): Room {
     20.7 +
     yarns.reduce((sum, { name }) => sum + 1.2 + 4 * linesOf(name, 2.96, 50), 0) +
     7 +
-    (15.5 + 11 * lanes + (seatings.length > lanes ? 5 : 0)) +
+    (15.5 + 11 * lanes + (hangings.length > lanes ? 5 : 0)) +
     (forClass ? 36 : 20.5) +
     5 * gapMm;
   const leftMm = pageMm - fixedMm;

@@ -49,7 +49,7 @@ function rowsText(plan: Plan, firstRow: number, lastRow: number): string {
 }
 
 function reseatText(plan: Plan, firstRow: number, lastRow: number): string | null {
-  const again = plan.seatings.filter(
+  const again = plan.hangings.filter(
     ({ fromRow }) => fromRow > 1 && fromRow - 1 >= firstRow && fromRow - 1 <= lastRow,
   );
   if (again.length === 0) return null;

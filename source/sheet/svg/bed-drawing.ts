@@ -1,7 +1,7 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { type BedMap, bedMapOf, type SeatingOnBed } from '../geometry/bed-map.ts';
+import { type BedMap, bedMapOf, type HangingOnBed } from '../geometry/bed-map.ts';
 import { type Drawing, element, lineFrom, palette, textAt } from './element.ts';
 import { centreWithin } from './text-width.ts';
 
@@ -9,14 +9,14 @@ const side = 9;
 const laneMm = 11;
 const scaleMm = 9;
 
-/** The bed from above with needle numbers; a lane for each seating: where it is hung, and where it has crawled to. */
+/** The bed from above with needle numbers; a lane for each hanging: where it is hung, and where it has crawled to. */
 export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number }): Drawing {
   const map = bedMapOf(plan);
   const needleMm = (room.widthMm - 2 * side) / map.needles;
   const leftOf = (place: number): number => side + place * needleMm;
-  const shown = map.seatings.slice(0, room.lanes);
-  const more = map.seatings.length - shown.length;
-  const lanes = shown.map((seating, i) => lane(seating, scaleMm + i * laneMm, leftOf, room.widthMm));
+  const shown = map.hangings.slice(0, room.lanes);
+  const more = map.hangings.length - shown.length;
+  const lanes = shown.map((hanging, i) => lane(hanging, scaleMm + i * laneMm, leftOf, room.widthMm));
   const bottom = scaleMm + shown.length * laneMm;
   return {
     widthMm: room.widthMm,
@@ -83,7 +83,7 @@ function needleScale(map: BedMap, needleMm: number, leftOf: (place: number) => n
 
 /** Two bars joined by the way the work crawls: hung above, at its last row below. */
 function lane(
-  { fromRow, throughRow, hung, last }: SeatingOnBed,
+  { fromRow, throughRow, hung, last }: HangingOnBed,
   top: number,
   leftOf: (place: number) => number,
   widthMm: number,

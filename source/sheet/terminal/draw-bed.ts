@@ -2,39 +2,39 @@ import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { markYarns } from '../colour/shades.ts';
-import { type BedMap, bedMapOf, edgesAtRow, type SeatingOnBed } from '../geometry/bed-map.ts';
+import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
 import type { Line, Span } from './ansi.ts';
 import { formatPicture, wrapWords } from './caption.ts';
 import type { DrawOptions } from './options.ts';
 import { describeBed } from './words.ts';
 
 /**
- * The bed from above: the scale of needles, and for each seating a bar where the work is first hung and a dotted trail
- * over the needles it crawls to. In the seating being knitted the bar stands where the work is now.
+ * The bed from above: the scale of needles, and for each hanging a bar where the work is first hung and a dotted trail
+ * over the needles it crawls to. In the hanging being knitted the bar stands where the work is now.
  */
 export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
   if (options.words || options.columns < 30 || options.rows < 4)
     return wrapWords(describeBed(plan, options), options);
   const map = bedMapOf(plan);
-  const shown = seatingsToShow(map, options);
+  const shown = hangingsToShow(map, options);
   const lines: Line[] = [
     [{ text: scaleNames(map, options) }],
     [{ text: scaleTicks(map, options) }],
-    ...shown.flatMap((seating) => [[{ text: nameOf(seating, options) }], barOf(plan, map, seating, options)]),
+    ...shown.flatMap((hanging) => [[{ text: nameOf(hanging, options) }], barOf(plan, map, hanging, options)]),
   ];
-  const left = map.seatings.length - shown.length;
+  const left = map.hangings.length - shown.length;
   if (left > 0)
     lines.push([{ text: say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
   return formatPicture(plan, lines, options);
 }
 
 /** As many as fit, the one being knitted first of all. */
-function seatingsToShow({ seatings }: BedMap, { rows, rowsDone = 0 }: DrawOptions): readonly SeatingOnBed[] {
+function hangingsToShow({ hangings }: BedMap, { rows, rowsDone = 0 }: DrawOptions): readonly HangingOnBed[] {
   const room = Math.floor((rows - 2) / 2);
-  if (seatings.length <= room) return seatings;
-  const now = seatings.findIndex((seating) => seating.throughRow > rowsDone);
-  const from = Math.max(0, Math.min(now, seatings.length - Math.floor((rows - 3) / 2)));
-  return seatings.slice(from, from + Math.max(1, Math.floor((rows - 3) / 2)));
+  if (hangings.length <= room) return hangings;
+  const now = hangings.findIndex((hanging) => hanging.throughRow > rowsDone);
+  const from = Math.max(0, Math.min(now, hangings.length - Math.floor((rows - 3) / 2)));
+  return hangings.slice(from, from + Math.max(1, Math.floor((rows - 3) / 2)));
 }
 
 const columnOf = ({ needles }: BedMap, { columns }: DrawOptions, place: number): number =>
@@ -75,23 +75,23 @@ function scaleTicks(map: BedMap, options: DrawOptions): string {
   return cells.join('');
 }
 
-function nameOf({ fromRow, throughRow, hung, last }: SeatingOnBed, { columns }: DrawOptions): string {
+function nameOf({ fromRow, throughRow, hung, last }: HangingOnBed, { columns }: DrawOptions): string {
   return say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
     0,
     columns,
   );
 }
 
-function barOf(plan: Plan, map: BedMap, seating: SeatingOnBed, options: DrawOptions): Line {
+function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOptions): Line {
   const rowsDone = options.rowsDone ?? 0;
-  const isNow = rowsDone >= seating.fromRow && rowsDone <= seating.throughRow;
-  const row = isNow ? rowsDone : seating.fromRow;
-  const at = isNow ? edgesAtRow(plan, row) : seating.hung;
+  const isNow = rowsDone >= hanging.fromRow && rowsDone <= hanging.throughRow;
+  const row = isNow ? rowsDone : hanging.fromRow;
+  const at = isNow ? edgesAtRow(plan, row) : hanging.hung;
   const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];
   const yarn = plan.stripes.find((stripe) => stripe.lastRow >= row)?.yarn ?? '';
   const ink = isNow ? markYarns(plan, 'screen').get(yarn)?.colour : null;
-  const from = columnOf(map, options, Math.min(seating.hung.left, seating.last.left));
-  const through = columnOf(map, options, Math.max(seating.hung.right, seating.last.right));
+  const from = columnOf(map, options, Math.min(hanging.hung.left, hanging.last.left));
+  const through = columnOf(map, options, Math.max(hanging.hung.right, hanging.last.right));
   const left = columnOf(map, options, at.left);
   const right = columnOf(map, options, at.right);
   const spans: Span[] = [

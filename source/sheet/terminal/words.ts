@@ -51,7 +51,7 @@ export function describeFold(plan: Plan, { units = metric }: DrawOptions): reado
 }
 
 export function describeBed(plan: Plan, { rowsDone = 0 }: DrawOptions): readonly string[] {
-  const { seatings, needles } = bedMapOf(plan);
+  const { hangings, needles } = bedMapOf(plan);
   const now = edgesAtRow(plan, rowsDone);
   const place =
     rowsDone > 0 && rowsDone < plan.rows
@@ -60,7 +60,7 @@ export function describeBed(plan: Plan, { rowsDone = 0 }: DrawOptions): readonly
   return [
     say`The bed has ${needles} needles; the work crawls to the ${plan.brief.crawl}.`,
     ...place,
-    ...seatings.map(
+    ...hangings.map(
       ({ fromRow, throughRow, hung, last }) =>
         say`Rows ${fromRow} to ${throughRow}: hung from ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}.`,
     ),

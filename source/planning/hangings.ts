@@ -10,12 +10,12 @@ import { shapingsIn } from './geometry.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 
 /** One stay on the bed. Edges are needle places: 0 is the far left. */
-export interface Seating {
+export interface Hanging {
   readonly fromRow: number;
   readonly throughRow: number;
   /** Shaping moves done before the work was hung here. */
   readonly shapingsBefore: number;
-  /** Edges as the work is hung, before any move in this seating. */
+  /** Edges as the work is hung, before any move in this hanging. */
   readonly hungLeft: number;
   readonly hungRight: number;
 }
@@ -27,34 +27,34 @@ export const usableNeedles = ({ bed }: Brief): number => bed.needles - 2 * bed.m
 export const shapingsBefore = (row: number, shapeEveryRows: number): number =>
   Math.floor((row - 1) / shapeEveryRows);
 
-/** Edge needles of a seating once `shapings` moves are done in all. */
+/** Edge needles of a hanging once `shapings` moves are done in all. */
 export function edgesAt(
-  seating: Seating,
+  hanging: Hanging,
   shapings: number,
   crawl: Side,
 ): { readonly left: number; readonly right: number } {
-  const shift = (shapings - seating.shapingsBefore) * (crawl === 'left' ? -1 : 1);
-  return { left: seating.hungLeft + shift, right: seating.hungRight + shift };
+  const shift = (shapings - hanging.shapingsBefore) * (crawl === 'left' ? -1 : 1);
+  return { left: hanging.hungLeft + shift, right: hanging.hungRight + shift };
 }
 
-/** Seatings in order; needs at least one needle of room to crawl (`stitches` < usable needles). */
-export function planSeatings(
+/** Hangings in order; needs at least one needle of room to crawl (`stitches` < usable needles). */
+export function planHangings(
   brief: Brief,
   counts: Counts,
   stripes: readonly KnittedStripe[],
-): readonly Seating[] {
+): readonly Hanging[] {
   const room = usableNeedles(brief) - counts.stitches;
   const shapings = shapingsIn(counts);
-  const seatings: Seating[] = [];
+  const hangings: Hanging[] = [];
   let hungAfterRow = 0;
   let done = 0;
   while (shapings - done > room) {
     const throughRow = reseatRow(stripes, counts.shapeEveryRows, hungAfterRow, done, room);
-    seatings.push(hang(brief, counts, hungAfterRow + 1, throughRow, done));
+    hangings.push(hang(brief, counts, hungAfterRow + 1, throughRow, done));
     hungAfterRow = throughRow;
     done = shapingsBefore(throughRow, counts.shapeEveryRows);
   }
-  return [...seatings, hang(brief, counts, hungAfterRow + 1, counts.rows - 1, done)];
+  return [...hangings, hang(brief, counts, hungAfterRow + 1, counts.rows - 1, done)];
 }
 
 /** The last row of a stay: the latest stripe end in reach that follows at least one move, else the last row in reach. */
@@ -77,7 +77,7 @@ function hang(
   fromRow: number,
   throughRow: number,
   done: number,
-): Seating {
+): Hanging {
   const hungLeft = crawl === 'left' ? bed.needles - bed.marginNeedles - stitches : bed.marginNeedles;
   return { fromRow, throughRow, shapingsBefore: done, hungLeft, hungRight: hungLeft + stitches - 1 };
 }

@@ -1,0 +1,5 @@
+import type { Amounts } from './amounts.ts';
+
+export const bench = (_: Amounts) => ({});
+
+export type BenchWords = ReturnType<typeof bench>;

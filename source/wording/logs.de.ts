@@ -1,0 +1,4 @@
+import type { Amounts } from './amounts.ts';
+import type { LogsWords } from './logs.en.ts';
+
+export const logs = (_: Amounts): LogsWords => ({});

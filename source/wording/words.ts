@@ -1,0 +1,52 @@
+/**
+ * All that is said, in one language and one set of units. Whoever says something is given these words as an argument;
+ * no language is chosen for the whole program, so a change of language or units changes all that is drawn after it.
+ */
+import { metric, type Units } from '../shared/units.ts';
+import { type Amounts, amountsIn, type Writing } from './amounts.ts';
+import { english } from './english.ts';
+
+export type LanguageCode = 'en' | 'de';
+
+/** A language gives each topic's words once it knows the units. */
+export type Topics = {
+  readonly [T in keyof typeof english]: (say: Amounts) => ReturnType<(typeof english)[T]>;
+};
+
+export interface Language {
+  readonly code: LanguageCode;
+  readonly writing: Writing;
+  readonly topics: Topics;
+}
+
+export type Words = { readonly [T in keyof Topics]: ReturnType<Topics[T]> } & {
+  readonly language: LanguageCode;
+  readonly units: Units;
+  readonly amounts: Amounts;
+};
+
+export const inEnglish: Language = {
+  code: 'en',
+  writing: { decimalMark: '.', and: 'and', or: 'or' },
+  topics: english,
+};
+
+/** A topic's words are made when the first of them is said. */
+export function wordsIn(language: Language, units: Units): Words {
+  const amounts = amountsIn(language.writing, units);
+  const words: object = { language: language.code, units, amounts };
+  for (const [topic, say] of Object.entries(language.topics)) {
+    Object.defineProperty(words, topic, {
+      configurable: true,
+      enumerable: true,
+      get: () => {
+        const value = say(amounts);
+        Object.defineProperty(words, topic, { value, enumerable: true });
+        return value;
+      },
+    });
+  }
+  return words as Words;
+}
+
+export const englishWords: Words = wordsIn(inEnglish, metric);
