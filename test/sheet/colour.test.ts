@@ -177,7 +177,7 @@ describe('shade warnings', () => {
 });
 
 describe('marks of yarns', () => {
-  const marksOf = (first: string, second: string, medium: 'screen' | 'print') =>
+  const marksOf = (first: string, second: string, medium: 'true' | 'print') =>
     [...markYarns(twoColours(first, second), medium).values()].map(
       ({ letter, pattern }) => `${letter} ${pattern}`,
     );
@@ -187,11 +187,11 @@ describe('marks of yarns', () => {
   });
 
   it('take a pattern where two colours look alike to somebody', () => {
-    expect(marksOf('#b4564e', '#7d7a3a', 'screen')).toEqual(['P plain', 'M rising']);
+    expect(marksOf('#b4564e', '#7d7a3a', 'true')).toEqual(['P plain', 'M rising']);
   });
 
   it('take a pattern in print where two colours copy to the same grey', () => {
-    expect(marksOf('#d9b36c', '#7fc8e8', 'screen')).toEqual(['P plain', 'M plain']);
+    expect(marksOf('#d9b36c', '#7fc8e8', 'true')).toEqual(['P plain', 'M plain']);
     expect(marksOf('#d9b36c', '#7fc8e8', 'print')).toEqual(['P plain', 'M rising']);
   });
 
@@ -200,7 +200,7 @@ describe('marks of yarns', () => {
     const yarns = Object.fromEntries(names.map((name) => [name, { colour: '#6b2d5c', metresPer100g: 190 }]));
     const stripes = names.map((yarn) => ({ yarn, rows: 2 }));
     const plan = diceBagWith({ yarns, stripes, cord: { yarn: 'plum' } });
-    const letters = [...markYarns(plan, 'screen').values()].map(({ letter }) => letter);
+    const letters = [...markYarns(plan, 'true').values()].map(({ letter }) => letter);
     expect(letters).toEqual(['P', 'I', 'E', 'N', 'A', 'B']);
   });
 });

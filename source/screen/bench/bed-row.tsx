@@ -1,8 +1,8 @@
 import { Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
 import { say } from '../../shared/say.ts';
+import { inkOn } from '../../sheet/colour/colour.ts';
 import { bedCells } from './bed-cells.ts';
-import { readableOn } from './contrast.ts';
 
 /** The needle bed with the stitches in their yarn's colour and first letter, and the carriage at its side. */
 export function BedRow({ view, width }: { readonly view: BenchView; readonly width: number }) {
@@ -16,7 +16,7 @@ export function BedRow({ view, width }: { readonly view: BenchView; readonly wid
       {runs.map((run, i) =>
         run.kind === 'loops' && bed.colour ? (
           // biome-ignore lint/suspicious/noArrayIndexKey: runs have no identity but their place
-          <Text key={i} backgroundColor={bed.colour} color={readableOn(bed.colour)}>
+          <Text key={i} backgroundColor={bed.colour} color={inkOn(bed.colour)}>
             {run.text}
           </Text>
         ) : (

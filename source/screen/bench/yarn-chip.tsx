@@ -1,11 +1,11 @@
 import { Text } from 'ink';
-import { readableOn } from './contrast.ts';
+import { inkOn } from '../../sheet/colour/colour.ts';
 
 /** A yarn's name on its own colour; the name alone tells it where there is no colour. */
 export function YarnChip({ yarn, colour }: { readonly yarn: string; readonly colour: string | undefined }) {
   if (!colour) return <Text>{yarn}</Text>;
   return (
-    <Text backgroundColor={colour} color={readableOn(colour)}>
+    <Text backgroundColor={colour} color={inkOn(colour)}>
       {` ${yarn} `}
     </Text>
   );

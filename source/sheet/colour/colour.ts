@@ -15,6 +15,10 @@ export const parseColour = (hex: string): Rgb => [
   Number.parseInt(hex.slice(5, 7), 16) / 255,
 ];
 
+/** `#rrggbb` of channels from 0 to 255. */
+export const colourOf = (channels: readonly number[]): string =>
+  `#${channels.map((value) => Math.round(value).toString(16).padStart(2, '0')).join('')}`;
+
 const toLight = (value: number): number =>
   value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
 
@@ -36,14 +40,7 @@ export const inkOn = (colour: string): '#000000' | '#ffffff' =>
 /** `part` of the way from one colour to the other, in gamma-coded values. */
 export function mixColours(from: string, to: string, part: number): string {
   const end = parseColour(to);
-  const mixed = parseColour(from).map((value, i) => value + ((end[i] ?? 0) - value) * part);
-  return `#${mixed
-    .map((value) =>
-      Math.round(value * 255)
-        .toString(16)
-        .padStart(2, '0'),
-    )
-    .join('')}`;
+  return colourOf(parseColour(from).map((value, i) => 255 * (value + ((end[i] ?? 0) - value) * part)));
 }
 
 const whitePoint = [0.95047, 1, 1.08883] as const;

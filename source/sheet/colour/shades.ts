@@ -7,6 +7,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { labOf, linear, parseColour } from './colour.ts';
 import { colourDifference } from './colour-difference.ts';
 import { seenBy, type VisionType, visionTypes } from './colour-vision.ts';
+import { type ColourDepth, needsEdge, shownColours } from './shown-colour.ts';
 
 /** Yarns of neighbouring stripes, the graft included, that are hard to tell apart. */
 export interface ShadeWarning {
@@ -49,31 +50,43 @@ export type Pattern = (typeof patterns)[number];
 /** How a yarn is shown wherever it is drawn. */
 export interface YarnMark {
   readonly yarn: string;
+  /** As it is shown there. */
   readonly colour: string;
   /** One character, unique while there are no more than 62 yarns. */
   readonly letter: string;
   readonly pattern: Pattern;
+  /** It may be the terminal's own ground, and wants an edge. */
+  readonly edged: boolean;
 }
 
 /**
- * A mark for each yarn that is knitted, in the order of the brief. Patterns are given only where colours need them: on
- * a screen those that look alike, in print also those of much the same grey.
+ * A mark for each yarn that is knitted, in the order of the brief. Patterns are given only where colours need them, judged
+ * as they are shown: on a screen those that look alike, all where there are but 16, in print also those of much the same
+ * grey.
  */
 export function markYarns(
   { brief, stripes, cord }: Plan,
-  medium: 'screen' | 'print',
+  medium: 'print' | ColourDepth,
 ): ReadonlyMap<string, YarnMark> {
   const knitted = new Set([...stripes.map((stripe) => stripe.yarn), cord.yarn]);
+  const yarns = [...brief.yarns].filter(([yarn]) => knitted.has(yarn));
+  const depth = medium === 'print' || medium === 'none' ? 'true' : medium;
+  const shown = shownColours(
+    yarns.map(([, { colour }]) => colour),
+    depth,
+  );
   const marks = new Map<string, YarnMark>();
-  for (const [yarn, { colour }] of brief.yarns) {
-    if (!knitted.has(yarn)) continue;
+  for (const [yarn, { colour: own }] of yarns) {
+    const colour = shown.get(own) ?? own;
     const taken = [...marks.values()];
     const letter = freeLetter(yarn, new Set(taken.map((mark) => mark.letter)));
     const rivals = taken.filter(
       (mark) =>
-        alikeTo(mark.colour, colour) !== null || (medium === 'print' && alikeInGrey(mark.colour, colour)),
+        medium === '16' ||
+        alikeTo(mark.colour, colour) !== null ||
+        (medium === 'print' && alikeInGrey(mark.colour, colour)),
     );
-    marks.set(yarn, { yarn, colour, letter, pattern: freePattern(rivals) });
+    marks.set(yarn, { yarn, colour, letter, pattern: freePattern(rivals), edged: needsEdge(colour) });
   }
   return marks;
 }

@@ -1,28 +1,25 @@
 /** The lines beneath a picture: which yarn is which, and what is shown. */
 
 import type { Plan } from '../../planning/plan.ts';
-import { inkOn } from '../colour/colour.ts';
 import { markYarns } from '../colour/shades.ts';
 import { cellsOf, cutToCells, plainText } from '../text.ts';
-import { formatLine, type Line, type Palette, type Span, sixteenColours, trueColour } from './ansi.ts';
+import { formatLine, type Line, type Span } from './ansi.ts';
+import { swatchOf } from './on-yarn.ts';
 import type { DrawOptions } from './options.ts';
 
 /** `P plum  M mint`, the letter on the yarn's colour; as many as fit. */
-export function legend(plan: Plan, { columns, glyphs }: DrawOptions): Line {
+export function legend(plan: Plan, { columns, glyphs, colour: depth }: DrawOptions): Line {
   const knitted = new Set(plan.stripes.map((stripe) => stripe.yarn));
   const spans: Span[] = [];
   let left = columns;
-  for (const { yarn, colour, letter } of markYarns(plan, 'screen').values()) {
+  for (const mark of markYarns(plan, depth).values()) {
+    const { yarn } = mark;
     if (!knitted.has(yarn)) continue;
     const gap = spans.length > 0 ? '  ' : '';
     const room = left - gap.length - 4;
     const name = cutToCells(plainText(yarn), Math.min(20, room), glyphs === 'ascii' ? '..' : '…');
     if (room < 3 || name === '') break;
-    spans.push(
-      { text: gap },
-      { text: ` ${letter} `, ink: inkOn(colour), ground: colour },
-      { text: ` ${name}` },
-    );
+    spans.push({ text: gap }, ...swatchOf(mark, depth, glyphs === 'ascii'), { text: ` ${name}` });
     left -= gap.length + 4 + cellsOf(name);
   }
   return spans;
@@ -48,13 +45,6 @@ export function wrapWords(sentences: readonly string[], { columns, rows }: DrawO
 }
 
 /** The whole picture as strings, cut to the room there is. */
-export function formatPicture(plan: Plan, lines: readonly Line[], options: DrawOptions): readonly string[] {
-  const palette = paletteFor(plan, options);
-  return lines.slice(0, options.rows).map((line) => formatLine(line, palette));
-}
-
-function paletteFor(plan: Plan, { colour }: DrawOptions): Palette | null {
-  if (colour === 'none') return null;
-  if (colour === 'true') return trueColour;
-  return sixteenColours([...markYarns(plan, 'screen').values()].map((mark) => mark.colour));
+export function formatPicture(lines: readonly Line[], options: DrawOptions): readonly string[] {
+  return lines.slice(0, options.rows).map((line) => formatLine(line, options.colour));
 }

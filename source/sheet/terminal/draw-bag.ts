@@ -22,7 +22,7 @@ export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
   const captionLines = options.rows >= 9 ? 3 : 2;
   const view = viewOf(bag, options, options.columns - depth.length - 4, options.rows - captionLines);
   const { raster, columns, lines } = rasterise(bag, view, options);
-  const marks = markYarns(plan, 'screen');
+  const marks = markYarns(plan, options.colour);
   const picture = paintRaster(
     raster,
     (mark) => ({ yarn: yarnOf(plan, bag, marks, mark), open: false }),
@@ -35,7 +35,7 @@ export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
   const caption = `  ${say`${width} wide, ${formatLength(plan.size.depthBelowCordCm, units)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
   const captions: Line[] = [[seam], [{ text: caption.slice(0, options.columns) }], legend(plan, options)];
-  return formatPicture(plan, [...beside, ...captions.slice(0, captionLines)], options);
+  return formatPicture([...beside, ...captions.slice(0, captionLines)], options);
 }
 
 function viewOf(bag: Bag, options: DrawOptions, columns: number, lines: number): View {

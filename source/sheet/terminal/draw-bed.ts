@@ -25,7 +25,7 @@ export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
   const left = map.hangings.length - shown.length;
   if (left > 0)
     lines.push([{ text: say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
-  return formatPicture(plan, lines, options);
+  return formatPicture(lines, options);
 }
 
 /** As many as fit, the one being knitted first of all. */
@@ -89,7 +89,7 @@ function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOpti
   const at = isNow ? edgesAtRow(plan, row) : hanging.hung;
   const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];
   const yarn = plan.stripes.find((stripe) => stripe.lastRow >= row)?.yarn ?? '';
-  const ink = isNow ? markYarns(plan, 'screen').get(yarn)?.colour : null;
+  const ink = isNow ? markYarns(plan, options.colour).get(yarn)?.colour : null;
   const from = columnOf(map, options, Math.min(hanging.hung.left, hanging.last.left));
   const through = columnOf(map, options, Math.max(hanging.hung.right, hanging.last.right));
   const left = columnOf(map, options, at.left);

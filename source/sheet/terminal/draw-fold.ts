@@ -20,7 +20,7 @@ export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
     return wrapWords(describeFold(plan, options), options);
   const scene = layOut(foldOf(plan), options);
   const raster = rasterise(scene, options.colour === 'none' ? [] : [1, plan.stripes.length]);
-  const yarns = markYarns(plan, 'screen');
+  const yarns = markYarns(plan, options.colour);
   const picture = paintRaster(
     raster,
     (mark) => ({ yarn: mark === outlineMark ? outlineYarn : yarnOf(plan, yarns, mark), open: false }),
@@ -31,11 +31,11 @@ export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
     say`strip on the left: growing edge up, fold at the dotted lines`,
     say`bag on the right: last edge A meets first edge B`,
   ].map((text): Line => [{ text: text.slice(0, options.columns) }]);
-  return formatPicture(plan, [...picture, ...captions], options);
+  return formatPicture([...picture, ...captions], options);
 }
 
 const outlineMark = 0xffff_ffff;
-const outlineYarn: YarnMark = { yarn: '', colour: '#8a8a8a', letter: '.', pattern: 'plain' };
+const outlineYarn: YarnMark = { yarn: '', colour: '#8a8a8a', letter: '.', pattern: 'plain', edged: false };
 const gapColumns = 9;
 
 interface Scene {

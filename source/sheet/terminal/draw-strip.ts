@@ -24,7 +24,7 @@ export function drawStrip(plan: Plan, options: DrawOptions): readonly string[] {
   const strip = stripOf(plan, rowsDone, window);
   const picture = paintRaster(
     rasterise(plan, strip, scale),
-    pixelOf(markYarns(plan, 'screen'), strip),
+    pixelOf(markYarns(plan, options.colour), strip),
     [],
     options,
   );
@@ -32,7 +32,7 @@ export function drawStrip(plan: Plan, options: DrawOptions): readonly string[] {
     legend(plan, options),
     [{ text: place(plan, rowsDone, window, scale).slice(0, options.columns) }],
   ];
-  return formatPicture(plan, [...picture, ...captions.slice(0, captionLines)], options);
+  return formatPicture([...picture, ...captions.slice(0, captionLines)], options);
 }
 
 interface Scale {

@@ -1,10 +1,11 @@
 import type { Units } from '../../shared/units.ts';
+import type { ColourDepth } from '../colour/shown-colour.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
 export interface DrawOptions {
   readonly columns: number;
   readonly rows: number;
-  readonly colour: 'true' | '16' | 'none';
+  readonly colour: ColourDepth;
   readonly glyphs: 'unicode' | 'ascii';
   /** Plain sentences in place of a picture, for screen readers. */
   readonly words?: boolean;

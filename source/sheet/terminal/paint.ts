@@ -31,13 +31,13 @@ export function paintRaster(
     for (let column = 0; column < raster.width; column++) {
       const at = (y: number): Shown | null => {
         const mark = markAt(raster, column, y);
-        return mark === 0 ? null : shown(pixelOf(mark), column, y);
+        return mark === 0 ? null : shown(pixelOf(mark), column, y, options);
       };
       cells.push(perCell === 2 ? halves(at(2 * row), at(2 * row + 1)) : single(at(row), options));
     }
     lines.push(cells);
   }
-  for (const label of labels) write(lines, label);
+  for (const label of labels) write(lines, label, options);
   return lines;
 }
 
@@ -45,9 +45,12 @@ interface Shown extends Pixel {
   readonly colour: string;
 }
 
-const shown = (pixel: Pixel, x: number, y: number): Shown => {
+const shown = (pixel: Pixel, x: number, y: number, { colour: depth }: DrawOptions): Shown => {
   const { colour, pattern } = pixel.yarn;
-  return { ...pixel, colour: isShaded(pattern, x, y) ? mixColours(colour, inkOn(colour), 0.35) : colour };
+  return {
+    ...pixel,
+    colour: isShaded(pattern, x, y) ? mixColours(colour, inkOn(colour), depth === '16' ? 1 : 0.35) : colour,
+  };
 };
 
 /** Which pixels of a pattern are shaded. Stripes may be one pixel high, so all but one change along a row. */
@@ -86,13 +89,14 @@ function single(pixel: Shown | null, { colour }: DrawOptions): Span {
   return { text: pixel.open ? pixel.yarn.letter.toLowerCase() : pixel.yarn.letter };
 }
 
-function write(lines: Span[][], { column, row, text }: Label): void {
+function write(lines: Span[][], { column, row, text }: Label, { colour: depth }: DrawOptions): void {
   const cells = lines[row];
   if (!cells) return;
   for (const [i, letter] of [...text].entries()) {
     const under = cells[column + i];
     if (!under) continue;
     const ground = under.ground ?? under.ink;
-    cells[column + i] = ground ? { text: letter, ink: inkOn(ground), ground } : { text: letter };
+    cells[column + i] =
+      ground && depth !== '16' ? { text: letter, ink: inkOn(ground), ground } : { text: letter };
   }
 }

@@ -31,7 +31,7 @@ function describeStripe({ number, yarn, firstRow, lastRow }: KnittedStripe, rows
 export function describeBag(plan: Plan, { units = metric }: DrawOptions): readonly string[] {
   const { size, eyelets, brief } = plan;
   const up = brief.crawl === 'right' ? 'right' : 'left';
-  const yarns = [...markYarns(plan, 'screen').keys()].map(plainText).join(', ');
+  const yarns = [...markYarns(plan, 'none').keys()].map(plainText).join(', ');
   return [
     say`The finished bag is ${formatLength(size.widthCm, units)} wide and ${formatLength(size.depthCm, units)} deep, ${formatLength(size.depthBelowCordCm, units)} of that below the cord.`,
     say`Its stripes (${yarns}) climb to the ${up} at ${formatAngle(size.stripeAngleDeg)} to the bottom, seen with the knit side out.`,

@@ -1,0 +1,95 @@
+/**
+ * What a terminal makes of a colour. With 256 colours those from 16 on are fixed: a cube of six levels a channel, then 24
+ * greys (xterm's own table, as terminals share it; from memory). The first 16 are whatever the terminal's scheme says, so
+ * only their order from dark to light can be counted on, and that not for all of them.
+ */
+import { colourOf, contrastRatio, labOf, linear, parseColour } from './colour.ts';
+import { colourDifference } from './colour-difference.ts';
+
+/** How many colours there are. */
+export type ColourDepth = 'true' | '256' | '16' | 'none';
+
+/** xterm's defaults for the 16: names for them in the program, since what is shown is the scheme's affair. */
+export const sixteen: readonly string[] = [
+  ...['#000000', '#cd0000', '#00cd00', '#cdcd00', '#0000ee', '#cd00cd', '#00cdcd', '#e5e5e5'],
+  ...['#7f7f7f', '#ff0000', '#00ff00', '#ffff00', '#5c5cff', '#ff00ff', '#00ffff', '#ffffff'],
+];
+
+const levels = [0, 95, 135, 175, 215, 255];
+const firstFixed = 16;
+const cubeSize = 6 ** 3;
+const greyCount = 24;
+
+/** The colour with `index`, 16 to 255. */
+export function fixedColour(index: number): string {
+  const place = index - firstFixed;
+  if (place >= cubeSize) {
+    const grey = 8 + 10 * (place - cubeSize);
+    return colourOf([grey, grey, grey]);
+  }
+  return colourOf(
+    [Math.floor(place / 36), Math.floor(place / 6) % 6, place % 6].map((at) => levels[at] ?? 0),
+  );
+}
+
+const indexes = new Map<string, number>();
+
+/** The index of the fixed colour that looks most like `colour`. */
+export function fixedIndex(colour: string): number {
+  const known = indexes.get(colour);
+  if (known !== undefined) return known;
+  const all = Array.from({ length: cubeSize + greyCount }, (_, i) => firstFixed + i);
+  const index = nearest(colour, all, fixedColour);
+  indexes.set(colour, index);
+  return index;
+}
+
+export function sixteenIndex(colour: string): number {
+  const exact = sixteen.indexOf(colour);
+  return exact >= 0 ? exact : nearest(colour, [...sixteen.keys()], (index) => sixteen[index] ?? '');
+}
+
+/** Dark yarns take blue, then magenta, red and black; light ones white, then cyan, yellow and green. */
+const darkOnes = [4, 5, 1, 0];
+const lightOnes = [7, 6, 3, 2];
+const middleLightness = 50;
+
+/**
+ * Colours as they are shown. Of 16 each yarn gets one of its own while there are some: first by lightness, which
+ * every scheme keeps and every eye sees, then by hue.
+ */
+export function shownColours(
+  colours: readonly string[],
+  depth: Exclude<ColourDepth, 'none'>,
+): ReadonlyMap<string, string> {
+  if (depth === 'true') return new Map(colours.map((colour) => [colour, colour]));
+  if (depth === '256') return new Map(colours.map((colour) => [colour, fixedColour(fixedIndex(colour))]));
+  const shown = new Map<string, string>();
+  for (const colour of colours) {
+    const taken = new Set(shown.values());
+    const own = lightness(colour) < middleLightness ? darkOnes : lightOnes;
+    const free = [own, [...darkOnes, ...lightOnes]]
+      .map((ones) => ones.filter((index) => !taken.has(sixteen[index] ?? '')))
+      .find((ones) => ones.length > 0);
+    const index =
+      taken.size === 0 || !free ? (own[0] ?? 0) : nearest(colour, free, (at) => sixteen[at] ?? '');
+    shown.set(colour, sixteen[index] ?? '');
+  }
+  return shown;
+}
+
+const lightness = (colour: string): number => labOf(linear(parseColour(colour)))[0];
+
+function nearest(colour: string, indexes: readonly number[], colourAt: (index: number) => string): number {
+  const wanted = labOf(linear(parseColour(colour)));
+  const away = indexes.map((index) => colourDifference(wanted, labOf(linear(parseColour(colourAt(index))))));
+  return indexes[away.indexOf(Math.min(...away))] ?? 0;
+}
+
+/** So near to black or white that it may be the terminal's own ground (rule of thumb). */
+const leastAgainstGround = 1.5;
+
+/** Whether a colour needs an edge to be seen at all where the ground is black or white. */
+export const needsEdge = (colour: string): boolean =>
+  contrastRatio(colour, '#000000') < leastAgainstGround ||
+  contrastRatio(colour, '#ffffff') < leastAgainstGround;
