@@ -4,9 +4,10 @@ import { cliCommands, formatUsage } from './chat/cli-commands.ts';
 import { type Arguments, type ArgumentToken, parseArguments } from './chat/parse-arguments.ts';
 import type { Shell } from './chat/shell-completion.ts';
 import { formatUsageFault } from './chat/wording/usage-faults.ts';
-import { complain, exitCodes, quietOnClosedPipe } from './cli/outcome.ts';
+import { complain, exitCodes, quietOnClosedPipe, sayOurFault } from './cli/outcome.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import { isTerminal } from './cli/terminal.ts';
+import { logFolder } from './files/data-folders.ts';
 import type { LoadedSettings } from './files/settings-file.ts';
 import { unitsFor } from './shared/units.ts';
 
@@ -85,7 +86,7 @@ async function run({ name, operands, given }: Run, settings: LoadedSettings): Pr
         program: SLANTWISE_VERSION,
       });
     case 'plan':
-      return (await import('./cli/plan.ts')).printPlan(file, {
+      return (await import('./cli/plan.ts')).printPlan(operands, {
         json,
         fromYarn: given.has('from-yarn'),
         units,
@@ -117,6 +118,15 @@ async function run({ name, operands, given }: Run, settings: LoadedSettings): Pr
   }
 }
 
-void main().then((code) => {
-  process.exitCode = code;
+/** Whatever is thrown is a fault of ours: one sentence, and never the program's own text. */
+function endByOurFault(error: unknown): void {
+  process.exitCode = complain(sayOurFault(error, logFolder()), exitCodes.ourFault);
+}
+
+process.on('uncaughtException', (error) => {
+  endByOurFault(error);
+  process.exit();
 });
+main().then((code) => {
+  process.exitCode = code;
+}, endByOurFault);

@@ -13,7 +13,7 @@ export interface CliOption {
 
 export interface CliCommand {
   readonly name: CliName;
-  /** Arguments in order; one in brackets may be left out. */
+  /** Arguments in order; one in brackets may be left out, and a last one with dots be there more than once. */
   readonly takes: readonly string[];
   /** What the argument may be, where that is a fixed choice. */
   readonly choices?: readonly string[];
@@ -75,8 +75,9 @@ export const cliCommands: readonly CliCommand[] = [
   },
   {
     name: 'plan',
-    takes: ['BRIEF'],
-    summary: () => say`print the plan of a brief: size, yarn, needles, tails`,
+    takes: ['BRIEF', '[BRIEF...]'],
+    summary: () =>
+      say`print the plan of a brief: size, yarn, needles, tails; of several, their yarn together too`,
     options: [
       json,
       {

@@ -74,7 +74,8 @@ function checkWord([word, ...more]: readonly string[]): UsageFault | null {
 function checkOperands(command: CliCommand, operands: readonly string[]): UsageFault | null {
   const missing = command.takes.find((operand, i) => !operand.startsWith('[') && operands[i] === undefined);
   if (missing) return { code: 'usage/missing-operand', command, operand: missing };
-  const extra = operands[command.takes.length];
+  const repeats = command.takes.at(-1)?.endsWith('...]') ?? false;
+  const extra = repeats ? undefined : operands[command.takes.length];
   if (extra !== undefined) return { code: 'usage/too-many-operands', command, operand: extra };
   const [operand = ''] = operands;
   return !command.choices || command.choices.includes(operand)

@@ -4,7 +4,7 @@ import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
-import { classesOfGauge, stitchesPer4In } from '../planning/yarn-class.ts';
+import { classesOfGauge } from '../planning/yarn-class.ts';
 import { formatWarning } from './wording/warnings.ts';
 
 export function planJson(plan: Plan): Record<string, unknown> {
@@ -24,6 +24,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
       rowsPer10Cm: 100 / gauge.rowMm,
     },
     size: plan.size,
+    ...(plan.asKnitted ? { asKnitted: plan.asKnitted } : {}),
     stripes: plan.stripes,
     neighbours: plan.neighbours,
     bed: {
@@ -33,10 +34,12 @@ export function planJson(plan: Plan): Record<string, unknown> {
     yarn: plan.yarn,
     loopLengthMm: gauge.loopLengthMm,
     loopLengthMeasured: gauge.loopLengthMeasured,
-    modelLoopLengthMm: modelLoopLength(gauge.stitchMm, gauge.rowMm, brief.swatch.state),
+    modelLoopLengthMm: modelLoopLength(gauge.asKnitted.stitchMm, gauge.asKnitted.rowMm, brief.swatch.state),
     tightness: plan.tightness,
     fabricMassGsm: plan.fabricMassGsm,
-    yarnClasses: classesOfGauge(stitchesPer4In(gauge.stitchMm)).map(({ number }) => number),
+    yarnClasses: classesOfGauge(gauge.asKnitted.stitchMm).map(({ number }) => number),
+    aim: plan.aim,
+    ravelCord: { lengthCm: plan.ravelCordCm },
     graft: { ...plan.graft, cutCm: closingTailCm(plan) },
     seam: plan.seam,
     cord: plan.cord,

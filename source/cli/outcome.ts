@@ -1,7 +1,7 @@
 /** How a run ends: the exit status, and the one line that says why. */
 import { say } from '../shared/say.ts';
 
-export const exitCodes = { done: 0, input: 1, usage: 2, interrupted: 130 } as const;
+export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
 
 /** Says one sentence on standard error and gives the exit status back. */
 export function complain(sentence: string, code: number = exitCodes.input): number {
@@ -17,6 +17,10 @@ export function quietOnClosedPipe(): void {
     );
   });
 }
+
+/** A fault of the program: what to send to whoever made it, and that the work is kept. */
+export const sayOurFault = (error: unknown, folder: string): string =>
+  say`Slantwise has made a mistake of its own (${error instanceof Error ? error.message : String(error)}). What you confirmed is kept in ${folder}: start it again to go on, and report this sentence with the log to whoever gave you the program.`;
 
 const sayUnwritten = (code: string): string =>
   say`What was to be printed could not be written (${code}). Make room, or print elsewhere.`;

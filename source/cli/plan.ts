@@ -1,14 +1,12 @@
 import { planJson } from '../chat/plan-json.ts';
 import { stepJson } from '../chat/steps-json.ts';
-import { pageWidth, wrap } from '../chat/wording/page.ts';
-import { formatPlanPage } from '../chat/wording/plan-page.ts';
+import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
 import type { BagLimit } from '../planning/from-yarn.ts';
+import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import type { Units } from '../shared/units.ts';
-import { shadeWarnings } from '../sheet/colour/shades.ts';
-import { formatShadeWarning } from '../sheet/page/content.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
@@ -20,12 +18,18 @@ export interface PlanOptions {
   readonly units: Units;
 }
 
-/** Prints the plan of a brief; `fromYarn` takes its size for a shape, and makes that as large as the yarn allows. */
-export function printPlan(path: string, { json, fromYarn, units }: PlanOptions): number {
-  const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
-  if (!bag.ok) return complain(bag.fault);
-  const text = json ? jsonText(bag.value) : pageText(bag.value, units);
-  process.stdout.write(`${text}\n`);
+/**
+ * Prints the plan of a brief, or of several and their yarn together; `fromYarn` takes the size for a shape, and makes that
+ * as large as the yarn allows.
+ */
+export function printPlan(paths: readonly string[], { json, fromYarn, units }: PlanOptions): number {
+  const bags: Bag[] = [];
+  for (const path of paths) {
+    const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
+    if (!bag.ok) return complain(bag.fault);
+    bags.push(bag.value);
+  }
+  process.stdout.write(`${json ? jsonText(bags) : pageText(bags, units)}\n`);
   return exitCodes.done;
 }
 
@@ -38,13 +42,17 @@ interface Bag {
 const withoutLimit = (plan: Result<Plan, string>): Result<Bag, string> =>
   plan.ok ? succeed({ plan: plan.value, limit: null }) : plan;
 
-const jsonText = ({ plan, limit }: Bag): string =>
-  JSON.stringify({ ...planJson(plan), ...(limit ? { limit } : {}) }, null, 2);
+function jsonText(bags: readonly Bag[]): string {
+  const plans = bags.map(({ plan, limit }) => ({ ...planJson(plan), ...(limit ? { limit } : {}) }));
+  const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
+  return JSON.stringify(plans.length === 1 ? plans[0] : party, null, 2);
+}
 
-function pageText({ plan, limit }: Bag, units: Units): string {
-  const page = formatPlanPage(plan, { units, minutesPerRow: ownRowMinutes(), limit });
-  const shades = shadeWarnings(plan).map(formatShadeWarning);
-  return [page, ...shades.map((shade) => wrap(shade, pageWidth).join('\n'))].join('\n\n');
+function pageText(bags: readonly Bag[], units: Units): string {
+  const minutesPerRow = ownRowMinutes();
+  const pages = bags.map(({ plan, limit }) => formatPlanPage(plan, { units, minutesPerRow, limit }));
+  const plans = bags.map(({ plan }) => plan);
+  return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, units)] : [])].join('\n\n\n');
 }
 
 export async function printSteps(path: string, json: boolean, units: Units): Promise<number> {

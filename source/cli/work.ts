@@ -13,11 +13,13 @@ import { formatTornTail } from '../chat/wording/journal-faults.ts';
 import { sayBags } from '../chat/wording/logs.ts';
 import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
 import { saySpeechTrouble } from '../chat/wording/settings.ts';
+import { formatWarning } from '../chat/wording/warnings.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
 import { listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
+import type { Plan } from '../planning/plan.ts';
 import { createAnnouncer } from '../screen/announce.ts';
 import type { Leaving } from '../screen/bench-keys.ts';
 import type { Announce, BenchStore } from '../screen/bench-state.ts';
@@ -29,8 +31,6 @@ import { tellOfSlowDisk } from '../screen/slow-disk.ts';
 import { createSpeech } from '../screen/speech.ts';
 import type { SettingChange, Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { shadeWarnings } from '../sheet/colour/shades.ts';
-import { formatShadeWarning } from '../sheet/page/content.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
@@ -115,9 +115,13 @@ const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
   ...tornNotice(log),
   ...sayWelcome(log.session, unitsFor(options.settings.units)),
   ...(isPracticeBegun(log) ? [sayPractice()] : []),
-  ...(log.session.done === 0 ? shadeWarnings(log.session.job.plan).map(formatShadeWarning) : []),
+  ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan) : []),
   ...notesBefore(log, options),
 ];
+
+/** Yarns that look alike are best changed before the first of them is cast on. */
+const shadesAtStart = ({ warnings }: Plan): readonly string[] =>
+  warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning));
 
 const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
   session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);

@@ -5,7 +5,7 @@
  * Notiz, re-seat Umsetzen, foot switch Fußschalter, strip Bahn, mouth Öffnung, bottom Boden, leading and trailing edge
  * Zunahmerand and Abnahmerand, grafted edges A and B Kante, home side Ausgangsseite, to crawl wandern, bite Stich, to
  * hang einhängen, to park ablegen, to slip leer, to rip back auftrennen, mend Ausbesserung, slip of the hand Versehen,
- * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Festigkeit, the work Gestrick,
+ * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Dichtefaktor, the work Gestrick,
  * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
@@ -371,8 +371,6 @@ export const german: Language = {
     'If you steam the bag: steam scalds, and it flattens man-made fibre.':
       'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
     'Look twice: hands cannot take this back.': 'Schau zweimal hin: das lässt sich nicht rückgängig machen.',
-    'Keep cords from small children. This cord is {0} cm and the mouth {1} cm round; toys for the very young may have {2} and {3} cm (EN 71-1). Local rules decide.':
-      'Halte Kordeln von kleinen Kindern fern. Diese ist {0} cm lang, die Öffnung hat {1} cm Umfang; Spielzeug für die Kleinsten darf {2} und {3} cm haben (EN 71-1). Es gelten die örtlichen Regeln.',
     'the bag is finished.': 'der Beutel ist fertig.',
     'step {0} of {1} comes next, {2}, {3} of {4} knitted.':
       'als Nächstes Schritt {0} von {1}, {2}, {3} von {4} gestrickt.',
@@ -401,8 +399,6 @@ export const german: Language = {
 
     // Faults
     // Warnings
-    '{0} is {1} short, with a reserve of 10 % counted in: find more, or make a smaller bag.': (yarn, mass) =>
-      `Von ${yarn} ${lacks(mass)} ${mass}, 10 % Reserve eingerechnet: such mehr davon, oder mach den Beutel kleiner.`,
     '{0} is left over: too little for a stripe, or no stripe is left for it.':
       '{0} bleibt übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.',
     '{0} are left over: too little for a stripe, or no stripe is left for it.':
@@ -420,18 +416,10 @@ export const german: Language = {
     'after row {0}': 'nach Reihe {0}',
     'after rows {0}': 'nach den Reihen {0}',
     '{0}, the first time after row {1}': '{0}, zum ersten Mal nach Reihe {1}',
-    'Rows come out wider than stitches: the swatch may have been measured the wrong way round.':
-      'Die Reihen sind höher, als die Maschen breit sind: vielleicht sind Breite und Höhe der Maschenprobe vertauscht.',
     'A stitch {0} times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.':
       'Eine Masche, die {0}-mal so breit wie hoch ist, ist für glatt rechts unüblich (etwa 1,3): miss die Maschenprobe noch einmal.',
     'The measured loop of {0} is far from the {1} that the gauge suggests: measure it again, all yarn figures hang on it.':
       'Die gemessene Maschenlänge von {0} liegt weit von den {1}, die zur Maschenprobe passen: miss noch einmal, alle Garnmengen hängen davon ab.',
-    'Tightness {0} is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.':
-      'Festigkeit {0} ist niedrig (üblich sind 1,3 bis 1,5): das Gestrick wird lappig und durchsichtig.',
-    'Tightness {0} is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.':
-      'Festigkeit {0} ist hoch (üblich sind 1,3 bis 1,5): der Schlitten kann klemmen; nimm ein dünneres Garn oder eine größere Masche.',
-    'A stitch of {0} mm is wider than the needle pitch of {1} mm: measure the swatch again, or use a wider bed.':
-      'Eine Masche von {0} mm ist breiter als der Nadelabstand von {1} mm: miss die Maschenprobe noch einmal, oder nimm ein gröberes Nadelbett.',
     'The yarn is finer than a pitch of {0} mm usually knits ({1}; rule of thumb): check the swatch, or use a finer bed.':
       'Das Garn ist feiner, als es bei {0} mm Nadelabstand üblich ist ({1}; Faustregel): prüf die Maschenprobe, oder nimm ein feineres Nadelbett.',
     'The yarn is thicker than a pitch of {0} mm usually knits ({1}; rule of thumb): check the swatch, or use a coarser bed.':
@@ -1043,7 +1031,6 @@ export const german: Language = {
     smaller: 'kleiner',
     larger: 'größer',
     time: 'Zeit',
-    '{0} wide and {1} deep, flat and sewn': '{0} breit und {1} tief, flach und genäht',
     '{0} deep below the cord; the mouth is {1} round':
       '{0} tief unter der Kordel; die Öffnung misst {1} rundum',
     '{0}, {1} round: {2} are knitted, the graft is the last':
@@ -1053,8 +1040,6 @@ export const german: Language = {
     '"bag": {"stitches": {0}, "rows": {1}} into the brief to knit it':
       '"bag": {"stitches": {0}, "rows": {1}} in die Vorgabe, um ihn zu stricken',
     '{0} and {1}': '{0} und {1}',
-    'at least {0} wide and {1} deep below the cord, for what is {2} round and {3} high, with {4} % ease both ways (rule of thumb)':
-      'mindestens {0} breit und {1} tief unter der Kordel, für etwas mit {2} Umfang und {3} Höhe, mit {4} % Mehrweite in beiden Richtungen (Faustregel)',
     'the largest of its shape that the weighed yarn allows':
       'der größte dieser Form, für den das gewogene Garn reicht',
     '{0}; one repeat more would take more {1} than there is':
@@ -1078,10 +1063,7 @@ export const german: Language = {
       'etwa {0} für die Reihen, im Tempo deiner fertigen Beutel',
     length: 'Länge',
     weight: 'Gewicht',
-    'with 10 %': 'mit 10 %',
     'you have': 'du hast',
-    'The 10 % is a reserve (rule of thumb); nobody asked what waste yarn weighs.':
-      'Die 10 % sind Reserve (Faustregel); das Gewicht des Hilfsgarns ist egal.',
     '{0} (waste)': '{0} (Hilfsgarn)',
     'not weighed': 'nicht gewogen',
     enough: 'reicht',
@@ -1110,8 +1092,6 @@ export const german: Language = {
     'a round taken to be as high as a row (rule of thumb)':
       'eine Runde so hoch gerechnet wie eine Reihe (Faustregel)',
     'by your count of {0} rounds to 10 cm': 'nach deiner Zählung von {0} Runden auf 10 cm',
-    '{0} of {1}, {2} long: the mouth and two ties of {3}. {4}, {5}, {6} of yarn, {7}.':
-      '{0} {1}, {2} lang: die Öffnung und zwei Bindeenden von {3}. {4}, {5}, {6} Garn, {7}.',
     '{0}, {1} apart': '{0}, je {1} auseinander',
     '{0}; too few for a cord with both ends outside': '{0}; zu wenige für eine Kordel mit beiden Enden außen',
     'the cord uses all': 'die Kordel läuft durch alle',
@@ -1120,8 +1100,6 @@ export const german: Language = {
     '{0} at the graft': '{0} an der Verbindung',
     '{0} there, then {1}': '{0} dort, danach {1}',
     '{0}; {1}. The widest gap is {2}.': '{0}; {1}. Der weiteste Abstand ist {2}.',
-    'keep cords from small children: toys for the very young have no free cord over {0} mm and no loop over {1} mm round (EN 71-1). This bag is no toy; local rules decide.':
-      'halte Kordeln von kleinen Kindern fern: Spielzeug für die Kleinsten hat keine freie Kordel über {0} mm und keine Schlinge über {1} mm Umfang (EN 71-1). Dieser Beutel ist kein Spielzeug; es gelten die örtlichen Regeln.',
     swatch: 'Probe',
     gauge: 'Dichte',
     loop: 'Garnlänge',
@@ -1131,7 +1109,7 @@ export const german: Language = {
       `${stitches} ${stitches === '1' ? 'Masche' : 'Maschen'} und ${rows} ${rows === '1' ? 'Reihe' : 'Reihen'} auf ${size}, ${stateWord(state)}`,
     '{0} stitches and {1} rows to {2}; a stitch is {3} wide and {4} high':
       '{0} Maschen und {1} Reihen auf {2}; eine Masche ist {3} breit und {4} hoch',
-    '{0} (root of tex / loop in mm), {1}': '{0} (Festigkeit: Wurzel aus tex / Maschenlänge in mm), {1}',
+    '{0} (root of tex / loop in mm), {1}': '{0} (Dichtefaktor: Wurzel aus tex / Maschenlänge in mm), {1}',
     piece: 'Stück',
     '{0}, as the piece measures': '{0}, am Stück gemessen',
     '{0}, as the swatch measures it': '{0}, nach der Maschenprobe',
@@ -1139,12 +1117,6 @@ export const german: Language = {
       `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959)`,
     '{0} of yarn in a stitch, measured; {1} {2}': '{0} Garn in einer Masche, gemessen; {1} {2}',
     '{0} of yarn in a stitch, {1}': '{0} Garn in einer Masche, {1}',
-    'the usual {0} to {1} (textile handbooks)': 'den üblichen {0} bis {1} (Textilhandbücher)',
-    'far below {0}: limp and see-through': 'weit unter {0}: lappig und durchsichtig',
-    'below {0}: soft and open': 'unter {0}: weich und offen',
-    'far above {0}: the bed may jam': 'weit über {0}: der Schlitten kann klemmen',
-    'above {0}: firm': 'über {0}: fest',
-    'within {0}': 'bei {0}',
     'between {0} and {1}': 'zwischen {0} und {1}',
     'finer than lace (0)': 'feiner als Lace (0)',
     'yarn finer than lace (0)': 'Garn feiner als Lace (0)',
@@ -1406,8 +1378,6 @@ export const german: Language = {
       'noch ein Beutel nach diesem Protokoll, samt Notizen',
     'start anew, even when this bag is on the go': 'neu anfangen, auch wenn dieser Beutel schon läuft',
     'no screen: read lines, print lines': 'kein Bildschirm: Zeilen lesen, Zeilen ausgeben',
-    'print the plan of a brief: size, yarn, needles, tails':
-      'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden',
     'the largest bag of this shape that the weighed yarns allow':
       'der größte Beutel dieser Form aus dem gewogenen Garn',
     'print every step of the job': 'jeden Schritt der Arbeit ausgeben',
@@ -1782,9 +1752,7 @@ export const german: Language = {
     'loop length, yarn in a stitch': 'Maschenlänge, Garn in einer Masche',
     'How much yarn is in one stitch. Unravel one row of the swatch, measure its yarn and divide by its stitches.':
       'Wie viel Garn in einer Masche steckt. Zieh eine Reihe der Maschenprobe auf, miss ihr Garn und teile durch ihre Maschen.',
-    'tightness, tightness factor': 'Festigkeit, Dichtefaktor',
-    "How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Plain knitting is usually {0} to {1}.":
-      'Wie dicht das Gestrick ist: die Wurzel aus der Garnfeinheit in tex, geteilt durch die Maschenlänge in mm. Glatt gestrickt ist {0} bis {1} üblich.',
+    'tightness, tightness factor': 'Dichtefaktor, Dichtefaktor',
     'tex, tex number': 'tex',
     'How heavy a yarn is: what 1000 m of it weigh, in grams. A yarn with 200 m to 100 g has 500 tex.':
       'Wie schwer ein Garn ist: was 1000 m davon wiegen, in Gramm. Ein Garn mit 200 m auf 100 g hat 500 tex.',
@@ -2076,10 +2044,6 @@ export const german: Language = {
       'Kinder, Spielzeug, EN 71, kleine Kinder, Gefahr',
     'A cord can catch round a neck. This bag is no toy; where it is sold or given to a child, local rules decide.':
       'Eine Kordel kann sich um einen Hals legen. Dieser Beutel ist kein Spielzeug; wo er verkauft oder einem Kind gegeben wird, gelten die örtlichen Regeln.',
-    'toys for the very young: no free cord over {0} mm, no loop over {1} mm round':
-      'Spielzeug für die Kleinsten: keine freie Kordel über {0} mm, keine Schlinge über {1} mm Umfang',
-    'cord {0}, mouth {1} round': 'Kordel {0}, Öffnung {1} Umfang',
-    'EN 71-1, cords on toys': 'EN 71-1, Kordeln an Spielzeug',
     'a rest for the hands, rest my hands, rest your hands, hands, pause, half hour':
       'eine Pause für die Hände, Pause, Hände, halbe Stunde',
     'The same few moves for an hour tire hands and shoulders. A rest every half hour or so keeps them well.':
@@ -2124,14 +2088,9 @@ export const german: Language = {
     'width, wide, mouth, circumference, size': 'Breite, breit, Öffnung, Umfang, Größe',
     'Once round the tube, the edges crawl one way while the rows climb the other: the mouth is as long as the slant between. The bag lies flat, so it is half as wide.':
       'Einmal um den Schlauch wandern die Ränder zur Seite, während die Reihen steigen: die Öffnung ist so lang wie die Schräge dazwischen. Flach liegt der Beutel halb so breit.',
-    'mouth = √((moves × stitch width)² + (rows round × row height)²); width = half of it':
-      'Öffnung = √((Formschritte × Maschenbreite)² + (Reihen rundum × Reihenhöhe)²); Breite = die Hälfte',
-    '√(({0})² + ({1})²) = {2}; half is {3}': '√(({0})² + ({1})²) = {2}; die Hälfte ist {3}',
     'depth, deep, height': 'Tiefe, tief, Höhe',
     "The strip's area, spread along the mouth, gives the depth. The bottom seam is sewn one stitch in, which takes one stitch away.":
       'Die Fläche der Bahn, auf die Öffnung verteilt, gibt die Tiefe. Die Bodennaht liegt eine Masche weiter innen und nimmt eine Masche weg.',
-    'depth = (stitches − 1) × stitch width × rows round × row height / mouth':
-      'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe / Öffnung',
     'each stitch is {0} of depth: {1} × {2} = {3}': 'jede Masche gibt {0} Tiefe: {1} × {2} = {3}',
     'depth below the cord, below the cord, inside': 'Tiefe unter der Kordel, unter der Kordel, innen',
     'The eyelets lie half a stitch below the edge stitches. What is above the cord does not count as room.':
@@ -2141,8 +2100,6 @@ export const german: Language = {
     'angle, slant, degrees, bias': 'Winkel, Schräge, Grad, schräg',
     'The stripes climb with the rows while the edges crawl sideways. More moves for the same rows make them flatter.':
       'Die Streifen steigen mit den Reihen, während die Ränder zur Seite wandern. Mehr Formschritte bei gleicher Reihenzahl machen sie flacher.',
-    'angle = arctan(rows round × row height / (moves × stitch width)), from the bottom edge':
-      'Winkel = arctan(Reihen rundum × Reihenhöhe / (Formschritte × Maschenbreite)), von der Bodenkante aus',
     'arctan({0} / ({1})) = {2} degrees': 'arctan({0} / ({1})) = {2} Grad',
     'whole repeats, repeat, rows, not as wide as asked, smaller, larger':
       'ganze Rapporte, Rapport, Reihen, kleiner, nicht so breit wie gewünscht',
@@ -2155,10 +2112,6 @@ export const german: Language = {
       'Eine nach außen am einen Rand und eine nach innen am anderen halten die Maschenzahl gleich und machen die Bahn schräg. Nach der letzten Reihe kommt kein Formschritt: sie wird verbunden.',
     'moves = rows round / rows between moves − 1': 'Formschritte = Reihen rundum / Reihen je Formschritt − 1',
     'ease, room, girth, contents': 'Mehrweite, Zugabe, Inhalt',
-    'The bag must go round what is put in, and close above it. So the width is half the girth, and some more.':
-      'Der Beutel muss um den Inhalt herumgehen und sich darüber schließen. Darum ist er halb so breit wie dessen Umfang, und etwas mehr.',
-    'width = girth / 2 × (1 + ease); depth below the cord = height × (1 + ease)':
-      'Breite = Umfang / 2 × (1 + Mehrweite); Tiefe unter der Kordel = Höhe × (1 + Mehrweite)',
     '{0} / 2 and {1} %: at least {2} wide': '{0} / 2 und {1} %: mindestens {2} breit',
     'no girth was asked for': 'kein Umfang angegeben',
     'yarn, how much yarn, grams, metres, weight of the yarn, tex':
@@ -2169,10 +2122,6 @@ export const german: Language = {
       'Gramm = Meter × tex / 1000; tex = 100 000 / (Meter auf 100 g)',
     'the definition of tex; tails are common practice':
       'die Definition von tex; Fadenenden nach allgemeinem Brauch',
-    'reserve, 10 %, ten percent, more yarn': 'Reserve, 10 %, zehn Prozent, mehr Garn',
-    'A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked.':
-      'Ein Beutel, dem in der letzten Reihe das Garn ausgeht, ist keiner. Darum kommen 10 % dazu, bevor deine Waage gefragt wird.',
-    'grams with reserve = 1.1 × grams': 'Gramm mit Reserve = 1,1 × Gramm',
     'loop length, yarn in a stitch, loop, ks, constants, relaxed':
       'Maschenlänge, Garn in einer Masche, ks, Konstanten, ausgeruht',
     'In plain knitting the size of a stitch follows from the yarn in it, by how it has rested. A measured loop counts more than the model: unravel one swatch row and divide by its stitches.':
@@ -2180,14 +2129,7 @@ export const german: Language = {
     'loop = √(ks × stitch width × row height); ks {0} dry-relaxed, {1} wet-relaxed, {2} fully-relaxed':
       'Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks {0} trocken, {1} nass, {2} ganz ausgeruht',
     '{0}; measured, and used: {1}': '{0}; gemessen und verwendet: {1}',
-    'Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed by Knapton and others':
-      'Munden 1959, Journal of the Textile Institute 50, T448; ganz ausgeruht nach Knapton und anderen',
-    'tightness, tightness factor, limp, jam': 'Festigkeit, Dichtefaktor, lappig, klemmt',
-    'Thick yarn in short loops is tight, thin yarn in long loops is loose. Far below the usual the fabric is limp; far above, the bed jams.':
-      'Dickes Garn in kurzen Maschen ist fest, dünnes in langen locker. Weit unter dem Üblichen wird das Gestrick lappig, weit darüber klemmt der Schlitten.',
-    'tightness = √tex / loop length in mm; usual {0} to {1}':
-      'Festigkeit = √tex / Maschenlänge in mm; üblich {0} bis {1}',
-    'textile handbooks': 'Textilhandbücher',
+    'tightness, tightness factor, limp, jam': 'Dichtefaktor, Dichtefaktor, lappig, klemmt',
     'fabric weight, square metre, weight of the fabric, heavy, fabric':
       'Gewicht des Gestricks, Quadratmeter, schwer, Gestrick',
     'All loops of a square metre, times the yarn in each, times what the yarn weighs.':
@@ -2196,9 +2138,6 @@ export const german: Language = {
       'Gramm je Quadratmeter = Maschen je Quadratmeter × Maschenlänge in m × tex / 1000',
     'Texcoms Textile Technical Handbook 2023, p. 147': 'Texcoms Textile Technical Handbook 2023, S. 147',
     'yarn class, class, weight class, light, medium, bulky': 'Garnklasse, Garnstärke, Klasse',
-    "A yarn's class is read from how many stitches it gives to 4 inches. The ranges leave gaps and overlap, so a yarn can lie between two.":
-      'Die Klasse eines Garns liest man daran ab, wie viele Maschen es auf 4 Zoll gibt. Die Bereiche lassen Lücken und überschneiden sich, ein Garn kann also zwischen zweien liegen.',
-    'stitches to 4 inches = 101.6 mm / stitch width': 'Maschen auf 4 Zoll = 101,6 mm / Maschenbreite',
     'Craft Yarn Council, Standard Yarn Weight System': 'Craft Yarn Council, Standard Yarn Weight System',
     'Rest your hands and shoulders for a few minutes (rule of thumb).':
       'Gönn Händen und Schultern ein paar Minuten Pause (Faustregel).',
@@ -2402,5 +2341,108 @@ export const german: Language = {
     'plan a bag of your own': 'einen eigenen Beutel planen',
     fine: 'fein',
     bulky: 'grob',
+    'Keep cords from small children: free ends of {0} cm, tied a loop of {1} cm. EN 71-1:2005+A8:2009 let toys for the very young have {2} and {3} cm; see the edition in force. Local rules decide.':
+      'Halte Kordeln von kleinen Kindern fern: freie Enden {0} cm, gebunden eine Schlinge von {1} cm. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten {2} und {3} cm; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.',
+    '{0} stitches and {1} rows on {2}, {3}, stitch size {4}': (stitches, rows, size, state, dial) =>
+      `${stitches} Maschen und ${rows} Reihen auf ${size}, ${stateWord(state)}, Maschenweite ${dial}`,
+    aim: 'Ziel',
+    'before a swatch: ten stitches of this yarn should measure {0} and ten rows {1} at rest, for a tightness of {2} (rule of thumb)':
+      'vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht {0} messen und zehn Reihen {1}, bei einem Dichtefaktor von {2} (Faustregel)',
+    'by the gauge of {0} plain knitting (Knapton and others)': (state) =>
+      `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (Knapton und andere)`,
+    'hand yarns at the gauge of their labels have {0} to {1}, a bag that keeps its shape {2} to {3} (rule of thumb)':
+      'Handstrickgarne haben bei der Maschendichte ihrer Banderole {0} bis {1}, ein Beutel, der die Form hält, {2} bis {3} (Faustregel)',
+    'limp and see-through: {0}': 'schlaff und durchsichtig: {0}',
+    'soft: {0}': 'weich: {0}',
+    'so tight that loops jam: {0}': 'so fest, dass die Maschen klemmen: {0}',
+    'stiff: {0}': 'steif: {0}',
+    'firm: {0}': 'fest: {0}',
+    start: 'Anfang',
+    'a ravel cord of {0}: the yarn of a row and 10 %, and 20 cm at each end':
+      'ein Trennfaden von {0}: das Garn einer Reihe und 10 %, und 20 cm an jedem Ende',
+    '{0} of {1}, {2} long: the mouth, {3} for its way in and out (rule of thumb), and two ties of {4}. {5}, {6}, {7} of yarn, {8}.':
+      '{0} aus {1}, {2} lang: die Öffnung, {3} für den Weg hinein und hinaus (Faustregel) und zwei Enden von {4}. {5}, {6}, {7} Garn, {8}.',
+    'keep cords from small children: EN 71-1:2005+A8:2009 let toys for the very young have a free cord of {0} mm and a noose {1} mm round, pulled with 25 N; see the edition in force. This bag is no toy; local rules decide.':
+      'halte Kordeln von kleinen Kindern fern: EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten eine freie Kordel von {0} mm und eine Schlinge von {1} mm Umfang, mit 25 N gezogen; sieh in die geltende Ausgabe. Dieser Beutel ist kein Spielzeug; es gelten die Regeln am Ort.',
+    '{0} ± {1} wide and {2} ± {3} deep, flat and sewn, {4} (19 of 20 bags lie within)': (
+      width,
+      plus,
+      depth,
+      more,
+      state,
+    ) =>
+      `${width} ± ${plus} breit und ${depth} ± ${more} tief, flach und genäht, ${stateWord(state)} (19 von 20 Beuteln liegen darin)`,
+    '{0} and ± {1}': '{0} und ± {1}',
+    surer: 'sicherer',
+    'a swatch of {0} stitches and {1} rows: ± {2}': 'eine Maschenprobe von {0} Maschen und {1} Reihen: ± {2}',
+    "look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± {0}":
+      'sieh nach, wie weit die Oberkante der Maschenprobe seitlich steht, und schreib es als asideCm (0,1, wo sie gerade ist): ± {0}',
+    'as knit': 'gestrickt',
+    '{0} wide and {1} deep, {2} as the swatch was': (width, depth, state) =>
+      `${width} breit und ${depth} tief, ${stateWord(state)} wie die Maschenprobe`,
+    'at least {0} wide and {1} deep below the cord, for what is {2} round, {3} high and {4} thick, with {5} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it':
+      'mindestens {0} breit und unter der Kordel {1} tief, für {2} Umfang, {3} Höhe und {4} Dicke, mit {5} % Mehrweite in beiden Richtungen (Faustregel); es steht auf der Bodennaht, und der Beutel schließt sich darüber',
+    'toys for the very young: no free cord over {0} mm, no noose over {1} mm round, stretched by 25 N':
+      'Spielzeug der Kleinsten: keine freie Kordel über {0} mm, keine Schlinge über {1} mm Umfang, mit 25 N gedehnt',
+    'free end {0}, tied loop {1} round': 'freies Ende {0}, gebundene Schlinge {1} Umfang',
+    'EN 71-1:2005+A8:2009, 5.4 b and c; the edition in force decides':
+      'EN 71-1:2005+A8:2009, 5.4 b und c; es gilt die aktuelle Ausgabe',
+    'mouth = √(a² + b² + 2·a·b·sin lean), a = moves × stitch width, b = rows round × row height; width = half of it':
+      'Öffnung = √(a² + b² + 2·a·b·sin Schräge), a = Formschritte × Maschenbreite, b = Reihen rundum × Reihenhöhe; Breite = die Hälfte',
+    '√(({0})² + ({1})²{2}) = {3}; half is {4}': '√(({0})² + ({1})²{2}) = {3}; die Hälfte ist {4}',
+    'depth = (stitches − 1) × stitch width × rows round × row height × cos lean / mouth':
+      'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe × cos Schräge / Öffnung',
+    'angle = arctan(b × cos lean / (a + b × sin lean)), from the bottom edge':
+      'Winkel = arctan(b × cos Schräge / (a + b × sin Schräge)), vom Bodenrand aus',
+    'arctan({0} × {1} / ({2} + {3} × {4})) = {5} degrees': 'arctan({0} × {1} / ({2} + {3} × {4})) = {5} Grad',
+    'The bag must go round what is put in, and close above it: from the flat bottom over half its thickness, up, and over half again. So the width is half the girth, and some more.':
+      'Der Beutel muss um das herumreichen, was hineinkommt, und sich darüber schließen: vom flachen Boden über die halbe Dicke, hinauf und wieder über die halbe. Darum ist die Breite der halbe Umfang und etwas mehr.',
+    'width = girth / 2 × (1 + ease); depth below the cord = height × (1 + ease) + thickness':
+      'Breite = Umfang / 2 × (1 + Mehrweite); Tiefe unter der Kordel = Höhe × (1 + Mehrweite) + Dicke',
+    'reserve, 10 %, 15 %, ten percent, more yarn': 'Reserve, 10 %, 15 %, zehn Prozent, mehr Garn',
+    'A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked, or 15 % where the loop was not measured.':
+      'Ein Beutel, dem in der letzten Reihe das Garn ausgeht, ist kein Beutel. Darum kommen 10 % dazu, bevor deine Waage gefragt wird, oder 15 %, wo die Masche nicht gemessen ist.',
+    'grams with reserve = 1.1 × grams with a measured loop, 1.15 × grams without':
+      'Gramm mit Reserve = 1,1 × Gramm mit gemessener Masche, 1,15 × Gramm ohne',
+    'Munden 1959, Journal of the Textile Institute 50, T448, for wool; fully-relaxed by Knapton and others 1968 (from memory)':
+      'Munden 1959, Journal of the Textile Institute 50, T448, für Wolle; ganz ausgeruht nach Knapton und anderen 1968 (aus dem Gedächtnis)',
+    'Thick yarn in short loops is tight, thin yarn in long loops is loose. Too loose and the fabric is limp; too tight and the loops jam, and the carriage with them.':
+      'Dickes Garn in kurzen Maschen ist fest, dünnes in langen locker. Zu locker wird das Gestrick schlaff; zu fest klemmen die Maschen und mit ihnen der Schlitten.',
+    'tightness = √tex / loop length in mm; hand yarns {0} to {1}, a bag that keeps its shape {2} to {3}':
+      'Dichtefaktor = √tex / Maschenlänge in mm; Handstrickgarne {0} bis {1}, ein Beutel, der die Form hält, {2} bis {3}',
+    'bands: rule of thumb, from usual labels; jamming: Texcoms Textile Technical Handbook 2023, p. 147':
+      'Bereiche: Faustregel, nach üblichen Banderolen; Klemmen: Texcoms Textile Technical Handbook 2023, S. 147',
+    "A yarn's class is read from how many whole stitches it gives to 10 cm, which the table also calls 4 inches. The ranges leave gaps and overlap, so a yarn can lie between two.":
+      'Die Klasse eines Garns folgt daraus, wie viele ganze Maschen es auf 10 cm gibt, was die Tabelle auch 4 Zoll nennt. Die Bereiche haben Lücken und überlappen, darum kann ein Garn zwischen zweien liegen.',
+    'stitches to 10 cm = 100 mm / stitch width, to the nearest whole stitch':
+      'Maschen auf 10 cm = 100 mm / Maschenbreite, auf ganze Maschen gerundet',
+    '{0} is {1} short, with a reserve of {2} % counted in: find more, or make a smaller bag.': (
+      yarn,
+      weight,
+      reserve,
+    ) =>
+      `Von ${yarn} ${lacks(weight)} ${weight}, eine Reserve von ${reserve} % eingerechnet: finde mehr oder strick einen kleineren Beutel.`,
+    'The swatch was measured dry, and the bag will be used {0}: its size in that state is worked out, but a swatch that was washed like the bag tells more.':
+      (state) =>
+        `Die Maschenprobe wurde trocken gemessen, und der Beutel wird ${stateWord(state)} gebraucht: seine Größe in diesem Zustand ist ausgerechnet, aber eine wie der Beutel gewaschene Maschenprobe sagt mehr.`,
+    'Rows come out higher than stitches are wide: the swatch may have been measured the wrong way round.':
+      'Die Reihen sind höher, als die Maschen breit sind: vielleicht ist die Maschenprobe falsch herum gemessen.',
+    'Tightness {0} is low (hand yarns have {1} to {2} by their labels): the fabric will be limp and see-through.':
+      'Der Dichtefaktor {0} ist klein (Handstrickgarne haben nach ihrer Banderole {1} bis {2}): das Gestrick wird schlaff und durchsichtig.',
+    'Tightness {0} is high (loops of wool jam near {1}): the carriage may jam; take a thinner yarn or a larger stitch size.':
+      'Der Dichtefaktor {0} ist groß (Maschen aus Wolle klemmen um {1}): der Schlitten kann klemmen; nimm ein dünneres Garn oder eine größere Maschenweite.',
+    'A stitch of {0} mm is wider than the needle pitch of {1} mm: measure the swatch again, or use a bed of a coarser gauge.':
+      'Eine Masche von {0} mm ist breiter als der Nadelabstand von {1} mm: miss die Maschenprobe noch einmal, oder nimm ein gröberes Nadelbett.',
+    "How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Hand yarns at the gauge of their labels are {0} to {1}; a bag that keeps its shape wants {2} to {3}.":
+      'Wie dicht gestrickt ist: die Wurzel aus dem tex des Garns, geteilt durch die Maschenlänge in mm. Handstrickgarne haben bei der Maschendichte ihrer Banderole {0} bis {1}; ein Beutel, der die Form hält, braucht {2} bis {3}.',
+    'print the plan of a brief: size, yarn, needles, tails; of several, their yarn together too':
+      'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden; bei mehreren auch ihr Garn zusammen',
+    'with {0} %': 'mit {0} %',
+    'The {0} % is a reserve (rule of thumb); nobody asked what waste yarn weighs.':
+      'Die {0} % sind eine Reserve (Faustregel); was Hilfsgarn wiegt, hat niemand gefragt.',
+    'with reserve': 'mit Reserve',
+    'YARN FOR ALL {0} BAGS': 'GARN FÜR ALLE {0} BEUTEL',
+    'Slantwise has made a mistake of its own ({0}). What you confirmed is kept in {1}: start it again to go on, and report this sentence with the log to whoever gave you the program.':
+      'Slantwise hat selbst einen Fehler gemacht ({0}). Was du bestätigt hast, liegt in {1}: starte es wieder, um weiterzumachen, und melde diesen Satz mit dem Protokoll dem, von dem du das Programm hast.',
   },
 };

@@ -5,6 +5,7 @@ const between = (min: number, max: number) => v.pipe(v.number(), v.minValue(min)
 const whole = (min: number, max: number) => v.pipe(between(min, max), v.integer());
 const evenRows = (min: number, max: number) => v.pipe(whole(min, max), v.multipleOf(2));
 const side = v.picklist(['left', 'right']);
+const state = v.picklist(['dry-relaxed', 'wet-relaxed', 'fully-relaxed']);
 
 export const colourPattern = /^#[0-9A-Fa-f]{6}$/;
 /** One printable line without spaces at its ends; no controls, no marks that turn the writing round. */
@@ -20,6 +21,7 @@ const contentsSchema = v.strictObject({
   contents: v.strictObject({
     girthCm: between(1, 600),
     heightCm: between(0.5, 300),
+    thicknessCm: v.optional(between(0, 300)),
     easePercent: v.optional(between(0, 300)),
   }),
 });
@@ -32,6 +34,7 @@ export const briefSchema = v.strictObject({
     needles: whole(10, 400),
     pitchMm: between(2, 20),
     marginNeedles: v.optional(whole(0, 50)),
+    place: v.optional(v.picklist(['centre', 'end'])),
   }),
   swatch: v.strictObject({
     stitches: between(1, 2000),
@@ -40,10 +43,13 @@ export const briefSchema = v.strictObject({
     heightCm: v.optional(between(0.5, 500)),
     widthIn: v.optional(between(0.2, 200)),
     heightIn: v.optional(between(0.2, 200)),
-    state: v.optional(v.picklist(['dry-relaxed', 'wet-relaxed', 'fully-relaxed'])),
+    state: v.optional(state),
     loopLengthMm: v.optional(between(1, 200)),
     rowYarnCm: v.optional(between(1, 10_000)),
+    asideCm: v.optional(between(-100, 100)),
+    stitchSize: v.optional(plainName(20)),
   }),
+  finishState: v.optional(state),
   bag: v.union([sizeSchema, contentsSchema, countsSchema]),
   crawl: v.optional(side),
   homeSide: v.optional(side),

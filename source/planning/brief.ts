@@ -11,6 +11,10 @@ export interface Swatch {
   readonly state: RelaxedState;
   /** Measured yarn in one stitch; null leaves it to the model. */
   readonly loopLengthMm: number | null;
+  /** How far the top edge stands to the right of the bottom edge, knit side facing; 0 where nobody looked. */
+  readonly asideMm: number;
+  /** What the dial on the carriage showed; null where it was not said. */
+  readonly stitchSize: string | null;
   /** The width and height are those of the piece on the bed, for as many stitches and rows as the swatch had. */
   readonly onPiece?: true;
 }
@@ -22,6 +26,7 @@ export type BagWish =
       readonly by: 'contents';
       readonly girthCm: number;
       readonly heightCm: number;
+      readonly thicknessCm: number;
       readonly easePercent: number;
     }
   | { readonly by: 'counts'; readonly stitches: number; readonly rows: number };
@@ -41,8 +46,16 @@ export interface Stripe {
 /** What the maker asks for, every default filled in. Only `parseBrief` makes one. */
 export interface Brief {
   readonly name: string;
-  readonly bed: { readonly needles: number; readonly pitchMm: number; readonly marginNeedles: number };
+  readonly bed: {
+    readonly needles: number;
+    readonly pitchMm: number;
+    readonly marginNeedles: number;
+    /** Where the needles of each hanging stand: about the middle of the bed, or from the trailing end. */
+    readonly place: 'centre' | 'end';
+  };
   readonly swatch: Swatch;
+  /** The state in which the bag will be used, and in which its size is wanted. */
+  readonly finishState: RelaxedState;
   readonly bag: BagWish;
   readonly crawl: Side;
   readonly homeSide: Side;

@@ -56,9 +56,15 @@ export function chooseRows(brief: Brief, gauge: Gauge): Result<number, PlanFault
 export const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePercent: number }): number =>
   (bag.girthCm / 2) * (1 + bag.easePercent / 100);
 
-/** The ease asked for round the contents is also what is left above them to close over (rule of thumb, no source). */
-const contentsDepthCm = (bag: { readonly heightCm: number; readonly easePercent: number }): number =>
-  bag.heightCm * (1 + bag.easePercent / 100);
+/**
+ * From the flat bottom seam the cloth goes over half the thickness, up the height with its ease, and over half the
+ * thickness again to close (plane geometry).
+ */
+const contentsDepthCm = (bag: {
+  readonly heightCm: number;
+  readonly thicknessCm: number;
+  readonly easePercent: number;
+}): number => bag.heightCm * (1 + bag.easePercent / 100) + bag.thicknessCm;
 
 function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
   const stepRows = stepRowsOf(brief);

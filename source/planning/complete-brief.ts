@@ -12,8 +12,13 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
   const crawl = file.crawl ?? 'left';
   return succeed({
     name: file.name,
-    bed: { ...file.bed, marginNeedles: file.bed.marginNeedles ?? 2 },
+    bed: {
+      ...file.bed,
+      marginNeedles: file.bed.marginNeedles ?? 2,
+      place: file.bed.place ?? 'centre',
+    },
     swatch: completeSwatch(file.swatch),
+    finishState: file.finishState ?? file.swatch.state ?? 'wet-relaxed',
     bag: completeWish(file.bag),
     crawl,
     homeSide: file.homeSide ?? opposite(crawl),
@@ -99,11 +104,18 @@ function completeSwatch(swatch: BriefFile['swatch']): Swatch {
     heightMm: swatch.heightCm === undefined ? (swatch.heightIn ?? 0) * mmPerInch : swatch.heightCm * 10,
     state: swatch.state ?? 'wet-relaxed',
     loopLengthMm: measuredMm ?? null,
+    asideMm: (swatch.asideCm ?? 0) * 10,
+    stitchSize: swatch.stitchSize ?? null,
   };
 }
 
 function completeWish(bag: BriefFile['bag']): BagWish {
   if ('contents' in bag)
-    return { by: 'contents', ...bag.contents, easePercent: bag.contents.easePercent ?? 10 };
+    return {
+      by: 'contents',
+      ...bag.contents,
+      thicknessCm: bag.contents.thicknessCm ?? bag.contents.girthCm / Math.PI,
+      easePercent: bag.contents.easePercent ?? 10,
+    };
   return 'stitches' in bag ? { by: 'counts', ...bag } : { by: 'size', ...bag };
 }

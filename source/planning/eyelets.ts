@@ -1,9 +1,11 @@
 /**
  * Which eyelets the cord goes through. Both its ends come out on the outside only after an even number of holes,
  * counted from the gap at the graft. With an odd count the one opposite the graft is passed by, which sets the two
- * wide gaps as far apart as they can be (common practice, no source).
+ * wide gaps as far apart as they can be. A thick cord goes through every second hole, where that leaves 8 at least
+ * (common practice, no source).
  */
-import type { Gauge } from './gauge.ts';
+import type { LeaningStitch } from './gauge.ts';
+import { distanceMm } from './geometry.ts';
 
 export interface EyeletChoice {
   readonly made: number;
@@ -17,22 +19,34 @@ export interface EyeletChoice {
   readonly graftGapCm: number;
   /** The widest of the gaps between holes in use; 0 where none is used. */
   readonly widestGapCm: number;
+  /** From hole to hole in use, from the first to the last, in cm. */
+  readonly gapsCm: readonly number[];
 }
 
-type StitchSize = Pick<Gauge, 'stitchMm' | 'rowMm'>;
+/** Fewer holes than these do not gather a mouth evenly (common practice). */
+const leastWhenThick = 8;
+/** A cord is thick where winding in and out of every hole makes its way longer by more than this (rule of thumb). */
+const longestWay = 1.1;
+
+/** A tubular cord of 3 stitches is some 1.2 stitches thick, others in proportion (rule of thumb). */
+export const cordThicknessMm = (cordStitches: number, { stitchMm }: LeaningStitch): number =>
+  1.2 * stitchMm * (cordStitches / 3);
 
 /** The eyelets of `made` shaping moves, one after every `shapeEveryRows` rows. */
 export function chooseEyelets(
   made: number,
-  { stitchMm, rowMm }: StitchSize,
+  gauge: LeaningStitch,
   shapeEveryRows: number,
+  cordMm: number,
 ): EyeletChoice {
-  const all = Array.from({ length: made }, (_, i) => i + 1);
-  const skipped = made % 2 === 0 ? [] : [(made + 1) / 2];
-  const used = all.filter((eyelet) => !skipped.includes(eyelet));
-  const spacingCm = Math.hypot(stitchMm, shapeEveryRows * rowMm) / 10;
-  const graftGapCm = Math.hypot(stitchMm, 2 * shapeEveryRows * rowMm) / 10;
-  const widestUsedCm = skipped.length > 0 ? 2 * spacingCm : graftGapCm;
+  const spacingCm = distanceMm(1, shapeEveryRows, gauge) / 10;
+  const graftGapCm = distanceMm(1, 2 * shapeEveryRows, gauge) / 10;
+  const isThick = Math.hypot(spacingCm, cordMm / 10) > longestWay * spacingCm;
+  const used = (isThick ? everySecond(made) : null) ?? nearlyAll(made);
+  const skipped = Array.from({ length: made }, (_, i) => i + 1).filter((eyelet) => !used.includes(eyelet));
+  const gapsCm = used.slice(1).map((eyelet, i) => (eyelet - (used[i] ?? 0)) * spacingCm);
+  const across = (used[0] ?? 1) + made - (used.at(-1) ?? made);
+  const acrossCm = distanceMm(across, (across + 1) * shapeEveryRows, gauge) / 10;
   return {
     made,
     used,
@@ -40,8 +54,21 @@ export function chooseEyelets(
     widestGapIntervals: widestGap(used, made),
     spacingCm,
     graftGapCm,
-    widestGapCm: used.length > 0 ? widestUsedCm : 0,
+    widestGapCm: used.length > 0 ? Math.max(acrossCm, ...gapsCm) : 0,
+    gapsCm,
   };
+}
+
+function nearlyAll(made: number): readonly number[] {
+  const all = Array.from({ length: made }, (_, i) => i + 1);
+  return made % 2 === 0 ? all : all.filter((eyelet) => eyelet !== (made + 1) / 2);
+}
+
+/** An even number of holes two intervals apart or a little more, spread evenly; null where they would be too few. */
+function everySecond(made: number): readonly number[] | null {
+  const count = 2 * Math.floor((made + 1) / 4);
+  if (count < leastWhenThick) return null;
+  return Array.from({ length: count }, (_, i) => Math.floor(((i + 0.5) * (made + 1)) / count));
 }
 
 /** Round the mouth there are `made + 1` intervals: place 0 is the graft, which has no eyelet. */

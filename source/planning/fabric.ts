@@ -1,19 +1,32 @@
 /**
- * Whether the fabric will be any good. Tightness factor √tex / l (l in mm): plain knitting normally lies between 1.3
- * and 1.5 (textile handbooks). Width over height of a stitch is about kc/kw = 1.3 for plain knitting (GATE Textile
- * Engineering 2009, question 40); the band allowed here is a rule of thumb.
+ * Whether the fabric will be any good. Tightness factor √tex / l (l in mm). Hand yarns at the gauge of their own labels lie
+ * at 0.95 to 1.2, and a bag that keeps its shape wants 1.1 to 1.4 (rules of thumb, worked out from usual labels). Loops jam
+ * near l/d = 16.7, with d = 4.44·10⁻³·√(tex/density) cm (Texcoms Textile Technical Handbook 2023, p. 147). Width over height
+ * of a stitch is about kc/kw = 1.3 for plain knitting (GATE Textile Engineering 2009, question 40); the band is a rule of thumb.
  */
-import type { Brief } from './brief.ts';
-import type { Gauge } from './gauge.ts';
+import type { Brief, RelaxedState } from './brief.ts';
+import { type Gauge, loopConstants, type StitchSize } from './gauge.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import { texOf } from './yarn-needs.ts';
 
-type StitchGauge = Pick<Gauge, 'stitchMm' | 'rowMm' | 'loopLengthMm'>;
+/** Hand yarns at the gauge of their labels. */
+export const labelTightness = { least: 0.95, most: 1.2 };
+/** A bag that keeps its shape. */
+export const firmTightness = { least: 1.1, most: 1.4 };
+/** Below this the fabric is limp (rule of thumb). */
+export const limpTightness = 0.8;
+/** In g/cm³ (Texcoms, as above). */
+const woolDensity = 1.31;
+const jamLoopsInDiameters = 16.7;
+const diameterCmPerRootTex = 4.44e-3;
 
-/** The band in which plain knitting normally lies. */
-export const normalTightness = { least: 1.3, most: 1.5 };
-/** Beyond these the fabric is limp or the bed jams (rule of thumb). */
-export const workableTightness = { least: 1.0, most: 1.8 };
+/** A yarn's diameter in cm; density in g/cm³. */
+export const yarnDiameterCm = (tex: number, density: number): number =>
+  diameterCmPerRootTex * Math.sqrt(tex / density);
+
+/** Tightness at which loops of wool jam: √tex / l where l = 16.7 d. */
+export const jamTightness = 1 / (10 * jamLoopsInDiameters * yarnDiameterCm(1, woolDensity));
+
 /** Stitch width over row height of plain knitting (rule of thumb around 1.3). */
 export const plainAspect = { least: 1.05, most: 1.65 };
 
@@ -30,19 +43,41 @@ export function meanTex(brief: Brief, stripes: readonly KnittedStripe[]): number
 }
 
 /** Grams per square metre: loops in it, times their length in metres, times grams per metre. */
-export const massPerSquareMetre = ({ stitchMm, rowMm, loopLengthMm }: StitchGauge, tex: number): number =>
-  (1_000_000 / (stitchMm * rowMm)) * (loopLengthMm / 1000) * (tex / 1000);
+export const massPerSquareMetre = (
+  { stitchMm, rowMm }: StitchSize,
+  loopLengthMm: number,
+  tex: number,
+): number => (1_000_000 / (stitchMm * rowMm)) * (loopLengthMm / 1000) * (tex / 1000);
+
+/** What ten stitches and ten rows should measure, so that the dial can be turned before the swatch. */
+export interface GaugeAim {
+  readonly tightness: number;
+  readonly tenStitchesMm: number;
+  readonly tenRowsMm: number;
+}
+
+/** Where the hand yarns' band and that of a bag that keeps its shape meet (rule of thumb). */
+const aimedTightness = 1.2;
+
+/** l = √tex / tightness, a stitch l/kw wide and l/kc high. */
+export function gaugeToAimAt(tex: number, state: RelaxedState): GaugeAim {
+  const loopMm = Math.sqrt(tex) / aimedTightness;
+  const { kw, kc } = loopConstants[state];
+  return { tightness: aimedTightness, tenStitchesMm: (10 * loopMm) / kw, tenRowsMm: (10 * loopMm) / kc };
+}
 
 export interface Fabric {
   readonly tightness: number;
   /** Grams of a square metre, as the swatch measures it. */
   readonly fabricMassGsm: number;
+  readonly aim: GaugeAim;
 }
 
 export function judgeFabric(brief: Brief, gauge: Gauge, stripes: readonly KnittedStripe[]): Fabric {
   const tex = meanTex(brief, stripes);
   return {
     tightness: tightnessFactor(tex, gauge.loopLengthMm),
-    fabricMassGsm: massPerSquareMetre(gauge, tex),
+    fabricMassGsm: massPerSquareMetre(gauge.asKnitted, gauge.loopLengthMm, tex),
+    aim: gaugeToAimAt(tex, brief.swatch.state),
   };
 }

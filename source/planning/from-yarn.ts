@@ -35,7 +35,7 @@ export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
   if ([...brief.yarns.values()].every(({ grams }) => grams === null)) {
     return fail({ code: 'plan/yarn-not-weighed' });
   }
-  const gauge = gaugeOf(brief.swatch);
+  const gauge = gaugeOf(brief);
   const shape = shapeOf(brief, gauge);
   if (!shape.ok) return shape;
   const shaped = { ...brief, bag: shape.value };
@@ -74,7 +74,11 @@ function countsAt(shaped: Shaped, gauge: Gauge, rows: number): Counts {
   const wish: ShapeWish =
     bag.by === 'size'
       ? { ...bag, depthCm: (bag.depthCm * gotCm) / bag.widthCm }
-      : { ...bag, heightCm: (bag.heightCm * gotCm) / contentsWidthCm(bag) };
+      : {
+          ...bag,
+          heightCm: (bag.heightCm * gotCm) / contentsWidthCm(bag),
+          thicknessCm: (bag.thicknessCm * gotCm) / contentsWidthCm(bag),
+        };
   return countsFor({ ...shaped, bag: wish }, gauge, rows);
 }
 

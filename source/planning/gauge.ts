@@ -1,11 +1,13 @@
 /**
- * Gauge and loop length. Loop length of plain knitting follows from its gauge: l = √(ks · w · h), with ks by
- * how the swatch has rested (D. L. Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed values by
- * Knapton and others). A measured loop length always beats the model.
+ * Gauge and loop length. A stitch of plain knitting is l/kw wide and l/kc high; kw and kc depend on how the piece has
+ * rested. So l = √(ks · w · h) with ks = kc · kw, and a stitch measured in one state has another size in the next: w · kw/kw',
+ * h · kc/kc'. Dry- and wet-relaxed: D. L. Munden 1959, Journal of the Textile Institute 50, T448, for wool. Fully-relaxed:
+ * Knapton and others, 1968 (from memory: Textile Research Journal 38, 999). A measured loop length always beats the model.
  */
+import type { Side } from '../bed/side.ts';
 import type { RelaxedState, Swatch } from './brief.ts';
 
-/** Constants of plain knitting: courses kc and wales kw, each times the loop length; ks = kc · kw. */
+/** Constants of plain knitting: courses kc and wales kw, each times the loop length; ks = kc · kw as published. */
 export const loopConstants: Readonly<
   Record<RelaxedState, { readonly kc: number; readonly kw: number; readonly ks: number }>
 > = {
@@ -14,9 +16,19 @@ export const loopConstants: Readonly<
   'fully-relaxed': { kc: 5.5, kw: 4.2, ks: 23.1 },
 };
 
-export interface Gauge {
+export interface StitchSize {
   readonly stitchMm: number;
   readonly rowMm: number;
+}
+
+/** A stitch, and how far the columns of stitches lean towards the leading edge, seen from the purl side as it hangs. */
+export interface LeaningStitch extends StitchSize {
+  readonly skewRad: number;
+}
+
+export interface Gauge extends LeaningStitch {
+  /** As the swatch measures it; `stitchMm` and `rowMm` themselves are those of the state in which the bag is used. */
+  readonly asKnitted: StitchSize;
   readonly loopLengthMm: number;
   readonly loopLengthMeasured: boolean;
 }
@@ -25,13 +37,35 @@ export interface Gauge {
 export const modelLoopLength = (stitchWidth: number, rowHeight: number, state: RelaxedState): number =>
   Math.sqrt(loopConstants[state].ks * stitchWidth * rowHeight);
 
-export function gaugeOf(swatch: Swatch): Gauge {
-  const stitchMm = swatch.widthMm / swatch.stitches;
-  const rowMm = swatch.heightMm / swatch.rows;
+/** The size that a stitch measured in one state has in another. */
+export function stitchInState(
+  { stitchMm, rowMm }: StitchSize,
+  from: RelaxedState,
+  to: RelaxedState,
+): StitchSize {
+  if (from === to) return { stitchMm, rowMm };
+  const [was, is] = [loopConstants[from], loopConstants[to]];
+  return { stitchMm: (stitchMm * was.kw) / is.kw, rowMm: (rowMm * was.kc) / is.kc };
+}
+
+export function gaugeOf(brief: {
+  readonly swatch: Swatch;
+  readonly finishState: RelaxedState;
+  readonly crawl: Side;
+}): Gauge {
+  const { swatch, finishState } = brief;
+  const asKnitted = { stitchMm: swatch.widthMm / swatch.stitches, rowMm: swatch.heightMm / swatch.rows };
   return {
-    stitchMm,
-    rowMm,
-    loopLengthMm: swatch.loopLengthMm ?? modelLoopLength(stitchMm, rowMm, swatch.state),
+    ...stitchInState(asKnitted, swatch.state, finishState),
+    skewRad: skewOf(swatch, brief.crawl),
+    asKnitted,
+    loopLengthMm: swatch.loopLengthMm ?? modelLoopLength(asKnitted.stitchMm, asKnitted.rowMm, swatch.state),
     loopLengthMeasured: swatch.loopLengthMm !== null,
   };
+}
+
+/** With the knit side facing, right is where work that crawls left is going: the maker saw its purl side on the bed. */
+function skewOf({ asideMm, heightMm }: Swatch, crawl: Side): number {
+  const lean = Math.atan2(asideMm, heightMm);
+  return crawl === 'left' ? lean : -lean;
 }

@@ -1,7 +1,9 @@
 /**
- * Where the work hangs on the bed, row by row. It starts at the trailing end and crawls one needle a shaping move;
- * when the bed runs out it is scrapped off and hung again at the trailing end: after a finished stripe where one is
- * in reach, else after any row that ends at home, and always before the shaping move of that row (common practice).
+ * Where the work hangs on the bed, row by row. It starts near the trailing end and crawls one needle a shaping move; when
+ * the bed runs out it is scrapped off and hung again. Fewest hangings come first, ⌈K / (usable − N)⌉; then each follows a
+ * finished stripe where one is in reach, else any row that ends at home, and always comes before the shaping move of that
+ * row. The needles that one hanging covers stand about the middle of the bed, where the mast feeds evenly and the carriage
+ * clears the work at both sides, unless the maker wants them from the trailing end (common practice, no source).
  */
 import type { Side } from '../bed/side.ts';
 import type { Brief } from './brief.ts';
@@ -37,47 +39,81 @@ export function edgesAt(
   return { left: hanging.hungLeft + shift, right: hanging.hungRight + shift };
 }
 
+/** Work on the needles: the hangings so far, the last of which it hangs in, and the rows knitted. */
+export interface Begun {
+  readonly hangings: readonly Hanging[];
+  readonly row: number;
+}
+
 /** Hangings in order; needs at least one needle of room to crawl (`stitches` < usable needles). */
 export function planHangings(
   brief: Brief,
   counts: Counts,
   stripes: readonly KnittedStripe[],
+  begun: Begun | null = null,
 ): readonly Hanging[] {
+  const before = begun?.hangings.slice(0, -1) ?? [];
+  const current = begun?.hangings.at(-1) ?? null;
   const room = usableNeedles(brief) - counts.stitches;
   const shapings = shapingsIn(counts);
-  const hangings: Hanging[] = [];
-  let hungAfterRow = 0;
-  let done = 0;
-  while (shapings - done > room) {
-    const throughRow = reseatRow(stripes, counts.shapeEveryRows, hungAfterRow, done, room);
-    hangings.push(hang(brief, counts, hungAfterRow + 1, throughRow, done));
-    hungAfterRow = throughRow;
-    done = shapingsBefore(throughRow, counts.shapeEveryRows);
+  let done = current?.shapingsBefore ?? 0;
+  let fromRow = current?.fromRow ?? 1;
+  let ownRoom = current ? roomAhead(brief, current) : room;
+  const hangings: Hanging[] = [...before];
+  const add = (throughRow: number, next: number): void => {
+    const hungLeft =
+      hangings.length === before.length && current
+        ? current.hungLeft
+        : hungLeftFor(brief, counts.stitches, next - done);
+    const hungRight = hungLeft + counts.stitches - 1;
+    hangings.push({ fromRow, throughRow, shapingsBefore: done, hungLeft, hungRight });
+  };
+  while (shapings - done > ownRoom) {
+    const later = Math.ceil((shapings - done - ownRoom) / room);
+    const throughRow = rehangRow(stripes, counts.shapeEveryRows, {
+      afterRow: Math.max(fromRow - 1, hangings.length === before.length ? (begun?.row ?? 0) : 0),
+      done,
+      most: done + ownRoom,
+      least: shapings - later * room,
+    });
+    const next = shapingsBefore(throughRow, counts.shapeEveryRows);
+    add(throughRow, next);
+    [done, fromRow, ownRoom] = [next, throughRow + 1, room];
   }
-  return [...hangings, hang(brief, counts, hungAfterRow + 1, counts.rows - 1, done)];
+  add(counts.rows - 1, shapings);
+  return hangings;
 }
 
-/** The last row of a stay: the latest stripe end in reach that follows at least one move, else the last row in reach. */
-function reseatRow(
+/** Moves that a hanging has needles for. */
+const roomAhead = ({ bed, crawl }: Brief, { hungLeft, hungRight }: Hanging): number =>
+  crawl === 'left' ? hungLeft - bed.marginNeedles : bed.needles - bed.marginNeedles - 1 - hungRight;
+
+/**
+ * The last row of a stay. As few hangings as can be come first, so that at least `least` moves are done by then; among such
+ * rows the latest stripe end that follows a move, else the last row that the bed has room for.
+ */
+function rehangRow(
   stripes: readonly KnittedStripe[],
   shapeEveryRows: number,
-  hungAfterRow: number,
-  done: number,
-  room: number,
+  {
+    afterRow,
+    done,
+    most,
+    least,
+  }: { readonly afterRow: number; readonly done: number; readonly most: number; readonly least: number },
 ): number {
-  const lastRow = (done + room + 1) * shapeEveryRows;
+  const lastRow = (most + 1) * shapeEveryRows;
   const stripeEnd = stripes.findLast((stripe) => stripe.lastRow <= lastRow)?.lastRow ?? 0;
-  const useful = stripeEnd > hungAfterRow && shapingsBefore(stripeEnd, shapeEveryRows) > done;
+  const moves = shapingsBefore(stripeEnd, shapeEveryRows);
+  const useful = stripeEnd > afterRow && moves > done && moves >= least;
   return useful ? stripeEnd : lastRow;
 }
 
-function hang(
-  { bed, crawl }: Brief,
-  { stitches }: Counts,
-  fromRow: number,
-  throughRow: number,
-  done: number,
-): Hanging {
-  const hungLeft = crawl === 'left' ? bed.needles - bed.marginNeedles - stitches : bed.marginNeedles;
-  return { fromRow, throughRow, shapingsBefore: done, hungLeft, hungRight: hungLeft + stitches - 1 };
+/** The left edge needle where work of so many stitches is hung that will crawl by `moves` needles. */
+function hungLeftFor({ bed, crawl }: Brief, stitches: number, moves: number): number {
+  const { needles, marginNeedles, place } = bed;
+  const covered = stitches + moves;
+  const trailing = crawl === 'left' ? needles - marginNeedles - covered : marginNeedles;
+  const leftmost = place === 'centre' ? Math.floor((needles - covered) / 2) : trailing;
+  return crawl === 'left' ? leftmost + moves : leftmost;
 }

@@ -2,7 +2,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief } from './brief.ts';
 import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
 import { planCord } from './cord.ts';
-import { chooseEyelets } from './eyelets.ts';
+import { chooseEyelets, cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import { judgeFabric } from './fabric.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
@@ -15,18 +15,19 @@ import {
   stripeAngleDeg,
   widthCm,
 } from './geometry.ts';
-import { planHangings, usableNeedles } from './hangings.ts';
+import { type Begun, planHangings, usableNeedles } from './hangings.ts';
 import { countsFor, deepestOnBed, neighbourOf, neighboursOf } from './neighbours.ts';
 import type { Plan, Size } from './plan.ts';
 import { sequenceScraps } from './scraps.ts';
-import { layStripes } from './stripe-sequence.ts';
-import { planGraft, planSeam } from './tails.ts';
+import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
+import { planGraft, planSeam, ravelCordCm } from './tails.ts';
+import { doubtsOf, smallerDoubt, uncertaintyOf } from './uncertainty.ts';
 import { planWarnings } from './warnings.ts';
 import { type HandWork, planYarn } from './yarn-needs.ts';
 
 /** Works a brief out in full: size, bed, yarn and hand sewing; or says why it gives no bag. */
 export function planBag(brief: Brief): Result<Plan, PlanFault> {
-  const gauge = gaugeOf(brief.swatch);
+  const gauge = gaugeOf(brief);
   const rows = chooseRows(brief, gauge);
   if (!rows.ok) return rows;
   const plan = planRows(brief, gauge, rows.value);
@@ -60,9 +61,12 @@ function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
     stitches: counts.stitches,
     graft: planGraft(brief, gauge, counts.stitches),
     seam: planSeam(counts.rows, widthCm(counts, gauge)),
-    cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10),
+    cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10, eyeletsOf(brief, gauge, counts)),
   };
 }
+
+const eyeletsOf = (brief: Brief, gauge: Gauge, counts: Counts): EyeletChoice =>
+  chooseEyelets(shapingsIn(counts), gauge, brief.shapeEveryRows, cordThicknessMm(brief.cord.stitches, gauge));
 
 function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | null {
   const { stitches } = counts;
@@ -74,17 +78,24 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
   return { code: 'plan/bed-too-short', stitches, usable, nearest };
 }
 
-/** All that follows from the counts; the stripes too, unless some of them are knitted already. */
+/** Work that has begun: its stripes, some of them knitted, and where it hangs. */
+interface AsBegun {
+  readonly stripes: readonly KnittedStripe[];
+  readonly begun: Begun;
+}
+
+/** All that follows from the counts; the stripes and hangings too, unless work has begun. */
 export function completePlan(
   brief: Brief,
   gauge: Gauge,
   counts: Counts,
-  stripes = layStripes(brief.stripes, counts.rows),
+  asBegun: AsBegun | null = null,
 ): Plan {
+  const stripes = asBegun?.stripes ?? layStripes(brief.stripes, counts.rows);
   const { rows, stitches } = counts;
   const size = sizeOf(brief, gauge, counts);
   const shapings = shapingsIn(counts);
-  const hangings = planHangings(brief, counts, stripes);
+  const hangings = planHangings(brief, counts, stripes, asBegun?.begun);
   const work = { stripes, hangings, ...handWork(brief, gauge, counts) };
   const plan = {
     brief,
@@ -97,17 +108,29 @@ export function completePlan(
     needlesUsed: stitches + shapings,
     yarn: planYarn(brief, gauge, work),
     ...judgeFabric(brief, gauge, stripes),
-    eyelets: chooseEyelets(shapings, gauge, brief.shapeEveryRows),
+    ravelCordCm: ravelCordCm(gauge, stitches),
+    asKnitted: sizeAsKnitted(brief, gauge, counts),
+    eyelets: eyeletsOf(brief, gauge, counts),
     ...work,
   };
   return { ...plan, warnings: planWarnings(plan) };
 }
 
+function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnitted'] {
+  if (brief.finishState === brief.swatch.state) return null;
+  const before = { ...gauge, ...gauge.asKnitted };
+  return { ...gauge.asKnitted, widthCm: widthCm(counts, before), depthCm: depthCm(counts, before) };
+}
+
 function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
   const wanted = wantedSize(brief, gauge, counts);
+  const size = { widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
+  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch), size);
   return {
-    widthCm: widthCm(counts, gauge),
-    depthCm: depthCm(counts, gauge),
+    ...size,
+    widthUncertaintyCm: uncertainty.widthCm,
+    depthUncertaintyCm: uncertainty.depthCm,
+    smallerDoubt: smallerDoubt(counts, gauge, brief.swatch, size),
     depthBelowCordCm: depthBelowCordCm(counts, brief.edgeStitches, gauge),
     mouthCm: mouthMm(counts, gauge) / 10,
     stripeAngleDeg: stripeAngleDeg(counts, gauge),

@@ -1,13 +1,13 @@
 /**
  * Planning on from here: what is knitted stays, the rows still to knit are worked out anew. They must come to whole stripe
- * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on. Where the work was hung
- * again so far comes out as it was: the last stripe end in reach does not depend on what follows it.
+ * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on, nor where the work hangs.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
 import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
 import type { Counts } from './geometry.ts';
+import type { Begun } from './hangings.ts';
 import { neighbourOf } from './neighbours.ts';
 import type { Neighbour, Plan } from './plan.ts';
 import { completePlan } from './plan-bag.ts';
@@ -69,8 +69,16 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   const meeting = newMeeting(plan, stripes);
   if (meeting) return fail(meeting);
   const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
-  return succeed(asBegun(completePlan(brief, gaugeOf(brief.swatch), counts, stripes)));
+  return succeed(
+    asBegun(completePlan(brief, gaugeOf(brief), counts, { stripes, begun: begunOf(plan, knitted) })),
+  );
 }
+
+/** Where a rehang is due, the hanging after it stands too: it may have been begun. */
+const begunOf = ({ hangings }: Plan, { row }: Knitted): Begun => ({
+  hangings: hangings.filter(({ fromRow }) => fromRow <= row + 1),
+  row,
+});
 
 /** The stitches are on the needles, so neighbours keep them; and the maker has chosen the size with both in sight. */
 function asBegun(plan: Plan): Plan {

@@ -1,11 +1,13 @@
 import type { Brief } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { EyeletChoice } from './eyelets.ts';
-import type { Gauge } from './gauge.ts';
+import type { GaugeAim } from './fabric.ts';
+import type { Gauge, StitchSize } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
 import type { Neighbour } from './neighbour.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { GraftTail, SeamTail } from './tails.ts';
+import type { SmallerDoubt } from './uncertainty.ts';
 import type { PlanWarning } from './warning.ts';
 import type { YarnNeed } from './yarn-needs.ts';
 
@@ -20,6 +22,11 @@ export interface Size {
   readonly wantedWidthCm: number | null;
   readonly wantedDepthCm: number | null;
   readonly wantedDepthBelowCordCm: number | null;
+  /** Expanded uncertainties, k = 2. */
+  readonly widthUncertaintyCm: number;
+  readonly depthUncertaintyCm: number;
+  /** What would make them smaller; null where little would. */
+  readonly smallerDoubt: SmallerDoubt | null;
 }
 
 /** A bag worked out in full. Only `planBag` makes one, so whoever holds a plan may trust it. */
@@ -31,7 +38,10 @@ export interface Plan {
   readonly rows: number;
   readonly knittedRows: number;
   readonly shapings: number;
+  /** In the state in which the bag is used. */
   readonly size: Size;
+  /** In the swatch's own state; null where the bag is used in that. */
+  readonly asKnitted: (StitchSize & { readonly widthCm: number; readonly depthCm: number }) | null;
   readonly neighbours: readonly Neighbour[];
   readonly stripes: readonly KnittedStripe[];
   readonly hangings: readonly Hanging[];
@@ -40,6 +50,9 @@ export interface Plan {
   readonly tightness: number;
   /** Grams of a square metre of the fabric as the swatch measures it. */
   readonly fabricMassGsm: number;
+  readonly aim: GaugeAim;
+  /** What holds the start open until the graft: the yarn of a row with a tenth more, and an end at each side. */
+  readonly ravelCordCm: number;
   readonly graft: GraftTail;
   readonly seam: SeamTail;
   readonly cord: CordPlan;

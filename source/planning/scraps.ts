@@ -5,7 +5,7 @@
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { arrangeStripes, type StripeCounts } from './arrange-stripes.ts';
-import type { Brief, Stripe, Yarn } from './brief.ts';
+import type { Brief, Stripe } from './brief.ts';
 import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
 import type { Counts } from './geometry.ts';
@@ -38,15 +38,13 @@ export function sequenceScraps(
       countStripes(total, (count) => {
         const rows = count * stripeRows;
         const share = { rows, carriedRows: counts.rows - rows, closes };
-        return covers(metresFor(name, share, gauge, work), yarn);
+        return weigh(metresFor(name, share, gauge, work), yarn, gauge).enough !== false;
       });
     const metres = ((yarn.grams ?? 0) * yarn.metresPer100g) / 100;
     return { yarn: name, metres, stripes: stripes(false), stripesClosing: stripes(true) };
   });
   return sequence(scraps, total, stripeRows);
 }
-
-const covers = (metres: number, yarn: Yarn): boolean => weigh(metres, yarn).enough !== false;
 
 /** The greatest count up to `most` for which there is enough. */
 function countStripes(most: number, enough: (count: number) => boolean): number {
@@ -59,7 +57,7 @@ function checkCord(brief: Brief, gauge: Gauge, work: HandWork): PlanFault | null
   const yarn = brief.yarns.get(brief.cord.yarn);
   if (!yarn) return null;
   const metres = metresFor(brief.cord.yarn, { rows: 0, carriedRows: 0, closes: false }, gauge, work);
-  const { shortGrams } = weigh(metres, yarn);
+  const { shortGrams } = weigh(metres, yarn, gauge);
   return shortGrams ? { code: 'plan/scraps-cord-short', yarn: brief.cord.yarn, shortGrams } : null;
 }
 

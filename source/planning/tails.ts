@@ -31,6 +31,13 @@ export function planGraft(brief: Brief, gauge: Gauge, stitches: number): GraftTa
   };
 }
 
+/** Left of the ravel cord at each side, to pull it out by (common practice, no source). */
+const ravelEndCm = 20;
+
+/** The ravel cord knits one row; a tenth is kept in hand. */
+export const ravelCordCm = (gauge: Gauge, stitches: number): number =>
+  (1.1 * stitches * gauge.loopLengthMm) / 10 + 2 * ravelEndCm;
+
 export interface SeamTail {
   readonly barsPerSide: number;
   readonly lengthCm: number;
@@ -50,6 +57,3 @@ export const closingTailCm = ({
   readonly graft: GraftTail;
   readonly seam: SeamTail;
 }): number => graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0);
-
-/** Bench rounding: a tail is cut to the next 5 cm up. */
-export const benchTailCm = (lengthCm: number): number => Math.ceil(lengthCm / 5 - 1e-9) * 5;

@@ -1,15 +1,23 @@
+import type { RelaxedState } from './brief.ts';
+import type { AlikeTo } from './shades.ts';
 import type { YarnClass } from './yarn-class.ts';
 
 /** What the maker should know before casting on. The bag can be made all the same. */
 export type PlanWarning =
-  | { readonly code: 'plan/yarn-short'; readonly yarn: string; readonly shortGrams: number }
+  | {
+      readonly code: 'plan/yarn-short';
+      readonly yarn: string;
+      readonly shortGrams: number;
+      readonly reservePercent: number;
+    }
   | { readonly code: 'plan/scraps-unused'; readonly yarns: readonly string[] }
   /** Yarns on the mast at once: in the feeder or parked. */
   | { readonly code: 'plan/many-yarns-at-once'; readonly yarns: number }
   | { readonly code: 'plan/width-far-off'; readonly wantedCm: number; readonly gotCm: number }
   | { readonly code: 'plan/depth-far-off'; readonly wantedCm: number; readonly gotCm: number }
   | { readonly code: 'plan/eyelets-too-few'; readonly made: number }
-  | { readonly code: 'plan/reseat-needed'; readonly afterRows: readonly number[] }
+  | { readonly code: 'plan/rehang-needed'; readonly afterRows: readonly number[] }
+  | { readonly code: 'plan/swatch-to-be-washed'; readonly finishState: RelaxedState }
   | { readonly code: 'plan/swatch-turned'; readonly aspect: number }
   | { readonly code: 'plan/stitch-shape-odd'; readonly aspect: number }
   | { readonly code: 'plan/loop-length-odd'; readonly measuredMm: number; readonly modelMm: number }
@@ -21,6 +29,13 @@ export type PlanWarning =
       readonly pitchMm: number;
       readonly than: 'finer' | 'thicker';
       readonly usual: readonly YarnClass[];
+    }
+  /** Neighbouring yarns that are hard to tell apart. */
+  | {
+      readonly code: 'plan/shades-alike';
+      readonly first: string;
+      readonly second: string;
+      readonly to: AlikeTo;
     }
   | {
       readonly code: 'plan/stripes-alike';

@@ -1,10 +1,12 @@
 import type { Brief } from './brief.ts';
-import { plainAspect, workableTightness } from './fabric.ts';
+import { jamTightness, limpTightness, plainAspect } from './fabric.ts';
 import { type Gauge, modelLoopLength } from './gauge.ts';
 import type { Plan } from './plan.ts';
+import { alikeNeighbours } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { PlanWarning } from './warning.ts';
-import { classesOfGauge, classesOfPitch, stitchesPer4In } from './yarn-class.ts';
+import { classesOfGauge, classesOfPitch } from './yarn-class.ts';
+import { reserveOf } from './yarn-needs.ts';
 
 export type { PlanWarning };
 
@@ -25,9 +27,13 @@ export const planWarnings = (plan: Unwarned): readonly PlanWarning[] => [
   ...swatchWarnings(plan),
   ...fabricWarnings(plan),
   ...stripeWarnings(plan.stripes),
+  ...shadeWarnings(plan),
 ];
 
-function yarnWarnings({ yarn, brief, stripes }: Unwarned): PlanWarning[] {
+const shadeWarnings = ({ brief, stripes }: Unwarned): PlanWarning[] =>
+  alikeNeighbours(brief, stripes).map((pair) => ({ code: 'plan/shades-alike', ...pair }));
+
+function yarnWarnings({ yarn, brief, stripes, gauge }: Unwarned): PlanWarning[] {
   const short = yarn
     .filter(({ shortGrams }) => shortGrams)
     .map(
@@ -35,6 +41,7 @@ function yarnWarnings({ yarn, brief, stripes }: Unwarned): PlanWarning[] {
         code: 'plan/yarn-short',
         yarn: need.yarn,
         shortGrams: need.shortGrams ?? 0,
+        reservePercent: Math.round(100 * reserveOf(gauge)) - 100,
       }),
     );
   const lastRows = new Map(stripes.map((stripe) => [stripe.yarn, stripe.lastRow]));
@@ -78,15 +85,19 @@ function sizeWarnings({ size, eyelets }: Unwarned): PlanWarning[] {
 
 function bedWarnings({ hangings }: Unwarned): PlanWarning[] {
   const afterRows = hangings.slice(0, -1).map((hanging) => hanging.throughRow);
-  return afterRows.length > 0 ? [{ code: 'plan/reseat-needed', afterRows }] : [];
+  return afterRows.length > 0 ? [{ code: 'plan/rehang-needed', afterRows }] : [];
 }
 
 function swatchWarnings({ brief, gauge }: Unwarned): PlanWarning[] {
-  const { stitchMm, rowMm, loopLengthMm } = gauge;
+  const { loopLengthMm } = gauge;
+  const { stitchMm, rowMm } = gauge.asKnitted;
+  const { state } = brief.swatch;
   const aspect = stitchMm / rowMm;
-  const modelMm = modelLoopLength(stitchMm, rowMm, brief.swatch.state);
+  const modelMm = modelLoopLength(stitchMm, rowMm, state);
   const loopOdd = Math.abs(loopLengthMm / modelMm - 1) > loopFarOff;
+  const washed = state === 'dry-relaxed' && brief.finishState !== state;
   return [
+    ...(washed ? [{ code: 'plan/swatch-to-be-washed', finishState: brief.finishState } as const] : []),
     ...aspectWarnings(aspect),
     ...(loopOdd ? [{ code: 'plan/loop-length-odd', measuredMm: loopLengthMm, modelMm } as const] : []),
   ];
@@ -100,17 +111,17 @@ function aspectWarnings(aspect: number): PlanWarning[] {
 
 function fabricWarnings({ brief, gauge, tightness }: Unwarned): PlanWarning[] {
   return [
-    ...(tightness < workableTightness.least ? [{ code: 'plan/fabric-limp', tightness } as const] : []),
-    ...(tightness > workableTightness.most ? [{ code: 'plan/fabric-jams', tightness } as const] : []),
+    ...(tightness < limpTightness ? [{ code: 'plan/fabric-limp', tightness } as const] : []),
+    ...(tightness > jamTightness ? [{ code: 'plan/fabric-jams', tightness } as const] : []),
     ...pitchWarnings(brief, gauge),
   ];
 }
 
 /** The stitch against the bed: wider than its needles stand, or of a class that the bed does not usually knit. */
-function pitchWarnings({ bed: { pitchMm } }: Brief, { stitchMm }: Gauge): PlanWarning[] {
+function pitchWarnings({ bed: { pitchMm } }: Brief, { asKnitted: { stitchMm } }: Gauge): PlanWarning[] {
   if (stitchMm > pitchMm) return [{ code: 'plan/stitch-wider-than-pitch', stitchMm, pitchMm }];
   const usual = classesOfPitch(pitchMm);
-  const own = classesOfGauge(stitchesPer4In(stitchMm));
+  const own = classesOfGauge(stitchMm);
   const [finest, coarsest] = [usual[0], usual.at(-1)];
   if (!finest || !coarsest || own.some((one) => usual.includes(one))) return [];
   const than = (own[0]?.number ?? -1) < finest.number ? 'finer' : 'thicker';

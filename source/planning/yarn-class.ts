@@ -1,9 +1,8 @@
 /**
  * The yarn's weight class from its gauge: stitches to 4 inches of plain knitting (Craft Yarn Council, Standard Yarn
- * Weight System). The ranges leave gaps and overlap at 23 to 24, so a gauge can lie between two classes.
+ * Weight System). The table counts 4 inches as 10 cm, and
+ * whole stitches. The ranges leave gaps and overlap at 23 to 24, so a gauge can lie between two classes.
  */
-import { mmPerInch } from '../shared/units.ts';
-
 export interface YarnClass {
   readonly number: number;
   readonly name: string;
@@ -23,13 +22,15 @@ export const yarnClasses: readonly YarnClass[] = [
   { number: 7, name: 'jumbo', least: 0, most: 6 },
 ];
 
-export const stitchesPer4In = (stitchMm: number): number => (4 * mmPerInch) / stitchMm;
+/** Whole stitches to 10 cm, which labels also call 4 inches. */
+export const wholeStitches = (stitchMm: number): number => Math.round(100 / stitchMm);
 
 /** The class of a gauge, or the two it lies between; none where it is finer than lace. */
-export function classesOfGauge(perFourInches: number): readonly YarnClass[] {
-  const within = yarnClasses.filter(({ least, most }) => perFourInches >= least && perFourInches <= most);
+export function classesOfGauge(stitchMm: number): readonly YarnClass[] {
+  const counted = wholeStitches(stitchMm);
+  const within = yarnClasses.filter(({ least, most }) => counted >= least && counted <= most);
   if (within.length > 0) return within;
-  const coarser = yarnClasses.findIndex(({ most }) => perFourInches > most);
+  const coarser = yarnClasses.findIndex(({ most }) => counted > most);
   return coarser > 0 ? yarnClasses.slice(coarser - 1, coarser + 1) : [];
 }
 
@@ -38,7 +39,7 @@ export const easyShareOfPitch = { least: 0.6, most: 0.9 };
 
 /** The classes that a bed of this pitch knits well, finest first (rule of thumb). */
 export function classesOfPitch(pitchMm: number): readonly YarnClass[] {
-  const finest = stitchesPer4In(pitchMm * easyShareOfPitch.least);
-  const coarsest = stitchesPer4In(pitchMm * easyShareOfPitch.most);
+  const finest = wholeStitches(pitchMm * easyShareOfPitch.least);
+  const coarsest = wholeStitches(pitchMm * easyShareOfPitch.most);
   return yarnClasses.filter(({ least, most }) => least <= finest && most >= coarsest);
 }

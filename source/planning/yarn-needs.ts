@@ -15,7 +15,7 @@ export interface YarnNeed {
   readonly metres: number;
   /** Null for waste yarn, whose thickness nobody asked for. */
   readonly grams: number | null;
-  /** Grams and 10 % in hand. */
+  /** Grams and what is kept in hand: 10 % with a measured loop, 15 % by the model. */
   readonly withReserveGrams: number | null;
   readonly haveGrams: number | null;
   /** Whether what was weighed covers the need with its reserve; null where either is unknown. */
@@ -24,7 +24,8 @@ export interface YarnNeed {
   readonly shortGrams: number | null;
 }
 
-const reserve = 1.1;
+/** Kept in hand: what a loop length by the model may be off, or a measured one (rule of thumb). */
+export const reserveOf = ({ loopLengthMeasured }: Gauge): number => (loopLengthMeasured ? 1.1 : 1.15);
 
 /** Waste rows before the closing rows come off: 6 at the least (common practice). */
 export const closingWasteRows = (brief: Brief): number => Math.max(6, brief.waste.rows);
@@ -63,7 +64,7 @@ export interface YarnShare {
 export function planYarn(brief: Brief, gauge: Gauge, work: YarnWork): readonly YarnNeed[] {
   const needs = [...brief.yarns].map(([name, yarn]) => {
     const metres = metresFor(name, shareOf(name, work.stripes), gauge, work);
-    return { yarn: name, metres, ...weigh(metres, yarn) };
+    return { yarn: name, metres, ...weigh(metres, yarn, gauge) };
   });
   const waste = { yarn: brief.waste.yarn, metres: wasteMetres(brief, gauge, work) };
   const unknown = { grams: null, withReserveGrams: null, haveGrams: null, enough: null, shortGrams: null };
@@ -71,9 +72,9 @@ export function planYarn(brief: Brief, gauge: Gauge, work: YarnWork): readonly Y
 }
 
 /** Metres as grams, beside what the maker has. */
-export function weigh(metres: number, { metresPer100g, grams: haveGrams }: Yarn) {
+export function weigh(metres: number, { metresPer100g, grams: haveGrams }: Yarn, gauge: Gauge) {
   const grams = (metres / 1000) * texOf(metresPer100g);
-  const withReserveGrams = grams * reserve;
+  const withReserveGrams = grams * reserveOf(gauge);
   const shortGrams = haveGrams === null ? null : Math.max(0, withReserveGrams - haveGrams);
   const enough = shortGrams === null ? null : shortGrams === 0;
   return { grams, withReserveGrams, haveGrams, enough, shortGrams };

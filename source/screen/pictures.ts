@@ -1,7 +1,7 @@
 /** The drawings by name, loaded only when one is asked for. */
 import type { Picture } from '../chat/intent.ts';
 import type { Plan } from '../planning/plan.ts';
-import type { ColourDepth } from '../sheet/colour/shown-colour.ts';
+import type { ColourDepth } from '../shared/shown-colour.ts';
 import { drawBag } from '../sheet/terminal/draw-bag.ts';
 import { drawBed } from '../sheet/terminal/draw-bed.ts';
 import { drawFold } from '../sheet/terminal/draw-fold.ts';

@@ -3,7 +3,7 @@
  * hold the loops, weights off, and the work dropped off the needles (common practice).
  */
 import { opposite } from '../bed/side.ts';
-import { benchTailCm } from '../planning/tails.ts';
+import { closingTailCm } from '../planning/tails.ts';
 import { bareBed, bedAt, carriageAfter, hangingOf } from './bed-after.ts';
 import { feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
@@ -38,7 +38,7 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
     });
 
   if (part === 1) {
-    const lengthCm = benchTailCm(graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0));
+    const lengthCm = closingTailCm({ graft, seam });
     return {
       ...common,
       act: {

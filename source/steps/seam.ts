@@ -3,7 +3,6 @@
  * each side in turn, one stitch in. The thread is drawn up after every eight bites (common practice: 6 to 8).
  */
 import type { HandMove } from '../bed/move.ts';
-import { benchTailCm } from '../planning/tails.ts';
 import { bareBed } from './bed-after.ts';
 import { carriageAtEnd } from './closing-row.ts';
 import type { Outline } from './outline.ts';
@@ -26,7 +25,7 @@ export function seamStep(outline: Outline, local: number): StepBody {
     after: bareBed(outline, carriageAtEnd(outline)),
   });
   if (local === 0) {
-    const tailCm = graft.goesOnToSeam ? null : benchTailCm(seam.tailCm);
+    const tailCm = graft.goesOnToSeam ? null : seam.tailCm;
     return body(
       { kind: 'fold-seam', rowsPerSide: seam.barsPerSide, tailCm, yarn: stripes.at(-1)?.yarn ?? '' },
       tailCm === null ? [] : [{ move: 'measure', lengthCm: tailCm }],

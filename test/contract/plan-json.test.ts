@@ -55,7 +55,14 @@ const planShape = v.object({
   tightness: amount,
   graft: v.object({ bites: count, tailCm: amount, ruleCm: amount, modelCm: amount }),
   seam: v.object({ barsPerSide: count, tailCm: amount }),
-  cord: v.object({ stitches: count, lengthCm: amount, rounds: count, passes: count, metres: amount }),
+  cord: v.object({
+    stitches: count,
+    lengthCm: amount,
+    takeUpCm: amount,
+    rounds: count,
+    passes: count,
+    metres: amount,
+  }),
   eyelets: v.object({ made: count, used: v.array(count), skipped: v.array(count) }),
   warnings: v.array(v.object({ code: v.string(), text: v.pipe(v.string(), v.endsWith('.')) })),
 });
@@ -119,15 +126,15 @@ describe('the JSON of the dice bag', () => {
     expect(plan.neighbours.map(({ rows }) => rows)).toEqual([60, 68]);
   });
 
-  it('hangs at the right, two needles from the end, and ends 30 moves to the left of there', () => {
+  it('hangs so that the 77 needles it covers stand about the middle, and ends 30 moves to the left', () => {
     expect(plan.bed.hangings).toEqual([
       {
         fromRow: 1,
         throughRow: 63,
-        firstLeft: 'R28',
-        firstRight: 'R73',
-        lastLeft: 'L4',
-        lastRight: 'R42',
+        firstLeft: 'L8',
+        firstRight: 'R38',
+        lastLeft: 'L39',
+        lastRight: 'R7',
       },
     ]);
   });
@@ -147,25 +154,28 @@ describe('the JSON of the dice bag', () => {
     expect(plan.graft.modelCm).toBeCloseTo(46 * 1.71 * 1.1, 12);
     expect(plan.graft.tailCm).toBeCloseTo(3 * 46 * 0.65 + 15, 12);
     expect(plan.seam.tailCm).toBeCloseTo(mouthCm + 15, 12);
-    expect(plan.cord.lengthCm).toBeCloseTo(mouthCm + 50, 12);
-    expect(plan.cord.rounds).toBe(Math.ceil((mouthCm + 50) / 0.36));
+    // 16 holes, two moves apart: 15 gaps, each as long as the way of a cord 1.2 stitches thick.
+    const gapCm = 2 * Math.hypot(0.48, 0.72);
+    const wayCm = 15 * (Math.hypot(gapCm, 0.576) - gapCm);
+    expect(plan.cord.lengthCm).toBeCloseTo(mouthCm + wayCm + 50, 12);
+    expect(plan.cord.rounds).toBe(Math.ceil((mouthCm + wayCm + 50) / 0.36));
     expect(plan.cord.metres).toBeCloseTo((plan.cord.rounds * (3 * 17.1 + 2 * 4.8)) / 1000, 12);
   });
 
-  it('passes by the eyelet across from the graft', () => {
-    expect(plan.eyelets.skipped).toEqual([16]);
+  it('leads its thick cord through every second eyelet', () => {
+    expect(plan.eyelets.used).toEqual([1, 3, 5, 7, 9, 11, 13, 15, 17, 19, 21, 23, 25, 27, 29, 31]);
   });
 });
 
 describe('the JSON of the leftovers bag', () => {
   it('has as many rounds of cord as 26 to 10 cm come to', () => {
     const { cord, size } = readPlan(demo('leftovers-bag.json'));
-    expect(cord.lengthCm).toBeCloseTo(size.mouthCm + 2 * 20, 12);
+    expect(cord.lengthCm).toBeCloseTo(size.mouthCm + cord.takeUpCm + 2 * 20, 12);
     expect(cord.rounds).toBe(Math.ceil(cord.lengthCm * 2.6));
   });
 });
 
-describe('the JSON of a bag with a re-seat', () => {
+describe('the JSON of a bag with a rehang', () => {
   it('has the edges of each stay, and the warning with its sentence', () => {
     const { bed, warnings } = readPlan(demo('rulebook-bag.json'));
     expect(bed.hangings.map(({ fromRow, throughRow }) => [fromRow, throughRow])).toEqual([
@@ -173,7 +183,7 @@ describe('the JSON of a bag with a re-seat', () => {
       [79, 89],
     ]);
     // Hung again before the move of row 78, which is the first of the new stay.
-    expect(bed.hangings[1]).toMatchObject({ firstLeft: 'L17', firstRight: 'R53' });
-    expect(warnings.map(({ code }) => code)).toEqual(['plan/reseat-needed']);
+    expect(bed.hangings[1]).toMatchObject({ firstLeft: 'L33', firstRight: 'R37' });
+    expect(warnings.map(({ code }) => code)).toEqual(['plan/rehang-needed']);
   });
 });

@@ -23,12 +23,16 @@ const bags = {
       {
         girthCm: fc.double({ min: 4, max: 90, noNaN: true }),
         heightCm: fc.double({ min: 1, max: 45, noNaN: true }),
+        thicknessCm: fc.double({ min: 0, max: 20, noNaN: true }),
         easePercent: fc.double({ min: 0, max: 60, noNaN: true }),
       },
       { requiredKeys: ['girthCm', 'heightCm'] },
     ),
   }),
 };
+
+const states = ['dry-relaxed', 'wet-relaxed', 'fully-relaxed'] as const;
+type State = (typeof states)[number];
 
 export interface SizedBrief {
   readonly bed: { readonly needles: number; readonly pitchMm: number };
@@ -37,9 +41,14 @@ export interface SizedBrief {
     readonly rows: number;
     readonly widthCm: number;
     readonly heightCm: number;
+    readonly state: State;
+    readonly asideCm?: number;
   };
+  readonly finishState: State;
+  readonly crawl: 'left' | 'right';
   readonly edgeStitches: number;
   readonly shapeEveryRows: number;
+  readonly bag: { readonly contents?: { readonly thicknessCm?: number } };
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
   readonly yarns: Readonly<Record<string, { readonly metresPer100g: number; readonly grams?: number }>>;
 }
@@ -61,11 +70,22 @@ export const sizedBrief = <Kind extends keyof typeof bags>(kind: Kind) =>
       shapeEveryRows: fc.constantFrom(2, 4, 6, 8),
       home: fc.constantFrom('left', 'right'),
       needles: fc.integer({ min: 150, max: 400 }),
+      state: fc.constantFrom(...states),
+      finishState: fc.constantFrom(...states),
+      crawl: fc.constantFrom('left' as const, 'right' as const),
+      asideShare: fc.option(fc.double({ min: -0.3, max: 0.3, noNaN: true }), { nil: undefined }),
     })
-    .map(({ stitchMm, aspect, metresPer100g, grams, needles, home, ...pick }) => ({
+    .map(({ stitchMm, aspect, metresPer100g, grams, needles, home, state, asideShare, ...pick }) => ({
       name: 'Random bag',
       bed: { needles, pitchMm: Math.min(20, stitchMm * 1.3) },
-      swatch: { stitches: 40, rows: 60, widthCm: stitchMm * 4, heightCm: (stitchMm / aspect) * 6 },
+      swatch: {
+        stitches: 40,
+        rows: 60,
+        widthCm: stitchMm * 4,
+        heightCm: (stitchMm / aspect) * 6,
+        state,
+        ...(asideShare === undefined ? {} : { asideCm: asideShare * (stitchMm / aspect) * 6 }),
+      },
       homeSide: home,
       yarns: Object.fromEntries(
         pick.stripes.map(({ yarn }, i) => [

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Brief } from '../../source/planning/brief.ts';
 import { type BagFromYarn, planFromYarn } from '../../source/planning/from-yarn.ts';
+import { gaugeOf } from '../../source/planning/gauge.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
@@ -15,14 +16,20 @@ function briefOf(file: unknown): Brief {
 }
 
 /** The stitches that give a bag of `rows` the proportions of the wish, found by trying them one by one. */
-function stitchesFor({ bag, swatch, edgeStitches, shapeEveryRows }: Brief, rows: number): number {
-  const [stitchMm, rowMm] = [swatch.widthMm / swatch.stitches, swatch.heightMm / swatch.rows];
-  const mouthMm = Math.hypot((rows / shapeEveryRows - 1) * stitchMm, rows * rowMm);
-  const oneMm = (stitchMm * rows * rowMm) / mouthMm;
+function stitchesFor(brief: Brief, rows: number): number {
+  const { bag, edgeStitches, shapeEveryRows } = brief;
+  // The gauge itself is held against brute force in the laws of the size.
+  const { stitchMm, rowMm, skewRad } = gaugeOf(brief);
+  const [along, up] = [(rows / shapeEveryRows - 1) * stitchMm, rows * rowMm];
+  const mouthMm = Math.hypot(along + up * Math.sin(skewRad), up * Math.cos(skewRad));
+  const oneMm = (stitchMm * up * Math.cos(skewRad)) / mouthMm;
   let stitches = 2 * edgeStitches + 2;
   if (bag.by === 'counts') throw new Error('no proportions wished');
   if (bag.by === 'contents') {
-    const heightMm = (mouthMm * bag.heightCm) / bag.girthCm;
+    // Scaled with the width; the ease grows with the height, the thickness is closed over as it is.
+    const ease = 1 + bag.easePercent / 100;
+    const scale = mouthMm / (bag.girthCm * ease);
+    const heightMm = scale * (bag.heightCm * ease + bag.thicknessCm);
     while ((stitches - 1.5 - edgeStitches) * oneMm < heightMm - 1e-7) stitches++;
     return stitches;
   }

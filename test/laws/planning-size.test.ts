@@ -29,15 +29,32 @@ function overPlans(
   expect(planned).toBeGreaterThan(runs / 2);
 }
 
-const stitchCm = ({ swatch }: SizedBrief): number => swatch.widthCm / swatch.stitches;
-const rowCm = ({ swatch }: SizedBrief): number => swatch.heightCm / swatch.rows;
+/** Wales and courses times the loop length, by how a piece has rested (Munden 1959, Knapton and others 1968). */
+const rested = {
+  'dry-relaxed': { wales: 3.8, courses: 5.0 },
+  'wet-relaxed': { wales: 4.1, courses: 5.3 },
+  'fully-relaxed': { wales: 4.2, courses: 5.5 },
+} as const;
+
+/** In the state in which the bag is used. */
+const stitchCm = ({ swatch, finishState }: SizedBrief): number =>
+  ((swatch.widthCm / swatch.stitches) * rested[swatch.state].wales) / rested[finishState].wales;
+const rowCm = ({ swatch, finishState }: SizedBrief): number =>
+  ((swatch.heightCm / swatch.rows) * rested[swatch.state].courses) / rested[finishState].courses;
+
+/** Up a column of stitches, as it leans on the flat cloth; x grows towards the leading edge. */
+function columnOf(file: SizedBrief, rows: number): Flatten.Vector {
+  const { asideCm = 0, heightCm } = file.swatch;
+  const leans = (file.crawl === 'left' ? 1 : -1) * (asideCm / heightCm);
+  return new Flatten.Vector(leans, 1).normalize().multiply(rows * rowCm(file));
+}
 
 /** Once round the tube: where the first loop of an edge lies, and where the graft brings it back to itself. */
 function onceRound(file: SizedBrief, rows: number): Flatten.Segment {
   const moves = rows / file.shapeEveryRows - 1;
   return new Flatten.Segment(
     new Flatten.Point(0, 0),
-    new Flatten.Point(moves * stitchCm(file), rows * rowCm(file)),
+    new Flatten.Point(moves * stitchCm(file), 0).translate(columnOf(file, rows)),
   );
 }
 
@@ -103,10 +120,11 @@ describe('a bag for what goes inside', () => {
     overPlans('contents', 2000, ({ rows, stitches, brief }, file) => {
       if (brief.bag.by !== 'contents') throw new Error('planned by another wish');
       const { girthCm, heightCm, easePercent } = brief.bag;
+      const thicknessCm = file.bag.contents?.thicknessCm ?? girthCm / Math.PI;
       const ease = 1 + easePercent / 100;
       const goesRound = (choice: number): boolean => flatWidthCm(file, choice) > (girthCm / 2) * ease - hair;
       const closesOver = (choice: number): boolean =>
-        acrossCm(file, rows, choice - 1 - file.edgeStitches - 0.5) > heightCm * ease - hair;
+        acrossCm(file, rows, choice - 1 - file.edgeStitches - 0.5) > heightCm * ease + thicknessCm - hair;
       const wideEnough = allRows(file, girthCm).filter(goesRound);
       expect(rows).toBe(wideEnough[0]);
       const least = 2 * file.edgeStitches + 2;

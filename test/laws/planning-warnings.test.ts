@@ -11,7 +11,7 @@ const sound = {
   bed: { needles: 150, pitchMm: 6.5 },
   swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, loopLengthMm: 17.1 },
   bag: { widthCm: 14, depthCm: 18 } as object,
-  yarns: { plum: yarn, mint: yarn } as Record<string, object>,
+  yarns: { plum: yarn, mint: { ...yarn, colour: '#9fd8c2' } } as Record<string, object>,
   stripes: [
     { yarn: 'plum', rows: 2 },
     { yarn: 'mint', rows: 2 },
@@ -70,14 +70,14 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
     'There are too few eyelets for a cord with both ends outside: choose more rows.',
   ],
   [
-    'plan/reseat-needed',
+    'plan/rehang-needed',
     { ...counts(46, 64), bed: { needles: 70, pitchMm: 6.5 } },
     'The bed is too short to crawl all the way: hang the work again after row 42.',
   ],
   [
     'plan/swatch-turned',
     swatch({ widthCm: 21.6 * (40 / 60), heightCm: 19.2 * (60 / 40) }),
-    'Rows come out wider than stitches: the swatch may have been measured the wrong way round.',
+    'Rows come out higher than stitches are wide: the swatch may have been measured the wrong way round.',
   ],
   [
     'plan/stitch-shape-odd',
@@ -92,22 +92,32 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
   [
     'plan/fabric-limp',
     { ...sound, yarns: { plum: { ...yarn, metresPer100g: 800 }, mint: { ...yarn, metresPer100g: 800 } } },
-    'Tightness 0.65 is low (1.3 to 1.5 is usual): the fabric will be limp and see-through.',
+    'Tightness 0.65 is low (hand yarns have 0.95 to 1.2 by their labels): the fabric will be limp and see-through.',
   ],
   [
     'plan/fabric-jams',
     { ...sound, yarns: { plum: { ...yarn, metresPer100g: 80 }, mint: { ...yarn, metresPer100g: 80 } } },
-    'Tightness 2.07 is high (1.3 to 1.5 is usual): the bed may jam; take a thinner yarn or a larger stitch.',
+    'Tightness 2.07 is high (loops of wool jam near 1.54): the carriage may jam; take a thinner yarn or a larger stitch size.',
   ],
   [
     'plan/stitch-wider-than-pitch',
     { ...sound, bed: { needles: 200, pitchMm: 4.5 } },
-    'A stitch of 4.8 mm is wider than the needle pitch of 4.5 mm: measure the swatch again, or use a wider bed.',
+    'A stitch of 4.8 mm is wider than the needle pitch of 4.5 mm: measure the swatch again, or use a bed of a coarser gauge.',
   ],
   [
     'plan/yarn-unusual-for-bed',
     { ...sound, bed: { needles: 112, pitchMm: 9 } },
     'The yarn is finer than a pitch of 9 mm usually knits (medium (4) or bulky (5); rule of thumb): check the swatch, or use a finer bed.',
+  ],
+  [
+    'plan/swatch-to-be-washed',
+    { ...(swatch({ state: 'dry-relaxed' }) as object), finishState: 'fully-relaxed' },
+    'The swatch was measured dry, and the bag will be used fully-relaxed: its size in that state is worked out, but a swatch that was washed like the bag tells more.',
+  ],
+  [
+    'plan/shades-alike',
+    { ...sound, yarns: { plum: yarn, mint: yarn } },
+    'Stripes of plum and mint lie side by side and look much alike: choose one lighter or darker to tell them apart.',
   ],
   [
     'plan/stripes-alike',

@@ -106,7 +106,7 @@ describe('the yarn of a plan', () => {
     });
   });
 
-  it('has a tenth in reserve, and says what is short of it', () => {
+  it('has 15 % in reserve where the loop was not measured, and says what is short of it', () => {
     overPlans(({ brief }) => {
       const [name = ''] = brief.yarns.keys();
       const weighed = (grams: number) => {
@@ -120,8 +120,8 @@ describe('the yarn of a plan', () => {
         return needOf(plan.value, name);
       };
       const need = weighed(0).grams ?? 0;
-      expect(weighed(need * 1.1 + 0.001)).toMatchObject({ enough: true, shortGrams: 0 });
-      const short = weighed(need * 1.1 - 0.5);
+      expect(weighed(need * 1.15 + 0.001)).toMatchObject({ enough: true, shortGrams: 0 });
+      const short = weighed(need * 1.15 - 0.5);
       expect(short.enough).toBe(false);
       expect(short.shortGrams).toBeCloseTo(0.5, 9);
     });
@@ -142,9 +142,7 @@ describe('the tails of a plan', () => {
         .flatMap((move) => (move.move === 'measure' ? [move.lengthCm] : []));
       const threads = graft.goesOnToSeam ? [graft.tailCm + seam.tailCm] : [graft.tailCm, seam.tailCm];
       for (const [i, cm] of threads.entries()) {
-        expect(measured[i]).toBeGreaterThanOrEqual(cm - 1e-9);
-        expect(measured[i]).toBeLessThan(cm + 5);
-        expect((measured[i] ?? 1) % 5).toBe(0);
+        expect(measured[i]).toBeCloseTo(cm, 9);
       }
     }, 200);
   });

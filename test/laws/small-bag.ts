@@ -71,12 +71,17 @@ function nameOf(bag: SmallBag, place: number): string {
 export const reseatRows = (bag: SmallBag): readonly number[] =>
   bag.bed === 'roomy' ? [] : Array.from({ length: movesOf(bag) - 1 }, (_, i) => (i + 2) * bag.shapeEveryRows);
 
+/** The needles that one hanging covers stand about the middle of the bed. */
+function hungLeftOf(bag: SmallBag): number {
+  const moves = bag.bed === 'tight' ? 1 : movesOf(bag);
+  const leftmost = Math.floor((needlesOf(bag) - bag.stitches - moves) / 2);
+  return bag.crawl === 'left' ? leftmost + moves : leftmost;
+}
+
 /** Edges while `row` is knitted, or before the move that follows it on a fresh hanging (`shift` 0). */
 function edges(bag: SmallBag, shift: number): string {
   const crawled = shift * (bag.crawl === 'left' ? -1 : 1);
-  const margin = marginOf(bag);
-  const hungLeft = bag.crawl === 'left' ? needlesOf(bag) - margin - bag.stitches : margin;
-  const left = hungLeft + crawled;
+  const left = hungLeftOf(bag) + crawled;
   return `${nameOf(bag, left)} ${nameOf(bag, left + bag.stitches - 1)}`;
 }
 
@@ -109,17 +114,24 @@ export const moveLines = (bag: SmallBag): readonly string[] =>
     const shift = bag.bed === 'roomy' ? i + 1 : 1;
     const [left = '', right = ''] = edges(bag, shift).split(' ');
     const inward = bag.crawl === 'left' ? 1 : -1;
-    const margin = marginOf(bag);
-    const hungEdge =
-      bag.crawl === 'left' ? needlesOf(bag) - margin - bag.stitches : margin + bag.stitches - 1;
+    const hungEdge = hungLeftOf(bag) + (bag.crawl === 'left' ? 0 : bag.stitches - 1);
     const eyelet = hungEdge - shift * inward + bag.edgeStitches * inward;
     return `after row ${(i + 1) * bag.shapeEveryRows}: ${left} ${right}, eyelet ${nameOf(bag, eyelet)}`;
   });
 
 const roundsOf = (bag: SmallBag): number => {
   const mouthMm = Math.sqrt((movesOf(bag) * stitchMm) ** 2 + (bag.rows * rowMm) ** 2);
-  return Math.ceil((mouthMm + 2 * tieMm) / rowMm - 1e-9);
+  return Math.ceil((mouthMm + windingMm(bag) + 2 * tieMm) / rowMm - 1e-9);
 };
+
+/** A cord of 3 stitches is 1.2 stitches thick; it winds from hole to hole, the middle one of an odd count passed by. */
+function windingMm(bag: SmallBag): number {
+  const moves = movesOf(bag);
+  const oneMm = Math.hypot(stitchMm, bag.shapeEveryRows * rowMm);
+  const winds = (gapMm: number): number => Math.hypot(gapMm, 1.2 * stitchMm) - gapMm;
+  if (moves % 2 === 0) return (moves - 1) * winds(oneMm);
+  return moves < 3 ? 0 : (moves - 3) * winds(oneMm) + winds(2 * oneMm);
+}
 
 /** Steps of each kind in the whole job. */
 export function stepCounts(bag: SmallBag): Readonly<Record<string, number>> {

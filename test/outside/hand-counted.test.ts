@@ -8,7 +8,7 @@ import { jobOf } from '../fixtures/plan-of.ts';
 
 const tinyBag = {
   name: 'One die',
-  bed: { needles: 20, pitchMm: 6, marginNeedles: 2 },
+  bed: { needles: 20, pitchMm: 6, marginNeedles: 2, place: 'end' },
   swatch: { stitches: 20, rows: 20, widthCm: 10, heightCm: 9, loopLengthMm: 15 },
   bag: { stitches: 8, rows: 8 },
   crawl: 'left',

@@ -1,8 +1,8 @@
 /** Loop length of plain knitting against published constants and worked examples. */
 import { describe, expect, it } from 'vitest';
 import type { RelaxedState } from '../../source/planning/brief.ts';
-import { normalTightness, tightnessFactor } from '../../source/planning/fabric.ts';
-import { gaugeOf, loopConstants, modelLoopLength } from '../../source/planning/gauge.ts';
+import { tightnessFactor } from '../../source/planning/fabric.ts';
+import { gaugeOf, loopConstants, modelLoopLength, stitchInState } from '../../source/planning/gauge.ts';
 
 describe('loop length', () => {
   // D. L. Munden, "The geometry and dimensional properties of plain-knit fabrics", Journal of the Textile Institute 50
@@ -40,23 +40,45 @@ describe('loop length', () => {
   });
 
   it('is the measured one where the maker has measured', () => {
-    const swatch = { stitches: 40, rows: 60, widthMm: 192, heightMm: 216, state: 'wet-relaxed' } as const;
-    expect(gaugeOf({ ...swatch, loopLengthMm: 17.1 })).toMatchObject({
+    const swatch = {
+      stitches: 40,
+      rows: 60,
+      widthMm: 192,
+      heightMm: 216,
+      state: 'wet-relaxed',
+      asideMm: 0,
+      stitchSize: null,
+    } as const;
+    const gaugeWith = (loopLengthMm: number | null) =>
+      gaugeOf({ swatch: { ...swatch, loopLengthMm }, finishState: 'wet-relaxed', crawl: 'left' });
+    expect(gaugeWith(17.1)).toMatchObject({
       stitchMm: 4.8,
       rowMm: 3.6,
       loopLengthMm: 17.1,
       loopLengthMeasured: true,
     });
     // √(21.6 × 4.8 × 3.6) = 19.32, by pocket calculator.
-    expect(gaugeOf({ ...swatch, loopLengthMm: null }).loopLengthMm).toBeCloseTo(19.32, 2);
+    expect(gaugeWith(null).loopLengthMm).toBeCloseTo(19.32, 2);
   });
 });
 
 describe('tightness', () => {
-  // Textile handbooks: √tex / l (mm) of plain knitting is normally 1.3 to 1.5; 1.4 is worked here by hand:
-  // 25 tex in loops of 3.57 mm, 5 / 3.57.
-  it('is the root of the tex over the loop length, and lies between 1.3 and 1.5 in plain knitting', () => {
+  // Worked here by hand: 25 tex in loops of 3.57 mm, 5 / 3.57.
+  it('is the root of the tex over the loop length', () => {
     expect(tightnessFactor(25, 3.57)).toBeCloseTo(1.4, 2);
-    expect(normalTightness).toEqual({ least: 1.3, most: 1.5 });
+  });
+});
+
+describe('a stitch in another state', () => {
+  // Munden's constants (as above): courses kc/l and wales kw/l, so a stitch of the same loop is narrower by kw/kw'.
+  it.each<[RelaxedState, RelaxedState, number, number]>([
+    ['dry-relaxed', 'fully-relaxed', 3.8 / 4.2, 5.0 / 5.5],
+    ['dry-relaxed', 'wet-relaxed', 3.8 / 4.1, 5.0 / 5.3],
+    ['wet-relaxed', 'fully-relaxed', 4.1 / 4.2, 5.3 / 5.5],
+    ['fully-relaxed', 'dry-relaxed', 4.2 / 3.8, 5.5 / 5.0],
+  ])('shrinks or grows from %s to %s', (from, to, width, height) => {
+    const { stitchMm, rowMm } = stitchInState({ stitchMm: 4.8, rowMm: 3.6 }, from, to);
+    expect(stitchMm / 4.8).toBeCloseTo(width, 12);
+    expect(rowMm / 3.6).toBeCloseTo(height, 12);
   });
 });

@@ -1,6 +1,5 @@
 /** What is taken where nobody has swatched, against ranges that were published for yarn and fabric. */
 import { expect, it } from 'vitest';
-import { tightnessFactor } from '../../source/planning/fabric.ts';
 import { usualMetresPer100g, usualSwatch } from '../../source/planning/usual-swatch.ts';
 
 // Stitches to 4 inches of plain knitting: Craft Yarn Council, Standard Yarn Weight System; lace 33-40, super fine 27-32,
@@ -9,13 +8,14 @@ import { usualMetresPer100g, usualSwatch } from '../../source/planning/usual-swa
 it.each([
   [3.6, 33, 40],
   [4.5, 27, 32],
-  [6.5, 16, 21],
-  [9, 12, 15.5],
+  [6.5, 16, 20],
+  [9, 12, 15],
 ])('the guess for a bed of %d mm lies in its yarn class', (pitchMm, least, most) => {
   const { stitches, widthCm } = usualSwatch(pitchMm);
-  const perFourInches = (stitches / widthCm) * 10.16;
-  expect(perFourInches).toBeGreaterThanOrEqual(least);
-  expect(perFourInches).toBeLessThanOrEqual(most);
+  // The table counts 4 inches as 10 cm, and whole stitches.
+  const toTenCm = Math.round((stitches / widthCm) * 10);
+  expect(toTenCm).toBeGreaterThanOrEqual(least);
+  expect(toTenCm).toBeLessThanOrEqual(most);
 });
 
 // Loop shape of plain knitting, width over height: kc/kw about 1.3 (GATE Textile Engineering 2009, question 40).
@@ -27,17 +27,19 @@ it.each([3.6, 4.5, 6.5, 9])(
   },
 );
 
-// Plain knitting normally has a tightness of 1.3 to 1.5 (textile handbooks); tex is grams to 1000 m, and the loop is
-// Munden's, √(21.6 · w · h) for a wet-relaxed swatch (J. Textile Institute 50, 1959, T448).
-it.each([3.6, 4.5, 6.5, 9])(
-  'the yarn that is guessed for %d mm knits it as tight as is normal',
-  (pitchMm) => {
-    const swatch = usualSwatch(pitchMm);
-    const loopMm = Math.sqrt(
-      21.6 * ((swatch.widthCm * 10) / swatch.stitches) * ((swatch.heightCm * 10) / swatch.rows),
-    );
-    const tightness = tightnessFactor(100_000 / usualMetresPer100g(swatch), loopMm);
-    expect(tightness).toBeGreaterThan(1.25);
-    expect(tightness).toBeLessThan(1.5);
-  },
-);
+// Usual labels, metres to 100 g (rule of thumb): super fine 400-480, medium 160-240, bulky 100-130; lace 600 and more.
+it.each([
+  [3.6, 600, 800],
+  [4.5, 400, 480],
+  [6.5, 160, 240],
+  [9, 100, 130],
+])('the yarn that is guessed for a bed of %d mm is as its label would say', (pitchMm, least, most) => {
+  expect(usualMetresPer100g(pitchMm)).toBeGreaterThanOrEqual(least);
+  expect(usualMetresPer100g(pitchMm)).toBeLessThanOrEqual(most);
+});
+
+it('the yarn that is guessed grows heavier with the pitch, between the labels and beyond them', () => {
+  const metres = [2, 3.6, 4, 4.5, 5.5, 6.5, 8, 9, 12, 20].map(usualMetresPer100g);
+  expect(metres).toEqual(metres.toSorted((a, b) => b - a));
+  expect(metres.at(-1)).toBeGreaterThanOrEqual(10);
+});

@@ -8,17 +8,12 @@ import {
 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  contrastRatio,
-  inkOn,
-  type Lab,
-  labOf,
-  linear,
-  parseColour,
-} from '../../source/sheet/colour/colour.ts';
-import { colourDifference } from '../../source/sheet/colour/colour-difference.ts';
-import { seenBy, type VisionType, visionTypes } from '../../source/sheet/colour/colour-vision.ts';
-import { alikeTo, markYarns, shadeWarnings } from '../../source/sheet/colour/shades.ts';
+import type { Plan } from '../../source/planning/plan.ts';
+import { alikeNeighbours, alikeTo } from '../../source/planning/shades.ts';
+import { contrastRatio, inkOn, type Lab, labOf, linear, parseColour } from '../../source/shared/colour.ts';
+import { colourDifference } from '../../source/shared/colour-difference.ts';
+import { seenBy, type VisionType, visionTypes } from '../../source/shared/colour-vision.ts';
+import { markYarns } from '../../source/sheet/yarn-marks.ts';
 import { diceBagWith, twoColours } from './briefs.ts';
 
 /**
@@ -148,14 +143,16 @@ describe('contrast', () => {
   });
 });
 
-describe('shade warnings', () => {
+const shadeWarnings = ({ brief, stripes }: Plan) => alikeNeighbours(brief, stripes);
+
+describe('neighbours that look alike', () => {
   it('are silent about plum and mint', () => {
     expect(shadeWarnings(twoColours('#6b2d5c', '#9fd8c2'))).toEqual([]);
   });
 
   it('name the two neighbours once, and whom they look alike to', () => {
     expect(shadeWarnings(twoColours('#b4564e', '#7d7a3a'))).toEqual([
-      { code: 'sheet/shades-alike', first: 'plum', second: 'mint', to: ['deutan'] },
+      { first: 'plum', second: 'mint', to: ['deutan'] },
     ]);
   });
 

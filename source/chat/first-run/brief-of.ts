@@ -41,7 +41,7 @@ function yarnsOf(
   values: Values,
 ): readonly (YarnAnswer & { readonly colour: string; readonly metresPer100g: number })[] {
   const { first, second } = values;
-  const usual = usualMetresPer100g(swatchOf(values));
+  const usual = usualMetresPer100g(values.bed.pitchMm);
   const filled = (yarn: YarnAnswer, beside: string | null) => ({
     ...yarn,
     colour: yarn.colour ?? usualColour(yarn.name, beside),

@@ -1,13 +1,15 @@
 /**
- * Cautions, each at the step where it matters (common practice). Cord limits for toys for the very young: 220 mm for a
- * free cord and 380 mm round a loop (EN 71-1); this bag is no toy, and local rules decide.
+ * Cautions, each at the step where it matters (common practice). Cord limits for toys for the very young: 220 mm for a free
+ * cord that can form a noose and 380 mm round a noose, stretched by 25 N (EN 71-1:2005+A8:2009, 5.4 b and c; later editions
+ * changed the clause). What compares is the cord's free end and the loop that it makes drawn or tied, not the mouth. This bag
+ * is no toy, and local rules decide.
  */
 import type { Plan } from '../../planning/plan.ts';
 import { irreversibleOf } from '../../session/rip-back/irreversible.ts';
 import { say } from '../../shared/say.ts';
 import type { Step } from '../../steps/step.ts';
 
-/** Published limits for cords on toys for the very young, in cm (EN 71-1). */
+/** Published limits for cords on toys for the very young, in cm (EN 71-1:2005+A8:2009, 5.4). */
 export const toyCordLimits = { freeCordCm: 22, loopCm: 38 };
 
 /** What could hurt at this step and how to keep clear of it; null where nothing new does. */
@@ -32,9 +34,9 @@ export function cautionOf(plan: Plan, step: Step): string | null {
 export const sayNoWayBack = (step: Step): string | null =>
   irreversibleOf(step) === null ? null : say`Look twice: hands cannot take this back.`;
 
-function cordCaution({ cord, size }: Plan): string {
+function cordCaution({ cord, brief }: Plan): string {
   const { freeCordCm, loopCm } = toyCordLimits;
-  const cordCm = Math.round(cord.lengthCm);
-  const mouthCm = Math.round(size.mouthCm);
-  return say`Keep cords from small children. This cord is ${cordCm} cm and the mouth ${mouthCm} cm round; toys for the very young may have ${freeCordCm} and ${loopCm} cm (EN 71-1). Local rules decide.`;
+  const endCm = Math.round(brief.cord.tieCm);
+  const cordCm = Math.ceil(cord.lengthCm);
+  return say`Keep cords from small children: free ends of ${endCm} cm, tied a loop of ${cordCm} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${freeCordCm} and ${loopCm} cm; see the edition in force. Local rules decide.`;
 }

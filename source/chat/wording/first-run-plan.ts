@@ -11,7 +11,6 @@ import {
   type Units,
 } from '../../shared/units.ts';
 import type { Values } from '../first-run/answers.ts';
-import { swatchOf } from '../first-run/brief-of.ts';
 import { answer, type Line } from '../line.ts';
 import { showSize } from './first-run.ts';
 import { formatWarning } from './warnings.ts';
@@ -76,4 +75,4 @@ function guesses(values: Values, units: Units): readonly string[] {
 }
 
 const usualLength = (values: Values, units: Units): string =>
-  formatYarnNeeded(usualMetresPer100g(swatchOf(values)), units);
+  formatYarnNeeded(usualMetresPer100g(values.bed.pitchMm), units);

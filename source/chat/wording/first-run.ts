@@ -91,7 +91,7 @@ const showSwatch = ({ stitches, rows, widthCm, heightCm }: MeasuredSwatch, units
   say`${count(stitches, 'stitch', 'stitches')} over ${formatLength(widthCm, units)}, ${count(rows, 'row')} over ${formatLength(heightCm, units)}`;
 
 function showYarn({ name, colour, metresPer100g, grams }: YarnAnswer, values: Values, units: Units): string {
-  const length = formatYarnNeeded(metresPer100g ?? usualMetresPer100g(swatchOf(values)), units);
+  const length = formatYarnNeeded(metresPer100g ?? usualMetresPer100g(values.bed.pitchMm), units);
   return [
     name,
     ...(colour === null ? [] : [colour]),

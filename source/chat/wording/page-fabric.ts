@@ -1,24 +1,26 @@
-import { normalTightness, workableTightness } from '../../planning/fabric.ts';
+import { firmTightness, jamTightness, labelTightness, limpTightness } from '../../planning/fabric.ts';
 import { modelLoopLength } from '../../planning/gauge.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { classesOfGauge, classesOfPitch, stitchesPer4In } from '../../planning/yarn-class.ts';
+import { classesOfGauge, classesOfPitch } from '../../planning/yarn-class.ts';
 import { formatDecimal, say } from '../../shared/say.ts';
 import { formatFabricMass, formatLength, formatSmall, type Units } from '../../shared/units.ts';
 import { nameClass, nameClasses } from './classes.ts';
 import { labelled } from './page.ts';
 
 export function fabricLines(
-  { gauge, tightness, fabricMassGsm, brief }: Plan,
+  { gauge, tightness, fabricMassGsm, aim, brief }: Plan,
   units: Units,
 ): readonly string[] {
-  const { stitchMm, rowMm } = gauge;
-  const { stitches, rows, widthMm, heightMm, state, onPiece } = brief.swatch;
+  const { stitchMm, rowMm } = gauge.asKnitted;
+  const { stitches, rows, widthMm, heightMm, state, onPiece, stitchSize } = brief.swatch;
   const per = units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
   const size = say`${formatLength(widthMm / 10, units)} by ${formatLength(heightMm / 10, units)}`;
   return [
     ...labelled(
       onPiece ? say`piece` : say`swatch`,
-      say`${stitches} stitches and ${rows} rows on ${size}, ${state}`,
+      stitchSize === null
+        ? say`${stitches} stitches and ${rows} rows on ${size}, ${state}`
+        : say`${stitches} stitches and ${rows} rows on ${size}, ${state}, stitch size ${stitchSize}`,
     ),
     ...labelled(
       say`gauge`,
@@ -28,6 +30,10 @@ export function fabricLines(
     ...labelled(
       say`tightness`,
       say`${fixed(tightness, 2)} (root of tex / loop in mm), ${tightnessText(tightness)}`,
+    ),
+    ...labelled(
+      say`aim`,
+      say`before a swatch: ten stitches of this yarn should measure ${formatSmall(aim.tenStitchesMm, units)} and ten rows ${formatSmall(aim.tenRowsMm, units)} at rest, for a tightness of ${aim.tightness} (rule of thumb)`,
     ),
     ...labelled(
       say`weight`,
@@ -42,10 +48,14 @@ export function fabricLines(
 const fixed = (value: number, decimals: number): string => formatDecimal(value.toFixed(decimals));
 
 function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, units: Units): string {
-  const { stitchMm, rowMm, loopLengthMm, loopLengthMeasured } = gauge;
+  const { loopLengthMm, loopLengthMeasured } = gauge;
+  const { stitchMm, rowMm } = gauge.asKnitted;
   const { state } = brief.swatch;
   const model = formatSmall(modelLoopLength(stitchMm, rowMm, state), units);
-  const source = say`by the gauge of ${state} plain knitting (Munden 1959)`;
+  const source =
+    state === 'fully-relaxed'
+      ? say`by the gauge of ${state} plain knitting (Knapton and others)`
+      : say`by the gauge of ${state} plain knitting (Munden 1959)`;
   return loopLengthMeasured
     ? say`${formatSmall(loopLengthMm, units)} of yarn in a stitch, measured; ${model} ${source}`
     : say`${model} of yarn in a stitch, ${source}`;
@@ -53,16 +63,15 @@ function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, units: Units)
 
 /** Tightness factor √tex / l, and what to expect of it. */
 function tightnessText(tightness: number): string {
-  const { least, most } = normalTightness;
-  const usual = say`the usual ${least} to ${most} (textile handbooks)`;
-  if (tightness < workableTightness.least) return say`far below ${usual}: limp and see-through`;
-  if (tightness < least) return say`below ${usual}: soft and open`;
-  if (tightness > workableTightness.most) return say`far above ${usual}: the bed may jam`;
-  return tightness > most ? say`above ${usual}: firm` : say`within ${usual}`;
+  const usual = say`hand yarns at the gauge of their labels have ${labelTightness.least} to ${labelTightness.most}, a bag that keeps its shape ${firmTightness.least} to ${firmTightness.most} (rule of thumb)`;
+  if (tightness < limpTightness) return say`limp and see-through: ${usual}`;
+  if (tightness < firmTightness.least) return say`soft: ${usual}`;
+  if (tightness > jamTightness) return say`so tight that loops jam: ${usual}`;
+  return tightness > firmTightness.most ? say`stiff: ${usual}` : say`firm: ${usual}`;
 }
 
 function classText(stitchMm: number, pitchMm: number): string {
-  const own = classesOfGauge(stitchesPer4In(stitchMm));
+  const own = classesOfGauge(stitchMm);
   const [first, second] = own.map(nameClass);
   const name = second ? say`between ${first ?? ''} and ${second}` : (first ?? say`finer than lace (0)`);
   const usual = classesOfPitch(pitchMm);

@@ -12,6 +12,10 @@ import { toyCordLimits } from './cautions.ts';
 import { labelled } from './page.ts';
 
 export const handLines = (plan: Plan, units: Units): readonly string[] => [
+  ...labelled(
+    say`start`,
+    say`a ravel cord of ${formatLengthNeeded(plan.ravelCordCm, units)}: the yarn of a row and 10 %, and 20 cm at each end`,
+  ),
   ...labelled(say`graft`, graftText(plan, units)),
   ...labelled(say`seam`, seamText(plan, units)),
   ...labelled(say`cord`, cordText(plan, units)),
@@ -41,7 +45,7 @@ function cordText({ cord, brief }: Plan, units: Units): string {
     roundsPer10Cm === null
       ? say`a round taken to be as high as a row (rule of thumb)`
       : say`by your count of ${roundsPer10Cm} rounds to 10 cm`;
-  return say`${count(cord.stitches, 'stitch', 'stitches')} of ${cord.yarn}, ${formatLengthNeeded(cord.lengthCm, units)} long: the mouth and two ties of ${formatLength(tieCm, units)}. ${count(cord.rounds, 'round')}, ${count(cord.passes, 'pass', 'passes')}, ${formatYarnNeeded(cord.metres, units)} of yarn, ${height}.`;
+  return say`${count(cord.stitches, 'stitch', 'stitches')} of ${cord.yarn}, ${formatLengthNeeded(cord.lengthCm, units)} long: the mouth, ${formatLengthNeeded(cord.takeUpCm, units)} for its way in and out (rule of thumb), and two ties of ${formatLength(tieCm, units)}. ${count(cord.rounds, 'round')}, ${count(cord.passes, 'pass', 'passes')}, ${formatYarnNeeded(cord.metres, units)} of yarn, ${height}.`;
 }
 
 function eyeletText({ eyelets }: Plan, units: Units): string {
@@ -60,4 +64,4 @@ function eyeletText({ eyelets }: Plan, units: Units): string {
 
 /** The limits in the unit in which they are published. */
 const careText = (): string =>
-  say`keep cords from small children: toys for the very young have no free cord over ${toyCordLimits.freeCordCm * 10} mm and no loop over ${toyCordLimits.loopCm * 10} mm round (EN 71-1). This bag is no toy; local rules decide.`;
+  say`keep cords from small children: EN 71-1:2005+A8:2009 let toys for the very young have a free cord of ${toyCordLimits.freeCordCm * 10} mm and a noose ${toyCordLimits.loopCm * 10} mm round, pulled with 25 N; see the edition in force. This bag is no toy; local rules decide.`;

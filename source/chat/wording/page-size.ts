@@ -12,7 +12,12 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
   const { size, brief } = plan;
   const length = (cm: number): string => formatLength(cm, units);
   return [
-    ...labelled(say`bag`, say`${length(size.widthCm)} wide and ${length(size.depthCm)} deep, flat and sewn`),
+    ...labelled(
+      say`bag`,
+      say`${length(size.widthCm)} ± ${length(size.widthUncertaintyCm)} wide and ${length(size.depthCm)} ± ${length(size.depthUncertaintyCm)} deep, flat and sewn, ${brief.finishState} (19 of 20 bags lie within)`,
+    ),
+    ...doubtLines(plan, units),
+    ...asKnittedLines(plan, units),
     ...labelled(say`asked`, limit ? limitText(limit, units) : askedText(plan, units)),
     ...labelled(
       say`inside`,
@@ -34,6 +39,26 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
   ];
 }
 
+/** What would make the doubt smaller. */
+function doubtLines({ size: { smallerDoubt: less } }: Plan, units: Units): readonly string[] {
+  if (!less) return [];
+  const left = say`${formatLength(less.widthCm, units)} and ± ${formatLength(less.depthCm, units)}`;
+  return labelled(
+    say`surer`,
+    less.by === 'larger-swatch'
+      ? say`a swatch of ${less.stitches} stitches and ${less.rows} rows: ± ${left}`
+      : say`look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
+  );
+}
+
+function asKnittedLines({ asKnitted, brief }: Plan, units: Units): readonly string[] {
+  if (!asKnitted) return [];
+  return labelled(
+    say`as knit`,
+    say`${formatLength(asKnitted.widthCm, units)} wide and ${formatLength(asKnitted.depthCm, units)} deep, ${brief.swatch.state} as the swatch was`,
+  );
+}
+
 /** A bag planned from its yarn is in no brief yet. */
 const toKnitLines = ({ stitches, rows }: Plan): readonly string[] =>
   labelled(say`write`, say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
@@ -51,8 +76,8 @@ function askedText({ size, brief }: Plan, units: Units): string {
     case 'counts':
       return say`${count(brief.bag.stitches, 'stitch', 'stitches')} and ${count(brief.bag.rows, 'row')}`;
     case 'contents': {
-      const { girthCm, heightCm, easePercent } = brief.bag;
-      return say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round and ${length(heightCm)} high, with ${easePercent} % ease both ways (rule of thumb)`;
+      const { girthCm, heightCm, thicknessCm, easePercent } = brief.bag;
+      return say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round, ${length(heightCm)} high and ${length(thicknessCm)} thick, with ${easePercent} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it`;
     }
   }
 }

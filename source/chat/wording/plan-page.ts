@@ -1,5 +1,6 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
 import type { BagLimit } from '../../planning/from-yarn.ts';
+import { sharedYarn } from '../../planning/party.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { metric, type Units } from '../../shared/units.ts';
@@ -9,7 +10,7 @@ import { bedLines } from './page-bed.ts';
 import { fabricLines } from './page-fabric.ts';
 import { handLines } from './page-hand.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
-import { yarnLines } from './page-yarn.ts';
+import { sharedYarnLines, yarnLines } from './page-yarn.ts';
 import { formatWarning } from './warnings.ts';
 
 export interface PageOptions {
@@ -38,6 +39,17 @@ export function formatPlanPage(
   const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
   return blocks.map((lines) => lines.join('\n')).join('\n\n');
 }
+
+/** The yarn of several bags, each yarn weighed once. */
+export const formatSharedYarn = (plans: readonly Plan[], units: Units): string =>
+  [
+    say`YARN FOR ALL ${plans.length} BAGS`,
+    ...sharedYarnLines(
+      sharedYarn(plans),
+      plans.map(({ brief }) => brief.waste.yarn),
+      units,
+    ),
+  ].join('\n');
 
 /** To 5 minutes: more would be more than the pace of other bags can tell. */
 function timeLines({ knittedRows }: Plan, minutesPerRow: number | null): readonly string[] {

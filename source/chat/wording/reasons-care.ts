@@ -18,10 +18,10 @@ export const careReasons: readonly Reason[] = [
     rule: () =>
       say`A cord can catch round a neck. This bag is no toy; where it is sold or given to a child, local rules decide.`,
     formula: () =>
-      say`toys for the very young: no free cord over ${toyCordLimits.freeCordCm * 10} mm, no loop over ${toyCordLimits.loopCm * 10} mm round`,
-    here: ({ cord, size }, units) =>
-      say`cord ${formatLength(cord.lengthCm, units)}, mouth ${formatLength(size.mouthCm, units)} round`,
-    source: () => say`EN 71-1, cords on toys`,
+      say`toys for the very young: no free cord over ${toyCordLimits.freeCordCm * 10} mm, no noose over ${toyCordLimits.loopCm * 10} mm round, stretched by 25 N`,
+    here: ({ cord, brief }, units) =>
+      say`free end ${formatLength(brief.cord.tieCm, units)}, tied loop ${formatLength(cord.lengthCm, units)} round`,
+    source: () => say`EN 71-1:2005+A8:2009, 5.4 b and c; the edition in force decides`,
   },
   {
     id: 'pause',

@@ -23,10 +23,14 @@ export const sizeReasons: readonly Reason[] = [
     names: () => say`width, wide, mouth, circumference, size`,
     rule: () =>
       say`Once round the tube, the edges crawl one way while the rows climb the other: the mouth is as long as the slant between. The bag lies flat, so it is half as wide.`,
-    formula: () => say`mouth = √((moves × stitch width)² + (rows round × row height)²); width = half of it`,
+    formula: () =>
+      say`mouth = √(a² + b² + 2·a·b·sin lean), a = moves × stitch width, b = rows round × row height; width = half of it`,
     here: (plan, units) => {
       const { across, up } = sidesOf(plan, units);
-      return say`√((${across})² + (${up})²) = ${formatLength(plan.size.mouthCm, units)}; half is ${formatLength(plan.size.widthCm, units)}`;
+      const { skewRad } = plan.gauge;
+      const lean =
+        skewRad === 0 ? '' : ` + 2 × ${across} × ${up} × ${formatDecimal(Math.sin(skewRad).toFixed(4))}`;
+      return say`√((${across})² + (${up})²${lean}) = ${formatLength(plan.size.mouthCm, units)}; half is ${formatLength(plan.size.widthCm, units)}`;
     },
     source: planeGeometry,
   },
@@ -35,7 +39,7 @@ export const sizeReasons: readonly Reason[] = [
     names: () => say`depth, deep, height`,
     rule: () =>
       say`The strip's area, spread along the mouth, gives the depth. The bottom seam is sewn one stitch in, which takes one stitch away.`,
-    formula: () => say`depth = (stitches − 1) × stitch width × rows round × row height / mouth`,
+    formula: () => say`depth = (stitches − 1) × stitch width × rows round × row height × cos lean / mouth`,
     here: (plan, units) =>
       say`each stitch is ${depthOfStitch(plan, units)} of depth: ${plan.stitches - 1} × ${depthOfStitch(plan, units)} = ${formatLength(plan.size.depthCm, units)}`,
     source: planeGeometry,
@@ -55,10 +59,13 @@ export const sizeReasons: readonly Reason[] = [
     names: () => say`angle, slant, degrees, bias`,
     rule: () =>
       say`The stripes climb with the rows while the edges crawl sideways. More moves for the same rows make them flatter.`,
-    formula: () =>
-      say`angle = arctan(rows round × row height / (moves × stitch width)), from the bottom edge`,
+    formula: () => say`angle = arctan(b × cos lean / (a + b × sin lean)), from the bottom edge`,
     here: (plan, units) => {
       const { across, up } = sidesOf(plan, units);
+      const { skewRad } = plan.gauge;
+      const [sin, cos] = [Math.sin(skewRad), Math.cos(skewRad)].map((of) => formatDecimal(of.toFixed(4)));
+      if (skewRad !== 0)
+        return say`arctan(${up} × ${cos ?? ''} / (${across} + ${up} × ${sin ?? ''})) = ${Math.round(plan.size.stripeAngleDeg)} degrees`;
       return say`arctan(${up} / (${across})) = ${Math.round(plan.size.stripeAngleDeg)} degrees`;
     },
     source: planeGeometry,
@@ -88,8 +95,9 @@ export const sizeReasons: readonly Reason[] = [
     id: 'ease',
     names: () => say`ease, room, girth, contents`,
     rule: () =>
-      say`The bag must go round what is put in, and close above it. So the width is half the girth, and some more.`,
-    formula: () => say`width = girth / 2 × (1 + ease); depth below the cord = height × (1 + ease)`,
+      say`The bag must go round what is put in, and close above it: from the flat bottom over half its thickness, up, and over half again. So the width is half the girth, and some more.`,
+    formula: () =>
+      say`width = girth / 2 × (1 + ease); depth below the cord = height × (1 + ease) + thickness`,
     here: ({ brief: { bag }, size }, units) =>
       bag.by === 'contents'
         ? say`${formatLength(bag.girthCm, units)} / 2 and ${bag.easePercent} %: at least ${formatLength(size.wantedWidthCm ?? 0, units)} wide`

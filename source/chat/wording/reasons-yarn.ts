@@ -1,10 +1,10 @@
 /** Why the plan asks for so much yarn, and what it says of the fabric. */
-import { meanTex, normalTightness } from '../../planning/fabric.ts';
+import { firmTightness, labelTightness, meanTex } from '../../planning/fabric.ts';
 import { loopConstants, modelLoopLength } from '../../planning/gauge.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { endTailCm } from '../../planning/tails.ts';
-import { classesOfGauge, stitchesPer4In } from '../../planning/yarn-class.ts';
-import { texOf, type YarnNeed } from '../../planning/yarn-needs.ts';
+import { classesOfGauge, wholeStitches } from '../../planning/yarn-class.ts';
+import { reserveOf, texOf, type YarnNeed } from '../../planning/yarn-needs.ts';
 import { formatDecimal, say } from '../../shared/say.ts';
 import {
   formatFabricMass,
@@ -45,18 +45,18 @@ export const yarnReasons: readonly Reason[] = [
   },
   {
     id: 'reserve',
-    names: () => say`reserve, 10 %, ten percent, more yarn`,
+    names: () => say`reserve, 10 %, 15 %, ten percent, more yarn`,
     rule: () =>
-      say`A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked.`,
-    formula: () => say`grams with reserve = 1.1 × grams`,
+      say`A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked, or 15 % where the loop was not measured.`,
+    formula: () => say`grams with reserve = 1.1 × grams with a measured loop, 1.15 × grams without`,
     here: (plan, units) =>
-      weighed(plan)
+      `× ${formatDecimal(String(reserveOf(plan.gauge)))}: ${weighed(plan)
         .slice(0, mostShown)
         .map(
           ({ yarn, grams, withReserveGrams }) =>
             `${yarn} ${formatMassNeeded(grams ?? 0, units)} → ${formatMassNeeded(withReserveGrams ?? 0, units)}`,
         )
-        .join('; '),
+        .join('; ')}`,
     source: ruleOfThumb,
   },
   {
@@ -71,7 +71,8 @@ export const yarnReasons: readonly Reason[] = [
       return say`loop = √(ks × stitch width × row height); ks ${dry} dry-relaxed, ${wet} wet-relaxed, ${full} fully-relaxed`;
     },
     here: ({ gauge, brief: { swatch } }, units) => {
-      const { stitchMm, rowMm, loopLengthMm, loopLengthMeasured } = gauge;
+      const { loopLengthMm, loopLengthMeasured } = gauge;
+      const { stitchMm, rowMm } = gauge.asKnitted;
       const { ks } = loopConstants[swatch.state];
       const model = `√(${formatDecimal(String(ks))} × ${formatFine(stitchMm, units)} × ${formatFine(rowMm, units)}) = ${formatSmall(modelLoopLength(stitchMm, rowMm, swatch.state), units)}`;
       return loopLengthMeasured
@@ -79,18 +80,19 @@ export const yarnReasons: readonly Reason[] = [
         : model;
     },
     source: () =>
-      say`Munden 1959, Journal of the Textile Institute 50, T448; fully-relaxed by Knapton and others`,
+      say`Munden 1959, Journal of the Textile Institute 50, T448, for wool; fully-relaxed by Knapton and others 1968 (from memory)`,
   },
   {
     id: 'tightness',
     names: () => say`tightness, tightness factor, limp, jam`,
     rule: () =>
-      say`Thick yarn in short loops is tight, thin yarn in long loops is loose. Far below the usual the fabric is limp; far above, the bed jams.`,
+      say`Thick yarn in short loops is tight, thin yarn in long loops is loose. Too loose and the fabric is limp; too tight and the loops jam, and the carriage with them.`,
     formula: () =>
-      say`tightness = √tex / loop length in mm; usual ${normalTightness.least} to ${normalTightness.most}`,
+      say`tightness = √tex / loop length in mm; hand yarns ${labelTightness.least} to ${labelTightness.most}, a bag that keeps its shape ${firmTightness.least} to ${firmTightness.most}`,
     here: ({ brief, stripes, gauge, tightness }) =>
       `√${formatDecimal(meanTex(brief, stripes).toFixed(1))} / ${formatDecimal(gauge.loopLengthMm.toFixed(2))} = ${formatDecimal(tightness.toFixed(2))}`,
-    source: () => say`textile handbooks`,
+    source: () =>
+      say`bands: rule of thumb, from usual labels; jamming: Texcoms Textile Technical Handbook 2023, p. 147`,
   },
   {
     id: 'fabric',
@@ -98,7 +100,8 @@ export const yarnReasons: readonly Reason[] = [
     rule: () => say`All loops of a square metre, times the yarn in each, times what the yarn weighs.`,
     formula: () => say`grams to the square metre = loops to the square metre × loop length in m × tex / 1000`,
     here: ({ brief, stripes, gauge, fabricMassGsm }) => {
-      const loops = Math.round(1_000_000 / (gauge.stitchMm * gauge.rowMm));
+      const { stitchMm, rowMm } = gauge.asKnitted;
+      const loops = Math.round(1_000_000 / (stitchMm * rowMm));
       const metres = formatDecimal((gauge.loopLengthMm / 1000).toFixed(4));
       const tex = formatDecimal(meanTex(brief, stripes).toFixed(1));
       return `${loops} × ${metres} m × ${tex} / 1000 = ${formatFabricMass(fabricMassGsm, metric)}`;
@@ -109,12 +112,12 @@ export const yarnReasons: readonly Reason[] = [
     id: 'class',
     names: () => say`yarn class, class, weight class, light, medium, bulky`,
     rule: () =>
-      say`A yarn's class is read from how many stitches it gives to 4 inches. The ranges leave gaps and overlap, so a yarn can lie between two.`,
-    formula: () => say`stitches to 4 inches = 101.6 mm / stitch width`,
-    here: ({ gauge: { stitchMm } }) => {
-      const perFour = stitchesPer4In(stitchMm);
-      const classes = classesOfGauge(perFour);
-      return `${formatDecimal('101.6')} mm / ${formatFine(stitchMm, metric)} = ${formatDecimal(perFour.toFixed(1))}${classes.length > 0 ? `: ${nameClasses(classes)}` : ''}`;
+      say`A yarn's class is read from how many whole stitches it gives to 10 cm, which the table also calls 4 inches. The ranges leave gaps and overlap, so a yarn can lie between two.`,
+    formula: () => say`stitches to 10 cm = 100 mm / stitch width, to the nearest whole stitch`,
+    here: ({ gauge }) => {
+      const { stitchMm } = gauge.asKnitted;
+      const classes = classesOfGauge(stitchMm);
+      return `100 mm / ${formatFine(stitchMm, metric)} ≈ ${wholeStitches(stitchMm)}${classes.length > 0 ? `: ${nameClasses(classes)}` : ''}`;
     },
     source: () => say`Craft Yarn Council, Standard Yarn Weight System`,
   },

@@ -1,7 +1,7 @@
 /** A step in the fewest words that still name the needles: to be spoken aloud, and to be read across the bed. */
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { say } from '../../shared/say.ts';
-import { formatLength, formatTail, metric, type Units } from '../../shared/units.ts';
+import { formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Aside, Step } from '../../steps/step.ts';
 import type { Warning } from './settings.ts';
 import { sayYarn } from './yarns.ts';
@@ -84,7 +84,7 @@ export function speakStep(step: Step | null, units: Units = metric): string {
     case 'round':
       return say`round ${act.number}`;
     case 'measure-cord':
-      return say`measure the cord, ${spelt(formatLength(Math.round(act.lengthCm), units))}`;
+      return say`measure the cord, ${spelt(formatLengthNeeded(act.lengthCm, units))}`;
     case 'draw-through':
       return say`cut, draw through, take off`;
     case 'thread-eyelet':

@@ -4,7 +4,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { count, formatList, say } from '../../shared/say.ts';
-import { formatLength, formatTail, metric, type Units } from '../../shared/units.ts';
+import { formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Act, Aside, Phase, Step } from '../../steps/step.ts';
 import { sayYarn } from './yarns.ts';
 
@@ -104,7 +104,7 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
     case 'round':
       return say`Round ${act.number} of ${plan.cord.rounds}: slip to the ${act.slipTo}, knit to the ${act.knitTo}.`;
     case 'measure-cord':
-      return say`Measure the cord, lying at rest: it should be ${formatLength(Math.round(act.lengthCm), units)} long. Knit more rounds if it is shorter.`;
+      return say`Measure the cord, lying at rest: it should be ${formatLengthNeeded(act.lengthCm, units)} long. Knit more rounds if it is shorter.`;
     case 'draw-through':
       return say`Cut ${act.yarn}, leaving ${tail(endTailCm)}. Draw the end through the ${act.count} loops, take them off, and hide it inside the cord.`;
     case 'thread-eyelet':

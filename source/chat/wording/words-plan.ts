@@ -1,5 +1,5 @@
 /** Words for the fabric, the size and the yarn: those that a brief asks for and the plan page tells. */
-import { normalTightness } from '../../planning/fabric.ts';
+import { firmTightness, labelTightness } from '../../planning/fabric.ts';
 import { say } from '../../shared/say.ts';
 import type { Word } from '../word.ts';
 
@@ -42,7 +42,7 @@ export const planWords: readonly Word[] = [
     id: 'tightness',
     names: () => say`tightness, tightness factor`,
     means: () =>
-      say`How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Plain knitting is usually ${normalTightness.least} to ${normalTightness.most}.`,
+      say`How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Hand yarns at the gauge of their labels are ${labelTightness.least} to ${labelTightness.most}; a bag that keeps its shape wants ${firmTightness.least} to ${firmTightness.most}.`,
   },
   {
     id: 'tex',

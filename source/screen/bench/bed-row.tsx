@@ -1,7 +1,7 @@
 import { Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
+import { inkOn } from '../../shared/colour.ts';
 import { say } from '../../shared/say.ts';
-import { inkOn } from '../../sheet/colour/colour.ts';
 import { bedCells } from './bed-cells.ts';
 
 /** The needle bed with the stitches in their yarn's colour and first letter, and the carriage at its side. */

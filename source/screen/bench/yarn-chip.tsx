@@ -1,5 +1,5 @@
 import { Text } from 'ink';
-import { inkOn } from '../../sheet/colour/colour.ts';
+import { inkOn } from '../../shared/colour.ts';
 
 /** A yarn's name on its own colour; the name alone tells it where there is no colour. */
 export function YarnChip({ yarn, colour }: { readonly yarn: string; readonly colour: string | undefined }) {

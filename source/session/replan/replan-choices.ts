@@ -162,9 +162,7 @@ function yarnLeft(
     closes: plan.stripes.at(-1)?.yarn === name,
   };
   const metres = metresFor(name, share, plan.gauge, plan);
-  const { grams, withReserveGrams, haveGrams, enough } = weigh(metres, {
-    ...yarn,
-    grams: weighed.get(name) ?? null,
-  });
+  const left = { ...yarn, grams: weighed.get(name) ?? null };
+  const { grams, withReserveGrams, haveGrams, enough } = weigh(metres, left, plan.gauge);
   return { yarn: name, metres, grams, withReserveGrams, haveGrams, enough };
 }

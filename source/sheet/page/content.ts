@@ -2,9 +2,8 @@
 import type { Plan } from '../../planning/plan.ts';
 import { count, say } from '../../shared/say.ts';
 import { formatLength, formatSmall, type Units } from '../../shared/units.ts';
-import { type ShadeWarning, shadeWarnings } from '../colour/shades.ts';
 import { formatAngle, formatEvery } from '../measure.ts';
-import { inSentence, plainText } from '../text.ts';
+import { plainText } from '../text.ts';
 import { type Instructions, instructionsFor } from './instructions.ts';
 import type { SheetOptions } from './options.ts';
 import { type StripeRow, stripeRows } from './stripe-rows.ts';
@@ -37,7 +36,7 @@ export function sheetContent(plan: Plan, options: SheetOptions): SheetContent {
     date: plainText(options.date),
     lead: say`A drawstring bag of slanting stripes, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`,
     facts: factsOf(plan, units).filter(({ label }) => !options.class || !ownSwatch().includes(label)),
-    remarks: [...(options.remarks ?? []), ...shadeWarnings(plan).map(formatShadeWarning)],
+    remarks: options.remarks ?? [],
     yarns: yarnRows(plan, units),
     tools: toolsText(plan),
     stripes: stripeRows(plan),
@@ -104,14 +103,6 @@ const timesHung = (hangings: number): string =>
 
 const toolsText = ({ brief }: Plan): string =>
   say`Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${count(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;
-
-/** In one sentence: which neighbours look alike, and to whom. */
-export function formatShadeWarning({ first, second, to }: ShadeWarning): string {
-  const [one, other] = [inSentence(first), inSentence(second)];
-  return to === 'everybody'
-    ? say`Stripes of ${one} and ${other} lie side by side and look much alike: choose one lighter or darker to tell them apart.`
-    : say`Stripes of ${one} and ${other} lie side by side and look much alike to people with ${to.join(` ${say`or`} `)} colour vision: choose one lighter or darker to tell them apart.`;
-}
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
 const blanksFor = ({ stitches, rows, shapings }: Plan): readonly Fact[] => [

@@ -1,10 +1,10 @@
 /** What to do, part by part, in short numbered sentences, each part with the caution that belongs to it. */
 import { opposite } from '../../bed/side.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { endTailCm } from '../../planning/tails.ts';
+import { closingTailCm, endTailCm } from '../../planning/tails.ts';
 import { closingWasteRows } from '../../planning/yarn-needs.ts';
 import { count, say } from '../../shared/say.ts';
-import { formatLength, formatTail, type Units } from '../../shared/units.ts';
+import { formatLength, formatLengthNeeded, formatTail, type Units } from '../../shared/units.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { formatEvery } from '../measure.ts';
@@ -67,7 +67,7 @@ function stripesPart(plan: Plan): Part {
 function closingPart(plan: Plan, units: Units): Part {
   const { graft, seam } = plan;
   const yarn = inSentence(plan.stripes.at(-1)?.yarn ?? '');
-  const tail = formatTail(graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0), units);
+  const tail = formatTail(closingTailCm({ graft, seam }), units);
   return {
     title: say`Closing row`,
     steps: [
@@ -120,7 +120,7 @@ function cordPart(plan: Plan, units: Units): Part {
     title: say`Cord`,
     steps: [
       say`E-wrap ${count(cord.stitches, 'needle')} with ${inSentence(cord.yarn)}, an end of ${formatLength(endTailCm, units)} left; knit one row, hang a small weight.`,
-      say`Set the carriage to slip one way and knit the other: ${count(cord.rounds, 'round')} of two passes make ${formatLength(cord.lengthCm, units)}. Draw the end through the loops.`,
+      say`Set the carriage to slip one way and knit the other: ${count(cord.rounds, 'round')} of two passes make ${formatLengthNeeded(cord.lengthCm, units)}. Draw the end through the loops.`,
       eyelets.skipped.length === 0
         ? say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Both ends come out on the outside: knot them.`
         : say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Pass by ${eyelets.skipped.join(', ')}. Both ends come out on the outside: knot them.`,

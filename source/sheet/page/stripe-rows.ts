@@ -1,9 +1,9 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { edgesAtRow } from '../geometry/bed-map.ts';
 import { span } from '../measure.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
 
 /** One stripe of the list that is ticked off. */
 export interface StripeRow {

@@ -1,8 +1,8 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { formatMass, formatMassNeeded, formatYarnNeeded, type Units } from '../../shared/units.ts';
-import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { inSentence } from '../text.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
 
 /** One yarn of the table, all in words. */
 export interface YarnRow {

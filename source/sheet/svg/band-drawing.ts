@@ -1,7 +1,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns } from '../colour/shades.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
+import { markYarns } from '../yarn-marks.ts';
 import { type Drawing, element, palette, pointList } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 

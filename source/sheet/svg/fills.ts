@@ -1,6 +1,6 @@
 /** Yarns as fills: the plain colour, or the colour with a pattern that survives a copier. */
-import { inkOn } from '../colour/colour.ts';
-import type { Pattern, YarnMark } from '../colour/shades.ts';
+import { inkOn } from '../../shared/colour.ts';
+import type { Pattern, YarnMark } from '../yarn-marks.ts';
 import { element } from './element.ts';
 
 export interface Fills {

@@ -1,8 +1,8 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns } from '../colour/shades.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
+import { markYarns } from '../yarn-marks.ts';
 import {
   type Drawing,
   element,

@@ -1,9 +1,9 @@
 import type { Plan } from '../../planning/plan.ts';
 import { count, say } from '../../shared/say.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
-import { markYarns } from '../colour/shades.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
+import { markYarns } from '../yarn-marks.ts';
 import { acrossDimension, downDimension } from './dimension.ts';
 import { type Drawing, element, lineFrom, palette, pointList, round, textAt } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';

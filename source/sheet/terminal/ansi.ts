@@ -1,6 +1,6 @@
 /** Coloured text for a terminal: ECMA-48 SGR sequences. */
-import { parseColour } from '../colour/colour.ts';
-import { type ColourDepth, fixedIndex, sixteenIndex } from '../colour/shown-colour.ts';
+import { parseColour } from '../../shared/colour.ts';
+import { type ColourDepth, fixedIndex, sixteenIndex } from '../../shared/shown-colour.ts';
 
 /** A run of text in one style. Colours are `#rrggbb`; null leaves the terminal's own. */
 export interface Span {

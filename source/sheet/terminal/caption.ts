@@ -1,8 +1,8 @@
 /** The lines beneath a picture: which yarn is which, and what is shown. */
 
 import type { Plan } from '../../planning/plan.ts';
-import { markYarns } from '../colour/shades.ts';
 import { cellsOf, cutToCells, plainText } from '../text.ts';
+import { markYarns } from '../yarn-marks.ts';
 import { formatLine, type Line, type Span } from './ansi.ts';
 import { swatchOf } from './on-yarn.ts';
 import type { DrawOptions } from './options.ts';

@@ -1,9 +1,9 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { formatLength, metric } from '../../shared/units.ts';
-import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type Bag, bagOf } from '../geometry/bag.ts';
 import { formatAngle } from '../measure.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';

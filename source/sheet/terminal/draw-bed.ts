@@ -1,8 +1,8 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns } from '../colour/shades.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
+import { markYarns } from '../yarn-marks.ts';
 import type { Line, Span } from './ansi.ts';
 import { formatPicture, wrapWords } from './caption.ts';
 import type { DrawOptions } from './options.ts';

@@ -1,8 +1,8 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { mapPolygon, type Point, rectangle } from '../geometry/shape.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
 import { formatPicture, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';

@@ -1,7 +1,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { markYarns, type YarnMark } from '../colour/shades.ts';
 import { type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
 import { type Pixel, paintRaster } from './paint.ts';

@@ -2,9 +2,9 @@
  * Text and fillings in a yarn's colour. Black or white on a true colour is always readable; among 16 colours no pair is
  * in every scheme, so text keeps the terminal's own colours there and stands beside the yarn's, not on it.
  */
-import { inkOn } from '../colour/colour.ts';
-import type { Pattern, YarnMark } from '../colour/shades.ts';
-import type { ColourDepth } from '../colour/shown-colour.ts';
+import { inkOn } from '../../shared/colour.ts';
+import type { ColourDepth } from '../../shared/shown-colour.ts';
+import type { Pattern, YarnMark } from '../yarn-marks.ts';
 import type { Span } from './ansi.ts';
 
 export const edgeInk = (depth: ColourDepth): string | null =>

@@ -1,5 +1,5 @@
+import type { ColourDepth } from '../../shared/shown-colour.ts';
 import type { Units } from '../../shared/units.ts';
-import type { ColourDepth } from '../colour/shown-colour.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
 export interface DrawOptions {

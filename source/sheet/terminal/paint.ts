@@ -1,6 +1,6 @@
 /** Pixels turned into cells: two pixels a cell as half blocks, one as a letter or a coloured blank. */
-import { inkOn, mixColours } from '../colour/colour.ts';
-import type { Pattern, YarnMark } from '../colour/shades.ts';
+import { inkOn, mixColours } from '../../shared/colour.ts';
+import type { Pattern, YarnMark } from '../yarn-marks.ts';
 import type { Line, Span } from './ansi.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
 import { markAt, type Raster } from './raster.ts';

@@ -3,12 +3,12 @@ import type { Plan } from '../../planning/plan.ts';
 import type { KnittedStripe } from '../../planning/stripe-sequence.ts';
 import { count, say } from '../../shared/say.ts';
 import { formatLength, metric } from '../../shared/units.ts';
-import { markYarns } from '../colour/shades.ts';
 import { bagOf } from '../geometry/bag.ts';
 import { bedMapOf, edgesAtRow } from '../geometry/bed-map.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { formatAngle } from '../measure.ts';
 import { plainText } from '../text.ts';
+import { markYarns } from '../yarn-marks.ts';
 import type { DrawOptions } from './options.ts';
 
 export function describeStrip(plan: Plan, rowsDone: number): readonly string[] {

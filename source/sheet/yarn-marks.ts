@@ -1,48 +1,13 @@
 /**
- * Which yarns look alike, and how drawings tell them apart: a letter each, and a pattern where colour is not enough, on
- * paper without colour too. The limits are rules of thumb, no source: a difference of 1 is the least a trained eye
- * sees, and stripes of a few rows seen across a room need far more.
+ * How drawings tell yarns apart: a letter each, and a pattern where colour is not enough, on paper without colour too.
+ * The limit for greys is a rule of thumb, no source.
  */
-import type { Plan } from '../../planning/plan.ts';
-import { labOf, linear, parseColour } from './colour.ts';
-import { colourDifference } from './colour-difference.ts';
-import { seenBy, type VisionType, visionTypes } from './colour-vision.ts';
-import { type ColourDepth, needsEdge, shownColours } from './shown-colour.ts';
+import type { Plan } from '../planning/plan.ts';
+import { alikeTo } from '../planning/shades.ts';
+import { labOf, linear, parseColour } from '../shared/colour.ts';
+import { type ColourDepth, needsEdge, shownColours } from '../shared/shown-colour.ts';
 
-/** Yarns of neighbouring stripes, the graft included, that are hard to tell apart. */
-export interface ShadeWarning {
-  readonly code: 'sheet/shades-alike';
-  readonly first: string;
-  readonly second: string;
-  /** Whose eyes take them for one: everybody's, or those of the named types. */
-  readonly to: 'everybody' | readonly VisionType[];
-}
-
-const leastDifference = 10;
 const leastGreyDifference = 18;
-
-/** One warning for each pair of yarns, in the order of the stripes. */
-export function shadeWarnings({ brief, stripes }: Plan): readonly ShadeWarning[] {
-  const pairs = new Map<string, readonly [string, string]>();
-  for (const [i, { yarn }] of stripes.entries()) {
-    const before = stripes.at(i - 1)?.yarn ?? yarn;
-    if (before !== yarn) pairs.set(JSON.stringify([before, yarn].sort()), [before, yarn]);
-  }
-  return [...pairs.values()].flatMap(([first, second]): ShadeWarning[] => {
-    const to = alikeTo(brief.yarns.get(first)?.colour ?? '', brief.yarns.get(second)?.colour ?? '');
-    return to === null ? [] : [{ code: 'sheet/shades-alike', first, second, to }];
-  });
-}
-
-/** Whom two colours look alike to; null when everybody tells them apart. */
-export function alikeTo(one: string, other: string): ShadeWarning['to'] | null {
-  const [a, b] = [linear(parseColour(one)), linear(parseColour(other))];
-  if (colourDifference(labOf(a), labOf(b)) < leastDifference) return 'everybody';
-  const types = visionTypes.filter(
-    (type) => colourDifference(labOf(seenBy(type, a)), labOf(seenBy(type, b))) < leastDifference,
-  );
-  return types.length > 0 ? types : null;
-}
 
 export const patterns = ['plain', 'rising', 'dots', 'falling', 'grid', 'level', 'upright'] as const;
 export type Pattern = (typeof patterns)[number];

@@ -1,0 +1,114 @@
+/**
+ * How far the finished bag may be from its size. Independent standard uncertainties are carried through the geometry by its
+ * derivatives and doubled (GUM, JCGM 100:2008, 5.1.2 and 6.2.1, k = 2):
+ * - the ruler, ±1 mm at each end of the swatch's width and height; half a stitch and half a row counted; both rectangular
+ * - from swatch to piece 2 % of stitch and of row each, and 1 % of both together for tension and rest (assumptions)
+ * - skew ±2°, or ±0.5° where the swatch's was looked at, rectangular (assumption)
+ */
+import type { Swatch } from './brief.ts';
+import type { Gauge } from './gauge.ts';
+import { type Counts, mouthMm, shapingsIn } from './geometry.ts';
+
+export const coverage = 2;
+const rulerMm = 1;
+const countedOff = 0.5;
+const swatchToPiece = 0.02;
+const inCommon = 0.01;
+const skewDeg = { unmeasured: 2, measured: 0.5 };
+
+/** Standard uncertainty of something known to lie within ± `half`. */
+export const rectangular = (half: number): number => half / Math.sqrt(3);
+
+/** Expanded uncertainties in cm, k = 2. */
+export interface SizeUncertainty {
+  readonly widthCm: number;
+  readonly depthCm: number;
+}
+
+/** Relative standard uncertainties of what the size is worked out from; the skew's in radians. */
+export interface Doubts {
+  readonly stitch: number;
+  readonly row: number;
+  readonly inCommon: number;
+  readonly skewRad: number;
+}
+
+export function doubtsOf({ stitches, rows, widthMm, heightMm, asideMm }: Swatch): Doubts {
+  const bothEndsMm = Math.SQRT2 * rectangular(rulerMm);
+  const measured = (lengthMm: number, counted: number): number =>
+    Math.hypot(bothEndsMm / lengthMm, rectangular(countedOff) / counted, swatchToPiece);
+  const half = asideMm === 0 ? skewDeg.unmeasured : skewDeg.measured;
+  return {
+    stitch: measured(widthMm, stitches),
+    row: measured(heightMm, rows),
+    inCommon,
+    skewRad: (rectangular(half) * Math.PI) / 180,
+  };
+}
+
+/** `size` is the bag's own, in cm. */
+export function uncertaintyOf(
+  counts: Counts,
+  gauge: Gauge,
+  doubts: Doubts,
+  size: { readonly widthCm: number; readonly depthCm: number },
+): SizeUncertainty {
+  const mouth = mouthMm(counts, gauge);
+  const along = (shapingsIn(counts) * gauge.stitchMm) / mouth;
+  const up = (counts.rows * gauge.rowMm) / mouth;
+  const cross = along * up * Math.sin(gauge.skewRad);
+  const width = {
+    stitch: along ** 2 + cross,
+    row: up ** 2 + cross,
+    skew: along * up * Math.cos(gauge.skewRad),
+  };
+  const depth = {
+    stitch: 1 - width.stitch,
+    row: 1 - width.row,
+    skew: Math.tan(gauge.skewRad) + width.skew,
+  };
+  const relative = (by: typeof width): number =>
+    Math.hypot(by.stitch * doubts.stitch, by.row * doubts.row, doubts.inCommon, by.skew * doubts.skewRad);
+  return {
+    widthCm: coverage * relative(width) * size.widthCm,
+    depthCm: coverage * relative(depth) * size.depthCm,
+  };
+}
+
+/** What the maker can do about it, and what would be left of the doubt. */
+export interface SmallerDoubt extends SizeUncertainty {
+  readonly by: 'larger-swatch' | 'skew-measured';
+  readonly stitches: number;
+  readonly rows: number;
+}
+
+/** The better of a swatch twice as large each way and a look at the skew; null where neither gains a tenth (rule of thumb). */
+export function smallerDoubt(
+  counts: Counts,
+  gauge: Gauge,
+  swatch: Swatch,
+  size: { readonly widthCm: number; readonly depthCm: number },
+): SmallerDoubt | null {
+  const twice = {
+    ...swatch,
+    stitches: 2 * swatch.stitches,
+    rows: 2 * swatch.rows,
+    widthMm: 2 * swatch.widthMm,
+    heightMm: 2 * swatch.heightMm,
+  };
+  const tries: readonly (readonly [SmallerDoubt['by'], Swatch])[] = [
+    ['larger-swatch', twice],
+    ['skew-measured', { ...swatch, asideMm: swatch.asideMm || rulerMm }],
+  ];
+  const now = uncertaintyOf(counts, gauge, doubtsOf(swatch), size);
+  const found = tries
+    .map(([by, { stitches, rows, ...rest }]) => ({
+      by,
+      stitches,
+      rows,
+      ...uncertaintyOf(counts, gauge, doubtsOf({ stitches, rows, ...rest }), size),
+    }))
+    .toSorted((a, b) => a.widthCm + a.depthCm - b.widthCm - b.depthCm)[0];
+  const left = found ? (found.widthCm + found.depthCm) / (now.widthCm + now.depthCm) : 1;
+  return found && left < 0.9 ? found : null;
+}
