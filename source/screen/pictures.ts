@@ -1,7 +1,6 @@
 /** The drawings by name, loaded only when one is asked for. */
 import type { Picture } from '../chat/intent.ts';
 import type { Plan } from '../planning/plan.ts';
-import type { ColourDepth } from '../shared/shown-colour.ts';
 import { drawBag } from '../sheet/terminal/draw-bag.ts';
 import { drawBed } from '../sheet/terminal/draw-bed.ts';
 import { drawFold } from '../sheet/terminal/draw-fold.ts';
@@ -12,10 +11,3 @@ const painters = { strip: drawStrip, bag: drawBag, fold: drawFold, bed: drawBed 
 
 export const drawPicture = (picture: Picture, plan: Plan, options: DrawOptions): readonly string[] =>
   painters[picture](plan, options);
-
-/** Colours that the terminal has, by what its environment says of it. */
-export function colourDepth({ NO_COLOR, COLORTERM, TERM }: NodeJS.ProcessEnv): ColourDepth {
-  if (NO_COLOR || TERM === 'dumb') return 'none';
-  if (COLORTERM === 'truecolor' || COLORTERM === '24bit') return 'true';
-  return TERM?.includes('256') ? '256' : '16';
-}

@@ -1,4 +1,59 @@
+import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 import type { BenchWords } from './bench.en.ts';
 
-export const bench = (_: Amounts): BenchWords => ({});
+const towards = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
+const edgeOf = (side: Side): string => (side === 'left' ? 'linker Rand' : 'rechter Rand');
+
+export const bench = (_: Amounts): BenchWords => ({
+  knit: (to) => `nach ${towards(to)} stricken`,
+  out: (edge, needle) => `${edgeOf(edge)}, eine nach außen: ${needle}`,
+  in: (edge, needle) => `${edgeOf(edge)}, eine nach innen: ${needle}`,
+  park: (yarn, side) => `${yarn} ${towards(side)} parken`,
+  cut: (yarn) => `${yarn} abschneiden`,
+  thread: (yarn) => `${yarn} einfädeln`,
+  graft: (edge, down, up) =>
+    [
+      edge,
+      ...(down === null ? [] : [`hinein ${edge}${down}`]),
+      ...(up === null ? [] : [`heraus ${edge}${up}`]),
+    ].join(' '),
+  bars: (from, through) => (from === through ? `Steg ${from}` : `Stege ${from} bis ${through}`),
+  rounds: (from, through) => (from === through ? `Runde ${from}` : `Runden ${from} bis ${through}`),
+  hole: (eyelet, way) => (way === 'inside' ? `Loch ${eyelet}, hinein` : `Loch ${eyelet}, heraus`),
+  back: 'auftrennen',
+  mend: 'richten',
+  finished: 'fertig',
+
+  row: (at, of) => `Reihe ${at} von ${of}`,
+  move: (at, of) => `Formung ${at} von ${of}`,
+  of: (at, of) => `${at} von ${of}`,
+  step: (at, of) => `Schritt ${at} von ${of}`,
+  wayStep: (at, of) => `${at} von ${of}`,
+
+  rowComes: (row, of) => `Reihe ${row} von ${of} kommt`,
+  rowsDone: (done, of) => `${done} von ${of} Reihen gestrickt`,
+  stripe: (at, of) => `Streifen ${at} von ${of}`,
+
+  now: 'jetzt',
+  make: 'wird',
+  eyelet: (needle) => `${needle} bleibt leer in Arbeit: das Loch`,
+  two: (needle) => `${needle} hält zwei Maschen`,
+  outOfWork: (needle) => `${needle} außer Arbeit`,
+  graftPath: 'hinein: nach hinten, heraus: zu dir, über die Maschenköpfe',
+  barPath: 'unter jedem Steg durch, eine Seite und dann die andere',
+  slip: (to) => `nach ${towards(to)} gleiten`,
+  front: 'vorn',
+  behind: 'hinten',
+  cordGoes: (way) => (way === 'inside' ? 'nach innen' : 'nach außen'),
+
+  afterwards: 'dann',
+  bagDone: 'Der Beutel ist fertig.',
+  typeToLeave: 'Der Beutel ist fertig: quit beendet',
+  keysShort: 'Enter bestätigt; help zeigt mehr',
+  keys: 'Enter bestätigt, ← nimmt zurück; oder tippe einen Befehl, etwa help',
+  keysAscii: 'Enter bestätigt, Pfeil links nimmt zurück; oder tippe einen Befehl, etwa help',
+  feeder: 'Fadenführer',
+  emptyFeeder: 'Fadenführer leer',
+  drawOff: 'draw off: zurück',
+});

@@ -1,5 +1,60 @@
+import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 
-export const bench = (_: Amounts) => ({});
+export const bench = (_: Amounts) => ({
+  knit: (to: Side) => `knit ${to}`,
+  out: (edge: Side, needle: string) => `${edge} edge, one out: ${needle}`,
+  in: (edge: Side, needle: string) => `${edge} edge, one in: ${needle}`,
+  park: (yarn: string, side: Side) => `park ${yarn} ${side}`,
+  cut: (yarn: string) => `cut ${yarn}`,
+  thread: (yarn: string) => `thread ${yarn}`,
+  graft: (edge: 'A' | 'B', down: number | null, up: number | null) =>
+    [
+      edge,
+      ...(down === null ? [] : [`down ${edge}${down}`]),
+      ...(up === null ? [] : [`up ${edge}${up}`]),
+    ].join(' '),
+  bars: (from: number, through: number) => (from === through ? `bar ${from}` : `bars ${from} to ${through}`),
+  rounds: (from: number, through: number) =>
+    from === through ? `round ${from}` : `rounds ${from} to ${through}`,
+  hole: (eyelet: number, towards: 'inside' | 'outside') =>
+    towards === 'inside' ? `hole ${eyelet}, in` : `hole ${eyelet}, out`,
+  back: 'rip back',
+  mend: 'mend',
+  finished: 'finished',
+
+  row: (at: number, of: number) => `row ${at} of ${of}`,
+  move: (at: number, of: number) => `move ${at} of ${of}`,
+  of: (at: number, of: number) => `${at} of ${of}`,
+  step: (at: number, of: number) => `step ${at} of ${of}`,
+  wayStep: (at: number, of: number) => `${at} of ${of}`,
+
+  rowComes: (row: number, of: number) => `row ${row} of ${of} comes`,
+  rowsDone: (done: number, of: number) => `${done} of ${of} rows done`,
+  stripe: (at: number, of: number) => `stripe ${at} of ${of}`,
+
+  now: 'now',
+  make: 'make',
+  eyelet: (needle: string) => `${needle} stays in work and empty: the eyelet`,
+  two: (needle: string) => `${needle} holds two loops`,
+  outOfWork: (needle: string) => `${needle} out of work`,
+  graftPath: 'down: to the back, up: to you, over the ends of the loops',
+  barPath: 'under each bar, one side and then the other',
+  slip: (to: Side) => `slip ${to}`,
+  front: 'front',
+  behind: 'back',
+  cordGoes: (towards: 'inside' | 'outside'): string =>
+    towards === 'inside' ? 'to the inside' : 'to the outside',
+
+  afterwards: 'then',
+  bagDone: 'The bag is finished.',
+  typeToLeave: 'The bag is finished: type quit to leave',
+  keysShort: 'Enter confirms; help shows more',
+  keys: 'Enter confirms, ← takes back; or type a command, such as help',
+  keysAscii: 'Enter confirms, Left key takes back; or type a command, such as help',
+  feeder: 'feeder',
+  emptyFeeder: 'feeder empty',
+  drawOff: 'draw off: back',
+});
 
 export type BenchWords = ReturnType<typeof bench>;

@@ -5,7 +5,7 @@ import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
 import { sayStep } from '../../source/chat/wording/steps.ts';
 import { jobOfBrief } from '../../source/journal/header.ts';
 import { german } from '../../source/languages/german.ts';
-import { bigLetters } from '../../source/screen/bench/big-letters.ts';
+import { bigSquares } from '../../source/screen/bench/big-letters.ts';
 import { type Language, speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
@@ -30,8 +30,6 @@ const heard = (job: Job): readonly string[] =>
 /** Two lines of a terminal of 80 columns; common practice, no source. */
 const mostCharacters = 160;
 
-const columns = 79;
-
 const languages: readonly (readonly [string, Language | null, RegExp])[] = [
   ['English', null, /\b1 (rows|needles|loops|stitches|inches|centimetres)\b/],
   ['German', german, /\b1 (Reihen|Nadeln|Maschen|Runden|Querstege)\b/],
@@ -50,9 +48,9 @@ describe.each(languages)('in %s', (_, language, severalOfOne) => {
     expect([...shown(job), ...heard(job)].filter((text) => severalOfOne.test(text))).toEqual([]);
   });
 
-  it.each(jobs)('the large view has letters and room for each action in %s', (_file, job) => {
+  it.each(jobs)('the large view has letters for each action in %s', (_file, job) => {
     const actions = new Set(stepsOf(job).map(shoutStep));
-    expect([...actions].filter((action) => bigLetters(action, columns) === null)).toEqual([]);
+    expect([...actions].filter((action) => bigSquares(action) === null)).toEqual([]);
   });
 
   it.each(jobs)('what is spoken for %s is no longer than what is shown', (_file, job) => {

@@ -3,10 +3,27 @@ import { type BenchView, benchView } from '../../source/chat/view.ts';
 import { startSession } from '../../source/session/session.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 
-/** The bench at one step of each kind of a whole bag, in the language that is spoken. */
-export function stepsOfAllKinds(): readonly BenchView[] {
-  const job = jobOf(readFileSync('demo/rulebook-bag.json', 'utf8'));
-  return Array.from({ length: job.stepCount }, (_, done) => ({ ...startSession(job), done }))
-    .map((session) => benchView(session))
-    .filter((view, place, views) => views.findIndex(({ shout }) => shout === view.shout) === place);
+export const demoBags = [
+  'dice-bag',
+  'card-box-bag',
+  'leftovers-bag',
+  'marble-bag',
+  'rulebook-bag',
+  'token-pouch',
+];
+
+export const demoJob = (bag: string) => jobOf(readFileSync(`demo/${bag}.json`, 'utf8'));
+
+/** The bench before each step of a job, and once it is finished. */
+export const allViews = (job: ReturnType<typeof jobOf>): readonly BenchView[] =>
+  Array.from({ length: job.stepCount + 1 }, (_, done) => benchView({ ...startSession(job), done }));
+
+/** The bench at one step of each kind of a whole bag, and at its end. */
+export function stepsOfAllKinds(bag = 'rulebook-bag'): readonly BenchView[] {
+  const kinds = new Map<string, BenchView>();
+  for (const view of allViews(demoJob(bag))) {
+    const kind = view.step?.act.kind ?? 'finished';
+    if (!kinds.has(kind)) kinds.set(kind, view);
+  }
+  return [...kinds.values()];
 }

@@ -1,23 +1,28 @@
 import { Box, Static, Text } from 'ink';
-import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
+import type { Line } from '../../chat/line.ts';
 import { benchView } from '../../chat/view.ts';
-import { say } from '../../shared/say.ts';
 import { unitsFor } from '../../shared/units.ts';
+import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import type { BenchKeys } from '../bench-keys.ts';
 import type { BenchStore } from '../bench-state.ts';
 import type { FieldStream } from '../keys/field-stream.ts';
 import { Bench } from './bench.tsx';
-import { LargeView, largeViewRows } from './large-view.tsx';
+import { highestBench } from './lay-out.ts';
 import { PromptRows } from './prompt-rows.tsx';
-import { TranscriptLine } from './transcript-line.tsx';
+import { TranscriptLine, transcriptLineRows } from './transcript-line.tsx';
 import { useShownFrom, useWindowSize } from './use-window-size.ts';
 import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
 
-/** Rows that are not the bench's: a blank one, the choices, the prompt, and one to stay lower than the window. */
-const otherRows = 4;
+/** Rows that are not the bench's: the choices, the prompt, and one to stay lower than the window. */
+const otherRows = 3;
+/** What was said last stays in sight, as long as the window has the rows. */
+const transcriptRows = 3;
+const lowWindow = 22;
 
 interface Props {
   readonly store: BenchStore;
@@ -33,47 +38,63 @@ export function BenchApp({ store, keys, field }: Props) {
   );
   const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
-  const { from, beginning } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
-  const units = unitsFor(settings.units);
-  const { language } = settings;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: in another language it has other words
-  const view = useMemo(() => benchView(session, units, way), [session, units, way, language]);
-  const room = rows - otherRows - (trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns));
-  const large = settings.largeView && rows >= largeViewRows;
+  const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
+  const words = currentWords(unitsFor(settings.units));
+  const view = useMemo(() => benchView(session, way), [session, way]);
+  const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
+  const room = benchRoom(rows) - troubleRows;
+  const shown = lines.slice(from - linesBefore);
+  const filled = useFilling(beginning, () => (isBlank ? blankRows(shown, columns, rows, room) : 0));
+  const { ascii } = settings;
   return (
     <>
-      <Static key={beginning} items={lines.slice(from - linesBefore)}>
-        {(line, i) => <TranscriptLine key={i} line={line} columns={columns} />}
+      <Static key={beginning} items={[filled, ...shown]}>
+        {(line, i) =>
+          typeof line === 'number' ? (
+            <Box key={i} height={line} />
+          ) : (
+            <TranscriptLine key={i} line={line} columns={columns} />
+          )
+        }
       </Static>
       <Box flexDirection="column">
-        <Text> </Text>
         {picture ? (
           <Suspense fallback={<Text> </Text>}>
-            <PictureView
-              picture={picture}
-              plan={session.job.plan}
-              view={view}
-              columns={columns}
-              rows={rows}
-              units={units}
-              ascii={settings.ascii}
-            />
+            <PictureView {...{ picture, view, columns, room, ascii, words }} />
           </Suspense>
-        ) : large ? (
-          <LargeView view={view} columns={columns} room={room} ascii={settings.ascii} />
         ) : (
-          <Bench view={view} columns={columns} rows={rows} room={room} />
+          <Bench {...{ view, columns, room, ascii, words }} large={settings.largeView} />
         )}
-        {trouble === null ? null : <Wrapped color="yellow" text={`! ${trouble}`} width={columns} />}
-        <PromptRows prompt={prompt} field={field} placeholder={placeholder(view.finished, columns)} />
+        {trouble === null ? null : <Wrapped bold text={`! ${trouble}`} width={columns} />}
+        <PromptRows
+          prompt={prompt}
+          field={field}
+          placeholder={placeholder(view.finished, columns, ascii, words)}
+        />
       </Box>
     </>
   );
 }
 
-function placeholder(finished: boolean, columns: number): string {
-  if (finished) return say`The bag is finished: type quit to leave`;
-  return columns < 70
-    ? say`Enter confirms; help shows more`
-    : say`Enter confirms, Left takes back; or type a command, such as help`;
+/** Low windows keep one row of what was said. */
+const benchRoom = (rows: number): number =>
+  rows - otherRows - (rows >= lowWindow ? transcriptRows : rows >= lowWindow - 6 ? 1 : 0);
+
+/** Blank rows above what was said, so that the bench stands at the window's foot from the first press on. */
+function blankRows(shown: readonly Line[], columns: number, rows: number, room: number): number {
+  const said = shown.reduce((sum, line) => sum + transcriptLineRows(line, columns), 0);
+  return Math.max(0, rows - said - Math.min(room, highestBench(columns, room)) - otherRows);
+}
+
+/** What is worked out once for each beginning stays: what was handed to `Static` must not change. */
+function useFilling(beginning: number, work: () => number): number {
+  const kept = useRef<{ beginning: number; rows: number } | null>(null);
+  if (kept.current?.beginning !== beginning) kept.current = { beginning, rows: work() };
+  return kept.current.rows;
+}
+
+function placeholder(finished: boolean, columns: number, ascii: boolean, { bench: say }: Words): string {
+  if (finished) return say.typeToLeave;
+  if (columns < 70) return say.keysShort;
+  return ascii ? say.keysAscii : say.keys;
 }

@@ -1,4 +1,7 @@
-/** Letters five cells high, to be read from across the bed. A legibility rule of thumb asks for 1/200 of the distance. */
+/**
+ * Letters to be read from across the bed, five squares high: a square is one row and two cells, so that stems and bars are
+ * equally heavy. The 0 has a slit; no two letters differ by fewer than two squares.
+ */
 const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
     A: '.##. #..# #### #..# #..#',
@@ -7,30 +10,30 @@ const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
     D: '###. #..# #..# #..# ###.',
     E: '#### #... ###. #... ####',
     F: '#### #... ###. #... #...',
-    G: '.### #... #.## #..# .###',
+    G: '.#### #.... #..## #...# .####',
     H: '#..# #..# #### #..# #..#',
     I: '### .#. .#. .#. ###',
     J: '..## ...# ...# #..# .##.',
     K: '#..# #.#. ##.. #.#. #..#',
     L: '#... #... #... #... ####',
     M: '#...# ##.## #.#.# #...# #...#',
-    N: '#..# ##.# #.## #..# #..#',
-    O: '.##. #..# #..# #..# .##.',
+    N: '#...# ##..# #.#.# #..## #...#',
+    O: '.###. #...# #...# #...# .###.',
     P: '###. #..# ###. #... #...',
-    Q: '.##. #..# #..# #.## .###',
+    Q: '.###. #...# #...# #..#. .##.#',
     R: '###. #..# ###. #.#. #..#',
-    S: '.### #... .##. ...# ###.',
+    S: '.#### #.... .###. ....# ####.',
     T: '##### ..#.. ..#.. ..#.. ..#..',
     U: '#..# #..# #..# #..# .##.',
     V: '#...# #...# .#.#. .#.#. ..#..',
     W: '#...# #...# #.#.# ##.## #...#',
-    X: '#..# #..# .##. #..# #..#',
+    X: '#...# .#.#. ..#.. .#.#. #...#',
     Y: '#...# .#.#. ..#.. ..#.. ..#..',
-    Z: '#### ...# .##. #... ####',
+    Z: '##### ...#. ..#.. .#... #####',
     Ä: '#..# .... .##. #### #..#',
-    Ö: '#..# .... .##. #..# .##.',
+    Ö: '#...# ..... .###. #...# .###.',
     Ü: '#..# .... #..# #..# .##.',
-    0: '.##. #..# #..# #..# .##.',
+    0: '.###. #.#.# #.#.# #.#.# .###.',
     1: '.#. ##. .#. .#. ###',
     2: '###. ...# .##. #... ####',
     3: '###. ...# .##. ...# ###.',
@@ -38,26 +41,31 @@ const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
     5: '#### #... ###. ...# ###.',
     6: '.##. #... ###. #..# .##.',
     7: '#### ...# ..#. .#.. .#..',
-    8: '.##. #..# .##. #..# .##.',
+    8: '#### #..# #### #..# ####',
     9: '.##. #..# .### ...# .##.',
     '/': '...# ..#. ..#. .#.. #...',
     '-': '.... .... #### .... ....',
     ' ': '.. .. .. .. ..',
+    '<': '...##...... ..##....... ########### ..##....... ...##......',
+    '>': '......##... .......##.. ########### .......##.. ......##...',
   }).map(([letter, rows]) => [letter, rows.split(' ')]),
 );
 
+export const bigLetterNames: readonly string[] = [...glyphs.keys()];
+
 export const bigHeight = 5;
 
-/** `text` in big letters, five strings; null when it has a letter without one or would be wider than `width`. */
-export function bigLetters(text: string, width: number, ink = '#'): readonly string[] | null {
+/** Cells that one square is wide and rows that it is high. */
+export interface Square {
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export const squareOf = (size: number): Square => ({ columns: 2 * size, rows: size });
+
+/** The squares of `text`, `#` where they are full; null when it has a letter without any. An arrow is one sign, < or >. */
+export function bigSquares(text: string): readonly string[] | null {
   const letters = [...text.toUpperCase()].map((letter) => glyphs.get(letter));
   if (letters.some((rows) => rows === undefined)) return null;
-  const lines = Array.from({ length: bigHeight }, (_, row) =>
-    letters
-      .map((rows) => rows?.[row] ?? '')
-      .join('.')
-      .replaceAll('.', ' ')
-      .replaceAll('#', ink),
-  );
-  return (lines[0]?.length ?? 0) <= width ? lines : null;
+  return Array.from({ length: bigHeight }, (_, row) => letters.map((rows) => rows?.[row] ?? '').join('.'));
 }

@@ -1,52 +1,84 @@
 import { Box, Text } from 'ink';
 import type { Picture } from '../../chat/intent.ts';
 import type { BenchView } from '../../chat/view.ts';
-import type { Plan } from '../../planning/plan.ts';
-import type { Units } from '../../shared/units.ts';
+import { formatLine } from '../../sheet/terminal/ansi.ts';
+import { chip } from '../../sheet/terminal/on-yarn.ts';
 import type { DrawOptions } from '../../sheet/terminal/options.ts';
-import { colourDepth, drawPicture } from '../pictures.ts';
-import { Wrapped, wrappedRows } from './wrapped.tsx';
+import { plainText } from '../../sheet/text.ts';
+import type { Words } from '../../wording/words.ts';
+import { colourDepth } from '../colour-depth.ts';
+import { drawPicture } from '../pictures.ts';
+import { bandRows } from './band.ts';
+import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
+import { type Brush, brushFor, endingAt, rowOf, widthOf } from './row.ts';
+import { Rows } from './rows.tsx';
 
 interface Props {
   readonly picture: Picture;
-  readonly plan: Plan;
   readonly view: BenchView;
   readonly columns: number;
-  readonly rows: number;
-  readonly units: Units;
+  /** Rows that it may fill. */
+  readonly room: number;
   readonly ascii: boolean;
+  readonly words: Words;
 }
 
-/** Rows of window that hold neither picture nor instruction: the prompt, what separates them, and one to spare. */
-const otherRows = 6;
 /** The instruction keeps this height when it is shorter, so that the picture does not jump from step to step. */
-const usualTextRows = 2;
+const usualWordRows = 3;
 
-/** A drawing of the bag in place of the counters, with the instruction below it; it grows with the work. */
-export default function PictureView({ picture, plan, view, columns, rows, units, ascii }: Props) {
-  const caution = view.caution === null ? null : `! ${view.caution}`;
-  const textRows = wrappedRows(view.now, columns) + (caution === null ? 0 : wrappedRows(caution, columns));
-  const roomForText = Math.max(usualTextRows, textRows);
+/** A drawing of the bag in place of the bench's lower part; band and instruction stay, and one row tells the place. */
+export default function PictureView({ picture, view, columns, room, ascii, words }: Props) {
+  const brush = brushFor(view.plan, colourDepth(process.env), ascii);
+  const instruction = instructionOf(view, words);
+  const wordHeight = Math.min(room - 3, Math.max(usualWordRows, rowsNeeded(instruction, columns)));
   const options: DrawOptions = {
     columns: columns - 1,
-    rows: Math.max(3, rows - otherRows - roomForText),
-    colour: colourDepth(process.env),
+    rows: Math.max(3, room - wordHeight - 2),
+    colour: brush.depth,
     glyphs: ascii ? 'ascii' : 'unicode',
-    rowsDone: view.finished ? plan.rows : (view.counters[0]?.at ?? 0),
-    units,
+    rowsDone: view.finished ? view.plan.rows : view.rows.at,
+    stitchesSewn: sewnIn(view),
+    units: words.units,
   };
+  const lines = drawPicture(picture, view.plan, options);
+  const band = bandRows(view, { width: columns, height: 1 }, brush, words);
+  const below = wordRows(instruction, { width: columns, height: wordHeight }, brush, words);
   return (
     <Box flexDirection="column">
-      {drawPicture(picture, plan, options).map((line, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: lines of one picture
-        <Text key={i} wrap="truncate-end">
-          {line === '' ? ' ' : line}
-        </Text>
-      ))}
-      <Box paddingTop={1} height={1 + roomForText} flexDirection="column">
-        <Wrapped bold text={view.now} width={columns} />
-        {caution === null ? null : <Wrapped color="yellow" text={caution} width={columns} />}
+      <Rows rows={band} depth={brush.depth} />
+      <Box height={options.rows} flexDirection="column">
+        <Text wrap="truncate-end">{lines.map((line) => (line === '' ? ' ' : line)).join('\n')}</Text>
+      </Box>
+      <Text>{formatLine(placeRow(view, columns, brush, words), brush.depth)}</Text>
+      <Box height={wordHeight}>
+        <Rows rows={below} depth={brush.depth} />
       </Box>
     </Box>
+  );
+}
+
+/** Where the graft or the seam is, for the drawings that teach them. */
+const sewnIn = ({ glance }: BenchView): number =>
+  glance.kind === 'graft'
+    ? Math.max(1, ...glance.movements.flatMap(({ down, up }) => [down ?? 0, up ?? 0]))
+    : glance.kind === 'bars'
+      ? glance.from
+      : 1;
+
+/** Row, stripe, the yarn in the hands, and the way back to the bench. */
+function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }: Words) {
+  const { rows, stripe, yarn } = view;
+  const mark = yarn === null ? undefined : brush.marks.get(yarn);
+  const name =
+    yarn === null ? [] : mark ? chip(mark, plainText(yarn), brush.depth, brush.ascii) : [{ text: yarn }];
+  const place = [
+    { text: `${say.rowsDone(rows.at, rows.of)}   ${say.stripe(stripe.at, stripe.of)}   ` },
+    ...name,
+  ];
+  const back = [{ text: say.drawOff, dim: true }];
+  const fits = widthOf(place) + widthOf(back) + 2 <= columns;
+  return rowOf(
+    columns,
+    fits ? [{ column: 0, spans: place }, endingAt(columns, back)] : [{ column: 0, spans: back }],
   );
 }

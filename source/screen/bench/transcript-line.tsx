@@ -1,6 +1,6 @@
 import { Box, Text } from 'ink';
 import type { Line } from '../../chat/line.ts';
-import { Wrapped } from './wrapped.tsx';
+import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 const marks: Readonly<Record<Line['tone'], string>> = {
   typed: '> ',
@@ -12,23 +12,26 @@ const marks: Readonly<Record<Line['tone'], string>> = {
 
 const markWidth = 2;
 
+/** What was said is quieter than what is to do: dim, save for cautions and faults. */
+const loud: ReadonlySet<Line['tone']> = new Set(['caution', 'fault']);
+
+/** The width of the mark, and of the spaces with which the text is set in. */
+const widthBefore = ({ text }: Line): number => markWidth + text.length - text.trimStart().length;
+
+export const transcriptLineRows = (line: Line, columns: number): number =>
+  wrappedRows(line.text.trimStart(), columns - widthBefore(line));
+
 /** One line of the transcript; its mark tells the tone where there is no colour. What is set in stays so when it wraps. */
 export function TranscriptLine({ line, columns }: { readonly line: Line; readonly columns: number }) {
-  const quiet = line.tone === 'done' || line.tone === 'typed';
-  const text = line.text.trimStart();
-  const before = markWidth + line.text.length - text.length;
+  const style = loud.has(line.tone) ? { bold: true } : { dimColor: true };
+  const before = widthBefore(line);
   return (
     <Box width={columns}>
       <Box width={before} flexShrink={0}>
-        <Text dimColor={quiet}>{marks[line.tone]}</Text>
+        <Text {...style}>{marks[line.tone]}</Text>
       </Box>
       <Box flexGrow={1} flexShrink={1}>
-        <Wrapped
-          text={text}
-          width={columns - before}
-          dimColor={quiet}
-          {...(line.tone === 'fault' ? { color: 'yellow' } : {})}
-        />
+        <Wrapped text={line.text.trimStart()} width={columns - before} {...style} />
       </Box>
     </Box>
   );

@@ -35,6 +35,8 @@ export interface ShownFrom {
   readonly from: number;
   /** How often this began anew: the key of a fresh `Static`. */
   readonly beginning: number;
+  /** The window was blank then. */
+  readonly isBlank: boolean;
 }
 
 /**
@@ -48,10 +50,11 @@ export function useShownFrom(
   resizes: number,
   rows: number,
 ): ShownFrom {
-  const shown = useRef({ resizes: 0, drawn: 0, from: 0, beginning: 0 });
+  const shown = useRef({ resizes: 0, drawn: 0, from: 0, beginning: 0, isBlank: true });
   const { current } = shown;
   const begin = (from: number): void => {
-    shown.current = { ...current, resizes, from, beginning: current.beginning + 1 };
+    const isBlank = current.resizes !== resizes;
+    shown.current = { ...current, resizes, from, beginning: current.beginning + 1, isBlank };
   };
   if (current.resizes !== resizes) begin(Math.max(linesBefore, lineCount - rows));
   else if (current.drawn - current.from > mostHandedOn || current.from < linesBefore) begin(current.drawn);

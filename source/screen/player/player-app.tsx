@@ -6,6 +6,7 @@ import { noteHere, sayPlayerKeys, sayProgress } from '../../chat/wording/player.
 import { viewPlayer } from '../../journal/player.ts';
 import { say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
+import { currentWords } from '../../wording/current.ts';
 import { Bench } from '../bench/bench.tsx';
 import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
 import { TranscriptLine } from '../bench/transcript-line.tsx';
@@ -39,7 +40,7 @@ export function PlayerApp({ store, keys, field, units }: Props) {
   const { columns, rows } = useWindowSize();
   const height = Math.min(rows - 1, highest);
   const view = viewPlayer(player);
-  const bench = useMemo(() => benchView(view.session, units), [view.session, units]);
+  const bench = useMemo(() => benchView(view.session), [view.session]);
   const { recording, shown } = player;
   const lines = useMemo(() => lastLines(recording, shown, highest), [recording, shown]);
   const note = noteHere(view);
@@ -65,7 +66,12 @@ export function PlayerApp({ store, keys, field, units }: Props) {
       </Box>
       <Box flexDirection="column" flexShrink={0}>
         {rows > 12 ? <Text> </Text> : null}
-        <Bench view={bench} columns={columns} rows={rows - 2} room={height - ownRows - remarkRows} />
+        <Bench
+          view={bench}
+          columns={columns}
+          room={height - ownRows - remarkRows}
+          words={currentWords(units)}
+        />
         {note === null ? null : <Remark label={say`note`} text={note} width={width} />}
         {view.saying === null ? null : <Remark label={say`lesson`} text={view.saying} width={width} />}
         <LabelledRow label={say`play`}>

@@ -35,10 +35,10 @@ const shades: Readonly<Record<Pattern, string>> = {
   plain: '█',
   rising: '▓',
   dots: '▒',
-  falling: '▚',
-  grid: '▞',
-  level: '≡',
-  upright: '‖',
+  falling: '░',
+  grid: '▚',
+  level: '▞',
+  upright: '▌',
 };
 const asciiShades: Readonly<Record<Pattern, string>> = {
   plain: '#',

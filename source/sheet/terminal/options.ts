@@ -11,6 +11,8 @@ export interface DrawOptions {
   readonly words?: boolean;
   /** Rows knitted so far, 0 to T; row T is the grafted one. Left out: the job has not begun. */
   readonly rowsDone?: number;
+  /** Loop or bar at hand, from 1, for the drawings of graft and seam. */
+  readonly stitchesSewn?: number;
   readonly units?: Units;
 }
 

@@ -1,0 +1,145 @@
+/** What the hands do next, as the one thing that a glance aside should tell: kinds, sides and numbers, no words. */
+import { parseNeedle } from '../bed/needles.ts';
+import type { Side } from '../bed/side.ts';
+import type { Job } from '../steps/job.ts';
+import type { BedAfter, Step } from '../steps/step.ts';
+
+/** How one needle looks. `empty` is in work without a loop. */
+export type NeedleLook = 'loop' | 'empty' | 'two' | 'out';
+
+/** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
+export interface GraftMovement {
+  readonly edge: 'A' | 'B';
+  readonly down: number | null;
+  readonly up: number | null;
+}
+
+export interface Count {
+  readonly at: number;
+  readonly of: number;
+}
+
+export type Glance =
+  | { readonly kind: 'pass'; readonly to: Side; readonly inStripe: Count | null }
+  | {
+      readonly kind: 'edge';
+      readonly side: Side;
+      readonly change: 'increase' | 'decrease';
+      readonly move: Count;
+      /** The needle that comes into work, or goes out of it. */
+      readonly needle: string;
+    }
+  | { readonly kind: 'yarn'; readonly leaves: Leaving | null; readonly comes: string }
+  | {
+      readonly kind: 'graft';
+      readonly movements: readonly GraftMovement[];
+      readonly loops: number;
+      readonly count: Count;
+    }
+  | { readonly kind: 'bars'; readonly from: number; readonly through: number; readonly of: number }
+  | {
+      readonly kind: 'rounds';
+      readonly from: number;
+      readonly through: number;
+      readonly of: number;
+      readonly slipTo: Side;
+      readonly knitTo: Side;
+    }
+  | {
+      readonly kind: 'hole';
+      readonly eyelet: number;
+      readonly towards: 'inside' | 'outside';
+      readonly count: Count;
+    }
+  | { readonly kind: 'other' };
+
+/** A yarn on its way out of the feeder: to which side it is parked, null where it is cut. */
+export interface Leaving {
+  readonly yarn: string;
+  readonly parks: Side | null;
+}
+
+export function glanceAt({ plan }: Job, step: Step): Glance {
+  const { act } = step;
+  switch (act.kind) {
+    case 'pass':
+      return { kind: 'pass', to: act.to, inStripe: { at: act.rowInStripe, of: act.stripeRows } };
+    case 'waste-pass':
+      return { kind: 'pass', to: act.to, inStripe: { at: act.number, of: act.count } };
+    case 'closing-pass':
+    case 'ravel-pass':
+    case 'cord-first-row':
+      return { kind: 'pass', to: act.to, inStripe: null };
+    case 'increase':
+    case 'decrease': {
+      const needle = act.kind === 'increase' ? act.outer : act.emptied;
+      const move = { at: act.number, of: plan.shapings };
+      return { kind: 'edge', side: act.side, change: act.kind, move, needle };
+    }
+    case 'thread':
+    case 'thread-waste': {
+      const { aside } = act;
+      const leaves = aside && { yarn: aside.yarn, parks: aside.how === 'park' ? aside.end : null };
+      return { kind: 'yarn', leaves, comes: act.yarn };
+    }
+    case 'thread-cord':
+      return { kind: 'yarn', leaves: null, comes: act.yarn };
+    case 'bite':
+      return {
+        kind: 'graft',
+        movements: [movementOf(act.opens, 'up'), movementOf(act.finishes, 'down')],
+        loops: plan.stitches,
+        count: { at: act.number, of: plan.graft.bites },
+      };
+    case 'bars':
+      return { kind: 'bars', from: act.from, through: act.through, of: act.of };
+    case 'round': {
+      const { number, slipTo, knitTo } = act;
+      return { kind: 'rounds', from: number, through: number, of: plan.cord.rounds, slipTo, knitTo };
+    }
+    case 'thread-eyelet': {
+      const { eyelet, towards, hole, of } = act;
+      return { kind: 'hole', eyelet, towards, count: { at: hole, of } };
+    }
+    default:
+      return { kind: 'other' };
+  }
+}
+
+const movementOf = (loop: string, way: 'up' | 'down'): GraftMovement => ({
+  edge: loop.startsWith('A') ? 'A' : 'B',
+  down: way === 'down' ? Number(loop.slice(1)) : null,
+  up: way === 'up' ? Number(loop.slice(1)) : null,
+});
+
+/** The yarn that must be in the hands now: in the feeder, or where the bed is bare the thread that is worked with. */
+export function yarnAtHand({ plan }: Job, step: Step, before: BedAfter | null): string | null {
+  const { act } = step;
+  if ('yarn' in act) return act.yarn;
+  const fed = step.after.feeder ?? before?.feeder ?? null;
+  if (fed !== null) return fed;
+  if (step.phase === 'cord') return plan.cord.yarn;
+  return step.phase === 'graft' || step.phase === 'seam' ? (plan.stripes.at(-1)?.yarn ?? null) : null;
+}
+
+/** How the needles of a bed that is being shaped differ from one loop on each between its edges. */
+export interface OddNeedles {
+  readonly empty: number | null;
+  readonly doubled: number | null;
+}
+
+/** The moves since the last pass leave an empty needle at one edge and a doubled one at the other. */
+export function oddNeedles(job: Job, done: number, stepAt: (job: Job, number: number) => Step): OddNeedles {
+  const place = (name: string): number | null => parseNeedle(job.plan.brief.bed.needles, name);
+  let odd: OddNeedles = { empty: null, doubled: null };
+  for (let number = done; number > 0; number--) {
+    const { act, moves } = stepAt(job, number);
+    if (act.kind === 'increase') odd = { ...odd, empty: place(act.uncovered) };
+    else if (act.kind === 'decrease') odd = { ...odd, doubled: place(act.doubled) };
+    if (moves.some(({ move }) => move === 'knit' || move === 'rehang')) return odd;
+    if (act.kind !== 'increase' && act.kind !== 'decrease' && act.kind !== 'move-weights') {
+      if (act.kind !== 'thread') return odd;
+    }
+  }
+  return odd;
+}

@@ -1,0 +1,88 @@
+/** What stands on the band at each act: words in capitals at one side, a count at the other, few big letters. */
+import type { Side } from '../../bed/side.ts';
+import type { BenchView } from '../../chat/view.ts';
+import { shoutStep } from '../../chat/wording/spoken.ts';
+import { sayYarn } from '../../chat/wording/yarns.ts';
+import { plainText } from '../../sheet/text.ts';
+import type { Words } from '../../wording/words.ts';
+
+export interface BandText {
+  /** Where the hands go: the act is written there. */
+  readonly side: Side;
+  readonly act: string;
+  /** The way that carriage, loops or yarn go; null where none of them goes sideways. */
+  readonly arrow: Side | null;
+  /** A long arrow: the carriage goes along the whole bed. */
+  readonly long?: boolean;
+  readonly name: string;
+  readonly count: string;
+  /** For the large view: what stands at the side of the hands, and what at the other side. */
+  readonly big: string;
+  readonly bigBeside?: string;
+}
+
+const arrowSign = (side: Side): string => (side === 'left' ? '<' : '>');
+
+export function bandText(view: BenchView, { bench: say }: Words): BandText {
+  const { glance, yarn, rows, way } = view;
+  const name = yarn === null ? '' : plainText(sayYarn(yarn));
+  const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };
+  if (way) {
+    const act = way.kind === 'back' ? say.back : say.mend;
+    return { ...still, act, count: say.wayStep(way.at + 1, way.steps.length), big: act };
+  }
+  switch (glance.kind) {
+    case 'pass': {
+      const { to, inStripe } = glance;
+      const count = inStripe ? say.row(inStripe.at, inStripe.of) : '';
+      const isMain = view.phase === 'stripes' || view.phase === 'closing-row';
+      const number = isMain ? String(rows.at + 1) : inStripe ? `${inStripe.at}/${inStripe.of}` : '';
+      return {
+        ...still,
+        side: to,
+        act: say.knit(to),
+        arrow: to,
+        long: true,
+        count,
+        big: arrowSign(to),
+        bigBeside: number,
+      };
+    }
+    case 'edge': {
+      const { side, change, move, needle } = glance;
+      const act = change === 'increase' ? say.out(side, needle) : say.in(side, needle);
+      return {
+        ...still,
+        side,
+        act,
+        arrow: change === 'increase' ? side : side === 'left' ? 'right' : 'left',
+        count: say.move(move.at, move.of),
+        big: needle,
+      };
+    }
+    case 'yarn':
+      return { ...still, act: say.thread(name), name: '', big: name };
+    case 'graft': {
+      const { movements, count } = glance;
+      const act = movements.map(({ edge, down, up }) => say.graft(edge, down, up)).join(', ');
+      return { ...still, act, count: say.of(count.at, count.of), big: `${count.at}/${count.of}` };
+    }
+    case 'bars':
+      return counted(still, say.bars(glance.from, glance.through), glance.through, glance.of, say);
+    case 'rounds':
+      return counted(still, say.rounds(glance.from, glance.through), glance.through, glance.of, say);
+    case 'hole':
+      return counted(still, say.hole(glance.eyelet, glance.towards), glance.count.at, glance.count.of, say);
+    case 'other': {
+      const act = view.step ? shoutStep(view.step) : say.finished;
+      return { ...still, act, big: act };
+    }
+  }
+}
+
+const counted = (still: BandText, act: string, at: number, of: number, say: Words['bench']): BandText => ({
+  ...still,
+  act,
+  count: say.of(at, of),
+  big: `${at}/${of}`,
+});

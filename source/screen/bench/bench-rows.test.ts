@@ -1,0 +1,100 @@
+/** The bench in windows of all sizes and both languages: words whole, nothing too wide, the band where it always is. */
+import { afterEach, describe, expect, it } from 'vitest';
+import { allViews, demoJob, stepsOfAllKinds } from '../../../test/screen/steps-of-all-kinds.ts';
+import { german } from '../../languages/german.ts';
+import { speak } from '../../shared/say.ts';
+import { metric } from '../../shared/units.ts';
+import { loadWords } from '../../wording/language.ts';
+import { englishWords, wordsIn } from '../../wording/words.ts';
+import { benchRows } from './bench-rows.ts';
+import { instructionOf } from './instruction.ts';
+import { brushFor, widthOf } from './row.ts';
+
+const windows = [
+  [40, 8],
+  [40, 11],
+  [60, 16],
+  [80, 18],
+  [100, 24],
+  [120, 34],
+  [200, 44],
+] as const;
+const languages = [
+  ['English', null, englishWords],
+  ['German', german, wordsIn(await loadWords('de'), metric)],
+] as const;
+const cases = windows.flatMap(([columns, room]) =>
+  languages.flatMap(([name, spoken, words]) =>
+    [false, true].map((large) => ({ columns, room, name, spoken, words, large })),
+  ),
+);
+
+afterEach(() => speak(null));
+
+describe.each(cases)(
+  '$columns by $room, $name, large view $large',
+  ({ columns, room, spoken, words, large }) => {
+    it.each([true, false])('has instruction and caution whole and nothing too wide, ASCII %j', (ascii) => {
+      speak(spoken);
+      for (const view of stepsOfAllKinds()) {
+        const brush = brushFor(view.plan, 'true', ascii);
+        const { above, below, layout } = benchRows(view, { columns, room, large }, brush, words);
+        for (const line of above) expect(widthOf(line)).toBeLessThanOrEqual(columns);
+        for (const line of below) expect(widthOf(line)).toBeLessThanOrEqual(layout.width);
+        expect(above.length + below.length).toBeLessThanOrEqual(room);
+        const text = below
+          .flat()
+          .map((span) => span.text)
+          .join(' ')
+          .replace(/\s+/g, ' ');
+        const { now, caution } = instructionOf(view, words);
+        for (const word of `${now} ${caution ?? ''}`.split(/\s+/)) expect(text).toContain(word);
+      }
+    });
+  },
+);
+
+it('has only ASCII where that is wanted', () => {
+  for (const view of allViews(demoJob('token-pouch'))) {
+    for (const depth of ['true', '256', '16', 'none'] as const) {
+      const brush = brushFor(view.plan, depth, true);
+      const { above, below } = benchRows(view, { columns: 80, room: 18, large: false }, brush, englishWords);
+      expect(
+        [...above, ...below]
+          .flat()
+          .map(({ text }) => text)
+          .join(''),
+      ).toMatch(/^[\x20-\x7e]*$/);
+    }
+  }
+});
+
+describe('the eight needles at an edge', () => {
+  const rowsAt = (kind: 'increase' | 'decrease') => {
+    const view = stepsOfAllKinds('dice-bag').find(({ step }) => step?.act.kind === kind);
+    if (!view) throw new Error(kind);
+    const { above, below } = benchRows(
+      view,
+      { columns: 80, room: 18, large: false },
+      brushFor(view.plan, 'none', true),
+      englishWords,
+    );
+    const texts = [...above, ...below].map((line) => line.map(({ text }) => text).join(''));
+    const now = texts.findIndex((text) => text.trimStart().startsWith('now'));
+    return [now - 1, now, now + 1].map((row) => texts[row]?.trim().split(/\s+/) ?? []);
+  };
+
+  it('show what an increase makes of them: one more in work, the third from the edge empty', () => {
+    const [names, now, make] = rowsAt('increase');
+    expect(names).toHaveLength(8);
+    expect(now).toEqual(['now', '.', '.', 'O', 'O', 'O', 'O', 'O', 'O']);
+    expect(make).toEqual(['make', '.', 'O', 'O', '_', 'O', 'O', 'O', 'O']);
+  });
+
+  it('show what a decrease makes of them: the outer one out of work, the third from it doubled', () => {
+    const [names, now, make] = rowsAt('decrease');
+    expect(names).toHaveLength(8);
+    expect(now).toEqual(['now', 'O', 'O', 'O', 'O', 'O', 'O', 'O', '.']);
+    expect(make).toEqual(['make', 'O', 'O', 'O', 'O', 'OO', 'O', '.', '.']);
+  });
+});

@@ -1,0 +1,43 @@
+/** The whole bench as rows of cells: each piece drawn where the layout has it. */
+import type { BenchView } from '../../chat/view.ts';
+import type { Line } from '../../sheet/terminal/ansi.ts';
+import type { Words } from '../../wording/words.ts';
+import { bandRows } from './band.ts';
+import { bedLine } from './bed-line.ts';
+import { closeUpRows } from './close-up.ts';
+import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
+import { type Layout, layOut, type Piece, type Window } from './lay-out.ts';
+import { phaseRow } from './phase-row.ts';
+import type { Brush } from './row.ts';
+import { rulerRows } from './ruler.ts';
+
+export interface BenchRows {
+  readonly layout: Layout;
+  /** The phases and the band, as wide as the window. */
+  readonly above: readonly Line[];
+  /** All below them, as wide as the strip leaves it. */
+  readonly below: readonly Line[];
+}
+
+export function benchRows(view: BenchView, window: Window, brush: Brush, words: Words): BenchRows {
+  const instruction = instructionOf(view, words);
+  const layout = layOut({ words: (width) => rowsNeeded(instruction, width) }, window);
+  const { band, width } = layout;
+  const rows: Line[] = Array.from({ length: layout.height }, () => []);
+  const put = (
+    piece: Piece | null,
+    draw: (size: { width: number; height: number }) => readonly Line[],
+  ): void => {
+    if (!piece || piece.height === 0) return;
+    const wide = piece.row <= band.row ? window.columns : width;
+    for (const [i, line] of draw({ width: wide, height: piece.height }).entries()) rows[piece.row + i] = line;
+  };
+  put(layout.phases, (size) => [phaseRow(view, size.width, brush, words)]);
+  put(band, (size) => bandRows(view, size, brush, words));
+  put(layout.closeUp, (size) => closeUpRows(view, size, brush, words));
+  put(layout.ruler, (size) => rulerRows(view, size, brush, words));
+  put(layout.bed, (size) => [bedLine(view, size.width, brush)]);
+  put(layout.words, (size) => wordRows(instruction, size, brush, words));
+  const split = band.row + band.height;
+  return { layout, above: rows.slice(0, split), below: rows.slice(split) };
+}

@@ -1,0 +1,130 @@
+/**
+ * What the hands are on, under a glass: needles before and after a move under their names, loops with the needle's
+ * path, bars, rounds, holes. It stands at the side of the bed where the work is.
+ */
+import { formatNeedle } from '../../bed/needles.ts';
+import type { Side } from '../../bed/side.ts';
+import type { Glance } from '../../chat/glance.ts';
+import type { BedStrip, BenchView } from '../../chat/view.ts';
+import type { Line, Span } from '../../sheet/terminal/ansi.ts';
+import type { Words } from '../../wording/words.ts';
+import { barRows, graftRows, holeRows, roundRows } from './close-up-by-hand.ts';
+import { lookOf, signOf } from './needles.ts';
+import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
+
+export interface CloseUpSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+const inset = 2;
+const needlesShown = 8;
+
+export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, words: Words): readonly Line[] {
+  const { glance } = view;
+  switch (glance.kind) {
+    case 'edge':
+      return moveRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'pass':
+    case 'yarn':
+      return view.bed.left === null || view.phase === 'cord' ? [] : bothEdges(view.bed, size, brush);
+    case 'graft':
+      return graftRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'bars':
+      return barRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'rounds':
+      return roundRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'hole':
+      return holeRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'other':
+      return [];
+  }
+}
+
+type EdgeMove = Extract<Glance, { kind: 'edge' }>;
+
+/** Needles from the one beyond the edge inward, left to right. */
+function placesAt(side: Side, beds: readonly BedStrip[], count: number): readonly number[] {
+  const needleCount = beds[0]?.needleCount ?? 0;
+  const edges = beds.map((bed) => bed[side] ?? 0);
+  const from = side === 'left' ? Math.min(...edges) - 1 : Math.max(...edges) + 2 - count;
+  const first = Math.max(0, Math.min(from, needleCount - count));
+  return Array.from({ length: Math.min(count, needleCount) }, (_, i) => first + i);
+}
+
+function moveRows(
+  view: BenchView,
+  { side, change }: EdgeMove,
+  { width }: CloseUpSize,
+  brush: Brush,
+  { bench: say }: Words,
+): readonly Line[] {
+  const { bed, bedAfter } = view;
+  const labelWidth = Math.max(say.now.length, say.make.length) + 2;
+  const room = width - 2 * inset - labelWidth;
+  const cell = Math.max(4, Math.min(6, Math.floor(room / needlesShown)));
+  const places = placesAt(side, [bed, bedAfter], Math.min(needlesShown, Math.floor(room / cell)));
+  const changed = (place: number): boolean => lookOf(bed, place) !== lookOf(bedAfter, place);
+  const label = (text: string): Span => ({ text: text.padEnd(labelWidth), dim: true });
+  const names = places.map((place) =>
+    centred(formatNeedle(bed.needleCount, place), cell, changed(place) ? { bold: true } : {}),
+  );
+  const looks = (of: BedStrip, bold: boolean): Line =>
+    places.map((place) =>
+      centred(signOf(lookOf(of, place), brush.ascii), cell, bold && changed(place) ? { bold: true } : {}),
+    );
+  const rows: readonly Line[] = [
+    [label(''), ...names],
+    [label(say.now), ...looks(bed, false)],
+    [label(say.make), ...looks(bedAfter, true)],
+    notes(view, change, labelWidth, width - 2 * inset, brush, say),
+  ];
+  return rows.map((spans) => rowOf(width, [atSide(side, spans, width)]));
+}
+
+function notes(
+  { bedAfter, glance }: BenchView,
+  change: EdgeMove['change'],
+  indent: number,
+  room: number,
+  brush: Brush,
+  say: Words['bench'],
+): Line {
+  const name = (place: number | null): string =>
+    place === null ? '' : formatNeedle(bedAfter.needleCount, place);
+  const needle = glance.kind === 'edge' ? glance.needle : '';
+  const { ascii } = brush;
+  const text =
+    change === 'increase'
+      ? `${signOf('empty', ascii)} ${say.eyelet(name(bedAfter.empty))}`
+      : `${signOf('two', ascii)} ${say.two(name(bedAfter.doubled))}   ${signOf('out', ascii)} ${say.outOfWork(needle)}`;
+  const indented = indent + text.length <= room ? ' '.repeat(indent) : '';
+  return [{ text: indented + cut(text, room, brush) }];
+}
+
+const atSide = (side: Side, spans: Line, width: number): Placed =>
+  side === 'left' ? { column: inset, spans } : endingAt(width - inset, spans);
+
+function centred(text: string, width: number, style: Omit<Span, 'text'>): Span {
+  const before = Math.floor((width - text.length) / 2);
+  return { ...style, text: text.padStart(text.length + before).padEnd(width) };
+}
+
+/** Both edges as they hang, to hold the bed against before the carriage goes over it. */
+function bothEdges(bed: BedStrip, { width, height }: CloseUpSize, { ascii }: Brush): readonly Line[] {
+  const room = Math.floor((width - 2 * inset - 4) / 2);
+  const cell = Math.min(5, Math.max(4, Math.floor(room / needlesShown)));
+  const count = Math.min(needlesShown, Math.floor(room / cell));
+  const sides = (['left', 'right'] as const).map((side) => placesAt(side, [bed], count));
+  const row = (textOf: (place: number) => string, style: Omit<Span, 'text'>): Line => {
+    const [left = [], right = []] = sides.map((places) =>
+      places.map((place) => centred(textOf(place), cell, style)),
+    );
+    return rowOf(width, [{ column: inset, spans: left }, endingAt(width - inset, right)]);
+  };
+  const rows = [
+    row((place) => formatNeedle(bed.needleCount, place), { dim: true }),
+    row((place) => signOf(lookOf(bed, place), ascii), {}),
+  ];
+  return widthOf(rows[0] ?? []) > width ? [] : rows.slice(0, height);
+}

@@ -1,0 +1,89 @@
+/** Rows of styled cells, put together without knowing of a terminal: what is drawn is known, cell by cell, before it is. */
+
+import type { Plan } from '../../planning/plan.ts';
+import type { ColourDepth } from '../../shared/shown-colour.ts';
+import type { Line, Span } from '../../sheet/terminal/ansi.ts';
+import { cellsOf, cutToCells } from '../../sheet/text.ts';
+import { markYarns, type YarnMark } from '../../sheet/yarn-marks.ts';
+
+/** What there is to draw with. */
+export interface Brush {
+  readonly marks: ReadonlyMap<string, YarnMark>;
+  readonly depth: ColourDepth;
+  readonly ascii: boolean;
+}
+
+export const brushFor = (plan: Plan, depth: ColourDepth, ascii: boolean): Brush => ({
+  marks: markYarns(plan, depth),
+  depth,
+  ascii,
+});
+
+export const widthOf = (line: Line): number => line.reduce((sum, { text }) => sum + cellsOf(text), 0);
+
+export interface Placed {
+  readonly column: number;
+  readonly spans: Line;
+}
+
+const noFill = (cells: number): Span => ({ text: ' '.repeat(cells) });
+
+/** Spans at their columns, from left to right; what would lie on the one before or over the end is left out. */
+export function rowOf(width: number, parts: readonly Placed[], fill: (cells: number) => Span = noFill): Line {
+  const line: Span[] = [];
+  let at = 0;
+  for (const { column, spans } of parts) {
+    const end = column + widthOf(spans);
+    if (column < at || end > width) continue;
+    if (column > at) line.push(fill(column - at));
+    line.push(...spans);
+    at = end;
+  }
+  if (at < width) line.push(fill(width - at));
+  return line;
+}
+
+/** The last column at which spans of that width end at `end`. */
+export const endingAt = (end: number, spans: Line): Placed => ({ column: end - widthOf(spans), spans });
+
+export const cut = (text: string, width: number, { ascii }: Brush): string =>
+  cutToCells(text, Math.max(0, width), ascii ? '..' : '…');
+
+/** Characters in a row; each stands alone, so that marks can be set on what is there already. */
+export class Cells {
+  readonly #cells: Span[];
+
+  constructor(width: number, span: Span) {
+    this.#cells = Array.from({ length: width }, () => span);
+  }
+
+  get width(): number {
+    return this.#cells.length;
+  }
+
+  put(column: number, text: string, style: Omit<Span, 'text'> = {}): this {
+    for (const [i, letter] of [...text].entries()) {
+      if (column + i >= 0 && column + i < this.#cells.length)
+        this.#cells[column + i] = { ...style, text: letter };
+    }
+    return this;
+  }
+
+  /** Neighbours of one style joined. */
+  line(): Line {
+    const line: Span[] = [];
+    for (const cell of this.#cells) {
+      const last = line.at(-1);
+      if (last && alike(last, cell)) line[line.length - 1] = { ...last, text: last.text + cell.text };
+      else line.push(cell);
+    }
+    return line;
+  }
+}
+
+const alike = (a: Span, b: Span): boolean =>
+  (a.ink ?? null) === (b.ink ?? null) &&
+  (a.ground ?? null) === (b.ground ?? null) &&
+  (a.bold ?? false) === (b.bold ?? false) &&
+  (a.dim ?? false) === (b.dim ?? false) &&
+  (a.inverse ?? false) === (b.inverse ?? false);
