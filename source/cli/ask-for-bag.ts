@@ -20,14 +20,14 @@ import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data
 import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/draft-file.ts';
 import { listLogs } from '../files/log-list.ts';
 import { saveSetting } from '../files/settings-file.ts';
-import { runPlainQuestions } from '../screen/first-run/plain-questions.ts';
+import type { LineSource } from '../screen/parts/line-source.ts';
+import { runPlainQuestions } from '../screen/questions/plain-questions.ts';
 import {
   createQuestionStore,
   type KeptBrief,
   type QuestionStore,
   type QuestionsEnd,
-} from '../screen/first-run/question-store.ts';
-import type { LineSource } from '../screen/line-source.ts';
+} from '../screen/questions/question-store.ts';
 import type { SettingChange, Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { prepareScreen } from './terminal.ts';
@@ -78,7 +78,7 @@ async function ask(
 ): Promise<QuestionsEnd> {
   if (source !== null) return runPlainQuestions(store, source, print);
   prepareScreen();
-  const { runQuestions } = await import('../screen/first-run/run-questions.tsx');
+  const { runQuestions } = await import('../screen/questions/run-questions.tsx');
   return runQuestions(store, pressWindowMs);
 }
 

@@ -5,7 +5,7 @@ import { sayHowToLook } from '../chat/wording/player.ts';
 import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
-import { createLineSource, type LineSource } from '../screen/line-source.ts';
+import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { askForBag } from './ask-for-bag.ts';

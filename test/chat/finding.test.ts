@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
-import type { BenchStore } from '../../source/screen/bench-state.ts';
+import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
 import { answersTo, type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { completeLine } from '../../source/chat/parse-line.ts';
 import { characterKey, makeKey } from '../../source/screen/keys/key.ts';
-import { emptyPrompt, type Prompt, promptKey, sent } from '../../source/screen/prompt.ts';
+import { emptyPrompt, type Prompt, promptKey, sent } from '../../source/screen/parts/prompt.ts';
 
 const type = (prompt: Prompt, text: string): Prompt =>
   [...text].reduce((at, character) => promptKey(at, characterKey(character)), prompt);

@@ -1,6 +1,6 @@
 /** The bench tells of a rest once each half hour, by a clock that the test holds. Rule of thumb, no source. */
 import { expect, it } from 'vitest';
-import { createAnnouncer } from '../../source/screen/announce.ts';
+import { createAnnouncer } from '../../source/screen/bench/announce.ts';
 import { type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 const told =

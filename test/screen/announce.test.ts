@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
-import { createAnnouncer } from '../../source/screen/announce.ts';
+import { createAnnouncer } from '../../source/screen/bench/announce.ts';
 import { bigSquares } from '../../source/screen/bench/big-letters.ts';
 import { imperial } from '../../source/shared/units.ts';
 import { stepAt } from '../../source/steps/job.ts';

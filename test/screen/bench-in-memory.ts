@@ -1,9 +1,9 @@
 /** The bench without a screen, a disk or a clock: keys go in with their times, states come out. */
 import { readFileSync } from 'node:fs';
 import { loadLanguage } from '../../source/languages/languages.ts';
-import { createBenchKeys, type Leaving } from '../../source/screen/bench-keys.ts';
-import type { Announce, BenchStore } from '../../source/screen/bench-state.ts';
-import { createBenchStore } from '../../source/screen/bench-store.ts';
+import { createBenchKeys, type Leaving } from '../../source/screen/bench/bench-keys.ts';
+import type { Announce, BenchStore } from '../../source/screen/bench/bench-state.ts';
+import { createBenchStore } from '../../source/screen/bench/bench-store.ts';
 import { characterKey, type Key, type KeyKind, makeKey } from '../../source/screen/keys/key.ts';
 import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';

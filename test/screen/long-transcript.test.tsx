@@ -2,9 +2,9 @@
 import { expect, it } from 'vitest';
 import { answer } from '../../source/chat/line.ts';
 import { BenchApp } from '../../source/screen/bench/bench-app.tsx';
-import { createBenchKeys } from '../../source/screen/bench-keys.ts';
-import type { BenchStore } from '../../source/screen/bench-state.ts';
-import { createFieldStream } from '../../source/screen/keys/field-stream.ts';
+import { createBenchKeys } from '../../source/screen/bench/bench-keys.ts';
+import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
+import { createFieldStream } from '../../source/screen/parts/field-stream.ts';
 import { mountScreen, type Screen } from '../terminal/rig/in-process.tsx';
 import { openMemoryBench } from './bench-in-memory.ts';
 

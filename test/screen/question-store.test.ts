@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { QuestionId } from '../../source/chat/first-run/answers.ts';
 import { beginInterview } from '../../source/chat/first-run/interview.ts';
-import { createQuestionKeys } from '../../source/screen/first-run/question-keys.ts';
+import { createQuestionKeys } from '../../source/screen/questions/question-keys.ts';
 import {
   createQuestionStore,
   type QuestionStoreOptions,
   type QuestionsEnd,
-} from '../../source/screen/first-run/question-store.ts';
+} from '../../source/screen/questions/question-store.ts';
 import type { SettingChange } from '../../source/settings/settings.ts';
 import { keyNamed } from './bench-in-memory.ts';
 

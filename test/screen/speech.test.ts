@@ -3,7 +3,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { german } from '../../source/languages/german.ts';
-import { createSpeech } from '../../source/screen/speech.ts';
+import { createSpeech } from '../../source/screen/bench/speech.ts';
 import { speak } from '../../source/shared/say.ts';
 import { isRunning, useStandIn } from './speech-stand-in.ts';
 

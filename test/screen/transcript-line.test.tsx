@@ -1,6 +1,6 @@
 import { render } from 'ink-testing-library';
 import { expect, it } from 'vitest';
-import { TranscriptLine } from '../../source/screen/bench/transcript-line.tsx';
+import { TranscriptLine } from '../../source/screen/parts/transcript-line.tsx';
 
 const shown = (text: string, columns: number): readonly string[] =>
   (render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')

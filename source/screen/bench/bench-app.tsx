@@ -5,15 +5,15 @@ import { benchView } from '../../chat/view.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { currentWords } from '../../wording/current.ts';
 import type { Words } from '../../wording/words.ts';
-import type { BenchKeys } from '../bench-keys.ts';
-import type { BenchStore } from '../bench-state.ts';
-import type { FieldStream } from '../keys/field-stream.ts';
+import type { FieldStream } from '../parts/field-stream.ts';
+import { PromptRows } from '../parts/prompt-rows.tsx';
+import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx';
+import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
+import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
 import { Bench } from './bench.tsx';
+import type { BenchKeys } from './bench-keys.ts';
+import type { BenchStore } from './bench-state.ts';
 import { highestBench } from './lay-out.ts';
-import { PromptRows } from './prompt-rows.tsx';
-import { TranscriptLine, transcriptLineRows } from './transcript-line.tsx';
-import { useShownFrom, useWindowSize } from './use-window-size.ts';
-import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));

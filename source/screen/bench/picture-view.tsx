@@ -7,9 +7,9 @@ import type { DrawOptions } from '../../sheet/terminal/options.ts';
 import { plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
 import { colourDepth } from '../colour-depth.ts';
-import { drawPicture } from '../pictures.ts';
 import { bandRows } from './band.ts';
 import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
+import { drawPicture } from './pictures.ts';
 import { type Brush, brushFor, endingAt, rowOf, widthOf } from './row.ts';
 import { Rows } from './rows.tsx';
 

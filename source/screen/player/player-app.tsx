@@ -8,12 +8,12 @@ import { say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
 import { currentWords } from '../../wording/current.ts';
 import { Bench } from '../bench/bench.tsx';
-import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
-import { TranscriptLine } from '../bench/transcript-line.tsx';
-import { useWindowSize } from '../bench/use-window-size.ts';
-import { Wrapped, wrappedRows } from '../bench/wrapped.tsx';
-import type { FieldStream } from '../keys/field-stream.ts';
-import { LineField } from '../keys/line-field.tsx';
+import type { FieldStream } from '../parts/field-stream.ts';
+import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
+import { LineField } from '../parts/line-field.tsx';
+import { TranscriptLine } from '../parts/transcript-line.tsx';
+import { useWindowSize } from '../parts/use-window-size.ts';
+import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
 import type { PlayerKeys } from './player-keys.ts';
 import type { PlayerStore } from './player-store.ts';
 

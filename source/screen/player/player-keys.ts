@@ -1,8 +1,8 @@
 /** What the keys do in the player: a few act at once on an empty prompt, all others type. */
 import type { PlayerAction } from '../../journal/player-actions.ts';
 import { type Key, keyId } from '../keys/key.ts';
-import { isEmpty, promptKey } from '../prompt.ts';
-import { createPromptStore, type ShownPrompt } from '../prompt-store.ts';
+import { isEmpty, promptKey } from '../parts/prompt.ts';
+import { createPromptStore, type ShownPrompt } from '../parts/prompt-store.ts';
 import type { PlayerStore } from './player-store.ts';
 
 const actions: ReadonlyMap<string, PlayerAction['do'] | 'play-or-pause' | 'leave'> = new Map([

@@ -4,7 +4,7 @@ import { formatPlayerFault } from '../../chat/wording/journal-faults.ts';
 import { formatPlayerLineFault } from '../../chat/wording/player.ts';
 import { advancePlayer, type Player, untilNextMs } from '../../journal/player.ts';
 import { type PlayerAction, updatePlayer } from '../../journal/player-actions.ts';
-import { createListeners } from '../listeners.ts';
+import { createListeners } from '../parts/listeners.ts';
 import type { PlayerClock } from './player-clock.ts';
 
 export interface PlayerState {

@@ -1,6 +1,6 @@
 import type { Player } from '../../journal/player.ts';
 import type { Units } from '../../shared/units.ts';
-import { holdScreen } from '../hold-screen.ts';
+import { holdScreen } from '../parts/hold-screen.ts';
 import { PlayerApp } from './player-app.tsx';
 import { type PlayerClock, systemPlayerClock } from './player-clock.ts';
 import { createPlayerKeys } from './player-keys.ts';

@@ -2,8 +2,8 @@
 import { steeringWords } from '../../chat/first-run/read-line.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { filterPress, noPresses, pressTiming } from '../keys/press-filter.ts';
-import { isEmpty, promptKey } from '../prompt.ts';
-import { createPromptStore, type ShownPrompt } from '../prompt-store.ts';
+import { isEmpty, promptKey } from '../parts/prompt.ts';
+import { createPromptStore, type ShownPrompt } from '../parts/prompt-store.ts';
 import type { QuestionStore, QuestionsEnd } from './question-store.ts';
 
 export interface QuestionKeysOptions {

@@ -1,21 +1,21 @@
-import { answer, type Line } from '../chat/line.ts';
-import { parseLine } from '../chat/parse-line.ts';
-import { replyTo } from '../chat/reply.ts';
-import type { Scene } from '../chat/situation.ts';
-import { noTalk, type Reply, stillHolds } from '../chat/talk.ts';
-import { sayWayStep } from '../chat/way.ts';
-import { formatChatFault } from '../chat/wording/chat-faults.ts';
-import { formatHelp } from '../chat/wording/help.ts';
-import { sayNow } from '../chat/wording/place.ts';
-import { sayRest } from '../chat/wording/rest.ts';
-import { sayPastSwitches, sayWarning, type Warning } from '../chat/wording/settings.ts';
-import type { Command } from '../session/command.ts';
-import type { Session } from '../session/session.ts';
-import { unitsFor } from '../shared/units.ts';
+import { answer, type Line } from '../../chat/line.ts';
+import { parseLine } from '../../chat/parse-line.ts';
+import { replyTo } from '../../chat/reply.ts';
+import type { Scene } from '../../chat/situation.ts';
+import { noTalk, type Reply, stillHolds } from '../../chat/talk.ts';
+import { sayWayStep } from '../../chat/way.ts';
+import { formatChatFault } from '../../chat/wording/chat-faults.ts';
+import { formatHelp } from '../../chat/wording/help.ts';
+import { sayNow } from '../../chat/wording/place.ts';
+import { sayRest } from '../../chat/wording/rest.ts';
+import { sayPastSwitches, sayWarning, type Warning } from '../../chat/wording/settings.ts';
+import type { Command } from '../../session/command.ts';
+import type { Session } from '../../session/session.ts';
+import { unitsFor } from '../../shared/units.ts';
+import { createListeners } from '../parts/listeners.ts';
 import { createMoves } from './bench-moves.ts';
 import { createBenchSettings } from './bench-settings.ts';
 import type { BenchState, BenchStore, BenchStoreOptions } from './bench-state.ts';
-import { createListeners } from './listeners.ts';
 import { createRestReminder } from './rest-reminder.ts';
 
 /** Each line more costs a copy of those kept. */

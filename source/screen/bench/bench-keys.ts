@@ -1,18 +1,18 @@
 /** What the keys do at the bench. On an empty prompt some keys act at once; otherwise they type. */
-import { answer } from '../chat/line.ts';
-import { completeLine } from '../chat/parse-line.ts';
+import { answer } from '../../chat/line.ts';
+import { completeLine } from '../../chat/parse-line.ts';
 import {
   mostPedals,
   sayAssigned,
   sayCannotAssign,
   sayPedalLeft,
   sayTooManyPedals,
-} from '../chat/wording/settings.ts';
-import type { PedalAct } from '../settings/settings.ts';
+} from '../../chat/wording/settings.ts';
+import type { PedalAct } from '../../settings/settings.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { isEmpty, promptKey } from '../parts/prompt.ts';
+import { createPromptStore, type ShownPrompt } from '../parts/prompt-store.ts';
 import type { BenchStore } from './bench-state.ts';
-import { type Key, keyId } from './keys/key.ts';
-import { isEmpty, promptKey } from './prompt.ts';
-import { createPromptStore, type ShownPrompt } from './prompt-store.ts';
 import { createSwitchPresses } from './switch-presses.ts';
 
 const ownKeys: ReadonlyMap<string, PedalAct> = new Map([

@@ -1,5 +1,5 @@
 import { EventEmitter } from 'node:events';
-import { createListeners } from '../listeners.ts';
+import { createListeners } from './listeners.ts';
 
 /** Input for Ink that holds at most one stroke. Ink reads in its `readable` handler and asks no more of it. */
 class FieldInput extends EventEmitter {

@@ -1,6 +1,6 @@
 /** The prompt as data: the line being typed, and what was typed before. Pure; a screen shows it. */
-import { editLine, emptyLine, type Line, lineOf } from './keys/edit-line.ts';
-import { type Key, keyId } from './keys/key.ts';
+import { editLine, emptyLine, type Line, lineOf } from '../keys/edit-line.ts';
+import { type Key, keyId } from '../keys/key.ts';
 
 export interface Prompt {
   readonly line: Line;

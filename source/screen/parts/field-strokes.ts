@@ -1,4 +1,4 @@
-import type { Line } from './edit-line.ts';
+import type { Line } from '../keys/edit-line.ts';
 
 const left = '\x1b[D';
 const right = '\x1b[C';

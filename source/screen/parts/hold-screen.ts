@@ -1,9 +1,9 @@
 import { render } from 'ink';
 import type { ReactNode } from 'react';
+import type { Key } from '../keys/key.ts';
+import { type KeyReader, readKeys } from '../keys/read-keys.ts';
+import { createFieldStream, type FieldStream } from './field-stream.ts';
 import { keepScrollback } from './keep-scrollback.ts';
-import { createFieldStream, type FieldStream } from './keys/field-stream.ts';
-import type { Key } from './keys/key.ts';
-import { type KeyReader, readKeys } from './keys/read-keys.ts';
 
 /** What a screen is given to work with. */
 export interface Hold<How> {

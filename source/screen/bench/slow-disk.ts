@@ -1,6 +1,6 @@
-import { answer } from '../chat/line.ts';
-import { formatSlowFlush } from '../chat/wording/file-faults.ts';
-import type { SaveStatus } from '../journal/file-fault.ts';
+import { answer } from '../../chat/line.ts';
+import { formatSlowFlush } from '../../chat/wording/file-faults.ts';
+import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { BenchStore } from './bench-state.ts';
 
 /** Tells the maker, once, why presses take long to answer. */

@@ -1,13 +1,13 @@
 /** What a bench shows and can be asked, and what it needs of the machine. */
-import type { Picture } from '../chat/intent.ts';
-import type { Line } from '../chat/line.ts';
-import type { Way } from '../chat/way.ts';
-import type { Warning } from '../chat/wording/settings.ts';
-import type { Plan } from '../planning/plan.ts';
-import type { Command, SessionFault } from '../session/command.ts';
-import type { Session } from '../session/session.ts';
-import type { PedalAct, SettingChange, Settings } from '../settings/settings.ts';
-import type { Result } from '../shared/result.ts';
+import type { Picture } from '../../chat/intent.ts';
+import type { Line } from '../../chat/line.ts';
+import type { Way } from '../../chat/way.ts';
+import type { Warning } from '../../chat/wording/settings.ts';
+import type { Plan } from '../../planning/plan.ts';
+import type { Command, SessionFault } from '../../session/command.ts';
+import type { Session } from '../../session/session.ts';
+import type { PedalAct, SettingChange, Settings } from '../../settings/settings.ts';
+import type { Result } from '../../shared/result.ts';
 
 export interface BenchState {
   readonly session: Session;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Line, lineOf } from './edit-line.ts';
+import { type Line, lineOf } from '../keys/edit-line.ts';
 import { fieldStrokes } from './field-strokes.ts';
 
 const left = '\x1b[D';

@@ -1,7 +1,7 @@
 import { Box, Text } from 'ink';
-import type { FieldStream } from '../keys/field-stream.ts';
-import { LineField } from '../keys/line-field.tsx';
-import type { Prompt } from '../prompt.ts';
+import type { FieldStream } from './field-stream.ts';
+import { LineField } from './line-field.tsx';
+import type { Prompt } from './prompt.ts';
 
 interface Props {
   readonly prompt: Prompt;

@@ -1,7 +1,7 @@
-import { BenchApp } from './bench/bench-app.tsx';
+import { holdScreen } from '../parts/hold-screen.ts';
+import { BenchApp } from './bench-app.tsx';
 import { createBenchKeys, type Leaving } from './bench-keys.ts';
 import type { BenchStore } from './bench-state.ts';
-import { holdScreen } from './hold-screen.ts';
 
 /** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */
 export const runBench = (store: BenchStore): Promise<Leaving> =>

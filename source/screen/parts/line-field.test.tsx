@@ -3,8 +3,8 @@ import TextInput from 'ink-text-input';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { mountScreen, type Screen } from '../../../test/terminal/rig/in-process.tsx';
-import { createKeyDecoder } from './decode-keys.ts';
-import { editLine, emptyLine, type Line, lineOf } from './edit-line.ts';
+import { createKeyDecoder } from '../keys/decode-keys.ts';
+import { editLine, emptyLine, type Line, lineOf } from '../keys/edit-line.ts';
 import { createFieldStream, type FieldStream } from './field-stream.ts';
 import { LineField } from './line-field.tsx';
 

@@ -1,5 +1,5 @@
-import { sayPedals, sayPedalsForgotten, sayPressNow, saySet } from '../chat/wording/settings.ts';
-import type { PedalAct, SettingChange } from '../settings/settings.ts';
+import { sayPedals, sayPedalsForgotten, sayPressNow, saySet } from '../../chat/wording/settings.ts';
+import type { PedalAct, SettingChange } from '../../settings/settings.ts';
 import type { BenchState, BenchStoreOptions } from './bench-state.ts';
 
 interface BenchSettingsOptions extends Pick<BenchStoreOptions, 'keep' | 'speakIn'> {

@@ -1,4 +1,4 @@
-import type { SaveStatus } from '../journal/file-fault.ts';
+import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { BenchStore } from './bench-state.ts';
 
 /** Often enough that a drive which is back is noticed, seldom enough to cost nothing (a rule of thumb). */

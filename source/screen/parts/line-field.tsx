@@ -1,6 +1,6 @@
 import TextInput from 'ink-text-input';
 import { memo, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
-import type { Line } from './edit-line.ts';
+import type { Line } from '../keys/edit-line.ts';
 import type { FieldStream } from './field-stream.ts';
 import { fieldStrokes } from './field-strokes.ts';
 

@@ -1,10 +1,10 @@
 /** Tells a step to the ears: a bell that differs by what comes next, and a spoken instruction. Never waited for. */
-import { sayWayStep } from '../chat/way.ts';
-import { speakRest } from '../chat/wording/rest.ts';
-import { speakStep, speakWarning } from '../chat/wording/spoken.ts';
-import { currentStep } from '../session/session.ts';
-import { unitsFor } from '../shared/units.ts';
-import type { Step } from '../steps/step.ts';
+import { sayWayStep } from '../../chat/way.ts';
+import { speakRest } from '../../chat/wording/rest.ts';
+import { speakStep, speakWarning } from '../../chat/wording/spoken.ts';
+import { currentStep } from '../../session/session.ts';
+import { unitsFor } from '../../shared/units.ts';
+import type { Step } from '../../steps/step.ts';
 import type { Announce } from './bench-state.ts';
 import type { Speech } from './speech.ts';
 

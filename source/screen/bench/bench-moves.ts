@@ -1,14 +1,14 @@
 /** What confirming and taking back do: a command for the log, or a step of the way that the hands are on. */
-import { answer, type Line } from '../chat/line.ts';
-import { sayDone } from '../chat/reply.ts';
-import { sayWayStep, stepBack, stepOn, type Way, wayAfter } from '../chat/way.ts';
-import { formatFault } from '../chat/wording/faults.ts';
-import { sayBegun, sayHalfMended, sayLeft } from '../chat/wording/finding-answer.ts';
-import type { Command, SessionFault } from '../session/command.ts';
-import type { Session } from '../session/session.ts';
-import type { Settings } from '../settings/settings.ts';
-import type { Result } from '../shared/result.ts';
-import { unitsFor } from '../shared/units.ts';
+import { answer, type Line } from '../../chat/line.ts';
+import { sayDone } from '../../chat/reply.ts';
+import { sayWayStep, stepBack, stepOn, type Way, wayAfter } from '../../chat/way.ts';
+import { formatFault } from '../../chat/wording/faults.ts';
+import { sayBegun, sayHalfMended, sayLeft } from '../../chat/wording/finding-answer.ts';
+import type { Command, SessionFault } from '../../session/command.ts';
+import type { Session } from '../../session/session.ts';
+import type { Settings } from '../../settings/settings.ts';
+import type { Result } from '../../shared/result.ts';
+import { unitsFor } from '../../shared/units.ts';
 
 /** What they look at and change. */
 export interface Scene {

@@ -1,4 +1,4 @@
-import { isRestDue, pressed, type Spell } from '../chat/rest.ts';
+import { isRestDue, pressed, type Spell } from '../../chat/rest.ts';
 
 /** Called at each press: reminds once each half hour of work. `nowMs` is the time; without it nobody is reminded. */
 export function createRestReminder(nowMs: (() => number) | undefined, remind: () => void): () => void {

@@ -1,4 +1,4 @@
-import { holdScreen } from '../hold-screen.ts';
+import { holdScreen } from '../parts/hold-screen.ts';
 import { createQuestionKeys } from './question-keys.ts';
 import type { QuestionStore, QuestionsEnd } from './question-store.ts';
 import { QuestionsApp } from './questions-app.tsx';

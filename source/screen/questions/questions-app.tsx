@@ -2,12 +2,12 @@ import { Box, Static, Text } from 'ink';
 import { useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
 import { say } from '../../shared/say.ts';
-import { LabelledRow, labelWidth } from '../bench/labelled-row.tsx';
-import { PromptRows } from '../bench/prompt-rows.tsx';
-import { TranscriptLine } from '../bench/transcript-line.tsx';
-import { useShownFrom, useWindowSize } from '../bench/use-window-size.ts';
-import { Fitting, wrappedRows } from '../bench/wrapped.tsx';
-import type { FieldStream } from '../keys/field-stream.ts';
+import type { FieldStream } from '../parts/field-stream.ts';
+import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
+import { PromptRows } from '../parts/prompt-rows.tsx';
+import { TranscriptLine } from '../parts/transcript-line.tsx';
+import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
+import { Fitting, wrappedRows } from '../parts/wrapped.tsx';
 import type { QuestionKeys } from './question-keys.ts';
 import type { QuestionStore } from './question-store.ts';
 

@@ -1,11 +1,11 @@
 /** What the presses of a switch do, whatever key it types: one press one act, a hold goes back, and some steps ask for a look. */
-import { careMs } from '../chat/wording/settings.ts';
-import { currentStep } from '../session/session.ts';
-import type { PedalAct } from '../settings/settings.ts';
-import { isGuarded, passesIn } from '../steps/guarded.ts';
+import { careMs } from '../../chat/wording/settings.ts';
+import { currentStep } from '../../session/session.ts';
+import type { PedalAct } from '../../settings/settings.ts';
+import { isGuarded, passesIn } from '../../steps/guarded.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { filterPress, noPresses, type PressAct, pressTiming } from '../keys/press-filter.ts';
 import type { BenchStore } from './bench-state.ts';
-import { type Key, keyId } from './keys/key.ts';
-import { filterPress, noPresses, type PressAct, pressTiming } from './keys/press-filter.ts';
 
 /** Passes of the carriage that have come for the step after `done`. */
 interface Passes {

@@ -1,13 +1,13 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
-import { answer, type Line } from '../chat/line.ts';
-import { sayWayStep } from '../chat/way.ts';
-import { sayNow } from '../chat/wording/place.ts';
-import { sayNoPedalHere } from '../chat/wording/settings.ts';
-import { unitsFor } from '../shared/units.ts';
-import { rowAt } from '../steps/job.ts';
+import { answer, type Line } from '../../chat/line.ts';
+import { sayWayStep } from '../../chat/way.ts';
+import { sayNow } from '../../chat/wording/place.ts';
+import { sayNoPedalHere } from '../../chat/wording/settings.ts';
+import { unitsFor } from '../../shared/units.ts';
+import { rowAt } from '../../steps/job.ts';
+import type { LineSource } from '../parts/line-source.ts';
 import type { Leaving } from './bench-keys.ts';
 import type { BenchStore } from './bench-state.ts';
-import type { LineSource } from './line-source.ts';
 
 /** Runs until the input ends or the maker leaves. Never prompts and never repeats itself. */
 export async function runPlain(

@@ -2,7 +2,7 @@ import { type Interview, planLines, updateInterview } from '../../chat/first-run
 import type { Line } from '../../chat/line.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
-import { createListeners } from '../listeners.ts';
+import { createListeners } from '../parts/listeners.ts';
 
 /** A brief that is kept, and what is to be said of it. */
 export interface KeptBrief {

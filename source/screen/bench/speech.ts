@@ -5,7 +5,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { languageCode } from '../shared/say.ts';
+import { languageCode } from '../../shared/say.ts';
 
 export interface Speech {
   readonly say: (text: string) => void;

@@ -1,5 +1,5 @@
 import { questionLines } from '../../chat/first-run/view.ts';
-import type { LineSource } from '../line-source.ts';
+import type { LineSource } from '../parts/line-source.ts';
 import type { QuestionStore, QuestionsEnd } from './question-store.ts';
 
 /** The questions without a screen: each is printed, and again after a line that is no answer. Ends where the lines end. */

@@ -1,0 +1,13 @@
+/** The drawings by name, loaded only when one is asked for. */
+import type { Picture } from '../../chat/intent.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { drawBag } from '../../sheet/terminal/draw-bag.ts';
+import { drawBed } from '../../sheet/terminal/draw-bed.ts';
+import { drawFold } from '../../sheet/terminal/draw-fold.ts';
+import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
+import type { DrawOptions } from '../../sheet/terminal/options.ts';
+
+const painters = { strip: drawStrip, bag: drawBag, fold: drawFold, bed: drawBed } as const;
+
+export const drawPicture = (picture: Picture, plan: Plan, options: DrawOptions): readonly string[] =>
+  painters[picture](plan, options);
