@@ -2080,11 +2080,6 @@ export const german: Language = {
       'Abstand = √(Maschenbreite² + (Reihen je Formschritt × Reihenhöhe)²)',
     '{0}, and {1} at the graft': '{0}, und {1} an der Verbindung',
     'cord, cord length, rounds, ties': 'Kordel, Kordellänge, Runden, Schleife',
-    'The cord goes once round the mouth and hangs out at both ends, to tie. Each round makes it higher by one row; measure it, and knit more if it is short.':
-      'Die Kordel geht einmal um die Öffnung und hängt an beiden Enden heraus, zum Binden. Jede Runde macht sie eine Reihe länger; miss sie, und strick weiter, wenn sie zu kurz ist.',
-    'length = mouth + 2 × tie; rounds = length / height of a round':
-      'Länge = Öffnung + 2 × Bindeende; Runden = Länge / Höhe einer Runde',
-    '{0} + 2 × {1} = {2}; {3}': '{0} + 2 × {1} = {2}; {3}',
     'width, wide, mouth, circumference, size': 'Breite, breit, Öffnung, Umfang, Größe',
     'Once round the tube, the edges crawl one way while the rows climb the other: the mouth is as long as the slant between. The bag lies flat, so it is half as wide.':
       'Einmal um den Schlauch wandern die Ränder zur Seite, während die Reihen steigen: die Öffnung ist so lang wie die Schräge dazwischen. Flach liegt der Beutel halb so breit.',
@@ -2358,8 +2353,8 @@ export const german: Language = {
     'stiff: {0}': 'steif: {0}',
     'firm: {0}': 'fest: {0}',
     start: 'Anfang',
-    'a ravel cord of {0}: the yarn of a row and 10 %, and 20 cm at each end':
-      'ein Trennfaden von {0}: das Garn einer Reihe und 10 %, und 20 cm an jedem Ende',
+    'a ravel cord of {0}: the yarn of a row and 10 %, and {1} at each end':
+      'ein Trennfaden von {0}: das Garn einer Reihe und 10 %, und {1} an jedem Ende',
     '{0} of {1}, {2} long: the mouth, {3} for its way in and out (rule of thumb), and two ties of {4}. {5}, {6}, {7} of yarn, {8}.':
       '{0} aus {1}, {2} lang: die Öffnung, {3} für den Weg hinein und hinaus (Faustregel) und zwei Enden von {4}. {5}, {6}, {7} Garn, {8}.',
     'keep cords from small children: EN 71-1:2005+A8:2009 let toys for the very young have a free cord of {0} mm and a noose {1} mm round, pulled with 25 N; see the edition in force. This bag is no toy; local rules decide.':
@@ -2444,5 +2439,10 @@ export const german: Language = {
     'YARN FOR ALL {0} BAGS': 'GARN FÜR ALLE {0} BEUTEL',
     'Slantwise has made a mistake of its own ({0}). What you confirmed is kept in {1}: start it again to go on, and report this sentence with the log to whoever gave you the program.':
       'Slantwise hat selbst einen Fehler gemacht ({0}). Was du bestätigt hast, liegt in {1}: starte es wieder, um weiterzumachen, und melde diesen Satz mit dem Protokoll dem, von dem du das Programm hast.',
+    'length = mouth + way in and out + 2 × tie; rounds = length / height of a round, rounded up':
+      'Länge = Öffnung + Weg hinein und hinaus + 2 × Ende; Runden = Länge / Höhe einer Runde, aufgerundet',
+    '{0} + {1} + 2 × {2} = {3}; {4}': '{0} + {1} + 2 × {2} = {3}; {4}',
+    'The cord goes once round the mouth, in and out of the holes, and hangs out at both ends, to tie. Each round makes it longer by one row; measure it, and knit more if it is short.':
+      'Die Kordel geht einmal um die Öffnung, durch die Löcher hinein und hinaus, und hängt an beiden Enden heraus, zum Binden. Jede Runde macht sie um eine Reihe länger; miss sie, und strick weiter, wenn sie zu kurz ist.',
   },
 };

@@ -32,7 +32,7 @@ export function planGraft(brief: Brief, gauge: Gauge, stitches: number): GraftTa
 }
 
 /** Left of the ravel cord at each side, to pull it out by (common practice, no source). */
-const ravelEndCm = 20;
+export const ravelEndCm = 20;
 
 /** The ravel cord knits one row; a tenth is kept in hand. */
 export const ravelCordCm = (gauge: Gauge, stitches: number): number =>

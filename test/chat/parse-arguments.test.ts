@@ -56,7 +56,11 @@ describe('arguments', () => {
       'usage/missing-option',
       '--out FILE is missing. Usage: slantwise sheet BRIEF --out FILE [--class]',
     ],
-    ['plan', 'usage/missing-operand', 'BRIEF is missing. Usage: slantwise plan BRIEF [--json] [--from-yarn]'],
+    [
+      'plan',
+      'usage/missing-operand',
+      'BRIEF is missing. Usage: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn]',
+    ],
     [
       'steps a.json b.json',
       'usage/too-many-operands',

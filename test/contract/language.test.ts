@@ -35,7 +35,9 @@ describe('a German system', () => {
   it('gets a German plan', () => {
     const { status, stdout } = slantwise(german, ['plan', 'demo/token-pouch.json']);
     expect(status).toBe(0);
-    expect(stdout).toContain('\nGRÖSSE\n  Beutel    4,6 cm breit und 5,1 cm tief, flach und genäht\n');
+    expect(stdout).toContain(
+      '\nGRÖSSE\n  Beutel    4,6 cm ± 0,2 cm breit und 5,1 cm ± 0,2 cm tief, flach und genäht,\n',
+    );
   });
 
   it('gets the usage in German', () => {
@@ -48,7 +50,7 @@ describe('a German system', () => {
     expect(slantwise(german, ['plan'])).toEqual({
       status: 2,
       stdout: '',
-      stderr: 'slantwise: BRIEF fehlt. Aufruf: slantwise plan BRIEF [--json] [--from-yarn]\n',
+      stderr: 'slantwise: BRIEF fehlt. Aufruf: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn]\n',
     });
     expect(slantwise(german, ['plan', 'nowhere.json'])).toMatchObject({
       status: 1,

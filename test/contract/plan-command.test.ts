@@ -58,13 +58,13 @@ describe('slantwise plan', () => {
   it('prints a page in centimetres, and no time, for a maker with no settings and no bags', () => {
     const { status, stdout } = slantwise(bare, 'plan', write('small.json', brief));
     expect(status).toBe(0);
-    expect(stdout).toContain('  bag       4.6 cm wide and 5.1 cm deep, flat and sewn\n');
+    expect(stdout).toContain('  bag       4.6 cm ± 0.2 cm wide and 5.1 cm ± 0.2 cm deep, flat and sewn,\n');
     expect(stdout).not.toContain('\n  time ');
   });
 
   it('prints a page in the units that were set, with the time at the pace of finished bags', () => {
     const { stdout } = slantwise(settled, 'plan', write('small.json', brief));
-    expect(stdout).toContain('  bag       1.8 in wide and 2 in deep, flat and sewn\n');
+    expect(stdout).toContain('  bag       1.8 in ± 0.1 in wide and 2 in ± 0.1 in deep, flat and sewn,\n');
     expect(stdout).toMatch(/\n {2}time {6}about \d+ min for the rows, at the pace of your finished bags\n/);
   });
 

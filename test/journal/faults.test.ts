@@ -110,7 +110,7 @@ describe('the tally of a sound log', () => {
         sittings: 2,
         finished: false,
         step: 9,
-        stepCount: 225,
+        stepCount: 226,
         durationS: 74.363,
         tornBytes: 0,
       },

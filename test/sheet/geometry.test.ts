@@ -23,16 +23,17 @@ const overPlans = (check: (plan: Plan) => void, runs = 60): void =>
 const areaOf = (polygon: Polygon): number => new FlatPolygon(polygon.map(([x, y]) => point(x, y))).area();
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const stripAreaOf = ({ stitches, rows, gauge }: Plan): number =>
-  stitches * gauge.stitchMm * rows * gauge.rowMm;
+  stitches * gauge.stitchMm * rows * gauge.rowMm * Math.cos(gauge.skewRad);
 const near = (actual: number, wanted: number): void =>
   expect(Math.abs(actual - wanted)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(wanted)));
 
 /** Degrees between a line and the level, 0 to 90. */
 function slantOf([x1, y1]: Point, [x2, y2]: Point): number {
   const { slope } = segment(point(x1, y1), point(x2, y2));
-  const angle = ((slope * 180) / Math.PI) % 180;
-  return Math.min(angle, 180 - angle);
+  return acute(((slope * 180) / Math.PI) % 180);
 }
+
+const acute = (degrees: number): number => Math.min(degrees, 180 - degrees);
 
 describe('the strip', () => {
   it('has the area of its stitches and rows, whatever is knitted of it', () => {
@@ -53,9 +54,13 @@ describe('the strip', () => {
         Point,
         Point,
       ];
-      near(slantOf(leadingStart, leadingEnd), plan.size.stripeAngleDeg);
-      near(slantOf(trailingStart, trailingEnd), plan.size.stripeAngleDeg);
-      expect(Math.sign(leadingEnd[0] - leadingStart[0])).toBe(plan.brief.crawl === 'right' ? 1 : -1);
+      near(slantOf(leadingStart, leadingEnd), acute(plan.size.stripeAngleDeg));
+      near(slantOf(trailingStart, trailingEnd), acute(plan.size.stripeAngleDeg));
+      const leans =
+        plan.shapings * plan.gauge.stitchMm + plan.rows * plan.gauge.rowMm * Math.sin(plan.gauge.skewRad);
+      expect(Math.sign(leadingEnd[0] - leadingStart[0])).toBe(
+        (plan.brief.crawl === 'right' ? 1 : -1) * Math.sign(leans),
+      );
       expect(Math.sign(leadingStart[0] - trailingStart[0])).toBe(plan.brief.crawl === 'right' ? 1 : -1);
     });
   });
@@ -68,7 +73,10 @@ describe('the strip', () => {
       );
       for (const [i, { shape }] of pieces.entries()) {
         const ys = shape.map(([, y]) => y);
-        near(Math.max(...ys) - Math.min(...ys), (plan.stripes[i]?.rows ?? 0) * plan.gauge.rowMm);
+        near(
+          Math.max(...ys) - Math.min(...ys),
+          (plan.stripes[i]?.rows ?? 0) * plan.gauge.rowMm * Math.cos(plan.gauge.skewRad),
+        );
         near(Math.abs((shape[1]?.[0] ?? 0) - (shape[0]?.[0] ?? 0)), plan.stitches * plan.gauge.stitchMm);
       }
     });
@@ -111,7 +119,7 @@ describe('the folded strip', () => {
     overPlans((plan) => {
       const { band } = foldOf(plan);
       for (const part of [0, 0.13, 0.5, 0.77, 1]) {
-        const onB: Point = [part * band.leanMm, part * band.depthMm];
+        const onB: Point = [band.startMm + part * band.leanMm, part * band.depthMm];
         const onA: Point = [band.mouthMm + onB[0], onB[1]];
         const folded = [onA, onB].map((at) => {
           const panel = Math.min(panelCount(band) - 1, Math.floor(at[0] / band.widthMm));
@@ -172,8 +180,9 @@ describe('the flat bag', () => {
     overPlans((plan) => {
       for (const [[x1, y1], [x2, y2]] of bagOf(plan).graft) {
         if (Math.hypot(x2 - x1, y2 - y1) < 1) continue;
-        near(slantOf([x1, y1], [x2, y2]), plan.size.stripeAngleDeg);
-        expect(Math.sign((x2 - x1) * (y2 - y1))).toBe(plan.brief.crawl === 'right' ? 1 : -1);
+        near(slantOf([x1, y1], [x2, y2]), acute(plan.size.stripeAngleDeg));
+        const climbs = Math.sign(90 - plan.size.stripeAngleDeg);
+        expect(Math.sign((x2 - x1) * (y2 - y1))).toBe(plan.brief.crawl === 'right' ? climbs : -climbs);
       }
     });
   });

@@ -251,7 +251,7 @@ describe('words', () => {
       'The bed has 112 needles; the work crawls to the left.',
       'At row 30 the work hangs from L30 to R40.',
       'Rows 1 to 78: hung from L16 to R54, crawling to L54 to R16.',
-      'Rows 79 to 89: hung from L16 to R54, crawling to L22 to R48.',
+      'Rows 79 to 89: hung from L32 to R38, crawling to L38 to R32.',
     ]);
     expect(drawFold(plan, options).join(' ')).toContain(
       'Loop 1 of both is at the mouth, loop 70 at the bottom',

@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { closingTailCm, endTailCm } from '../../planning/tails.ts';
+import { closingTailCm, endTailCm, ravelEndCm } from '../../planning/tails.ts';
 import { count, formatList, say } from '../../shared/say.ts';
 import {
   formatLength,
@@ -14,7 +14,7 @@ import { labelled } from './page.ts';
 export const handLines = (plan: Plan, units: Units): readonly string[] => [
   ...labelled(
     say`start`,
-    say`a ravel cord of ${formatLengthNeeded(plan.ravelCordCm, units)}: the yarn of a row and 10 %, and 20 cm at each end`,
+    say`a ravel cord of ${formatLengthNeeded(plan.ravelCordCm, units)}: the yarn of a row and 10 %, and ${formatLengthNeeded(ravelEndCm, units)} at each end`,
   ),
   ...labelled(say`graft`, graftText(plan, units)),
   ...labelled(say`seam`, seamText(plan, units)),

@@ -74,10 +74,11 @@ export const handReasons: readonly Reason[] = [
     id: 'cord',
     names: () => say`cord, cord length, rounds, ties`,
     rule: () =>
-      say`The cord goes once round the mouth and hangs out at both ends, to tie. Each round makes it higher by one row; measure it, and knit more if it is short.`,
-    formula: () => say`length = mouth + 2 × tie; rounds = length / height of a round`,
+      say`The cord goes once round the mouth, in and out of the holes, and hangs out at both ends, to tie. Each round makes it longer by one row; measure it, and knit more if it is short.`,
+    formula: () =>
+      say`length = mouth + way in and out + 2 × tie; rounds = length / height of a round, rounded up`,
     here: ({ size, brief, cord }, units) =>
-      say`${formatLength(size.mouthCm, units)} + 2 × ${formatLength(brief.cord.tieCm, units)} = ${formatLength(cord.lengthCm, units)}; ${count(cord.rounds, 'round')}`,
+      say`${formatLength(size.mouthCm, units)} + ${formatLength(cord.takeUpCm, units)} + 2 × ${formatLength(brief.cord.tieCm, units)} = ${formatLength(cord.lengthCm, units)}; ${count(cord.rounds, 'round')}`,
     source: ruleOfThumb,
   },
 ];

@@ -69,11 +69,12 @@ function byHeight(line: Polygon): readonly [Point, Point] {
 
 /** The folds cross the band at every flat width, as far as the band reaches there. */
 function foldLines(band: Unrolled): readonly (readonly [Point, Point])[] {
-  const slope = band.depthMm / band.leanMm;
   return Array.from({ length: panelCount(band) - 1 }, (_, i) => {
     const x = (i + 1) * band.widthMm;
-    const top = Math.min(band.depthMm, x * slope);
-    const bottom = Math.max(0, (x - band.mouthMm) * slope);
+    // Heights at which the two ends of the band pass this fold, which lies between them.
+    const ends = [0, band.mouthMm].map((end) => ((x - band.startMm - end) * band.depthMm) / band.leanMm);
+    const top = Math.min(band.depthMm, Math.max(...ends));
+    const bottom = Math.max(0, Math.min(...ends));
     return [drawnUnrolled(band, [x, bottom]), drawnUnrolled(band, [x, top])] as const;
   });
 }

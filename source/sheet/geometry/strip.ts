@@ -1,6 +1,6 @@
 /**
  * The strip lying flat as it hangs from the bed: first row below, newest row above, leaning the way it crawls. Each edge
- * advances K stitches over T rows, drawn as a straight line (plane geometry).
+ * advances K stitches over T rows, drawn as a straight line; columns may lean towards the leading edge (plane geometry).
  */
 import type { Plan } from '../../planning/plan.ts';
 import { type Box, boxAround, type Point, type Polygon } from './shape.ts';
@@ -43,20 +43,24 @@ export function stripOf(plan: Plan, rowsDone: number, window?: RowWindow): Strip
     return first > last ? [] : [...piece(first - 1, seam, true), ...piece(seam, last, false)];
   });
   const outline = corners(fromRow - 1, throughRow);
-  return { pieces, outline, rowMm: plan.gauge.rowMm, box: boxAround(outline) };
+  return { pieces, outline, rowMm: heightOfRow(plan), box: boxAround(outline) };
 }
+
+/** How far the edges have come towards the leading side with each row, and how high it stands, in mm. */
+export const leanOfRow = ({ gauge, shapings, rows }: Plan): number =>
+  (shapings * gauge.stitchMm) / rows + gauge.rowMm * Math.sin(gauge.skewRad);
+export const heightOfRow = ({ gauge }: Plan): number => gauge.rowMm * Math.cos(gauge.skewRad);
 
 /** Corners of the rows between two row lines; row line 0 is the start, T the graft. */
 function cornersOf(plan: Plan, bottomLine: number, topLine: number): (from: number, to: number) => Polygon {
-  const { stitchMm, rowMm } = plan.gauge;
   const { crawl } = plan.brief;
-  const width = plan.stitches * stitchMm;
-  const perRow = (plan.shapings * stitchMm) / plan.rows;
-  const start = crawl === 'right' ? 0 : (topLine - bottomLine) * perRow;
+  const width = plan.stitches * plan.gauge.stitchMm;
+  const perRow = leanOfRow(plan);
   const lean = crawl === 'right' ? perRow : -perRow;
+  const start = Math.max(0, -lean * (topLine - bottomLine));
   const corner = (line: number, across: number): Point => [
     start + (line - bottomLine) * lean + across,
-    (line - bottomLine) * rowMm,
+    (line - bottomLine) * heightOfRow(plan),
   ];
   const [trailing, leading] = crawl === 'right' ? [0, width] : [width, 0];
   return (from, to) => [

@@ -3,6 +3,7 @@
  * at every flat width it lies in two layers, and its last edge (A) comes to lie along its first edge (B), where the graft
  * joins them. Seen with the knit side out, so work that crawled right rises to the right (plane geometry).
  */
+import { mouthMm as mouthOf, stitchDepthCm } from '../../planning/geometry.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { type Box, clip, mapPolygon, type Point, type Polygon } from './shape.ts';
 
@@ -13,8 +14,10 @@ export interface Unrolled {
   readonly widthMm: number;
   /** From the trailing edge to the mouth, before the seam takes its stitch. */
   readonly depthMm: number;
-  /** How far the ends lean over the whole depth. */
+  /** How far the ends lean over the whole depth; less than nothing where the columns lean back more than the edges crawl. */
   readonly leanMm: number;
+  /** Where the trailing corner of the start lies, so that nothing of the band lies left of 0. */
+  readonly startMm: number;
   /** What one stitch across the strip is of the depth and of the lean. */
   readonly stitchDepthMm: number;
   readonly stitchLeanMm: number;
@@ -24,16 +27,19 @@ export interface Unrolled {
 }
 
 export function unroll(plan: Plan): Unrolled {
-  const { stitchMm, rowMm } = plan.gauge;
-  const [across, along] = [plan.shapings * stitchMm, plan.rows * rowMm];
-  const mouthMm = Math.hypot(across, along);
-  const stitchDepthMm = (stitchMm * along) / mouthMm;
-  const stitchLeanMm = (stitchMm * across) / mouthMm;
+  const { gauge, brief, rows, shapings } = plan;
+  const counts = { rows, shapeEveryRows: brief.shapeEveryRows };
+  const mouthMm = mouthOf(counts, gauge);
+  const stitchDepthMm = 10 * stitchDepthCm(counts, gauge);
+  // A row's part along the mouth: that of once round the tube is K stitches and the lean of T rows.
+  const along = shapings * gauge.stitchMm + rows * gauge.rowMm * Math.sin(gauge.skewRad);
+  const stitchLeanMm = (gauge.stitchMm * along) / mouthMm;
   return {
     mouthMm,
     widthMm: mouthMm / 2,
     depthMm: plan.stitches * stitchDepthMm,
     leanMm: plan.stitches * stitchLeanMm,
+    startMm: Math.max(0, -plan.stitches * stitchLeanMm),
     stitchDepthMm,
     stitchLeanMm,
     rowMm: mouthMm / plan.rows,
@@ -43,7 +49,7 @@ export function unroll(plan: Plan): Unrolled {
 
 /** A point of the band: how many row lines from the start, how many stitches from the trailing edge. Not mirrored. */
 export const bandPoint = (band: Unrolled, rowLine: number, stitches: number): Point => [
-  rowLine * band.rowMm + stitches * band.stitchLeanMm,
+  band.startMm + rowLine * band.rowMm + stitches * band.stitchLeanMm,
   stitches * band.stitchDepthMm,
 ];
 
@@ -67,7 +73,7 @@ export interface FoldedPart {
 
 /** How many panels the band has from the start to the far corner of its last end. */
 export const panelCount = ({ mouthMm, leanMm, widthMm }: Unrolled): number =>
-  Math.ceil((mouthMm + leanMm) / widthMm - 1e-9);
+  Math.ceil((mouthMm + Math.abs(leanMm)) / widthMm - 1e-9);
 
 /** Cuts a convex shape of the band at the folds and folds it. */
 export function foldShape(
@@ -100,7 +106,7 @@ const panelBox = ({ widthMm }: Unrolled, panel: number, cut: Pick<Box, 'bottom' 
 
 /** Where a point of the band is drawn: mirrored for work that crawled left. */
 export const drawnUnrolled = (band: Unrolled, [x, y]: Point): Point => [
-  band.mirrored ? band.mouthMm + band.leanMm - x : x,
+  band.mirrored ? band.mouthMm + Math.abs(band.leanMm) - x : x,
   y,
 ];
 

@@ -40,10 +40,10 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
       'stroke-width': 0.25,
     }),
   );
-  const named = places.filter(
-    ({ number }) =>
-      number === 1 || number === eyelets.made || (eyelets.skipped.includes(number) && eyelets.made > 4),
-  );
+  // A single eyelet that is passed by has its name; where every second one is, the drawing shows it.
+  const passedBy = eyelets.skipped.length === 1 && eyelets.made > 4 ? eyelets.skipped : [];
+  const ends = [eyelets.used[0] ?? 1, eyelets.used.at(-1) ?? eyelets.made];
+  const named = places.filter(({ number }) => ends.includes(number) || passedBy.includes(number));
   return {
     widthMm,
     heightMm: 14.5,
@@ -54,7 +54,7 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
       ...strands,
       ...holes,
       ...named.map(({ number, x }) =>
-        textAt([x, 13.8], used.has(number) ? String(number) : say`${number} passed by`, {
+        textAt([x, 13.8], passedBy.includes(number) ? say`${number} passed by` : String(number), {
           anchor: 'middle',
           size: 2.3,
         }),

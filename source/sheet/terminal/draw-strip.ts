@@ -1,6 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
-import { type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
+import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
@@ -44,9 +44,10 @@ interface Scale {
 
 /** Stripes are whole pixels high where they can be, so that equal stripes look equal. */
 function scaleFor(plan: Plan, columns: number, height: number, perCell: 1 | 2): Scale {
-  const { rowMm, stitchMm } = plan.gauge;
+  const rowMm = heightOfRow(plan);
   const unitRows = plan.stripes.map((stripe) => stripe.rows).reduce(greatestCommonDivisor);
-  const wideMm = (rows: number): number => (plan.stitches + (plan.shapings * rows) / plan.rows) * stitchMm;
+  const wideMm = (rows: number): number =>
+    plan.stitches * plan.gauge.stitchMm + rows * Math.abs(leanOfRow(plan));
   const at = (unitPixels: number, rows: number): Scale => {
     const pixelHeightMm = (unitRows * rowMm) / unitPixels;
     return { pixelHeightMm, pixelWidthMm: (pixelHeightMm * perCell) / 2, rowsShown: rows, unitPixels };
@@ -83,7 +84,7 @@ function rasterise(plan: Plan, strip: Strip, scale: Scale): Raster {
     Math.ceil(box.top / view.pixelHeightMm - 1e-6),
   );
   for (const [i, piece] of strip.pieces.entries()) fill(raster, view, piece.shape, i + 1);
-  const lowest = Math.min(...plan.stripes.map((stripe) => stripe.rows)) * plan.gauge.rowMm;
+  const lowest = Math.min(...plan.stripes.map((stripe) => stripe.rows)) * heightOfRow(plan);
   const eachOutlined = lowest / view.pixelHeightMm >= 3.9;
   hollow(
     raster,
