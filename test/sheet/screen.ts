@@ -6,7 +6,12 @@ export interface Cell {
   /** `#rrggbb`, `ansi N`, or null for the terminal's own. */
   readonly ink: string | null;
   readonly ground: string | null;
+  readonly bold: boolean;
+  readonly dim: boolean;
+  readonly inverse: boolean;
 }
+
+const blankCell: Cell = { text: ' ', ink: null, ground: null, bold: false, dim: false, inverse: false };
 
 export interface Screen {
   readonly cells: readonly (readonly Cell[])[];
@@ -31,7 +36,7 @@ export async function show(lines: readonly string[], columns: number, rows: numb
   const cells = shown.map((line) =>
     Array.from({ length: columns }, (_, x): Cell => {
       const cell = line?.getCell(x);
-      if (!cell) return { text: ' ', ink: null, ground: null };
+      if (!cell) return blankCell;
       const ink = cell.isFgRGB()
         ? hex(cell.getFgColor())
         : cell.isFgPalette()
@@ -42,7 +47,8 @@ export async function show(lines: readonly string[], columns: number, rows: numb
         : cell.isBgPalette()
           ? `ansi ${cell.getBgColor()}`
           : null;
-      return { text: cell.getChars() || ' ', ink, ground };
+      const [bold, dim, inverse] = [cell.isBold(), cell.isDim(), cell.isInverse()].map((flag) => flag !== 0);
+      return { text: cell.getChars() || ' ', ink, ground, bold: !!bold, dim: !!dim, inverse: !!inverse };
     }),
   );
   return { cells, wrappedRows: shown.filter((line) => line?.isWrapped).length, lostRows: active.baseY };

@@ -61,7 +61,8 @@ export function bandText(view: BenchView, { bench: say }: Words): BandText {
       };
     }
     case 'yarn':
-      return { ...still, act: say.thread(name), name: '', big: name };
+      // The colour of a yarn that comes for another is what is seen from afar; letters would only break it up.
+      return { ...still, act: say.thread(name), name: '', big: glance.leaves ? '' : name };
     case 'graft': {
       const { movements, count } = glance;
       const act = movements.map(({ edge, down, up }) => say.graft(edge, down, up)).join(', ');

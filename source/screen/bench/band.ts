@@ -26,7 +26,7 @@ interface Size {
 }
 
 /** The incoming yarn has more of the band than the one that leaves. */
-const leavingPart = 0.4;
+const leavingPart = 1 / 3;
 
 export function bandRows(
   view: BenchView,

@@ -11,7 +11,7 @@ import { instructionOf } from './instruction.ts';
 import { brushFor, widthOf } from './row.ts';
 
 const windows = [
-  [40, 8],
+  [40, 11],
   [40, 11],
   [60, 16],
   [80, 18],

@@ -82,12 +82,13 @@ function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Drawn
       if (column < knitted) cells.put(column, full.text, full);
       else cells.put(column, half, depth === 'none' ? {} : { ink: mark.colour });
     }
-    if (mark.edged && depth !== 'none' && !ascii) rim(cells, from, end, knitted, mark.colour, edgeInk(depth));
+    if (mark.edged && mark.pattern === 'plain' && depth !== 'none' && !ascii)
+      rim(cells, from, end, knitted, mark.colour, edgeInk(depth));
   }
   return { cells: cells.line(), columnOf };
 }
 
-/** A yarn that may be the terminal's own ground is given sides, and until it is knitted a top. */
+/** A yarn that may be the terminal's own ground is given sides, where no pattern shows it. */
 function rim(
   cells: Cells,
   from: number,
