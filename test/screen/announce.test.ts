@@ -95,7 +95,7 @@ describe('the bell and the voice', () => {
     bench.key('enter', 0);
     bench.key('p', 1000);
     bench.key('f13', 2000);
-    expect(heard).toEqual(['left: two out, R38', 'no pass is due: left: two out, R38', 'left: two out, R38']);
+    expect(heard).toEqual(['left: two out, L3', 'no pass is due: left: two out, L3', 'left: two out, L3']);
   });
 
   it('are asked to speak once the answer is given, so that their own trouble comes after it', () => {
@@ -108,7 +108,7 @@ describe('the bell and the voice', () => {
   it('speak the step on the screen as soon as speech is on', () => {
     const { bench, heard } = listen({});
     bench.type('speech on', 0);
-    expect(heard).toEqual(['10 needles, R39 to R48. Carriage left']);
+    expect(heard).toEqual(['10 needles, L2 to R8. Carriage left']);
   });
 
   it('say that the bag is finished', () => {

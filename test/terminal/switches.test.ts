@@ -222,7 +222,7 @@ describe('speech', () => {
     await terminal.waitFor('step 42 of');
     // Each of the twenty would have taken a minute.
     expect(performance.now() - from).toBeLessThan(15_000);
-    await vi.waitFor(() => expect(program.asked().at(-1)?.text).toBe('move the weights up, R34 and R43'));
+    await vi.waitFor(() => expect(program.asked().at(-1)?.text).toBe('move the weights up, L7 and R3'));
     const pids = program.asked().map(({ pid }) => pid);
     await vi.waitFor(() => expect(pids.filter(isRunning)).toEqual(pids.slice(-1)));
     terminal.send('quit\r');
