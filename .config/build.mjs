@@ -10,7 +10,7 @@ import { build } from 'esbuild';
 import { inkChanges } from './ink-changes.mjs';
 import { languagesApart } from './languages-apart.mjs';
 
-const [program = 'source/cli.tsx', outdir = 'dist', ...shown] = process.argv.slice(2);
+const [program = 'source/main.ts', outdir = 'dist', ...shown] = process.argv.slice(2);
 const readJson = async (path) => JSON.parse(await readFile(path, 'utf8'));
 const [{ version }, options] = [await readJson('package.json'), await readJson('.config/bundle.json')];
 // What runs from the folder meanwhile finds the old program or the new one, and never half of each.

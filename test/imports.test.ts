@@ -17,15 +17,16 @@ const layers = [
   ['chat', 'sheet'],
   ['files', 'screen'],
   ['cli'],
+  ['main'],
 ];
 
-const impureFolders = ['files', 'screen', 'cli'];
+const impureFolders = ['files', 'screen', 'cli', 'main'];
 
 /** Ways to the machine: its modules, the screen libraries, clock, chance, console, network. */
 const machine =
   /(?:from|import)\s*\(?\s*'(?:node:|react\b|ink\b|ink-|conf\b)[^']*'|\b(?:Date\.now|new Date\(\)|performance\.|Math\.random|crypto\.|console\.|process\.|globalThis|setTimeout|setInterval|setImmediate|fetch\()/;
 
-/** `cli.tsx` belongs to the folder `cli`. */
+/** `main.ts` stands on top of all folders. */
 const folderOf = (path: string): string => /^source\/([^/.]+)/.exec(path)?.[1] ?? '';
 const levelOf = (path: string): number => layers.findIndex((names) => names.includes(folderOf(path)));
 

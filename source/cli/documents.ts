@@ -1,7 +1,7 @@
 /** Prints what helps from outside: scripts for the Tab key of a shell, and the manual page. */
-import { formatManual } from '../chat/manual.ts';
-import { completionScript, type Shell } from '../chat/shell-completion.ts';
+import { formatManual } from './manual.ts';
 import { exitCodes } from './outcome.ts';
+import { completionScript, type Shell } from './shell-completion.ts';
 
 export const printCompletion = (shell: Shell): number => print(completionScript(shell));
 

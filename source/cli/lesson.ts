@@ -1,9 +1,9 @@
-import { readLessonLines } from '../chat/lesson-lines.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { formatCopyFault, formatLessonLineFault, sayLessonWritten } from '../chat/wording/lesson.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { writeText } from '../files/text-file.ts';
 import { addToCopy } from '../journal/lesson.ts';
+import { formatCopyFault, formatLessonLineFault, sayLessonWritten } from './lesson-faults.ts';
+import { readLessonLines } from './lesson-lines.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
 

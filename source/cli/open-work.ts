@@ -2,13 +2,11 @@
 import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
-import { cliCommands } from '../chat/cli-commands.ts';
 import { nearest } from '../chat/nearest.ts';
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
-import { sayNeitherFileNorCommand } from '../chat/wording/usage-faults.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
 import { type FoundLog, findLog, newLogPath } from '../files/log-list.ts';
@@ -23,6 +21,8 @@ import { readLog } from '../journal/read-log.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { say } from '../shared/say.ts';
+import { cliCommands } from './commands.ts';
+import { sayNeitherFileNorCommand } from './usage-faults.ts';
 
 export interface WorkOptions {
   /** Path of a brief, or one that is read already; null goes on with the bag in hand. */

@@ -1,5 +1,3 @@
-import { planJson } from '../chat/plan-json.ts';
-import { stepJson } from '../chat/steps-json.ts';
 import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
 import type { BagLimit } from '../planning/from-yarn.ts';
@@ -10,7 +8,9 @@ import type { Units } from '../shared/units.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
+import { planJson } from './plan-json.ts';
 import { readBagFromYarn, readPlan } from './read-brief.ts';
+import { stepJson } from './steps-json.ts';
 
 export interface PlanOptions {
   readonly json: boolean;

@@ -1,9 +1,9 @@
-import { recordJson } from '../chat/record-json.ts';
 import { formatRecord, sayAnother } from '../chat/wording/reckoning.ts';
 import { reckon } from '../journal/reckoning.ts';
 import type { Units } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-recording.ts';
+import { recordJson } from './record-json.ts';
 
 /** Prints the record of a bag: time, size, yarn, needles, dates, notes. */
 export function printRecord(path: string, json: boolean, units: Units): number {

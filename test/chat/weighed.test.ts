@@ -1,7 +1,7 @@
 /** What is left of a yarn by the scales, and what the bag has taken. Bags and weights are invented, sums made by hand. */
 import { beforeEach, describe, expect, it } from 'vitest';
-import { recordJson } from '../../source/chat/record-json.ts';
 import { formatRecord } from '../../source/chat/wording/reckoning.ts';
+import { recordJson } from '../../source/cli/record-json.ts';
 import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
 import { reckon } from '../../source/journal/reckoning.ts';

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { planJson } from '../../source/chat/plan-json.ts';
+import { planJson } from '../../source/cli/plan-json.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));

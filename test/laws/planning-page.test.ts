@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { planJson } from '../../source/chat/plan-json.ts';
 import { reasons } from '../../source/chat/reasons.ts';
 import { labelled } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
+import { planJson } from '../../source/cli/plan-json.ts';
 import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { parseBrief, readBrief } from '../../source/planning/parse-brief.ts';

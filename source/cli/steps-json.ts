@@ -1,7 +1,7 @@
+import { cautionOf } from '../chat/wording/cautions.ts';
+import { sayStep } from '../chat/wording/steps.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
-import { cautionOf } from './wording/cautions.ts';
-import { sayStep } from './wording/steps.ts';
 
 /** One step as other programs read it: a line of JSON Lines. */
 export function stepJson(job: Job, number: number): string {

@@ -1,12 +1,12 @@
 /** The record of a bag; the log is invented, its times counted by hand. */
 import { describe, expect, it } from 'vitest';
-import { recordJson } from '../../source/chat/record-json.ts';
-import { formatBar, formatClock } from '../../source/chat/wording/player.ts';
-import { formatRecord } from '../../source/chat/wording/reckoning.ts';
-import { reckon } from '../../source/journal/reckoning.ts';
-import { readRecording } from '../../source/journal/recording.ts';
-import { metric } from '../../source/shared/units.ts';
-import { confirm, writeLog } from '../journal/sample-log.ts';
+import { confirm, writeLog } from '../../test/journal/sample-log.ts';
+import { formatBar, formatClock } from '../chat/wording/player.ts';
+import { formatRecord } from '../chat/wording/reckoning.ts';
+import { reckon } from '../journal/reckoning.ts';
+import { readRecording } from '../journal/recording.ts';
+import { metric } from '../shared/units.ts';
+import { recordJson } from './record-json.ts';
 
 /** 1 min and 2 min at the bench, an hour away while the log was open, then a second sitting of 1 min. */
 const read = readRecording(

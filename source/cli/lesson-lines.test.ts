@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readLessonLines } from '../../source/chat/lesson-lines.ts';
-import { formatLessonLineFault } from '../../source/chat/wording/lesson.ts';
-import { readRecording } from '../../source/journal/recording.ts';
-import { confirm, writeLog } from '../journal/sample-log.ts';
+import { confirm, writeLog } from '../../test/journal/sample-log.ts';
+import { readRecording } from '../journal/recording.ts';
+import { formatLessonLineFault } from './lesson-faults.ts';
+import { readLessonLines } from './lesson-lines.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
 const read = readRecording(

@@ -1,9 +1,9 @@
 /** The arguments of the program against its table of commands, read into tokens by Node's own parser. */
 import { parseArgs } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from '../../source/chat/cli-commands.ts';
-import { parseArguments } from '../../source/chat/parse-arguments.ts';
-import { formatUsageFault } from '../../source/chat/wording/usage-faults.ts';
+import { cliCommands } from './commands.ts';
+import { parseArguments } from './parse-arguments.ts';
+import { formatUsageFault } from './usage-faults.ts';
 
 const options = Object.fromEntries(
   cliCommands

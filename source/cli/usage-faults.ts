@@ -1,7 +1,7 @@
-import { exhaustive } from '../../shared/exhaustive.ts';
-import { formatChoice, say } from '../../shared/say.ts';
-import { optionUsage, usageOf } from '../cli-commands.ts';
-import type { UsageFault } from '../parse-arguments.ts';
+import { exhaustive } from '../shared/exhaustive.ts';
+import { formatChoice, say } from '../shared/say.ts';
+import { optionUsage, usageOf } from './commands.ts';
+import type { UsageFault } from './parse-arguments.ts';
 
 export function formatUsageFault(fault: UsageFault): string {
   switch (fault.code) {

@@ -1,5 +1,5 @@
+import { wrap } from '../chat/wording/page.ts';
 import { say } from '../shared/say.ts';
-import { wrap } from './wording/page.ts';
 
 /** What can be typed after `slantwise`, as a table: reading the arguments and printing the usage both come out of it. */
 export interface CliOption {

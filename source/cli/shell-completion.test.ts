@@ -1,8 +1,8 @@
 /** The shells themselves are the judges: each reads its script and is asked what it would offer. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from '../../source/chat/cli-commands.ts';
-import { completionScript, type Shell } from '../../source/chat/shell-completion.ts';
+import { cliCommands } from './commands.ts';
+import { completionScript, type Shell } from './shell-completion.ts';
 
 function run(shell: Shell, commands: string): readonly string[] {
   const { stdout, stderr, status } = spawnSync(shell, ['-c', commands], { encoding: 'utf8' });

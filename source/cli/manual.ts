@@ -1,6 +1,6 @@
 /** The manual page, in the macros of man(7): commands come out of their table, the rest is said here. */
 import { say } from '../shared/say.ts';
-import { type CliCommand, type CliOption, cliCommands, flagOf, optionUsage } from './cli-commands.ts';
+import { type CliCommand, type CliOption, cliCommands, flagOf, optionUsage } from './commands.ts';
 
 interface ManualFacts {
   readonly version: string;

@@ -1,10 +1,10 @@
-import type { LessonFault } from '../../journal/lesson.ts';
-import type { SessionFault } from '../../session/command.ts';
-import { count, say } from '../../shared/say.ts';
-import type { LessonLineFault } from '../lesson-lines.ts';
-import { formatFault } from './faults.ts';
-import { formatLessonFault } from './journal-faults.ts';
-import { quote } from './values.ts';
+import { formatFault } from '../chat/wording/faults.ts';
+import { formatLessonFault } from '../chat/wording/journal-faults.ts';
+import { quote } from '../chat/wording/values.ts';
+import type { LessonFault } from '../journal/lesson.ts';
+import type { SessionFault } from '../session/command.ts';
+import { count, say } from '../shared/say.ts';
+import type { LessonLineFault } from './lesson-lines.ts';
 
 /** Why a teacher's line cannot be used, and what one looks like. */
 export function formatLessonLineFault(fault: LessonLineFault): string {

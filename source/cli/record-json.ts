@@ -1,8 +1,8 @@
+import { lastInstant, lastSession } from '../chat/wording/reckoning.ts';
 import { type Reckoning, typicalRowMinutes } from '../journal/reckoning.ts';
 import type { Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/used-yarn.ts';
 import { planJson } from './plan-json.ts';
-import { lastInstant, lastSession } from './wording/reckoning.ts';
 
 /** The record of a bag as JSON; times in seconds. */
 export function recordJson(recording: Recording, reckoning: Reckoning): Readonly<Record<string, unknown>> {

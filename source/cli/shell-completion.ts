@@ -1,5 +1,5 @@
 /** What the Tab key offers after `slantwise`, as a script for each shell; it comes out of the table of commands. */
-import { type CliCommand, type CliOption, cliCommands, type shells } from './cli-commands.ts';
+import { type CliCommand, type CliOption, cliCommands, type shells } from './commands.ts';
 
 export type Shell = (typeof shells)[number];
 

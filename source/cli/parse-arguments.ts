@@ -1,6 +1,6 @@
+import { nearest } from '../chat/nearest.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type CliCommand, type CliName, type CliOption, cliCommands } from './cli-commands.ts';
-import { nearest } from './nearest.ts';
+import { type CliCommand, type CliName, type CliOption, cliCommands } from './commands.ts';
 
 /** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
 export type Arguments =

@@ -1,8 +1,8 @@
 /** The manual page is read by the system's own formatter, which warns of macros that are wrong. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from '../../source/chat/cli-commands.ts';
-import { formatManual } from '../../source/chat/manual.ts';
+import { cliCommands } from './commands.ts';
+import { formatManual } from './manual.ts';
 
 const manual = formatManual({ version: '1.2.3', date: '2026-11-25' });
 

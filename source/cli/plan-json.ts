@@ -1,11 +1,11 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
 import { formatNeedle } from '../bed/needles.ts';
+import { formatWarning } from '../chat/wording/warnings.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
-import { formatWarning } from './wording/warnings.ts';
 
 export function planJson(plan: Plan): Record<string, unknown> {
   const { brief, gauge } = plan;

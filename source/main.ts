@@ -1,12 +1,12 @@
 /** Reads the arguments and runs what they ask for; each command is loaded only when it is wanted. */
 import { parseArgs } from 'node:util';
-import { cliCommands, formatUsage } from './chat/cli-commands.ts';
-import { type Arguments, type ArgumentToken, parseArguments } from './chat/parse-arguments.ts';
-import type { Shell } from './chat/shell-completion.ts';
-import { formatUsageFault } from './chat/wording/usage-faults.ts';
+import { cliCommands, formatUsage } from './cli/commands.ts';
 import { complain, exitCodes, quietOnClosedPipe, sayOurFault } from './cli/outcome.ts';
+import { type Arguments, type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
+import type { Shell } from './cli/shell-completion.ts';
 import { isTerminal } from './cli/terminal.ts';
+import { formatUsageFault } from './cli/usage-faults.ts';
 import { logFolder } from './files/data-folders.ts';
 import type { LoadedSettings } from './files/settings-file.ts';
 import { unitsFor } from './shared/units.ts';
