@@ -1,11 +1,10 @@
 /** Reads the arguments and runs what they ask for; each command is loaded only when it is wanted. */
 import { parseArgs } from 'node:util';
 import { cliCommands, formatUsage } from './cli/commands.ts';
-import { complain, exitCodes, quietOnClosedPipe, sayOurFault } from './cli/outcome.ts';
+import { complain, exitCodes, isTerminal, quietOnClosedPipe, sayOurFault } from './cli/outcome.ts';
 import { type Arguments, type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import type { Shell } from './cli/shell-completion.ts';
-import { isTerminal } from './cli/terminal.ts';
 import { formatUsageFault } from './cli/usage-faults.ts';
 import { logFolder } from './files/data-folders.ts';
 import type { LoadedSettings } from './files/settings-file.ts';
@@ -100,7 +99,7 @@ async function run({ name, operands, given }: Run, settings: LoadedSettings): Pr
         units,
       });
     case 'schema':
-      return (await import('./cli/schema.ts')).printSchema();
+      return (await import('./cli/documents.ts')).printSchema();
     case 'replay':
       return (await import('./cli/replay.ts')).replay(file, { json, speed: given.get('speed'), units });
     case 'lesson':

@@ -30,7 +30,7 @@ import {
 } from '../screen/questions/question-store.ts';
 import type { SettingChange, Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { prepareScreen } from './terminal.ts';
+import { prepareScreen } from './outcome.ts';
 
 export interface AskOptions {
   readonly settings: Settings;

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/journal/sample-log.ts';
 import { readRecording } from '../journal/recording.ts';
-import { formatLessonLineFault } from './lesson-faults.ts';
-import { readLessonLines } from './lesson-lines.ts';
+import { formatLessonLineFault, readLessonLines } from './lesson-lines.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
 const read = readRecording(

@@ -3,10 +3,9 @@ import { formatCutOff, formatJournalFault } from '../chat/wording/journal-faults
 import { formatBag, formatTally, sayBags } from '../chat/wording/logs.ts';
 import { logFolder } from '../files/data-folders.ts';
 import { listLogs } from '../files/log-list.ts';
+import { saveSoundPart } from '../files/open-log.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
-import { saveSoundPart } from '../files/save-sound-part.ts';
-import { tallyLog } from '../journal/check.ts';
-import { readLog } from '../journal/read-log.ts';
+import { readLog, tallyLog } from '../journal/read-log.ts';
 import { say } from '../shared/say.ts';
 import { complain, exitCodes } from './outcome.ts';
 

@@ -9,7 +9,7 @@ import { allSteps, layOutJob } from '../steps/job.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
 import { planJson } from './plan-json.ts';
-import { readBagFromYarn, readPlan } from './read-brief.ts';
+import { readBagFromYarn, readPlan } from './read-input.ts';
 import { stepJson } from './steps-json.ts';
 
 export interface PlanOptions {

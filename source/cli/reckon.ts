@@ -2,7 +2,7 @@ import { formatRecord, sayAnother } from '../chat/wording/reckoning.ts';
 import { reckon } from '../journal/reckoning.ts';
 import type { Units } from '../shared/units.ts';
 import { complain, exitCodes } from './outcome.ts';
-import { openRecording } from './read-recording.ts';
+import { openRecording } from './read-input.ts';
 import { recordJson } from './record-json.ts';
 
 /** Prints the record of a bag: time, size, yarn, needles, dates, notes. */

@@ -6,9 +6,8 @@ import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
 import { say } from '../shared/say.ts';
 import type { Units } from '../shared/units.ts';
-import { complain, exitCodes } from './outcome.ts';
-import { openRecording } from './read-recording.ts';
-import { hasScreen, prepareScreen } from './terminal.ts';
+import { complain, exitCodes, hasScreen, prepareScreen } from './outcome.ts';
+import { openRecording } from './read-input.ts';
 
 export interface ReplayOptions {
   readonly json: boolean;

@@ -11,7 +11,7 @@ import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import { complain, exitCodes } from './outcome.ts';
-import { readPlan } from './read-brief.ts';
+import { readPlan } from './read-input.ts';
 
 const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions) => string> = new Map([
   ['.html', sheetHtml],

@@ -10,9 +10,8 @@ import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { askForBag } from './ask-for-bag.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings } from './say-of-settings.ts';
-import { hasScreen } from './terminal.ts';
 import { workIn } from './work.ts';
 
 export interface SittingOptions extends WorkOptions {

@@ -32,11 +32,10 @@ import type { LineSource } from '../screen/parts/line-source.ts';
 import type { SettingChange, Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, prepareScreen } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
 import { endByForce, saveInThread } from './save-in-thread.ts';
 import { speakIn } from './settings.ts';
-import { prepareScreen } from './terminal.ts';
 
 export interface BenchOptions extends Pick<WorkOptions, 'like'> {
   readonly settings: Settings;

@@ -1,9 +1,8 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Tally, tallyLog } from '../journal/check.ts';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
-import { type LogReading, readLog } from '../journal/read-log.ts';
+import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
 import type { Result } from '../shared/result.ts';
 import { errorCode } from './disk.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';

@@ -1,8 +1,7 @@
 import { appendFileSync, existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { openSessionLog, startSessionLog } from '../../source/files/open-log.ts';
-import { saveSoundPart } from '../../source/files/save-sound-part.ts';
+import { openSessionLog, saveSoundPart, startSessionLog } from '../../source/files/open-log.ts';
 import { smallBrief, startedAt } from '../journal/sample-log.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
 import { troubledDisk } from './troubled-disk.ts';

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatJournalFault } from '../../source/chat/wording/journal-faults.ts';
-import { tallyLog } from '../../source/journal/check.ts';
 import { sealLine } from '../../source/journal/line.ts';
-import { readLog } from '../../source/journal/read-log.ts';
+import { readLog, tallyLog } from '../../source/journal/read-log.ts';
 import { confirm, sampleLines, smallBrief, writeLog } from './sample-log.ts';
 
 type Json = Record<string, unknown>;

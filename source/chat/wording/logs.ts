@@ -1,4 +1,4 @@
-import type { Tally } from '../../journal/check.ts';
+import type { Tally } from '../../journal/read-log.ts';
 import { count, say } from '../../shared/say.ts';
 
 /** `1 h 4 min`, `12 min`, `40 s`. */

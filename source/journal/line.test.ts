@@ -1,7 +1,7 @@
 import { crc32 as zlibCrc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { crc32, formatSum } from '../../source/journal/checksum.ts';
+import { crc32, formatSum } from './line.ts';
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 

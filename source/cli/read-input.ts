@@ -1,13 +1,16 @@
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
+import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { readBriefFile } from '../files/brief-file.ts';
+import { mostLogBytes, readBytes } from '../files/read-file.ts';
+import { type Recording, readRecording } from '../journal/recording.ts';
 import type { Brief } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { fail, type Result } from '../shared/result.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
 
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
 export const readPlan = (path: string): Result<Plan, string> => planFile(path, planBag);
@@ -22,4 +25,12 @@ function planFile<Bag>(path: string, plan: (brief: Brief) => Result<Bag, PlanFau
   if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
   const planned = plan(brief.value);
   return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault)}`);
+}
+
+/** The recording in a log, or one sentence that names the file and what is wrong in it. */
+export function openRecording(path: string): Result<Recording, string> {
+  const bytes = readBytes(path, mostLogBytes);
+  if (!bytes.ok) return fail(formatFileFault(bytes.fault));
+  const recording = readRecording(bytes.value);
+  return recording.ok ? succeed(recording.value) : fail(`${path}: ${formatJournalFault(recording.fault)}`);
 }
