@@ -1,3 +1,5 @@
+import { harmless } from '../shared/plain-text.ts';
+
 /** One line of the transcript. The tone decides how a screen sets it, never what it means. */
 export interface Line {
   readonly tone: 'typed' | 'done' | 'answer' | 'caution' | 'fault';
@@ -5,4 +7,4 @@ export interface Line {
 }
 
 export const answer = (...texts: readonly string[]): readonly Line[] =>
-  texts.map((text) => ({ tone: 'answer', text }));
+  texts.map((text) => ({ tone: 'answer', text: harmless(text) }));

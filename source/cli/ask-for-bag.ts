@@ -88,6 +88,9 @@ const damagedLogs = (): readonly Line[] =>
     .filter(({ tally }) => !tally.ok)
     .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path) }));
 
+/** Once the bag's log is on disk, what was answered for it is not asked again. */
+export const forgetAnswers = (): void => removeDraftFile(draftPath());
+
 /** Where our own folder will not have it the bag is begun all the same: its log holds the brief too. */
 function keepBrief({ answers, length }: Interview, out: string | null): Result<KeptBrief, string> {
   const values = valuesOf(answers, length);
@@ -96,7 +99,6 @@ function keepBrief({ answers, length }: Interview, out: string | null): Result<K
   const { file } = made.value;
   const written = out === null ? writeBriefIn(briefFolder(), values.name, file) : writeBriefFile(out, file);
   if (!written.ok && out !== null) return fail(formatFileFault(written.fault));
-  if (written.ok) removeDraftFile(draftPath());
   const told = written.ok
     ? sayBriefKept(out ?? written.value ?? '')
     : sayBriefNotKept(formatFileFault(written.fault));

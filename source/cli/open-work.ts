@@ -1,4 +1,5 @@
 /** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
+
 import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
@@ -18,6 +19,7 @@ import type { FileFault, InUse } from '../journal/file-fault.ts';
 import { briefLike, notesLike } from '../journal/like.ts';
 import { readLog } from '../journal/read-log.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
+import { forShell } from '../shared/for-shell.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { say } from '../shared/say.ts';
 import { cliCommands } from './commands.ts';
@@ -117,7 +119,7 @@ function explain(path: string, fault: JournalFault | FileFault): string {
   const sentence = `${path}: ${formatJournalFault(fault)}`;
   if (!saved.ok || !saved.value) return sentence;
   const { step, path: savedPath } = saved.value;
-  return `${sentence} ${say`To go on from step ${step + 1}: slantwise --log ${savedPath}`}`;
+  return `${sentence} ${say`To go on from step ${step + 1}: slantwise --log ${forShell(savedPath)}`}`;
 }
 
 const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');

@@ -1,11 +1,12 @@
 /** How a run ends: the exit status, and the one line that says why. */
+import { harmless } from '../shared/plain-text.ts';
 import { say } from '../shared/say.ts';
 
 export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
 
 /** Says one sentence on standard error and gives the exit status back. */
 export function complain(sentence: string, code: number = exitCodes.input): number {
-  process.stderr.write(`slantwise: ${sentence.replaceAll('\n', ' ')}\n`);
+  process.stderr.write(`slantwise: ${harmless(sentence).replaceAll('\n', ' ')}\n`);
   return code;
 }
 

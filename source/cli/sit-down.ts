@@ -8,7 +8,7 @@ import type { InUse } from '../journal/file-fault.ts';
 import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { askForBag } from './ask-for-bag.ts';
+import { askForBag, forgetAnswers } from './ask-for-bag.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings } from './say-of-settings.ts';
@@ -35,10 +35,12 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
   let settings = options.settings;
   let told = sayOfSettings(settings);
   let asks = options.asksFirst;
+  let isAnswered = false;
   for (;;) {
     if (!asks) {
       const opened = openWork(wanted);
       if (!opened.ok) return refuse(opened.fault, settings.settings, source !== null);
+      if (isAnswered && opened.value?.status.state === 'saved') forgetAnswers();
       const end =
         opened.value === null
           ? 'new'
@@ -59,6 +61,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
       anew: end.kind === 'begin',
     };
     asks = false;
+    isAnswered = end.kind === 'begin';
   }
 }
 

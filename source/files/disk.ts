@@ -15,6 +15,12 @@ import {
 } from 'node:fs';
 import { dirname } from 'node:path';
 
+export interface FileState {
+  readonly length: number;
+  /** When it was last written to, on the disk's own clock. */
+  readonly changedMs: number;
+}
+
 /** The few things that logs need of a disk; every one throws as `node:fs` does. */
 export interface Disk {
   readonly read: (path: string) => Uint8Array;
@@ -26,8 +32,8 @@ export interface Disk {
   readonly write: (file: number, bytes: Uint8Array) => number;
   readonly flush: (file: number) => void;
   readonly cut: (file: number, length: number) => void;
-  /** False once the open file has been deleted. */
-  readonly isThere: (file: number) => boolean;
+  /** What the open file is like now; null once it has been deleted. */
+  readonly stateOf: (file: number) => FileState | null;
   readonly close: (file: number) => void;
   /** Gives a file a second name; fails where the name is taken. */
   readonly link: (path: string, name: string) => void;
@@ -47,7 +53,10 @@ export const systemDisk: Disk = {
   write: (file, bytes) => writeSync(file, bytes),
   flush: fdatasyncSync,
   cut: ftruncateSync,
-  isThere: (file) => fstatSync(file).nlink > 0,
+  stateOf: (file) => {
+    const { nlink, size, mtimeMs } = fstatSync(file);
+    return nlink > 0 ? { length: size, changedMs: mtimeMs } : null;
+  },
   close: closeSync,
   link: linkSync,
   remove: unlinkSync,
@@ -107,6 +116,14 @@ export function writeNewFile(disk: Disk, path: string, bytes: Uint8Array): void 
     throw error;
   } finally {
     disk.close(file);
+  }
+}
+
+export function removeIfThere(disk: Disk, path: string): void {
+  try {
+    disk.remove(path);
+  } catch (error) {
+    if (errorCode(error) !== 'ENOENT') throw error;
   }
 }
 

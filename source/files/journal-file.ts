@@ -8,7 +8,15 @@ import { dirname } from 'node:path';
 import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Clock, systemClock } from './clock.ts';
-import { type Disk, errorCode, systemDisk, writeAll, writeNewFile, writeNumbered } from './disk.ts';
+import {
+  type Disk,
+  errorCode,
+  type FileState,
+  systemDisk,
+  writeAll,
+  writeNewFile,
+  writeNumbered,
+} from './disk.ts';
 import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
 import { HeldBytes } from './held-bytes.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
@@ -36,6 +44,8 @@ export class JournalFile implements LogFile {
   #savedLength: number;
   #waiting: number;
   #file: number | null = null;
+  /** As the file was after our last line; null before the first. */
+  #leftAs: FileState | null = null;
   /** The file was created and its name may not be on disk yet. */
   #newName = false;
   #status: SaveStatus;
@@ -110,7 +120,7 @@ export class JournalFile implements LogFile {
 
   /** Milliseconds that the flush took. */
   #bringToDisk(): number {
-    if (this.#file !== null && !this.#disk.isThere(this.#file)) this.#letGo();
+    if (this.#file !== null && !this.#isAsLeft(this.#file)) this.#letGo();
     const file = this.#file ?? this.#reopen();
     writeAll(this.#disk, file, this.#held.part(this.#savedLength));
     const from = this.#clock.elapsedMs();
@@ -119,8 +129,16 @@ export class JournalFile implements LogFile {
     if (this.#newName) this.#disk.flushFolderOf(this.path);
     this.#newName = false;
     this.#savedLength = this.#held.length;
+    this.#leftAs = this.#disk.stateOf(file);
     this.#waiting = 0;
     return took;
+  }
+
+  /** Nobody else has written to the file, cut it or taken it away since our last line. */
+  #isAsLeft(file: number): boolean {
+    const now = this.#disk.stateOf(file);
+    if (now === null || this.#leftAs === null) return now !== null;
+    return now.length === this.#leftAs.length && now.changedMs === this.#leftAs.changedMs;
   }
 
   #reopen(): number {
@@ -159,6 +177,7 @@ export class JournalFile implements LogFile {
   #letGo(): void {
     const file = this.#file;
     this.#file = null;
+    this.#leftAs = null;
     try {
       if (file !== null) this.#disk.close(file);
     } catch (error) {

@@ -3,7 +3,8 @@
  * half of it. A lock whose holder is dead is broken under a second lock, so that of several who find it only one does.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Disk, errorCode, writeNewFile } from './disk.ts';
+import { type Disk, errorCode, removeIfThere, writeNewFile } from './disk.ts';
+import { linkInPlace } from './link-in-place.ts';
 import { type Holder, mayBeAlive, thisProcess } from './process-identity.ts';
 
 export interface Lock {
@@ -35,7 +36,7 @@ export function takeLock(disk: Disk, lock: Lock): Result<Lock, Holder> {
     holder = readHolder(disk, lock.path);
     if (holder && mayBeAlive(holder)) return fail(holder);
     if (make(disk, lock)) return succeed(lock);
-    breakLock(disk, lock.path);
+    breakLock(disk, lock.path, attempt);
   }
   return fail(holder ?? thisProcess());
 }
@@ -51,26 +52,11 @@ export function releaseLock(disk: Disk, lock: Lock): void {
 
 const holdsLock = (disk: Disk, { path, text }: Lock): boolean => readText(disk, path) === text;
 
-/** Drives that know no links get the file as it is written. */
-const noLinks: ReadonlySet<string> = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK']);
-
 /** False where the lock is there already. */
 function make(disk: Disk, { path, text }: Lock): boolean {
   const bytes = new TextEncoder().encode(text);
-  const draft = `${path}-${process.pid}`;
-  removeIfThere(disk, draft);
-  try {
-    writeNewFile(disk, draft, bytes);
-    disk.link(draft, path);
-    return true;
-  } catch (error) {
-    const code = errorCode(error);
-    if (code === 'EEXIST') return false;
-    if (!noLinks.has(code)) throw error;
-    return makeWithoutLink(disk, path, bytes);
-  } finally {
-    removeIfThere(disk, draft);
-  }
+  const made = linkInPlace(disk, path, bytes);
+  return made === 'no-links' ? makeWithoutLink(disk, path, bytes) : made === 'made';
 }
 
 function makeWithoutLink(disk: Disk, path: string, bytes: Uint8Array): boolean {
@@ -83,11 +69,13 @@ function makeWithoutLink(disk: Disk, path: string, bytes: Uint8Array): boolean {
   }
 }
 
-function breakLock(disk: Disk, path: string): void {
+function breakLock(disk: Disk, path: string, attempt: number): void {
   const guard = makeLock(`${path}-breaking`);
   if (!make(disk, guard)) {
+    // One that names nobody may be gone already and another's stand there; only a power cut leaves it for long.
     const breaker = readHolder(disk, guard.path);
-    if (!breaker || !mayBeAlive(breaker)) removeIfThere(disk, guard.path);
+    const isDead = breaker ? !mayBeAlive(breaker) : attempt > mostAttempts / 2;
+    if (isDead) removeIfThere(disk, guard.path);
     return;
   }
   const holder = readHolder(disk, path);
@@ -118,13 +106,5 @@ function readText(disk: Disk, path: string): string | null {
   } catch (error) {
     if (errorCode(error) === 'ENOENT') return null;
     throw error;
-  }
-}
-
-function removeIfThere(disk: Disk, path: string): void {
-  try {
-    disk.remove(path);
-  } catch (error) {
-    if (errorCode(error) !== 'ENOENT') throw error;
   }
 }

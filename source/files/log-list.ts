@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
-import type { Result } from '../shared/result.ts';
+import { instantOf } from '../shared/instant.ts';
+import { fail, type Result } from '../shared/result.ts';
 import { errorCode } from './disk.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 
@@ -16,8 +17,8 @@ export interface ListedLog {
 
 /** The logs in a folder, the one used last first. None where there is no such folder. Reads each of them whole. */
 export const listLogs = (folder: string): readonly ListedLog[] =>
-  byLastUse(folder).map(({ path, lastUsed }) => {
-    const bytes = readBytes(path, mostLogBytes);
+  byLastUse(folder).map(({ path, lastUsed, mayNotEnd }) => {
+    const bytes = mayNotEnd ? fail(noFile(path)) : readBytes(path, mostLogBytes);
     return { path, lastUsed, tally: bytes.ok ? tallyLog(readLog(bytes.value)) : bytes };
   });
 
@@ -30,7 +31,8 @@ export interface FoundLog {
 
 /** The log used last of those that are sound and `wanted`. Those used before it are not read. */
 export function findLog(folder: string, wanted: (tally: Tally) => boolean): FoundLog | null {
-  for (const { path } of byLastUse(folder)) {
+  for (const { path, mayNotEnd } of byLastUse(folder)) {
+    if (mayNotEnd) continue;
     const bytes = readBytes(path, mostLogBytes);
     if (!bytes.ok) continue;
     const reading = readLog(bytes.value);
@@ -40,12 +42,37 @@ export function findLog(folder: string, wanted: (tally: Tally) => boolean): Foun
   return null;
 }
 
-const byLastUse = (folder: string): readonly Pick<ListedLog, 'path' | 'lastUsed'>[] =>
+interface Named {
+  readonly path: string;
+  readonly lastUsed: Date;
+  /** A pipe, a socket or a device: reading it might never end. */
+  readonly mayNotEnd: boolean;
+}
+
+const noFile = (path: string): FileFault => ({
+  code: 'files/trouble',
+  path,
+  trouble: 'disk-error',
+  detail: 'ENXIO',
+});
+
+const byLastUse = (folder: string): readonly Named[] =>
   namesIn(folder)
     .filter((name) => name.endsWith('.jsonl'))
     .map((name) => join(folder, name))
-    .map((path) => ({ path, lastUsed: statSync(path, { throwIfNoEntry: false })?.mtime ?? new Date(0) }))
+    .map(named)
     .sort((a, b) => b.lastUsed.getTime() - a.lastUsed.getTime());
+
+/** What cannot even be looked at, such as a loop of links, counts as used last of all. */
+function named(path: string): Named {
+  try {
+    const found = statSync(path);
+    return { path, lastUsed: found.mtime, mayNotEnd: !found.isFile() && !found.isDirectory() };
+  } catch (error) {
+    errorCode(error);
+    return { path, lastUsed: new Date(0), mayNotEnd: false };
+  }
+}
 
 function namesIn(folder: string): readonly string[] {
   try {
@@ -68,7 +95,7 @@ export const slugOf = (name: string): string =>
 
 /** A free name for the log of a new bag: `dice-bag-2031-03-04.jsonl`. */
 export function newLogPath(folder: string, name: string, day: Date): string {
-  const stem = join(folder, `${slugOf(name)}-${day.toISOString().slice(0, 10)}`);
+  const stem = join(folder, `${slugOf(name)}-${instantOf(day.getTime()).slice(0, 10)}`);
   let path = `${stem}.jsonl`;
   for (let number = 2; existsSync(path); number++) path = `${stem}-${number}.jsonl`;
   return path;

@@ -4,6 +4,7 @@ import type { FileFault } from '../journal/file-fault.ts';
 import { beginLog } from '../journal/fold.ts';
 import { readLog } from '../journal/read-log.ts';
 import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Clock, systemClock } from './clock.ts';
 import { type Disk, systemDisk, writeNumbered } from './disk.ts';
@@ -46,7 +47,7 @@ export function startSessionLog({
   disk = systemDisk,
   clock = systemClock,
 }: NewLog): Result<SessionLog, BriefFault | PlanFault | FileFault> {
-  const begun = beginLog({ brief, program, startedAt: clock.now().toISOString() });
+  const begun = beginLog({ brief, program, startedAt: instantOf(clock.now().getTime()) });
   if (!begun.ok) return begun;
   const there = readBytes(path, mostLogBytes);
   if (there.ok ? there.value.length > 0 : there.fault.code === 'files/too-large') {

@@ -5,6 +5,7 @@ import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
 import { type LogState, recordEvent } from '../journal/fold.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';
+import { instantOf } from '../shared/instant.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import type { Clock } from './clock.ts';
 import { JournalFile } from './journal-file.ts';
@@ -79,7 +80,7 @@ export class SessionLog {
 
   /** Begins a new sitting. */
   resume(): void {
-    this.#record({ do: 'resume', at: this.#clock.now().toISOString() });
+    this.#record({ do: 'resume', at: instantOf(this.#clock.now().getTime()) });
     this.#markFinished();
   }
 

@@ -348,13 +348,6 @@ export const german: Language = {
     measure: 'messen',
     'draw off': 'durchziehen',
     tie: 'Schleife',
-    'rip back': 'auftrennen',
-    mend: 'ausbessern',
-    done: 'fertig',
-    row: 'Reihe',
-    stripe: 'Streifen',
-    moves: 'Form',
-    step: 'Schritt',
     'Back, {0} of {1}: {2}': 'Zurück, {0} von {1}: {2}',
     'Mend, {0} of {1}: {2}': 'Ausbessern, {0} von {1}: {2}',
     now: 'jetzt',
@@ -1213,22 +1206,10 @@ export const german: Language = {
 
     // Chat and settings
     // biome-ignore lint/suspicious/noThenProperty: an English word, and nothing to wait for
-    then: 'dann',
-    shape: 'Form',
-    count: 'Stand',
     bed: 'Bett',
-    'no more moves': 'keine Formschritte mehr',
-    '{0} {1} of {2}': '{0} {1} von {2}',
     feeder: 'Fadenführer',
     empty: 'leer',
-    'parked {0}:': (end) => `abgelegt ${sideWord(end)}:`,
     'carriage {0}': (side) => `Schlitten ${sideWord(side)}`,
-    'no loops': 'keine Maschen',
-    'row {0}': 'Reihe {0}',
-    'The bag is finished: type quit to leave': 'Der Beutel ist fertig: quit beendet',
-    'Enter confirms; help shows more': 'Enter bestätigt; help zeigt mehr',
-    'Enter confirms, Left takes back; or type a command, such as help':
-      'Enter bestätigt, Pfeil links nimmt zurück; Befehle zeigt help',
     'confirms the step': 'bestätigt den Schritt',
     'takes the last step back': 'nimmt den letzten Schritt zurück',
     'says the instruction again': 'sagt die Anweisung noch einmal',
@@ -2434,7 +2415,7 @@ export const german: Language = {
       'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden; bei mehreren auch ihr Garn zusammen',
     'with {0} %': 'mit {0} %',
     'The {0} % is a reserve (rule of thumb); nobody asked what waste yarn weighs.':
-      'Die {0} % sind eine Reserve (Faustregel); was Hilfsgarn wiegt, hat niemand gefragt.',
+      '{0} % sind Reserve (Faustregel); was Hilfsgarn wiegt, ist nicht gefragt.',
     'with reserve': 'mit Reserve',
     'YARN FOR ALL {0} BAGS': 'GARN FÜR ALLE {0} BEUTEL',
     'Slantwise has made a mistake of its own ({0}). What you confirmed is kept in {1}: start it again to go on, and report this sentence with the log to whoever gave you the program.':

@@ -1,3 +1,5 @@
+import { harmless } from './plain-text.ts';
+
 /**
  * What the maker reads, in the language that was chosen. A sentence is written in English where it is said, as a
  * template with the tag `say`; a language gives the same template in its own words. Templates are looked up by their
@@ -30,7 +32,7 @@ export const languageCode = (): string => language?.code ?? 'en';
 /** The template in the chosen language. A number is shown with that language's decimal mark. */
 export function say(parts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
   const sentence = language?.sentences[templateOf(parts)];
-  if (sentence === undefined) return String.raw({ raw: parts }, ...values);
+  if (sentence === undefined) return String.raw({ raw: parts }, ...values.map(show));
   if (typeof sentence === 'function') return sentence(...values.map(show));
   return sentence.replace(/\{(\d)\}/g, (_, number) => show(values[number] ?? ''));
 }
@@ -62,8 +64,9 @@ function joinWith(last: string, items: readonly string[]): string {
   return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
 
+/** Values may come from outside: names, notes, paths. */
 const show = (value: string | number): string =>
-  typeof value === 'number' ? formatDecimal(String(value)) : value;
+  typeof value === 'number' ? formatDecimal(String(value)) : harmless(value);
 
 /** A decimal number as it is written: `19.2`, or `19,2`. */
 export const formatDecimal = (digits: string): string => digits.replace('.', language?.decimalMark ?? '.');

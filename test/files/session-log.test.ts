@@ -35,7 +35,7 @@ describe('a session log', () => {
     press(log, 3);
     calls.length = 0;
     press(log);
-    expect(calls).toEqual(['isThere', 'write', 'flush']);
+    expect(calls).toEqual(['stateOf', 'write', 'flush', 'stateOf']);
   });
 
   it('records intervals in whole milliseconds without drift, and wall-clock times of sittings', () => {
@@ -57,7 +57,7 @@ describe('a session log', () => {
   it('marks a finished bag, and once more when its end was taken back', () => {
     const path = inScratch();
     const log = start(path);
-    log.append({ do: 'confirm', count: 225 });
+    log.append({ do: 'confirm', count: log.session.job.stepCount });
     expect(readingOf(path).state?.finished).toBe(true);
     log.append({ do: 'take-back' });
     expect(readingOf(path).state?.finished).toBe(false);

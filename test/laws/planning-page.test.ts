@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { reasons } from '../../source/chat/reasons.ts';
-import { labelled } from '../../source/chat/wording/page.ts';
+import { labelled, wrap } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
 import { german } from '../../source/languages/german.ts';
@@ -247,4 +247,8 @@ describe('the plan as JSON', () => {
     ]);
     expect(json.stripes).toHaveLength(plan.stripes.length);
   });
+});
+
+it('a column with no room for text ends all the same', () => {
+  for (const width of [1, 0, -3]) expect(wrap('a bag', width)).toEqual(['a', 'b', 'a', 'g']);
 });

@@ -1,5 +1,6 @@
 import type { DiskTrouble, FileFault, SaveStatus } from '../../journal/file-fault.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
+import { forShell } from '../../shared/for-shell.ts';
 import { say } from '../../shared/say.ts';
 
 const troubles: Readonly<Record<DiskTrouble, () => string>> = {
@@ -72,7 +73,7 @@ function sayMissing(status: SaveStatus): string | null {
 
 /** The log was written to another file. */
 export const saySavedElsewhere = (path: string): string =>
-  say`The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${path}`;
+  say`The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${forShell(path)}`;
 
 /** To be said once. */
 export const formatSlowFlush = (ms: number): string =>

@@ -7,8 +7,9 @@ const labelWidth = 10;
 /** Spaces at which a line may break: not the one between a number and its unit. */
 const breaks = / (?!(?:cm|mm|in|g|m|oz|yd|%)(?![\p{L}\p{N}]))/u;
 
-/** `text` in lines of at most `width` columns, broken at spaces. */
-export function wrap(text: string, width: number): readonly string[] {
+/** `text` in lines of at most `columns` columns, and of one where there is room for none; broken at spaces. */
+export function wrap(text: string, columns: number): readonly string[] {
+  const width = Math.max(1, columns);
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(breaks).flatMap((one) => cutWord(one, width))) {

@@ -1,7 +1,10 @@
 /** The record of a bag: the time it took, what it was made of, and what another one needs. */
+
 import { type Reckoning, typicalRowMinutes } from '../../journal/reckoning.ts';
 import type { Recording } from '../../journal/recording.ts';
 import type { Session } from '../../session/session.ts';
+import { forShell } from '../../shared/for-shell.ts';
+import { instantOf } from '../../shared/instant.ts';
 import { count, say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
 import { formatDuration } from './logs.ts';
@@ -21,7 +24,7 @@ export function lastInstant({ header, moments }: Recording): string {
   for (const { entry } of moments) {
     ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
   }
-  return new Date(ms).toISOString();
+  return instantOf(ms);
 }
 
 /** At most `pageWidth` columns wide. */
@@ -99,4 +102,4 @@ const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
 
 /** What another one needs besides yarn and bed. */
 export const sayAnother = (path: string): string =>
-  say`To make another, with this brief, its changes and these notes: slantwise work --like ${path}`;
+  say`To make another, with this brief, its changes and these notes: slantwise work --like ${forShell(path)}`;

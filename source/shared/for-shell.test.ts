@@ -1,0 +1,24 @@
+import { execFileSync } from 'node:child_process';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { forShell } from './for-shell.ts';
+
+it('leaves plain paths as they are', () => {
+  expect(forShell('/home/käthe/bags/dice-bag-2031-03-04.jsonl')).toBe(
+    '/home/käthe/bags/dice-bag-2031-03-04.jsonl',
+  );
+});
+
+it('quotes what a shell would read otherwise', () => {
+  expect(forShell('a b/bag.jsonl')).toBe("'a b/bag.jsonl'");
+  expect(forShell("it's;touch X")).toBe("'it'\\''s;touch X'");
+});
+
+it('comes out of a real shell as it went in', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'grapheme-ascii', minLength: 1, maxLength: 30 }), (path) => {
+      expect(execFileSync('/bin/sh', ['-c', `printf %s ${forShell(path)}`], { encoding: 'utf8' })).toBe(path);
+    }),
+    { numRuns: 30 },
+  );
+});
