@@ -1205,7 +1205,6 @@ export const german: Language = {
     'back ': 'zurück ',
 
     // Chat and settings
-    // biome-ignore lint/suspicious/noThenProperty: an English word, and nothing to wait for
     bed: 'Bett',
     feeder: 'Fadenführer',
     empty: 'leer',
