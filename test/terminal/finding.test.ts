@@ -26,7 +26,7 @@ describe('never lost', () => {
     const slip = 'The decrease of move 12, after row 24, is not on the bed';
     const screen = await say(terminal, 'find R16 R62 46 stitches carriage right', slip);
     expect(screen).toContain('or go step 78');
-    await say(terminal, 'take 2', 'now    Mend, 1 of 1: With the tool, lift the loops of R62 and R61');
+    await say(terminal, 'take 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R62 and R61');
     terminal.send(' ');
     const after = await terminal.waitFor(/Set right: step 79[\s\S]*now {4}Park mint/);
     expect(after).toContain('Edges R16 and R61');
@@ -54,13 +54,13 @@ describe('never lost', () => {
   it('rips back two rows, a step at a time', async () => {
     const terminal = await atStep(82);
     await say(terminal, 'rip row 25', '3 steps back, to 24 rows on the counter');
-    await say(terminal, 'take', 'now    Back, 1 of 3: Pull out the row of plum');
-    await say(terminal, 'next', 'now    Back, 2 of 3:');
-    await say(terminal, 'next', 'now    Back, 3 of 3: Take plum out of the feeder');
+    await say(terminal, 'take', '\n  Back, 1 of 3: Pull out the row of plum');
+    await say(terminal, 'next', '\n  Back, 2 of 3:');
+    await say(terminal, 'next', '\n  Back, 3 of 3: Take plum out of the feeder');
     terminal.send(' ');
     const screen = await terminal.waitFor(/Ripped back: step 79[\s\S]*now {4}Park mint/);
     expect(screen).toMatch(/row 24 of 63/);
-    expect(screen).not.toContain('now    Back');
+    expect(screen).not.toContain('\n  Back');
   });
 
   it('keeps a plan that was changed, and begins another bag like it', async () => {

@@ -69,7 +69,7 @@ describe('a stranger', () => {
         const step = stepOn(screen);
         screen = await type(terminal, 'next', (text: string) => stepOn(text) > step);
       }
-      expect(screen).toContain('[stripes]');
+      expect(screen).toContain('STRIPES');
       const briefs = join(terminal.home, 'data/slantwise/briefs');
       expect(readdirSync(briefs)).toEqual(['marble-bag.json']);
       expect(JSON.parse(readFileSync(join(briefs, 'marble-bag.json'), 'utf8'))).toMatchObject({
@@ -109,7 +109,7 @@ describe('the questions', () => {
   it('begin the practice bag at a word, which tells of new, and new leaves it saved', async () => {
     const terminal = bench();
     await terminal.waitFor('question 1 of 7');
-    const practice = await type(terminal, 'practice', '[cast-on]');
+    const practice = await type(terminal, 'practice', 'CAST-ON');
     expect(practice).toContain('This is the practice bag; the word new plans a bag of your own.');
     await type(terminal, 'next 3', 'step 4 of 550');
     expect(await type(terminal, 'new', 'question 1 of 7')).toContain('Dice bag is saved, and waits in');
@@ -127,7 +127,7 @@ describe('the questions', () => {
     await type(again, 'begin', /My pouch +\[cast-on\]/);
     again.send('quit\r');
     expect((await again.exited).code).toBe(0);
-    expect(await bench().waitFor('[cast-on]')).toContain('My pouch');
+    expect(await bench().waitFor('CAST-ON')).toContain('My pouch');
   });
 
   it('take one answer for an Enter that is held', async () => {
@@ -151,7 +151,7 @@ describe('the questions', () => {
     const taken = join(terminal.home, 'taken.json');
     writeFileSync(taken, 'mine');
     await type(terminal, `save ${taken}`, /exists already[\s\S]*Is this the bag/);
-    await type(terminal, `save ${join(terminal.home, 'pouch.json')}`, '[cast-on]');
+    await type(terminal, `save ${join(terminal.home, 'pouch.json')}`, 'CAST-ON');
     expect(readFileSync(taken, 'utf8')).toBe('mine');
     expect(JSON.parse(readFileSync(join(terminal.home, 'pouch.json'), 'utf8'))).toMatchObject({
       name: 'Pouch',

@@ -15,7 +15,7 @@ const leastTitle = 6;
  */
 export function phaseRow(view: BenchView, width: number, brush: Brush, { bench: say }: Words): Line {
   const { plan, phase, finished, steps } = view;
-  const dot = brush.ascii ? ' - ' : ' · ';
+  const dot = '  ';
   const names = phases.flatMap((one, i): Line => {
     const isNow = one === phase && !finished;
     const text = isNow ? sayPhase(one).toUpperCase() : sayPhase(one);

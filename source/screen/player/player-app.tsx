@@ -27,6 +27,10 @@ interface Props {
 /** A higher window shows no more: what is drawn once need not be drawn again when the window is made lower. */
 const highest = 26;
 
+/** Rows of what was said; a remark stands in their place, so that the bench keeps its own. */
+const lineRows = 3;
+const lowWindow = 20;
+
 /** Rows of the player's own: a blank one, the progress, the prompt. */
 const ownRows = 3;
 
@@ -69,7 +73,7 @@ export function PlayerApp({ store, keys, field, units }: Props) {
         <Bench
           view={bench}
           columns={columns}
-          room={height - ownRows - remarkRows}
+          room={height - ownRows - Math.max(height < lowWindow ? 0 : lineRows, remarkRows)}
           words={currentWords(units)}
         />
         {note === null ? null : <Remark label={say`note`} text={note} width={width} />}
