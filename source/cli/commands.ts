@@ -1,173 +1,157 @@
-import { wrap } from '../chat/wording/page.ts';
-import { say } from '../shared/say.ts';
+/** What can be typed after `slantwise`. Each row runs; what it runs is loaded only when it is asked for. */
+import type { Asked, CliCommand, CliOption } from './command.ts';
+import { isTerminal } from './outcome.ts';
+import { type Shell, shells } from './shell-completion.ts';
 
-/** What can be typed after `slantwise`, as a table: reading the arguments and printing the usage both come out of it. */
-export interface CliOption {
-  readonly name: string;
-  /** What it takes; null for a plain switch. */
-  readonly takes: string | null;
-  readonly summary: () => string;
-  /** The command cannot do without it. */
-  readonly required?: true;
-}
+const json: CliOption = { name: 'json', takes: null, summary: ({ cli }) => cli.does.json };
+const plain: CliOption = { name: 'plain', takes: null, summary: ({ cli }) => cli.does.plain };
 
-export interface CliCommand {
-  readonly name: CliName;
-  /** Arguments in order; one in brackets may be left out, and a last one with dots be there more than once. */
-  readonly takes: readonly string[];
-  /** What the argument may be, where that is a fixed choice. */
-  readonly choices?: readonly string[];
-  readonly summary: () => string;
-  readonly options: readonly CliOption[];
-}
+const first = ({ operands: [operand = ''] }: Asked): string => operand;
+const documents = () => import('./documents.ts');
+const sitting = async () => (await import('./sit-down.ts')).sitDown;
+const plans = () => import('./plan.ts');
+const logs = () => import('./logs.ts');
 
-export const shells = ['bash', 'zsh', 'fish'] as const;
-
-export type CliName =
-  | 'work'
-  | 'new'
-  | 'plan'
-  | 'steps'
-  | 'schema'
-  | 'sheet'
-  | 'replay'
-  | 'lesson'
-  | 'reckon'
-  | 'check'
-  | 'bags'
-  | 'completion'
-  | 'manual';
-
-const json: CliOption = { name: 'json', takes: null, summary: () => say`print JSON and nothing else` };
-
-const plain: CliOption = {
-  name: 'plain',
-  takes: null,
-  summary: () => say`no screen: read lines, print lines`,
-};
-
-export const cliCommands: readonly CliCommand[] = [
+/** The first is meant where none is named. */
+export const commands: readonly [CliCommand, ...CliCommand[]] = [
   {
     name: 'work',
     takes: ['[BRIEF]'],
-    summary: () => say`knit a bag step by step; go on where you left off (also without the word work)`,
+    summary: ({ cli }) => cli.does.work,
     options: [
-      { name: 'log', takes: 'FILE', summary: () => say`keep the log in this file` },
-      {
-        name: 'like',
-        takes: 'LOG',
-        summary: () => say`begin another bag like the one in this log, its changes and notes too`,
-      },
-      { name: 'new', takes: null, summary: () => say`start anew, even when this bag is on the go` },
-      {
-        name: 'practice',
-        takes: null,
-        summary: () => say`with nothing on the go begin the practice bag, and ask nothing`,
-      },
+      { name: 'log', takes: 'FILE', summary: ({ cli }) => cli.does.log },
+      { name: 'like', takes: 'LOG', summary: ({ cli }) => cli.does.like },
+      { name: 'new', takes: null, summary: ({ cli }) => cli.does.fresh },
+      { name: 'practice', takes: null, summary: ({ cli }) => cli.does.practice },
       plain,
     ],
+    saysSettings: true,
+    run: async (asked) =>
+      (await sitting())({
+        ...asked,
+        brief: asked.operands[0] ?? null,
+        log: asked.given.get('log'),
+        like: asked.given.get('like'),
+        fresh: asked.given.has('new'),
+        mayAsk: !asked.given.has('practice') && isTerminal(),
+        asksFirst: false,
+        plain: asked.given.has('plain'),
+      }),
   },
   {
     name: 'new',
     takes: [],
-    summary: () => say`answer a few questions, see the plan, and begin the bag`,
+    summary: ({ cli }) => cli.does.new,
     options: [plain],
+    saysSettings: true,
+    run: async (asked) =>
+      (await sitting())({
+        ...asked,
+        brief: null,
+        log: undefined,
+        like: undefined,
+        fresh: true,
+        mayAsk: true,
+        asksFirst: true,
+        plain: asked.given.has('plain'),
+      }),
   },
   {
     name: 'plan',
     takes: ['BRIEF', '[BRIEF...]'],
-    summary: () =>
-      say`print the plan of a brief: size, yarn, needles, tails; of several, their yarn together too`,
-    options: [
-      json,
-      {
-        name: 'from-yarn',
-        takes: null,
-        summary: () => say`the largest bag of this shape that the weighed yarns allow`,
-      },
-    ],
+    summary: ({ cli }) => cli.does.plan,
+    options: [json, { name: 'from-yarn', takes: null, summary: ({ cli }) => cli.does.fromYarn }],
+    run: async ({ operands, given, words }) =>
+      (await plans()).printPlan(operands, {
+        json: given.has('json'),
+        fromYarn: given.has('from-yarn'),
+        words,
+      }),
   },
-  { name: 'steps', takes: ['BRIEF'], summary: () => say`print every step of the job`, options: [json] },
+  {
+    name: 'steps',
+    takes: ['BRIEF'],
+    summary: ({ cli }) => cli.does.steps,
+    options: [json],
+    run: async (asked) => (await plans()).printSteps(first(asked), asked.given.has('json'), asked.words),
+  },
   {
     name: 'sheet',
     takes: ['BRIEF'],
-    summary: () => say`write a sheet to print: plan, drawings, a box to tick for each stripe`,
+    summary: ({ cli }) => cli.does.sheet,
     options: [
-      {
-        name: 'out',
-        takes: 'FILE',
-        summary: () => say`a new file that ends in .html, .svg or .md`,
-        required: true,
-      },
-      { name: 'class', takes: null, summary: () => say`with blanks for each pupil's own swatch` },
+      { name: 'out', takes: 'FILE', summary: ({ cli }) => cli.does.out, required: true },
+      { name: 'class', takes: null, summary: ({ cli }) => cli.does.class },
     ],
+    run: async (asked) =>
+      (await import('./sheet.ts')).writeSheet(first(asked), {
+        out: asked.given.get('out') ?? '',
+        forClass: asked.given.has('class'),
+        words: asked.words,
+      }),
   },
-  { name: 'schema', takes: [], summary: () => say`print the JSON Schema of a brief`, options: [] },
+  {
+    name: 'schema',
+    takes: [],
+    summary: ({ cli }) => cli.does.schema,
+    options: [],
+    run: async () => (await documents()).printSchema(),
+  },
   {
     name: 'replay',
     takes: ['LOG'],
-    summary: () => say`play a log again, at the pace at which it was worked; outside a terminal print it`,
-    options: [{ name: 'speed', takes: 'TIMES', summary: () => say`times that pace, such as 4 or 0.5` }, json],
+    summary: ({ cli }) => cli.does.replay,
+    options: [{ name: 'speed', takes: 'TIMES', summary: ({ cli }) => cli.does.speed }, json],
+    run: async (asked) =>
+      (await import('./replay.ts')).replay(first(asked), {
+        json: asked.given.has('json'),
+        speed: asked.given.get('speed'),
+        words: asked.words,
+      }),
   },
   {
     name: 'lesson',
     takes: ['LOG', 'LINES'],
-    summary: () => say`copy a log with a teacher's lines in it, such as: 33 say Watch the left edge`,
-    options: [{ name: 'out', takes: 'COPY', summary: () => say`a new file for the copy`, required: true }],
+    summary: ({ cli }) => cli.does.lesson,
+    options: [{ name: 'out', takes: 'COPY', summary: ({ cli }) => cli.does.copy, required: true }],
+    run: async ({ operands: [log = '', lines = ''], given, words }) =>
+      (await import('./lesson.ts')).writeLesson(log, lines, given.get('out') ?? '', words),
   },
   {
     name: 'reckon',
     takes: ['LOG'],
-    summary: () => say`the record of a bag: time, size, yarn, needles, dates, notes`,
+    summary: ({ cli }) => cli.does.reckon,
     options: [json],
+    run: async (asked) =>
+      (await import('./reckon.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'check',
     takes: ['LOG'],
-    summary: () => say`check that a log is sound, and count what is in it`,
+    summary: ({ cli }) => cli.does.check,
     options: [json],
+    run: async (asked) => (await logs()).check(first(asked), asked.given.has('json'), asked.words),
   },
-  { name: 'bags', takes: [], summary: () => say`list the bags on the go and finished`, options: [json] },
+  {
+    name: 'bags',
+    takes: [],
+    summary: ({ cli }) => cli.does.bags,
+    options: [json],
+    run: async ({ given, words }) => (await logs()).listBags(given.has('json'), words),
+  },
   {
     name: 'completion',
     takes: ['SHELL'],
     choices: shells,
-    summary: () => say`print what lets the Tab key of bash, zsh or fish complete these words`,
+    summary: ({ cli }) => cli.does.completion,
     options: [],
+    run: async (asked) => (await documents()).printCompletion(asked, first(asked) as Shell),
   },
-  { name: 'manual', takes: [], summary: () => say`print the manual page, for man -l -`, options: [] },
+  {
+    name: 'manual',
+    takes: [],
+    summary: ({ cli }) => cli.does.manual,
+    options: [],
+    run: async (asked) => (await documents()).printManual(asked),
+  },
 ];
-
-export const usageOf = (command: CliCommand): string =>
-  ['slantwise', command.name, ...command.takes, ...command.options.map(optionUsage)].join(' ');
-
-/** `--out FILE`. */
-export const flagOf = ({ name, takes }: CliOption): string => `--${name}${takes === null ? '' : ` ${takes}`}`;
-
-/** The flag, in brackets where it may be left out. */
-export const optionUsage = (option: CliOption): string =>
-  option.required ? flagOf(option) : `[${flagOf(option)}]`;
-
-const usageWidth = 84;
-
-/** The whole usage, as printed by `slantwise --help`. */
-export function formatUsage(): string {
-  const lines = cliCommands.flatMap((command) => [
-    `  ${usageOf(command)}`,
-    `      ${command.summary()}`,
-    ...command.options.map((option) => `      ${flagOf(option).padEnd(16)}${option.summary()}`),
-  ]);
-  return [
-    ...wrap(
-      say`Slantwise plans a bias-striped drawstring bag for a hand-operated flat-bed knitting machine, guides you one step at a time, and keeps the count.`,
-      usageWidth,
-    ),
-    '',
-    ...lines,
-    '',
-    ['  slantwise --help', 'slantwise --version'].join(', '),
-    '',
-    say`Without BRIEF it goes on with the bag in hand. Where there is none it asks for one.`,
-    say`Exit status: 0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.`,
-  ].join('\n');
-}

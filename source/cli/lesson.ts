@@ -2,12 +2,13 @@ import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { readBriefFile } from '../files/brief-file.ts';
 import { writeText } from '../files/text-file.ts';
 import { addToCopy } from '../journal/lesson.ts';
+import type { Words } from '../wording/words.ts';
 import { formatCopyFault, formatLessonLineFault, readLessonLines, sayLessonWritten } from './lesson-lines.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
-export function writeLesson(path: string, linesPath: string, out: string): number {
+export function writeLesson(path: string, linesPath: string, out: string, _words: Words): number {
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
   const text = readBriefFile(linesPath);

@@ -6,11 +6,11 @@ import { listLogs } from '../files/log-list.ts';
 import { saveSoundPart } from '../files/open-log.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { readLog, tallyLog } from '../journal/read-log.ts';
-import { say } from '../shared/say.ts';
+import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
-export function check(path: string, json: boolean): number {
+export function check(path: string, json: boolean, words: Words): number {
   const bytes = readBytes(path, mostLogBytes);
   if (!bytes.ok) return complain(formatFileFault(bytes.fault));
   const reading = readLog(bytes.value);
@@ -19,7 +19,7 @@ export function check(path: string, json: boolean): number {
     const saved = saveSoundPart(path);
     const sentence = `${path}: ${formatJournalFault(tally.fault)}`;
     if (!saved.ok || !saved.value) return complain(sentence);
-    return complain(`${sentence} ${say`The sound part is saved as ${saved.value.path}.`}`);
+    return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);
   }
   process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
   const { tornBytes, events } = tally.value;
@@ -27,7 +27,7 @@ export function check(path: string, json: boolean): number {
   return tornBytes === 0 ? exitCodes.done : complain(`${path}: ${formatCutOff(events + 2)}`);
 }
 
-export function listBags(json: boolean): number {
+export function listBags(json: boolean, _words: Words): number {
   const logs = listLogs(logFolder());
   if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs).join(' ')}\n`);
   for (const { path, lastUsed, tally } of logs) {

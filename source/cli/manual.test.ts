@@ -1,14 +1,15 @@
 /** The manual page is read by the system's own formatter, which warns of macros that are wrong. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from './commands.ts';
+import { englishWords } from '../wording/words.ts';
+import { commands } from './commands.ts';
 import { formatManual } from './manual.ts';
 
-const manual = formatManual({ version: '1.2.3', date: '2026-11-25' });
+const manual = formatManual(commands, englishWords, { version: '1.2.3', date: '2026-11-25' });
 
 describe('the manual page', () => {
   it('has each command and each of its options', () => {
-    for (const { name, options } of cliCommands) {
+    for (const { name, options } of commands) {
       expect(manual).toContain(`.B ${name}\n`);
       for (const option of options) expect(manual).toContain(`\\-\\-${option.name.replaceAll('-', '\\-')}`);
     }

@@ -1,6 +1,6 @@
-/** The manual page, in the macros of man(7): commands come out of their table, the rest is said here. */
-import { say } from '../shared/say.ts';
-import { type CliCommand, type CliOption, cliCommands, flagOf, optionUsage } from './commands.ts';
+/** The manual page, in the macros of man(7): commands come out of their table, the rest is said by `wording/`. */
+import type { Words } from '../wording/words.ts';
+import { type CliCommand, type CliOption, flagOf, optionUsage } from './command.ts';
 
 interface ManualFacts {
   readonly version: string;
@@ -8,64 +8,51 @@ interface ManualFacts {
   readonly date: string;
 }
 
-export function formatManual({ version, date }: ManualFacts): string {
+export function formatManual(
+  commands: readonly CliCommand[],
+  words: Words,
+  { version, date }: ManualFacts,
+): string {
+  const { manual } = words.cli;
+  const list = (rows: readonly (readonly [string, string])[]): readonly string[] =>
+    rows.flatMap(([name, meaning]) => tagged(name, meaning));
   return [
     `.TH SLANTWISE 1 ${date} ${quoted(`Slantwise ${version}`)}`,
-    ...section(say`Name`, [
-      `slantwise \\- ${escaped(say`plans and guides the knitting of a bias-striped drawstring bag`)}`,
-    ]),
-    ...section(say`Synopsis`, cliCommands.flatMap(synopsis)),
-    ...section(say`Description`, paragraphs(description())),
-    ...section(say`Commands`, cliCommands.flatMap(commandLines)),
+    ...section(manual.name, [`slantwise \\- ${escaped(manual.whatItIs)}`]),
+    ...section(manual.synopsis, commands.flatMap(synopsis)),
+    ...section(manual.description, paragraphs(manual.descriptions)),
     ...section(
-      say`Keys`,
-      keys().flatMap(([key, meaning]) => tagged(key, meaning)),
+      manual.commands,
+      commands.flatMap((command) => commandLines(command, words)),
     ),
-    ...section(
-      say`Environment`,
-      environment().flatMap(([name, meaning]) => tagged(name, meaning)),
-    ),
-    ...section(say`Files`, paragraphs(files())),
-    ...section(
-      say`Exit status`,
-      paragraphs([say`0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.`]),
-    ),
-    ...section(
-      say`Examples`,
-      examples().flatMap(([line, meaning]) => tagged(line, meaning)),
-    ),
+    ...section(manual.keys, list(keys(words))),
+    ...section(manual.environment, list(environment(words))),
+    ...section(manual.files, paragraphs([manual.filesKept])),
+    ...section(manual.exitStatus, paragraphs([manual.exitStatuses])),
+    ...section(manual.examples, list(examples(words))),
   ].join('\n');
 }
 
-const description = (): readonly string[] => [
-  say`Slantwise plans a drawstring bag of slanting stripes for a hand-operated flat-bed knitting machine, guides you one step at a time and keeps the count.`,
-  say`Without a brief it goes on with the bag in hand. Each confirmed step is on disk before it is shown.`,
+const keys = ({ cli: { manual } }: Words): readonly (readonly [string, string])[] => [
+  [manual.enterSpace, manual.confirms],
+  [manual.leftArrow, manual.takesBack],
+  [manual.upDownTab, manual.bringsBack],
+  ['F2', manual.largeLetters],
+  ['Ctrl-C', manual.leaves],
 ];
 
-const keys = (): readonly (readonly [string, string])[] => [
-  [say`Enter, Space`, say`confirm the step`],
-  [say`Left arrow`, say`take the last step back`],
-  [say`Up, Down, Tab`, say`bring back what was typed, complete a word`],
-  ['F2', say`show large letters`],
-  ['Ctrl-C', say`leave; everything is saved`],
+const environment = ({ cli: { manual } }: Words): readonly (readonly [string, string])[] => [
+  ['SLANTWISE_LOG', manual.logInstead],
+  ['LC_ALL, LC_MESSAGES, LANG', manual.languageOfSystem],
+  ['NO_COLOR', manual.noColour],
+  ['XDG_DATA_HOME, XDG_CONFIG_HOME', manual.whereKept],
 ];
 
-const environment = (): readonly (readonly [string, string])[] => [
-  ['SLANTWISE_LOG', say`the log to work in, as with --log`],
-  ['LC_ALL, LC_MESSAGES, LANG', say`the language, where the setting is auto: en or de`],
-  ['NO_COLOR', say`draw without colour`],
-  ['XDG_DATA_HOME, XDG_CONFIG_HOME', say`where logs and settings are kept on Linux`],
-];
-
-const files = (): readonly string[] => [
-  say`Logs, one to a bag, are JSON Lines in the folder bags of the data folder that the system gives to programs; settings.json is in its folder for settings.`,
-];
-
-const examples = (): readonly (readonly [string, string])[] => [
-  ['slantwise new', say`answer a few questions and begin`],
-  ['slantwise plan bag.json', say`print the plan of a brief`],
-  ['slantwise sheet bag.json --out bag.html', say`write a sheet to print`],
-  ['slantwise replay bag.jsonl --speed 8', say`play a log again, eight times as fast`],
+const examples = ({ cli: { manual } }: Words): readonly (readonly [string, string])[] => [
+  ['slantwise new', manual.exampleNew],
+  ['slantwise plan bag.json', manual.examplePlan],
+  ['slantwise sheet bag.json --out bag.html', manual.exampleSheet],
+  ['slantwise replay bag.jsonl --speed 8', manual.exampleReplay],
 ];
 
 const section = (title: string, lines: readonly string[]): readonly string[] => [
@@ -83,14 +70,17 @@ function synopsis({ name, takes, options }: CliCommand): readonly string[] {
   return [`.B slantwise ${name}`, line(given.join(' ')), '.br'].filter((text) => text !== '');
 }
 
-const commandLines = (command: CliCommand): readonly string[] => [
+const commandLines = (command: CliCommand, words: Words): readonly string[] => [
   '.TP',
   `.B ${command.name}`,
-  line(command.summary()),
-  ...(command.options.length === 0 ? [] : ['.RS', ...command.options.flatMap(optionLines), '.RE']),
+  line(command.summary(words)),
+  ...(command.options.length === 0
+    ? []
+    : ['.RS', ...command.options.flatMap((option) => optionLines(option, words)), '.RE']),
 ];
 
-const optionLines = (option: CliOption): readonly string[] => tagged(flagOf(option), option.summary());
+const optionLines = (option: CliOption, words: Words): readonly string[] =>
+  tagged(flagOf(option), option.summary(words));
 
 /** A backslash and a hyphen mean something to man(7), and so do a point or an apostrophe that begin a line. */
 const escaped = (text: string): string => text.replaceAll('\\', '\\e').replaceAll('-', '\\-');

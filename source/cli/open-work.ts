@@ -22,8 +22,8 @@ import { parseBrief } from '../planning/parse-brief.ts';
 import { forShell } from '../shared/for-shell.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { say } from '../shared/say.ts';
-import { cliCommands } from './commands.ts';
-import { sayNeitherFileNorCommand } from './usage-faults.ts';
+import type { Words } from '../wording/words.ts';
+import type { CliCommand } from './command.ts';
 
 export interface WorkOptions {
   /** Path of a brief, or one that is read already; null goes on with the bag in hand. */
@@ -31,11 +31,15 @@ export interface WorkOptions {
   readonly log: string | undefined;
   /** Log of a bag that another is to match. */
   readonly like: string | undefined;
-  readonly anew: boolean;
+  /** Begins another, even when this bag is on the go. */
+  readonly fresh: boolean;
   /** With nothing on the go no practice bag is begun: there is somebody to be asked. */
   readonly mayAsk: boolean;
   /** Version of this program. */
   readonly program: string;
+  readonly words: Words;
+  /** A first word may have been meant as one of them. */
+  readonly commands: readonly CliCommand[];
 }
 
 export interface BriefText {
@@ -46,7 +50,7 @@ export interface BriefText {
 /** An open log to work in, null where the maker is to be asked, or why there is none: a sentence, or who else works in it. */
 export function openWork(options: WorkOptions): Result<SessionLog | null, string | InUse> {
   if (options.like !== undefined) return beginLike(options, options.like);
-  const brief = typeof options.brief === 'string' ? readBrief(options.brief) : null;
+  const brief = typeof options.brief === 'string' ? readBrief(options.brief, options) : null;
   if (brief && !brief.ok) return brief;
   const ready = typeof options.brief === 'string' ? null : options.brief;
   const asked = brief?.value ?? ready;
@@ -54,7 +58,7 @@ export function openWork(options: WorkOptions): Result<SessionLog | null, string
   // A bag that was not thought of when the log was named goes into one of its own.
   const path = ready && named !== null && holdsLines(named) ? null : named;
   if (path !== null && holdsLines(path)) return goOn(path, asked, false);
-  const inHand = options.anew || path !== null ? null : bagInHand(asked);
+  const inHand = options.fresh || path !== null ? null : bagInHand(asked);
   if (inHand !== null) return goOn(inHand.path, asked, true, inHand);
   return asked === null && options.mayAsk ? succeed(null) : begin(options, asked, path, path === null);
 }
@@ -74,7 +78,7 @@ function begin(
   path: string | null,
   ownFolder: boolean,
 ): Result<SessionLog, string> {
-  const brief = asked ?? practiceBrief();
+  const brief = asked ?? practiceBrief(options);
   const where = path ?? newLogPath(logFolder(), brief.name, new Date());
   const begun = startSessionLog({ path: where, brief: brief.json, program: options.program, ownFolder });
   if (begun.ok) return begun;
@@ -124,28 +128,28 @@ function explain(path: string, fault: JournalFault | FileFault): string {
 
 const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');
 
-function readBrief(path: string): Result<BriefText, string> {
+function readBrief(path: string, options: WorkOptions): Result<BriefText, string> {
   const text = readBriefFile(path);
-  if (!text.ok) return fail(whyNotThere(path, text.fault));
+  if (!text.ok) return fail(whyNotThere(path, text.fault, options));
   const brief = parseBrief(text.value);
   if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
   return succeed({ json: JSON.parse(text.value), name: brief.value.name });
 }
 
 /** A word that is no file may have been meant as a command. */
-function whyNotThere(path: string, fault: FileFault): string {
+function whyNotThere(path: string, fault: FileFault, { commands, words }: WorkOptions): string {
   const near = nearest(
     path,
-    cliCommands.map(({ name }) => name),
+    commands.map(({ name }) => name),
   );
   return fault.code === 'files/missing' && near !== null
-    ? sayNeitherFileNorCommand(path, near)
+    ? words.cli.noFileBut(path, near)
     : formatFileFault(fault);
 }
 
 /** The bag to practise on, which comes with the program. */
-export function practiceBrief(): BriefText {
-  const read = readBrief(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)));
+export function practiceBrief(options: WorkOptions): BriefText {
+  const read = readBrief(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)), options);
   if (!read.ok) throw new Error(read.fault);
   return read.value;
 }

@@ -1,6 +1,8 @@
 /** How a run ends: the exit status, and the one line that says why. */
+
+import { logFolder } from '../files/data-folders.ts';
 import { harmless } from '../shared/plain-text.ts';
-import { say } from '../shared/say.ts';
+import { currentWords } from '../wording/current.ts';
 
 export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
 
@@ -14,17 +16,29 @@ export function complain(sentence: string, code: number = exitCodes.input): numb
 export function quietOnClosedPipe(): void {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     process.exit(
-      error.code === 'EPIPE' ? exitCodes.done : complain(sayUnwritten(error.code ?? error.message)),
+      error.code === 'EPIPE'
+        ? exitCodes.done
+        : complain(currentWords().cli.unwritten(error.code ?? error.message)),
     );
   });
 }
 
-/** A fault of the program: what to send to whoever made it, and that the work is kept. */
-export const sayOurFault = (error: unknown, folder: string): string =>
-  say`Slantwise has made a mistake of its own (${error instanceof Error ? error.message : String(error)}). What you confirmed is kept in ${folder}: start it again to go on, and report this sentence with the log to whoever gave you the program.`;
+let log: string | null = null;
 
-const sayUnwritten = (code: string): string =>
-  say`What was to be printed could not be written (${code}). Make room, or print elsewhere.`;
+/** Which log is to be named, should the program fail. */
+export function workIsKeptIn(path: string): void {
+  log = path;
+}
+
+/**
+ * Whatever is thrown is a fault of ours: one sentence, where the work is, and never the program's own text. It is said last
+ * of all, when the screen has given the terminal back.
+ */
+export function endByOurFault(error: unknown): never {
+  const what = error instanceof Error ? error.message : String(error);
+  process.once('exit', () => complain(currentWords().cli.ourFault(what, log ?? logFolder())));
+  process.exit(exitCodes.ourFault);
+}
 
 /** Whether somebody sits there who can be asked. */
 export const isTerminal = (): boolean => process.stdin.isTTY && process.stdout.isTTY;

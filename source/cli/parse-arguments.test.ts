@@ -1,12 +1,13 @@
 /** The arguments of the program against its table of commands, read into tokens by Node's own parser. */
 import { parseArgs } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from './commands.ts';
+import { englishWords } from '../wording/words.ts';
+import { commands } from './commands.ts';
 import { parseArguments } from './parse-arguments.ts';
-import { formatUsageFault } from './usage-faults.ts';
+import { formatUsageFault } from './usage.ts';
 
 const options = Object.fromEntries(
-  cliCommands
+  commands
     .flatMap((command) => command.options)
     .map(({ name, takes }) => [name, { type: takes === null ? ('boolean' as const) : ('string' as const) }]),
 );
@@ -20,6 +21,7 @@ const read = (line: string) =>
       allowPositionals: true,
       tokens: true,
     }).tokens,
+    commands,
   );
 
 describe('arguments', () => {
@@ -31,7 +33,7 @@ describe('arguments', () => {
     ['completion zsh', 'completion', ['zsh'], {}],
   ])('%s', (line, name, operands, given) => {
     const result = read(line);
-    expect(result).toMatchObject({ ok: true, value: { kind: 'run', name, operands } });
+    expect(result).toMatchObject({ ok: true, value: { kind: 'run', command: { name }, operands } });
     if (result.ok && result.value.kind === 'run')
       expect(Object.fromEntries(result.value.given)).toEqual(given);
   });
@@ -70,6 +72,6 @@ describe('arguments', () => {
   ])('%s is refused in one sentence', (line, code, sentence) => {
     const result = read(line);
     expect(result).toMatchObject({ ok: false, fault: { code } });
-    if (!result.ok) expect(formatUsageFault(result.fault)).toBe(sentence);
+    if (!result.ok) expect(formatUsageFault(result.fault, englishWords)).toBe(sentence);
   });
 });

@@ -1,12 +1,12 @@
 import { nearest } from '../chat/nearest.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type CliCommand, type CliName, type CliOption, cliCommands } from './commands.ts';
+import type { CliCommand, CliOption } from './command.ts';
 
 /** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
 export type Arguments =
   | {
       readonly kind: 'run';
-      readonly name: CliName;
+      readonly command: CliCommand;
       readonly operands: readonly string[];
       readonly given: ReadonlyMap<string, string>;
     }
@@ -38,17 +38,20 @@ export type ArgumentToken =
   | { readonly kind: 'positional'; readonly value: string }
   | { readonly kind: 'option-terminator' };
 
-/** Reads tokens against the table of commands. A first word that names no command is the brief to work from. */
-export function parseArguments(tokens: readonly ArgumentToken[]): Result<Arguments, UsageFault> {
+/** Reads tokens against the table of commands. A first word that names none is the brief for the first of them. */
+export function parseArguments(
+  tokens: readonly ArgumentToken[],
+  commands: readonly [CliCommand, ...CliCommand[]],
+): Result<Arguments, UsageFault> {
   const words = tokens.filter((token) => token.kind === 'positional').map((token) => token.value);
   const options = tokens.filter((token) => token.kind === 'option');
   if (options.some(({ rawName }) => rawName === '--help' || rawName === '-h'))
     return succeed({ kind: 'help' });
   if (options.some(({ rawName }) => rawName === '--version')) return succeed({ kind: 'version' });
-  const named = cliCommands.find((command) => command.name === words[0]);
-  const command = named ?? (cliCommands[0] as CliCommand);
+  const named = commands.find(({ name }) => name === words[0]);
+  const command = named ?? commands[0];
   const operands = named ? words.slice(1) : words;
-  const fault = (named ? null : checkWord(operands)) ?? checkOperands(command, operands);
+  const fault = (named ? null : checkWord(operands, commands)) ?? checkOperands(command, operands);
   if (fault) return fail(fault);
   const given = new Map<string, string>();
   for (const option of options) {
@@ -58,15 +61,15 @@ export function parseArguments(tokens: readonly ArgumentToken[]): Result<Argumen
   }
   const missing = command.options.find((option) => option.required && !given.has(option.name));
   if (missing) return fail({ code: 'usage/missing-option', command, option: missing });
-  return succeed({ kind: 'run', name: command.name, operands, given });
+  return succeed({ kind: 'run', command, operands, given });
 }
 
 /** A first word with more behind it was meant as a command. */
-function checkWord([word, ...more]: readonly string[]): UsageFault | null {
+function checkWord([word, ...more]: readonly string[], commands: readonly CliCommand[]): UsageFault | null {
   if (word === undefined || more.length === 0) return null;
   const near = nearest(
     word,
-    cliCommands.map((command) => command.name),
+    commands.map(({ name }) => name),
   );
   return { code: 'usage/unknown-command', word, nearest: near };
 }

@@ -4,8 +4,8 @@ import type { BagLimit } from '../planning/from-yarn.ts';
 import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Result, succeed } from '../shared/result.ts';
-import type { Units } from '../shared/units.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
+import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
 import { planJson } from './plan-json.ts';
@@ -15,21 +15,21 @@ import { stepJson } from './steps-json.ts';
 export interface PlanOptions {
   readonly json: boolean;
   readonly fromYarn: boolean;
-  readonly units: Units;
+  readonly words: Words;
 }
 
 /**
  * Prints the plan of a brief, or of several and their yarn together; `fromYarn` takes the size for a shape, and makes that
  * as large as the yarn allows.
  */
-export function printPlan(paths: readonly string[], { json, fromYarn, units }: PlanOptions): number {
+export function printPlan(paths: readonly string[], { json, fromYarn, words }: PlanOptions): number {
   const bags: Bag[] = [];
   for (const path of paths) {
     const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
     if (!bag.ok) return complain(bag.fault);
     bags.push(bag.value);
   }
-  process.stdout.write(`${json ? jsonText(bags) : pageText(bags, units)}\n`);
+  process.stdout.write(`${json ? jsonText(bags) : pageText(bags, words.units)}\n`);
   return exitCodes.done;
 }
 
@@ -48,17 +48,17 @@ function jsonText(bags: readonly Bag[]): string {
   return JSON.stringify(plans.length === 1 ? plans[0] : party, null, 2);
 }
 
-function pageText(bags: readonly Bag[], units: Units): string {
+function pageText(bags: readonly Bag[], units: Words['units']): string {
   const minutesPerRow = ownRowMinutes();
   const pages = bags.map(({ plan, limit }) => formatPlanPage(plan, { units, minutesPerRow, limit }));
   const plans = bags.map(({ plan }) => plan);
   return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, units)] : [])].join('\n\n\n');
 }
 
-export async function printSteps(path: string, json: boolean, units: Units): Promise<number> {
+export async function printSteps(path: string, json: boolean, words: Words): Promise<number> {
   const plan = readPlan(path);
   if (!plan.ok) return complain(plan.fault);
-  for (const line of json ? jsonLines(plan.value) : textLines(plan.value, units)) {
+  for (const line of json ? jsonLines(plan.value) : textLines(plan.value, words.units)) {
     if (!process.stdout.write(`${line}\n`))
       await new Promise((resolve) => process.stdout.once('drain', resolve));
   }
@@ -71,7 +71,7 @@ function* jsonLines(plan: Plan): Generator<string> {
 }
 
 /** The steps with a heading for each phase. */
-function* textLines(plan: Plan, units: Units): Generator<string> {
+function* textLines(plan: Plan, units: Words['units']): Generator<string> {
   const job = layOutJob(plan);
   const width = String(job.stepCount).length;
   let phase: string | null = null;

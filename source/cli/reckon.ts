@@ -1,18 +1,18 @@
 import { formatRecord, sayAnother } from '../chat/wording/reckoning.ts';
 import { reckon } from '../journal/reckoning.ts';
-import type { Units } from '../shared/units.ts';
+import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 import { recordJson } from './record-json.ts';
 
 /** Prints the record of a bag: time, size, yarn, needles, dates, notes. */
-export function printRecord(path: string, json: boolean, units: Units): number {
+export function printRecord(path: string, json: boolean, words: Words): number {
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
   const reckoning = reckon(recording.value);
   const text = json
     ? JSON.stringify(recordJson(recording.value, reckoning), null, 2)
-    : `${formatRecord(recording.value, reckoning, units)}\n\n${sayAnother(path)}`;
+    : `${formatRecord(recording.value, reckoning, words.units)}\n\n${sayAnother(path)}`;
   process.stdout.write(`${text}\n`);
   return exitCodes.done;
 }

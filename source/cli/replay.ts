@@ -4,8 +4,7 @@ import type { InUse } from '../journal/file-fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
-import { say } from '../shared/say.ts';
-import type { Units } from '../shared/units.ts';
+import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, hasScreen, prepareScreen } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
@@ -13,21 +12,18 @@ export interface ReplayOptions {
   readonly json: boolean;
   /** Times the recorded pace, as it was typed. */
   readonly speed: string | undefined;
-  readonly units: Units;
+  readonly words: Words;
 }
 
 /** Plays a log in the terminal; elsewhere prints it, each step with the time at which it was confirmed. */
-export async function replay(path: string, { json, speed: typed, units }: ReplayOptions): Promise<number> {
+export async function replay(path: string, { json, speed: typed, words }: ReplayOptions): Promise<number> {
   const speed = typed === undefined ? 1 : Number(typed.replace(',', '.'));
   const [slowest = 1, fastest = 1] = [speeds[0], speeds.at(-1)];
   if (!(speed >= slowest && speed <= fastest))
-    return complain(
-      say`--speed ${typed ?? ''} is not a number from ${slowest} to ${fastest}`,
-      exitCodes.usage,
-    );
+    return complain(words.cli.notASpeed(typed ?? '', slowest, fastest), exitCodes.usage);
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
-  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), units);
+  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words.units);
   const lines = json
     ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
     : replayLines(recording.value);
@@ -36,15 +32,15 @@ export async function replay(path: string, { json, speed: typed, units }: Replay
 }
 
 /** Shows a log that another process writes, as far as it has come. */
-export async function look(fault: InUse, units: Units): Promise<number> {
+export async function look(fault: InUse, words: Words): Promise<number> {
   const recording = openRecording(fault.path);
   if (!recording.ok) return complain(recording.fault);
   const player = startPlayer(recording.value);
   const { length } = recording.value.moments;
-  return play({ ...showFirst(player, length), playing: false }, units, sayOnlyLooking(fault));
+  return play({ ...showFirst(player, length), playing: false }, words.units, sayOnlyLooking(fault));
 }
 
-async function play(player: Player, units: Units, message?: string): Promise<number> {
+async function play(player: Player, units: Words['units'], message?: string): Promise<number> {
   prepareScreen();
   const { runPlayer } = await import('../screen/player/run-player.tsx');
   const end = await runPlayer(player, { units, ...(message === undefined ? {} : { message }) });

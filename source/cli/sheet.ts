@@ -5,11 +5,11 @@ import { formatWarning } from '../chat/wording/warnings.ts';
 import { writeText } from '../files/text-file.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { Units } from '../shared/units.ts';
 import type { SheetOptions } from '../sheet/page/options.ts';
 import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
+import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { readPlan } from './read-input.ts';
 
@@ -23,7 +23,7 @@ export interface SheetRequest {
   readonly out: string;
   /** With blanks for each pupil's own swatch. */
   readonly forClass: boolean;
-  readonly units: Units;
+  readonly words: Words;
 }
 
 /** Writes the printable sheet of a brief; the kind follows from the ending of the file's name. */
@@ -37,14 +37,14 @@ export function writeSheet(path: string, request: SheetRequest): number {
 }
 
 /** The sheet of a plan as a new file: a sentence that says so, or why not. */
-export function saveSheet(plan: Plan, { out, forClass, units }: SheetRequest): Result<string, string> {
+export function saveSheet(plan: Plan, { out, forClass, words }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
   if (!make) return fail(sayOutKind(out));
   const text = make(plan, {
     date: new Date().toISOString().slice(0, 10),
-    units,
+    units: words.units,
     class: forClass,
-    remarks: plan.warnings.map((warning) => formatWarning(warning, units)),
+    remarks: plan.warnings.map((warning) => formatWarning(warning, words.units)),
   });
   const written = writeText(out, text);
   return written.ok ? succeed(sayWritten(out)) : fail(formatFileFault(written.fault));

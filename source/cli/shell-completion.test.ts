@@ -1,7 +1,8 @@
 /** The shells themselves are the judges: each reads its script and is asked what it would offer. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { cliCommands } from './commands.ts';
+import { englishWords } from '../wording/words.ts';
+import { commands } from './commands.ts';
 import { completionScript, type Shell } from './shell-completion.ts';
 
 function run(shell: Shell, commands: string): readonly string[] {
@@ -15,13 +16,13 @@ const missing = (['bash', 'zsh', 'fish'] as const).filter((shell) => !isHere(she
 if (missing.length > 0)
   console.warn(`Not tried, for want of the shell: completion in ${missing.join(', ')}.`);
 
-const names = cliCommands.map(({ name }) => name);
+const names = commands.map(({ name }) => name);
 
 describe.runIf(isHere('bash'))('bash', () => {
   const offered = (...typed: readonly string[]): readonly string[] =>
     run(
       'bash',
-      `${completionScript('bash')}
+      `${completionScript('bash', commands, englishWords)}
 COMP_WORDS=(slantwise ${typed.map((word) => `'${word}'`).join(' ')}); COMP_CWORD=${typed.length}
 _slantwise
 printf '%s\\n' "\${COMPREPLY[@]}"`,
@@ -49,7 +50,7 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
 
 describe.runIf(isHere('fish'))('fish', () => {
   const offered = (typed: string): readonly string[] =>
-    run('fish', `${completionScript('fish')}\ncomplete -C '${typed}'`).map(
+    run('fish', `${completionScript('fish', commands, englishWords)}\ncomplete -C '${typed}'`).map(
       (line) => line.split('\t')[0] ?? '',
     );
 
@@ -66,7 +67,7 @@ describe.runIf(isHere('fish'))('fish', () => {
 
 describe.runIf(isHere('zsh'))('zsh', () => {
   it('takes the script for slantwise', () => {
-    const script = `autoload -U compinit; compinit -D\n${completionScript('zsh')}\nprint $_comps[slantwise]`;
+    const script = `autoload -U compinit; compinit -D\n${completionScript('zsh', commands, englishWords)}\nprint $_comps[slantwise]`;
     expect(run('zsh', script)).toEqual(['_slantwise']);
   });
 });

@@ -1,22 +1,22 @@
 /** What the Tab key offers after `slantwise`, as a script for each shell; it comes out of the table of commands. */
-import { type CliCommand, type CliOption, cliCommands, type shells } from './commands.ts';
+import type { Words } from '../wording/words.ts';
+import type { CliCommand, CliOption } from './command.ts';
 
+export const shells = ['bash', 'zsh', 'fish'] as const;
 export type Shell = (typeof shells)[number];
 
-export function completionScript(shell: Shell): string {
-  switch (shell) {
-    case 'bash':
-      return bashScript();
-    case 'zsh':
-      return zshScript();
-    case 'fish':
-      return fishScript();
-  }
-}
+const writers: Readonly<Record<Shell, (commands: readonly CliCommand[], words: Words) => string>> = {
+  bash: bashScript,
+  zsh: zshScript,
+  fish: fishScript,
+};
 
-/** What may stand first: a command, or what `work` takes. */
-const [work] = cliCommands as readonly [CliCommand, ...CliCommand[]];
+export const completionScript = (shell: Shell, commands: readonly CliCommand[], words: Words): string =>
+  writers[shell](commands, words);
+
+/** What may stand first: a command, or what the first of them takes. */
 const general = ['--help', '--version'];
+const optionsAtFirst = ([work]: readonly CliCommand[]): readonly CliOption[] => work?.options ?? [];
 
 const flags = (options: readonly CliOption[]): readonly string[] => options.map(({ name }) => `--${name}`);
 
@@ -25,18 +25,19 @@ const quoted = (text: string): string => `'${text.replaceAll("'", `'\\''`)}'`;
 const quotedForFish = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
 
 /** Where nothing is offered, bash completes file names by itself. */
-function bashScript(): string {
-  const cases = cliCommands.map(
+function bashScript(commands: readonly CliCommand[]): string {
+  const options = optionsAtFirst(commands);
+  const cases = commands.map(
     (command) =>
       `    ${command.name}) words=${quoted([...flags(command.options), ...(command.choices ?? [])].join(' '))} ;;`,
   );
-  const first = [...cliCommands.map(({ name }) => name), ...flags(work.options), ...general];
+  const first = [...commands.map(({ name }) => name), ...flags(options), ...general];
   return `# slantwise completion bash: add  source <(slantwise completion bash)  to ~/.bashrc
 _slantwise() {
   local word=\${COMP_WORDS[COMP_CWORD]} words
   case \${COMP_WORDS[1]} in
 ${cases.join('\n')}
-    *) words=${quoted(flags(work.options).join(' '))} ;;
+    *) words=${quoted(flags(options).join(' '))} ;;
   esac
   ((COMP_CWORD == 1)) && words=${quoted(first.join(' '))}
   COMPREPLY=($(compgen -W "$words" -- "$word"))
@@ -44,14 +45,15 @@ ${cases.join('\n')}
 complete -o default -F _slantwise slantwise`;
 }
 
-function zshScript(): string {
-  const described = cliCommands.map(({ name, summary }) =>
-    quoted(`${name}:${summary().replaceAll(':', '\\:')}`),
+function zshScript(commands: readonly CliCommand[], words: Words): string {
+  const atFirst = optionsAtFirst(commands).map((option) => zshOption(option, words));
+  const described = commands.map(({ name, summary }) =>
+    quoted(`${name}:${summary(words).replaceAll(':', '\\:')}`),
   );
-  const cases = cliCommands.map((command) => {
+  const cases = commands.map((command) => {
     const { choices } = command;
     const operands = choices ? `1:shell:(${choices.join(' ')})` : '*:file:_files';
-    return `        ${command.name}) _arguments ${[...command.options.map(zshOption), quoted(operands)].join(' ')} ;;`;
+    return `        ${command.name}) _arguments ${[...command.options.map((option) => zshOption(option, words)), quoted(operands)].join(' ')} ;;`;
   });
   return `#compdef slantwise
 # slantwise completion zsh: add  source <(slantwise completion zsh)  to ~/.zshrc, below compinit
@@ -60,7 +62,7 @@ _slantwise() {
   local -a commands=(
     ${described.join('\n    ')}
   )
-  _arguments -C ${[...work.options.map(zshOption), ...general.map(quoted)].join(' ')} '1: :->first' '*:: :->rest'
+  _arguments -C ${[...atFirst, ...general.map(quoted)].join(' ')} '1: :->first' '*:: :->rest'
   case $state in
     first) _describe command commands; _files ;;
     rest)
@@ -74,18 +76,20 @@ compdef _slantwise slantwise`;
 }
 
 /** `--out[a new file]:COPY:_files`; brackets and colons within are escaped. */
-function zshOption({ name, takes, summary }: CliOption): string {
-  const said = summary().replace(/[[\]:]/g, '\\$&');
+function zshOption({ name, takes, summary }: CliOption, words: Words): string {
+  const said = summary(words).replace(/[[\]:]/g, '\\$&');
   return quoted(`--${name}[${said}]${takes === null ? '' : `:${takes}:_files`}`);
 }
 
-function fishScript(): string {
-  const first = cliCommands.map(
+function fishScript(commands: readonly CliCommand[], words: Words): string {
+  const first = commands.map(
     ({ name, summary }) =>
-      `complete -c slantwise -n __fish_use_subcommand -a ${name} -d ${quotedForFish(summary())}`,
+      `complete -c slantwise -n __fish_use_subcommand -a ${name} -d ${quotedForFish(summary(words))}`,
   );
-  const options = cliCommands.flatMap((command) => [
-    ...command.options.map((option) => fishOption(`__fish_seen_subcommand_from ${command.name}`, option)),
+  const options = commands.flatMap((command) => [
+    ...command.options.map((option) =>
+      fishOption(`__fish_seen_subcommand_from ${command.name}`, option, words),
+    ),
     ...(command.choices ?? []).map(
       (choice) => `complete -c slantwise -f -n '__fish_seen_subcommand_from ${command.name}' -a ${choice}`,
     ),
@@ -93,11 +97,11 @@ function fishScript(): string {
   return [
     '# slantwise completion fish: slantwise completion fish > ~/.config/fish/completions/slantwise.fish',
     ...first,
-    ...work.options.map((option) => fishOption('__fish_use_subcommand', option)),
+    ...optionsAtFirst(commands).map((option) => fishOption('__fish_use_subcommand', option, words)),
     ...general.map((flag) => `complete -c slantwise -n __fish_use_subcommand -l ${flag.slice(2)}`),
     ...options,
   ].join('\n');
 }
 
-const fishOption = (when: string, { name, takes, summary }: CliOption): string =>
-  `complete -c slantwise -n ${quotedForFish(when)} -l ${name}${takes === null ? '' : ' -r'} -d ${quotedForFish(summary())}`;
+const fishOption = (when: string, { name, takes, summary }: CliOption, words: Words): string =>
+  `complete -c slantwise -n ${quotedForFish(when)} -l ${name}${takes === null ? '' : ' -r'} -d ${quotedForFish(summary(words))}`;

@@ -6,8 +6,7 @@ import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
 import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
-import type { Settings } from '../settings/settings.ts';
-import { unitsFor } from '../shared/units.ts';
+import type { Words } from '../wording/words.ts';
 import { askForBag, forgetAnswers } from './ask-for-bag.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
@@ -39,7 +38,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
   for (;;) {
     if (!asks) {
       const opened = openWork(wanted);
-      if (!opened.ok) return refuse(opened.fault, settings.settings, source !== null);
+      if (!opened.ok) return refuse(opened.fault, options.words, source !== null);
       if (isAnswered && opened.value?.status.state === 'saved') forgetAnswers();
       const end =
         opened.value === null
@@ -57,8 +56,8 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
     wanted = {
       ...options,
       like: undefined,
-      brief: end.kind === 'begin' ? { json: end.brief.file, name: end.brief.name } : practiceBrief(),
-      anew: end.kind === 'begin',
+      brief: end.kind === 'begin' ? { json: end.brief.file, name: end.brief.name } : practiceBrief(options),
+      fresh: end.kind === 'begin',
     };
     asks = false;
     isAnswered = end.kind === 'begin';
@@ -66,9 +65,9 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
 }
 
 /** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
-async function refuse(fault: string | InUse, { units }: Settings, plain: boolean): Promise<number> {
+async function refuse(fault: string | InUse, words: Words, plain: boolean): Promise<number> {
   if (typeof fault === 'string') return complain(fault);
   if (plain) return complain(`${formatFileFault(fault)} ${sayHowToLook(fault.path)}`);
   const { look } = await import('./replay.ts');
-  return look(fault, unitsFor(units));
+  return look(fault, words);
 }

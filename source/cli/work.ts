@@ -31,13 +31,14 @@ import { createSpeech } from '../screen/bench/speech.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import type { SettingChange, Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
+import { currentWords } from '../wording/current.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
-import { complain, exitCodes, prepareScreen } from './outcome.ts';
+import { complain, exitCodes, prepareScreen, workIsKeptIn } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
 import { endByForce, saveInThread } from './save-in-thread.ts';
 import { speakIn } from './settings.ts';
 
-export interface BenchOptions extends Pick<WorkOptions, 'like'> {
+export interface BenchOptions extends WorkOptions {
   readonly settings: Settings;
   /** Said first. */
   readonly told: readonly string[];
@@ -47,6 +48,7 @@ export interface BenchOptions extends Pick<WorkOptions, 'like'> {
 
 /** Guides until the maker leaves, or wants to plan another bag. */
 export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | 'new'> {
+  workIsKeptIn(log.path);
   const speech = createSpeech({
     onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
   });
@@ -88,11 +90,11 @@ function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): B
     lines: answer(...welcome(log, options)),
     trouble: () => formatSaveStatus(log.status),
     keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
-    speakIn,
+    speakIn: async (setting) => void (await speakIn(setting)),
     writeSheet: async (plan, out) => {
       const { saveSheet } = await import('./sheet.ts');
-      const units = unitsFor(store.get().settings.units);
-      const written = saveSheet(plan, { out, forClass: false, units });
+      const words = currentWords(unitsFor(store.get().settings.units));
+      const written = saveSheet(plan, { out, forClass: false, words });
       return written.ok ? written.value : written.fault;
     },
     saveElsewhere: (out) => {
@@ -113,7 +115,7 @@ const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
   ...options.told,
   ...tornNotice(log),
   ...sayWelcome(log.session, unitsFor(options.settings.units)),
-  ...(isPracticeBegun(log) ? [sayPractice()] : []),
+  ...(isPracticeBegun(log, options) ? [sayPractice()] : []),
   ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan) : []),
   ...notesBefore(log, options),
 ];
@@ -122,8 +124,8 @@ const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
 const shadesAtStart = ({ warnings }: Plan): readonly string[] =>
   warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning));
 
-const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
-  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
+const isPracticeBegun = ({ session, state }: SessionLog, options: WorkOptions): boolean =>
+  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief(options).json);
 
 const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
   tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];

@@ -42,7 +42,7 @@ describe('a German system', () => {
 
   it('gets the usage in German', () => {
     expect(slantwise(german, ['--help']).stdout).toContain(
-      'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 130 unterbrochen.\n',
+      'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 70 eigener Fehler, 130 unterbrochen.\n',
     );
   });
 

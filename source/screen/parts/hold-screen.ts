@@ -56,9 +56,16 @@ export async function holdScreen<How>(make: (hold: Hold<How>) => Held, interrupt
     maxFps: 1000,
   });
   unmount = app.unmount;
+  // Should the program end by a fault of its own, what follows here is never reached.
+  const giveBack = (): void => {
+    app.unmount();
+    reader.stop();
+  };
+  process.once('exit', giveBack);
   try {
     await app.waitUntilExit();
   } finally {
+    process.off('exit', giveBack);
     for (const signal of endingSignals) process.off(signal, interrupt);
     process.stdout.off('resize', clearWindow);
     forget?.();
