@@ -8,7 +8,7 @@ import type { ReplanWish, Weighed } from './replan-wish.ts';
 export type NamedPlace = Landmark | { readonly at: 'mark'; readonly name: string };
 
 /** What can be drawn in place of the counters. */
-export type Picture = 'strip' | 'bag' | 'fold' | 'bed';
+export type Picture = 'strip' | 'bag' | 'fold' | 'bed' | 'graft' | 'seam' | 'cord';
 
 /** What a typed line asks for. Parsing makes one of these and performs nothing. */
 export type Intent =

@@ -6,6 +6,7 @@ import type { Plan } from '../../source/planning/plan.ts';
 import { speak } from '../../source/shared/say.ts';
 import { drawBag } from '../../source/sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../source/sheet/terminal/draw-bed.ts';
+import { drawCord, drawGraft, drawSeam } from '../../source/sheet/terminal/draw-by-hand.ts';
 import { drawFold } from '../../source/sheet/terminal/draw-fold.ts';
 import { drawStrip } from '../../source/sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../source/sheet/terminal/options.ts';
@@ -150,7 +151,8 @@ describe('the strip without colour', () => {
 });
 
 describe('the bag', () => {
-  it.each(sizes)('keeps its proportions at %d by %d', async (columns, rows) => {
+  it('keeps its proportions where the window shows it whole', async () => {
+    const [columns, rows] = [300, 150];
     for (const name of demoNames) {
       const plan = demoPlan(name);
       const pixels = pixelsOf(await show(drawBag(plan, { columns, rows, ...trueColour }), columns, rows));
@@ -164,6 +166,38 @@ describe('the bag', () => {
       expect((width + 1) / (bag.length - 1)).toBeGreaterThan(wanted);
       expect((width - 1) / (bag.length + 1)).toBeLessThan(wanted);
     }
+  });
+
+  it.each(sizes)('has stripes at %d by %d, not a chequerboard', async (columns, rows) => {
+    for (const name of demoNames) {
+      const pixels = pixelsOf(
+        await show(drawBag(demoPlan(name), { columns, rows, ...trueColour }), columns, rows),
+      );
+      for (const row of pixels.slice(6, rows)) {
+        const bag = row.filter((pixel) => pixel !== null);
+        const changes = bag.filter((pixel, x) => x > 0 && pixel !== bag[x - 1]).length;
+        expect(bag.length / (changes + 1)).toBeGreaterThanOrEqual(2);
+      }
+    }
+  });
+
+  it('pales the stripes that are not knitted yet', async () => {
+    const colours = async (rowsDone: number) =>
+      new Set(
+        pixelsOf(
+          await show(
+            drawBag(demoPlan('dice-bag'), { columns: 80, rows: 24, ...trueColour, rowsDone }),
+            80,
+            24,
+          ),
+        )
+          .slice(10, 20)
+          .flat()
+          .filter((pixel) => pixel !== null),
+      );
+    expect(await colours(64)).toEqual(new Set([plum, mint]));
+    expect((await colours(26)).size).toBe(4);
+    expect([...(await colours(0))].filter((one) => one === plum || one === mint)).toEqual([]);
   });
 
   it('climbs to the left where the work crawled left, to the right where it crawled right', async () => {
@@ -189,6 +223,49 @@ describe('the folded strip', () => {
     const screen = await show(drawFold(demoPlan('dice-bag'), { columns: 80, rows: 24, ...letters }), 80, 24);
     const rows = textOf(screen).slice(0, 12);
     expect(rows.filter((row) => /A.*B.*BA/.test(row)).length).toBeGreaterThanOrEqual(11);
+  });
+});
+
+describe('the work of the hands', () => {
+  const options = { columns: 80, rows: 16, colour: 'none', glyphs: 'unicode', stitchesSewn: 12 } as const;
+  const plain = (lines: readonly string[]) => lines.map((line) => line.replace(/\x1b\[[\d;]*m/g, ''));
+
+  it('goes down one loop of the graft and up the next, on both edges', () => {
+    const lines = plain(drawGraft(demoPlan('dice-bag'), options));
+    const names = lines[0] ?? '';
+    for (const path of lines.filter((line) => line.includes('▼'))) {
+      expect(Math.abs(path.indexOf('▼') - names.indexOf('A12'))).toBeLessThan(3);
+      expect(Math.abs(path.indexOf('▲') - names.indexOf('A13'))).toBeLessThan(3);
+    }
+    expect(lines.filter((line) => line.includes('▼'))).toHaveLength(2);
+    expect(lines.join('\n')).toContain('the mouth at the left');
+  });
+
+  it('goes under bars of both sides of the seam', () => {
+    const lines = drawSeam(demoPlan('dice-bag'), options);
+    expect(lines.findIndex((line) => line.includes('▲'))).toBeLessThan(
+      lines.findIndex((line) => line.includes('▼')),
+    );
+  });
+
+  it('slips towards the side on which the carriage waits, and knits away from it', () => {
+    const text = drawCord(demoPlan('dice-bag'), options).join('\n');
+    expect(text).toContain('right: the carriage slips');
+    expect(text).toContain('left: it knits');
+  });
+
+  it('never is wider or higher than it may be', () => {
+    for (const draw of [drawGraft, drawSeam, drawCord]) {
+      for (const [columns, rows] of [
+        [24, 5],
+        [40, 9],
+        [79, 15],
+      ] as const) {
+        const lines = plain(draw(demoPlan('rulebook-bag'), { ...options, columns, rows }));
+        expect(lines.length).toBeLessThanOrEqual(rows);
+        for (const line of lines) expect(line.length).toBeLessThanOrEqual(columns);
+      }
+    }
   });
 });
 

@@ -3,7 +3,7 @@ import { say } from '../../shared/say.ts';
 import { parseWeigh } from '../weigh.ts';
 import { type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
 
-const pictures = ['strip', 'bag', 'fold', 'bed', 'off'] as const;
+const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;
 
 export const keepCommands: readonly ChatCommand[] = [
   {

@@ -3,11 +3,20 @@ import type { Picture } from '../../chat/intent.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../sheet/terminal/draw-bed.ts';
+import { drawCord, drawGraft, drawSeam } from '../../sheet/terminal/draw-by-hand.ts';
 import { drawFold } from '../../sheet/terminal/draw-fold.ts';
 import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../sheet/terminal/options.ts';
 
-const painters = { strip: drawStrip, bag: drawBag, fold: drawFold, bed: drawBed } as const;
+const painters = {
+  strip: drawStrip,
+  bag: drawBag,
+  fold: drawFold,
+  bed: drawBed,
+  graft: drawGraft,
+  seam: drawSeam,
+  cord: drawCord,
+} as const;
 
 export const drawPicture = (picture: Picture, plan: Plan, options: DrawOptions): readonly string[] =>
   painters[picture](plan, options);

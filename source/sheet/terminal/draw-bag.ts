@@ -1,13 +1,16 @@
 import type { Plan } from '../../planning/plan.ts';
+import { mixColours } from '../../shared/colour.ts';
 import { say } from '../../shared/say.ts';
 import { formatLength, metric } from '../../shared/units.ts';
+import { currentWords } from '../../wording/current.ts';
 import { type Bag, bagOf } from '../geometry/bag.ts';
 import { formatAngle } from '../measure.ts';
+import { cutToCells } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
-import { type Label, paintRaster } from './paint.ts';
+import { type Label, type Pixel, paintRaster } from './paint.ts';
 import { blankRaster, fill, type Raster, type View } from './raster.ts';
 import { describeBag } from './words.ts';
 
@@ -20,62 +23,109 @@ export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
   const depth = formatLength(plan.size.depthCm, units);
   const width = formatLength(plan.size.widthCm, units);
   const captionLines = options.rows >= 9 ? 3 : 2;
-  const view = viewOf(bag, options, options.columns - depth.length - 4, options.rows - captionLines);
+  const view = viewOf(plan, bag, options, options.columns - depth.length - 4, options.rows - captionLines);
   const { raster, columns, lines } = rasterise(bag, view, options);
+  const isWhole = view.shownMm === null;
   const marks = markYarns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => ({ yarn: yarnOf(plan, bag, marks, mark), open: false }),
+    (mark) => pixelOf(plan, bag, marks, mark, options.rowsDone ?? plan.rows),
     cordLabels(bag, columns, view, options),
     options,
   );
   const beside = picture.map(
-    (line, row): Line => [{ text: '  ' }, ...line, { text: sideOf(row, lines, depth, options) }],
+    (line, row): Line => [
+      { text: '  ' },
+      ...line,
+      { text: isWhole ? sideOf(row, lines, depth, options) : '' },
+    ],
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
   const caption = `  ${say`${width} wide, ${formatLength(plan.size.depthBelowCordCm, units)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
-  const captions: Line[] = [[seam], [{ text: caption.slice(0, options.columns) }], legend(plan, options)];
+  const part = currentWords(units).drawings.bagPart(plan.size.depthCm);
+  const captions: Line[] = [
+    isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],
+    [{ text: caption.slice(0, options.columns) }],
+    legend(plan, options),
+  ];
   return formatPicture([...beside, ...captions.slice(0, captionLines)], options);
 }
 
-function viewOf(bag: Bag, options: DrawOptions, columns: number, lines: number): View {
+interface BagScale extends View {
+  /** What is shown of a bag whose stripes would be too fine as a whole, from its upper left corner; null for all. */
+  readonly shownMm: { readonly width: number; readonly depth: number } | null;
+}
+
+/** Pixels across a stripe below which its slant cannot be seen (rule of thumb). */
+const leastStripePixels = 2.5;
+
+/** To scale; where the stripes would be a chequerboard, a part of the bag so large that they are stripes. */
+function viewOf(plan: Plan, bag: Bag, options: DrawOptions, columns: number, lines: number): BagScale {
   const perCell = pixelsPerCell(options);
-  const pixelWidthMm = Math.max(bag.widthMm / columns, (bag.depthMm / (lines * perCell)) * (perCell / 2));
-  return { leftMm: 0, topMm: bag.depthMm, pixelWidthMm, pixelHeightMm: (pixelWidthMm * 2) / perCell };
+  const whole = Math.max(bag.widthMm / columns, (bag.depthMm / (lines * perCell)) * (perCell / 2));
+  const stripeMm = Math.min(...plan.stripes.map(({ rows }) => rows)) * plan.gauge.rowMm;
+  const pixelWidthMm = Math.min(whole, stripeMm / leastStripePixels);
+  const pixelHeightMm = (pixelWidthMm * 2) / perCell;
+  const shownMm = {
+    width: Math.min(bag.widthMm, columns * pixelWidthMm),
+    depth: Math.min(bag.depthMm, lines * perCell * pixelHeightMm),
+  };
+  return {
+    leftMm: 0,
+    topMm: bag.depthMm,
+    pixelWidthMm,
+    pixelHeightMm,
+    shownMm: pixelWidthMm < whole ? shownMm : null,
+  };
 }
 
 function rasterise(
   bag: Bag,
-  view: View,
+  view: BagScale,
   options: DrawOptions,
 ): { raster: Raster; columns: number; lines: number } {
-  const columns = Math.max(1, Math.round(bag.widthMm / view.pixelWidthMm));
-  const height = Math.max(1, Math.round(bag.depthMm / view.pixelHeightMm));
+  const { width, depth } = view.shownMm ?? { width: bag.widthMm, depth: bag.depthMm };
+  const columns = Math.max(1, Math.round(width / view.pixelWidthMm));
+  const height = Math.max(1, Math.round(depth / view.pixelHeightMm));
   const raster = blankRaster(columns, height);
   for (const [i, piece] of bag.pieces.entries()) fill(raster, view, piece.shape, i + 1);
   return { raster, columns, lines: Math.ceil(height / pixelsPerCell(options)) };
 }
 
-function yarnOf(plan: Plan, bag: Bag, marks: ReadonlyMap<string, YarnMark>, mark: number): YarnMark {
-  const found = marks.get(bag.pieces[mark - 1]?.yarn ?? plan.cord.yarn);
-  if (!found) throw new Error(`no piece ${mark}`);
-  return found;
+/** How far a stripe that is not knitted yet pales towards grey. */
+const paleness = 0.6;
+
+function pixelOf(
+  plan: Plan,
+  bag: Bag,
+  marks: ReadonlyMap<string, YarnMark>,
+  mark: number,
+  rowsDone: number,
+): Pixel {
+  const piece = bag.pieces[mark - 1];
+  const yarn = marks.get(piece?.yarn ?? plan.cord.yarn);
+  if (!yarn) throw new Error(`no piece ${mark}`);
+  const open = (plan.stripes[(piece?.stripe ?? 1) - 1]?.firstRow ?? 0) > rowsDone;
+  return { yarn: open ? { ...yarn, colour: mixColours(yarn.colour, '#808080', paleness) } : yarn, open };
 }
 
 /** A hole for each eyelet and a dash where the cord shows; a broken line where holes would run together. */
-function cordLabels(bag: Bag, columns: number, view: View, options: DrawOptions): readonly Label[] {
+function cordLabels(bag: Bag, columns: number, view: BagScale, options: DrawOptions): readonly Label[] {
   const row = Math.floor((view.topMm - bag.cordMm) / view.pixelHeightMm / pixelsPerCell(options));
+  const shownMm = columns * view.pixelWidthMm;
   const columnOf = (x: number): number => Math.min(Math.floor(x / view.pixelWidthMm), columns - 1);
   const [dash, hole, broken] = options.glyphs === 'ascii' ? ['-', 'o', '- '] : ['─', '○', '─ '];
-  if (bag.eyelets.length * 2 > columns) {
+  const eyelets = bag.eyelets.filter(({ at: [x] }) => x < shownMm || view.shownMm === null);
+  const outside = bag.cordOutside.filter(([[from]]) => from < shownMm || view.shownMm === null);
+  if (eyelets.length * 2 > columns) {
     return [{ row, column: 0, text: broken.repeat(columns).slice(0, columns) }];
   }
-  const dashes = bag.cordOutside.map(([[from], [to]]) => ({
+  const dashes = outside.map(([[from], [to]]) => ({
     row,
     column: columnOf(from),
     text: dash.repeat(columnOf(to) - columnOf(from) + 1),
   }));
-  return [...dashes, ...bag.eyelets.map(({ at: [x] }) => ({ row, column: columnOf(x), text: hole }))];
+  return [...dashes, ...eyelets.map(({ at: [x] }) => ({ row, column: columnOf(x), text: hole }))];
 }
 
 /** A bracket down the side, the depth written half way. */

@@ -1,0 +1,162 @@
+/**
+ * Drawings that teach the hands: the needle's path through the open loops of the graft, under the bars of the seam, and
+ * the two passes of the cord. What is sewn is in the thread's colour; the next movement is bold.
+ *
+ * The graft follows the path of a knitted row: B down through i, up through i + 1, then A down through i, up through i + 1;
+ * the thread lies behind the legs and over the end of each loop (common practice, no source).
+ */
+import { opposite, type Side } from '../../bed/side.ts';
+import type { Plan } from '../../planning/plan.ts';
+import { currentWords } from '../../wording/current.ts';
+import { cutToCells } from '../text.ts';
+import { markYarns } from '../yarn-marks.ts';
+import type { Line, Span } from './ansi.ts';
+import { formatPicture } from './caption.ts';
+import type { DrawOptions } from './options.ts';
+
+interface Signs {
+  readonly full: string;
+  readonly open: string;
+  readonly over: string;
+  readonly behind: string;
+  readonly down: string;
+  readonly up: string;
+  readonly leg: string;
+  readonly bar: string;
+}
+const unicode: Signs = {
+  full: '●',
+  open: '○',
+  over: '━',
+  behind: '╌',
+  down: '▼',
+  up: '▲',
+  leg: '│',
+  bar: '─',
+};
+const ascii: Signs = { full: 'O', open: 'o', over: '=', behind: '.', down: 'v', up: '^', leg: '|', bar: '-' };
+const signsOf = ({ glyphs }: DrawOptions): Signs => (glyphs === 'ascii' ? ascii : unicode);
+
+const cell = 6;
+const mostLoops = 9;
+
+/** The loops round the one at hand, and the names of all that is shown. */
+function numbersRound(at: number, of: number, { columns }: DrawOptions): readonly number[] {
+  const count = Math.max(1, Math.min(of, mostLoops, Math.floor((columns - 4) / cell)));
+  const first = Math.max(1, Math.min(at - Math.floor(count / 2), of - count + 1));
+  return Array.from({ length: count }, (_, i) => first + i);
+}
+
+/** The yarn that the last stripe is knitted with closes the bag. */
+function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | null {
+  const mark = markYarns(plan, colour).get(yarn);
+  return mark && colour !== 'none' && !mark.edged ? mark.colour : null;
+}
+
+export function drawGraft(plan: Plan, options: DrawOptions): readonly string[] {
+  const words = currentWords(options.units).drawings;
+  const signs = signsOf(options);
+  const at = Math.min(plan.stitches, Math.max(1, options.stitchesSewn ?? 1));
+  const numbers = numbersRound(at, plan.stitches, options);
+  const thread = { ink: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options) };
+  const here = (loop: number): boolean => loop === at || loop === at + 1;
+  const spans = (text: (loop: number) => string, style: (loop: number) => Omit<Span, 'text'>): Line => [
+    { text: '  ' },
+    ...numbers.map((loop) => ({ ...style(loop), text: text(loop).padEnd(cell) })),
+  ];
+  const bold = (loop: number) => (here(loop) ? { bold: true } : loop < at ? thread : {});
+  const loopSign = (loop: number): string => (loop < at ? signs.full : signs.open);
+  const legs = spans(() => `${signs.leg} ${signs.leg}`, bold);
+  /** Behind the work from the loop it goes down to the one it comes up through. */
+  const path = spans(
+    (loop) =>
+      loop === at
+        ? ` ${signs.down}${signs.behind.repeat(cell - 2)}`
+        : loop === at + 1
+          ? `${signs.behind}${signs.up}`
+          : ` ${loopSign(loop)}${loop < at ? signs.over.repeat(cell - 2) : ''}`,
+    bold,
+  );
+  const names = (edge: 'A' | 'B'): Line =>
+    spans(
+      (loop) => ` ${edge}${loop}`,
+      (loop) => (here(loop) ? { bold: true } : {}),
+    );
+  const notes = [
+    words.graft(mouthOfGraft(plan)),
+    words.graftTurns,
+    words.graftDown,
+    words.graftUp,
+    words.graftPath,
+  ];
+  const picture = [names('A'), legs, path, [], path, legs, names('B')];
+  return withNotes(picture, notes, options);
+}
+
+/** Turned over for the graft, a strip that crawled left has its mouth at the left. */
+const mouthOfGraft = ({ brief }: Plan): Side => brief.crawl;
+
+export function drawSeam(plan: Plan, options: DrawOptions): readonly string[] {
+  const words = currentWords(options.units).drawings;
+  const signs = signsOf(options);
+  const bars = Math.ceil(plan.rows / 2);
+  const at = Math.min(bars, Math.max(1, options.stitchesSewn ?? 1));
+  const numbers = numbersRound(at, bars, options);
+  const thread = { ink: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options) };
+  const row = (text: (bar: number) => string): Line => [
+    { text: '  ' },
+    ...numbers.map((bar) => ({
+      ...(bar === at ? { bold: true } : bar < at ? thread : {}),
+      text: text(bar).padEnd(cell),
+    })),
+  ];
+  const bar = signs.bar.repeat(3);
+  const picture = [
+    row((one) => ` ${one}`),
+    row(() => `${signs.leg}${bar}${signs.leg}`),
+    row((one) => (one === at ? `  ${signs.up}` : one < at ? `  ${signs.behind}` : '')),
+    row((one) => (one === at ? `  ${signs.down}` : one < at ? `  ${signs.behind}` : '')),
+    row(() => `${signs.leg}${bar}${signs.leg}`),
+  ];
+  return withNotes(picture, [words.seamFold, words.seamBars, words.seamDraw], options);
+}
+
+export function drawCord(plan: Plan, options: DrawOptions): readonly string[] {
+  const words = currentWords(options.units).drawings;
+  const signs = signsOf(options);
+  const { stitches, yarn } = plan.cord;
+  const slipTo = plan.brief.homeSide;
+  const knitTo = opposite(slipTo);
+  const [left, right] = options.glyphs === 'ascii' ? ['<', '>'] : ['◄', '►'];
+  const thread = { ink: threadInk(plan, yarn, options) };
+  const width = stitches * cell - 2;
+  const arrow = (to: Side, line: string): string =>
+    to === 'left' ? `${left}${line.repeat(width)}` : `${line.repeat(width)}${right}`;
+  const loops: Line = [
+    { text: '  ' },
+    { ...thread, text: Array.from({ length: stitches }, () => signs.full.padEnd(cell)).join('') },
+  ];
+  const picture: readonly Line[] = [
+    [{ text: `  ${arrow(slipTo, signs.behind)}` }],
+    loops,
+    [{ text: '  ' }, { ...thread, bold: true, text: arrow(knitTo, signs.over) }],
+    loops,
+  ];
+  return withNotes(picture, [words.cordSlip(slipTo), words.cordKnit(knitTo), words.cordRound], options);
+}
+
+/** Words under the picture; where rows are few they go first, since without them it teaches little. */
+function withNotes(
+  picture: readonly Line[],
+  notes: readonly string[],
+  options: DrawOptions,
+): readonly string[] {
+  const lines = notes.map((note): Line => [{ text: cutToCells(`  ${note}`, options.columns, '') }]);
+  const fits = picture.length + 1 + lines.length <= options.rows;
+  const shown = options.words
+    ? []
+    : fits
+      ? [...picture, []]
+      : picture.slice(0, Math.max(0, options.rows - lines.length));
+  return formatPicture([...shown, ...lines], options);
+}
