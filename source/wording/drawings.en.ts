@@ -2,7 +2,8 @@ import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 
 export const drawings = ({ length }: Amounts) => ({
-  bagPart: (depthCm: number) => `upper left part, ${length(depthCm)} deep as a whole; stripes to come are pale`,
+  bagPart: (depthCm: number) =>
+    `upper left part, ${length(depthCm)} deep as a whole; stripes to come are pale`,
   graft: (mouth: Side) => `knit side up, A above, B below, the mouth at the ${mouth}`,
   graftDown: 'down: from the knit side to the back',
   graftUp: 'up: from the back to the knit side',
