@@ -17,6 +17,12 @@ export interface Settings {
   readonly ascii: boolean;
 }
 
+/** How long a guarded step is there to be looked at before a press counts (rule of thumb). */
+export const careMs: Readonly<Record<Settings['caution'], number>> = { low: 0, usual: 600, high: 1500 };
+
+/** As many foot switches as can be told apart with two feet and a row trip (rule of thumb). */
+export const mostPedals = 3;
+
 /** One setting and its new value. */
 export type SettingChange = {
   readonly [Name in keyof Settings]: { readonly name: Name; readonly value: Settings[Name] };

@@ -1,5 +1,64 @@
+import type { PedalAct, Settings } from '../settings/settings.ts';
 import type { Amounts } from './amounts.ts';
 
-export const settings = (_: Amounts) => ({});
+const acts: Readonly<Record<PedalAct, string>> = {
+  confirm: 'confirms the step',
+  'take-back': 'takes the last step back',
+  speak: 'says the instruction again',
+  pass: 'confirms a pass of the carriage',
+};
+
+export const settings = ({ decimal, list, choice }: Amounts) => ({
+  pressNow: (act: PedalAct) =>
+    `Press the switch now: it will be the one that ${acts[act]}. If nothing happens, the terminal does not pass its key on. Escape leaves it.`,
+  assigned: (key: string, act: PedalAct) =>
+    `The switch types ${key}. With nothing typed, it now ${acts[act]}.`,
+  pastSwitches: (letters: readonly string[]) =>
+    `To type a command that begins with ${choice(letters)}, put a slash before it: ${list(letters.map((letter) => `/${letter}…`))}`,
+  cable: 'Keep the switch and its cable clear of your feet, and out from under the weights.',
+  tooManyPedals: (most: number) => `There are ${most} switches already: type pedal off to forget them.`,
+  pedalsForgotten: 'All switches are forgotten.',
+  cannotAssign: (key: string) => `${key} is needed by the prompt itself: press another key.`,
+  noPedalHere:
+    'Here a whole line is read at a time: a switch that types Enter confirms as it is, others need the screen.',
+  pedalLeft: 'No switch was assigned.',
+  noPedals: 'No switch is assigned. Type pedal confirm, then press the switch.',
+  pedals: (pedals: Settings['pedals']) =>
+    `Switches: ${list(Object.entries(pedals).map(([key, act]) => `${key} ${acts[act]}`))}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.`,
+
+  largeView: (on: boolean) =>
+    on ? 'Large view on, wherever the window has 20 rows or more.' : 'Large view off.',
+  bell: (on: boolean) =>
+    on
+      ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'
+      : 'The bell is off.',
+  speech: (on: boolean) => (on ? 'Instructions are to be spoken.' : 'Instructions are not spoken.'),
+  care: (care: Settings['caution'], waitMs: number) =>
+    waitMs === 0
+      ? `Care is ${care}: no step takes longer than another.`
+      : `Care is ${care}: a step that must not be trodden past is there for ${decimal(waitMs / 1000)} s before a press counts.`,
+  pressWindow: (ms: number) => `Presses of one switch less than ${ms} ms apart count as one.`,
+  units: (units: Settings['units']) =>
+    units === 'cm' ? 'Centimetres, grams and metres.' : 'Inches, ounces and yards.',
+  language: (followsSystem: boolean) =>
+    followsSystem ? 'The language follows the system: English.' : 'From here on in English.',
+  set: (name: keyof Settings) => `${name} is set.`,
+
+  tooSoon: 'That press came too soon. Look at this step first, then press again.',
+  /** What comes next stands behind it. */
+  noPassDue: 'A pass came where none is due. What comes next:',
+  nothingIsNext: 'nothing, the bag is finished.',
+
+  noSpeechProgram: (lookedFor: readonly string[]) =>
+    `Nothing can be spoken: there is no speech program here (looked for ${lookedFor.join(', ')}).`,
+  speechFailed: (program: string) => `The speech program ${program} failed, so nothing is spoken.`,
+
+  setAside: (keptAs: string) =>
+    `The settings could not be read. They are kept as ${keptAs}, and the usual ones are used.`,
+  refused: (names: readonly string[]) =>
+    `These settings have values that cannot be, and are passed over: ${list(names)}.`,
+  noSuchLanguage: (code: string, choices: readonly string[]) =>
+    `The settings ask for the language ${code}, which is not here, so this is English: set language to ${choice(choices)}.`,
+});
 
 export type SettingsWords = ReturnType<typeof settings>;

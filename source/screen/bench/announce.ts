@@ -3,9 +3,8 @@ import { sayWayStep } from '../../chat/way.ts';
 import { speakRest } from '../../chat/wording/rest.ts';
 import { speakStep, speakWarning } from '../../chat/wording/spoken.ts';
 import { currentStep } from '../../session/session.ts';
-import { unitsFor } from '../../shared/units.ts';
 import type { Step } from '../../steps/step.ts';
-import type { Announce } from './bench-state.ts';
+import type { Announcement, BenchState } from './bench-state.ts';
 import type { Speech } from './speech.ts';
 
 /** Rings: one for an ordinary step, two for a shaping move, three where another yarn goes into the feeder. */
@@ -18,6 +17,11 @@ function ringsFor({ act, moves }: Step): number {
 const warningRings = 4;
 /** Closer together they run into one another (rule of thumb). */
 const betweenRingsMs = 180;
+
+export type Announce = (
+  state: Pick<BenchState, 'session' | 'settings' | 'words' | 'way'>,
+  why: Announcement,
+) => void;
 
 export interface AnnounceOptions {
   readonly speech: Speech;
@@ -34,14 +38,14 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
     ringing = setTimeout(ring, betweenRingsMs, times - 1);
     ringing.unref();
   };
-  return ({ session, settings, way }, why) => {
+  return ({ session, settings, words, way }, why) => {
     const step = currentStep(session);
     const isWarning = why !== 'next' && why !== 'again' && why !== 'rest';
     if (settings.bell && why !== 'again' && why !== 'rest')
       ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
     if (!settings.speech) return speech.stop();
-    const instruction = (way && sayWayStep(way)) ?? speakStep(step, unitsFor(settings.units));
+    const instruction = (way && sayWayStep(way)) ?? speakStep(step, words.units);
     const first = why === 'rest' ? speakRest() : isWarning ? speakWarning(why) : null;
-    speech.say(first === null ? instruction : `${first}: ${instruction}`);
+    speech.say(first === null ? instruction : `${first}: ${instruction}`, words.language);
   };
 }

@@ -2,16 +2,13 @@ import { Box, Static, Text } from 'ink';
 import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
 import type { Line } from '../../chat/line.ts';
 import { benchView } from '../../chat/view.ts';
-import { unitsFor } from '../../shared/units.ts';
-import { currentWords } from '../../wording/current.ts';
+import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import type { Words } from '../../wording/words.ts';
-import type { FieldStream } from '../parts/field-stream.ts';
 import { PromptRows } from '../parts/prompt-rows.tsx';
 import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx';
 import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
 import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
 import { Bench } from './bench.tsx';
-import type { BenchKeys } from './bench-keys.ts';
 import type { BenchStore } from './bench-state.ts';
 import { highestBench } from './lay-out.ts';
 
@@ -25,22 +22,19 @@ const transcriptRows = 3;
 const lowWindow = 22;
 
 interface Props {
-  readonly store: BenchStore;
-  readonly keys: BenchKeys;
-  readonly field: FieldStream;
+  readonly store: Pick<BenchStore, 'subscribe' | 'get'>;
 }
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
-export function BenchApp({ store, keys, field }: Props) {
-  const { session, lines, linesBefore, trouble, settings, picture, way } = useSyncExternalStore(
+export function BenchApp({ store }: Props) {
+  const { session, lines, linesBefore, saving, settings, words, picture, way, prompt } = useSyncExternalStore(
     store.subscribe,
     store.get,
   );
-  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
-  const words = currentWords(unitsFor(settings.units));
   const view = useMemo(() => benchView(session, way), [session, way]);
+  const trouble = formatSaveStatus(saving);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;
   const shown = lines.slice(from - linesBefore);
@@ -68,7 +62,6 @@ export function BenchApp({ store, keys, field }: Props) {
         {trouble === null ? null : <Wrapped bold text={`! ${trouble}`} width={columns} />}
         <PromptRows
           prompt={prompt}
-          field={field}
           placeholder={placeholder(view.finished, columns, ascii, words)}
         />
       </Box>

@@ -4,91 +4,67 @@ import { sayDone } from '../../chat/reply.ts';
 import { sayWayStep, stepBack, stepOn, type Way, wayAfter } from '../../chat/way.ts';
 import { formatFault } from '../../chat/wording/faults.ts';
 import { sayBegun, sayHalfMended, sayLeft } from '../../chat/wording/finding-answer.ts';
-import type { Command, SessionFault } from '../../session/command.ts';
-import type { Session } from '../../session/session.ts';
-import type { Settings } from '../../settings/settings.ts';
-import type { Result } from '../../shared/result.ts';
-import { unitsFor } from '../../shared/units.ts';
+import { sayNow } from '../../chat/wording/place.ts';
+import type { Command } from '../../session/command.ts';
+import { updateSession } from '../../session/update-session.ts';
+import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 
-/** What they look at and change. */
-export interface Scene {
-  readonly session: Session;
-  readonly lines: readonly Line[];
-  readonly settings: Settings;
-  readonly way: Way | null;
+/** Carries out a command, and has it recorded; where it is refused, says why and leaves the session as it is. */
+function move(state: BenchState, command: Command): Reaction {
+  const { session, words } = state;
+  const after = updateSession(session, command);
+  if (!after.ok)
+    return only(withLines(state, [{ tone: 'fault', text: formatFault(after.fault, words.units) }]));
+  const moved = { ...state, session: after.value, way: wayAfter(state.way, command, after.value) };
+  const told = sayDone(session, after.value, command, words.units);
+  return [withLines(moved, told), [{ do: 'record', command, first: true }]];
 }
 
-export interface Moves {
-  readonly perform: (command: Command) => void;
-  readonly begin: (way: Way) => void;
-  readonly leave: (way: Way) => void;
+/** The next step of a way is done: the place follows where the log can keep it. */
+function goOn(state: BenchState, way: Way): Reaction {
+  const { command, text } = way.steps[way.at] ?? { command: null, text: '' };
+  const line: Line = { tone: 'done', text: sayWayStep(way) ?? text };
+  const next = stepOn(way);
+  if (command === null) return only(withLines({ ...state, way: next }, [line]));
+  const [moved, effects] = move(state, command);
+  if (effects.length === 0) return [moved, effects];
+  const told = next ? [] : moved.lines.slice(state.lines.length);
+  return [withLines({ ...moved, lines: state.lines, way: next }, [line, ...told]), effects];
 }
 
-export interface MovesOptions {
-  readonly get: () => Scene;
-  readonly publish: (next: Partial<Scene>) => void;
-  readonly record: (command: Command) => Result<Session, SessionFault>;
+/** Confirms so many steps of a way; what is left when it ends is not confirmed. */
+function confirmOnWay(state: BenchState, count: number): Reaction {
+  if (count === 0 || state.way === null) return only(state);
+  const done = goOn(state, state.way);
+  const went = done[0].way !== state.way;
+  return went ? andThen(done, (after) => confirmOnWay(after, count - 1)) : done;
 }
 
-export function createMoves({ get, publish, record }: MovesOptions): Moves {
-  const publishWith = (more: readonly Line[], next: Partial<Scene>): void =>
-    publish({ ...next, lines: [...get().lines, ...more] });
-
-  /** The session after a command and what is said of it; null where it was refused, and why is said. */
-  const carryOut = (command: Command): { session: Session; told: readonly Line[] } | null => {
-    const { session: before, settings } = get();
-    const after = record(command);
-    if (!after.ok) {
-      publishWith([{ tone: 'fault', text: formatFault(after.fault, unitsFor(settings.units)) }], {});
-      return null;
-    }
-    return {
-      session: after.value,
-      told: sayDone(before, after.value, command, unitsFor(settings.units)),
-    };
-  };
-
-  const move = (command: Command): void => {
-    const done = carryOut(command);
-    if (!done) return;
-    publishWith(done.told, { session: done.session, way: wayAfter(get().way, command, done.session) });
-  };
-
-  /** The next step of a way is done: the place follows where the log can keep it. */
-  const goOn = (way: Way): boolean => {
-    const { command, text } = way.steps[way.at] ?? { command: null, text: '' };
-    const line: Line = { tone: 'done', text: sayWayStep(way) ?? text };
-    const next = stepOn(way);
-    if (command === null) {
-      publishWith([line], { way: next });
-      return true;
-    }
-    const done = carryOut(command);
-    if (!done) return false;
-    publishWith([line, ...(next ? [] : done.told)], { session: done.session, way: next });
-    return true;
-  };
-
-  const leave = (way: Way): void =>
-    publishWith(answer(way.kind === 'mend' && way.at > 0 ? sayHalfMended() : sayLeft()), { way: null });
-
-  const perform = (command: Command): void => {
-    const { way } = get();
-    if (way && command.do === 'confirm') {
-      let goes = true;
-      for (let left = command.count; left > 0 && goes; left--) {
-        const now = get().way;
-        goes = now !== null && goOn(now);
-      }
-      return;
-    }
-    if (way && command.do === 'take-back') {
-      const back = stepBack(way);
-      if (back === 'leave') return leave(way);
-      if (back !== 'take-back') return publish({ way: back });
-    }
-    move(command);
-  };
-
-  return { perform, begin: (way) => publishWith(answer(sayBegun()), { way }), leave };
+export function perform(state: BenchState, command: Command): Reaction {
+  const { way } = state;
+  if (way && command.do === 'confirm') return confirmOnWay(state, command.count);
+  if (way && command.do === 'take-back') {
+    const back = stepBack(way);
+    if (back === 'leave') return leaveWay(state, way);
+    if (back !== 'take-back') return only({ ...state, way: back });
+  }
+  return move(state, command);
 }
+
+export const beginWay = (state: BenchState, way: Way): Reaction =>
+  only(withLines({ ...state, way }, answer(sayBegun())));
+
+export const leaveWay = (state: BenchState, way: Way): Reaction => {
+  const told = way.kind === 'mend' && way.at > 0 ? sayHalfMended() : sayLeft();
+  return only(withLines({ ...state, way: null }, answer(told)));
+};
+
+/** What is to be done now, in the words of the way where the hands are on one. */
+export const sayNowIn = ({ way, session, words }: BenchState): string =>
+  (way && sayWayStep(way)) ?? sayNow(session, words.units);
+
+/** Says again what is to be done, to the ears too. */
+export const againIn = (state: BenchState): Reaction => [
+  withLines(state, answer(sayNowIn(state))),
+  [{ do: 'announce', why: 'again' }],
+];

@@ -1,80 +1,130 @@
-/** What a bench shows and can be asked, and what it needs of the machine. */
+/** What a bench knows, what it is told, and what it wants done. */
 import type { Picture } from '../../chat/intent.ts';
 import type { Line } from '../../chat/line.ts';
+import type { Spell } from '../../chat/rest.ts';
+import { noTalk, type Talk } from '../../chat/talk.ts';
 import type { Way } from '../../chat/way.ts';
-import type { Warning } from '../../chat/wording/settings.ts';
+import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { Command, SessionFault } from '../../session/command.ts';
+import type { Command } from '../../session/command.ts';
 import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, Settings } from '../../settings/settings.ts';
-import type { Result } from '../../shared/result.ts';
+import type { Language, Words } from '../../wording/words.ts';
+import { emptyPrompt } from '../parts/prompt.ts';
+import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
+import type { Store } from '../parts/store.ts';
+import { startSwitches, type Switches } from './switches.ts';
 
-export interface BenchState {
+/** `new`: to plan another bag. */
+export type Leaving = 'left' | 'interrupted' | 'new';
+
+export interface BenchState extends ScreenState<Leaving> {
   readonly session: Session;
   /** The end of the transcript, which only ever grows: what was said long ago is left to the terminal. */
   readonly lines: readonly Line[];
   /** Lines said before these. */
   readonly linesBefore: number;
-  /** What is wrong with saving, in a sentence; null while every press is on disk. */
-  readonly trouble: string | null;
+  /** Whether every press is on disk. */
+  readonly saving: SaveStatus;
   readonly settings: Settings;
+  readonly language: Language;
+  /** In the language and the units of the settings. */
+  readonly words: Words;
   /** What the next key pressed is to do: a foot switch is being assigned. */
   readonly assigning: PedalAct | null;
-  /** The drawing that stands in place of the counters. */
+  /** The drawing that stands in place of the bench's lower part. */
   readonly picture: Picture | null;
   /** A way back or a mend that the hands are on: its steps come before the plan's. */
   readonly way: Way | null;
+  /** What was seen and offered. */
+  readonly talk: Talk;
+  readonly switches: Switches;
+  /** Work without a rest so far. */
+  readonly spell: Spell | null;
+  readonly toldOfSlowDisk: boolean;
+  /** The session that the maker was told not all of is on disk. */
+  readonly toldOfLoss: Session | null;
 }
 
-/** Carries out a command and has it on disk before it answers. */
-export type Recorder = (command: Command) => Result<Session, SessionFault>;
+/** Why a press did nothing. */
+export type Warning = 'too-soon' | 'no-pass-due';
 
-/** The engine of a bench, outside React: keys and lines come in, states go out to whoever subscribes. */
-export interface BenchStore {
-  readonly get: () => BenchState;
-  readonly subscribe: (listener: () => void) => () => void;
-  readonly perform: (command: Command) => void;
-  /** Carries out a typed line; whether it asks to leave, perhaps to plan another bag. */
-  readonly submit: (text: string) => 'left' | 'new' | null;
-  readonly say: (lines: readonly Line[]) => void;
-  readonly set: (change: SettingChange) => void;
-  readonly assign: (act: PedalAct | null) => void;
-  readonly again: () => void;
-  /** A press did nothing: says why, to the ears too. */
-  readonly warn: (warning: Warning) => void;
-  readonly draw: (picture: Picture | null) => void;
-  /** Whether nothing would be lost by leaving, or the maker was told so and asks again. */
-  readonly mayLeave: () => boolean;
-  /** Waits for what the last line has begun. */
-  readonly untilDone: () => Promise<void>;
-}
+/** `next`: another step is to be done. `again`: it is asked for again. `rest`: hands are due one. */
+export type Announcement = 'next' | 'again' | 'rest' | Warning;
 
-export interface BenchStoreOptions {
-  readonly session: Session;
-  readonly record: Recorder;
-  readonly settings: Settings;
-  readonly lines?: readonly Line[];
-  /** Asked after each record. */
-  readonly trouble?: () => string | null;
-  /** From here on says everything in the language of this setting. */
-  readonly speakIn?: (language: string) => Promise<void>;
-  /** Keeps a setting for the next time. */
-  readonly keep?: (change: SettingChange) => void;
-  /** Writes the sheet of a plan to a file; what came of it, in a sentence. */
-  readonly writeSheet?: (plan: Plan, out: string) => Promise<string>;
-  /** Writes the whole log elsewhere and goes on there; what came of it, in a sentence. */
-  readonly saveElsewhere?: (out: string) => string;
-  /** What would be lost by leaving now, in a sentence; null where nothing would. */
-  readonly lossOnLeaving?: () => string | null;
+export type BenchMessage =
+  | ScreenMessage
+  /** A whole line was typed. */
+  | { readonly is: 'line'; readonly text: string }
+  /** A command to be recorded, from neither key nor line. */
+  | { readonly is: 'command'; readonly command: Command }
+  /** A command was recorded, at this time of the day. */
+  | { readonly is: 'recorded'; readonly atMs: number; readonly saving: SaveStatus }
+  /** How it stands with saving, tried again meanwhile. */
+  | { readonly is: 'saving'; readonly saving: SaveStatus }
+  | { readonly is: 'tried-to-save'; readonly saving: SaveStatus; readonly how: Leaving }
+  | { readonly is: 'told'; readonly lines: readonly Line[] }
+  /** The language of a setting has come. */
+  | { readonly is: 'language'; readonly language: Language; readonly setting: string }
   /** Minutes that a row takes this maker; null before the first bag is finished. */
-  readonly minutesPerRow?: () => number | null;
-  /** The bags on the go and finished, a line each. */
-  readonly bags?: () => readonly string[];
-  /** The time, in milliseconds; without it nobody is reminded to rest. */
-  readonly nowMs?: () => number;
-  /** Told whenever there is something for the ears. */
-  readonly announce?: Announce;
+  | { readonly is: 'pace'; readonly minutesPerRow: number | null }
+  /** The picture was printed, where there is no screen for it to stay on. */
+  | { readonly is: 'picture-shown' }
+  /** No key can be told here. */
+  | { readonly is: 'no-switch-here' };
+
+export type BenchEffect =
+  /** Puts the command on disk, or into memory where that fails; answers `recorded`. */
+  | { readonly do: 'record'; readonly command: Command; readonly first: true }
+  /** Keeps a setting for the next time. */
+  | { readonly do: 'keep'; readonly change: SettingChange; readonly first?: never }
+  /** Answers `language`. */
+  | { readonly do: 'load-language'; readonly setting: string; readonly first?: never }
+  | { readonly do: 'announce'; readonly why: Announcement; readonly first?: never }
+  /** Answers `tried-to-save`. */
+  | { readonly do: 'save-and-leave'; readonly how: Leaving; readonly first?: never }
+  /** Writes the printable sheet of a plan; tells what came of it. */
+  | { readonly do: 'write-sheet'; readonly plan: Plan; readonly out: string; readonly first?: never }
+  /** Writes the whole log elsewhere and goes on there; tells what came of it. */
+  | { readonly do: 'save-elsewhere'; readonly out: string; readonly first?: never }
+  /** Tells of the bags on the go and finished. */
+  | { readonly do: 'list-bags'; readonly first?: never }
+  /** Answers `pace`. */
+  | { readonly do: 'read-pace'; readonly first?: never };
+
+export type BenchStore = Store<BenchState, BenchMessage>;
+
+/** A state, and what is to be done for it. */
+export type Reaction = readonly [BenchState, readonly BenchEffect[]];
+
+export const only = (state: BenchState): Reaction => [state, []];
+
+/** Goes on from where another reaction led. */
+export function andThen([state, effects]: Reaction, next: (state: BenchState) => Reaction): Reaction {
+  const [after, more] = next(state);
+  return [after, [...effects, ...more]];
 }
 
-/** `next`: another step is to be done. `again`: it is asked for again. `rest`: hands are due one. The others: a press did nothing. */
-export type Announce = (state: BenchState, why: 'next' | 'again' | 'rest' | Warning) => void;
+export const withLines = (state: BenchState, lines: readonly Line[]): BenchState =>
+  lines.length === 0 ? state : { ...state, lines: [...state.lines, ...lines] };
+
+const noTrouble: SaveStatus = { state: 'saved', slowFlushMs: null };
+
+export const startBench = (
+  given: Pick<BenchState, 'session' | 'settings' | 'language' | 'words'> & Partial<BenchState>,
+): BenchState => ({
+  lines: [],
+  linesBefore: 0,
+  saving: noTrouble,
+  assigning: null,
+  picture: null,
+  way: null,
+  talk: noTalk,
+  prompt: emptyPrompt,
+  switches: startSwitches(given.session.done),
+  spell: null,
+  toldOfSlowDisk: false,
+  toldOfLoss: null,
+  end: null,
+  ...given,
+});

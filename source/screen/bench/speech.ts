@@ -5,22 +5,22 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { languageCode } from '../../shared/say.ts';
+import type { LanguageCode } from '../../wording/words.ts';
 
 export interface Speech {
-  readonly say: (text: string) => void;
+  readonly say: (text: string, language: LanguageCode) => void;
   readonly stop: () => void;
 }
 
 interface Program {
   readonly name: string;
   /** Arguments that make it say `text`, which never begins with a dash. */
-  readonly args: (text: string) => readonly string[];
+  readonly args: (text: string, language: LanguageCode) => readonly string[];
 }
 
 /** English is the voice that they have without being asked. */
-const voice = (option: string): readonly string[] =>
-  languageCode() === 'en' ? [] : [option, languageCode()];
+const voice = (option: string, language: LanguageCode): readonly string[] =>
+  language === 'en' ? [] : [option, language];
 
 const plainArgs = (text: string): readonly string[] => [text];
 
@@ -46,9 +46,9 @@ const programs: Readonly<Partial<Record<NodeJS.Platform, readonly Program[]>>> =
 };
 
 const elsewhere: readonly Program[] = [
-  { name: 'espeak-ng', args: (text) => [...voice('-v'), text] },
-  { name: 'espeak', args: (text) => [...voice('-v'), text] },
-  { name: 'spd-say', args: (text) => ['--wait', ...voice('-l'), text] },
+  { name: 'espeak-ng', args: (text, language) => [...voice('-v', language), text] },
+  { name: 'espeak', args: (text, language) => [...voice('-v', language), text] },
+  { name: 'spd-say', args: (text, language) => ['--wait', ...voice('-l', language), text] },
 ];
 
 interface Found {
@@ -56,13 +56,16 @@ interface Found {
   readonly file: string;
 }
 
-type Trouble = 'no-program' | 'failed';
+/** Nothing can be spoken: none of these programs is here, or the one that is has failed. */
+export type SpeechTrouble =
+  | { readonly code: 'no-program'; readonly lookedFor: readonly string[] }
+  | { readonly code: 'failed'; readonly program: string };
 
 export interface SpeechOptions {
   readonly platform?: NodeJS.Platform;
   readonly path?: string;
   /** Told once what is wrong. */
-  readonly onTrouble: (trouble: Trouble, program: string) => void;
+  readonly onTrouble: (trouble: SpeechTrouble) => void;
 }
 
 export function createSpeech({
@@ -75,45 +78,43 @@ export function createSpeech({
   let speaking: ChildProcess | null = null;
   let told = false;
 
-  const tell = (trouble: Trouble, program: string): void => {
+  const tell = (trouble: SpeechTrouble): void => {
     if (told) return;
     told = true;
-    onTrouble(trouble, program);
+    onTrouble(trouble);
   };
   const stop = (): void => {
     speaking?.kill();
     speaking = null;
   };
-  const start = ({ program, file }: Found, text: string): ChildProcess => {
-    const child = spawn(file, program.args(text), {
+  const start = ({ program, file }: Found, text: string, language: LanguageCode): ChildProcess => {
+    const child = spawn(file, program.args(text, language), {
       stdio: 'ignore',
       windowsHide: true,
       env: { ...process.env, [textVariable]: text },
     });
-    child.on('error', () => tell('failed', program.name));
+    child.on('error', () => tell({ code: 'failed', program: program.name }));
     child.on('exit', (code) => {
       // One that was cut short may end as it likes.
       if (speaking !== child) return;
       speaking = null;
-      if (code !== 0) tell('failed', program.name);
+      if (code !== 0) tell({ code: 'failed', program: program.name });
     });
     child.unref();
     return child;
   };
-  const say = (text: string): void => {
+  const say = (text: string, language: LanguageCode): void => {
     stop();
     found ??= findProgram(choices, path);
-    if (!found) return tell('no-program', formatNames(choices));
+    if (!found) return tell({ code: 'no-program', lookedFor: choices.map(({ name }) => name) });
     try {
-      speaking = start(found, text.replace(/^-+/, ''));
+      speaking = start(found, text.replace(/^-+/, ''), language);
     } catch {
-      tell('failed', found.program.name);
+      tell({ code: 'failed', program: found.program.name });
     }
   };
   return { say, stop };
 }
-
-const formatNames = (choices: readonly Program[]): string => choices.map(({ name }) => name).join(', ');
 
 function findProgram(choices: readonly Program[], path: string): Found | null {
   for (const program of choices) {

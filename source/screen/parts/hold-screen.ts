@@ -1,61 +1,69 @@
+/**
+ * The one place where a screen meets the terminal: keys become messages, the window's size and the ending signals are
+ * looked after. Ctrl-C, Ctrl-D and Ctrl-Z mean the same on every screen, so they are taken here.
+ */
 import { render } from 'ink';
 import type { ReactNode } from 'react';
-import type { Key } from '../keys/key.ts';
-import { type KeyReader, readKeys } from '../keys/read-keys.ts';
-import { createFieldStream, type FieldStream } from './field-stream.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { readKeys } from '../keys/read-keys.ts';
 import { keepScrollback } from './keep-scrollback.ts';
+import { isEmpty } from './prompt.ts';
+import type { ScreenMessage, ScreenState } from './screen-state.ts';
+import { silentInput } from './silent-input.ts';
+import type { Store } from './store.ts';
 
-/** What a screen is given to work with. */
-export interface Hold<How> {
-  readonly leave: (how: How) => void;
-  readonly suspend: () => void;
-  /** Types into the prompt's field. */
-  readonly field: FieldStream;
-}
+type HeldStore<End, State extends ScreenState<End>> = Pick<
+  Store<State, ScreenMessage>,
+  'get' | 'subscribe' | 'send'
+>;
 
-export interface Held {
+export interface Held<End, State extends ScreenState<End>> {
+  readonly store: HeldStore<End, State>;
   readonly screen: ReactNode;
-  readonly onKey: (key: Key, at: number) => void;
-  /** Whether repeats and releases are wanted from the first key on. */
-  readonly reportKinds?: boolean;
-  /** Told of the reader once it reads; what it returns is called at the end. */
-  readonly onReader?: (reader: KeyReader) => () => void;
+  /** How the screen ends when a signal ends it, or the terminal goes away. */
+  readonly interrupted: End;
+  /** Whether repeats and releases of keys are wanted. */
+  readonly wantsKinds?: (state: State) => boolean;
 }
 
 const endingSignals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
-/** Has the terminal to itself until the viewer leaves: its keys, its size, its signals. Rejects when drawing fails. */
-export async function holdScreen<How>(make: (hold: Hold<How>) => Held, interrupted: How): Promise<How> {
-  let end = interrupted;
+/** Has the terminal to itself until the screen ends. Rejects when drawing fails. */
+export async function holdScreen<End, State extends ScreenState<End>>(
+  held: Held<End, State>,
+): Promise<NonNullable<End>> {
+  const { store, wantsKinds = () => false } = held;
+  let isOver = false;
   let unmount = (): void => undefined;
-  const leave = (how: How): void => {
-    end = how;
+  const interrupt = (): void => {
+    isOver = true;
     unmount();
   };
-  const interrupt = (): void => leave(interrupted);
-  const field = createFieldStream();
-  const held = make({ leave, field, suspend: () => reader.suspend() });
   // The keys are ours before anything can be seen, so that none goes astray.
-  const reader = readKeys(process.stdin, held.onKey, {
+  const reader = readKeys(process.stdin, (key, at) => takeKey(store, key, at, () => reader.suspend()), {
     output: process.stdout,
-    reportKinds: held.reportKinds ?? false,
+    reportKinds: wantsKinds(store.get()),
     // Whatever the shell wrote meanwhile: all is drawn anew, as in a window of another size.
     onResume: () => void process.stdout.emit('resize'),
     onEnd: interrupt,
   });
-  const forget = held.onReader?.(reader);
+  const forget = store.subscribe(() => {
+    reader.reportKinds(wantsKinds(store.get()));
+    if (store.get().end !== null) unmount();
+  });
   // Before Ink hears of it: what was drawn for another width cannot be erased line by line.
   const clearWindow = (): void => void process.stdout.write('\x1b[H\x1b[J');
   process.stdout.on('resize', clearWindow);
   for (const signal of endingSignals) process.on(signal, interrupt);
   const app = render(held.screen, {
-    stdin: field.stdin,
+    stdin: silentInput(),
     stdout: keepScrollback(process.stdout),
     exitOnCtrlC: false,
     patchConsole: false,
     maxFps: 1000,
   });
   unmount = app.unmount;
+  if (isOver || store.get().end !== null) unmount();
   // Should the program end by a fault of its own, what follows here is never reached.
   const giveBack = (): void => {
     app.unmount();
@@ -68,8 +76,21 @@ export async function holdScreen<How>(make: (hold: Hold<How>) => Held, interrupt
     process.off('exit', giveBack);
     for (const signal of endingSignals) process.off(signal, interrupt);
     process.stdout.off('resize', clearWindow);
-    forget?.();
+    forget();
     reader.stop();
   }
-  return end;
+  return (isOver ? null : store.get().end) ?? (held.interrupted as NonNullable<End>);
+}
+
+function takeKey<End, State extends ScreenState<End>>(
+  { get, send }: HeldStore<End, State>,
+  key: Key,
+  at: number,
+  suspend: () => void,
+): void {
+  const id = key.kind === 'press' ? keyId(key) : null;
+  if (id === 'ctrl+z') return suspend();
+  if (id === 'ctrl+c') return send({ is: 'leave', how: 'interrupted' });
+  if (id === 'ctrl+d' && isEmpty(get().prompt)) return send({ is: 'leave', how: 'left' });
+  send({ is: 'key', key, at });
 }

@@ -1,16 +1,14 @@
 import { Box, Text } from 'ink';
-import type { FieldStream } from './field-stream.ts';
-import { LineField } from './line-field.tsx';
 import type { Prompt } from './prompt.ts';
+import { PromptField } from './prompt-field.tsx';
 
 interface Props {
   readonly prompt: Prompt;
-  readonly field: FieldStream;
   readonly placeholder: string;
 }
 
 /** The words that Tab found, and the line being typed: two rows below everything else. */
-export const PromptRows = ({ prompt, field, placeholder }: Props) => (
+export const PromptRows = ({ prompt, placeholder }: Props) => (
   <>
     <Text dimColor wrap="truncate-end">
       {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
@@ -19,7 +17,7 @@ export const PromptRows = ({ prompt, field, placeholder }: Props) => (
       <Box flexShrink={0} width={2}>
         <Text bold>{'> '}</Text>
       </Box>
-      <LineField line={prompt.line} field={field} placeholder={placeholder} />
+      <PromptField line={prompt.line} placeholder={placeholder} />
     </Box>
   </>
 );

@@ -71,3 +71,13 @@ function commonStart(one: string, other: string): string {
   while (length < one.length && one[length] === other[length]) length++;
   return one.slice(0, length);
 }
+
+/** The prompt after a key, and the line that Enter sent; null where none was. The one place that knows Enter. */
+export function typeKey(
+  prompt: Prompt,
+  key: Key,
+  completions?: Complete,
+): { readonly prompt: Prompt; readonly line: string | null } {
+  if (keyId(key) !== 'enter') return { prompt: promptKey(prompt, key, completions), line: null };
+  return key.kind === 'press' ? { prompt: sent(prompt), line: prompt.line.text } : { prompt, line: null };
+}

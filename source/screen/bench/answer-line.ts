@@ -1,0 +1,94 @@
+/** What a typed line does at the bench. */
+import type { Intent } from '../../chat/intent.ts';
+import { answer } from '../../chat/line.ts';
+import { parseLine } from '../../chat/parse-line.ts';
+import { type ReplyFault, replyTo } from '../../chat/reply.ts';
+import type { Scene } from '../../chat/situation.ts';
+import { type Reply, stillHolds } from '../../chat/talk.ts';
+import { formatChatFault } from '../../chat/wording/chat-faults.ts';
+import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
+import { formatHelp } from '../../chat/wording/help.ts';
+import { againIn, beginWay, leaveWay, perform } from './bench-moves.ts';
+import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
+import { andThen, type BenchState, only, type Leaving, type Reaction, withLines } from './bench-state.ts';
+
+export function answerLine(state: BenchState, text: string): Reaction {
+  const typed = text.trim();
+  const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
+  const intent = parseLine(text);
+  if (!intent.ok) return refuse(heard, intent.fault);
+  const { value } = intent;
+  if (value.kind === 'show' && value.what === 'plan') return [heard, [{ do: 'read-pace' }]];
+  return answerIntent(heard, value, null);
+}
+
+/** The plan also tells how long the bag takes, once that is known. */
+export const answerPlan = (state: BenchState, minutesPerRow: number | null): Reaction =>
+  answerIntent(state, { kind: 'show', what: 'plan' }, minutesPerRow);
+
+function answerIntent(state: BenchState, intent: Intent, minutesPerRow: number | null): Reaction {
+  const { session, words, talk } = state;
+  const reply = replyTo(session, intent, words.units, talk, () => minutesPerRow);
+  return reply.ok ? carryOut(state, reply.value) : refuse(state, reply.fault);
+}
+
+const refuse = (state: BenchState, fault: ReplyFault): Reaction =>
+  only(withLines(state, [{ tone: 'fault', text: formatChatFault(fault) }]));
+
+const sceneOf = ({ session, way, talk, saving }: BenchState): Scene => ({
+  session,
+  way,
+  trouble: formatSaveStatus(saving),
+  offers: stillHolds(talk, session) ? talk.offers.length : 0,
+});
+
+function carryOut(state: BenchState, reply: Reply): Reaction {
+  switch (reply.kind) {
+    case 'do':
+      return perform(state, reply.command);
+    case 'say':
+      return only(withLines(state, reply.lines));
+    case 'offer':
+      return offer(state, reply);
+    case 'begin':
+      return beginWay(state, reply.way);
+    case 'stop':
+      return state.way ? leaveWay(state, state.way) : refuse(state, { code: 'chat/nothing-to-stop' });
+    case 'help': {
+      const past = sayPast(Object.keys(state.settings.pedals), state.words);
+      return only(withLines(state, answer(...formatHelp(reply.topic, sceneOf(state)), ...past)));
+    }
+    case 'set':
+      return setAndTell(state, reply.change);
+    case 'pedal':
+      return beginPedal(state, reply.act);
+    case 'again':
+      return againIn(state);
+    case 'draw':
+      return only({ ...state, picture: reply.picture });
+    case 'bags':
+      return [state, [{ do: 'list-bags' }]];
+    case 'sheet':
+      return [state, [{ do: 'write-sheet', plan: state.session.job.plan, out: reply.out }]];
+    case 'save':
+      return [state, [{ do: 'save-elsewhere', out: reply.out }]];
+    case 'new':
+      return askToLeave(state, 'new');
+    case 'leave':
+      return askToLeave(state, 'left');
+  }
+}
+
+function offer(state: BenchState, { record, talk, lines }: Extract<Reply, { readonly kind: 'offer' }>): Reaction {
+  const recorded = record.reduce<Reaction>(
+    (reaction, command) => andThen(reaction, (after) => perform(after, command)),
+    only(state),
+  );
+  return andThen(recorded, (after) => only(withLines({ ...after, talk }, lines)));
+}
+
+/** Saving is tried a last time; one who was told of a loss and asks again may go. */
+export const askToLeave = (state: BenchState, how: Leaving): Reaction =>
+  state.toldOfLoss === state.session
+    ? only({ ...state, end: how })
+    : [state, [{ do: 'save-and-leave', how }]];

@@ -1,0 +1,116 @@
+/** What a switch does to the bench: confirms, counts a pass, speaks, takes back; and some steps ask for a look first. */
+import { sayStep } from '../../chat/wording/steps.ts';
+import { currentStep } from '../../session/session.ts';
+import { careMs, type PedalAct } from '../../settings/settings.ts';
+import { isGuarded, passesIn } from '../../steps/guarded.ts';
+import type { Key } from '../keys/key.ts';
+import type { PressAct } from '../keys/press-filter.ts';
+import { againIn, perform } from './bench-moves.ts';
+import { andThen, type BenchState, only, type Reaction, type Warning, withLines } from './bench-state.ts';
+import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } from './switches.ts';
+
+/** Takes an event of a key that has something to do. */
+export function pressSwitch(state: BenchState, what: PedalAct, key: Key, at: number): Reaction {
+  const [switches, act] = judgePress(state.switches, key, at, state.settings.pressWindowMs);
+  return looking(takeJudged({ ...state, switches }, act, what, key, at), at);
+}
+
+/** Takes an event that has just done something else, so that its repeats are no presses. */
+export function pressElsewhere(reaction: Reaction, key: Key, at: number): Reaction {
+  const after = andThen(reaction, (state) => {
+    const [switches, act] = judgePress(state.switches, key, at, state.settings.pressWindowMs);
+    return only({ ...state, switches: act === 'press' ? remember(switches, key, 'elsewhere') : switches });
+  });
+  return looking(after, at);
+}
+
+/** A step that has just come is there to be looked at from now on. */
+const looking = (reaction: Reaction, at: number): Reaction =>
+  andThen(reaction, (state) => {
+    const { session, way, switches } = state;
+    if (switches.shown.done === session.done && switches.shown.way === way) return only(state);
+    return only(withSwitches(state, { shown: { done: session.done, way, since: at } }));
+  });
+
+const withSwitches = (state: BenchState, change: Partial<Switches>): BenchState => ({
+  ...state,
+  switches: { ...state.switches, ...change },
+});
+
+function takeJudged(state: BenchState, act: PressAct, what: PedalAct, key: Key, at: number): Reaction {
+  if (act === 'press') return counted(state, what, key, at);
+  if (act === 'withdraw') return withdraw(state, what, key);
+  return act === 'held' && what === 'confirm' ? goBack(state, key) : only(state);
+}
+
+function counted(before: BenchState, what: PedalAct, key: Key, at: number): Reaction {
+  return andThen(press(before, what, at), (state) => {
+    const changed = state.session !== before.session || state.way !== before.way;
+    const did = { changed, passesBefore: before.switches.passes };
+    return only({ ...state, switches: remember(state.switches, key, did) });
+  });
+}
+
+function press(state: BenchState, what: PedalAct, at: number): Reaction {
+  switch (what) {
+    case 'confirm':
+      return confirm(state, at);
+    case 'pass':
+      return pass(state);
+    case 'speak':
+      return againIn(state);
+    case 'take-back':
+      return perform(state, { do: 'take-back' });
+  }
+}
+
+function confirm(state: BenchState, at: number): Reaction {
+  const { session, settings, way, switches } = state;
+  const step = way ? null : currentStep(session);
+  const tooSoon = at - switches.shown.since < careMs[settings.caution];
+  if (step && tooSoon && isGuarded(step)) return warn(state, 'too-soon');
+  return perform(state, { do: 'confirm', count: 1 });
+}
+
+/** No care here: a carriage that has crossed cannot be asked to look first. */
+function pass(state: BenchState): Reaction {
+  const { session, way, switches } = state;
+  // On the way back the carriage crosses without knitting: the maker says when a step of it is done.
+  if (way) return only(state);
+  const step = currentStep(session);
+  const due = step ? passesIn(step) : 0;
+  if (due === 0) return warn(state, 'no-pass-due');
+  const count = switches.passes.done === session.done ? switches.passes.count + 1 : 1;
+  if (count < due) return only(withSwitches(state, { passes: { done: session.done, count } }));
+  return perform(withSwitches(state, { passes: noPasses }), { do: 'confirm', count: 1 });
+}
+
+/** Undoes what the first repeat of a held key did when it looked like a press. */
+function withdraw(state: BenchState, what: PedalAct, key: Key): Reaction {
+  const last = lastOf(state.switches, key);
+  const forgetful = { ...state, switches: forgetLast(state.switches, key) };
+  if (!last || last === 'elsewhere') return only(forgetful);
+  const undone = last.changed
+    ? perform(forgetful, { do: what === 'take-back' ? 'redo' : 'take-back' })
+    : only(forgetful);
+  return andThen(undone, (after) => only(withSwitches(after, { passes: last.passesBefore })));
+}
+
+function goBack(state: BenchState, key: Key): Reaction {
+  const began = lastOf(state.switches, key);
+  if (!began || began === 'elsewhere') return only(state);
+  const undone = began.changed ? perform(state, { do: 'take-back' }) : only(state);
+  return andThen(undone, (after) => perform(after, { do: 'take-back' }));
+}
+
+/** A press did nothing: says why, to the ears too. */
+function warn(state: BenchState, warning: Warning): Reaction {
+  const text = warning === 'too-soon' ? state.words.settings.tooSoon : sayNoPassDue(state);
+  return [withLines(state, [{ tone: 'caution', text }]), [{ do: 'announce', why: warning }]];
+}
+
+function sayNoPassDue({ session, words }: BenchState): string {
+  const step = currentStep(session);
+  const next = step ? sayStep(session.job.plan, step, words.units) : words.settings.nothingIsNext;
+  return `${words.settings.noPassDue} ${next}`;
+}

@@ -1,0 +1,120 @@
+/** What a message makes of a bench, and what is to be done for it. Nothing is done here. */
+import { answer } from '../../chat/line.ts';
+import { completeLine } from '../../chat/parse-line.ts';
+import { isRestDue, pressed } from '../../chat/rest.ts';
+import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
+import { sayRest } from '../../chat/wording/rest.ts';
+import type { SaveStatus } from '../../journal/file-fault.ts';
+import type { PedalAct } from '../../settings/settings.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { isEmpty, typeKey } from '../parts/prompt.ts';
+import { answerLine, answerPlan, askToLeave } from './answer-line.ts';
+import { perform } from './bench-moves.ts';
+import { assign, refuseSwitch, set, speakIn } from './bench-settings.ts';
+import {
+  andThen,
+  type BenchMessage,
+  type BenchState,
+  type Leaving,
+  only,
+  type Reaction,
+  withLines,
+} from './bench-state.ts';
+import { pressElsewhere, pressSwitch } from './press-switch.ts';
+
+/** What is done from now on is announced, and what was said long ago is let go of. */
+export function updateBench(before: BenchState, message: BenchMessage): Reaction {
+  const [after, effects] = react(before, message);
+  const state = withoutOldLines(after, before.lines.length);
+  const moved = state.session.done !== before.session.done || state.way !== before.way;
+  return [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
+}
+
+function react(state: BenchState, message: BenchMessage): Reaction {
+  switch (message.is) {
+    case 'key':
+      return takeKey(state, message.key, message.at);
+    case 'line':
+      return answerLine(state, message.text);
+    case 'command':
+      return perform(state, message.command);
+    case 'recorded':
+      return andThen(takeSaving(state, message.saving), (after) => remindToRest(after, message.atMs));
+    case 'saving':
+      return takeSaving(state, message.saving);
+    case 'leave':
+      return askToLeave(state, message.how);
+    case 'tried-to-save':
+      return andThen(takeSaving(state, message.saving), (after) => leave(after, message.how));
+    case 'told':
+      return only(withLines(state, message.lines));
+    case 'language':
+      return speakIn(state, message.language, message.setting);
+    case 'pace':
+      return answerPlan(state, message.minutesPerRow);
+    case 'picture-shown':
+      return only({ ...state, picture: null });
+    case 'no-switch-here':
+      return refuseSwitch(state);
+  }
+}
+
+const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
+  ['enter', 'confirm'],
+  ['space', 'confirm'],
+  ['left', 'take-back'],
+]);
+
+/** On an empty prompt some keys act at once; otherwise they type. */
+function takeKey(state: BenchState, key: Key, at: number): Reaction {
+  const { assigning, settings, session } = state;
+  const id = keyId(key);
+  const isPress = key.kind === 'press';
+  if (assigning) return pressElsewhere(isPress ? assign(state, assigning, id) : only(state), key, at);
+  const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
+  if (what) return pressSwitch(state, what, key, at);
+  if (id === 'f2') {
+    return isPress ? set(state, { name: 'largeView', value: !settings.largeView }) : only(state);
+  }
+  const { prompt, line } = typeKey(state.prompt, key, (text) =>
+    completeLine(text, [...session.marks.keys()]),
+  );
+  const typed = prompt === state.prompt ? state : { ...state, prompt };
+  if (id !== 'enter') return only(typed);
+  return pressElsewhere(line === null ? only(typed) : answerLine(typed, line), key, at);
+}
+
+/** Says once why presses take long to answer. */
+function takeSaving(state: BenchState, saving: SaveStatus): Reaction {
+  const { slowFlushMs } = saving;
+  const isSame = saving.state === 'saved' && state.saving.state === 'saved';
+  const after = isSame ? state : { ...state, saving };
+  if (slowFlushMs === null || state.toldOfSlowDisk) return only(after);
+  return only(withLines({ ...after, toldOfSlowDisk: true }, answer(formatSlowFlush(slowFlushMs))));
+}
+
+/** Once each half hour of work. */
+function remindToRest(state: BenchState, atMs: number): Reaction {
+  const spell = pressed(state.spell, atMs);
+  if (!isRestDue(spell)) return only({ ...state, spell });
+  const rested = { ...state, spell: { ...spell, sinceMs: spell.lastMs } };
+  return [withLines(rested, [{ tone: 'caution', text: sayRest() }]), [{ do: 'announce', why: 'rest' }]];
+}
+
+/** Leaves, unless something would be lost by it that the maker does not know of. */
+function leave(state: BenchState, how: Leaving): Reaction {
+  const loss = formatLoss(state.saving);
+  if (loss === null) return only({ ...state, end: how });
+  const told = withLines(state, [{ tone: 'caution', text: loss }]);
+  return only({ ...told, toldOfLoss: state.session });
+}
+
+/** Each line more costs a copy of those kept. */
+const fewestKept = 500;
+
+/** Leaves out lines that were said before the newest and are more than need be kept. */
+function withoutOldLines(state: BenchState, saidBefore: number): BenchState {
+  const extra = Math.min(state.lines.length - fewestKept, saidBefore);
+  if (extra < fewestKept) return state;
+  return { ...state, lines: state.lines.slice(extra), linesBefore: state.linesBefore + extra };
+}
