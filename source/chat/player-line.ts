@@ -2,7 +2,6 @@ import type { PlayerAction } from '../journal/player-actions.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { parsePlace } from './parse-place.ts';
 
-/** A replay can go to fewer places than a maker can, and knows no other words. */
 export interface PlayerLineFault {
   readonly code: 'player/cannot-go-there';
 }

@@ -23,12 +23,13 @@ import { saveSetting } from '../files/settings-file.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import { runPlainQuestions } from '../screen/questions/plain-questions.ts';
 import {
-  createQuestionStore,
   type KeptBrief,
   type QuestionStore,
   type QuestionsEnd,
-} from '../screen/questions/question-store.ts';
-import type { SettingChange, Settings } from '../settings/settings.ts';
+  startQuestions,
+} from '../screen/questions/question-state.ts';
+import { createQuestionStore } from '../screen/questions/question-store.ts';
+import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { prepareScreen } from './outcome.ts';
 
@@ -44,26 +45,27 @@ export async function askForBag({ settings, told, source }: AskOptions): Promise
   const interview = beginInterview(readDraft(readDraftFile(draftPath())), settings.units);
   const hasAnswers = Object.keys(interview.answers).length > 0;
   let areKept = hasAnswers;
-  let saving: Promise<unknown> = Promise.resolve();
-  const store = createQuestionStore({
-    interview,
-    lines: [
-      ...answer(...told),
-      ...damagedLogs(),
-      ...answer(...(hasAnswers ? [sayGoingOn(), ...answersIn(interview)] : [sayOpening()])),
-    ],
-    keepAnswers: ({ answers }) => {
-      const written = writeDraftFile(draftPath(), draftOf(answers));
-      areKept = written.ok;
-      return written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
+  const lines = [
+    ...answer(...told),
+    ...damagedLogs(),
+    ...answer(...(hasAnswers ? [sayGoingOn(), ...answersIn(interview)] : [sayOpening()])),
+  ];
+  const store = createQuestionStore(
+    startQuestions({ interview, lines, pressWindowMs: settings.pressWindowMs }),
+    {
+      'keep-answers': ({ interview: { answers } }, send) => {
+        const written = writeDraftFile(draftPath(), draftOf(answers));
+        areKept = written.ok;
+        const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
+        send({ is: 'answers-kept', trouble });
+      },
+      'keep-brief': ({ interview: answered, out }, send) =>
+        send({ is: 'brief-kept', kept: keepBrief(answered, out) }),
+      keep: async ({ change: { name, value } }) => void (await saveSetting(settingsFolder(), name, value)),
     },
-    keepBrief,
-    keep: ({ name, value }: SettingChange) => {
-      saving = saveSetting(settingsFolder(), name, value);
-    },
-  });
-  const end = await ask(store, source, settings.pressWindowMs);
-  await saving;
+  );
+  const end = await ask(store, source);
+  await store.settled();
   if (leaves(end) && areKept) print(sayAnswersKept());
   return end;
 }
@@ -71,15 +73,11 @@ export async function askForBag({ settings, told, source }: AskOptions): Promise
 const print = (text: string): void => void process.stdout.write(`${text}\n`);
 const leaves = ({ kind }: QuestionsEnd): boolean => kind === 'left' || kind === 'interrupted';
 
-async function ask(
-  store: QuestionStore,
-  source: LineSource | null,
-  pressWindowMs: number,
-): Promise<QuestionsEnd> {
+async function ask(store: QuestionStore, source: LineSource | null): Promise<QuestionsEnd> {
   if (source !== null) return runPlainQuestions(store, source, print);
   prepareScreen();
   const { runQuestions } = await import('../screen/questions/run-questions.tsx');
-  return runQuestions(store, pressWindowMs);
+  return runQuestions(store);
 }
 
 /** A bag may be in a log that cannot be read: better said than begun anew without a word. */

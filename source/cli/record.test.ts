@@ -1,7 +1,6 @@
 /** The record of a bag; the log is invented, its times counted by hand. */
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/journal/sample-log.ts';
-import { formatBar, formatClock } from '../chat/wording/player.ts';
 import { formatRecord } from '../chat/wording/reckoning.ts';
 import { reckon } from '../journal/reckoning.ts';
 import { readRecording } from '../journal/recording.ts';
@@ -52,20 +51,5 @@ describe('the record of a bag', () => {
       minutesPerRow: null,
       notes: [{ step: 3, text: 'mint is tight' }],
     });
-  });
-});
-
-describe("the player's bar and clock", () => {
-  it('is full at the very end alone', () => {
-    expect([0, 0.5, 0.999, 1].map((part) => formatBar(part, 12))).toEqual([
-      '[----------]',
-      '[#####-----]',
-      '[#########-]',
-      '[##########]',
-    ]);
-  });
-
-  it('shows hours from the first on', () => {
-    expect([0, 7_999, 750_000, 3_850_000].map(formatClock)).toEqual(['0:00', '0:07', '12:30', '1:04:10']);
   });
 });

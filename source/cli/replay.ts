@@ -1,5 +1,4 @@
 import { replayLines } from '../chat/replay-lines.ts';
-import { sayOnlyLooking } from '../chat/wording/player.ts';
 import type { InUse } from '../journal/file-fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
@@ -23,7 +22,7 @@ export async function replay(path: string, { json, speed: typed, words }: Replay
     return complain(words.cli.notASpeed(typed ?? '', slowest, fastest), exitCodes.usage);
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
-  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words.units);
+  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words);
   const lines = json
     ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
     : replayLines(recording.value);
@@ -37,12 +36,15 @@ export async function look(fault: InUse, words: Words): Promise<number> {
   if (!recording.ok) return complain(recording.fault);
   const player = startPlayer(recording.value);
   const { length } = recording.value.moments;
-  return play({ ...showFirst(player, length), playing: false }, words.units, sayOnlyLooking(fault));
+  return play({ ...showFirst(player, length), playing: false }, words, words.player.onlyLooking(fault));
 }
 
-async function play(player: Player, units: Words['units'], message?: string): Promise<number> {
+async function play(player: Player, words: Words, message?: string): Promise<number> {
   prepareScreen();
   const { runPlayer } = await import('../screen/player/run-player.tsx');
-  const end = await runPlayer(player, { units, ...(message === undefined ? {} : { message }) });
+  const end = await runPlayer(player, {
+    words,
+    ...(message === undefined ? {} : { message }),
+  });
   return end === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
 }

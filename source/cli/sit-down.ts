@@ -1,7 +1,6 @@
 /** One sitting: the bag in hand until the maker leaves, and the questions where there is none or another is wanted. */
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { sayWaits } from '../chat/wording/first-run.ts';
-import { sayHowToLook } from '../chat/wording/player.ts';
 import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
@@ -67,7 +66,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
 /** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
 async function refuse(fault: string | InUse, words: Words, plain: boolean): Promise<number> {
   if (typeof fault === 'string') return complain(fault);
-  if (plain) return complain(`${formatFileFault(fault)} ${sayHowToLook(fault.path)}`);
+  if (plain) return complain(`${formatFileFault(fault)} ${words.player.howToLook(fault.path)}`);
   const { look } = await import('./replay.ts');
   return look(fault, words);
 }

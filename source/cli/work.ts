@@ -1,40 +1,24 @@
 import { isDeepStrictEqual } from 'node:util';
 import { answer } from '../chat/line.ts';
-import {
-  formatFileFault,
-  formatLoss,
-  formatLost,
-  formatSaveStatus,
-  sayDiskHolds,
-  saySavedElsewhere,
-} from '../chat/wording/file-faults.ts';
+import { formatLost, sayDiskHolds } from '../chat/wording/file-faults.ts';
 import { sayPractice } from '../chat/wording/first-run.ts';
 import { formatTornTail } from '../chat/wording/journal-faults.ts';
-import { sayBags } from '../chat/wording/logs.ts';
 import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
-import { saySpeechTrouble } from '../chat/wording/settings.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
-import { systemClock } from '../files/clock.ts';
-import { logFolder, settingsFolder } from '../files/data-folders.ts';
-import { listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
-import { saveSetting } from '../files/settings-file.ts';
 import type { Plan } from '../planning/plan.ts';
-import { createAnnouncer } from '../screen/bench/announce.ts';
-import type { Leaving } from '../screen/bench/bench-keys.ts';
-import type { Announce, BenchStore } from '../screen/bench/bench-state.ts';
+import { type Announce, createAnnouncer } from '../screen/bench/announce.ts';
+import { type BenchState, type BenchStore, type Leaving, startBench } from '../screen/bench/bench-state.ts';
 import { createBenchStore } from '../screen/bench/bench-store.ts';
-import { keepSaving } from '../screen/bench/keep-saving.ts';
-import { runPlain } from '../screen/bench/plain.ts';
-import { tellOfSlowDisk } from '../screen/bench/slow-disk.ts';
-import { createSpeech } from '../screen/bench/speech.ts';
+import { runPlain } from '../screen/bench/run-plain.ts';
+import { createSpeech, type SpeechTrouble } from '../screen/bench/speech.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
-import type { SettingChange, Settings } from '../settings/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { currentWords } from '../wording/current.ts';
+import { wordsIn } from '../wording/words.ts';
+import { benchEffects, keepSaving } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, prepareScreen, workIsKeptIn } from './outcome.ts';
-import { ownRowMinutes } from './pace.ts';
 import { endByForce, saveInThread } from './save-in-thread.ts';
 import { speakIn } from './settings.ts';
 
@@ -50,12 +34,11 @@ export interface BenchOptions extends WorkOptions {
 export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | 'new'> {
   workIsKeptIn(log.path);
   const speech = createSpeech({
-    onTrouble: (trouble, program) => store.say(answer(saySpeechTrouble(trouble, program))),
+    onTrouble: (trouble) => store.send({ is: 'told', lines: answer(saySpeechTrouble(trouble, store.get())) }),
   });
   const announce = createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
-  const store = benchFor(log, options, announce);
-  tellOfSlowDisk(() => log.status, store);
-  const stopSaving = keepSaving({ status: () => log.status, retry: () => log.retry() }, store);
+  const store = await benchFor(log, options, announce);
+  const stopSaving = keepSaving(log, store);
   let hangs = (): boolean => false;
   const onShown = (): void =>
     void saveInThread(log).then((hasStuckThread) => {
@@ -81,34 +64,22 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   return end;
 }
 
-/** The bench, with all that it needs of the machine. */
-function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): BenchStore {
-  const store = createBenchStore({
-    session: log.session,
-    record: log.append,
-    settings: options.settings,
-    lines: answer(...welcome(log, options)),
-    trouble: () => formatSaveStatus(log.status),
-    keep: (change) => void keep(change).then((trouble) => trouble && store.say(answer(trouble))),
-    speakIn: async (setting) => void (await speakIn(setting)),
-    writeSheet: async (plan, out) => {
-      const { saveSheet } = await import('./sheet.ts');
-      const words = currentWords(unitsFor(store.get().settings.units));
-      const written = saveSheet(plan, { out, forClass: false, words });
-      return written.ok ? written.value : written.fault;
-    },
-    saveElsewhere: (out) => {
-      const saved = log.saveElsewhere(out);
-      return saved.ok ? saySavedElsewhere(log.path) : formatFileFault(saved.fault);
-    },
-    lossOnLeaving: () => formatLoss(log.retry()),
-    minutesPerRow: ownRowMinutes,
-    nowMs: () => systemClock.now().getTime(),
-    bags: () => sayBags(listLogs(logFolder())),
-    announce,
-  });
-  return store;
+async function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): Promise<BenchStore> {
+  const { settings } = options;
+  const language = await speakIn(settings.language);
+  const words = wordsIn(language, unitsFor(settings.units));
+  const { session, status: saving } = log;
+  const lines = answer(...welcome(log, options));
+  return createBenchStore(
+    startBench({ session, settings, language, words, saving, lines }),
+    benchEffects(log, announce),
+  );
 }
+
+const saySpeechTrouble = (trouble: SpeechTrouble, { words }: BenchState): string =>
+  trouble.code === 'no-program'
+    ? words.settings.noSpeechProgram(trouble.lookedFor)
+    : words.settings.speechFailed(trouble.program);
 
 /** What is said before the first step. */
 const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
@@ -133,12 +104,6 @@ const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
 /** What was noted on the bag that this one is to match. */
 const notesBefore = ({ session }: SessionLog, { like }: BenchOptions): readonly string[] =>
   like === undefined || session.notes.length === 0 ? [] : sayNotes(session);
-
-/** Keeps a setting for the next time; what went wrong, or null. */
-async function keep({ name, value }: SettingChange): Promise<string | null> {
-  const saved = await saveSetting(settingsFolder(), name, value);
-  return saved.ok ? null : formatFileFault(saved.fault);
-}
 
 async function guide(
   store: BenchStore,

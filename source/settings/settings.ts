@@ -20,6 +20,9 @@ export interface Settings {
 /** How long a guarded step is there to be looked at before a press counts (rule of thumb). */
 export const careMs: Readonly<Record<Settings['caution'], number>> = { low: 0, usual: 600, high: 1500 };
 
+/** Why a press of a switch did nothing. */
+export type Warning = 'too-soon' | 'no-pass-due';
+
 /** As many foot switches as can be told apart with two feet and a row trip (rule of thumb). */
 export const mostPedals = 3;
 

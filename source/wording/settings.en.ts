@@ -26,21 +26,21 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
   pedals: (pedals: Settings['pedals']) =>
     `Switches: ${list(Object.entries(pedals).map(([key, act]) => `${key} ${acts[act]}`))}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.`,
 
-  largeView: (on: boolean) =>
+  largeView: (on: boolean): string =>
     on ? 'Large view on, wherever the window has 20 rows or more.' : 'Large view off.',
-  bell: (on: boolean) =>
+  bell: (on: boolean): string =>
     on
       ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'
       : 'The bell is off.',
-  speech: (on: boolean) => (on ? 'Instructions are to be spoken.' : 'Instructions are not spoken.'),
+  speech: (on: boolean): string => (on ? 'Instructions are to be spoken.' : 'Instructions are not spoken.'),
   care: (care: Settings['caution'], waitMs: number) =>
     waitMs === 0
       ? `Care is ${care}: no step takes longer than another.`
       : `Care is ${care}: a step that must not be trodden past is there for ${decimal(waitMs / 1000)} s before a press counts.`,
   pressWindow: (ms: number) => `Presses of one switch less than ${ms} ms apart count as one.`,
-  units: (units: Settings['units']) =>
+  units: (units: Settings['units']): string =>
     units === 'cm' ? 'Centimetres, grams and metres.' : 'Inches, ounces and yards.',
-  language: (followsSystem: boolean) =>
+  language: (followsSystem: boolean): string =>
     followsSystem ? 'The language follows the system: English.' : 'From here on in English.',
   set: (name: keyof Settings) => `${name} is set.`,
 

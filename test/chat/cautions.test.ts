@@ -6,8 +6,8 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { cautionOf } from '../../source/chat/wording/cautions.ts';
 import { cautionLines } from '../../source/chat/wording/cautions-page.ts';
-import { sayAssigned, sayCableCaution } from '../../source/chat/wording/settings.ts';
 import { stepAt } from '../../source/steps/job.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { openMemoryBench } from '../screen/bench-in-memory.ts';
 
@@ -46,8 +46,11 @@ it('hold the free end and the tied loop of this cord against the published limit
 });
 
 it('tell of the foot switch and its cable as one is assigned, and at no step', () => {
-  expect(sayAssigned('b', 'confirm')).toContain(sayCableCaution());
-  expect(sayCableCaution()).toMatch(/cable.*feet.*weights/);
+  const bench = openMemoryBench();
+  bench.type('pedal confirm', 0);
+  bench.key('b', 5000);
+  expect(bench.said(1)).toBe(englishWords.settings.cable);
+  expect(bench.said(1)).toMatch(/cable.*feet.*weights/);
   expect(given.filter(({ caution }) => /cable|switch/.test(caution))).toEqual([]);
 });
 
@@ -64,7 +67,7 @@ it('stand together on one page, each with its step', () => {
   const page = cautionLines(job);
   for (const { step, caution } of given) expect(page).toContain(`At step ${step}: ${caution}`);
   expect(page.slice(given.length)).toEqual([
-    `When you assign a foot switch: ${sayCableCaution()}`,
+    `When you assign a foot switch: ${englishWords.settings.cable}`,
     'After half an hour of work: Rest your hands and shoulders for a few minutes (rule of thumb).',
   ]);
 });

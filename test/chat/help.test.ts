@@ -23,14 +23,14 @@ const shortBed = { ...JSON.parse(diceBag), bed: { needles: 60, pitchMm: 6.5, mar
 
 const openAt = (done: number, brief: unknown = diceBag): MemoryBench => {
   const bench = openMemoryBench({ brief, settings: { caution: 'low' } });
-  if (done > 0) bench.store.perform({ do: 'jump', done });
+  if (done > 0) bench.perform({ do: 'jump', done });
   return bench;
 };
 
 /** Lines said of a line that is typed, without the line itself. */
 function answersTo(bench: MemoryBench, line: string) {
   const before = bench.store.get().lines.length;
-  bench.store.submit(line);
+  bench.submit(line);
   return bench.store.get().lines.slice(before + 1);
 }
 
@@ -69,7 +69,7 @@ describe('help on what is on the screen', () => {
   it('gives lines that work on a way back', () => {
     for (const line of helpNow.way.examples(sceneIn('stripes').scene)) {
       const bench = openAt(60);
-      for (const before of ['rip row 10', 'take', 'next']) bench.store.submit(before);
+      for (const before of ['rip row 10', 'take', 'next']) bench.submit(before);
       expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow.way.says());
       expectToWork(bench, line);
     }
@@ -77,7 +77,7 @@ describe('help on what is on the screen', () => {
 
   it('gives lines that work where something is on offer', () => {
     const bench = openAt(60);
-    bench.store.submit('replan longer');
+    bench.submit('replan longer');
     const [says, first] = answersTo(bench, 'help');
     expect(says?.text).toBe(helpNow.offer.says());
     expect(first?.text).toMatch(/^ {2}take/);
@@ -140,8 +140,8 @@ describe('help on commands', () => {
     (name, { example, usage }) => {
       const place = stepPastRow(31);
       const bench = openAt(place);
-      bench.store.perform({ do: 'confirm', count: 1 });
-      for (const line of before[name] ?? []) bench.store.submit(line);
+      bench.perform({ do: 'confirm', count: 1 });
+      for (const line of before[name] ?? []) bench.submit(line);
       const shown = answersTo(openAt(place), `help ${name}`).map(({ text }) => text);
       expect(shown.join('\n')).toContain(usage());
       expectToWork(bench, example);

@@ -16,7 +16,7 @@ function workFor(
   const at: number[] = [];
   for (; clock.minute <= through; clock.minute += every) {
     const before = bench.store.get().lines.length;
-    bench.store.perform({ do: 'confirm', count: 1 });
+    bench.perform({ do: 'confirm', count: 1 });
     const lines = bench.store.get().lines.slice(before);
     if (lines.some(({ text, tone }) => text === told && tone === 'caution')) at.push(clock.minute);
   }

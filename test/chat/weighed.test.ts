@@ -7,14 +7,11 @@ import { briefLike, notesLike } from '../../source/journal/like.ts';
 import { reckon } from '../../source/journal/reckoning.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
-import { createBenchStore } from '../../source/screen/bench/bench-store.ts';
 import type { Command } from '../../source/session/command.ts';
-import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
-import { readSettings } from '../../source/settings/settings.ts';
 import { metric } from '../../source/shared/units.ts';
 import { smallBrief, startedAt, writeLog } from '../journal/sample-log.ts';
-import { answersTo } from '../screen/bench-in-memory.ts';
+import { answersTo, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 /** 60 g of plum are there; mint was not weighed. */
 const brief = {
@@ -24,24 +21,15 @@ const brief = {
 const planned = jobOfBrief(brief);
 if (!planned.ok) throw new Error(planned.fault.code);
 const { stepCount } = planned.value;
-const start = startSession(planned.value);
 
 let store: BenchStore;
-let log: Command[];
-let session: Session;
+let log: readonly Command[];
+const session = () => store.get().session;
 
 beforeEach(() => {
-  log = [];
-  session = start;
-  const record = (command: Command) => {
-    const after = updateSession(session, command);
-    if (after.ok) {
-      session = after.value;
-      log.push(command);
-    }
-    return after;
-  };
-  store = createBenchStore({ session, record, settings: readSettings({}).settings });
+  const bench = openMemoryBench({ brief: brief });
+  store = bench.store;
+  log = bench.commands;
 });
 
 const type = (line: string): readonly string[] => answersTo(store, line);
@@ -70,7 +58,7 @@ describe('weighing what is left', () => {
   it('may be set right by weighing once more, up or down', () => {
     type('weigh plum 2');
     expect(type('weigh plum 22')).toEqual(['Weighed plum: 38 g used, 22 g of 60 g left.']);
-    expect([...session.weighed]).toEqual([['plum', { grams: 22, done: 0 }]]);
+    expect([...session().weighed]).toEqual([['plum', { grams: 22, done: 0 }]]);
   });
 
   it('refuses a yarn that is not there and more than there was, and keeps neither', () => {
@@ -83,7 +71,7 @@ describe('weighing what is left', () => {
       'There were 2.12 oz of plum before the work, so 2.2 oz cannot be left: weigh it once more.',
     ]);
     expect(log).toEqual([]);
-    expect(updateSession(session, { do: 'yarn-left', yarn: 'plum', grams: -1 })).toMatchObject({
+    expect(updateSession(session(), { do: 'yarn-left', yarn: 'plum', grams: -1 })).toMatchObject({
       fault: { code: 'weigh/not-a-weight' },
     });
   });
@@ -92,7 +80,7 @@ describe('weighing what is left', () => {
     type('next 3');
     type('weigh plum 22');
     type('back');
-    expect([session.done, session.weighed.get('plum')]).toEqual([0, { grams: 22, done: 3 }]);
+    expect([session().done, session().weighed.get('plum')]).toEqual([0, { grams: 22, done: 3 }]);
   });
 
   it('is kept too when it is said with replan, and what is offered can still be taken', () => {
@@ -164,15 +152,15 @@ describe('the record of a bag that was weighed', () => {
 
 describe('another bag like it', () => {
   const header = { name: brief.name, program: '', brief, figures: {}, startedAt };
-  const yarnsAfter = () => briefLike(header, session).yarns;
+  const yarnsAfter = () => briefLike(header, session()).yarns;
 
   it('is planned with what is left, and notes what was used', () => {
     type(`next ${stepCount}`);
     type('weigh plum 22');
     type('weigh mint 0');
     expect(yarnsAfter()).toMatchObject({ plum: { grams: 22 }, mint: { grams: 0 } });
-    expect(jobOfBrief(briefLike(header, session)).ok).toBe(true);
-    expect(notesLike(session)).toEqual([
+    expect(jobOfBrief(briefLike(header, session())).ok).toBe(true);
+    expect(notesLike(session())).toEqual([
       'Last time 38 g of plum were used and 22 g left: this bag is planned with what is left.',
       'Last time 0 g of mint were left: this bag is planned with that.',
     ]);
@@ -183,6 +171,6 @@ describe('another bag like it', () => {
     type('weigh plum 50');
     type(`next ${stepCount - 3}`);
     expect(yarnsAfter()).toMatchObject({ plum: { grams: 60 } });
-    expect(notesLike(session)).toEqual([]);
+    expect(notesLike(session())).toEqual([]);
   });
 });

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatPlayerFault } from '../../source/chat/wording/journal-faults.ts';
 import {
   advancePlayer,
   type Player,
@@ -11,6 +10,7 @@ import {
 } from '../../source/journal/player.ts';
 import { type PlayerAction, updatePlayer } from '../../source/journal/player-actions.ts';
 import { readRecording } from '../../source/journal/recording.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { confirm, type SampleLine, writeLog } from './sample-log.ts';
 
 /** Shown at 2, 5, 5, 6, 16 and 17 seconds, the ten minutes before the fifth shortened to ten seconds. */
@@ -127,7 +127,7 @@ describe('a player', () => {
   ])('answers %s', (code, player, action) => {
     const outcome = updatePlayer(player, action);
     expect(outcome).toMatchObject({ ok: false, fault: { code } });
-    if (!outcome.ok) expect(formatPlayerFault(outcome.fault)).toMatch(/^[A-Z0-9].*\.$/);
+    if (!outcome.ok) expect(englishWords.player.fault(outcome.fault)).toMatch(/^[A-Z0-9].*\.$/);
   });
 
   it('is in the same place however the time is cut up', () => {

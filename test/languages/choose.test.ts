@@ -40,12 +40,12 @@ describe('at the bench', () => {
   it('another language takes effect with the answer, and is kept', async () => {
     const bench = openMemoryBench();
     bench.type('language de', 0);
-    await bench.store.untilDone();
+    await bench.store.settled();
     expect(bench.said(1)).toBe('Ab hier auf Deutsch.');
     expect(bench.kept).toEqual([{ name: 'language', value: 'de' }]);
     expect(formatLength(13.7, metric)).toBe('13,7 cm');
     bench.type('language en', 10_000);
-    await bench.store.untilDone();
+    await bench.store.settled();
     expect(bench.said(1)).toBe('From here on in English.');
     expect(say`now`).toBe('now');
   });

@@ -28,8 +28,8 @@ afterEach(() => speak(null));
 
 /** What is answered to these lines, one after the other, in a new session. */
 function type(...lines: readonly string[]): string {
-  const { store } = openMemoryBench({ brief });
-  for (const line of lines) store.submit(line);
+  const { store, submit } = openMemoryBench({ brief });
+  for (const line of lines) submit(line);
   const answers = store.get().lines.filter(({ tone }) => tone !== 'typed');
   return answers.map(({ text }) => text).join('\n');
 }

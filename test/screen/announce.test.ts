@@ -100,7 +100,7 @@ describe('the bell and the voice', () => {
 
   it('are asked to speak once the answer is given, so that their own trouble comes after it', () => {
     const lastLines: (string | undefined)[] = [];
-    const bench = openMemoryBench({ announce: ({ lines }) => lastLines.push(lines.at(-1)?.text) });
+    const bench = openMemoryBench({ announce: () => lastLines.push(bench.said(1)) });
     bench.type('speech on', 0);
     expect(lastLines).toEqual(['Instructions are to be spoken.']);
   });
@@ -113,7 +113,7 @@ describe('the bell and the voice', () => {
 
   it('say that the bag is finished', () => {
     const { bench, heard } = listen({ speech: true });
-    bench.store.perform({ do: 'confirm', count: bench.store.get().session.job.stepCount });
+    bench.perform({ do: 'confirm', count: bench.store.get().session.job.stepCount });
     expect(heard).toEqual(['the bag is finished']);
   });
 });

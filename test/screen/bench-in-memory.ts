@@ -1,16 +1,20 @@
 /** The bench without a screen, a disk or a clock: keys go in with their times, states come out. */
 import { readFileSync } from 'node:fs';
 import { loadLanguage } from '../../source/languages/languages.ts';
-import { createBenchKeys, type Leaving } from '../../source/screen/bench/bench-keys.ts';
-import type { Announce, BenchStore } from '../../source/screen/bench/bench-state.ts';
-import { createBenchStore } from '../../source/screen/bench/bench-store.ts';
+import type { Announce } from '../../source/screen/bench/announce.ts';
+import { type BenchStore, startBench } from '../../source/screen/bench/bench-state.ts';
+import { type BenchEffects, createBenchStore } from '../../source/screen/bench/bench-store.ts';
 import { characterKey, type Key, type KeyKind, makeKey } from '../../source/screen/keys/key.ts';
 import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { readSettings, type SettingChange } from '../../source/settings/settings.ts';
 import { speak } from '../../source/shared/say.ts';
+import { unitsFor } from '../../source/shared/units.ts';
 import { doneBefore, type Landmark } from '../../source/steps/landmarks.ts';
+import { speakNow } from '../../source/wording/current.ts';
+import { loadWords } from '../../source/wording/language.ts';
+import { inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 
 export interface MemoryOptions {
@@ -18,13 +22,16 @@ export interface MemoryOptions {
   readonly settings?: Readonly<Record<string, unknown>>;
   readonly announce?: Announce;
   readonly nowMs?: () => number;
+  /** In place of those that do nothing. */
+  readonly effects?: Partial<BenchEffects>;
 }
 
 export interface MemoryBench {
   readonly store: BenchStore;
   readonly commands: readonly Command[];
   readonly kept: readonly SettingChange[];
-  readonly left: readonly Leaving[];
+  readonly perform: (command: Command) => void;
+  readonly submit: (line: string) => void;
   readonly prompt: () => string;
   /** An event of the key of this name, such as `b` or `f13`, at a time in milliseconds. */
   readonly key: (name: string, atMs: number, kind?: KeyKind) => void;
@@ -46,33 +53,45 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
   const job = jobOf(brief);
   const commands: Command[] = [];
   const kept: SettingChange[] = [];
-  const left: Leaving[] = [];
   let session: Session = startSession(job);
-  const store = createBenchStore({
-    session,
-    settings: readSettings(options.settings ?? {}).settings,
-    record: (command) => {
+  const announce = options.announce ?? (() => undefined);
+  const { settings } = readSettings(options.settings ?? {});
+  const effects: BenchEffects = {
+    record: ({ command }, send) => {
       const after = updateSession(session, command);
-      if (after.ok) {
-        session = after.value;
-        commands.push(command);
-      }
-      return after;
+      if (!after.ok) throw new Error(JSON.stringify(after.fault));
+      session = after.value;
+      commands.push(command);
+      send({ is: 'recorded', atMs: options.nowMs?.() ?? 0, saving: { state: 'saved', slowFlushMs: null } });
     },
-    speakIn: async (code) => speak(await loadLanguage(code)),
-    keep: (change) => void kept.push(change),
-    ...(options.announce ? { announce: options.announce } : {}),
-    ...(options.nowMs ? { nowMs: options.nowMs } : {}),
-  });
-  const keys = createBenchKeys({ store, leave: (how) => void left.push(how), suspend: () => undefined });
-  const key = (name: string, atMs: number, kind: KeyKind = 'press'): void =>
-    keys.onKey(keyNamed(name, kind), atMs);
+    keep: ({ change }) => void kept.push(change),
+    'load-language': async ({ setting }, send) => {
+      speak(await loadLanguage(setting));
+      const language = await loadWords(setting);
+      speakNow(language);
+      send({ is: 'language', setting, language });
+    },
+    announce: ({ why }, _, state) => announce(state, why),
+    'save-and-leave': ({ how }, send) =>
+      send({ is: 'tried-to-save', how, saving: { state: 'saved', slowFlushMs: null } }),
+    'write-sheet': () => undefined,
+    'save-elsewhere': () => undefined,
+    'list-bags': () => undefined,
+    'read-pace': (_, send) => send({ is: 'pace', minutesPerRow: null }),
+    ...options.effects,
+  };
+  const words = wordsIn(inEnglish, unitsFor(settings.units));
+  const store = createBenchStore(startBench({ session, settings, language: inEnglish, words }), effects);
+  const key = (name: string, at: number, kind: KeyKind = 'press'): void =>
+    store.send({ is: 'key', key: keyNamed(name, kind), at });
+  const perform = (command: Command): void => store.send({ is: 'command', command });
   return {
     store,
     commands,
     kept,
-    left,
-    prompt: () => keys.prompt().line.text,
+    perform,
+    submit: (text) => store.send({ is: 'line', text }),
+    prompt: () => store.get().prompt.line.text,
     key,
     type: (line, atMs) => {
       for (const letter of line) key(letter === ' ' ? 'space' : letter, atMs);
@@ -81,7 +100,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
     goTo: (place) => {
       const done = doneBefore(job, place);
       if (!done.ok) throw new Error(JSON.stringify(done.fault));
-      if (done.value !== session.done) store.perform({ do: 'jump', done: done.value });
+      if (done.value !== session.done) perform({ do: 'jump', done: done.value });
     },
     done: () => store.get().session.done,
     said: (count) =>
@@ -96,7 +115,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
 /** What a bench answers to a typed line. */
 export function answersTo(store: BenchStore, line: string): readonly string[] {
   const before = store.get().lines.length;
-  store.submit(line);
+  store.send({ is: 'line', text: line });
   return store
     .get()
     .lines.slice(before)

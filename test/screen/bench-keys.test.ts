@@ -107,7 +107,7 @@ describe('a hold of a second', () => {
   it('goes back one step from a finished bag', () => {
     const bench = openMemoryBench({ settings: withB });
     const { stepCount } = bench.store.get().session.job;
-    bench.store.perform({ do: 'confirm', count: stepCount - 1 });
+    bench.perform({ do: 'confirm', count: stepCount - 1 });
     bench.key('b', 0);
     expect(bench.done()).toBe(stepCount);
     holdTold(bench, 'b', 5000, 1200);
@@ -116,7 +116,7 @@ describe('a hold of a second', () => {
 
   it('does nothing when it is of the Enter that sent a line, or of the press that was assigned', () => {
     const bench = openMemoryBench();
-    bench.store.perform({ do: 'confirm', count: 10 });
+    bench.perform({ do: 'confirm', count: 10 });
     for (const letter of 'where') bench.key(letter, 0);
     hold(bench, 'enter', 0, 1500);
     expect(bench.done()).toBe(10);
@@ -128,8 +128,8 @@ describe('a hold of a second', () => {
 
   it('of a key that takes back takes back once', () => {
     const bench = openMemoryBench();
-    bench.store.perform({ do: 'confirm', count: 10 });
-    bench.store.perform({ do: 'confirm', count: 1 });
+    bench.perform({ do: 'confirm', count: 10 });
+    bench.perform({ do: 'confirm', count: 1 });
     hold(bench, 'left', 0, 1500);
     expect(bench.done()).toBe(10);
   });
@@ -218,7 +218,7 @@ describe('a switch at the carriage', () => {
   it('has to come twice for a round of cord, once more after a round is taken back', () => {
     const bench = openMemoryBench(withPass);
     bench.goTo({ at: 'phase', phase: 'cord' });
-    bench.store.perform({ do: 'confirm', count: 5 });
+    bench.perform({ do: 'confirm', count: 5 });
     const before = bench.done();
     const counts = [0, 2000, 4000, 6000].map((at) => {
       bench.key('p', at);
@@ -235,7 +235,7 @@ describe('a switch at the carriage', () => {
   it('counts a held contact once', () => {
     const bench = openMemoryBench(withPass);
     bench.goTo({ at: 'phase', phase: 'cord' });
-    bench.store.perform({ do: 'confirm', count: 5 });
+    bench.perform({ do: 'confirm', count: 5 });
     const before = bench.done();
     bench.key('p', 0);
     hold(bench, 'p', 2000, 800);
@@ -268,7 +268,7 @@ describe('assigning', () => {
       bench.type('pedal back', 0);
       bench.key(name, 1000);
       expect(bench.store.get().settings.pedals).toEqual({ [name]: 'take-back' });
-      bench.store.perform({ do: 'confirm', count: 1 });
+      bench.perform({ do: 'confirm', count: 1 });
       bench.key(name, 3000);
       expect(bench.done()).toBe(0);
       bench.type('help', 4000);
@@ -302,7 +302,7 @@ describe('assigning', () => {
 describe('an assigned letter', () => {
   it('is a letter once something is typed, or after a slash', () => {
     const bench = openMemoryBench({ settings: withB });
-    bench.store.perform({ do: 'confirm', count: 3 });
+    bench.perform({ do: 'confirm', count: 3 });
     for (const letter of '/back') bench.key(letter, 0);
     expect(bench.prompt()).toBe('/back');
     bench.key('enter', 500);

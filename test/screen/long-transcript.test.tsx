@@ -2,18 +2,14 @@
 import { expect, it } from 'vitest';
 import { answer } from '../../source/chat/line.ts';
 import { BenchApp } from '../../source/screen/bench/bench-app.tsx';
-import { createBenchKeys } from '../../source/screen/bench/bench-keys.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
-import { createFieldStream } from '../../source/screen/parts/field-stream.ts';
+import { silentInput } from '../../source/screen/parts/silent-input.ts';
 import { mountScreen, type Screen } from '../terminal/rig/in-process.tsx';
 import { openMemoryBench } from './bench-in-memory.ts';
 
 function mountBench(): { readonly store: BenchStore; readonly screen: Screen } {
   const { store } = openMemoryBench();
-  const field = createFieldStream();
-  const keys = createBenchKeys({ store, leave: () => undefined, suspend: () => undefined });
-  const screen = mountScreen(<BenchApp store={store} keys={keys} field={field} />, { stdin: field.stdin });
-  return { store, screen };
+  return { store, screen: mountScreen(<BenchApp store={store} />, { stdin: silentInput() }) };
 }
 
 /** Numbers of the lines `note …` that the terminal has, from the top down. */
@@ -27,7 +23,7 @@ const counting = (from: number, count: number): readonly number[] =>
 async function sayNotes({ store, screen }: ReturnType<typeof mountBench>, count: number): Promise<void> {
   const few = 10;
   for (let from = 0; from < count; from += few) {
-    store.say(answer(...counting(from, few).map((i) => `note ${i}`)));
+    store.send({ is: 'told', lines: answer(...counting(from, few).map((i) => `note ${i}`)) });
     await screen.waitFor(`note ${from + few - 1}\n`);
   }
 }
@@ -38,7 +34,7 @@ it('every line of a long day is on the screen once', async () => {
   await sayNotes(bench, 1200);
   expect(store.get().lines.length).toBeLessThan(1200);
   expect(notes(screen)).toEqual(counting(0, 1200));
-  store.say(answer(...counting(1200, 1100).map((i) => `note ${i}`)));
+  store.send({ is: 'told', lines: answer(...counting(1200, 1100).map((i) => `note ${i}`)) });
   await screen.waitFor('note 2299\n');
   expect(notes(screen)).toEqual(counting(0, 2300));
   screen.unmount();

@@ -1,28 +1,28 @@
 /** Speech through a program on the path, in real processes. */
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it, vi } from 'vitest';
-import { german } from '../../source/languages/german.ts';
-import { createSpeech } from '../../source/screen/bench/speech.ts';
-import { speak } from '../../source/shared/say.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { createSpeech, type SpeechTrouble } from '../../source/screen/bench/speech.ts';
 import { isRunning, useStandIn } from './speech-stand-in.ts';
 
 const systemPath = process.env.PATH ?? '';
 const recordTrouble = () => {
   const troubles: string[] = [];
-  const onTrouble = (trouble: string, program: string): void => void troubles.push(`${trouble}: ${program}`);
+  const onTrouble = (trouble: SpeechTrouble): void =>
+    void troubles.push(
+      `${trouble.code}: ${trouble.code === 'failed' ? trouble.program : trouble.lookedFor.join(', ')}`,
+    );
   return { troubles, onTrouble };
 };
 
 describe('speech', () => {
   const standIn = useStandIn();
-  afterEach(() => speak(null));
 
   it('asks the program to say the text, which is never taken for an option', async () => {
     const program = standIn('quick');
     const { troubles, onTrouble } = recordTrouble();
     const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
-    speech.say('--left: two out, L24');
+    speech.say('--left: two out, L24', 'en');
     await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual(['left: two out, L24']));
     expect(troubles).toEqual([]);
   });
@@ -32,9 +32,9 @@ describe('speech', () => {
     const { troubles, onTrouble } = recordTrouble();
     const speech = createSpeech({ platform: 'linux', path: `${program.folder}:${systemPath}`, onTrouble });
     const running = () => program.asked().map(({ pid }) => isRunning(pid));
-    speech.say('knit left');
+    speech.say('knit left', 'en');
     await vi.waitFor(() => expect(running()).toEqual([true]));
-    speech.say('knit right');
+    speech.say('knit right', 'en');
     await vi.waitFor(() => expect(running()).toEqual([false, true]));
     speech.stop();
     await vi.waitFor(() => expect(running()).toEqual([false, false]));
@@ -49,7 +49,7 @@ describe('speech', () => {
       onTrouble: () => {},
     });
     const from = performance.now();
-    for (let step = 0; step < 20; step++) speech.say(`round ${step}`);
+    for (let step = 0; step < 20; step++) speech.say(`round ${step}`, 'en');
     const tookMs = performance.now() - from;
     speech.stop();
     expect(tookMs).toBeLessThan(10_000);
@@ -59,10 +59,10 @@ describe('speech', () => {
     const program = standIn('failing');
     const { troubles, onTrouble } = recordTrouble();
     const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
-    speech.say('knit left');
+    speech.say('knit left', 'en');
     await vi.waitFor(() => expect(troubles).toEqual(['failed: espeak-ng']));
-    speech.say('knit right');
-    speech.say('knit left');
+    speech.say('knit right', 'en');
+    speech.say('knit left', 'en');
     await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toContain('knit left'));
     expect(troubles).toHaveLength(1);
   });
@@ -71,8 +71,8 @@ describe('speech', () => {
     const program = standIn('quick', 'something-else');
     const { troubles, onTrouble } = recordTrouble();
     const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble });
-    speech.say('knit left');
-    speech.say('knit right');
+    speech.say('knit left', 'en');
+    speech.say('knit right', 'en');
     expect(troubles).toEqual(['no-program: espeak-ng, espeak, spd-say']);
   });
 
@@ -80,7 +80,7 @@ describe('speech', () => {
     const program = standIn('quick', 'espeak');
     mkdirSync(join(program.folder, 'espeak-ng'));
     const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble: () => {} });
-    speech.say('knit left');
+    speech.say('knit left', 'en');
     await vi.waitFor(() => expect(program.asked()).toHaveLength(1));
   });
 
@@ -92,7 +92,7 @@ describe('speech', () => {
   ] as const)('uses what %s has: %s', async (platform, name, args) => {
     const program = standIn('quick', name);
     const speech = createSpeech({ platform, path: program.folder, onTrouble: () => {} });
-    speech.say('knit left');
+    speech.say('knit left', 'en');
     await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual([args]));
   });
 
@@ -100,10 +100,9 @@ describe('speech', () => {
     ['espeak-ng', '-v de nach links'],
     ['spd-say', '--wait -l de nach links'],
   ])('is spoken in the language that was chosen: %s', async (name, args) => {
-    speak(german);
     const program = standIn('quick', name);
     const speech = createSpeech({ platform: 'linux', path: program.folder, onTrouble: () => {} });
-    speech.say('nach links');
+    speech.say('nach links', 'de');
     await vi.waitFor(() => expect(program.asked().map(({ text }) => text)).toEqual([args]));
   });
 
@@ -111,7 +110,7 @@ describe('speech', () => {
   it('keeps the text out of the command on Windows', async () => {
     const program = standIn('quick', 'powershell.exe');
     const speech = createSpeech({ platform: 'win32', path: program.folder, onTrouble: () => {} });
-    speech.say('to \u2019; exit 1 #');
+    speech.say('to \u2019; exit 1 #', 'en');
     await vi.waitFor(() => expect(program.asked()).toHaveLength(1));
     expect(program.asked()[0]?.text).toContain('.Speak($env:SLANTWISE_TO_SAY)');
     expect(program.asked()[0]?.text).not.toContain('exit 1');

@@ -10,7 +10,7 @@ import { readFileSync } from 'node:fs';
 import { startPlayer } from '../../source/journal/player.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import { runPlayer } from '../../source/screen/player/run-player.tsx';
-import { metric } from '../../source/shared/units.ts';
+import { englishWords } from '../../source/wording/words.ts';
 
 let nowMs = 0;
 let seconds = 0;
@@ -37,7 +37,7 @@ process.on('SIGUSR2', () => {
   process.stdout.write('\\x1b]0;' + ++seconds + ' s\\x07');
 });
 const recording = readRecording(readFileSync(process.argv[2]));
-process.exitCode = await runPlayer(startPlayer(recording.value), { units: metric, clock }) === 'left' ? 0 : 130;
+process.exitCode = await runPlayer(startPlayer(recording.value), { words: englishWords, clock }) === 'left' ? 0 : 130;
 `;
 
 export interface TimedPlayer extends Terminal {

@@ -11,12 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
-import { formatSlowFlush } from '../../source/chat/wording/file-faults.ts';
-import type { SaveStatus } from '../../source/journal/file-fault.ts';
 import { readLog } from '../../source/journal/read-log.ts';
-import { createBenchStore } from '../../source/screen/bench/bench-store.ts';
-import { tellOfSlowDisk } from '../../source/screen/bench/slow-disk.ts';
-import { readSettings } from '../../source/settings/settings.ts';
 import { confirm, writeLog } from '../journal/sample-log.ts';
 import { useBench } from './home.ts';
 import { openTerminal } from './rig/pseudo-terminal.ts';
@@ -133,23 +128,6 @@ describe('a damaged log', () => {
     const [, offered = ''] = /slantwise --log (\S+)/.exec(refused.screen()) ?? [];
     await bench({ args: ['--log', offered] }).waitFor('step 2 of');
   });
-});
-
-it('says once that the disk is slow', () => {
-  const session = writeLog([]).states[0]?.session;
-  if (!session) throw new Error('no session');
-  let status: SaveStatus = { state: 'saved', slowFlushMs: null };
-  const store = createBenchStore({
-    session,
-    settings: readSettings({}).settings,
-    record: () => ({ ok: true, value: session }),
-  });
-  tellOfSlowDisk(() => status, store);
-  store.perform({ do: 'confirm', count: 1 });
-  status = { state: 'saved', slowFlushMs: 320 };
-  for (let press = 0; press < 3; press++) store.perform({ do: 'confirm', count: 1 });
-  const said = store.get().lines.filter(({ text }) => text === formatSlowFlush(320));
-  expect(said).toHaveLength(1);
 });
 
 /** A few here; more by hand: SLANTWISE_KILLS=500. */

@@ -1,9 +1,9 @@
 /** All cautions of a bag on one page, each with the steps at which it comes. */
 import { formatList, say } from '../../shared/say.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
+import { currentWords } from '../../wording/current.ts';
 import { cautionOf } from './cautions.ts';
 import { sayRestYourHands } from './rest.ts';
-import { sayCableCaution } from './settings.ts';
 
 /** More steps than these are counted, not listed. */
 const mostListed = 4;
@@ -11,7 +11,7 @@ const mostListed = 4;
 export function cautionLines(job: Job): readonly string[] {
   return [
     ...[...cautionsOf(job)].map(([caution, steps]) => `${whenOf(steps)}: ${caution}`),
-    `${say`When you assign a foot switch`}: ${sayCableCaution()}`,
+    `${say`When you assign a foot switch`}: ${currentWords().settings.cable}`,
     `${say`After half an hour of work`}: ${sayRestYourHands()}`,
   ];
 }

@@ -1,6 +1,5 @@
 import type { JournalFault, LineFault } from '../../journal/fault.ts';
 import type { LessonFault } from '../../journal/lesson.ts';
-import type { PlayerFault } from '../../journal/player-actions.ts';
 import type { SessionFault } from '../../session/command.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { count, say } from '../../shared/say.ts';
@@ -55,28 +54,6 @@ export const formatTornTail = (keptAs: string): string =>
 /** The same, where the log is only looked at. */
 export const formatCutOff = (line: number): string =>
   say`Line ${line}, the last, was cut off and belongs to no confirmed step. All before it is sound: open the log to go on from there.`;
-
-/** Why the player stays where it is. */
-export function formatPlayerFault(fault: PlayerFault): string {
-  switch (fault.code) {
-    case 'player/at-start':
-      return say`This is the beginning of the log.`;
-    case 'player/at-end':
-      return say`This is the end of the log.`;
-    case 'player/no-more-marks':
-      return say`There is no mark further on.`;
-    case 'player/fastest':
-      return say`${fault.speed} times is as fast as it goes.`;
-    case 'player/slowest':
-      return say`${fault.speed} times is as slow as it goes.`;
-    case 'player/phase-not-reached':
-      return say`The log never comes to this part of the work: ${fault.phase}.`;
-    case 'player/stripe-not-reached':
-      return say`The log never comes to stripe ${fault.stripe}.`;
-    default:
-      return exhaustive(fault);
-  }
-}
 
 /** Why a lesson cannot be made. */
 export function formatLessonFault(fault: Exclude<LessonFault, SessionFault>): string {

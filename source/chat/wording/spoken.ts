@@ -1,9 +1,10 @@
 /** A step in the fewest words that still name the needles: to be spoken aloud, and to be read across the bed. */
+
+import type { Warning } from '../../settings/settings.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { say } from '../../shared/say.ts';
 import { formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Aside, Step } from '../../steps/step.ts';
-import type { Warning } from './settings.ts';
 import { sayYarn } from './yarns.ts';
 
 /** What comes before the instruction when a press did nothing. */

@@ -10,7 +10,7 @@ import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import { formatHelp } from '../../chat/wording/help.ts';
 import { againIn, beginWay, leaveWay, perform } from './bench-moves.ts';
 import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
-import { andThen, type BenchState, only, type Leaving, type Reaction, withLines } from './bench-state.ts';
+import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';
 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
@@ -79,7 +79,10 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
   }
 }
 
-function offer(state: BenchState, { record, talk, lines }: Extract<Reply, { readonly kind: 'offer' }>): Reaction {
+function offer(
+  state: BenchState,
+  { record, talk, lines }: Extract<Reply, { readonly kind: 'offer' }>,
+): Reaction {
   const recorded = record.reduce<Reaction>(
     (reaction, command) => andThen(reaction, (after) => perform(after, command)),
     only(state),

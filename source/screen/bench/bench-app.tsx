@@ -60,10 +60,7 @@ export function BenchApp({ store }: Props) {
           <Bench {...{ view, columns, room, ascii, words }} large={settings.largeView} />
         )}
         {trouble === null ? null : <Wrapped bold text={`! ${trouble}`} width={columns} />}
-        <PromptRows
-          prompt={prompt}
-          placeholder={placeholder(view.finished, columns, ascii, words)}
-        />
+        <PromptRows prompt={prompt} placeholder={placeholder(view.finished, columns, ascii, words)} />
       </Box>
     </>
   );

@@ -8,12 +8,12 @@ import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Command } from '../../session/command.ts';
 import type { Session } from '../../session/session.ts';
-import type { PedalAct, SettingChange, Settings } from '../../settings/settings.ts';
+import type { PedalAct, SettingChange, Settings, Warning } from '../../settings/settings.ts';
 import type { Language, Words } from '../../wording/words.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
 import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
 import type { Store } from '../parts/store.ts';
-import { startSwitches, type Switches } from './switches.ts';
+import { type Switches, startSwitches } from './switches.ts';
 
 /** `new`: to plan another bag. */
 export type Leaving = 'left' | 'interrupted' | 'new';
@@ -45,9 +45,6 @@ export interface BenchState extends ScreenState<Leaving> {
   /** The session that the maker was told not all of is on disk. */
   readonly toldOfLoss: Session | null;
 }
-
-/** Why a press did nothing. */
-export type Warning = 'too-soon' | 'no-pass-due';
 
 /** `next`: another step is to be done. `again`: it is asked for again. `rest`: hands are due one. */
 export type Announcement = 'next' | 'again' | 'rest' | Warning;

@@ -1,12 +1,12 @@
 /** What a switch does to the bench: confirms, counts a pass, speaks, takes back; and some steps ask for a look first. */
 import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
-import { careMs, type PedalAct } from '../../settings/settings.ts';
+import { careMs, type PedalAct, type Warning } from '../../settings/settings.ts';
 import { isGuarded, passesIn } from '../../steps/guarded.ts';
 import type { Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
 import { againIn, perform } from './bench-moves.ts';
-import { andThen, type BenchState, only, type Reaction, type Warning, withLines } from './bench-state.ts';
+import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } from './switches.ts';
 
 /** Takes an event of a key that has something to do. */

@@ -20,7 +20,11 @@ const nothing = (): void => undefined;
 /** A changed line is a fresh field; a press leaves the line as it is, and the field is not drawn again. */
 export const PromptField = memo(function PromptField({ line, placeholder = '' }: Props) {
   return (
-    <Field key={`${line.cursor} ${line.text}`} line={line} placeholder={line.text === '' ? placeholder : ''} />
+    <Field
+      key={`${line.cursor} ${line.text}`}
+      line={line}
+      placeholder={line.text === '' ? placeholder : ''}
+    />
   );
 });
 

@@ -2,26 +2,19 @@ import { Box, Text } from 'ink';
 import { useMemo, useSyncExternalStore } from 'react';
 import { lastLines } from '../../chat/replay-lines.ts';
 import { benchView } from '../../chat/view.ts';
-import { noteHere, sayPlayerKeys, sayProgress } from '../../chat/wording/player.ts';
-import { viewPlayer } from '../../journal/player.ts';
-import { say } from '../../shared/say.ts';
-import type { Units } from '../../shared/units.ts';
-import { currentWords } from '../../wording/current.ts';
+import { type PlayerView, viewPlayer } from '../../journal/player.ts';
+import type { Words } from '../../wording/words.ts';
 import { Bench } from '../bench/bench.tsx';
-import type { FieldStream } from '../parts/field-stream.ts';
 import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
-import { LineField } from '../parts/line-field.tsx';
+import { PromptField } from '../parts/prompt-field.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
 import { useWindowSize } from '../parts/use-window-size.ts';
 import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
-import type { PlayerKeys } from './player-keys.ts';
-import type { PlayerStore } from './player-store.ts';
+import type { PlayerMessageLine, PlayerStore } from './player-state.ts';
+import { keysRow, progressRow } from './progress.ts';
 
 interface Props {
-  readonly store: PlayerStore;
-  readonly keys: PlayerKeys;
-  readonly field: FieldStream;
-  readonly units: Units;
+  readonly store: Pick<PlayerStore, 'subscribe' | 'get'>;
 }
 
 /** A higher window shows no more: what is drawn once need not be drawn again when the window is made lower. */
@@ -38,9 +31,8 @@ const ownRows = 3;
  * The bench as it was, the last lines above it and the player's own rows below. All of it is redrawn, since lines that
  * have scrolled away could not be taken back; so it must stay lower than the window.
  */
-export function PlayerApp({ store, keys, field, units }: Props) {
-  const { player, message } = useSyncExternalStore(store.subscribe, store.get);
-  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
+export function PlayerApp({ store }: Props) {
+  const { player, message: answer, prompt, words } = useSyncExternalStore(store.subscribe, store.get);
   const { columns, rows } = useWindowSize();
   const height = Math.min(rows - 1, highest);
   const view = viewPlayer(player);
@@ -48,6 +40,7 @@ export function PlayerApp({ store, keys, field, units }: Props) {
   const { recording, shown } = player;
   const lines = useMemo(() => lastLines(recording, shown, highest), [recording, shown]);
   const note = noteHere(view);
+  const message = answer && sayAnswer(answer, words);
   const width = columns - labelWidth;
   const remarks = [note, view.saying, message].filter((text) => text !== null);
   const remarkRows = remarks.reduce((sum, text) => sum + wrappedRows(text, width), 0);
@@ -74,12 +67,14 @@ export function PlayerApp({ store, keys, field, units }: Props) {
           view={bench}
           columns={columns}
           room={height - ownRows - Math.max(height < lowWindow ? 0 : lineRows, remarkRows)}
-          words={currentWords(units)}
+          words={words}
         />
-        {note === null ? null : <Remark label={say`note`} text={note} width={width} />}
-        {view.saying === null ? null : <Remark label={say`lesson`} text={view.saying} width={width} />}
-        <LabelledRow label={say`play`}>
-          <Text wrap="truncate-end">{sayProgress(view, width - 1)}</Text>
+        {note === null ? null : <Remark label={words.player.note} text={note} width={width} />}
+        {view.saying === null ? null : (
+          <Remark label={words.player.lesson} text={view.saying} width={width} />
+        )}
+        <LabelledRow label={words.player.play}>
+          <Text wrap="truncate-end">{progressRow(view, width - 1, words)}</Text>
         </LabelledRow>
         {message === null ? null : (
           <LabelledRow label="">
@@ -90,11 +85,20 @@ export function PlayerApp({ store, keys, field, units }: Props) {
           <Box flexShrink={0} width={2}>
             <Text bold>{'> '}</Text>
           </Box>
-          <LineField line={prompt.line} field={field} placeholder={sayPlayerKeys(columns - 3)} />
+          <PromptField line={prompt.line} placeholder={keysRow(columns - 3, words)} />
         </Box>
       </Box>
     </Box>
   );
+}
+
+const sayAnswer = (answer: PlayerMessageLine, { player }: Words): string =>
+  'told' in answer ? answer.told : player.fault(answer.fault);
+
+/** The note that was made at this very place; null where none was. */
+function noteHere({ session }: PlayerView): string | null {
+  const note = session.notes.at(-1);
+  return note && note.done === session.done ? note.text : null;
 }
 
 interface RemarkProps {

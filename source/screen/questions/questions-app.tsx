@@ -2,19 +2,15 @@ import { Box, Static, Text } from 'ink';
 import { useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
 import { say } from '../../shared/say.ts';
-import type { FieldStream } from '../parts/field-stream.ts';
 import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
 import { PromptRows } from '../parts/prompt-rows.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
 import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
 import { Fitting, wrappedRows } from '../parts/wrapped.tsx';
-import type { QuestionKeys } from './question-keys.ts';
-import type { QuestionStore } from './question-store.ts';
+import type { QuestionStore } from './question-state.ts';
 
 interface Props {
-  readonly store: QuestionStore;
-  readonly keys: QuestionKeys;
-  readonly field: FieldStream;
+  readonly store: Pick<QuestionStore, 'subscribe' | 'get'>;
 }
 
 /** Rows beside the texts: the choices, the prompt, and one to stay lower than the window. */
@@ -23,9 +19,8 @@ const otherRows = 3;
 const placeRows = 3;
 
 /** The answers scroll away above; the question, an example and what Enter takes stand over the prompt. */
-export function QuestionsApp({ store, keys, field }: Props) {
-  const { interview, lines } = useSyncExternalStore(store.subscribe, store.get);
-  const prompt = useSyncExternalStore(keys.subscribe, keys.prompt);
+export function QuestionsApp({ store }: Props) {
+  const { interview, lines, prompt } = useSyncExternalStore(store.subscribe, store.get);
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning } = useShownFrom(0, lines.length, resizes, rows);
   const { place, ask, asIn, enter, also } = interviewView(interview);
@@ -60,7 +55,7 @@ export function QuestionsApp({ store, keys, field }: Props) {
             <Fitting text={enter} width={width} whole={isWhole} />
           </LabelledRow>
         )}
-        <PromptRows prompt={prompt} field={field} placeholder={also.slice(0, columns - 3)} />
+        <PromptRows prompt={prompt} placeholder={also.slice(0, columns - 3)} />
       </Box>
     </>
   );

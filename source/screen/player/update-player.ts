@@ -1,0 +1,73 @@
+/** What a message makes of a player: time and keys move it. On an empty prompt a few keys act at once, all others type. */
+import { parsePlayerLine } from '../../chat/player-line.ts';
+import { advancePlayer } from '../../journal/player.ts';
+import { type PlayerAction, updatePlayer } from '../../journal/player-actions.ts';
+import { type Key, keyId } from '../keys/key.ts';
+import { isEmpty, typeKey } from '../parts/prompt.ts';
+import { type PlayerEffect, type PlayerMessage, type PlayerState, waitOf } from './player-state.ts';
+
+export function updatePlayerScreen(
+  before: PlayerState,
+  message: PlayerMessage,
+): readonly [PlayerState, readonly PlayerEffect[]] {
+  const present = advanced(before, message.nowMs);
+  const state = react(present, message);
+  const isTyping = state.player === present.player && message.is === 'key';
+  return [state, isTyping ? [] : [{ do: 'wake', afterMs: state.end === null ? waitOf(state.player) : null }]];
+}
+
+/** The player as it is by now. */
+const advanced = (state: PlayerState, nowMs: number): PlayerState => ({
+  ...state,
+  player: advancePlayer(state.player, nowMs - state.seenMs),
+  seenMs: nowMs,
+});
+
+function react(state: PlayerState, message: PlayerMessage): PlayerState {
+  switch (message.is) {
+    case 'tick':
+      return state;
+    case 'leave':
+      return { ...state, end: message.how };
+    case 'key':
+      return message.key.kind === 'release' ? state : takeKey(state, message.key);
+  }
+}
+
+const actions: ReadonlyMap<string, Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe'> | 'leave'> = new Map(
+  [
+    ['right', 'step-on'],
+    ['left', 'step-back'],
+    ['up', 'faster'],
+    ['down', 'slower'],
+    ['m', 'next-mark'],
+    ['e', 'to-end'],
+    ['end', 'to-end'],
+    ['q', 'leave'],
+  ],
+);
+
+function takeKey(state: PlayerState, key: Key): PlayerState {
+  const id = keyId(key);
+  if (isEmpty(state.prompt)) {
+    if (id === 'space' || id === 'enter') return act(state, { do: state.player.playing ? 'pause' : 'play' });
+    const action = actions.get(id);
+    if (action === 'leave') return { ...state, end: 'left' };
+    if (action) return act(state, { do: action });
+  }
+  const { prompt, line } = typeKey(state.prompt, key);
+  const typed = { ...state, prompt };
+  return line === null ? typed : takeLine(typed, line);
+}
+
+function takeLine(state: PlayerState, line: string): PlayerState {
+  const action = parsePlayerLine(line);
+  return action.ok ? act(state, action.value) : { ...state, message: { fault: action.fault } };
+}
+
+function act(state: PlayerState, action: PlayerAction): PlayerState {
+  const after = updatePlayer(state.player, action);
+  return after.ok
+    ? { ...state, player: after.value, message: null }
+    : { ...state, message: { fault: after.fault } };
+}

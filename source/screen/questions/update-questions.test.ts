@@ -1,0 +1,103 @@
+/** The questions without a screen or a disk: what is kept and when, and what is said where that fails. */
+import { describe, expect, it } from 'vitest';
+import { keyNamed } from '../../../test/screen/bench-in-memory.ts';
+import type { QuestionId } from '../../chat/first-run/answers.ts';
+import { beginInterview } from '../../chat/first-run/interview.ts';
+import type { SettingChange } from '../../settings/settings.ts';
+import type { Result } from '../../shared/result.ts';
+import { type KeptBrief, startQuestions } from './question-state.ts';
+import { createQuestionStore } from './question-store.ts';
+
+interface Machine {
+  readonly trouble?: string | null;
+  readonly keepBrief?: (out: string | null) => Result<KeptBrief, string>;
+}
+
+const brief = (told: string): Result<KeptBrief, string> => ({
+  ok: true,
+  value: { file: {}, name: 'Pouch', told },
+});
+
+function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours') }: Machine = {}) {
+  const kept: (readonly string[])[] = [];
+  const settings: SettingChange[] = [];
+  const store = createQuestionStore(
+    startQuestions({ interview: beginInterview({}, 'cm'), lines: [], pressWindowMs: 100 }),
+    {
+      'keep-answers': ({ interview: { answers } }, send) => {
+        kept.push(Object.keys(answers));
+        send({ is: 'answers-kept', trouble });
+      },
+      'keep-brief': ({ out }, send) => send({ is: 'brief-kept', kept: keepBrief(out) }),
+      keep: ({ change }) => void settings.push(change),
+    },
+  );
+  return {
+    kept,
+    settings,
+    submit: (text: string): void => store.send({ is: 'line', text }),
+    press: (name: string, at: number): void => store.send({ is: 'key', key: keyNamed(name), at }),
+    told: (): readonly string[] => store.get().lines.map(({ text }) => text),
+    at: (): QuestionId | 'plan' => store.get().interview.at,
+    end: () => store.get().end,
+    prompt: (): string => store.get().prompt.line.text,
+  };
+}
+
+describe('the questions', () => {
+  it('keep each answer as it is given, and nothing where none was', () => {
+    const { submit, kept } = openQuestions();
+    for (const line of ['Pouch', '? girth', 'so big', 'back', '']) submit(line);
+    expect(kept).toEqual([['name']]);
+    submit('14 by 18');
+    expect(kept).toEqual([['name'], ['name', 'size']]);
+  });
+
+  it('say once that answers cannot be kept, and go on', () => {
+    const { submit, told, at } = openQuestions({ trouble: 'The disk is full.' });
+    for (const line of ['Pouch', '14 by 18', 'mid']) submit(line);
+    expect(told().filter((text) => text === 'The disk is full.')).toHaveLength(1);
+    expect(at()).toBe('swatch');
+  });
+
+  it('stay at the plan where the brief cannot be kept, and end where it can', () => {
+    const { submit, told, at, end } = openQuestions({
+      keepBrief: (out) =>
+        out === 'taken.json' ? { ok: false, fault: 'taken.json exists already.' } : brief('kept'),
+    });
+    for (const line of ['', '', '', '', '', '', '']) submit(line);
+    submit('save taken.json');
+    expect(end()).toBe(null);
+    expect(told().at(-1)).toBe('taken.json exists already.');
+    expect(at()).toBe('plan');
+    submit('');
+    expect(end()).toMatchObject({ kind: 'begin', brief: { told: 'kept' } });
+  });
+
+  it('keep the units for the next time', () => {
+    const { submit, settings } = openQuestions();
+    submit('units in');
+    expect(settings).toEqual([{ name: 'units', value: 'in' }]);
+  });
+});
+
+describe('the keys', () => {
+  it('take one answer for an Enter that bounces, another for one that comes later', () => {
+    const { press, at } = openQuestions();
+    press('enter', 0);
+    for (const atMs of [10, 40, 70]) press('enter', atMs);
+    expect(at()).toBe('size');
+    press('enter', 2000);
+    expect(at()).toBe('bed');
+  });
+
+  it('complete the words that steer, and bring back what was typed', () => {
+    const { press, prompt } = openQuestions();
+    for (const letter of 'ans') press(letter, 0);
+    press('tab', 1);
+    expect(prompt()).toBe('answers ');
+    press('enter', 500);
+    press('up', 600);
+    expect(prompt()).toBe('answers ');
+  });
+});
