@@ -71,7 +71,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
       speakNow(language);
       send({ is: 'language', setting, language });
     },
-    announce: ({ why }, _, state) => announce(state, why),
+    announce: ({ why }, _, state) => void announce(state, why),
     'save-and-leave': ({ how }, send) =>
       send({ is: 'tried-to-save', how, saving: { state: 'saved', slowFlushMs: null } }),
     'write-sheet': () => undefined,
