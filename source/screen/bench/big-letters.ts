@@ -1,6 +1,6 @@
 /**
  * Letters to be read from across the bed, five squares high: a square is one row and two cells, so that stems and bars are
- * equally heavy. The 0 has a dot; no two letters differ by fewer than two squares.
+ * equally heavy. The 0 has a slit; no two letters differ by fewer than two squares.
  */
 const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
@@ -33,7 +33,7 @@ const glyphs: ReadonlyMap<string, readonly string[]> = new Map(
     Ä: '#..# .... .##. #### #..#',
     Ö: '#...# ..... .###. #...# .###.',
     Ü: '#..# .... #..# #..# .##.',
-    0: '.###. #...# #.#.# #...# .###.',
+    0: '.###. #..## #.#.# ##..# .###.',
     1: '.#. ##. .#. .#. ###',
     2: '###. ...# .##. #... ####',
     3: '###. ...# .##. ...# ###.',

@@ -63,5 +63,5 @@ it('shows the strip at the right of a wide window alone', () => {
   expect(layOut(withWords(3), { columns: 100, room: 26, large: false }).strip).toBeNull();
   const wide = layOut(withWords(3), { columns: 120, room: 36, large: false });
   expect(wide.width + 2 + (wide.strip?.columns ?? 0)).toBe(120);
-  expect(wide.width).toBeGreaterThanOrEqual(80);
+  expect(wide.width).toBeGreaterThanOrEqual(66);
 });

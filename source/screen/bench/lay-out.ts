@@ -42,16 +42,22 @@ type Heights = Record<Name, number>;
 const order: readonly Name[] = ['phases', 'band', 'gap1', 'closeUp', 'gap2', 'ruler', 'bed', 'gap3', 'words'];
 
 /** Words of a usual step take so many rows, so that nothing jumps from one to the next. */
-const usualWords = (columns: number): number => (columns >= 76 ? 4 : columns >= 56 ? 5 : 7);
+const usualWords = (columns: number): number => (columns >= 76 ? 4 : columns >= 56 ? 5 : 6);
 
-/** The strip wants to be seen, and what is left of it 80 columns. */
-const leastStripColumns = 24;
-const besideStrip = 80;
-const mostStripColumns = 60;
+/** The strip wants to be seen as a whole, and what is left of it to have room for eight needles. */
+const leastStripColumns = 44;
+const besideStrip = 66;
+const mostStripColumns = 110;
 const leastStripRoom = 16;
 
-/** Without a strip a higher bench would only pull its pieces apart; with one the strip is larger. */
-const highest = { plain: 22, withStrip: 34 } as const;
+/** A higher bench would only pull its pieces apart; beside a broad strip it may be as high as that. */
+const highest = { plain: 22, withStrip: 26, withBroadStrip: 42 } as const;
+const broadStripColumns = 72;
+
+const mostRows = (stripColumns: number): number => {
+  if (stripColumns === 0) return highest.plain;
+  return stripColumns < broadStripColumns ? highest.withStrip : highest.withBroadStrip;
+};
 
 const stripColumnsIn = (columns: number, room: number): number => {
   const free = Math.min(mostStripColumns, columns - besideStrip - 2);
@@ -60,7 +66,7 @@ const stripColumnsIn = (columns: number, room: number): number => {
 
 /** Rows that the bench fills of those it may. */
 export const highestBench = (columns: number, room: number): number =>
-  Math.max(2, Math.min(room, stripColumnsIn(columns, room) > 0 ? highest.withStrip : highest.plain));
+  Math.max(2, Math.min(room, mostRows(stripColumnsIn(columns, room))));
 
 export function layOut(needs: Needs, { columns, room, large }: Window): Layout {
   const stripColumns = stripColumnsIn(columns, room);
@@ -97,7 +103,7 @@ function usualHeights(height: number, columns: number, large: boolean): Heights 
     ruler: 0,
     bed: 0,
     gap3: 0,
-    words: Math.min(usualWords(columns), Math.max(1, height - 1)),
+    words: Math.min(usualWords(columns), Math.max(1, height - 3)),
   };
   let left = height - heights.band - heights.words;
   const give = (name: Name, rows: number): void => {

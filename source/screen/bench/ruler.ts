@@ -23,7 +23,8 @@ export function rulerRows(
   const { cells, columnOf } = stripesIn(view, room, brush);
   const mark = columnOf(view.rows.at);
   const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
-  const below = beside ? stripe : `${rows}   ${stripe}`;
+  const both = `${rows}   ${stripe}`;
+  const below = beside ? stripe : both.length <= width - 2 * inset - 2 ? both : rows;
   const first = rowOf(width, [
     { column: inset, spans: cells },
     ...(beside ? [endingAt(width - inset, [{ text: rows, bold: true }])] : []),
