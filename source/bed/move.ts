@@ -14,7 +14,20 @@ export type BedMove =
 /** What the hands do away from the bed, with the work in the lap. */
 export type HandMove =
   | { readonly move: 'release'; readonly what: 'ravel cord' | 'waste' }
-  | { readonly move: 'bite'; readonly opens: string; readonly finishes: string }
+  /** One movement of the blunt needle on one edge: down through a loop, up through the next; null at start and end. */
+  | {
+      readonly move: 'graft';
+      readonly edge: 'A' | 'B';
+      readonly down: number | null;
+      readonly up: number | null;
+    }
+  /** Brought to a state and a size: soaked and dried flat, say. */
+  | {
+      readonly move: 'wash';
+      readonly state: string;
+      readonly widthCm: number;
+      readonly depthCm: number;
+    }
   | { readonly move: 'bars'; readonly side: 'front' | 'back'; readonly count: number }
   | { readonly move: 'draw-up' | 'fasten' }
   | { readonly move: 'thread'; readonly eyelet: number; readonly towards: 'inside' | 'outside' }
@@ -24,7 +37,8 @@ export type Move = BedMove | HandMove;
 
 const handMoves: ReadonlySet<string> = new Set([
   'release',
-  'bite',
+  'graft',
+  'wash',
   'bars',
   'draw-up',
   'fasten',

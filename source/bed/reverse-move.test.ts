@@ -72,8 +72,8 @@ describe('a move taken back', () => {
 
   it('leaves nothing to undo of a measuring, and unpicks the rest of what the hands did', () => {
     expect(reverseOf(five, { move: 'measure', lengthCm: 30 })).toBeNull();
-    const bite = { move: 'bite', opens: 'A1', finishes: 'B1' } as const;
-    expect(reverseOf(five, bite)).toEqual({ undo: 'hand', what: bite });
+    const movement = { move: 'graft', edge: 'B', down: 1, up: 2 } as const;
+    expect(reverseOf(five, movement)).toEqual({ undo: 'hand', what: movement });
   });
 });
 

@@ -10,7 +10,8 @@ import type { LoopRun, ReverseMove } from './reverse-move.ts';
  * again, loop for loop. Null for a move that leaves nothing to undo, such as measuring.
  */
 export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
-  if (isHandMove(move)) return move.move === 'measure' ? null : { undo: 'hand', what: move };
+  if (isHandMove(move))
+    return move.move === 'measure' || move.move === 'wash' ? null : { undo: 'hand', what: move };
   switch (move.move) {
     case 'work':
       return {

@@ -46,9 +46,9 @@ export type Glance =
       readonly knitTo: Side;
     }
   | {
-      readonly kind: 'hole';
-      readonly eyelet: number;
-      readonly towards: 'inside' | 'outside';
+      readonly kind: 'holes';
+      readonly inThrough: number;
+      readonly outThrough: number;
       readonly count: Count;
     }
   | { readonly kind: 'other' };
@@ -84,33 +84,29 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
     }
     case 'thread-cord':
       return { kind: 'yarn', leaves: null, comes: act.yarn };
-    case 'bite':
+    case 'graft-start':
+    case 'graft-pair':
+    case 'graft-end':
       return {
         kind: 'graft',
-        movements: [movementOf(act.opens, 'up'), movementOf(act.finishes, 'down')],
+        movements: step.moves.flatMap((move) => (move.move === 'graft' ? [move] : [])),
         loops: plan.stitches,
-        count: { at: act.number, of: plan.graft.bites },
+        count: { at: act.kind === 'graft-start' ? 1 : act.down, of: plan.stitches },
       };
     case 'bars':
       return { kind: 'bars', from: act.from, through: act.through, of: act.of };
-    case 'round': {
-      const { number, slipTo, knitTo } = act;
-      return { kind: 'rounds', from: number, through: number, of: plan.cord.rounds, slipTo, knitTo };
+    case 'rounds': {
+      const { from, through, slipTo, knitTo } = act;
+      return { kind: 'rounds', from, through, of: plan.cord.rounds, slipTo, knitTo };
     }
-    case 'thread-eyelet': {
-      const { eyelet, towards, hole, of } = act;
-      return { kind: 'hole', eyelet, towards, count: { at: hole, of } };
+    case 'thread-eyelets': {
+      const { inThrough, outThrough, hole, of } = act;
+      return { kind: 'holes', inThrough, outThrough, count: { at: hole, of } };
     }
     default:
       return { kind: 'other' };
   }
 }
-
-const movementOf = (loop: string, way: 'up' | 'down'): GraftMovement => ({
-  edge: loop.startsWith('A') ? 'A' : 'B',
-  down: way === 'down' ? Number(loop.slice(1)) : null,
-  up: way === 'up' ? Number(loop.slice(1)) : null,
-});
 
 /** The yarn that must be in the hands now: in the feeder, or where the bed is bare the thread that is worked with. */
 export function yarnAtHand({ plan }: Job, step: Step, before: BedAfter | null): string | null {

@@ -41,7 +41,7 @@ function situationAt({ phase, act }: Step): Situation {
     case 'increase':
     case 'decrease':
       return 'shaping';
-    case 'thread-eyelet':
+    case 'thread-eyelets':
     case 'tie':
       return 'threading';
     case 'rehang':

@@ -20,7 +20,6 @@ const stateWords: Readonly<Record<string, string>> = {
   'fully-relaxed': 'ganz ausgeruht',
 };
 const stateWord = (state: string): string => stateWords[state] ?? state;
-const insideWord = (where: string): string => (where === 'inside' ? 'innen' : 'außen');
 /** The parts of the work, the places in it and the weights of yarn, as they come in values. */
 const phaseWords: Readonly<Record<string, string>> = {
   'cast-on': 'Anschlag',
@@ -58,7 +57,6 @@ const lacks = (weight: string): string => (/^1(?: |$)/.test(weight) ? 'fehlt' : 
 const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
 /** `mouth` and `bottom` as they come in values. */
 const atEnd = (end: string): string => (end === 'mouth' ? 'an der Öffnung' : 'am Boden');
-const toEnd = (end: string): string => (end === 'mouth' ? 'zur Öffnung' : 'zum Boden');
 
 export const german: Language = {
   code: 'de',
@@ -80,7 +78,6 @@ export const german: Language = {
     eyelet: ['Lochmasche', 'Lochmaschen'],
     character: ['Zeichen', 'Zeichen'],
     event: ['Ereignis', 'Ereignisse'],
-    bite: ['Stich', 'Stiche'],
     pass: ['Schlittengang', 'Schlittengänge'],
     'more step': ['weiterer Schritt', 'weitere Schritte'],
     repeat: ['Rapport', 'Rapporte'],
@@ -211,12 +208,6 @@ export const german: Language = {
     'Measure {0} of {1} and cut it there: the tail for the graft.':
       'Miss {0} {1} ab und schneide dort: der Faden zum Verbinden.',
     'Cut {0} too.': 'Schneide auch {0} ab.',
-    'Fold the waste rows under, so that the open loops show. Edge A is where the tail hangs, at the {0}; edge B is the start.':
-      (at) =>
-        `Schlag die Hilfsgarnreihen nach hinten um, bis die offenen Maschen freiliegen. An Kante A, ${sideWord(at)}, hängt der Faden; Kante B ist der Anfang.`,
-    'Bite {0} of {1}: open {2}, finish {3}.': 'Stich {0} von {1}: beginne {2}, beende {3}.',
-    'Never pull tight: each bite is as big as a stitch.':
-      'Zieh nie fest: jeder Stich ist so groß wie eine Masche.',
     'Fasten the graft thread at the edge.': 'Vernäh den Faden der Verbindung am Rand.',
     'Pull the ravel cord out: the waste comes away from edge B.':
       'Zieh den Trennfaden heraus: das Hilfsgarn löst sich von Kante B.',
@@ -251,16 +242,6 @@ export const german: Language = {
       'Miss die Kordel, ohne sie zu dehnen: sie soll {0} lang sein. Ist sie kürzer, strick weitere Runden.',
     'Cut {0}, leaving {1}. Draw the end through the {2} loops, take them off, and hide it inside the cord.':
       'Schneide {0} ab, lass {1} stehen. Zieh das Ende durch die {2} Maschen, nimm sie ab und verbirg es in der Kordel.',
-    'Hole {0} of {1}: lead the cord through eyelet {2} to the {3}.': (hole, all, eyelet, towards) =>
-      `Loch ${hole} von ${all}: führ die Kordel durch Lochmasche ${eyelet} nach ${insideWord(towards)}.`,
-    'Hole {0} of {1}: pass by eyelet {2}, then lead the cord through eyelet {3} to the {4}.': (
-      hole,
-      all,
-      passed,
-      eyelet,
-      towards,
-    ) =>
-      `Loch ${hole} von ${all}: lass Lochmasche ${passed} aus, führ dann die Kordel durch Lochmasche ${eyelet} nach ${insideWord(towards)}.`,
     'Even the two ends, knot each, and tie a bow.':
       'Mach beide Enden gleich lang, knote jedes ab und binde eine Schleife.',
     'Park {0} at the {1} end.': (yarn, end) => `Leg ${yarn} am ${sideStem(end)}en Ende ab.`,
@@ -298,8 +279,6 @@ export const german: Language = {
     'unpick the waste, weights under {0} and {1}': 'Hilfsgarn auftrennen, Gewichte unter {0} und {1}',
     'unpick the waste': 'Hilfsgarn auftrennen',
     'measure {0} of {1} and cut': '{0} {1} abmessen und abschneiden',
-    'make ready to graft': 'zum Verbinden vorbereiten',
-    'open {0}, finish {1}': '{0} beginnen, {1} beenden',
     'fasten the thread': 'Faden vernähen',
     'pull the ravel cord': 'Trennfaden herausziehen',
     'fold for the seam': 'für die Naht falten',
@@ -310,9 +289,6 @@ export const german: Language = {
     'round {0}': 'Runde {0}',
     'measure the cord, {0}': 'Kordel messen, {0}',
     'cut, draw through, take off': 'abschneiden, durchziehen, abnehmen',
-    'eyelet {0}, to the {1}': (eyelet, towards) => `Lochmasche ${eyelet}, nach ${insideWord(towards)}`,
-    'pass by {0}, eyelet {1}, to the {2}': (passed, eyelet, towards) =>
-      `${passed} auslassen, Lochmasche ${eyelet}, nach ${insideWord(towards)}`,
     'tie a bow': 'Schleife binden',
     'park {0} {1}': (yarn, end) => `${yarn} ${sideWord(end)} ablegen`,
     'cut {0}': '{0} abschneiden',
@@ -331,8 +307,6 @@ export const german: Language = {
     '{0} out': (side) => `${sideWord(side)} raus`,
     '{0} in': (side) => `${sideWord(side)} rein`,
     'to {0}': 'nun {0}',
-    'hole {0} in': 'Loch {0} rein',
-    'hole {0} out': 'Loch {0} raus',
     'hang again': 'aufnadeln',
     weights: 'Gewichte',
     'weights off': 'Gewichte ab',
@@ -894,8 +868,6 @@ export const german: Language = {
       'Häng die Maschen von {0} wieder nach außen auf {1} und trenn dabei die Maschen, die zusammen auf {2} hängen.',
     'Set the loops of {0} back on {1}. Push {2} to resting.':
       'Häng die Maschen von {0} zurück auf {1}. Schieb {2} in Ruhestellung.',
-    'Unpick the bite that opens {0} and finishes {1}.':
-      'Trenn den Stich auf, der {0} beginnt und {1} beendet.',
     'Draw the thread out from under the last bar on the {0}.': (at) =>
       `Zieh den Faden ${at === 'front' ? 'vorn' : 'hinten'} unter dem letzten Quersteg heraus.`,
     'Draw the thread out from under the last {0} bars on the {1}.': (howMany, at) =>
@@ -1076,8 +1048,6 @@ export const german: Language = {
     care: 'Vorsicht',
     ', {0} to graft and {1} to go on and sew the bottom':
       ', {0} zum Verbinden und {1}, um damit den Boden zu nähen',
-    '{0}; cut a tail of {1} of {2}{3}. For the graft: the larger of 3 times the width on the needles, {4} (rule of thumb), and the yarn of a row and 10 %, {5}; and {6} to hold.':
-      '{0}; schneide {1} {2} ab{3}. Zum Verbinden: das Größere aus 3-mal der Breite auf den Nadeln, {4} (Faustregel), und dem Garn einer Reihe mit 10 % mehr, {5}; dazu {6} zum Festhalten.',
     'with the tail of the graft': 'mit dem Faden vom Verbinden',
     'with {0} of {1}': 'mit {0} {1}',
     '{0}, {1} from each side, {2}: twice the seam and {3} to hold (rule of thumb)':
@@ -1470,13 +1440,6 @@ export const german: Language = {
     'Fold the waste under, so that open loops show. A is the edge with the tail, B the start; loop 1 of both is at the {0}.':
       (end) =>
         `Schlag das Hilfsgarn um, bis Maschen freiliegen. A ist die Kante mit dem Faden, B der Anfang; Masche 1 ist je ${atEnd(end)}.`,
-    'Bite 1 opens A1 and finishes B1; bite 2 opens B2 and finishes A1; bite 3 opens A2 and finishes B2. Go on so: {0} bites, to the {1}.':
-      (bites, end) =>
-        `Stich 1 beginnt A1, beendet B1; Stich 2 beginnt B2, beendet A1; Stich 3 beginnt A2, beendet B2. So weiter: ${bites} Stiche, bis ${toEnd(end)}.`,
-    'Each bite is as big as a stitch, never tight. Pull the ravel cord out and unpick the waste.':
-      'Stiche so groß wie Maschen, nie fest. Zieh den Trennfaden heraus, trenn das Hilfsgarn ab.',
-    'Each bite is as big as a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.':
-      'Stiche so groß wie Maschen, nie fest. Vernäh den Faden. Zieh den Trennfaden heraus, trenn das Hilfsgarn ab.',
     'The graft tail sews on': 'Näh mit dem Faden vom Verbinden weiter',
     'Cut {0} of yarn': 'Schneide {0} Garn ab',
     Seam: 'Naht',
@@ -1484,8 +1447,6 @@ export const german: Language = {
       'Leg den Schlauch am Abnahmerand flach, {0} Reihen auf {1}. {2}.',
     'One stitch in from the edge, take one bar from the front, one from the back, in turn: {0} a side.':
       'Fass eine Masche vom Rand entfernt abwechselnd einen Quersteg vorn, einen hinten: {0} je Seite.',
-    'After every few bites draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.':
-      'Zieh alle paar Stiche an, bis die Ränder sich treffen. Vernäh alle Enden auf der Innenseite.',
     'Steam scalds, and it flattens man-made fibre.': 'Dampf verbrüht und drückt Kunstfasern platt.',
     Cord: 'Kordel',
     'E-wrap {0} with {1}, an end of {2} left; knit one row, hang a small weight.':
@@ -1542,8 +1503,6 @@ export const german: Language = {
       'Wie sich die Bahn zum Beutel faltet: ihre letzte Kante A trifft ihre erste Kante B',
     mouth: 'Öffnung',
     bottom: 'Boden',
-    'The graft: bite 1 opens A1 and finishes B1, bite 2 opens B2 and finishes A1, and so on':
-      'Das Verbinden: Stich 1 beginnt A1 und beendet B1, Stich 2 beginnt B2 und beendet A1, und so weiter',
     'The seam: one bar from the front, one from the back, in turn; then the thread is drawn up':
       'Die Naht: abwechselnd ein Quersteg vorn, einer hinten; dann wird der Faden angezogen',
     front: 'vorn',
@@ -1772,9 +1731,6 @@ export const german: Language = {
       'Die letzte gestrickte Reihe. Die Verbindung ist die zweite Reihe ihres Streifens; so wird er so hoch wie die anderen.',
     'To sew open loops to open loops along the path that a knitted row would take. The seam is then a row of knitting, and does not show.':
       'Offene Maschen so aneinandernähen, wie der Faden einer gestrickten Reihe läuft. Die Naht ist dann selbst eine Reihe und fällt nicht auf.',
-    'bite, grafting bite': 'Stich',
-    'One stitch of the sewing needle in the graft: it opens one loop, and finishes the one across from it.':
-      'Ein Stich der Nähnadel beim Verbinden: er beginnt eine Masche und beendet die gegenüber.',
     'The two rows of open loops that are grafted. Edge A is where the tail hangs, edge B is the start. On both, the loops count from the tail: A1 is across from B1.':
       'Die zwei Reihen offener Maschen, die verbunden werden. An Kante A hängt das Fadenende, Kante B ist der Anfang. Gezählt wird vom Fadenende: A1 liegt B1 gegenüber.',
     'mattress seam, seam, mattress': 'Matratzenstich, Naht, Bodennaht',
@@ -1888,8 +1844,6 @@ export const german: Language = {
       'Du bist beim Umsetzen: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
     'You are closing: one row, the tail, waste rows, and the work comes off.':
       'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, dann kommt das Gestrick von den Nadeln.',
-    'You are grafting: the needle opens one loop and finishes one across from it.':
-      'Du verbindest im Maschenstich: die Nadel beginnt eine Masche und beendet eine gegenüber.',
     'You are sewing the bottom, bar by bar.': 'Du nähst den Boden, Quersteg für Quersteg.',
     'You are making the cord.': 'Du machst die Kordel.',
     'You are threading the cord through the eyelets.': 'Du fädelst die Kordel durch die Lochmaschen.',
@@ -2034,10 +1988,6 @@ export const german: Language = {
       'Der Faden läuft beim Verbinden durch eine ganze Reihe Maschen. Dreimal die Breite auf den Nadeln ist die Regel, das Garn einer Reihe und 10 % das Modell. Das Größere zählt, und etwas zum Festhalten.',
     'tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + {0} cm':
       'Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + {0} cm',
-    'graft, bites, number of bites': 'Verbinden, Maschenstich, Stiche, Zahl der Stiche, Verbindung',
-    'A graft follows the path of a knitted row, so no seam shows. Two neighbouring bites enter each loop; only the first loop of edge B and the last of edge A are entered once.':
-      'Der Maschenstich läuft wie eine gestrickte Reihe, darum fällt keine Naht auf. In jede Masche gehen zwei benachbarte Stiche; nur in die erste von Kante B und die letzte von Kante A geht einer.',
-    'bites = 2 × stitches − 1': 'Stiche = 2 × Maschen − 1',
     'seam, seam tail, mattress seam, bars, bottom, draw up':
       'Naht, Nahtfaden, Matratzenstich, Querstege, Boden, zusammenziehen',
     'Half of the rows face the other half, one bar to a row. The thread goes there and back between the edges: twice the seam, and some to hold. Drawn up every 6 to 8 bars it lies even.':
@@ -2128,8 +2078,6 @@ export const german: Language = {
       'Ist das Nadelbett zu Ende, kommt das Gestrick mit Hilfsgarnreihen von den Nadeln und wird dort neu eingehängt, wo es begann: so hat es wieder Platz.',
     'edges A and B, edge A, edge B': 'Kanten A und B, Kante A, Kante B',
     'the plan on a sheet': 'der Plan auf einem Blatt',
-    'Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bite?':
-      'Enter bestätigt, Pfeil links nimmt zurück, Tab ergänzt; frag auch: was ist ein Stich?',
     'Type help and a topic: {0}; or help all.': 'Tippe help und ein Thema: {0}; oder help all.',
 
     // Help
@@ -2424,5 +2372,80 @@ export const german: Language = {
     '{0} + {1} + 2 × {2} = {3}; {4}': '{0} + {1} + 2 × {2} = {3}; {4}',
     'The cord goes once round the mouth, in and out of the holes, and hangs out at both ends, to tie. Each round makes it longer by one row; measure it, and knit more if it is short.':
       'Die Kordel geht einmal um die Öffnung, durch die Löcher hinein und hinaus, und hängt an beiden Enden heraus, zum Binden. Jede Runde macht sie um eine Reihe länger; miss sie, und strick weiter, wenn sie zu kurz ist.',
+    '{0}: draw the thread back out{1}{2}.': '{0}: zieh den Faden wieder heraus{1}{2}.',
+    'up through': 'herauf durch',
+    'down through': 'hinab durch',
+    'What has been washed stays so.': 'Was gewaschen ist, bleibt es.',
+    'You are grafting: on each edge in turn the needle goes down one loop and up the next.':
+      'Du verbindest: an beiden Kanten abwechselnd geht die Nadel durch eine Masche hinab und durch die nächste herauf.',
+    'Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?':
+      'Enter bestätigt, Pfeil links nimmt zurück, Tab ergänzt; oder frag: what is a bar?',
+    '{0} entries of the needle; cut a tail of {1} of {2}{3}. For the graft: the larger of 3 times the width on the needles, {4} (rule of thumb), and the yarn of a row and 10 %, {5}; and {6} to hold.':
+      '{0} Einstiche der Nadel; schneide ein Fadenende von {1} {2}{3}. Zum Verbinden: das Größere von 3-mal der Breite auf den Nadeln, {4} (Faustregel), und dem Garn einer Reihe mit 10 %, {5}; und {6} zum Halten.',
+    'graft, entries, movements, number of movements': 'Verbinden, Einstiche, Bewegungen, Zahl der Bewegungen',
+    'A graft follows the path of a knitted row, so no seam shows. The needle enters each loop twice; only the first loop of edge B and the last of edge A are entered once.':
+      'Der Faden nimmt den Weg einer gestrickten Reihe, darum sieht man keine Naht. Die Nadel sticht in jede Masche zweimal; nur in die erste Masche von Kante B und die letzte von Kante A einmal.',
+    'pairs of entries = 2 × stitches − 1': 'Paare von Einstichen = 2 × Maschen − 1',
+    'lay it knit side up, A above, B below, mouth {0}': (side) =>
+      `rechte Seite oben, A oben, B unten, Öffnung ${sideWord(side)}`,
+    'A up 1': 'A herauf 1',
+    'B down {0}, up {1}. A down {2}, up {3}': 'B hinab {0}, herauf {1}. A hinab {2}, herauf {3}',
+    'B down {0}, the last': 'B hinab {0}, die letzte',
+    'soak or wash it, lay it flat': 'einweichen oder waschen, flach legen',
+    'measure the bag': 'Beutel messen',
+    'rounds {0} to {1}': 'Runden {0} bis {1}',
+    'measure, {0} at {1} rounds': 'messen, {0} bei {1} Runden',
+    'in through {0}, out through {1}': 'hinein durch {0}, heraus durch {1}',
+    'graft 1': 'Masche 1',
+    'graft {0}': 'Masche {0}',
+    'hole {0}': 'Loch {0}',
+    wash: 'waschen',
+    'Knit side up: A, where the tail hangs, above the gap; B, the start, below; mouth on the {0}. Fold the waste under: open loops show. The ravel cord stays in.':
+      (side) =>
+        `Rechte Seite oben: A, wo der Faden hängt, über dem Spalt, B, der Anfang, darunter; Öffnung ${sideWord(side)}. Schlag das Hilfsgarn unter. Der Trennfaden bleibt drin.`,
+    'Thread the tail into the blunt needle and count the loops of both edges from where it hangs. A: up through 1, from behind.':
+      'Fädle das Fadenende in die stumpfe Nadel, und zähl die Maschen beider Kanten von dort, wo es hängt. A: herauf durch 1, von hinten.',
+    'B: down through {0}, up through {1}. A: down through {2}, up through {3}.':
+      'B: hinab durch {0}, herauf durch {1}. A: hinab durch {2}, herauf durch {3}.',
+    'B: down through {0}, the last. Look along the row: every stitch as big as the ones beside it.':
+      'B: hinab durch {0}, die letzte. Schau die Reihe entlang: jede Masche so groß wie die daneben.',
+    '{0} Lay it flat, {1} wide and {2} deep, and let it dry.':
+      '{0} Leg ihn flach hin, {1} breit und {2} tief, und lass ihn trocknen.',
+    'Measure the bag, dry and flat: it should be {0} wide and {1} deep. Note what you got: the next bag is planned from it.':
+      'Miss den Beutel, trocken und flach: er soll {0} breit und {1} tief sein. Schreib auf, was herauskam: danach wird der nächste geplant.',
+    'Rounds {0} to {1} of {2}: each time slip to the {3}, knit to the {4}.': (
+      from,
+      through,
+      all,
+      slip,
+      knit,
+    ) =>
+      `Runden ${from} bis ${through} von ${all}: jedes Mal leer nach ${sideWord(slip)}, stricken nach ${sideWord(knit)}.`,
+    'Measure the cord, lying at rest: {0} rounds should be {1}. Where yours differ, you need {2} × {3} divided by your length rounds in all.':
+      'Miss die Kordel, locker liegend: {0} Runden sollen {1} sein. Wo deine abweichen, brauchst du im Ganzen {2} × {3} geteilt durch deine Länge Runden.',
+    'Holes {0} and {1} of {2}, counted from the graft: the cord goes in through eyelet {3} and comes out through eyelet {4}.':
+      'Löcher {0} und {1} von {2}, von der Verbindung aus gezählt: die Kordel geht durch Lochmasche {3} hinein und kommt durch Lochmasche {4} heraus.',
+    'Draw each movement to the size of a stitch, never tight.':
+      'Zieh jede Bewegung auf die Größe einer Masche an, nie fest.',
+    'Look along the row.': 'Schau die Reihe entlang.',
+    'Let the bag rest for a day.': 'Lass den Beutel einen Tag ruhen.',
+    'Soak the bag, press the water out and do not wring it.':
+      'Weich den Beutel ein, drück das Wasser heraus und wring ihn nicht.',
+    'Wash and tumble the bag as it will be washed.':
+      'Wasch und trockne den Beutel, wie er gewaschen werden wird.',
+    'movement, needle movement': 'Bewegung, Nadelbewegung',
+    'What the blunt needle does on one edge of the graft: down through one loop and up through the next, drawn to the size of a stitch.':
+      'Was die stumpfe Nadel an einer Kante beim Verbinden tut: durch eine Masche hinab und durch die nächste herauf, auf die Größe einer Masche angezogen.',
+    'A: up through 1, from behind. Then for 1, 2, 3 … B: down through it, up through the next; A: down through it, up through the next. At the {0} B: down through {1}, the last.':
+      (end, last) =>
+        `A: herauf durch 1, von hinten. Dann für 1, 2, 3 … B: hinab durch sie, herauf durch die nächste; A: hinab durch sie, herauf durch die nächste. ${end === 'mouth' ? 'An der Öffnung' : 'Am Boden'} B: hinab durch ${last}, die letzte.`,
+    'Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.':
+      'Zieh jede Bewegung auf die Größe einer Masche an, nie fest. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
+    'Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.':
+      'Zieh jede Bewegung auf die Größe einer Masche an, nie fest. Vernäh den Faden. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
+    'After every few bars draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.':
+      'Zieh den Faden nach je ein paar Querstegen an, bis sich die Kanten treffen. Vernäh ihn und alle Enden innen.',
+    'The graft: up through A1, down through B1, up through B2, down through A1, and so on':
+      'Das Verbinden: durch A1 herauf, durch B1 hinab, durch B2 herauf, durch A1 hinab und so weiter',
   },
 };

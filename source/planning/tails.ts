@@ -10,7 +10,8 @@ import type { Gauge } from './gauge.ts';
 export const endTailCm = 15;
 
 export interface GraftTail {
-  readonly bites: number;
+  /** Pairs of entries of the needle: each loop but two is entered twice. */
+  readonly entries: number;
   readonly ruleCm: number;
   readonly modelCm: number;
   /** The larger of the two, and a hand's hold. */
@@ -23,7 +24,7 @@ export function planGraft(brief: Brief, gauge: Gauge, stitches: number): GraftTa
   const ruleCm = (3 * stitches * brief.bed.pitchMm) / 10;
   const modelCm = (1.1 * stitches * gauge.loopLengthMm) / 10;
   return {
-    bites: 2 * stitches - 1,
+    entries: 2 * stitches - 1,
     ruleCm,
     modelCm,
     tailCm: Math.max(ruleCm, modelCm) + endTailCm,

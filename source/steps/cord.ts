@@ -12,9 +12,24 @@ import type { Act, BedAfter, StepBody } from './step.ts';
 const before = 5;
 /** Measure, draw through. */
 const behind = 2;
+/** Rounds that one step holds. */
+const roundsAtOnce = 10;
+/** After so many the cord is measured: how high a round is, is a guess until then. */
+const roundsToMeasure = 20;
 
-export const countCord = ({ plan }: Outline): number =>
-  before + plan.cord.rounds + behind + plan.eyelets.used.length + 1;
+const roundSteps = ({ plan }: Outline): number => Math.ceil(plan.cord.rounds / roundsAtOnce);
+/** Steps of rounds before the measure in between; none where the cord is over by then. */
+const stepsToMeasure = ({ plan }: Outline): number =>
+  plan.cord.rounds > roundsToMeasure ? roundsToMeasure / roundsAtOnce : 0;
+const measuresOnTheWay = (outline: Outline): number => (stepsToMeasure(outline) > 0 ? 1 : 0);
+
+export const countCord = (outline: Outline): number =>
+  before +
+  roundSteps(outline) +
+  measuresOnTheWay(outline) +
+  behind +
+  outline.plan.eyelets.used.length / 2 +
+  1;
 
 export function cordStep(outline: Outline, local: number): StepBody {
   const { plan } = outline;
@@ -56,41 +71,55 @@ export function cordStep(outline: Outline, local: number): StepBody {
     case 4:
       return body({ kind: 'set-slip', slipTo: home, knitTo: away }, [], onBed(away, yarn));
   }
-  const number = local - before + 1;
-  if (number <= rounds) {
+  const part = local - before;
+  if (part === stepsToMeasure(outline) && part > 0) {
+    const length = (lengthCm * roundsToMeasure) / rounds;
+    const measured = { rounds: roundsToMeasure, lengthCm: length };
+    const moves = [{ move: 'measure', lengthCm: length } as const];
+    return body({ kind: 'measure-rounds', ...measured }, moves, onBed(away, yarn));
+  }
+  const number = part > stepsToMeasure(outline) ? part - measuresOnTheWay(outline) : part;
+  if (number < roundSteps(outline)) {
+    const from = number * roundsAtOnce + 1;
+    const through = Math.min(rounds, from + roundsAtOnce - 1);
     return body(
-      { kind: 'round', number, slipTo: home, knitTo: away },
-      [
-        { move: 'slip', to: home },
-        { move: 'knit', to: away },
-      ],
+      { kind: 'rounds', from, through, slipTo: home, knitTo: away },
+      Array.from({ length: through - from + 1 }, () => roundMoves(home, away)).flat(),
       onBed(away, yarn),
     );
   }
-  if (number === rounds + 1) {
+  if (number === roundSteps(outline)) {
     return body({ kind: 'measure-cord', lengthCm }, [{ move: 'measure', lengthCm }], onBed(away, yarn));
   }
-  if (number === rounds + 2) {
+  if (number === roundSteps(outline) + 1) {
     return body(
       { kind: 'draw-through', yarn, count },
       [{ move: 'cut', yarn }, { move: 'take-off' }, { move: 'fasten' }],
       bareBed(outline, away),
     );
   }
-  return threadingStep(outline, number - rounds - behind, bareBed(outline, away));
+  return threadingStep(outline, 2 * (number - roundSteps(outline) - behind), bareBed(outline, away));
 }
 
-function threadingStep({ plan }: Outline, hole: number, after: BedAfter): StepBody {
-  const { used, skipped } = plan.eyelets;
+const roundMoves = (slipTo: Side, knitTo: Side): StepBody['moves'] => [
+  { move: 'slip', to: slipTo },
+  { move: 'knit', to: knitTo },
+];
+
+/** Two holes, the first of them `done + 1`; the bow after the last. */
+function threadingStep({ plan }: Outline, done: number, after: BedAfter): StepBody {
+  const { used } = plan.eyelets;
   const common = { row: plan.knittedRows, stripe: null, after };
-  const eyelet = used[hole - 1];
-  if (eyelet === undefined) return { ...common, act: { kind: 'tie' }, moves: [] };
-  const towards = hole % 2 === 1 ? 'inside' : 'outside';
-  const passesBy = skipped.find((one) => one === eyelet - 1) ?? null;
+  const [inThrough, outThrough] = [used[done], used[done + 1]];
+  if (inThrough === undefined || outThrough === undefined)
+    return { ...common, act: { kind: 'tie' }, moves: [] };
   return {
     ...common,
-    act: { kind: 'thread-eyelet', eyelet, hole, of: used.length, towards, passesBy },
-    moves: [{ move: 'thread', eyelet, towards }],
+    act: { kind: 'thread-eyelets', inThrough, outThrough, hole: done + 1, of: used.length },
+    moves: [
+      { move: 'thread', eyelet: inThrough, towards: 'inside' },
+      { move: 'thread', eyelet: outThrough, towards: 'outside' },
+    ],
   };
 }
 

@@ -1,28 +1,25 @@
 /**
- * The graft, bite by bite: each bite opens one loop and finishes one across from it, so that the thread follows the path
- * of a knitted row. Odd bites go from A to B, even ones from B back to A, and every loop is entered twice but the two
- * that the edge holds (common practice). Edge A is where the tail hangs.
+ * The graft: one row of knitting sewn with the tail. At A, the end, hang N loops; at B, the start, open N − 1 arches between the
+ * stitches of row 1 and half an arch at each edge, so B1 and AN are entered once and every other loop twice. The thread takes
+ * the path of a knitted row: A up through 1; then for i = 1 … N − 1, B down through i and up through i + 1, A the same; at the end
+ * B down through N. "Down" goes from the knit side to the back. Loops are counted from where the tail hangs (common practice).
  */
+import type { Move } from '../bed/move.ts';
 import { bareBed, carriageAfter } from './bed-after.ts';
 import { carriageAtEnd } from './closing-row.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
-/** The loops of bite `number`, from 1. */
-export function biteLoops(number: number): { readonly opens: string; readonly finishes: string } {
-  const loop = Math.ceil(number / 2);
-  return number % 2 === 1
-    ? { opens: `A${loop}`, finishes: `B${loop}` }
-    : { opens: `B${loop + 1}`, finishes: `A${loop}` };
-}
-
+/** Lay the work, go in, come out at the last loop; then the ravel cord and the waste, and a knot where the seam has its own thread. */
+const before = 2;
 const closingSteps = ({ plan }: Outline): number => (plan.graft.goesOnToSeam ? 2 : 3);
 
-export const countGraft = (outline: Outline): number => 1 + outline.plan.graft.bites + closingSteps(outline);
+export const countGraft = (outline: Outline): number =>
+  before + (outline.plan.stitches - 1) + 1 + closingSteps(outline);
 
 export function graftStep(outline: Outline, local: number): StepBody {
   const { plan } = outline;
-  const { bites, goesOnToSeam } = plan.graft;
+  const { stitches } = plan;
   const body = (act: Act, moves: StepBody['moves']): StepBody => ({
     row: plan.knittedRows,
     stripe: null,
@@ -30,13 +27,20 @@ export function graftStep(outline: Outline, local: number): StepBody {
     moves,
     after: bareBed(outline, carriageAtEnd(outline)),
   });
-  if (local === 0)
-    return body({ kind: 'ready-graft', tailSide: carriageAfter(outline, plan.knittedRows) }, []);
-  if (local <= bites) {
-    const loops = biteLoops(local);
-    return body({ kind: 'bite', number: local, ...loops }, [{ move: 'bite', ...loops }]);
+  if (local === 0) {
+    const tailAt = carriageAfter(outline, plan.knittedRows) === plan.brief.crawl ? 'mouth' : 'bottom';
+    return body({ kind: 'lay-graft', mouthSide: plan.brief.crawl, tailAt }, []);
   }
-  const part = local - bites - (goesOnToSeam ? 0 : 1);
+  if (local === 1) return body({ kind: 'graft-start' }, [movement('A', null, 1)]);
+  const loop = local - 1;
+  if (loop < stitches) {
+    return body({ kind: 'graft-pair', down: loop, up: loop + 1 }, [
+      movement('B', loop, loop + 1),
+      movement('A', loop, loop + 1),
+    ]);
+  }
+  if (loop === stitches) return body({ kind: 'graft-end', down: stitches }, [movement('B', stitches, null)]);
+  const part = loop - stitches - (plan.graft.goesOnToSeam ? 0 : 1);
   if (part === 0) return body({ kind: 'fasten-graft' }, [{ move: 'fasten' }]);
   return part === 1
     ? body({ kind: 'pull-ravel-cord' }, [{ move: 'release', what: 'ravel cord' }])
@@ -44,3 +48,10 @@ export function graftStep(outline: Outline, local: number): StepBody {
         { move: 'release', what: 'waste' },
       ]);
 }
+
+const movement = (edge: 'A' | 'B', down: number | null, up: number | null): Move => ({
+  move: 'graft',
+  edge,
+  down,
+  up,
+});

@@ -1,6 +1,7 @@
 /**
  * The bottom seam: half the rows face the other half along the trailing edge, and a mattress seam takes one bar from
- * each side in turn, one stitch in. The thread is drawn up after every eight bites (common practice: 6 to 8).
+ * each side in turn, one stitch in; the thread is drawn up after every eight bars (common practice: 6 to 8). Then the bag is
+ * finished: ends sewn in, brought to the state in which it will be used, and measured, since the next bag is planned from that.
  */
 import type { HandMove } from '../bed/move.ts';
 import { bareBed } from './bed-after.ts';
@@ -13,10 +14,13 @@ const barsBeforeDrawing = 4;
 
 const drawings = ({ plan }: Outline): number => Math.ceil(plan.seam.barsPerSide / barsBeforeDrawing);
 
-export const countSeam = (outline: Outline): number => 1 + drawings(outline) + 2;
+/** Fasten, ends in, wash, measure. */
+const behind = 4;
+
+export const countSeam = (outline: Outline): number => 1 + drawings(outline) + behind;
 
 export function seamStep(outline: Outline, local: number): StepBody {
-  const { seam, graft, stripes, knittedRows } = outline.plan;
+  const { seam, graft, stripes, knittedRows, brief, size } = outline.plan;
   const body = (act: Act, moves: StepBody['moves']): StepBody => ({
     row: knittedRows,
     stripe: null,
@@ -36,9 +40,18 @@ export function seamStep(outline: Outline, local: number): StepBody {
     const through = Math.min(seam.barsPerSide, local * barsBeforeDrawing);
     return body({ kind: 'bars', from, through, of: seam.barsPerSide }, barMoves(through - from + 1));
   }
-  return local === drawings(outline) + 1
-    ? body({ kind: 'fasten-seam' }, [{ move: 'fasten' }])
-    : body({ kind: 'hide-ends' }, []);
+  switch (local - drawings(outline)) {
+    case 1:
+      return body({ kind: 'fasten-seam' }, [{ move: 'fasten' }]);
+    case 2:
+      return body({ kind: 'hide-ends' }, []);
+    case 3: {
+      const washed = { state: brief.finishState, widthCm: size.widthCm, depthCm: size.depthCm };
+      return body({ kind: 'wash', ...washed }, [{ move: 'wash', ...washed }]);
+    }
+    default:
+      return body({ kind: 'measure-bag', widthCm: size.widthCm, depthCm: size.depthCm }, []);
+  }
 }
 
 function barMoves(pairs: number): readonly HandMove[] {

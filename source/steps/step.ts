@@ -1,5 +1,6 @@
 import type { Move } from '../bed/move.ts';
 import type { Side } from '../bed/side.ts';
+import type { RelaxedState } from '../planning/brief.ts';
 
 /** The six parts of the job, in order. */
 export const phases = ['cast-on', 'stripes', 'closing-row', 'graft', 'seam', 'cord'] as const;
@@ -87,8 +88,12 @@ export type Act =
       /** Yarns that wait parked and are not needed again. */
       readonly alsoCut: readonly string[];
     }
-  | { readonly kind: 'ready-graft'; readonly tailSide: Side }
-  | { readonly kind: 'bite'; readonly number: number; readonly opens: string; readonly finishes: string }
+  /** The mouth lies on the side that the work crawled to; the tail hangs at one end of edge A. */
+  | { readonly kind: 'lay-graft'; readonly mouthSide: Side; readonly tailAt: 'mouth' | 'bottom' }
+  | { readonly kind: 'graft-start' }
+  /** Two movements of the needle, on B and on A, each down through one loop and up through the next. */
+  | { readonly kind: 'graft-pair'; readonly down: number; readonly up: number }
+  | { readonly kind: 'graft-end'; readonly down: number }
   | { readonly kind: 'fasten-graft' }
   | { readonly kind: 'pull-ravel-cord' }
   | {
@@ -100,6 +105,14 @@ export type Act =
   | { readonly kind: 'bars'; readonly from: number; readonly through: number; readonly of: number }
   | { readonly kind: 'fasten-seam' }
   | { readonly kind: 'hide-ends' }
+  /** Brought to the state in which it will be used, and laid out to the size of the plan. */
+  | {
+      readonly kind: 'wash';
+      readonly state: RelaxedState;
+      readonly widthCm: number;
+      readonly depthCm: number;
+    }
+  | { readonly kind: 'measure-bag'; readonly widthCm: number; readonly depthCm: number }
   | {
       readonly kind: 'set-cord-needles';
       readonly first: string;
@@ -111,16 +124,24 @@ export type Act =
   | { readonly kind: 'thread-cord'; readonly yarn: string }
   | { readonly kind: 'cord-first-row'; readonly to: Side }
   | { readonly kind: 'set-slip'; readonly slipTo: Side; readonly knitTo: Side }
-  | { readonly kind: 'round'; readonly number: number; readonly slipTo: Side; readonly knitTo: Side }
+  | {
+      readonly kind: 'rounds';
+      readonly from: number;
+      readonly through: number;
+      readonly slipTo: Side;
+      readonly knitTo: Side;
+    }
+  /** So many rounds should be so long by the plan. */
+  | { readonly kind: 'measure-rounds'; readonly rounds: number; readonly lengthCm: number }
   | { readonly kind: 'measure-cord'; readonly lengthCm: number }
   | { readonly kind: 'draw-through'; readonly yarn: string; readonly count: number }
+  /** In through one eyelet and out through the next; holes are counted among those in use. */
   | {
-      readonly kind: 'thread-eyelet';
-      readonly eyelet: number;
+      readonly kind: 'thread-eyelets';
+      readonly inThrough: number;
+      readonly outThrough: number;
       readonly hole: number;
       readonly of: number;
-      readonly towards: 'inside' | 'outside';
-      readonly passesBy: number | null;
     }
   | { readonly kind: 'tie' };
 

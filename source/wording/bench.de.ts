@@ -20,7 +20,7 @@ export const bench = (_: Amounts): BenchWords => ({
     ].join(' '),
   bars: (from, through) => (from === through ? `Steg ${from}` : `Stege ${from} bis ${through}`),
   rounds: (from, through) => (from === through ? `Runde ${from}` : `Runden ${from} bis ${through}`),
-  hole: (eyelet, way) => (way === 'inside' ? `Loch ${eyelet}, hinein` : `Loch ${eyelet}, heraus`),
+  holes: (inThrough, outThrough) => `hinein ${inThrough}, heraus ${outThrough}`,
   back: 'auftrennen',
   mend: 'richten',
   finished: 'fertig',
@@ -45,7 +45,6 @@ export const bench = (_: Amounts): BenchWords => ({
   slip: (to) => `nach ${towards(to)} gleiten`,
   front: 'vorn',
   behind: 'hinten',
-  cordGoes: (way) => (way === 'inside' ? 'nach innen' : 'nach außen'),
 
   afterwards: 'dann',
   bagDone: 'Der Beutel ist fertig.',

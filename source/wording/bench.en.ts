@@ -17,8 +17,7 @@ export const bench = (_: Amounts) => ({
   bars: (from: number, through: number) => (from === through ? `bar ${from}` : `bars ${from} to ${through}`),
   rounds: (from: number, through: number) =>
     from === through ? `round ${from}` : `rounds ${from} to ${through}`,
-  hole: (eyelet: number, towards: 'inside' | 'outside') =>
-    towards === 'inside' ? `hole ${eyelet}, in` : `hole ${eyelet}, out`,
+  holes: (inThrough: number, outThrough: number) => `in ${inThrough}, out ${outThrough}`,
   back: 'rip back',
   mend: 'mend',
   finished: 'finished',
@@ -43,8 +42,6 @@ export const bench = (_: Amounts) => ({
   slip: (to: Side) => `slip ${to}`,
   front: 'front',
   behind: 'back',
-  cordGoes: (towards: 'inside' | 'outside'): string =>
-    towards === 'inside' ? 'to the inside' : 'to the outside',
 
   afterwards: 'then',
   bagDone: 'The bag is finished.',

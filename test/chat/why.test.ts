@@ -74,7 +74,9 @@ describe.each(unitSystems)('the sums in %s units', (_, units) => {
 it('shows the numbers of the plan and not of another', () => {
   for (const [, plan] of plans) {
     expect(hereOf(explainWhy('closing row', plan, metric))).toBe(`${plan.rows} − 1 = ${plan.knittedRows}`);
-    expect(hereOf(explainWhy('graft', plan, metric))).toBe(`2 × ${plan.stitches} − 1 = ${plan.graft.bites}`);
+    expect(hereOf(explainWhy('graft', plan, metric))).toBe(
+      `2 × ${plan.stitches} − 1 = ${plan.graft.entries}`,
+    );
   }
   // Worked by hand: 3 × 46 × 6.5 mm; 1.1 × 46 × 17.1 mm; the larger and 15 cm (rule of thumb).
   expect(hereOf(explainWhy('why 3 times the width?', diceBag, metric))).toBe(

@@ -53,7 +53,7 @@ const planShape = v.object({
   ),
   loopLengthMm: amount,
   tightness: amount,
-  graft: v.object({ bites: count, tailCm: amount, ruleCm: amount, modelCm: amount }),
+  graft: v.object({ entries: count, tailCm: amount, ruleCm: amount, modelCm: amount }),
   seam: v.object({ barsPerSide: count, tailCm: amount }),
   cord: v.object({
     stitches: count,
@@ -86,7 +86,7 @@ describe('the JSON of a plan', () => {
     expect(plan.knittedRows).toBe(plan.rows - 1);
     expect(plan.shapings).toBe(plan.rows / plan.shapeEveryRows - 1);
     expect(plan.bed.needlesUsed).toBe(plan.stitches + plan.shapings);
-    expect(plan.graft.bites).toBe(2 * plan.stitches - 1);
+    expect(plan.graft.entries).toBe(2 * plan.stitches - 1);
     expect(plan.seam.barsPerSide).toBe(plan.rows / 2);
     expect(plan.cord.passes).toBe(2 * plan.cord.rounds);
     expect(plan.size.widthCm).toBe(plan.size.mouthCm / 2);

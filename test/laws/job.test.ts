@@ -16,6 +16,8 @@ const overJobs = (check: (job: Job) => void, runs = 500): void =>
     { numRuns: runs },
   );
 
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
 const inStripes = (step: Step): boolean => step.phase === 'stripes' || step.phase === 'closing-row';
 
 describe('every job', () => {
@@ -84,22 +86,34 @@ describe('every job', () => {
     });
   });
 
-  it('grafts in 2N − 1 bites that enter each loop twice, but for the two that the edge holds', () => {
+  it('grafts along the path of a knitted row', () => {
     overJobs((job) => {
-      const entered = new Map<string, number>();
-      let bites = 0;
-      for (const { moves } of allSteps(job)) {
-        for (const move of moves) {
-          if (move.move !== 'bite') continue;
-          bites++;
-          for (const loop of [move.opens, move.finishes]) entered.set(loop, (entered.get(loop) ?? 0) + 1);
-        }
-      }
       const { stitches } = job.plan;
-      expect(bites).toBe(2 * stitches - 1);
+      const movements = [...allSteps(job)]
+        .flatMap((step) => step.moves)
+        .filter((move) => move.move === 'graft');
+      const entered = new Map<string, number>();
+      for (const { edge, down, up } of movements)
+        for (const loop of [down, up])
+          if (loop !== null) entered.set(`${edge}${loop}`, (entered.get(`${edge}${loop}`) ?? 0) + 1);
       expect(entered.size).toBe(2 * stitches);
       const once = [...entered].filter(([, times]) => times === 1).map(([loop]) => loop);
       expect(once.toSorted()).toEqual([`A${stitches}`, 'B1'].toSorted());
+      expect(sum([...entered.values()])).toBe(2 * job.plan.graft.entries);
+      // The thread as it runs: through the work and back in turn, from a loop of one edge to its fellow of the other.
+      const path = movements.flatMap(({ edge, down, up }) => [
+        ...(down === null ? [] : [{ edge, loop: down, to: 'back' }]),
+        ...(up === null ? [] : [{ edge, loop: up, to: 'front' }]),
+      ]);
+      for (const [i, { edge, loop, to }] of path.entries()) {
+        const before = path[i - 1];
+        if (!before) continue;
+        expect(to).not.toBe(before.to);
+        // In front of the work it lies over the ends of the loops, from edge to edge; behind it runs along one edge.
+        if (before.to === 'front') expect(edge).not.toBe(before.edge);
+        else expect([edge, loop]).toEqual([before.edge, before.loop + 1]);
+        if (before.to === 'front') expect(loop).toBe(before.edge === 'A' ? before.loop : before.loop - 1);
+      }
     }, 100);
   });
 

@@ -88,7 +88,7 @@ describe('a plan changed half-way', () => {
 
   it('gets the size that a plan made from the measured gauge gets', () => {
     overChanges((_, { plan }) => {
-      const { stitchMm, rowMm } = plan.gauge;
+      const { stitchMm, rowMm } = plan.gauge.asKnitted;
       const anew = planBag({
         ...plan.brief,
         scraps: null,

@@ -1,6 +1,6 @@
 /**
  * A small bag worked out by closed formulas alone, from the rules of the craft (common practice, no source): T rows round,
- * a move every e rows, K = T/e − 1 moves, 2N − 1 bites, T/2 bars a side. Stripes have 2 rows, so every even row ends one.
+ * a move every e rows, K = T/e − 1 moves, 2N movements of the graft's needle, T/2 bars a side. Stripes have 2 rows, so every even row ends one.
  */
 type Side = 'left' | 'right';
 
@@ -159,23 +159,28 @@ export function stepCounts(bag: SmallBag): Readonly<Record<string, number>> {
     rehang: reseats,
     'release-waste': 1 + reseats,
     'cut-graft-tail': 1,
-    'ready-graft': 1,
-    bite: 2 * bag.stitches - 1,
+    'lay-graft': 1,
+    'graft-start': 1,
+    'graft-pair': bag.stitches - 1,
+    'graft-end': 1,
     'fasten-graft': bag.homeSide === bag.crawl ? 1 : 0,
     'pull-ravel-cord': 1,
     'fold-seam': 1,
     bars: Math.ceil(bag.rows / 8),
     'fasten-seam': 1,
     'hide-ends': 1,
+    wash: 1,
+    'measure-bag': 1,
     'set-cord-needles': 1,
     'cast-on-cord': 1,
     'thread-cord': 1,
     'cord-first-row': 1,
     'set-slip': 1,
-    round: roundsOf(bag),
+    rounds: Math.ceil(roundsOf(bag) / 10),
+    'measure-rounds': roundsOf(bag) > 20 ? 1 : 0,
     'measure-cord': 1,
     'draw-through': 1,
-    'thread-eyelet': moves - (moves % 2),
+    'thread-eyelets': (moves - (moves % 2)) / 2,
     tie: 1,
   };
 }

@@ -61,11 +61,11 @@ function carryOut(moves: readonly Move[], start: Bed): Bed {
 }
 
 function countMoves(moves: readonly Move[]): Record<string, number> {
-  const counts = { front: 0, back: 0, drawUps: 0, inside: 0, outside: 0, bites: 0 };
+  const counts = { front: 0, back: 0, drawUps: 0, inside: 0, outside: 0, movements: 0 };
   for (const move of moves) {
     if (move.move === 'bars') counts[move.side] += move.count;
     else if (move.move === 'thread') counts[move.towards] += 1;
-    else if (move.move === 'bite') counts.bites += 1;
+    else if (move.move === 'graft') counts.movements += 1;
     else if (move.move === 'draw-up') counts.drawUps += 1;
   }
   return counts;
@@ -101,7 +101,7 @@ function reckoned(bag: SmallBag): unknown {
       drawUps: Math.ceil(bag.rows / 8),
       inside: threaded / 2,
       outside: threaded / 2,
-      bites: 2 * bag.stitches - 1,
+      movements: 2 * bag.stitches,
     },
     eyelets: movesOf(bag),
   };

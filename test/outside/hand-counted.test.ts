@@ -48,6 +48,10 @@ function moveLine(move: Move): string {
       return `transfer ${move.from.join(' ')} to ${move.to.join(' ')}`;
     case 'bars':
       return `${move.side} ${move.count}`;
+    case 'wash':
+      return `wash ${move.state} ${move.widthCm.toFixed(2)} ${move.depthCm.toFixed(2)}`;
+    case 'graft':
+      return ['graft', move.edge, move.down, move.up].filter((part) => part !== null).join(' ');
     case 'measure':
       return `measure ${Number(move.lengthCm.toFixed(2))}`;
     default:

@@ -183,7 +183,7 @@ describe('a step that must not be trodden past', () => {
         const step = stepAt(job, number);
         const moves = step.moves.map(({ move }) => move);
         const isDue =
-          (isFresh && moves.includes('knit') && step.act.kind !== 'round') ||
+          (isFresh && moves.includes('knit') && step.act.kind !== 'rounds') ||
           moves.includes('take-off') ||
           moves.includes('rehang') ||
           step.act.kind === 'closing-pass';

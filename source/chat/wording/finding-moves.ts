@@ -111,8 +111,10 @@ function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>
 
 function formatHandBack(what: HandMove): string {
   switch (what.move) {
-    case 'bite':
-      return say`Unpick the bite that opens ${what.opens} and finishes ${what.finishes}.`;
+    case 'graft':
+      return say`${what.edge}: draw the thread back out${drawnFrom(what.up, say`up through`)}${drawnFrom(what.down, say`down through`)}.`;
+    case 'wash':
+      return say`What has been washed stays so.`;
     case 'bars':
       return what.count === 1
         ? say`Draw the thread out from under the last bar on the ${what.side}.`
@@ -133,6 +135,8 @@ function formatHandBack(what: HandMove): string {
       return exhaustive(what);
   }
 }
+
+const drawnFrom = (loop: number | null, way: string): string => (loop === null ? '' : `, ${way} ${loop}`);
 
 /** Why a move cannot be taken back on the bed as it is. */
 export function formatReverseFault(fault: Exclude<ReverseFault, BedFault>): string {

@@ -53,8 +53,8 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     examples: () => ['next', 'why closing row', 'why tail', 'plan'],
   },
   graft: {
-    says: () => say`You are grafting: the needle opens one loop and finishes one across from it.`,
-    examples: () => ['next', 'words bite', 'why graft', 'back', 'large on'],
+    says: () => say`You are grafting: on each edge in turn the needle goes down one loop and up the next.`,
+    examples: () => ['next', 'words movement', 'why graft', 'back', 'large on'],
   },
   seam: {
     says: () => say`You are sewing the bottom, bar by bar.`,

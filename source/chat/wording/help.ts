@@ -28,7 +28,7 @@ const nowLines = (scene: Scene): readonly string[] => {
   return [
     says(),
     ...exampleLines(examples(scene)),
-    say`Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bite?`,
+    say`Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?`,
     topicsLine(),
   ];
 };

@@ -29,7 +29,7 @@ function graftText({ graft, seam, stripes }: Plan, units: Units): string {
   const parts = graft.goesOnToSeam
     ? say`, ${needed(graft.tailCm)} to graft and ${needed(seam.tailCm)} to go on and sew the bottom`
     : '';
-  return say`${count(graft.bites, 'bite')}; cut a tail of ${formatTail(closingTailCm({ graft, seam }), units)} of ${yarn ?? ''}${parts}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
+  return say`${graft.entries} entries of the needle; cut a tail of ${formatTail(closingTailCm({ graft, seam }), units)} of ${yarn ?? ''}${parts}. For the graft: the larger of 3 times the width on the needles, ${needed(graft.ruleCm)} (rule of thumb), and the yarn of a row and 10 %, ${needed(graft.modelCm)}; and ${needed(endTailCm)} to hold.`;
 }
 
 function seamText({ seam, graft, stripes }: Plan, units: Units): string {

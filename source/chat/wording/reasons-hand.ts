@@ -28,11 +28,11 @@ export const handReasons: readonly Reason[] = [
   },
   {
     id: 'graft',
-    names: () => say`graft, bites, number of bites`,
+    names: () => say`graft, entries, movements, number of movements`,
     rule: () =>
-      say`A graft follows the path of a knitted row, so no seam shows. Two neighbouring bites enter each loop; only the first loop of edge B and the last of edge A are entered once.`,
-    formula: () => say`bites = 2 × stitches − 1`,
-    here: ({ stitches, graft }) => `2 × ${stitches} − 1 = ${graft.bites}`,
+      say`A graft follows the path of a knitted row, so no seam shows. The needle enters each loop twice; only the first loop of edge B and the last of edge A are entered once.`,
+    formula: () => say`pairs of entries = 2 × stitches − 1`,
+    here: ({ stitches, graft }) => `2 × ${stitches} − 1 = ${graft.entries}`,
     source: commonPractice,
   },
   {

@@ -3,7 +3,7 @@
 import type { Warning } from '../../settings/settings.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { say } from '../../shared/say.ts';
-import { formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
+import { formatLength, formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Aside, Step } from '../../steps/step.ts';
 import { sayYarn } from './yarns.ts';
 
@@ -63,10 +63,14 @@ export function speakStep(step: Step | null, units: Units = metric): string {
         : say`unpick the waste`;
     case 'cut-graft-tail':
       return say`measure ${spelt(formatTail(act.lengthCm, units))} of ${act.yarn} and cut`;
-    case 'ready-graft':
-      return say`make ready to graft`;
-    case 'bite':
-      return say`open ${act.opens}, finish ${act.finishes}`;
+    case 'lay-graft':
+      return say`lay it knit side up, A above, B below, mouth ${act.mouthSide}`;
+    case 'graft-start':
+      return say`A up 1`;
+    case 'graft-pair':
+      return say`B down ${act.down}, up ${act.up}. A down ${act.down}, up ${act.up}`;
+    case 'graft-end':
+      return say`B down ${act.down}, the last`;
     case 'fasten-graft':
     case 'fasten-seam':
       return say`fasten the thread`;
@@ -80,18 +84,22 @@ export function speakStep(step: Step | null, units: Units = metric): string {
         : say`bars ${act.from} to ${act.through}, draw up`;
     case 'hide-ends':
       return say`sew the ends in`;
+    case 'wash':
+      return say`soak or wash it, lay it flat`;
+    case 'measure-bag':
+      return say`measure the bag`;
     case 'set-slip':
       return say`slip ${act.slipTo}, knit ${act.knitTo}`;
-    case 'round':
-      return say`round ${act.number}`;
+    case 'rounds':
+      return act.from === act.through ? say`round ${act.from}` : say`rounds ${act.from} to ${act.through}`;
+    case 'measure-rounds':
+      return say`measure, ${spelt(formatLength(act.lengthCm, units))} at ${act.rounds} rounds`;
     case 'measure-cord':
       return say`measure the cord, ${spelt(formatLengthNeeded(act.lengthCm, units))}`;
     case 'draw-through':
       return say`cut, draw through, take off`;
-    case 'thread-eyelet':
-      return act.passesBy === null
-        ? say`eyelet ${act.eyelet}, to the ${act.towards}`
-        : say`pass by ${act.passesBy}, eyelet ${act.eyelet}, to the ${act.towards}`;
+    case 'thread-eyelets':
+      return say`in through ${act.inThrough}, out through ${act.outThrough}`;
     case 'tie':
       return say`tie a bow`;
     default:
@@ -145,12 +153,21 @@ export function shoutStep(step: Step): string {
     case 'thread-waste':
     case 'thread-cord':
       return say`to ${sayYarn(act.yarn)}`;
-    case 'bite':
-      return `${act.opens} ${act.finishes}`;
-    case 'round':
-      return say`round ${act.number}`;
-    case 'thread-eyelet':
-      return act.towards === 'inside' ? say`hole ${act.eyelet} in` : say`hole ${act.eyelet} out`;
+    case 'graft-start':
+      return say`graft 1`;
+    case 'graft-pair':
+      return say`graft ${act.down}`;
+    case 'graft-end':
+      return say`graft ${act.down}`;
+    case 'rounds':
+      return say`round ${act.through}`;
+    case 'thread-eyelets':
+      return say`hole ${act.inThrough}`;
+    case 'wash':
+      return say`wash`;
+    case 'measure-bag':
+    case 'measure-rounds':
+      return say`measure`;
     case 'rehang':
       return say`hang again`;
     case 'move-weights':
@@ -164,7 +181,7 @@ export function shoutStep(step: Step): string {
       return say`unpick`;
     case 'cut-graft-tail':
       return say`cut tail`;
-    case 'ready-graft':
+    case 'lay-graft':
     case 'fold-seam':
       return say`fold`;
     case 'fasten-graft':

@@ -1,10 +1,11 @@
 /** What to do, in the maker's words: one sentence or two a step, with the needles named in it. */
 import type { Side } from '../../bed/side.ts';
+import type { RelaxedState } from '../../planning/brief.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { count, formatList, say } from '../../shared/say.ts';
-import { formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
+import { formatLength, formatLengthNeeded, formatTail, metric, type Units } from '../../shared/units.ts';
 import type { Act, Aside, Phase, Step } from '../../steps/step.ts';
 import { sayYarn } from './yarns.ts';
 
@@ -68,13 +69,17 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
         : say`Unpick the waste rows from edge A.`;
     case 'cut-graft-tail':
       return sayGraftTail(act, tail(act.lengthCm)) + alsoCut(act.alsoCut);
-    case 'ready-graft':
-      return say`Fold the waste rows under, so that the open loops show. Edge A is where the tail hangs, at the ${act.tailSide}; edge B is the start.`;
-    case 'bite':
+    case 'lay-graft':
+      return say`Knit side up: A, where the tail hangs, above the gap; B, the start, below; mouth on the ${act.mouthSide}. Fold the waste under: open loops show. The ravel cord stays in.`;
+    case 'graft-start':
+      return say`Thread the tail into the blunt needle and count the loops of both edges from where it hangs. A: up through 1, from behind.`;
+    case 'graft-pair':
       return (
-        say`Bite ${act.number} of ${plan.graft.bites}: open ${act.opens}, finish ${act.finishes}.` +
-        biteHint(act.number)
+        say`B: down through ${act.down}, up through ${act.up}. A: down through ${act.down}, up through ${act.up}.` +
+        graftHint(act.down)
       );
+    case 'graft-end':
+      return say`B: down through ${act.down}, the last. Look along the row: every stitch as big as the ones beside it.`;
     case 'fasten-graft':
       return say`Fasten the graft thread at the edge.`;
     case 'pull-ravel-cord':
@@ -91,6 +96,10 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
       return say`Fasten the seam thread.`;
     case 'hide-ends':
       return say`Sew all yarn ends in on the inside.`;
+    case 'wash':
+      return say`${washing(act.state)} Lay it flat, ${formatLength(act.widthCm, units)} wide and ${formatLength(act.depthCm, units)} deep, and let it dry.`;
+    case 'measure-bag':
+      return say`Measure the bag, dry and flat: it should be ${formatLength(act.widthCm, units)} wide and ${formatLength(act.depthCm, units)} deep. Note what you got: the next bag is planned from it.`;
     case 'set-cord-needles':
       return say`For the cord: carriage on the ${act.carriage}. Bring ${act.count} needles to working: ${act.first} to ${act.last}.`;
     case 'cast-on-cord':
@@ -101,16 +110,18 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
       return say`Knit one row to the ${act.to}.`;
     case 'set-slip':
       return say`Hang a small weight on the cord. Set the carriage to slip to the ${act.slipTo} and knit to the ${act.knitTo}.`;
-    case 'round':
-      return say`Round ${act.number} of ${plan.cord.rounds}: slip to the ${act.slipTo}, knit to the ${act.knitTo}.`;
+    case 'rounds':
+      return act.from === act.through
+        ? say`Round ${act.from} of ${plan.cord.rounds}: slip to the ${act.slipTo}, knit to the ${act.knitTo}.`
+        : say`Rounds ${act.from} to ${act.through} of ${plan.cord.rounds}: each time slip to the ${act.slipTo}, knit to the ${act.knitTo}.`;
+    case 'measure-rounds':
+      return say`Measure the cord, lying at rest: ${act.rounds} rounds should be ${formatLength(act.lengthCm, units)}. Where yours differ, you need ${act.rounds} × ${formatLengthNeeded(plan.cord.lengthCm, units)} divided by your length rounds in all.`;
     case 'measure-cord':
       return say`Measure the cord, lying at rest: it should be ${formatLengthNeeded(act.lengthCm, units)} long. Knit more rounds if it is shorter.`;
     case 'draw-through':
       return say`Cut ${act.yarn}, leaving ${tail(endTailCm)}. Draw the end through the ${act.count} loops, take them off, and hide it inside the cord.`;
-    case 'thread-eyelet':
-      return act.passesBy === null
-        ? say`Hole ${act.hole} of ${act.of}: lead the cord through eyelet ${act.eyelet} to the ${act.towards}.`
-        : say`Hole ${act.hole} of ${act.of}: pass by eyelet ${act.passesBy}, then lead the cord through eyelet ${act.eyelet} to the ${act.towards}.`;
+    case 'thread-eyelets':
+      return say`Holes ${act.hole} and ${act.hole + 1} of ${act.of}, counted from the graft: the cord goes in through eyelet ${act.inThrough} and comes out through eyelet ${act.outThrough}.`;
     case 'tie':
       return say`Even the two ends, knot each, and tie a bow.`;
     default:
@@ -153,8 +164,18 @@ const sayIncrease = (step: Step, act: ActOf<'increase'>): string =>
 const sayDecrease = (step: Step, act: ActOf<'decrease'>): string =>
   say`${titled(act.side)}, one in: ${liftAndSet(step)}. Push ${act.emptied} to resting.`;
 
-const biteHint = (number: number): string =>
-  number === 1 ? ` ${say`Never pull tight: each bite is as big as a stitch.`}` : '';
+/** Said at the first pair, and every ten a look along the row. */
+function graftHint(loop: number): string {
+  if (loop === 1) return ` ${say`Draw each movement to the size of a stitch, never tight.`}`;
+  return loop % 10 === 0 ? ` ${say`Look along the row.`}` : '';
+}
+
+const washings: Readonly<Record<RelaxedState, () => string>> = {
+  'dry-relaxed': () => say`Let the bag rest for a day.`,
+  'wet-relaxed': () => say`Soak the bag, press the water out and do not wring it.`,
+  'fully-relaxed': () => say`Wash and tumble the bag as it will be washed.`,
+};
+const washing = (state: RelaxedState): string => washings[state]();
 
 /** The waste yarn by its own name and by its part, or by its part alone where it has no other name. */
 const named = (waste: string): string =>

@@ -16,10 +16,10 @@ export const handWords: readonly Word[] = [
       say`To sew open loops to open loops along the path that a knitted row would take. The seam is then a row of knitting, and does not show.`,
   },
   {
-    id: 'bite',
-    names: () => say`bite, grafting bite`,
+    id: 'movement',
+    names: () => say`movement, needle movement`,
     means: () =>
-      say`One stitch of the sewing needle in the graft: it opens one loop, and finishes the one across from it.`,
+      say`What the blunt needle does on one edge of the graft: down through one loop and up through the next, drawn to the size of a stitch.`,
   },
   {
     id: 'edges',

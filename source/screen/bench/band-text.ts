@@ -72,8 +72,14 @@ export function bandText(view: BenchView, { bench: say }: Words): BandText {
       return counted(still, say.bars(glance.from, glance.through), glance.through, glance.of, say);
     case 'rounds':
       return counted(still, say.rounds(glance.from, glance.through), glance.through, glance.of, say);
-    case 'hole':
-      return counted(still, say.hole(glance.eyelet, glance.towards), glance.count.at, glance.count.of, say);
+    case 'holes':
+      return counted(
+        still,
+        say.holes(glance.inThrough, glance.outThrough),
+        glance.count.at + 1,
+        glance.count.of,
+        say,
+      );
     case 'other': {
       const act = view.step ? shoutStep(view.step) : say.finished;
       return { ...still, act, big: act };

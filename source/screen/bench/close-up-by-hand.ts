@@ -138,7 +138,7 @@ export function roundRows(
 /** The holes round the mouth from the graft on: done, now, to come, and those that are passed by. */
 export function holeRows(
   { plan }: BenchView,
-  { eyelet, towards }: Of<'hole'>,
+  { inThrough, outThrough }: Of<'holes'>,
   { width }: Size,
   { ascii }: Brush,
   { bench: say }: Words,
@@ -147,17 +147,20 @@ export function holeRows(
   const room = width - 2 * inset;
   const cell = made * 2 <= room ? 2 : 1;
   const shown = Math.min(made, Math.floor(room / cell));
-  const first = Math.max(1, Math.min(eyelet - Math.floor(shown / 2), made - shown + 1));
+  const first = Math.max(1, Math.min(inThrough - Math.floor(shown / 2), made - shown + 1));
   const holes = Array.from({ length: shown }, (_, i) => first + i);
   const [full, open, by] = ascii ? ['O', 'o', '.'] : ['●', '○', '·'];
-  const here = towards === 'inside' ? down[ascii ? 1 : 0] : up[ascii ? 1 : 0];
-  const done = new Set(used.slice(0, used.indexOf(eyelet)));
+  const now = new Map([
+    [inThrough, down[ascii ? 1 : 0]],
+    [outThrough, up[ascii ? 1 : 0]],
+  ]);
+  const done = new Set(used.slice(0, used.indexOf(inThrough)));
   const signs = holes.map((hole): Span => {
-    const sign = hole === eyelet ? here : skipped.includes(hole) ? by : done.has(hole) ? full : open;
-    return { text: sign.padEnd(cell), ...(hole === eyelet ? { bold: true } : {}) };
+    const sign = now.get(hole) ?? (skipped.includes(hole) ? by : done.has(hole) ? full : open);
+    return { text: sign.padEnd(cell), ...(now.has(hole) ? { bold: true } : {}) };
   });
-  const at = holes.indexOf(eyelet) * cell;
-  const note = `${eyelet} ${say.cordGoes(towards)}`;
+  const at = holes.indexOf(inThrough) * cell;
+  const note = say.holes(inThrough, outThrough);
   return [
     signs,
     [{ text: ' '.repeat(Math.max(0, Math.min(at, room - note.length))) }, { text: note, bold: true }],

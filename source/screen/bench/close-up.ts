@@ -34,7 +34,7 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
       return barRows(view, glance, size, brush, words).slice(0, size.height);
     case 'rounds':
       return roundRows(view, glance, size, brush, words).slice(0, size.height);
-    case 'hole':
+    case 'holes':
       return holeRows(view, glance, size, brush, words).slice(0, size.height);
     case 'other':
       return [];

@@ -1,6 +1,8 @@
 import { parseNeedle } from '../../bed/needles.ts';
 import { opposite } from '../../bed/side.ts';
+import { edgesAt } from '../../planning/hangings.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
+import type { BedAfter } from '../../steps/step.ts';
 import type { ShapingState } from './slip.ts';
 
 export interface ShapingMoment {
@@ -22,14 +24,15 @@ export function shapingMoment(job: Job, done: number): ShapingMoment | null {
   };
 }
 
-/** Every hanging is hung on the same needles, so the trailing edge tells whether a move has been made since. */
-function hasCrawled(
-  { plan }: Job,
-  after: { readonly left: string | null; readonly right: string | null },
-): boolean {
-  const trailing = opposite(plan.brief.crawl);
-  const hung = trailing === 'left' ? plan.hangings[0]?.hungLeft : plan.hangings[0]?.hungRight;
-  return parseNeedle(plan.brief.bed.needles, after[trailing] ?? '') !== hung;
+/** The trailing edge tells which hanging the work is in, and whether a move has been made since it was hung there. */
+function hasCrawled({ plan }: Job, after: BedAfter): boolean {
+  const { crawl, bed } = plan.brief;
+  const trailing = opposite(crawl);
+  const edge = parseNeedle(bed.needles, after[trailing] ?? '');
+  const hanging = plan.hangings.findLast(
+    (one) => one.shapingsBefore <= after.shapings && edgesAt(one, after.shapings, crawl)[trailing] === edge,
+  );
+  return hanging !== undefined && after.shapings > hanging.shapingsBefore;
 }
 
 /**

@@ -62,7 +62,7 @@ const passes: ReadonlySet<string> = new Set([
   'pass',
   'closing-pass',
   'cord-first-row',
-  'round',
+  'rounds',
 ]);
 
 const isPass = ({ act }: Step): boolean => passes.has(act.kind);
@@ -72,5 +72,5 @@ const isHandWork = ({ phase, act }: Step): boolean =>
   phase === 'graft' ||
   phase === 'seam' ||
   act.kind === 'draw-through' ||
-  act.kind === 'thread-eyelet' ||
+  act.kind === 'thread-eyelets' ||
   act.kind === 'tie';

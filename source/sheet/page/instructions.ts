@@ -88,10 +88,10 @@ function graftPart(plan: Plan): Part {
     title: say`Graft`,
     steps: [
       say`Fold the waste under, so that open loops show. A is the edge with the tail, B the start; loop 1 of both is at the ${start}.`,
-      say`Bite 1 opens A1 and finishes B1; bite 2 opens B2 and finishes A1; bite 3 opens A2 and finishes B2. Go on so: ${plan.graft.bites} bites, to the ${end}.`,
+      say`A: up through 1, from behind. Then for 1, 2, 3 … B: down through it, up through the next; A: down through it, up through the next. At the ${end} B: down through ${plan.stitches}, the last.`,
       goesOnToSeam
-        ? say`Each bite is as big as a stitch, never tight. Pull the ravel cord out and unpick the waste.`
-        : say`Each bite is as big as a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.`,
+        ? say`Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.`
+        : say`Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.`,
     ],
     caution: null,
   };
@@ -107,7 +107,7 @@ function seamPart(plan: Plan, units: Units): Part {
     steps: [
       say`Lay the tube flat along the trailing edge, ${seam.barsPerSide} rows facing ${seam.barsPerSide}. ${thread}.`,
       say`One stitch in from the edge, take one bar from the front, one from the back, in turn: ${count(seam.barsPerSide, 'bar')} a side.`,
-      say`After every few bites draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.`,
+      say`After every few bars draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.`,
     ],
     caution: say`Steam scalds, and it flattens man-made fibre.`,
   };

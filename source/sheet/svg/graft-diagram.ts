@@ -1,5 +1,4 @@
 import { say } from '../../shared/say.ts';
-import { biteLoops } from '../../steps/graft.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawing, pair, palette, strokePath, textAt } from './element.ts';
 
@@ -13,22 +12,28 @@ function loopLeg(loop: string, leg: -1 | 1): Point {
   return [middle + leg * 2.2, loop.startsWith('A') ? edgeA : edgeB];
 }
 
-/** The first bites of the graft: the thread runs as a knitted row would. */
+/** Where the thread goes up and where it goes down again: A1 and B1, B2 and A1, A2 and B2 … as a knitted row does. */
+function entriesOf(number: number): { readonly up: string; readonly down: string } {
+  const loop = Math.ceil(number / 2);
+  return number % 2 === 1 ? { up: `A${loop}`, down: `B${loop}` } : { up: `B${loop + 1}`, down: `A${loop}` };
+}
+
+/** The first stitches of the graft: the thread runs as a knitted row would. */
 export function graftDiagram(): Drawing {
-  const bites = [1, 2, 3, 4, 5, 6].map((number) => {
-    const { opens, finishes } = biteLoops(number);
-    return { number, from: loopLeg(opens, -1), to: loopLeg(finishes, 1) };
+  const stitches = [1, 2, 3, 4, 5, 6].map((number) => {
+    const { up, down } = entriesOf(number);
+    return { number, from: loopLeg(up, -1), to: loopLeg(down, 1) };
   });
-  const thread = bites.map(({ from, to }, i) => {
-    const before = bites[i - 1]?.to;
+  const thread = stitches.map(({ from, to }, i) => {
+    const before = stitches[i - 1]?.to;
     if (!before)
       return `M${pair([from[0] - 7, 4])}C${pair([from[0] - 4, 8])} ${pair([from[0] - 1, 4])} ${pair(from)}L${pair(to)}`;
     const bulge = before[1] === edgeB ? 3.6 : -3.6;
     return `C${pair([before[0], before[1] + bulge])} ${pair([from[0], from[1] + bulge])} ${pair(from)}L${pair(to)}`;
   });
-  const [lastX, lastY] = bites.at(-1)?.to ?? [0, 0];
+  const [lastX, lastY] = stitches.at(-1)?.to ?? [0, 0];
   const tail = `C${pair([lastX, lastY - 3.6])} ${pair([lastX + 3, lastY - 3])} ${pair([lastX + 6, lastY - 2])}`;
-  const numbers = bites.map(({ number, from, to }) => {
+  const numbers = stitches.map(({ number, from, to }) => {
     const isOdd = number % 2 === 1;
     const middle = (from[0] + to[0]) / 2 + (isOdd ? -1 : 1);
     return textAt([middle, 14.4], String(number), {
@@ -40,7 +45,7 @@ export function graftDiagram(): Drawing {
   return {
     widthMm: 52,
     heightMm: 28,
-    title: say`The graft: bite 1 opens A1 and finishes B1, bite 2 opens B2 and finishes A1, and so on`,
+    title: say`The graft: up through A1, down through B1, up through B2, down through A1, and so on`,
     body:
       openLoops('A', 3) +
       openLoops('B', 4) +
