@@ -142,6 +142,8 @@ const measuredSwatch = (
   ...swatch,
   widthMm: stitchMm * swatch.stitches,
   heightMm: rowMm * swatch.rows,
+  // It leans as it did.
+  asideMm: (swatch.asideMm * rowMm * swatch.rows) / swatch.heightMm,
   onPiece: true,
 });
 

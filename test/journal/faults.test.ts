@@ -109,7 +109,7 @@ describe('the tally of a sound log', () => {
         sittings: 2,
         finished: false,
         step: 9,
-        stepCount: 226,
+        stepCount: 88,
         durationS: 74.363,
         tornBytes: 0,
       },

@@ -26,15 +26,17 @@ function gramsFor(file: ScrapsFile, yarn: string, stripes: number, closes: boole
   const ownRows = stripes * file.scraps.rows;
   const graftMm = Math.max(3 * stitches * 6.5, 1.1 * stitches * loopMm) + 150;
   const seamMm = mouthMm + 150;
-  const cordRounds = Math.ceil((mouthMm + windingMm(rows / 2 - 1) + 60) / rowMm);
   const parts = [
     (ownRows - (closes ? 1 : 0)) * stitches * loopMm,
     stripes > 0 ? (rows - ownRows) * rowMm + 150 : 0,
     closes ? graftMm + seamMm : stripes > 0 ? 150 : 0,
-    yarn === 'plum' ? cordRounds * (3 * loopMm + 2 * stitchMm) + 300 : 0,
+    yarn === 'plum' ? cordRounds(rows, mouthMm) * (3 * loopMm + 2 * stitchMm) + 300 : 0,
   ];
   return ((parts.reduce((sum, mm) => sum + mm, 0) / 1000) * 100 * 1.15) / 150;
 }
+
+const cordRounds = (rows: number, mouthMm: number): number =>
+  Math.ceil((mouthMm + windingMm(rows / 2 - 1) + 60) / 3.6);
 
 /**
  * What the cord's way in and out adds. It is thick for holes so near, so it passes by every other one where that leaves 8 at

@@ -98,6 +98,7 @@ describe('a plan changed half-way', () => {
           rows: 10,
           widthMm: stitchMm * 10,
           heightMm: rowMm * 10,
+          asideMm: (plan.brief.swatch.asideMm * rowMm * 10) / plan.brief.swatch.heightMm,
         },
         bag: { by: 'counts', stitches: plan.stitches, rows: plan.rows },
       });
