@@ -59,10 +59,21 @@ function windingMm(holes: number): number {
 function anyOrderWorks(file: ScrapsFile): boolean {
   const names = Object.keys(file.yarns);
   const total = file.bag.rows / file.scraps.rows;
+  // By yarn and number of stripes: whether what there is lasts, where it closes the bag and where it does not.
+  const lastsFor = new Map(
+    names.map((name) => [
+      name,
+      Array.from({ length: total + 1 }, (_, stripes) =>
+        [false, true].map(
+          (closes) => gramsFor(file, name, stripes, closes) <= (file.yarns[name]?.grams ?? 0),
+        ),
+      ),
+    ]),
+  );
   const lasts = (order: readonly string[]): boolean =>
     names.every((name) => {
       const stripes = order.filter((yarn) => yarn === name).length;
-      return gramsFor(file, name, stripes, order.at(-1) === name) <= (file.yarns[name]?.grams ?? 0);
+      return lastsFor.get(name)?.[stripes]?.[order.at(-1) === name ? 1 : 0] ?? false;
     });
   const tryFrom = (order: readonly string[]): boolean =>
     order.length === total
