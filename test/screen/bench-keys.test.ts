@@ -221,14 +221,18 @@ describe('a switch at the carriage', () => {
     bench.perform({ do: 'confirm', count: 5 });
     const before = bench.done();
     let now = 0;
+    const key = (name: string): void => {
+      now += 2000;
+      bench.key(name, now);
+    };
     const press = (times: number): number => {
-      for (let i = 0; i < times; i++) bench.key('p', (now += 2000));
+      for (let i = 0; i < times; i++) key('p');
       return bench.done() - before;
     };
     // Ten rounds of two passes are one step.
     expect([press(19), press(1)]).toEqual([0, 1]);
     expect([press(19), press(1)]).toEqual([1, 2]);
-    bench.key('left', (now += 2000));
+    key('left');
     expect([press(19), press(1)]).toEqual([1, 2]);
   });
 
