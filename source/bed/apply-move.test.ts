@@ -3,11 +3,11 @@ import { bedAfter, bedOf, draw, faultOf } from '../../test/fixtures/drawn-bed.ts
 import { applyMove } from './apply-move.ts';
 
 describe('needles', () => {
-  it('come to working with the loops they have', () => {
+  it('come into work with the loops they have', () => {
     expect(draw(bedAfter(bedOf('.1..'), { move: 'work', needles: ['L1', 'R1'] }))).toBe('.1o.');
   });
 
-  it('go to resting once they are empty', () => {
+  it('go out of work once they are empty', () => {
     expect(draw(bedAfter(bedOf('.1o.'), { move: 'rest', needles: ['R1'] }))).toBe('.1..');
   });
 
@@ -28,18 +28,26 @@ describe('needles', () => {
 });
 
 describe('a cast-on', () => {
-  it('puts one loop on every working needle', () => {
-    expect(draw(bedAfter(bedOf('.ooo.'), { move: 'cast-on', yarn: 'grey' }))).toBe('.111.');
+  const wrap = { move: 'cast-on', yarn: 'grey', from: 'R1', to: 'L1' } as const;
+
+  it('ends beside the carriage', () => {
+    const bed = { ...bedOf('.oo.'), carriage: 'right' } as const;
+    expect(faultOf(bed, wrap)).toEqual({ code: 'bed/cast-on-ends-far', side: 'right', needle: 'L1' });
+    expect(draw(bedAfter(bed, { ...wrap, from: 'L1', to: 'R1' }))).toBe('.11.');
+  });
+
+  it('puts one loop on every needle in work', () => {
+    expect(draw(bedAfter({ ...bedOf('.ooo.'), carriage: 'left' }, wrap))).toBe('.111.');
   });
 
   it('needs working needles', () => {
-    expect(faultOf(bedOf('....'), { move: 'cast-on', yarn: 'grey' })).toEqual({
+    expect(faultOf(bedOf('....'), wrap)).toEqual({
       code: 'bed/no-working-needles',
     });
   });
 
   it('needs an empty bed', () => {
-    expect(faultOf(bedOf('.1o.'), { move: 'cast-on', yarn: 'grey' })).toEqual({
+    expect(faultOf(bedOf('.1o.'), wrap)).toEqual({
       code: 'bed/bed-not-empty',
       stitchCount: 1,
     });

@@ -23,7 +23,7 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
     case 'stand':
       return succeed({ ...bed, carriage: move.side });
     case 'cast-on':
-      return castOn(bed, move.yarn);
+      return castOn(bed, move);
     case 'feed':
       return feed(bed, move.yarn);
     case 'park':
@@ -77,10 +77,17 @@ function restNeedles(bed: Bed, names: readonly string[]): Outcome {
   return setNeedles(bed, names, () => restingNeedle);
 }
 
-function castOn(bed: Bed, yarn: string): Outcome {
+function castOn(bed: Bed, { yarn, from, to }: Extract<BedMove, { move: 'cast-on' }>): Outcome {
   const { stitchCount } = edgesOf(bed);
   if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
   if (!bed.needles.some((needle) => needle.working)) return fail({ code: 'bed/no-working-needles' });
+  const ends = placesOf(bed, [from, to]);
+  if (!ends.ok) return ends;
+  const [far = 0, beside = 0] = ends.value;
+  // The yarn must end where the feeder is.
+  const endsOn = far < beside ? 'right' : 'left';
+  if (far !== beside && bed.carriage !== endsOn)
+    return fail({ code: 'bed/cast-on-ends-far', side: bed.carriage, needle: to });
   return succeed({ ...bed, needles: bed.needles.map((needle) => knitted(needle, yarn)) });
 }
 

@@ -4,7 +4,9 @@ import type { Side } from './side.ts';
 export type BedMove =
   | { readonly move: 'work' | 'rest'; readonly needles: readonly string[] }
   | { readonly move: 'stand'; readonly side: Side }
-  | { readonly move: 'cast-on' | 'feed' | 'cut'; readonly yarn: string }
+  | { readonly move: 'feed' | 'cut'; readonly yarn: string }
+  /** A loop on every needle in work, wound from one edge needle to the other, where it ends beside the carriage. */
+  | { readonly move: 'cast-on'; readonly yarn: string; readonly from: string; readonly to: string }
   | { readonly move: 'park'; readonly yarn: string; readonly end: Side }
   | { readonly move: 'knit' | 'slip'; readonly to: Side }
   | { readonly move: 'transfer'; readonly from: readonly string[]; readonly to: readonly string[] }

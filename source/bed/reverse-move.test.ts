@@ -22,7 +22,7 @@ const faultOf = (bed: Bed, move: ReverseMove): unknown => {
 const five = make(
   emptyBed(10, 'right'),
   { move: 'work', needles: ['L2', 'L1', 'R1', 'R2', 'R3'] },
-  { move: 'cast-on', yarn: 'grey' },
+  { move: 'cast-on', yarn: 'grey', from: 'L2', to: 'R3' },
   { move: 'feed', yarn: 'plum' },
   { move: 'knit', to: 'left' },
   { move: 'knit', to: 'right' },
@@ -41,12 +41,13 @@ describe('a move taken back', () => {
       from: ['R2', 'R1'],
       to: ['R3', 'R2'],
       lifts: [1, 1],
+      parts: true,
       rests: [],
     });
     expect(back && applyReverse(doubled, back)).toEqual({ ok: true, value: five });
   });
 
-  it('sends the outer needle of an increase back to resting: L3', () => {
+  it('sends the outer needle of an increase back out of work: L3', () => {
     const back = reverseOf(five, increase);
     expect(back).toMatchObject({ from: ['L3', 'L2'], to: ['L2', 'L1'], rests: ['L3'] });
     expect(back && applyReverse(make(five, increase), back)).toEqual({ ok: true, value: five });
@@ -96,7 +97,14 @@ describe('a move that cannot be taken back so', () => {
       yarn: 'plum',
       held: 'mint',
     });
-    const part: ReverseMove = { undo: 'transfer', from: ['R1'], to: ['R2'], lifts: [2], rests: [] };
+    const part: ReverseMove = {
+      undo: 'transfer',
+      from: ['R1'],
+      to: ['R2'],
+      lifts: [2],
+      parts: false,
+      rests: [],
+    };
     expect(faultOf(five, part)).toEqual({ code: 'reverse/too-few-loops', needle: 'R1', loops: 2 });
     expect(faultOf(five, { undo: 'work', needles: ['R1'] })).toMatchObject({ code: 'bed/needle-holds-loop' });
     expect(faultOf(five, { undo: 'stray', needle: 'R9' })).toMatchObject({ code: 'bed/needle-off-bed' });

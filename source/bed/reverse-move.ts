@@ -34,17 +34,19 @@ export type ReverseMove =
       readonly back: Side;
       readonly catches: readonly LoopRun[];
     }
-  /** `lifts` loops from each needle of `from`; then the needles in `rests` are pushed to resting. */
+  /** `lifts` loops from each needle of `from`; then the needles in `rests` are pushed out of work. */
   | {
       readonly undo: 'transfer';
       readonly from: readonly string[];
       readonly to: readonly string[];
       readonly lifts: readonly number[];
+      /** A stitch shares its needle with another, and they are parted. */
+      readonly parts: boolean;
       readonly rests: readonly string[];
     }
   | { readonly undo: 'take-off'; readonly hangs: readonly LoopRun[]; readonly offBefore: number }
   | { readonly undo: 'rehang'; readonly left: string; readonly right: string }
-  /** A loop with nothing below it is dropped off its needle, which goes to resting. */
+  /** A loop with nothing below it is dropped off its needle, which goes out of work. */
   | { readonly undo: 'stray'; readonly needle: string }
   | { readonly undo: 'hand'; readonly what: HandMove };
 

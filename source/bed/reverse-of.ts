@@ -43,6 +43,9 @@ export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
         from: move.to,
         to: move.from,
         lifts: needlesAt(bed, move.from).map((needle) => needle.loopCount),
+        parts: move.to.some(
+          (name, i) => !move.from.includes(name) && (needlesAt(bed, move.to)[i]?.loopCount ?? 0) > 0,
+        ),
         rests: move.to.filter((_, i) => !needlesAt(bed, move.to)[i]?.working),
       };
     case 'take-off':

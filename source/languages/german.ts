@@ -20,15 +20,6 @@ const stateWords: Readonly<Record<string, string>> = {
   'fully-relaxed': 'ganz ausgeruht',
 };
 const stateWord = (state: string): string => stateWords[state] ?? state;
-/** The parts of the work, the places in it and the weights of yarn, as they come in values. */
-const phaseWords: Readonly<Record<string, string>> = {
-  'cast-on': 'Anschlag',
-  stripes: 'Streifen',
-  'closing-row': 'Schlussreihe',
-  graft: 'Verbinden',
-  seam: 'Naht',
-  cord: 'Kordel',
-};
 const placeWords: Readonly<Record<string, string>> = {
   step: 'Einen Schritt',
   stripe: 'Einen Streifen',
@@ -162,10 +153,8 @@ export const german: Language = {
     graft: 'Verbinden',
     seam: 'Naht',
     cord: 'Kordel',
-    'Carriage on the {0}. Bring {1} needles to working: {2} to {3}.': (at, count, first, last) =>
+    'Carriage on the {0}. Bring {1} needles into work: {2} to {3}.': (at, count, first, last) =>
       `Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung: ${first} bis ${last}.`,
-    'Cast on with {0}: one loop on each needle from {1} to {2}.':
-      'Nimm zum Anschlagen {0}: eine Masche auf jede Nadel von {1} bis {2}.',
     'the waste yarn': 'das Hilfsgarn',
     '{0}, the waste yarn': '{0}, das Hilfsgarn',
     '{0}, the waste yarn,': '{0}, das Hilfsgarn,',
@@ -177,10 +166,6 @@ export const german: Language = {
       `Hilfsgarnreihe ${number} von ${all}: ein Schlittengang nach ${sideWord(to)}.`,
     'Cut {0}. Lay the ravel cord in the feeder, its end held slack by a clip on the {1}.': (yarn, at) =>
       `Schneide ${yarn} ab. Leg den Trennfaden in den Fadenführer; ${sideWord(at)} hält eine Klammer sein Ende locker fest.`,
-    'Ravel-cord row: one pass to the {0}.': (to) =>
-      `Trennfadenreihe: ein Schlittengang nach ${sideWord(to)}.`,
-    'Cut the ravel cord, leaving an end at each side to pull later.':
-      'Schneide den Trennfaden ab und lass an jeder Seite ein Ende, um ihn später herauszuziehen.',
     'Hang a claw weight at each edge: under {0} and under {1}.':
       'Häng an jeden Rand ein Krallengewicht: unter {0} und unter {1}.',
     'Knit one row to the {0} with {1}: row {2} of {3} in this stripe.': (to, yarn, row, rows) =>
@@ -194,9 +179,9 @@ export const german: Language = {
       'Häng die Krallengewichte höher: unter {0} und unter {1}.',
     'Cut {0}. Take the weights off, a hand under each.':
       'Schneide {0} ab. Nimm die Gewichte ab, mit einer Hand unter jedem.',
-    'Push the work off all the needles, on its waste rows. All needles to resting.':
+    'Push the work off all the needles, on its waste rows. All needles out of work.':
       'Schieb das Gestrick mit seinen Hilfsgarnreihen von allen Nadeln. Alle Nadeln in Ruhestellung.',
-    'Drop the work off the needles: the waste rows hold its loops. All needles to resting.':
+    'Drop the work off the needles: the waste rows hold its loops. All needles out of work.':
       'Wirf das Gestrick von den Nadeln ab: die Hilfsgarnreihen halten seine Maschen. Alle Nadeln in Ruhestellung.',
     'Hang the {0} loops again, one on each needle, from {1} to {2}, left to right.':
       'Häng die {0} Maschen wieder ein, eine auf jede Nadel, von {1} bis {2}, von links nach rechts.',
@@ -221,15 +206,8 @@ export const german: Language = {
       'Naht, Querstege {0} bis {1} von {2}: abwechselnd einen vorn, einen hinten. Zieh an, bis die Ränder sich treffen.',
     'Fasten the seam thread.': 'Vernäh den Nahtfaden.',
     'Sew all yarn ends in on the inside.': 'Vernäh alle Fadenenden auf der Innenseite.',
-    'For the cord: carriage on the {0}. Bring {1} needles to working: {2} to {3}.': (
-      at,
-      count,
-      first,
-      last,
-    ) =>
+    'For the cord: carriage on the {0}. Bring {1} needles into work: {2} to {3}.': (at, count, first, last) =>
       `Für die Kordel: Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung: ${first} bis ${last}.`,
-    'E-wrap the {0} needles with {1}, leaving a {2} tail.':
-      'Wickelanschlag auf den {0} Nadeln mit {1}; lass {2} hängen.',
     'Knit one row to the {0}.': (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
     'Hang a small weight on the cord. Set the carriage to slip to the {0} and knit to the {1}.': (
       slip,
@@ -244,21 +222,17 @@ export const german: Language = {
       'Schneide {0} ab, lass {1} stehen. Zieh das Ende durch die {2} Maschen, nimm sie ab und verbirg es in der Kordel.',
     'Even the two ends, knot each, and tie a bow.':
       'Mach beide Enden gleich lang, knote jedes ab und binde eine Schleife.',
-    'Park {0} at the {1} end.': (yarn, end) => `Leg ${yarn} am ${sideStem(end)}en Ende ab.`,
     'Cut {0}, leaving a {1} tail.': 'Schneide {0} ab und lass {1} hängen.',
     'Left edge': 'Linker Rand',
     'Right edge': 'Rechter Rand',
     'lift the outermost loop, {0}, to {1}': 'häng die äußerste Masche, {0}, auf {1} um',
     'lift the {0} outermost loops, {1}, to {2}': 'häng die {0} äußersten Maschen, {1}, auf {2} um',
-    '{0}, one out: {1}. Leave {2} working and empty: the eyelet.':
-      '{0}, eine nach außen: {1}. Lass {2} leer in Arbeitsstellung: die Lochmasche.',
-    '{0}, one in: {1}. Push {2} to resting.': '{0}, eine nach innen: {1}. Schieb {2} in Ruhestellung.',
+    '{0}, one in: {1}. Push {2} out of work.': '{0}, eine nach innen: {1}. Schieb {2} in Ruhestellung.',
     'too soon, look first': 'zu früh, schau erst hin',
     'no pass is due': 'jetzt ist kein Schlittengang dran',
     'the bag is finished': 'der Beutel ist fertig',
     '{0} needles, {1} to {2}. Carriage {3}': (count, first, last, at) =>
       `${count} Nadeln, ${first} bis ${last}. Schlitten ${sideWord(at)}`,
-    'cast on with {0}, {1} to {2}': 'mit {0} anschlagen, {1} bis {2}',
     'wrap {0} needles with {1}': '{0} Nadeln mit {1} umwickeln',
     'hang the comb': 'Anschlagkamm einhängen',
     'thread {0}': '{0} einfädeln',
@@ -280,7 +254,6 @@ export const german: Language = {
     'unpick the waste': 'Hilfsgarn auftrennen',
     'measure {0} of {1} and cut': '{0} {1} abmessen und abschneiden',
     'fasten the thread': 'Faden vernähen',
-    'pull the ravel cord': 'Trennfaden herausziehen',
     'fold for the seam': 'für die Naht falten',
     'bar {0}, draw up': 'Quersteg {0}, anziehen',
     'bars {0} to {1}, draw up': 'Querstege {0} bis {1}, anziehen',
@@ -327,7 +300,7 @@ export const german: Language = {
     now: 'jetzt',
     'in {0}': 'in {0}',
     '{0} out to {1}': (side, outer) => `${sideWord(side)} raus auf ${outer}`,
-    '{0} in, {1} to resting': (side, emptied) => `${sideWord(side)} ${emptied} in Ruhe`,
+    '{0} in, {1} out of work': (side, emptied) => `${sideWord(side)} ${emptied} in Ruhe`,
     '{0}, move {1} of {2}: {3}, {4}': '{0}, Formschritt {1}/{2}: {3}, {4}',
     'Needle hooks and latches are sharp: keep fingers clear while the carriage moves.':
       'Nadelhaken und Zungen sind scharf: Finger weg, solange der Schlitten läuft.',
@@ -395,11 +368,11 @@ export const german: Language = {
       'Die Streifen {0} und {1} treffen sich in derselben Farbe, {2}, und wirken wie ein breiter Streifen.',
     '{0} ({1})': (name, number) => `${yarnClassWords[name] ?? name} (${number})`,
     // The bed
-    'Needle {0} still holds a loop: move the loop before you push the needle to resting.':
+    'Needle {0} still holds a loop: move the loop before you push the needle out of work.':
       'Auf Nadel {0} hängt noch eine Masche: häng sie um, bevor du die Nadel in Ruhestellung schiebst.',
     'Needle {0} has no loop to lift: look again where the edge of the work is.':
       'Auf Nadel {0} hängt keine Masche zum Umhängen: schau noch einmal, wo der Rand ist.',
-    'Needle {0} rests but holds a loop: bring it to working before the pass.':
+    'Needle {0} rests but holds a loop: bring it into work before the pass.':
       'Nadel {0} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.',
     'The feeder is empty, so a pass to the {0} would drop every stitch: thread a yarn first.': (to) =>
       `Der Fadenführer ist leer, ein Schlittengang nach ${sideWord(to)} würde alle Maschen abwerfen: fädle erst ein Garn ein.`,
@@ -413,7 +386,7 @@ export const german: Language = {
       '{0} ist weder im Fadenführer noch abgelegt: fädle {1} ein, bevor du abschneidest.',
     'The carriage is already on the {0}: make this pass to the {1}.': (at, to) =>
       `Der Schlitten steht schon ${sideWord(at)}: fahr diesen Schlittengang nach ${sideWord(to)}.`,
-    'No needle is working: bring the needles you want to knit on to working first.':
+    'No needle is working: bring the needles you want to knit on into work first.':
       'Keine Nadel ist in Arbeitsstellung: bring erst die Nadeln, auf denen du stricken willst, in Arbeitsstellung.',
     'A transfer from {0} cannot go to {1}: name as many to set down on as to lift from.':
       'Umhängen geht nicht: {0} abgehoben, {1} als Ziel. Nenn gleich viele Nadeln.',
@@ -587,8 +560,6 @@ export const german: Language = {
     'this comma': 'dieses Komma',
     'this colon': 'diesen Doppelpunkt',
     // What is typed
-    'There is no file and no command {0}. Did you mean {1}?':
-      'Es gibt weder Datei noch Befehl {0}. Meinst du {1}?',
     'There is no command {0}. Did you mean {1}?': 'Einen Befehl {0} gibt es nicht. Meinst du {1}?',
     'There is no command {0}. Type help to see them all.':
       'Einen Befehl {0} gibt es nicht. Tippe help, um alle zu sehen.',
@@ -622,17 +593,6 @@ export const german: Language = {
     'There is one offer: type take.': 'Es gibt einen Vorschlag: tippe take.',
     'Which one? Type take and a number from 1 to {0}.': 'Welcher? Tippe take und eine Zahl von 1 bis {0}.',
     'No way back and no mend is being guided.': 'Es läuft gerade weder ein Rückweg noch eine Ausbesserung.',
-    'There is no option {0} here; slantwise --help shows them':
-      'Eine Option {0} gibt es hier nicht; slantwise --help zeigt alle',
-    'There is no option {0} here. Did you mean {1}?': 'Eine Option {0} gibt es hier nicht. Meinst du {1}?',
-    'There is no command {0}; slantwise --help shows them':
-      'Einen Befehl {0} gibt es nicht; slantwise --help zeigt alle',
-    '{0} needs a value: {1} {2}': '{0} braucht einen Wert: {1} {2}',
-    '{0} takes no value: leave out what follows the equals sign':
-      '{0} hat keinen Wert: lass weg, was nach dem Gleichheitszeichen steht',
-    '{0} is missing. Usage: {1}': '{0} fehlt. Aufruf: {1}',
-    '{0} is one too many. Usage: {1}': '{0} ist zu viel. Aufruf: {1}',
-    '{0} is none of {1}: write one of them': '{0} geht hier nicht: schreib {1}',
     // Files and logs
     'the disk is full': 'die Platte ist voll',
     'the disk can only be read': 'die Platte lässt sich nur lesen',
@@ -724,14 +684,6 @@ export const german: Language = {
       'Zeile {0}, die letzte, ist abgeschnitten und gehört zu keinem bestätigten Schritt. Alles davor ist heil: Öffne das Protokoll, um dort weiterzumachen.',
     'The last line of the log was cut off, by a crash perhaps. It is kept in {0}; all before it is sound.':
       'Die letzte Zeile des Protokolls brach ab, vielleicht durch einen Absturz. Sie liegt in {0}; alles davor ist in Ordnung.',
-    'This is the beginning of the log.': 'Das ist der Anfang des Protokolls.',
-    'This is the end of the log.': 'Das ist das Ende des Protokolls.',
-    'There is no mark further on.': 'Weiter hinten gibt es keine Marke.',
-    '{0} times is as fast as it goes.': 'Schneller als {0}-fach geht es nicht.',
-    '{0} times is as slow as it goes.': 'Langsamer als {0}-fach geht es nicht.',
-    'The log never comes to this part of the work: {0}.': (phase) =>
-      `Das Protokoll kommt nie zu diesem Teil der Arbeit: ${phaseWords[phase] ?? phase}.`,
-    'The log never comes to stripe {0}.': 'Das Protokoll kommt nie zu Streifen {0}.',
     'There is no event {0}: the log has {1}.': 'Ein Ereignis {0} gibt es nicht: das Protokoll hat {1}.',
 
     // Finding
@@ -777,9 +729,9 @@ export const german: Language = {
       '{0} ist doppelt da: beide Ränder sind eine Nadel zu weit gewandert.',
     'Shaping {0}, went the other way: left and right changed places, and the work moved back by one needle.':
       '{0} ging andersherum: links und rechts sind vertauscht, und das Gestrick ist eine Nadel zurückgewandert.',
-    '{0} has taken a loop of its own since {1}: it should be resting.':
+    '{0} has taken a loop of its own since {1}: it should be out of work.':
       '{0} hat seit {1} eine eigene Masche: die Nadel gehört in Ruhestellung.',
-    '{0} holds no loop since {1}: it should be working, for the eyelet.':
+    '{0} holds no loop since {1}: it should be in work, for the eyelet.':
       '{0} trägt seit {1} keine Masche: die Nadel gehört für die Lochmasche in Arbeitsstellung.',
     'One needle between the edges has lost its loop: look along the row for a ladder, and catch it with a latch tool before the next pass.':
       'Eine Nadel zwischen den Rändern hat ihre Masche verloren: such die Laufmasche und fang sie vor dem nächsten Schlittengang mit der Zungennadel.',
@@ -822,8 +774,8 @@ export const german: Language = {
       'Nach {0} Schritten gibt es keine Stelle: der Beutel hat {1}.',
     'Ripping back goes backwards: choose a place before step {0}.':
       'Auftrennen geht rückwärts: wähle eine Stelle vor Schritt {0}.',
-    'Bring {0} to working.': 'Bring {0} in Arbeitsstellung.',
-    'Push {0} to resting.': 'Schieb {0} in Ruhestellung.',
+    'Bring {0} into work.': 'Bring {0} in Arbeitsstellung.',
+    'Push {0} out of work.': 'Schieb {0} in Ruhestellung.',
     'Put the carriage on the {0}.': (at) => `Stell den Schlitten nach ${sideWord(at)}.`,
     'Cast on with {0}.': 'Schlag mit {0} an.',
     'Take {0} out of the feeder and park it at the {1} end.': (yarn, end) =>
@@ -835,8 +787,8 @@ export const german: Language = {
       'Häng die Maschen von {0} mit dem Decker auf {1} um.',
     'Take the work off the needles.': 'Nimm das Gestrick von den Nadeln.',
     'Hang the loops from {0} to {1}.': 'Häng die Maschen von {0} bis {1} ein.',
-    'Push {0} back to resting.': 'Schieb {0} zurück in Ruhestellung.',
-    'Bring {0} back to working.': 'Bring {0} zurück in Arbeitsstellung.',
+    'Push {0} back out of work.': 'Schieb {0} zurück in Ruhestellung.',
+    'Bring {0} back into work.': 'Bring {0} zurück in Arbeitsstellung.',
     'The carriage stood on the {0}.': (at) => `Der Schlitten stand ${sideWord(at)}.`,
     'Bring the carriage back to the {0} without knitting.': (to) =>
       `Führ den Schlitten leer nach ${sideWord(to)} zurück.`,
@@ -854,10 +806,10 @@ export const german: Language = {
     'one on each needle from {0} to {1}': 'eine auf jede Nadel von {0} bis {1}',
     'Take the loops from {0} to {1} off again, a strand run through them.':
       'Zieh einen Faden durch die Maschen von {0} bis {1} und nimm sie wieder ab.',
-    'Drop the loose loop off {0} and push the needle to resting.':
+    'Drop the loose loop off {0} and push the needle out of work.':
       'Wirf die lose Masche von {0} ab und schieb die Nadel in Ruhestellung.',
     'each from {0} to {1}': '{0} bis {1}',
-    'none on {0}, which stays working': 'keine auf {0} (leer in Arbeitsstellung)',
+    'none on {0}, which stays in work': 'keine auf {0} (leer in Arbeitsstellung)',
     '{0} together on {1}': (loops, where) =>
       `${where.includes(' bis ') ? 'je ' : ''}${loops} zusammen auf ${where}`,
     'one loop on each needle from {0} to {1}': 'eine auf jeder Nadel von {0} bis {1}',
@@ -866,7 +818,7 @@ export const german: Language = {
         `Zieh die Reihe aus ${yarn} sachte heraus und fang jede Masche auf: ${caught}. Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
     'Set the loops of {0} out again on {1}, parting the stitches that share {2}.':
       'Häng die Maschen von {0} wieder nach außen auf {1} und trenn dabei die Maschen, die zusammen auf {2} hängen.',
-    'Set the loops of {0} back on {1}. Push {2} to resting.':
+    'Set the loops of {0} back on {1}. Push {2} out of work.':
       'Häng die Maschen von {0} zurück auf {1}. Schieb {2} in Ruhestellung.',
     'Draw the thread out from under the last bar on the {0}.': (at) =>
       `Zieh den Faden ${at === 'front' ? 'vorn' : 'hinten'} unter dem letzten Quersteg heraus.`,
@@ -1104,8 +1056,6 @@ export const german: Language = {
     '{0} already holds the log of {1}, made from another brief: name another file, or leave the brief out to go on with it.':
       'In {0} steht schon das Protokoll von {1} nach einer anderen Vorgabe: nenn eine andere Datei, oder lass die Vorgabe weg, um damit weiterzumachen.',
     'To go on from step {0}: slantwise --log {1}': 'Weiter geht es ab Schritt {0} mit: slantwise --log {1}',
-    'The sound part is saved as {0}.': 'Der brauchbare Teil ist gespeichert als {0}.',
-    '--speed {0} is not a number from {1} to {2}': '--speed {0} ist keine Zahl von {1} bis {2}',
     'Line {0} is not understood: {1}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.':
       (number, line) =>
         `Zeile ${number} ist nicht zu verstehen: ${quoted(line)}. Zum Beispiel: 33 say Achte auf den linken Rand. Nach dem Schritt kommt say, note, mark oder pause.`,
@@ -1115,29 +1065,6 @@ export const german: Language = {
       'Es ist keine Zeile zum Hinzufügen da. Zum Beispiel: 33 say Achte auf den linken Rand.',
     '{0} added; the lesson is in {1}. Play it: slantwise replay {2}':
       '{0} hinzugefügt; die Lektion ist in {1}. Abspielen: slantwise replay {2}',
-    '{0} of {1}': '{0} von {1}',
-    '{0}x': '{0}x',
-    playing: 'läuft',
-    'the end': 'zu Ende',
-    'stopped at the mark {0}': 'hält an der Marke {0}',
-    'a place to pause': 'hält für eine Pause',
-    paused: 'angehalten',
-    'Space: pause  Left, Right: a step  Up, Down: speed  M: mark  E: end  Q: leave  go stripe 3':
-      'Leertaste: Halt  Links, Rechts: Schritt  Auf, Ab: Tempo  M: Marke  E: Ende  Q: Schluss  go stripe 3',
-    'Space pause  Left Right step  Up Down speed  M mark  E end  Q leave':
-      'Leertaste Halt  Pfeile Schritt, Tempo  M Marke  E Ende  Q Schluss',
-    'Space, arrows, M mark, E end, Q leave': 'Leertaste, Pfeile, M, E, Q: Schluss',
-    'Q leaves': 'Q: Schluss',
-    'A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.':
-      'Beim Abspielen geht es zu einem Abschnitt oder zu einem Streifen. Zum Beispiel: go graft, oder go stripe 3.',
-    'To look: slantwise replay {0}': 'Zum Zuschauen: slantwise replay {0}',
-    'process {0}': 'Prozess {0}',
-    'process {0} on {1}': 'Prozess {0} auf {1}',
-    'Another Slantwise ({0}) has this bag open: here you only look, as far as it has come. If there is none, delete {1}.':
-      'Ein anderes Slantwise ({0}) hat diesen Beutel offen: hier schaust du nur zu, so weit er gekommen ist. Gibt es keines, lösch {1}.',
-    note: 'Notiz',
-    lesson: 'Tipp',
-    play: 'Lauf',
     TIME: 'ZEIT',
     'BY PHASE': 'NACH ABSCHNITTEN',
     'BY STRIPE': 'NACH STREIFEN',
@@ -1179,64 +1106,6 @@ export const german: Language = {
     feeder: 'Fadenführer',
     empty: 'leer',
     'carriage {0}': (side) => `Schlitten ${sideWord(side)}`,
-    'confirms the step': 'bestätigt den Schritt',
-    'takes the last step back': 'nimmt den letzten Schritt zurück',
-    'says the instruction again': 'sagt die Anweisung noch einmal',
-    'confirms a pass of the carriage': 'bestätigt einen Schlittengang',
-    'Press the switch now: it will be the one that {0}. If nothing happens, the terminal does not pass its key on. Escape leaves it.':
-      'Drück jetzt den Schalter, dann gilt: er {0}. Geschieht nichts, gibt das Terminal seine Taste nicht weiter. Escape bricht ab.',
-    'The switch types {0}. With nothing typed, it now {1}.':
-      'Der Schalter tippt {0}. Ist sonst nichts getippt, gilt: er {1}.',
-    'To type a command that begins with {0}, put a slash before it: {1}':
-      'Einen Befehl, der mit {0} beginnt, tippst du mit einem Schrägstrich davor: {1}',
-    'Keep the switch and its cable clear of your feet, and out from under the weights.':
-      'Leg Schalter und Kabel so, dass niemand darüber stolpert und keine Gewichte darauf fallen.',
-    'There are {0} switches already: type pedal off to forget them.':
-      'Es gibt schon {0} Schalter: pedal off vergisst sie.',
-    'All switches are forgotten.': 'Alle Schalter sind vergessen.',
-    '{0} is needed by the prompt itself: press another key.':
-      '{0} braucht die Eingabezeile selbst: drück eine andere Taste.',
-    'Here a whole line is read at a time: a switch that types Enter confirms as it is, others need the screen.':
-      'Hier wird Zeile für Zeile gelesen: ein Schalter, der Enter tippt, bestätigt schon so, andere brauchen den Bildschirm.',
-    'No switch was assigned.': 'Es wurde kein Schalter belegt.',
-    'No switch is assigned. Type pedal confirm, then press the switch.':
-      'Kein Schalter ist belegt. Tippe pedal confirm und drück dann den Schalter.',
-    'Switches: {0}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.':
-      'Schalter: {0}. Für noch einen tippe pedal und confirm, back, again oder pass; pedal off vergisst sie.',
-    'Large view on, wherever the window has 20 rows or more.':
-      'Große Schrift an, wenn das Fenster mindestens 20 Zeilen hat.',
-    'Large view off.': 'Große Schrift aus.',
-    'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.':
-      'Die Glocke läutet: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Tastendruck nichts bewirkt hat.',
-    'The bell is off.': 'Die Glocke ist aus.',
-    'Instructions are to be spoken.': 'Anweisungen werden vorgelesen.',
-    'Instructions are not spoken.': 'Anweisungen werden nicht vorgelesen.',
-    'Care is low: no step takes longer than another.':
-      'care low: kein Schritt wartet länger als ein anderer.',
-    'Care is {0}: a step that must not be trodden past is there for {1} s before a press counts.':
-      'care {0}: bei heiklen Schritten zählt ein Tastendruck erst nach {1} s.',
-    'Presses of one switch less than {0} ms apart count as one.':
-      'Was ein Schalter innerhalb von {0} ms mehrmals meldet, zählt als einmal.',
-    'Centimetres, grams and metres.': 'Zentimeter, Gramm und Meter.',
-    'Inches, ounces and yards.': 'Zoll, Unzen und Yards.',
-    'The language follows the system: English.': 'Die Sprache folgt dem System: Deutsch.',
-    'From here on in English.': 'Ab hier auf Deutsch.',
-    '{0} is set.': '{0} ist eingestellt.',
-    'That press came too soon. Look at this step first, then press again.':
-      'Das war zu früh. Sieh dir erst diesen Schritt an, dann drück noch einmal.',
-    'nothing, the bag is finished.': 'nichts, der Beutel ist fertig.',
-    'A pass came where none is due. What comes next: {0}':
-      'Hier war kein Schlittengang dran. Als Nächstes kommt: {0}',
-    'Nothing can be spoken: there is no speech program here (looked for {0}).':
-      'Es kann nichts vorgelesen werden: hier gibt es kein Vorleseprogramm (gesucht: {0}).',
-    'The speech program {0} failed, so nothing is spoken.':
-      'Das Vorleseprogramm {0} läuft nicht, darum wird nichts vorgelesen.',
-    'The settings could not be read. They are kept as {0}, and the usual ones are used.':
-      'Die Einstellungen ließen sich nicht lesen. Sie liegen jetzt in {0}, und es gelten die üblichen.',
-    'These settings have values that cannot be, and are passed over: {0}.':
-      'Diese Einstellungen haben Werte, die es nicht gibt, und werden übergangen: {0}.',
-    'The settings ask for the language {0}, which is not here, so this is English: set language to {1}.':
-      'Die Einstellungen verlangen die Sprache {0}, die es hier nicht gibt, darum ist dies Englisch: stell language auf {1}.',
     '{0} does not end in .html, .svg or .md, which say what kind of sheet to write: add one of them.':
       '{0} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: häng eines davon an.',
     'The sheet is written: {0}': 'Das Blatt ist geschrieben: {0}',
@@ -1314,44 +1183,6 @@ export const german: Language = {
     'auto, or two letters such as en': 'auto, oder zwei Buchstaben wie en',
     'keys, each with one of {0}': 'Tasten, jede mit einem von {0}',
     '20 to 1000': '20 bis 1000',
-    'Slantwise plans a bias-striped drawstring bag for a hand-operated flat-bed knitting machine, guides you one step at a time, and keeps the count.':
-      'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
-    'Without BRIEF it goes on with the bag in hand. Where there is none it asks for one.':
-      'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter, sonst wird gefragt.',
-    'Exit status: 0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.':
-      'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 130 unterbrochen.',
-    'print JSON and nothing else': 'JSON ausgeben und sonst nichts',
-    'knit a bag step by step; go on where you left off (also without the word work)':
-      'einen Beutel stricken; weiter, wo du warst (auch ohne das Wort work)',
-    'keep the log in this file': 'das Protokoll in dieser Datei führen',
-    'begin another bag like the one in this log, its changes and notes too':
-      'noch ein Beutel nach diesem Protokoll, samt Notizen',
-    'start anew, even when this bag is on the go': 'neu anfangen, auch wenn dieser Beutel schon läuft',
-    'no screen: read lines, print lines': 'kein Bildschirm: Zeilen lesen, Zeilen ausgeben',
-    'the largest bag of this shape that the weighed yarns allow':
-      'der größte Beutel dieser Form aus dem gewogenen Garn',
-    'print every step of the job': 'jeden Schritt der Arbeit ausgeben',
-    'write a sheet to print: plan, drawings, a box to tick for each stripe':
-      'ein Blatt zum Drucken: Plan, Zeichnungen, ein Kästchen je Streifen',
-    'a new file that ends in .html, .svg or .md': 'eine neue Datei, die auf .html, .svg oder .md endet',
-    "with blanks for each pupil's own swatch": 'mit Lücken für die eigene Maschenprobe in einem Kurs',
-    'print the JSON Schema of a brief': 'das JSON-Schema einer Vorgabe ausgeben',
-    'play a log again, at the pace at which it was worked; outside a terminal print it':
-      'ein Protokoll im Tempo der Arbeit abspielen; ohne Terminal ausgeben',
-    'times that pace, such as 4 or 0.5': 'so viel Mal dieses Tempo, etwa 4 oder 0.5',
-    "copy a log with a teacher's lines in it, such as: 33 say Watch the left edge":
-      'ein Protokoll mit eigenen Zeilen kopieren, etwa: 33 say Rand ansehen',
-    'a new file for the copy': 'eine neue Datei für die Kopie',
-    'the record of a bag: time, size, yarn, needles, dates, notes':
-      'die Abrechnung eines Beutels: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
-    'What was to be printed could not be written ({0}). Make room, or print elsewhere.':
-      'Die Ausgabe ließ sich nicht schreiben ({0}). Schaff Platz, oder gib sie woanders aus.',
-    'check that a log is sound, and count what is in it':
-      'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
-    'list the bags on the go and finished': 'angefangene und fertige Beutel auflisten',
-    'print what lets the Tab key of bash, zsh or fish complete these words':
-      'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
-    'print the manual page, for man -l -': 'die Handbuchseite ausgeben, für man -l -',
 
     // The sheet
     second: 'zweiten',
@@ -1404,7 +1235,7 @@ export const german: Language = {
     'My bag, wide': 'Beutel, Breite',
     'My bag, deep': 'Beutel, Tiefe',
     'Open start': 'Offener Anfang',
-    'Carriage on the {0}. Bring {1} needles to working, {2} to {3}.': (at, count, first, last) =>
+    'Carriage on the {0}. Bring {1} needles into work, {2} to {3}.': (at, count, first, last) =>
       `Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung, ${first} bis ${last}.`,
     'Cast on with {0}, hang the comb, knit {1}.': 'Schlag mit {0} an, häng den Kamm ein, strick {1}.',
     'One row with the ravel cord brings the carriage home, to the {0}. Cut it, an end left at each side, and hang a weight at each edge.':
@@ -1416,10 +1247,10 @@ export const german: Language = {
     'the {0} outermost loops': 'die {0} äußersten Maschen',
     'Shape after every {0} row, {1} in all, with the carriage home on the {2}.': (every, times, home) =>
       `Forme nach jeder ${every} Reihe, ${times}, mit dem Schlitten ${sideWord(home)}.`,
-    'Leading edge, {0}: {1} one needle out. The needle this uncovers stays working and empty: the next pass makes it an eyelet.':
+    'Leading edge, {0}: {1} one needle out. The needle this uncovers stays in work and empty: the next pass makes it an eyelet.':
       (at, loops) =>
         `Zunahmerand, ${sideWord(at)}: ${loops} eine Nadel nach außen. Die leere Nadel bleibt in Arbeit: die Lochmasche.`,
-    'Trailing edge, {0}: {1} one needle in, the innermost onto a needle that holds one. Push the emptied needle to resting.':
+    'Trailing edge, {0}: {1} one needle in, the innermost onto a needle that holds one. Push the emptied needle out of work.':
       (at, loops) =>
         `Abnahmerand, ${sideWord(at)}: ${loops} eine Nadel nach innen; eine trägt dann zwei. Schieb die leere in Ruhestellung.`,
     'Park the yarn that waits at its own end of the bed. Move the edge weights up every 10 rows.':
@@ -1639,10 +1470,10 @@ export const german: Language = {
     'A handle with one prong or more. It lifts loops off their needles and sets them on others.':
       'Ein Griff mit einer oder mehreren Spitzen. Er hebt Maschen von ihren Nadeln und setzt sie auf andere.',
     'gain, one out, increase': 'Zunahme, eine nach außen, zunehmen',
-    'One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays working and empty.':
+    'One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.':
       'Eine nach außen: der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeitsstellung.',
     'loss, one in, decrease': 'Abnahme, eine nach innen, abnehmen',
-    'One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes to resting.':
+    'One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.':
       'Eine nach innen: der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt in Ruhestellung.',
     'shaping move, shaping, move': 'Formschritt',
     'One out at the leading edge and one in at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.':
@@ -1944,9 +1775,9 @@ export const german: Language = {
     'parked yarn, park, own end': 'abgelegtes Garn, ablegen, eigenes Ende',
     'Each waiting yarn has its own end of the bed, so that the two do not twist round each other.':
       'Jedes wartende Garn hat sein eigenes Ende des Nadelbetts, damit sich die Garne nicht verdrehen.',
-    'resting, push to resting, one in, decrease, loss':
+    'resting, push out of work, one in, decrease, loss':
       'Ruhestellung, in Ruhestellung, eine nach innen, Abnahme, abnehmen',
-    'The needle that one in has emptied goes to resting. Left working, the next pass would begin a stray stitch on it.':
+    'The needle that one in has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.':
       'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
     'edge stitches, prongs, two edge stitches, transfer tool':
       'Randmaschen, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
@@ -1994,7 +1825,7 @@ export const german: Language = {
       'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
     'bars = rows round / 2; tail = 2 × width + {0} cm':
       'Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + {0} cm',
-    'eyelets, holes, even number of holes, leave empty, working and empty, one out, increase, gain':
+    'eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain':
       'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',
     'Each one out leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.':
       'Jede Zunahme lässt eine Nadel leer in Arbeitsstellung, und der nächste Schlittengang legt eine Masche darauf: ein Loch für die Kordel. Nach einer geraden Zahl von Löchern kommen beide Kordelenden außen heraus.',
@@ -2082,41 +1913,6 @@ export const german: Language = {
 
     // Help
     Name: 'Name',
-    Synopsis: 'Aufruf',
-    Description: 'Beschreibung',
-    Commands: 'Befehle',
-    Keys: 'Tasten',
-    Environment: 'Umgebung',
-    Files: 'Dateien',
-    'Exit status': 'Rückgabewert',
-    Examples: 'Beispiele',
-    'plans and guides the knitting of a bias-striped drawstring bag':
-      'plant und begleitet das Stricken eines schräg gestreiften Zugbeutels',
-    'Slantwise plans a drawstring bag of slanting stripes for a hand-operated flat-bed knitting machine, guides you one step at a time and keeps the count.':
-      'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
-    'Without a brief it goes on with the bag in hand. Each confirmed step is on disk before it is shown.':
-      'Ohne Vorgabe geht es mit dem angefangenen Beutel weiter. Jeder bestätigte Schritt ist auf der Platte, bevor er gezeigt wird.',
-    'Enter, Space': 'Enter, Leertaste',
-    'confirm the step': 'den Schritt bestätigen',
-    'Left arrow': 'Pfeil links',
-    'take the last step back': 'den letzten Schritt zurücknehmen',
-    'Up, Down, Tab': 'Pfeil auf, Pfeil ab, Tabulator',
-    'bring back what was typed, complete a word': 'Getipptes zurückholen, ein Wort vervollständigen',
-    'show large letters': 'große Schrift zeigen',
-    'leave; everything is saved': 'beenden; alles ist gespeichert',
-    'the log to work in, as with --log': 'das Protokoll, in dem gearbeitet wird, wie mit --log',
-    'the language, where the setting is auto: en or de':
-      'die Sprache, wo die Einstellung auto ist: en oder de',
-    'draw without colour': 'ohne Farbe zeichnen',
-    'where logs and settings are kept on Linux': 'wo Protokolle und Einstellungen unter Linux liegen',
-    'Logs, one to a bag, are JSON Lines in the folder bags of the data folder that the system gives to programs; settings.json is in its folder for settings.':
-      'Protokolle, eines je Beutel, sind JSON Lines im Ordner bags des Datenordners, den das System Programmen gibt; settings.json liegt in seinem Ordner für Einstellungen.',
-    '0 done, 1 the input was wrong, 2 wrong usage, 130 interrupted.':
-      '0 erledigt, 1 die Eingabe war falsch, 2 falscher Aufruf, 130 unterbrochen.',
-    'answer a few questions and begin': 'ein paar Fragen beantworten und anfangen',
-    'print the plan of a brief': 'den Plan einer Vorgabe ausgeben',
-    'write a sheet to print': 'ein Blatt zum Drucken schreiben',
-    'play a log again, eight times as fast': 'ein Protokoll abspielen, achtmal so schnell',
     'Last time, at the end: {0}': 'Letztes Mal, am Ende: {0}',
     'Last time, at step {0}: {1}': 'Letztes Mal, bei Schritt {0}: {1}',
 
@@ -2255,10 +2051,6 @@ export const german: Language = {
     ask: 'Frage',
     'as in': 'wie',
     Enter: 'Enter',
-    'with nothing on the go begin the practice bag, and ask nothing':
-      'ist nichts in Arbeit, ohne Fragen der Übungsbeutel',
-    'answer a few questions, see the plan, and begin the bag':
-      'ein paar Fragen beantworten, den Plan sehen und den Beutel beginnen',
     'plan a bag of your own; this one is saved, and waits':
       'einen eigenen Beutel planen; dieser ist gespeichert und wartet',
     'plan a bag of your own': 'einen eigenen Beutel planen',
@@ -2358,15 +2150,11 @@ export const german: Language = {
       'Eine Masche von {0} mm ist breiter als der Nadelabstand von {1} mm: miss die Maschenprobe noch einmal, oder nimm ein gröberes Nadelbett.',
     "How close the knitting is: the square root of the yarn's tex, divided by the loop length in mm. Hand yarns at the gauge of their labels are {0} to {1}; a bag that keeps its shape wants {2} to {3}.":
       'Wie dicht gestrickt ist: die Wurzel aus dem tex des Garns, geteilt durch die Maschenlänge in mm. Handstrickgarne haben bei der Maschendichte ihrer Banderole {0} bis {1}; ein Beutel, der die Form hält, braucht {2} bis {3}.',
-    'print the plan of a brief: size, yarn, needles, tails; of several, their yarn together too':
-      'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden; bei mehreren auch ihr Garn zusammen',
     'with {0} %': 'mit {0} %',
     'The {0} % is a reserve (rule of thumb); nobody asked what waste yarn weighs.':
       '{0} % sind Reserve (Faustregel); was Hilfsgarn wiegt, ist nicht gefragt.',
     'with reserve': 'mit Reserve',
     'YARN FOR ALL {0} BAGS': 'GARN FÜR ALLE {0} BEUTEL',
-    'Slantwise has made a mistake of its own ({0}). What you confirmed is kept in {1}: start it again to go on, and report this sentence with the log to whoever gave you the program.':
-      'Slantwise hat selbst einen Fehler gemacht ({0}). Was du bestätigt hast, liegt in {1}: starte es wieder, um weiterzumachen, und melde diesen Satz mit dem Protokoll dem, von dem du das Programm hast.',
     'length = mouth + way in and out + 2 × tie; rounds = length / height of a round, rounded up':
       'Länge = Öffnung + Weg hinein und hinaus + 2 × Ende; Runden = Länge / Höhe einer Runde, aufgerundet',
     '{0} + {1} + 2 × {2} = {3}; {4}': '{0} + {1} + 2 × {2} = {3}; {4}',
@@ -2447,5 +2235,43 @@ export const german: Language = {
       'Zieh den Faden nach je ein paar Querstegen an, bis sich die Kanten treffen. Vernäh ihn und alle Enden innen.',
     'The graft: up through A1, down through B1, up through B2, down through A1, and so on':
       'Das Verbinden: durch A1 herauf, durch B1 hinab, durch B2 herauf, durch A1 hinab und so weiter',
+    'The carriage is on the {0}: wrap the needles towards it, so that the yarn ends there and not at {1}.': (
+      side,
+      needle,
+    ) =>
+      `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
+    'Set the loops of {0} back on {1}.': 'Häng die Maschen von {0} zurück auf {1}.',
+    'wrap with {0}, {1} to {2}': 'mit {0} umwickeln, {1} bis {2}',
+    'hold the loops down': 'Maschen niederhalten',
+    'draw out a loop, {0}, and clip it': (side) => `Schlinge herausziehen, ${sideWord(side)}, und klammern`,
+    'cut the waste yarn, counter to zero': 'Hilfsgarn abschneiden, Zähler auf null',
+    'pull the ravel row out': 'Trennreihe herausziehen',
+    'E-wrap {0} round each needle from {1} to {2}, so that the yarn ends beside the carriage.':
+      'Wickle {0} um jede Nadel von {1} bis {2}, so dass das Garn neben dem Schlitten endet.',
+    'No comb: hold the loops down against the bed with a hand while the first rows are knitted.':
+      'Kein Kamm: halte die Maschen mit der Hand am Bett nieder, während die ersten Reihen gestrickt werden.',
+    'At the {0} edge draw out a loop of {1} as long as your hand, and hold it slack with a clip: it marks the row that is pulled out later.':
+      (side, yarn) =>
+        `Zieh am ${sideWord(side) === 'links' ? 'linken' : 'rechten'} Rand eine handlange Schlinge aus ${yarn} heraus und halt sie locker mit einer Klammer: sie zeigt die Reihe, die später herausgezogen wird.`,
+    'Ravel row: one pass to the {0}.': (to) => `Trennreihe: ein Schlittengang nach ${sideWord(to)}.`,
+    'Cut the ravel cord, leaving an end at each side to pull later. Row counter to 0.':
+      'Schneide den Trennfaden ab; an jeder Seite bleibt ein Ende, um ihn später zu ziehen. Reihenzähler auf 0.',
+    'Cut {0} here; the loop in its clip stays. Row counter to 0.':
+      'Schneide hier {0} ab; die Schlinge in der Klammer bleibt. Reihenzähler auf 0.',
+    'Find the loop in its clip, cut one strand of that row and pull it out: the waste comes away from edge B.':
+      'Such die Schlinge in der Klammer, schneide einen Faden ihrer Reihe durch und zieh ihn heraus: das Hilfsgarn löst sich von Kante B.',
+    'E-wrap the {0} needles with {1}, from {2} to {3} beside the carriage, leaving a {4} tail.':
+      'Wickle {1} um die {0} Nadeln, von {2} bis {3} neben dem Schlitten, und lass {4} hängen.',
+    'Stitch size as for the swatch.': 'Maschenweite wie bei der Maschenprobe.',
+    'Stitch size {0}, as for the swatch.': 'Maschenweite {0}, wie bei der Maschenprobe.',
+    'Take {0} out of the feeder, lead it straight back and clip it on the {1}.': (yarn, side) =>
+      `Nimm ${yarn} aus dem Fadenführer, führ es gerade zurück und klammere es ${sideWord(side)} fest.`,
+    '{0}, one out: bring {1} into work, {2}. Leave {3} in work and empty: the eyelet.': (
+      edge,
+      needle,
+      lift,
+      empty,
+    ) =>
+      `${edge}, eine nach außen: bring ${needle} in Arbeit, ${lift}. ${empty} bleibt leer in Arbeit: die Lochmasche.`,
   },
 };

@@ -35,6 +35,8 @@ export const briefSchema = v.strictObject({
     pitchMm: between(2, 20),
     marginNeedles: v.optional(whole(0, 50)),
     place: v.optional(v.picklist(['centre', 'end'])),
+    park: v.optional(v.picklist(['home', 'ends'])),
+    without: v.optional(v.pipe(v.array(v.picklist(['comb', 'counter'])), v.maxLength(2))),
   }),
   swatch: v.strictObject({
     stitches: between(1, 2000),
@@ -71,12 +73,19 @@ export const briefSchema = v.strictObject({
     ),
   ),
   scraps: v.optional(v.strictObject({ rows: v.optional(evenRows(2, 40)) })),
-  waste: v.optional(v.strictObject({ yarn: v.optional(yarnName), rows: v.optional(whole(1, 60)) })),
+  waste: v.optional(
+    v.strictObject({
+      yarn: v.optional(yarnName),
+      rows: v.optional(whole(1, 60)),
+      ravel: v.optional(v.picklist(['loop', 'cord'])),
+    }),
+  ),
   cord: v.optional(
     v.strictObject({
       stitches: v.optional(whole(2, 6)),
       yarn: v.optional(yarnName),
       tieCm: v.optional(between(0, 300)),
+      draws: v.optional(v.picklist([1])),
       roundsPer10Cm: v.optional(between(1, 500)),
     }),
   ),

@@ -52,6 +52,10 @@ export interface Brief {
     readonly marginNeedles: number;
     /** Where the needles of each hanging stand: about the middle of the bed, or from the trailing end. */
     readonly place: 'centre' | 'end';
+    /** Where a yarn waits: on the side where the carriage stands, or at the two ends in turn, led below the needles. */
+    readonly park: 'home' | 'ends';
+    /** What the bed lacks. */
+    readonly without: readonly ('comb' | 'counter')[];
   };
   readonly swatch: Swatch;
   /** The state in which the bag will be used, and in which its size is wanted. */
@@ -66,7 +70,12 @@ export interface Brief {
   readonly stripes: readonly Stripe[];
   /** The yarns are leftovers, to be put in order in stripes of this height; null where the stripes are given. */
   readonly scraps: { readonly rows: number } | null;
-  readonly waste: { readonly yarn: string; readonly rows: number };
+  readonly waste: {
+    readonly yarn: string;
+    readonly rows: number;
+    /** What frees the start: the last waste row, found by a loop of it, or a row of smooth cord. */
+    readonly ravel: 'loop' | 'cord';
+  };
   readonly cord: {
     readonly stitches: number;
     readonly yarn: string;

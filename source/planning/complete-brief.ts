@@ -16,6 +16,8 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
       ...file.bed,
       marginNeedles: file.bed.marginNeedles ?? 2,
       place: file.bed.place ?? 'centre',
+      park: file.bed.park ?? 'home',
+      without: file.bed.without ?? [],
     },
     swatch: completeSwatch(file.swatch),
     finishState: file.finishState ?? file.swatch.state ?? 'wet-relaxed',
@@ -29,7 +31,7 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
     ),
     stripes: file.stripes ?? [],
     scraps: file.scraps ? { rows: file.scraps.rows ?? 2 } : null,
-    waste: { yarn: wasteYarn(file), rows: file.waste?.rows ?? 8 },
+    waste: { yarn: wasteYarn(file), rows: file.waste?.rows ?? 8, ravel: file.waste?.ravel ?? 'loop' },
     cord: {
       stitches: file.cord?.stitches ?? 3,
       yarn: file.cord?.yarn ?? file.stripes?.[0]?.yarn ?? longestScrap(file),

@@ -1,6 +1,6 @@
 /**
- * The open start: needles, waste cast-on, comb, waste rows, and one row of ravel cord that frees the whole start when it
- * is pulled out. The waste rows end so that the ravel-cord row brings the carriage home (common practice).
+ * The open start: needles, waste cast-on, comb, waste rows, and one more row that frees the whole start when it is pulled
+ * out: of the waste itself, found again by a loop of it, or of a smooth cord. It brings the carriage home (common practice).
  */
 import { formatNeedles } from '../bed/needles.ts';
 import { opposite, type Side } from '../bed/side.ts';
@@ -21,6 +21,7 @@ export function castOnStep(outline: Outline, local: number): StepBody {
   const names = formatNeedles(brief.bed.needles, hanging.hungLeft, hanging.hungRight);
   const [first = '', last = ''] = [names[0], names.at(-1)];
   const start = startSide(outline);
+  const [far, beside] = start === 'left' ? [last, first] : [first, last];
   const home = brief.homeSide;
   const away = opposite(home);
   const after = (carriage: Side, feeder: string | null): BedAfter => ({
@@ -35,7 +36,14 @@ export function castOnStep(outline: Outline, local: number): StepBody {
 
   if (local === 0) {
     return body({
-      act: { kind: 'set-needles', first, last, count: stitches, carriage: start },
+      act: {
+        kind: 'set-needles',
+        first,
+        last,
+        count: stitches,
+        carriage: start,
+        stitchSize: brief.swatch.stitchSize,
+      },
       moves: [
         { move: 'stand', side: start },
         { move: 'work', needles: names },
@@ -45,12 +53,15 @@ export function castOnStep(outline: Outline, local: number): StepBody {
   }
   if (local === 1) {
     return body({
-      act: { kind: 'cast-on', yarn, first, last, count: stitches },
-      moves: [{ move: 'cast-on', yarn }],
+      act: { kind: 'cast-on', yarn, from: far, to: beside, count: stitches },
+      moves: [{ move: 'cast-on', yarn, from: far, to: beside }],
       after: after(start, null),
     });
   }
-  if (local === 2) return body({ act: { kind: 'hang-comb' }, moves: [], after: after(start, null) });
+  if (local === 2) {
+    const hasComb = !brief.bed.without.includes('comb');
+    return body({ act: { kind: 'hang-comb', hasComb }, moves: [], after: after(start, null) });
+  }
   if (local === 3) {
     return body({
       act: { kind: 'thread-waste', yarn, aside: null },
@@ -67,35 +78,42 @@ export function castOnStep(outline: Outline, local: number): StepBody {
       after: after(to, yarn),
     });
   }
-  if (number === rows + 1) {
-    return body({
-      act: { kind: 'lay-ravel-cord', wasteYarn: yarn, clipSide: away },
-      moves: [
-        { move: 'cut', yarn },
-        { move: 'feed', yarn: ravelCord },
-      ],
-      after: after(away, ravelCord),
-    });
-  }
-  if (number === rows + 2) {
-    return body({
-      act: { kind: 'ravel-pass', to: home },
-      moves: [{ move: 'knit', to: home }],
-      after: after(home, ravelCord),
-    });
-  }
-  if (number === rows + 3) {
-    return body({
-      act: { kind: 'trim-ravel-cord' },
-      moves: [{ move: 'cut', yarn: ravelCord }],
-      after: after(home, null),
-    });
-  }
+  if (number <= rows + 3) return ravelStep(number - rows);
   return body({
     act: { kind: 'hang-weights', left: first, right: last },
     moves: [],
     after: after(home, null),
   });
+
+  /** The row that frees the start: the last of the waste, marked by a loop of it, or one of smooth cord. */
+  function ravelStep(part: number): StepBody {
+    const ravel = brief.waste.ravel;
+    const strand = ravel === 'loop' ? yarn : ravelCord;
+    if (part === 1) {
+      return body({
+        act: { kind: 'lay-ravel-cord', ravel, wasteYarn: yarn, clipSide: away },
+        moves:
+          ravel === 'loop'
+            ? []
+            : [
+                { move: 'cut', yarn },
+                { move: 'feed', yarn: ravelCord },
+              ],
+        after: after(away, strand),
+      });
+    }
+    return part === 2
+      ? body({
+          act: { kind: 'ravel-pass', to: home },
+          moves: [{ move: 'knit', to: home }],
+          after: after(home, strand),
+        })
+      : body({
+          act: { kind: 'trim-ravel-cord', ravel, wasteYarn: yarn },
+          moves: [{ move: 'cut', yarn: strand }],
+          after: after(home, null),
+        });
+  }
 }
 
 /** Where the carriage stands at the cast-on, so that the waste rows and the ravel-cord row end at home. */

@@ -38,6 +38,7 @@ export function cordStep(outline: Outline, local: number): StepBody {
   const away = opposite(home);
   const names = cordNeedles(outline);
   const [first = '', last = ''] = [names[0], names.at(-1)];
+  const wrapped = home === 'left' ? { from: last, to: first } : { from: first, to: last };
   const onBed = (carriage: Side, feeder: string | null): BedAfter => ({
     ...bareBed(outline, carriage, feeder),
     left: first,
@@ -63,7 +64,11 @@ export function cordStep(outline: Outline, local: number): StepBody {
         bareBed(outline, home),
       );
     case 1:
-      return body({ kind: 'cast-on-cord', yarn, count }, [{ move: 'cast-on', yarn }], onBed(home, null));
+      return body(
+        { kind: 'cast-on-cord', yarn, count, ...wrapped },
+        [{ move: 'cast-on', yarn, ...wrapped }],
+        onBed(home, null),
+      );
     case 2:
       return body({ kind: 'thread-cord', yarn }, [{ move: 'feed', yarn }], onBed(home, yarn));
     case 3:

@@ -73,7 +73,7 @@ function yarnSpansOf({ brief, stripes, rows }: Plan): readonly YarnSpan[] {
     yarn,
     firstRow: stripes.find((stripe) => stripe.yarn === yarn)?.firstRow ?? 1,
     lastRow: stripes.findLast((stripe) => stripe.yarn === yarn)?.lastRow ?? rows,
-    end: i % 2 === 0 ? brief.homeSide : opposite(brief.homeSide),
+    end: brief.bed.park === 'home' || i % 2 === 0 ? brief.homeSide : opposite(brief.homeSide),
   }));
 }
 

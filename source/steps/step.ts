@@ -26,15 +26,18 @@ export type Act =
       readonly last: string;
       readonly count: number;
       readonly carriage: Side;
+      /** What the dial showed for the swatch; null where it was not said. */
+      readonly stitchSize: string | null;
     }
   | {
       readonly kind: 'cast-on';
       readonly yarn: string;
-      readonly first: string;
-      readonly last: string;
+      /** From the far edge to the edge beside the carriage. */
+      readonly from: string;
+      readonly to: string;
       readonly count: number;
     }
-  | { readonly kind: 'hang-comb' }
+  | { readonly kind: 'hang-comb'; readonly hasComb: boolean }
   | { readonly kind: 'thread-waste'; readonly yarn: string; readonly aside: Aside | null }
   | {
       readonly kind: 'waste-pass';
@@ -43,9 +46,14 @@ export type Act =
       readonly count: number;
       readonly to: Side;
     }
-  | { readonly kind: 'lay-ravel-cord'; readonly wasteYarn: string; readonly clipSide: Side }
+  | {
+      readonly kind: 'lay-ravel-cord';
+      readonly ravel: 'loop' | 'cord';
+      readonly wasteYarn: string;
+      readonly clipSide: Side;
+    }
   | { readonly kind: 'ravel-pass'; readonly to: Side }
-  | { readonly kind: 'trim-ravel-cord' }
+  | { readonly kind: 'trim-ravel-cord'; readonly ravel: 'loop' | 'cord'; readonly wasteYarn: string }
   | { readonly kind: 'hang-weights'; readonly left: string; readonly right: string }
   | { readonly kind: 'thread'; readonly yarn: string; readonly aside: Aside | null; readonly first: boolean }
   | {
@@ -120,7 +128,13 @@ export type Act =
       readonly count: number;
       readonly carriage: Side;
     }
-  | { readonly kind: 'cast-on-cord'; readonly yarn: string; readonly count: number }
+  | {
+      readonly kind: 'cast-on-cord';
+      readonly yarn: string;
+      readonly count: number;
+      readonly from: string;
+      readonly to: string;
+    }
   | { readonly kind: 'thread-cord'; readonly yarn: string }
   | { readonly kind: 'cord-first-row'; readonly to: Side }
   | { readonly kind: 'set-slip'; readonly slipTo: Side; readonly knitTo: Side }

@@ -121,7 +121,10 @@ function increaseStep(outline: Outline, row: number): StepBody {
       outer: to[0] ?? '',
       uncovered: from.at(-1) ?? '',
     },
-    moves: [{ move: 'transfer', from, to }],
+    moves: [
+      { move: 'work', needles: to.slice(0, 1) },
+      { move: 'transfer', from, to },
+    ],
     after: bedAt(outline, {
       hanging: hangingOf(outline, row + 1),
       row,

@@ -21,7 +21,7 @@ const sentences: readonly (readonly [Fault, string])[] = [
   ],
   [
     { code: 'bed/needle-holds-loop', needle: 'R8' },
-    'Needle R8 still holds a loop: move the loop before you push the needle to resting.',
+    'Needle R8 still holds a loop: move the loop before you push the needle out of work.',
   ],
   [
     { code: 'bed/needle-empty', needle: 'R8' },
@@ -29,7 +29,7 @@ const sentences: readonly (readonly [Fault, string])[] = [
   ],
   [
     { code: 'bed/loop-on-resting-needle', needle: 'R8' },
-    'Needle R8 rests but holds a loop: bring it to working before the pass.',
+    'Needle R8 rests but holds a loop: bring it into work before the pass.',
   ],
   [
     { code: 'bed/feeder-empty', to: 'left' },
@@ -57,7 +57,7 @@ const sentences: readonly (readonly [Fault, string])[] = [
   ],
   [
     { code: 'bed/no-working-needles' },
-    'No needle is working: bring the needles you want to knit on to working first.',
+    'No needle is working: bring the needles you want to knit on into work first.',
   ],
   [
     { code: 'bed/transfer-uneven', fromCount: 2, toCount: 1 },

@@ -30,9 +30,8 @@ function everythingRead(): string {
 }
 
 const used = [
-  ...['needle', 'working', 'resting', 'carriage', 'pass', 'row', 'feeder', 'park', 'loop', 'stitch', 'tail'],
+  ...['needle', 'carriage', 'pass', 'row', 'feeder', 'loop', 'stitch', 'tail'],
   ...[
-    'cast on',
     'e-wrap',
     'comb',
     'claw weight',

@@ -162,7 +162,7 @@ describe('a needle slip', () => {
         const bed = beds[i] as Bed;
         eye.watch(step, bed);
         if (act.kind !== 'decrease') continue;
-        // The transfer without the needle going back to resting, then on to the next pass.
+        // The transfer without the needle going back out of work, then on to the next pass.
         let now = make(beds[i - 1] as Bed, bedMoves(step).slice(0, 1));
         let done = i + 1;
         const watch = eye.copy();

@@ -255,7 +255,7 @@ describe('changes that cannot be', () => {
   it('let a new colour take over from the next stripe on, and keep the stripe in hand', () => {
     const recolour = { from: 'mint', to: 'sand', yarn: null };
     const done = [...allSteps(job)].find(({ row: at, act }) => at === 18 && act.kind === 'pass')?.step ?? 0;
-    expect(stepAt(job, done).after).toMatchObject({ feeder: 'plum', parked: new Map([['mint', 'left']]) });
+    expect(stepAt(job, done).after).toMatchObject({ feeder: 'plum', parked: new Map([['mint', 'right']]) });
     const next = replan(job, done, { ...change, recolour });
     if (!next.ok) throw new Error(next.fault.code);
     const { row } = stepAt(job, done);

@@ -23,7 +23,7 @@ const tinyBag = {
     { yarn: 'plum', rows: 2 },
     { yarn: 'mint', rows: 2 },
   ],
-  waste: { yarn: 'grey', rows: 2 },
+  waste: { yarn: 'grey', rows: 2, ravel: 'cord' },
   cord: { stitches: 3, yarn: 'mint', tieCm: 0.3 },
 };
 

@@ -123,9 +123,10 @@ function needlesOf({ act }: Step): readonly string[] {
   switch (act.kind) {
     case 'set-needles':
     case 'set-cord-needles':
-    case 'cast-on':
     case 'rehang':
       return [act.first, act.last];
+    case 'cast-on':
+      return [act.from, act.to];
     case 'hang-weights':
     case 'move-weights':
       return [act.left, act.right];

@@ -21,11 +21,13 @@ export function formatFault(fault: Fault, units: Units = metric): string {
     case 'bed/needle-off-bed':
       return offBed(fault);
     case 'bed/needle-holds-loop':
-      return say`Needle ${fault.needle} still holds a loop: move the loop before you push the needle to resting.`;
+      return say`Needle ${fault.needle} still holds a loop: move the loop before you push the needle out of work.`;
     case 'bed/needle-empty':
       return say`Needle ${fault.needle} has no loop to lift: look again where the edge of the work is.`;
     case 'bed/loop-on-resting-needle':
-      return say`Needle ${fault.needle} rests but holds a loop: bring it to working before the pass.`;
+      return say`Needle ${fault.needle} rests but holds a loop: bring it into work before the pass.`;
+    case 'bed/cast-on-ends-far':
+      return say`The carriage is on the ${fault.side}: wrap the needles towards it, so that the yarn ends there and not at ${fault.needle}.`;
     case 'bed/feeder-empty':
       return say`The feeder is empty, so a pass to the ${fault.to} would drop every stitch: thread a yarn first.`;
     case 'bed/feeder-full':
@@ -39,7 +41,7 @@ export function formatFault(fault: Fault, units: Units = metric): string {
     case 'bed/carriage-already-there':
       return say`The carriage is already on the ${fault.side}: make this pass to the ${opposite(fault.side)}.`;
     case 'bed/no-working-needles':
-      return say`No needle is working: bring the needles you want to knit on to working first.`;
+      return say`No needle is working: bring the needles you want to knit on into work first.`;
     case 'bed/transfer-uneven':
       return say`A transfer from ${count(fault.fromCount, 'needle')} cannot go to ${count(fault.toCount, 'needle')}: name as many to set down on as to lift from.`;
     case 'bed/nothing-to-take-off':

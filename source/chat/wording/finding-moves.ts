@@ -14,9 +14,9 @@ export const formatMendMove = (move: MendMove): string =>
 function formatBedMove(move: BedMove): string {
   switch (move.move) {
     case 'work':
-      return say`Bring ${needleList(move.needles)} to working.`;
+      return say`Bring ${needleList(move.needles)} into work.`;
     case 'rest':
-      return say`Push ${needleList(move.needles)} to resting.`;
+      return say`Push ${needleList(move.needles)} out of work.`;
     case 'stand':
       return say`Put the carriage on the ${move.side}.`;
     case 'cast-on':
@@ -45,9 +45,9 @@ function formatBedMove(move: BedMove): string {
 function formatReverseMove(move: ReverseMove): string {
   switch (move.undo) {
     case 'work':
-      return say`Push ${needleList(move.needles)} back to resting.`;
+      return say`Push ${needleList(move.needles)} back out of work.`;
     case 'rest':
-      return say`Bring ${needleList(move.needles)} back to working.`;
+      return say`Bring ${needleList(move.needles)} back into work.`;
     case 'stand':
       return say`The carriage stood on the ${move.back}.`;
     case 'slip':
@@ -71,7 +71,7 @@ function formatReverseMove(move: ReverseMove): string {
     case 'rehang':
       return say`Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
     case 'stray':
-      return say`Drop the loose loop off ${move.needle} and push the needle to resting.`;
+      return say`Drop the loose loop off ${move.needle} and push the needle out of work.`;
     case 'hand':
       return formatHandBack(move.what);
     default:
@@ -95,7 +95,7 @@ function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string):
   const exceptions = catches.flatMap(({ first, last, loops }) => {
     const where = first === last ? first : say`each from ${first} to ${last}`;
     if (loops === 1) return [];
-    return loops === 0 ? [say`none on ${where}, which stays working`] : [say`${loops} together on ${where}`];
+    return loops === 0 ? [say`none on ${where}, which stays in work`] : [say`${loops} together on ${where}`];
   });
   const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
   const caught = [say`one loop on each needle from ${left} to ${right}`, ...exceptions];
@@ -104,9 +104,11 @@ function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string):
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>): string {
   const [from, to] = [needleList(move.from), needleList(move.to)];
+  if (move.parts)
+    return say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`;
   return move.rests.length === 0
-    ? say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`
-    : say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} to resting.`;
+    ? say`Set the loops of ${from} back on ${to}.`
+    : say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} out of work.`;
 }
 
 function formatHandBack(what: HandMove): string {

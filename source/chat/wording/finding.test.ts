@@ -64,7 +64,7 @@ describe('a slip', () => {
     );
     expect(first.mends.flatMap(formatMend)).toEqual([
       'It can be set right now, without a trace:',
-      'With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 to resting.',
+      'With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
     ]);
   });
 
@@ -97,10 +97,10 @@ describe('the way back', () => {
     if (!back.ok) throw new Error(back.fault.code);
     expect(formatRipBack(back.value)).toBe('4 steps back, to 6 rows on the counter.');
     expect(back.value.steps.map(formatRipStep)).toEqual([
-      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays working and 2 together on R69. Bring the carriage back to the right without knitting. Turn the row counter back to 6.',
-      'Take mint out of the feeder, back to its place at the left end. Put plum back into the feeder.',
-      'Bring R71 back to working. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
-      'Set the loops of R35 and R36 back on R36 and R37. Push R35 to resting.',
+      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Bring the carriage back to the right without knitting. Turn the row counter back to 6.',
+      'Take mint out of the feeder, back to its place at the right end. Put plum back into the feeder.',
+      'Bring R71 back into work. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
+      'Set the loops of R35 and R36 back on R36 and R37. Push R35 back out of work.',
     ]);
   });
 

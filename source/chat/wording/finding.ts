@@ -73,9 +73,9 @@ export function formatDiagnosis(diagnosis: Diagnosis): string {
     case 'move-mirrored':
       return say`Shaping ${move}, went the other way: left and right changed places, and the work moved back by one needle.`;
     case 'needle-left-working':
-      return say`${needle} has taken a loop of its own since ${move}: it should be resting.`;
+      return say`${needle} has taken a loop of its own since ${move}: it should be out of work.`;
     case 'needle-left-resting':
-      return say`${needle} holds no loop since ${move}: it should be working, for the eyelet.`;
+      return say`${needle} holds no loop since ${move}: it should be in work, for the eyelet.`;
     case 'stitch-dropped':
       return say`One needle between the edges has lost its loop: look along the row for a ladder, and catch it with a latch tool before the next pass.`;
     case 'carriage-wrong-side':

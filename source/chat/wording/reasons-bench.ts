@@ -65,9 +65,9 @@ export const benchReasons: readonly Reason[] = [
   },
   {
     id: 'resting',
-    names: () => say`resting, push to resting, one in, decrease, loss`,
+    names: () => say`resting, push out of work, one in, decrease, loss`,
     rule: () =>
-      say`The needle that one in has emptied goes to resting. Left working, the next pass would begin a stray stitch on it.`,
+      say`The needle that one in has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.`,
     source: commonPractice,
   },
   {

@@ -48,7 +48,7 @@ export const handReasons: readonly Reason[] = [
   {
     id: 'eyelets',
     names: () =>
-      say`eyelets, holes, even number of holes, leave empty, working and empty, one out, increase, gain`,
+      say`eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain`,
     rule: () =>
       say`Each one out leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.`,
     formula: () => say`eyelets = moves; the cord uses an even number of them`,

@@ -20,11 +20,11 @@ export function speakStep(step: Step | null, units: Units = metric): string {
     case 'set-cord-needles':
       return say`${act.count} needles, ${act.first} to ${act.last}. Carriage ${act.carriage}`;
     case 'cast-on':
-      return say`cast on with ${sayYarn(act.yarn)}, ${act.first} to ${act.last}`;
+      return say`wrap with ${sayYarn(act.yarn)}, ${act.from} to ${act.to}`;
     case 'cast-on-cord':
       return say`wrap ${act.count} needles with ${act.yarn}`;
     case 'hang-comb':
-      return say`hang the comb`;
+      return act.hasComb ? say`hang the comb` : say`hold the loops down`;
     case 'thread-waste':
     case 'thread':
       return speakAside(act.aside) + say`thread ${sayYarn(act.yarn)}`;
@@ -33,12 +33,14 @@ export function speakStep(step: Step | null, units: Units = metric): string {
     case 'waste-pass':
       return say`waste row ${act.number}, ${act.to}`;
     case 'lay-ravel-cord':
-      return say`lay the ravel cord`;
+      return act.ravel === 'cord'
+        ? say`lay the ravel cord`
+        : say`draw out a loop, ${act.clipSide}, and clip it`;
     case 'ravel-pass':
     case 'cord-first-row':
       return say`knit ${act.to}`;
     case 'trim-ravel-cord':
-      return say`cut the ravel cord`;
+      return act.ravel === 'cord' ? say`cut the ravel cord` : say`cut the waste yarn, counter to zero`;
     case 'hang-weights':
       return say`weights, ${act.left} and ${act.right}`;
     case 'pass':
@@ -75,7 +77,7 @@ export function speakStep(step: Step | null, units: Units = metric): string {
     case 'fasten-seam':
       return say`fasten the thread`;
     case 'pull-ravel-cord':
-      return say`pull the ravel cord`;
+      return say`pull the ravel row out`;
     case 'fold-seam':
       return say`fold for the seam`;
     case 'bars':

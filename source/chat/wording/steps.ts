@@ -26,21 +26,30 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
   const tail = (cm: number): string => formatTail(cm, units);
   switch (act.kind) {
     case 'set-needles':
-      return say`Carriage on the ${act.carriage}. Bring ${act.count} needles to working: ${act.first} to ${act.last}.`;
+      return (
+        sayDial(act.stitchSize) +
+        say`Carriage on the ${act.carriage}. Bring ${act.count} needles into work: ${act.first} to ${act.last}.`
+      );
     case 'cast-on':
-      return say`Cast on with ${named(act.yarn)}: one loop on each needle from ${act.first} to ${act.last}.`;
+      return say`E-wrap ${named(act.yarn)} round each needle from ${act.from} to ${act.to}, so that the yarn ends beside the carriage.`;
     case 'hang-comb':
-      return say`Hang the cast-on comb on the loops.`;
+      return act.hasComb
+        ? say`Hang the cast-on comb on the loops.`
+        : say`No comb: hold the loops down against the bed with a hand while the first rows are knitted.`;
     case 'thread-waste':
       return setAside(act.aside, units) + say`Thread ${threaded(act.yarn)} into the feeder.`;
     case 'waste-pass':
       return say`Waste row ${act.number} of ${act.count}: one pass to the ${act.to}.`;
     case 'lay-ravel-cord':
-      return say`Cut ${bare(act.wasteYarn)}. Lay the ravel cord in the feeder, its end held slack by a clip on the ${act.clipSide}.`;
+      return act.ravel === 'cord'
+        ? say`Cut ${bare(act.wasteYarn)}. Lay the ravel cord in the feeder, its end held slack by a clip on the ${act.clipSide}.`
+        : say`At the ${act.clipSide} edge draw out a loop of ${bare(act.wasteYarn)} as long as your hand, and hold it slack with a clip: it marks the row that is pulled out later.`;
     case 'ravel-pass':
-      return say`Ravel-cord row: one pass to the ${act.to}.`;
+      return say`Ravel row: one pass to the ${act.to}.`;
     case 'trim-ravel-cord':
-      return say`Cut the ravel cord, leaving an end at each side to pull later.`;
+      return act.ravel === 'cord'
+        ? say`Cut the ravel cord, leaving an end at each side to pull later. Row counter to 0.`
+        : say`Cut ${bare(act.wasteYarn)} here; the loop in its clip stays. Row counter to 0.`;
     case 'hang-weights':
       return say`Hang a claw weight at each edge: under ${act.left} and under ${act.right}.`;
     case 'thread':
@@ -59,8 +68,8 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
       return say`Cut ${bare(act.wasteYarn)}. Take the weights off, a hand under each.`;
     case 'take-off':
       return act.reseat
-        ? say`Push the work off all the needles, on its waste rows. All needles to resting.`
-        : say`Drop the work off the needles: the waste rows hold its loops. All needles to resting.`;
+        ? say`Push the work off all the needles, on its waste rows. All needles out of work.`
+        : say`Drop the work off the needles: the waste rows hold its loops. All needles out of work.`;
     case 'rehang':
       return say`Hang the ${act.count} loops again, one on each needle, from ${act.first} to ${act.last}, left to right.`;
     case 'release-waste':
@@ -83,7 +92,9 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
     case 'fasten-graft':
       return say`Fasten the graft thread at the edge.`;
     case 'pull-ravel-cord':
-      return say`Pull the ravel cord out: the waste comes away from edge B.`;
+      return plan.brief.waste.ravel === 'cord'
+        ? say`Pull the ravel cord out: the waste comes away from edge B.`
+        : say`Find the loop in its clip, cut one strand of that row and pull it out: the waste comes away from edge B.`;
     case 'fold-seam':
       return act.tailCm === null
         ? say`Fold the tube flat along the trailing edge, ${count(act.rowsPerSide, 'row')} facing ${act.rowsPerSide}. The graft tail sews on.`
@@ -101,9 +112,9 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
     case 'measure-bag':
       return say`Measure the bag, dry and flat: it should be ${formatLength(act.widthCm, units)} wide and ${formatLength(act.depthCm, units)} deep. Note what you got: the next bag is planned from it.`;
     case 'set-cord-needles':
-      return say`For the cord: carriage on the ${act.carriage}. Bring ${act.count} needles to working: ${act.first} to ${act.last}.`;
+      return say`For the cord: carriage on the ${act.carriage}. Bring ${act.count} needles into work: ${act.first} to ${act.last}.`;
     case 'cast-on-cord':
-      return say`E-wrap the ${act.count} needles with ${act.yarn}, leaving a ${tail(endTailCm)} tail.`;
+      return say`E-wrap the ${act.count} needles with ${act.yarn}, from ${act.from} to ${act.to} beside the carriage, leaving a ${tail(endTailCm)} tail.`;
     case 'thread-cord':
       return say`Thread ${act.yarn} into the feeder.`;
     case 'cord-first-row':
@@ -129,11 +140,16 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
   }
 }
 
+const sayDial = (stitchSize: string | null): string =>
+  stitchSize === null
+    ? `${say`Stitch size as for the swatch.`} `
+    : `${say`Stitch size ${stitchSize}, as for the swatch.`} `;
+
 function setAside(aside: Aside | null, units: Units): string {
   if (!aside) return '';
   const yarn = sayYarn(aside.yarn);
   return aside.how === 'park'
-    ? `${say`Park ${yarn} at the ${aside.end} end.`} `
+    ? `${say`Take ${yarn} out of the feeder, lead it straight back and clip it on the ${aside.end}.`} `
     : `${say`Cut ${yarn}, leaving a ${formatTail(endTailCm, units)} tail.`} `;
 }
 
@@ -159,10 +175,10 @@ function liftAndSet(step: Step): string {
 }
 
 const sayIncrease = (step: Step, act: ActOf<'increase'>): string =>
-  say`${titled(act.side)}, one out: ${liftAndSet(step)}. Leave ${act.uncovered} working and empty: the eyelet.`;
+  say`${titled(act.side)}, one out: bring ${act.outer} into work, ${liftAndSet(step)}. Leave ${act.uncovered} in work and empty: the eyelet.`;
 
 const sayDecrease = (step: Step, act: ActOf<'decrease'>): string =>
-  say`${titled(act.side)}, one in: ${liftAndSet(step)}. Push ${act.emptied} to resting.`;
+  say`${titled(act.side)}, one in: ${liftAndSet(step)}. Push ${act.emptied} out of work.`;
 
 /** Said at the first pair, and every ten a look along the row. */
 function graftHint(loop: number): string {

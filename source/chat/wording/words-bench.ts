@@ -136,13 +136,13 @@ export const benchWords: readonly Word[] = [
     id: 'gain',
     names: () => say`gain, one out, increase`,
     means: () =>
-      say`One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays working and empty.`,
+      say`One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.`,
   },
   {
     id: 'loss',
     names: () => say`loss, one in, decrease`,
     means: () =>
-      say`One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes to resting.`,
+      say`One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.`,
   },
   {
     id: 'shaping-move',

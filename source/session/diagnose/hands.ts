@@ -7,13 +7,18 @@ import type { Job } from '../../steps/job.ts';
 import { applyMends, type MendMove, type MendStep } from '../mend.ts';
 import type { ShapingSlip } from './slip.ts';
 
-/** The outermost loops one needle further out. */
+/** The needle beyond the edge comes into work, and the outermost loops go one needle further out. */
 export function setOut(bed: Bed, side: Side, edgeStitches: number): readonly BedMove[] | null {
   const needles = outermost(bed, side, edgeStitches, 1);
-  return needles && [{ move: 'transfer', ...needles }];
+  const beyond = needles?.to[0];
+  if (!needles || beyond === undefined) return null;
+  return [
+    { move: 'work', needles: [beyond] },
+    { move: 'transfer', ...needles },
+  ];
 }
 
-/** The outermost loops one needle further in, and the needle they leave to resting. */
+/** The outermost loops one needle further in, and the needle they leave out of work. */
 export function setIn(bed: Bed, side: Side, edgeStitches: number): readonly BedMove[] | null {
   const needles = outermost(bed, side, edgeStitches, -1);
   const emptied = needles?.from[0];

@@ -33,15 +33,18 @@ export function mendShaping(
   );
 }
 
-/** How many of the slip's own moves are too many: those at its end. A decrease is two moves, its needle to resting too. */
+/**
+ * How many of the slip's own moves are too many: those at its end. An increase and a decrease are two moves each, a needle
+ * coming into work or going out of it.
+ */
 const surplus: Readonly<Record<ShapingSlip, number>> = {
   'increase-missing': 0,
   'decrease-missing': 0,
-  'increase-doubled': 1,
+  'increase-doubled': 2,
   'decrease-doubled': 2,
   'move-missing': 0,
-  'move-doubled': 3,
-  'move-mirrored': 3,
+  'move-doubled': 4,
+  'move-mirrored': 4,
 };
 
 /** Surplus moves taken back, missing ones made; needs a bed on which no pass has followed. */
@@ -61,7 +64,7 @@ function makeGood(
   return handSteps(bed, undone, due(job, slip), row);
 }
 
-/** A needle brought back to working and the loops set out on it are one thing to do. */
+/** A needle brought back into work and the loops set out on it are one thing to do. */
 function joinRests(made: readonly Made[]): readonly (readonly Made[])[] {
   const groups: Made[][] = [];
   for (const one of made) {

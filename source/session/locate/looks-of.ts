@@ -53,9 +53,10 @@ export function colourBands({ plan }: Job): readonly number[] {
 function newestYarn(job: Job, { phase, act, row }: Step): string {
   const { cord, waste } = job.plan.brief;
   if (phase === 'cord') return cord.yarn;
-  if (phase === 'cast-on') return onRavelCord.has(act.kind) ? ravelCord : waste.yarn;
+  const strand = waste.ravel === 'loop' ? waste.yarn : ravelCord;
+  if (phase === 'cast-on') return onRavelCord.has(act.kind) ? strand : waste.yarn;
   if (act.kind === 'waste-pass' || act.kind === 'weights-off') return waste.yarn;
-  return row === 0 ? ravelCord : yarnOfRow(job.outline, row);
+  return row === 0 ? strand : yarnOfRow(job.outline, row);
 }
 
 const onRavelCord: ReadonlySet<string> = new Set(['ravel-pass', 'trim-ravel-cord', 'hang-weights']);
@@ -73,7 +74,7 @@ function wasteRowsOf(job: Job, { phase, act, row }: Step): number {
       return brief.waste.rows;
     default:
       return (phase === 'cast-on' && onRavelCord.has(act.kind)) || (phase === 'stripes' && row === 0)
-        ? brief.waste.rows
+        ? brief.waste.rows + (brief.waste.ravel === 'loop' ? 1 : 0)
         : 0;
   }
 }

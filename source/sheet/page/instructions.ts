@@ -41,7 +41,7 @@ function startPart(plan: Plan): Part {
   return {
     title: say`Open start`,
     steps: [
-      say`Carriage on the ${stand}. Bring ${plan.stitches} needles to working, ${hung?.leftName ?? ''} to ${hung?.rightName ?? ''}.`,
+      say`Carriage on the ${stand}. Bring ${plan.stitches} needles into work, ${hung?.leftName ?? ''} to ${hung?.rightName ?? ''}.`,
       say`Cast on with ${inSentence(waste.yarn)}, hang the comb, knit ${count(waste.rows, 'waste row')}.`,
       say`One row with the ravel cord brings the carriage home, to the ${homeSide}. Cut it, an end left at each side, and hang a weight at each edge.`,
     ],
@@ -56,8 +56,8 @@ function stripesPart(plan: Plan): Part {
     title: say`Stripes`,
     steps: [
       say`Shape after every ${formatEvery(shapeEveryRows)} row, ${count(plan.shapings, 'time')} in all, with the carriage home on the ${homeSide}.`,
-      say`Leading edge, ${crawl}: ${loops} one needle out. The needle this uncovers stays working and empty: the next pass makes it an eyelet.`,
-      say`Trailing edge, ${opposite(crawl)}: ${loops} one needle in, the innermost onto a needle that holds one. Push the emptied needle to resting.`,
+      say`Leading edge, ${crawl}: ${loops} one needle out. The needle this uncovers stays in work and empty: the next pass makes it an eyelet.`,
+      say`Trailing edge, ${opposite(crawl)}: ${loops} one needle in, the innermost onto a needle that holds one. Push the emptied needle out of work.`,
       say`Park the yarn that waits at its own end of the bed. Move the edge weights up every 10 rows.`,
     ],
     caution: say`An empty feeder drops every stitch: look before each pass. Rest hands and shoulders every half hour or so.`,
