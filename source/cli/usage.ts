@@ -9,22 +9,15 @@ const usageWidth = 84;
 
 /** As printed by `slantwise --help`. */
 export function formatUsage(commands: readonly CliCommand[], words: Words): string {
-  const { about, withoutBrief, exitStatus } = words.cli;
+  const { about, anywhere, withoutBrief, exitStatus } = words.cli;
   const lines = commands.flatMap((command) => [
     `  ${usageOf(command)}`,
     `      ${command.summary(words)}`,
     ...command.options.map((option) => `      ${flagOf(option).padEnd(16)}${option.summary(words)}`),
   ]);
-  return [
-    ...wrap(about, usageWidth),
-    '',
-    ...lines,
-    '',
-    '  slantwise --help, slantwise --version',
-    '',
-    withoutBrief,
-    exitStatus,
-  ].join('\n');
+  return [...wrap(about, usageWidth), '', ...lines, '', `  ${anywhere}`, '', withoutBrief, exitStatus].join(
+    '\n',
+  );
 }
 
 export function formatUsageFault(fault: UsageFault, { cli }: Words): string {

@@ -30,6 +30,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
   },
   about:
     'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
+  anywhere: 'slantwise --help, slantwise --version',
   withoutBrief: 'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter, sonst wird gefragt.',
   exitStatus:
     'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 70 eigener Fehler, 130 unterbrochen.',

@@ -31,6 +31,7 @@ export const cli = ({ choice, decimal }: Amounts) => ({
   },
   about:
     'Slantwise plans a bias-striped drawstring bag for a hand-operated flat-bed knitting machine, guides you one step at a time, and keeps the count.',
+  anywhere: 'slantwise --help, slantwise --version',
   withoutBrief: 'Without BRIEF it goes on with the bag in hand. Where there is none it asks for one.',
   exitStatus:
     'Exit status: 0 done, 1 the input was wrong, 2 wrong usage, 70 a mistake of its own, 130 interrupted.',

@@ -31,16 +31,7 @@ function everythingRead(): string {
 
 const used = [
   ...['needle', 'carriage', 'pass', 'row', 'feeder', 'loop', 'stitch', 'tail'],
-  ...[
-    'e-wrap',
-    'comb',
-    'claw weight',
-    'waste yarn',
-    'waste row',
-    'ravel cord',
-    'one out',
-    'one in',
-  ],
+  ...['e-wrap', 'comb', 'claw weight', 'waste yarn', 'waste row', 'ravel cord', 'one out', 'one in'],
   ...[
     'open loops',
     'trailing edge',
