@@ -48,6 +48,7 @@ export const bench = (_: Amounts): BenchWords => ({
 
   afterwards: 'dann',
   bagDone: 'Der Beutel ist fertig.',
+  tooSmall: (columns, rows) => `zu klein: mindestens ${columns} × ${rows}`,
   typeToLeave: 'Der Beutel ist fertig: quit beendet',
   keysShort: 'Enter bestätigt; help zeigt mehr',
   keys: 'Enter bestätigt, ← nimmt zurück; oder tippe einen Befehl, etwa help',

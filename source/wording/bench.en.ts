@@ -45,6 +45,7 @@ export const bench = (_: Amounts) => ({
 
   afterwards: 'then',
   bagDone: 'The bag is finished.',
+  tooSmall: (columns: number, rows: number) => `too small: ${columns} × ${rows} at least`,
   typeToLeave: 'The bag is finished: type quit to leave',
   keysShort: 'Enter confirms; help shows more',
   keys: 'Enter confirms, ← takes back; or type a command, such as help',

@@ -1,3 +1,4 @@
+import { BigEnough } from '../parts/big-enough.tsx';
 import { holdScreen } from '../parts/hold-screen.ts';
 import { BenchApp } from './bench-app.tsx';
 import type { BenchState, BenchStore, Leaving } from './bench-state.ts';
@@ -6,7 +7,11 @@ import type { BenchState, BenchStore, Leaving } from './bench-state.ts';
 export const runBench = (store: BenchStore): Promise<Leaving> =>
   holdScreen<Leaving, BenchState>({
     store,
-    screen: <BenchApp store={store} />,
+    screen: (
+      <BigEnough tooSmall={(...size) => store.get().words.bench.tooSmall(...size)}>
+        <BenchApp store={store} />
+      </BigEnough>
+    ),
     interrupted: 'interrupted',
     wantsKinds,
   });

@@ -135,7 +135,16 @@ describe('the modes of the terminal', () => {
   test('include kinds on request, taken back in reverse order', () => {
     const { reader, modes } = listening({ reportKinds: true });
     reader.stop();
-    expect(modes).toEqual(['raw', '\x1b[?2004h\x1b[>27u', '\x1b[<u\x1b[?2004l', 'cooked']);
+    expect(modes).toEqual(['raw', '\x1b[?2004h', '\x1b[>27u', '\x1b[<u', '\x1b[?2004l', 'cooked']);
+  });
+
+  test('ask for kinds once, however often the program goes on', () => {
+    const { reader, modes } = listening({ reportKinds: true });
+    process.emit('SIGCONT');
+    process.emit('SIGCONT');
+    reader.stop();
+    expect(modes.filter((mode) => mode === '\x1b[>27u')).toHaveLength(1);
+    expect(modes.filter((mode) => mode === '\x1b[<u')).toHaveLength(1);
   });
 
   test('are set again when the program goes on, before the caller hears of it', () => {

@@ -20,12 +20,20 @@ export function terminalModes(
 ): TerminalModes {
   const wasRaw = stdin.isRaw;
   let reportsKinds = kindsWanted;
+  // A terminal keeps a stack of them: what is pushed twice and popped once stays on in the shell.
+  let isPushed = false;
+  const pushKinds = (on: boolean): void => {
+    if (on !== isPushed) output.write(on ? kindsOn : kindsOff);
+    isPushed = on;
+  };
   const set = (): void => {
     stdin.setRawMode(true);
-    output.write(reportsKinds ? pasteOn + kindsOn : pasteOn);
+    output.write(pasteOn);
+    pushKinds(reportsKinds);
   };
   const reset = (): void => {
-    output.write(reportsKinds ? kindsOff + pasteOff : pasteOff);
+    pushKinds(false);
+    output.write(pasteOff);
     stdin.setRawMode(wasRaw);
   };
   // Someone else has changed the terminal; Node believes that raw mode is on still and would do nothing.
@@ -36,7 +44,7 @@ export function terminalModes(
   const reportKinds = (on: boolean): void => {
     if (on === reportsKinds) return;
     reportsKinds = on;
-    output.write(on ? kindsOn : kindsOff);
+    pushKinds(on);
   };
   return { set, reset, again, reportKinds };
 }

@@ -1,5 +1,6 @@
 import type { Player } from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
+import { BigEnough } from '../parts/big-enough.tsx';
 import { holdScreen } from '../parts/hold-screen.ts';
 import { createStore, type Store } from '../parts/store.ts';
 import { PlayerApp } from './player-app.tsx';
@@ -60,7 +61,11 @@ export async function runPlayer(
   try {
     return await holdScreen<PlayerEnd, PlayerState>({
       store: { ...store, send: (told) => store.send({ ...told, nowMs: clock.elapsedMs() }) },
-      screen: <PlayerApp store={store} />,
+      screen: (
+        <BigEnough tooSmall={words.bench.tooSmall}>
+          <PlayerApp store={store} />
+        </BigEnough>
+      ),
       interrupted: 'interrupted',
     });
   } finally {

@@ -1,3 +1,5 @@
+import { currentWords } from '../../wording/current.ts';
+import { BigEnough } from '../parts/big-enough.tsx';
 import { holdScreen } from '../parts/hold-screen.ts';
 import type { QuestionState, QuestionStore, QuestionsEnd } from './question-state.ts';
 import { QuestionsApp } from './questions-app.tsx';
@@ -6,6 +8,10 @@ import { QuestionsApp } from './questions-app.tsx';
 export const runQuestions = (store: QuestionStore): Promise<QuestionsEnd> =>
   holdScreen<QuestionsEnd, QuestionState>({
     store,
-    screen: <QuestionsApp store={store} />,
+    screen: (
+      <BigEnough tooSmall={currentWords().bench.tooSmall}>
+        <QuestionsApp store={store} />
+      </BigEnough>
+    ),
     interrupted: { kind: 'interrupted' },
   });
