@@ -37,6 +37,7 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
     settings,
     submit: (text: string): void => store.send({ is: 'line', text }),
     press: (name: string, at: number): void => store.send({ is: 'key', key: keyNamed(name), at }),
+    leave: (how: 'left' | 'interrupted'): void => store.send({ is: 'leave', how }),
     told: (): readonly string[] => store.get().lines.map(({ text }) => text),
     at: (): QuestionId | 'plan' => store.get().interview.at,
     end: () => store.get().end,
@@ -99,5 +100,13 @@ describe('the keys', () => {
     press('enter', 500);
     press('up', 600);
     expect(prompt()).toBe('answers ');
+  });
+
+  it('leave as they are asked to', () => {
+    for (const how of ['left', 'interrupted'] as const) {
+      const { leave, end } = openQuestions();
+      leave(how);
+      expect(end()).toEqual({ kind: how });
+    }
   });
 });

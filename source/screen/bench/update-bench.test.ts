@@ -1,0 +1,46 @@
+/** What a bench makes of messages, without a screen, a disk or a clock. */
+import { expect, it } from 'vitest';
+import { openMemoryBench } from '../../../test/screen/bench-in-memory.ts';
+import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
+import type { SaveStatus } from '../../journal/file-fault.ts';
+import { updateBench } from './update-bench.ts';
+
+const unsaved: SaveStatus = { state: 'unsaved', waiting: 2, trouble: 'disk-full', slowFlushMs: null };
+
+it('says once that the disk is slow', () => {
+  const bench = openMemoryBench();
+  for (let press = 0; press < 3; press++) {
+    bench.store.send({ is: 'saving', saving: { state: 'saved', slowFlushMs: 320 } });
+  }
+  const said = bench.store.get().lines.filter(({ text }) => text === formatSlowFlush(320));
+  expect(said).toHaveLength(1);
+});
+
+it('asks for a press to be recorded before it is shown, and changes nothing by itself', () => {
+  const { store } = openMemoryBench();
+  const before = store.get();
+  const [after, effects] = updateBench(before, { is: 'command', command: { do: 'confirm', count: 1 } });
+  expect(effects[0]).toEqual({ do: 'record', command: { do: 'confirm', count: 1 }, first: true });
+  expect([before.session.done, after.session.done, store.get().session.done]).toEqual([0, 1, 0]);
+});
+
+it('tells of a loss before it is left, and is left when asked again', () => {
+  const bench = openMemoryBench({
+    effects: { 'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: unsaved }) },
+  });
+  bench.store.send({ is: 'leave', how: 'interrupted' });
+  expect(bench.store.get().end).toBeNull();
+  expect(bench.said(1)).toBe(formatLoss(unsaved));
+  bench.store.send({ is: 'leave', how: 'interrupted' });
+  expect(bench.store.get().end).toBe('interrupted');
+});
+
+it('changes language and units of all its words at once', async () => {
+  const bench = openMemoryBench();
+  const tail = (): string => bench.store.get().words.amounts.tail(30);
+  expect([bench.store.get().words.bench.now, tail()]).toEqual(['now', '30 cm']);
+  bench.submit('units in');
+  bench.submit('language de');
+  await bench.store.settled();
+  expect([bench.store.get().words.bench.now, tail()]).toEqual(['jetzt', '12 in']);
+});
