@@ -7,8 +7,9 @@ import { execFileSync } from 'node:child_process';
 import { chmod, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { inkChanges } from './ink-changes.mjs';
+import { inkChanges, missingFrom } from './ink-changes.mjs';
 import { languagesApart } from './languages-apart.mjs';
+import { noticesOf } from './notices.mjs';
 
 const [program = 'source/main.ts', outdir = 'dist', ...shown] = process.argv.slice(2);
 const readJson = async (path) => JSON.parse(await readFile(path, 'utf8'));
@@ -16,7 +17,7 @@ const [{ version }, options] = [await readJson('package.json'), await readJson('
 // What runs from the folder meanwhile finds the old program or the new one, and never half of each.
 const fresh = `${outdir}.new`;
 await rm(fresh, { recursive: true, force: true });
-await build({
+const { metafile } = await build({
   ...options,
   entryPoints: {
     cli: 'source/cli/start.ts',
@@ -26,6 +27,7 @@ await build({
     'german-words': 'source/wording/german.ts',
   },
   outdir: fresh,
+  metafile: true,
   format: 'cjs',
   plugins: [inkChanges, languagesApart],
   // What is loaded later is loaded by the program's own `require`.
@@ -37,6 +39,9 @@ await build({
     SLANTWISE_VERSION: JSON.stringify(version),
   },
 });
+const missing = missingFrom(await readFile(join(fresh, 'program.js'), 'utf8'));
+if (missing.length > 0) throw new Error(`the program lacks changes of Ink: ${missing.join(', ')}`);
+await writeFile(join(fresh, 'NOTICES.txt'), noticesOf(metafile));
 await writeFile(join(fresh, 'package.json'), '{ "type": "commonjs" }\n');
 await chmod(join(fresh, 'cli.js'), 0o755);
 try {

@@ -1,6 +1,7 @@
 /**
- * What the built program changes in Ink and its layout engine. Each change is here for what was measured of it: see "How
- * fast and how light" in DEVELOPERS.md. A text that is no longer found stops the build.
+ * What the program changes in Ink and its layout engine, in the bundle and under the tests alike. Each change is here for
+ * what was measured of it: see test/bench/RESULTS.md. One that does not fit exactly once stops the build, by its name; so
+ * does one that cannot be found in what was built.
  */
 import { readFile } from 'node:fs/promises';
 
@@ -40,70 +41,130 @@ const said = `
         }
         // Detect`;
 
+/** `shows` is what the bundle holds of a change, and `hides` what it no longer holds. */
 const changes = [
   {
     // Ink keeps all that was ever said, to say it again where a window has become lower than the screen; ours shows the
-    // last lines again by itself.
+    // last lines again by itself. What is said in that very drawing is still to be written.
+    name: 'nothing said is kept',
     file: /[\\/]ink[\\/]build[\\/]ink\.js$/,
-    change: (text) =>
-      replace(
-        replace(text, said, said.replace('+=', '=')),
+    texts: [
+      [said, said.replace('+=', '=')],
+      [
         'clearTerminal + this.fullStaticOutput + output',
-        'clearTerminal + output',
-      ),
+        "clearTerminal + (hasStaticOutput ? staticOutput : '') + output",
+      ],
+    ],
+    shows: /&&\(this\.fullStaticOutput=[\w$]/,
+    hides: /clearTerminal\+this\.fullStaticOutput/,
   },
   {
+    name: 'cut rows are kept',
     file: /[\\/]ink[\\/]build[\\/]output\.js$/,
-    change: (text) => replace(text, 'caches = new OutputCaches();', 'caches = keptCaches();') + keptCaches,
+    texts: [['caches = new OutputCaches();', 'caches = keptCaches();']],
+    more: keptCaches,
+    shows: /\.styledChars\.size>500/,
   },
   {
     // What Ink loads for its own developers alone.
+    name: 'no tools for developers of Ink',
     file: /[\\/]ink[\\/]build[\\/]reconciler\.js$/,
-    change: (text) =>
-      replace(replace(text, "await import('./devtools.js');", ''), 'await loadPackageJson()', 'undefined'),
+    texts: [
+      ["await import('./devtools.js');", ''],
+      ['await loadPackageJson()', 'undefined'],
+    ],
+    hides: /react-devtools-core/,
   },
   {
+    name: 'the layout engine is compiled at once',
     file: /[\\/]yoga-layout[\\/]dist[\\/]src[\\/]index\.js$/,
-    change: (text) =>
-      replace(
-        replace(text, 'import loadYoga from', 'import loadYoga, { wasm } from'),
-        'const Yoga = wrapAssembly(await loadYoga());',
-        loadedEngine,
-      ),
+    texts: [
+      ['import loadYoga from', 'import loadYoga, { wasm } from'],
+      ['const Yoga = wrapAssembly(await loadYoga());', loadedEngine],
+    ],
+    shows: /new WebAssembly\.Instance\(new WebAssembly\.Module\(/,
   },
   {
-    // Of this library two versions come along; the one with this pattern takes long to make it, and plain text needs it not.
+    // Two versions of this library come along. One of them makes this pattern, which takes long, and plain text never needs it.
+    name: 'the pattern of emoji is made late',
     file: /node_modules[\\/]string-width[\\/]index\.js$/,
-    change: (text) =>
-      text.includes('rgiEmojiRegex')
-        ? replace(text, 'rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;', 'rgiEmojiRegex = { test: isEmoji };') +
-          lateEmoji
-        : text,
+    only: (text) => text.includes('rgiEmojiRegex'),
+    texts: [['rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;', 'rgiEmojiRegex = { test: isEmoji };']],
+    more: lateEmoji,
+    shows: /new RegExp\("\^\\\\p\{RGI_Emoji\}\$","v"\)/,
   },
   {
     // The engine is held as text for a browser: Node's own decoder is quicker than the one that comes with it.
+    name: 'the layout engine is decoded by Node',
     file: /[\\/]yoga-wasm-base64-esm\.js$/,
-    change: (text) => {
-      const [address = '', encoded] =
-        /data:application\/octet-stream;base64,([A-Za-z0-9+/=]+)/.exec(text) ?? [];
-      return `${replace(text, address, '')}export const wasm = Buffer.from('${encoded}', 'base64');`;
-    },
+    texts: [[/data:application\/octet-stream;base64,([A-Za-z0-9+/=]+)/, '']],
+    moreOf: ([, encoded]) => `export const wasm = Buffer.from('${encoded}', 'base64');`,
+    shows: /Buffer\.from\("AGFzb/,
+    hides: /data:application\/octet-stream;base64,[A-Za-z0-9]/,
   },
 ];
 
-function replace(text, from, to) {
-  if (from === '' || !text.includes(from))
-    throw new Error(`Ink has changed: "${from}" is not there any more`);
-  return text.replace(from, () => to);
+/** The text of a file with a change made in it. */
+function apply({ name, texts, more = '', moreOf = () => more }, text) {
+  let found = [];
+  let changed = text;
+  for (const [from, to] of texts) {
+    const times =
+      from instanceof RegExp
+        ? [...changed.matchAll(new RegExp(from, 'g'))].length
+        : changed.split(from).length - 1;
+    if (times !== 1) throw new Error(`Ink has changed: "${name}" fits ${times} times instead of once`);
+    if (from instanceof RegExp) found = from.exec(changed);
+    changed = changed.replace(from, () => to);
+  }
+  return changed + moreOf(found);
 }
 
+const wants = ({ file, only = () => true }, path, text) => file.test(path) && only(text);
+
+/** For esbuild. */
 export const inkChanges = {
   name: 'ink-changes',
   setup(build) {
-    for (const { file, change } of changes) {
-      build.onLoad({ filter: file }, async ({ path }) => ({
-        contents: change(await readFile(path, 'utf8')),
-      }));
+    const made = new Map(changes.map(({ name }) => [name, 0]));
+    for (const change of changes) {
+      build.onLoad({ filter: change.file }, async ({ path }) => {
+        const text = await readFile(path, 'utf8');
+        if (!wants(change, path, text)) return null;
+        made.set(change.name, made.get(change.name) + 1);
+        return { contents: apply(change, text) };
+      });
     }
+    build.onEnd(() => {
+      const wrong = [...made].filter(([, times]) => times !== 1);
+      if (wrong.length > 0)
+        throw new Error(
+          `Ink has changed: ${wrong.map(([name, times]) => `"${name}" was made ${times} times`).join(', ')}`,
+        );
+    });
   },
 };
+
+/** What draws with Ink is taken through the plugin too, so that there is one Ink and it is the changed one. */
+export const inkFiles =
+  /\/node_modules\/(?:ink|ink-text-input|ink-testing-library|yoga-layout|string-width)\/.*\.js$/;
+
+/** For Vite, so that the tests draw with the same Ink. */
+export const inkChangesInTests = {
+  name: 'ink-changes',
+  enforce: 'pre',
+  // Ink names source maps that do not come with it, which Vite would complain of at each file.
+  load: async (id) =>
+    inkFiles.test(id) ? (await readFile(id, 'utf8')).replace(/^\/\/# sourceMappingURL=.*$/m, '') : null,
+  transform(text, id) {
+    const [path] = id.split('?');
+    const change = changes.find((candidate) => wants(candidate, path, text));
+    return change ? { code: apply(change, text), map: null } : null;
+  },
+};
+
+/** Names of the changes that the text of a bundle does not have. */
+export const missingFrom = (bundle) =>
+  changes
+    .filter(({ shows, hides }) => (shows && !shows.test(bundle)) || hides?.test(bundle))
+    .map(({ name }) => name);

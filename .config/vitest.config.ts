@@ -1,16 +1,19 @@
 import { defineConfig } from 'vitest/config';
+import { inkChangesInTests, inkFiles } from './ink-changes.mjs';
 
 /** They time real key presses and disks, which a busy machine may stretch. */
 const timed = '{source/screen,test/{terminal,screen,files,bench}}/**/*.test.{ts,tsx}';
 
 export default defineConfig({
   root: '.',
+  plugins: [inkChangesInTests],
   define: { SLANTWISE_VERSION: '"test"' },
   test: {
     testTimeout: 20_000,
     // With CI set, Ink draws nothing until it exits.
     env: { CI: 'false' },
     maxWorkers: 2,
+    server: { deps: { inline: [inkFiles] } },
     setupFiles: ['test/tools/same-bags.ts'],
     projects: [
       { extends: true, test: { name: 'timed', include: [timed], retry: 2 } },

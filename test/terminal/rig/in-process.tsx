@@ -1,6 +1,7 @@
 import { PassThrough, Writable } from 'node:stream';
 import { type Instance, render } from 'ink';
 import type { ReactNode } from 'react';
+import { keepScrollback } from '../../../source/screen/parts/keep-scrollback.ts';
 import { createEmulator, type Emulator } from './emulator.ts';
 
 export type ScreenOptions = {
@@ -62,7 +63,8 @@ export function mountScreen(node: ReactNode, options: ScreenOptions = {}): Scree
   const emulator = createEmulator(options.columns ?? 80, options.rows ?? 24, true);
   const output = new EmulatorOutput(emulator);
   const input = new TypedInput();
-  const stdout = output as unknown as NodeJS.WriteStream;
+  // As the program has it: the changed Ink does not say again what a cleared terminal would have lost.
+  const stdout = keepScrollback(output as unknown as NodeJS.WriteStream);
   const app: Instance = render(node, {
     stdout,
     stderr: stdout,
