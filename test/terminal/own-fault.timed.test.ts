@@ -1,0 +1,31 @@
+/** A mistake of the program's own while it has the screen: the terminal is given back before it is told of. */
+import { describe, expect, it } from 'vitest';
+import { useBench } from './home.ts';
+
+/** Throws in the running program when it gets this signal. */
+const mistake = "process.on('SIGUSR2',()=>{throw(Error('a made mistake'))})";
+
+describe('a mistake of its own at the bench', () => {
+  const bench = useBench();
+
+  it('is told below the screen, with the log, on a terminal as it was', async () => {
+    const terminal = bench({
+      args: ['demo/token-pouch.json'],
+      env: { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(mistake)}` },
+    });
+    await terminal.waitFor('step 1 of');
+    terminal.send('\r');
+    await terminal.waitFor('step 2 of');
+    terminal.kill('SIGUSR2');
+    expect(await terminal.exited).toMatchObject({ code: 70 });
+    const raw = terminal.raw();
+    const told = raw.indexOf('has made a mistake of its own (a made mistake)');
+    expect(told).toBeGreaterThan(0);
+    expect(raw.lastIndexOf('\x1b[?2004l')).toBeGreaterThan(raw.lastIndexOf('\x1b[?2004h'));
+    expect(raw.lastIndexOf('\x1b[?2004l')).toBeLessThan(told);
+    expect(raw.lastIndexOf('\x1b[?25h')).toBeGreaterThan(raw.lastIndexOf('\x1b[?25l'));
+    expect(terminal.screen()).toContain('a made mistake');
+    expect(raw.slice(told)).toMatch(/token-pouch[^ ]*\.jsonl: start it again/);
+    expect(raw.slice(told)).not.toContain('    at ');
+  });
+});
