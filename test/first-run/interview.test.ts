@@ -67,7 +67,7 @@ describe('the questions', () => {
       crawl: 'left',
       edgeStitches: 2,
       shapeEveryRows: 2,
-      waste: { yarn: 'waste', rows: 8 },
+      waste: { yarn: 'waste', rows: 8, ravel: 'loop' },
       cord: { stitches: 3, yarn: 'plum', tieCm: 25 },
     });
   });

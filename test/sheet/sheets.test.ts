@@ -9,6 +9,9 @@ import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
+import { speakNow } from '../../source/wording/current.ts';
+import { loadWords } from '../../source/wording/language.ts';
+import { inEnglish } from '../../source/wording/words.ts';
 import { demoNames, demoPlan, hostileNames, renameYarn, twoColours } from './briefs.ts';
 import { allNodes, readSvg } from './read-svg.ts';
 
@@ -172,8 +175,14 @@ describe('remarks', () => {
 describe('the sheet in German', () => {
   const plan = twoColours('#b4564e', '#7d7a3a');
   const options: SheetOptions = { date: '2026-05-04', units: metric, class: true };
-  beforeEach(() => speak(german));
-  afterEach(() => speak(null));
+  beforeEach(async () => {
+    speak(german);
+    speakNow(await loadWords('de'));
+  });
+  afterEach(() => {
+    speak(null);
+    speakNow(inEnglish);
+  });
 
   /** What is read or read out: text, and the names of pictures. */
   const readable = (html: string): string =>

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { useBench } from './home.ts';
 import type { Terminal } from './rig/pseudo-terminal.ts';
 
-/** 46 stitches from R28 to R73: move 12, after row 24, takes R17 … R62 to R16 … R61. */
+/** 46 stitches from L8 to R38: move 12, after row 24, takes L19 … R27 to L20 … R26. */
 const dice = 'demo/dice-bag.json';
 
 /** A key that comes again at once is held to have bounced, so a press that follows a line is no Enter. */
@@ -16,39 +16,39 @@ describe('never lost', () => {
   const bench = useBench();
   const atStep = async (step: number): Promise<Terminal> => {
     const terminal = bench({ args: [dice], rows: 40 });
-    await terminal.waitFor('step 1 of 550');
-    await say(terminal, `go step ${step}`, `step ${step} of 550`);
+    await terminal.waitFor('step 1 of 293');
+    await say(terminal, `go step ${step}`, `step ${step} of 293`);
     return terminal;
   };
 
   it('finds a forgotten decrease and guides through its mend', async () => {
     const terminal = await atStep(79);
     const slip = 'The decrease of move 12, after row 24, is not on the bed';
-    const screen = await say(terminal, 'find R16 R62 46 stitches carriage right', slip);
+    const screen = await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
     expect(screen).toContain('or go step 78');
-    await say(terminal, 'take 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R62 and R61');
+    await say(terminal, 'take 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
-    const after = await terminal.waitFor(/Set right: step 79[\s\S]*now {4}Park mint/);
-    expect(after).toContain('Edges R16 and R61');
+    const after = await terminal.waitFor(/Set right: step 79[\s\S]*\n {0,2}Take mint/);
+    expect(after).toContain('Edges L20 and R26');
     terminal.kill('SIGKILL');
     await terminal.exited;
-    await bench({ rows: 40 }).waitFor(/now {4}Park mint/);
+    await bench({ rows: 40 }).waitFor(/\n {0,2}Take mint/);
   });
 
   it('goes on after a power cut and a wrong guess', async () => {
     const first = await atStep(77);
-    await say(first, 'next 5', /row 26 of 63/);
+    await say(first, 'next 5', /26 of 63/);
     first.kill('SIGKILL');
     await first.exited;
     const second = bench({ rows: 40 });
-    await second.waitFor('step 82 of 550');
-    await say(second, 'go row 24', 'step 76 of 550');
-    await say(second, 'find R16 R61 plum', 'places look like that');
+    await second.waitFor('step 82 of 293');
+    await say(second, 'go row 24', 'step 76 of 293');
+    await say(second, 'find L20 R26 plum', 'places look like that');
     const found = await say(second, 'find and carriage right', 'or go step 82');
-    expect(found).toContain('26 rows knitted, edges R16 and R61');
-    await say(second, 'take', /> take\s[\s\S]*now {4}Left edge, one out/);
+    expect(found).toContain('26 rows knitted, edges L20 and R26');
+    await say(second, 'take', /> take\s[\s\S]*\n {0,2}Left edge, one out/);
     second.send(' ');
-    await second.waitFor('step 83 of 550');
+    await second.waitFor('step 83 of 293');
   });
 
   it('rips back two rows, a step at a time', async () => {
@@ -58,8 +58,8 @@ describe('never lost', () => {
     await say(terminal, 'next', '\n  Back, 2 of 3:');
     await say(terminal, 'next', '\n  Back, 3 of 3: Take plum out of the feeder');
     terminal.send(' ');
-    const screen = await terminal.waitFor(/Ripped back: step 79[\s\S]*now {4}Park mint/);
-    expect(screen).toMatch(/row 24 of 63/);
+    const screen = await terminal.waitFor(/Ripped back: step 79[\s\S]*\n {0,2}Take mint/);
+    expect(screen).toMatch(/24 of 63/);
     expect(screen).not.toContain('\n  Back');
   });
 
@@ -68,18 +68,18 @@ describe('never lost', () => {
     await say(first, 'note mint is tight', 'Noted: mint is tight');
     await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
     await say(first, 'take 2', 'Planned anew: 60 rows round, 12.5 cm wide');
-    await first.waitFor(/row 23 of 59[\s\S]*step 76 of 536/);
+    await first.waitFor(/step 76 of \d+[\s\S]*24 of 59/);
     const bags = await say(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];
     first.send('quit\r');
     expect((await first.exited).code).toBe(0);
     const second = bench({ rows: 40 });
-    await second.waitFor(/row 23 of 59[\s\S]*step 76 of 536/);
+    await second.waitFor(/step 76 of \d+[\s\S]*24 of 59/);
     second.send('quit\r');
     await second.exited;
     const path = log.replace(/\s+/g, '');
     const third = bench({ args: ['work', '--like', path], rows: 40 });
-    const screen = await third.waitFor(/now [\s\S]*step 1 of 536/);
+    const screen = await third.waitFor(/step 1 of \d+/);
     expect(screen).toContain('60 rows round, 12.5 cm wide');
     expect(screen).toContain('Last time, at step 76: mint is tight');
   });

@@ -9,19 +9,19 @@ describe('the bench in German', () => {
 
   it('changes at once, in all that is drawn, and is so the next time', async () => {
     const first = bench({ args: ['demo/token-pouch.json'] });
-    await first.waitFor('\n  Carriage on the');
+    await first.waitFor(/Carriage\s+on\s+the/);
     first.send('language de\r');
-    const screen = await first.waitFor('\n  Schlitten');
+    const screen = await first.waitFor(/Schlitten\s+links/);
     expect(screen).toContain('Ab hier auf Deutsch.');
     expect(screen).toContain('ANSCHLAG');
     expect(screen).toContain('Enter bestätigt');
     first.send('quit\r');
     expect((await first.exited).code).toBe(0);
     const second = bench();
-    await second.waitFor('\n  Schlitten');
+    await second.waitFor(/Schlitten\s+links/);
     second.send('language auto\r');
     await second.waitFor('The language follows the system: English.');
-    expect(await second.waitFor('\n  Carriage on the')).not.toContain('dann');
+    expect(await second.waitFor(/Carriage\s+on\s+the/)).not.toContain('dann');
   });
 
   it.each([
@@ -30,9 +30,9 @@ describe('the bench in German', () => {
     [40, 24],
   ])('shows the instruction and the row at %i by %i', async (columns, rows) => {
     const terminal = bench({ args: ['demo/rulebook-bag.json'], columns, rows, env });
-    await terminal.waitFor('dann');
+    await terminal.waitFor('ANSCHLAG');
     terminal.send('go stripe 9\r');
-    await terminal.waitFor(/\n {0,2}Leg mint/);
+    await terminal.waitFor(/\n {0,2}Nimm mint/);
     terminal.send('next\r');
     await terminal.waitFor(/Reihe 25 von 89 kommt[\s\S]*\n {0,2}Strick eine Reihe nach[\s\S]*\n> /);
     expect(terminal.clears()).toBe(0);
