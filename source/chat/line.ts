@@ -4,7 +4,15 @@ import { harmless } from '../shared/plain-text.ts';
 export interface Line {
   readonly tone: 'typed' | 'done' | 'answer' | 'caution' | 'fault';
   readonly text: string;
+  /** Of a fault: which one. */
+  readonly code?: string;
 }
 
 export const answer = (...texts: readonly string[]): readonly Line[] =>
   texts.map((text) => ({ tone: 'answer', text: harmless(text) }));
+
+export const faultLine = ({ code }: { readonly code: string }, text: string): Line => ({
+  tone: 'fault',
+  text,
+  code,
+});

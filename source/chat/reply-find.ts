@@ -11,9 +11,9 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { stepAt } from '../steps/job.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { answer } from './line.ts';
-import { offer, type Reply, stillHolds, type Talk } from './talk.ts';
-import type { WayStep } from './way.ts';
-import { formatDiagnosis, formatMendStep } from './wording/finding.ts';
+import { type Offer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
+import type { HandWork, WayStep } from './way.ts';
+import { formatDiagnosis } from './wording/finding.ts';
 import {
   formatFact,
   sayHere,
@@ -27,10 +27,13 @@ import {
   sayQuestion,
   sayTake,
 } from './wording/finding-answer.ts';
-import { sayStep } from './wording/steps.ts';
 
 type FindIntent = Extract<Intent, { readonly kind: 'find' }>;
-type Offers = { readonly lines: readonly string[]; readonly replies: readonly Reply[] };
+type Offers = {
+  readonly lines: readonly string[];
+  readonly offers: readonly Offer[];
+  readonly askedLoose?: string | null;
+};
 
 /** Longer lists help nobody. */
 const placesListed = 4;
@@ -55,14 +58,15 @@ export function replyToFind(
   const isHere = looksLike(session, checked.value);
   const saysNothing = facts.every((fact) => checked.value[fact] === undefined);
   const places = saysNothing ? noOffers : tellPlaces(session, found.value, isHere);
-  const slips = isHere ? noOffers : tellSlips(session, seen, found.value, places.replies.length);
+  const slips = isHere ? noOffers : tellSlips(session, seen, found.value, places.offers.length);
   const asked = found.value.found === 'several' ? found.value.bestQuestion : null;
   const lines = [...places.lines, ...slips.lines, ...(asked ? [sayQuestion(asked)] : [])];
-  const offers = [...places.replies, ...slips.replies];
-  return succeed(offer(session, answer(...lines), { seen: told, unsure, asked, offers }));
+  const offers = [...places.offers, ...slips.offers];
+  const askedLoose = slips.askedLoose ?? null;
+  return succeed(offer(session, answer(...lines), { seen: told, unsure, asked, askedLoose, offers }));
 }
 
-const noOffers: Offers = { lines: [], replies: [] };
+const noOffers: Offers = { lines: [], offers: [] };
 
 /** Yarns in the spelling of the brief. */
 function spelt({ job }: Session, look: Look): Look {
@@ -88,20 +92,24 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean): Offers
   if (finding.found === 'one') {
     const { place } = finding;
     return isHere
-      ? { lines: [sayHere(session)], replies: [] }
-      : { lines: sayOnly(place), replies: [goingTo(place)] };
+      ? { lines: [sayHere(session)], offers: [] }
+      : { lines: sayOnly(place), offers: [goingTo(place)] };
   }
   const { places, count, tellApart } = finding;
   const here = isHere ? [sayHereToo(session)] : [];
-  if (count > placesListed) return { lines: [sayMany(count, tellApart), ...here], replies: [] };
+  if (count > placesListed) return { lines: [sayMany(count, tellApart), ...here], offers: [] };
   const listed = places.filter((place) => !holds(place, session));
-  return { lines: [...sayPlaces(listed, places), ...here], replies: listed.map(goingTo) };
+  return { lines: [...sayPlaces(listed, places), ...here], offers: listed.map(goingTo) };
 }
 
 const holds = ({ done, through }: Place, session: Session): boolean =>
   done <= session.done && session.done <= through;
 
-const goingTo = ({ done }: Place): Reply => ({ kind: 'do', command: { do: 'jump', done } });
+const goingTo = (place: Place): Offer => ({
+  is: 'place',
+  place,
+  takes: { kind: 'do', command: { do: 'jump', done: place.done } },
+});
 
 function tellSlips(session: Session, seen: Look, finding: Finding, offeredBefore: number): Offers {
   const found = diagnose(session.job, seen, session.done);
@@ -111,18 +119,19 @@ function tellSlips(session: Session, seen: Look, finding: Finding, offeredBefore
   if (fits.length === 0) return finding.found === 'none' ? noSlip(session, seen) : noOffers;
   const told = fits.slice(0, fits[0]?.slip === 'sides-swapped' ? 1 : diagnosesListed);
   const lines: string[] = [];
-  const replies: Reply[] = [];
+  const offers: Offer[] = [];
   for (const diagnosis of told) {
     lines.push(formatDiagnosis(diagnosis));
     for (const mend of diagnosis.mends) {
-      replies.push(mending(session, diagnosis, mend));
-      lines.push(...sayMend(mend, offeredBefore + replies.length, told.length > 1));
+      offers.push({ is: 'mend', mend, takes: mending(session, diagnosis, mend) });
+      lines.push(...sayMend(mend, offeredBefore + offers.length, told.length > 1));
     }
   }
-  if (replies.length > 0) lines.push(sayTake(offeredBefore + 1, offeredBefore + replies.length));
+  if (offers.length > 0) lines.push(sayTake(offeredBefore + 1, offeredBefore + offers.length));
   const stray = told.find(({ slip }) => slip === 'needle-left-working')?.needle;
-  if (stray && told.length > 1 && seen.looseEdgeLoop === undefined) lines.push(sayLoose(stray));
-  return { lines, replies };
+  const askedLoose = stray && told.length > 1 && seen.looseEdgeLoop === undefined ? stray : null;
+  if (askedLoose !== null) lines.push(sayLoose(askedLoose));
+  return { lines, offers, askedLoose };
 }
 
 /** Nothing explains it: which single thing, left out, would leave one place. */
@@ -135,21 +144,24 @@ function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look): Offers {
   const places = doubtful.slice(0, placesListed);
   return {
     lines: sayNoSlip(places.map(({ fact, place }) => ({ name: formatFact(fact), place }))),
-    replies: places.map(({ place }) => goingTo(place)),
+    offers: places.map(({ place }) => goingTo(place)),
   };
 }
 
 /** The steps of a mend to be guided through; the log keeps it with the last of them. */
 function mending({ job }: Session, { slip, number, place }: Diagnosis, mend: Mend): Reply {
   const planned = Math.max(0, mend.afterDone - place.through);
-  const texts = [
-    ...Array.from({ length: planned }, (_, i) => sayStep(job.plan, stepAt(job, place.through + 1 + i))),
-    ...mend.steps.map(formatMendStep),
+  const work: readonly HandWork[] = [
+    ...Array.from(
+      { length: planned },
+      (_, i) => ({ is: 'plan', plan: job.plan, step: stepAt(job, place.through + 1 + i) }) as const,
+    ),
+    ...mend.steps.map((step) => ({ is: 'mend', step }) as const),
   ];
   const command = { do: 'mend', slip, move: number, how: mend.how, done: mend.thenDone } as const;
-  const steps: readonly WayStep[] = texts.map((text, i) => ({
-    text,
-    command: i === texts.length - 1 ? command : null,
+  const steps: readonly WayStep[] = work.map((hands, i) => ({
+    hands,
+    command: i === work.length - 1 ? command : null,
   }));
   return steps.length === 0
     ? { kind: 'do', command }

@@ -17,7 +17,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch, type Units } from '../shared/units.ts';
 import { answer } from './line.ts';
 import type { Amount, ReplanWish } from './replan-wish.ts';
-import { offer, type Reply } from './talk.ts';
+import { type Offer, offer, type Reply } from './talk.ts';
 import { spellYarn, weighCommand } from './weigh.ts';
 import { formatReplanChoices } from './wording/finding-replan.ts';
 
@@ -38,9 +38,10 @@ export function replyToReplan(
   const changes = measured !== null || recolour !== null;
   const offered = choices.filter((choice) => changes || choice.rows !== asPlanned?.rows);
   const lines = formatReplanChoices({ ...found.value, choices: offered, best }, units);
-  const offers = offered.map(
-    ({ rows }): Reply => ({ kind: 'do', command: replanCommand(rows, measured, recolour) }),
-  );
+  const offers = offered.map((choice): Offer => {
+    const command = replanCommand(choice.rows, measured, recolour);
+    return { is: 'choice', choice, takes: { kind: 'do', command } };
+  });
   return succeed(offer(session, answer(...lines), { offers }, kept(session, wish, units)));
 }
 

@@ -3,7 +3,6 @@ import type { Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { answer } from './line.ts';
 import { offer, type Reply } from './talk.ts';
-import { formatRipStep } from './wording/finding.ts';
 import { sayWayBack } from './wording/finding-answer.ts';
 
 /**
@@ -14,12 +13,16 @@ export function replyToRip(session: Session, toDone: number): Result<Reply, RipB
   const back = ripBack(session.job, session.done, toDone);
   if (!back.ok) return back;
   const steps = back.value.steps.map((step) => ({
-    text: formatRipStep(step),
+    hands: { is: 'rip', step } as const,
     command: { do: 'rip-back', done: step.done } as const,
   }));
-  const reply: Reply =
+  const takes: Reply =
     steps.length === 0
       ? { kind: 'do', command: { do: 'rip-back', done: toDone } }
       : { kind: 'begin', way: { kind: 'back', steps, at: 0 } };
-  return succeed(offer(session, answer(...sayWayBack(back.value)), { offers: [reply] }));
+  return succeed(
+    offer(session, answer(...sayWayBack(back.value)), {
+      offers: [{ is: 'way-back', back: back.value, takes }],
+    }),
+  );
 }

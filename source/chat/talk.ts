@@ -2,7 +2,11 @@
 
 import type { Command } from '../session/command.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
+import type { Place } from '../session/locate/locate.ts';
 import type { Fact } from '../session/locate/seen.ts';
+import type { Mend } from '../session/mend.ts';
+import type { ReplanChoice } from '../session/replan/replan-choices.ts';
+import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './intent.ts';
@@ -43,18 +47,28 @@ type Passed = Extract<
   }
 >;
 
+/** One thing that a number takes up: what it is, as facts, and what taking it brings about. */
+export type Offer = { readonly takes: Reply } & (
+  | { readonly is: 'place'; readonly place: Place }
+  | { readonly is: 'mend'; readonly mend: Mend }
+  | { readonly is: 'way-back'; readonly back: RipBack }
+  | { readonly is: 'choice'; readonly choice: ReplanChoice }
+);
+
 export interface Talk {
   readonly seen: Look | null;
   /** Questions that the maker passed by. */
   readonly unsure: readonly Fact[];
   readonly asked: Fact | null;
+  /** A needle whose loop may hang on nothing below it: asked for too. */
+  readonly askedLoose: string | null;
   /** What `take` and a number carries out, counted from 1. */
-  readonly offers: readonly Reply[];
+  readonly offers: readonly Offer[];
   /** Offers hold for this place of this plan alone. */
   readonly at: Pick<Session, 'job' | 'done'> | null;
 }
 
-export const noTalk: Talk = { seen: null, unsure: [], asked: null, offers: [], at: null };
+export const noTalk: Talk = { seen: null, unsure: [], asked: null, askedLoose: null, offers: [], at: null };
 
 /** Lines with something to take up. */
 export const offer = (
@@ -77,5 +91,5 @@ export function takeOffer(session: Session, talk: Talk, number: number | null): 
   if (offers.length === 0 || !stillHolds(talk, session)) return fail({ code: 'chat/nothing-offered' });
   if (number === null && offers.length > 1) return fail({ code: 'chat/not-offered', most: offers.length });
   const taken = offers[(number ?? 1) - 1];
-  return taken ? succeed(taken) : fail({ code: 'chat/not-offered', most: offers.length });
+  return taken ? succeed(taken.takes) : fail({ code: 'chat/not-offered', most: offers.length });
 }

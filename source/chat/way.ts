@@ -1,10 +1,26 @@
 /** Work with the hands outside the plan, guided one confirmed step at a time: the way back, or a mend. */
+
+import type { Move } from '../bed/move.ts';
+import type { Plan } from '../planning/plan.ts';
 import type { Command } from '../session/command.ts';
+import type { MendMove, MendStep } from '../session/mend.ts';
+import type { RipStep } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { say } from '../shared/say.ts';
+import type { Units } from '../shared/units.ts';
+import type { Step } from '../steps/step.ts';
+import { formatMendStep, formatRipStep } from './wording/finding.ts';
+import { sayStep } from './wording/steps.ts';
+
+/** What the hands do in one step of a way. Its sentence is made whenever it is shown, so that it follows language and units. */
+export type HandWork =
+  | { readonly is: 'rip'; readonly step: RipStep }
+  | { readonly is: 'mend'; readonly step: MendStep }
+  /** A planned step that comes before the mend can begin. */
+  | { readonly is: 'plan'; readonly step: Step; readonly plan: Plan };
 
 export interface WayStep {
-  readonly text: string;
+  readonly hands: HandWork;
   /** What the log keeps once the step is done; null where only the end of the way is kept. */
   readonly command: Command | null;
 }
@@ -35,12 +51,31 @@ export function wayAfter(way: Way | null, { do: kind }: Command, session: Sessio
   return at < 0 ? null : { ...way, at };
 }
 
+/** What the counter must be turned back to after a step of a way; null where it stays. */
+export function counterAfter({ hands }: WayStep): number | null {
+  return hands.is !== 'plan' && hands.step.turnsCounterBack ? hands.step.row : null;
+}
+
+export const movesOf = ({ hands }: WayStep): readonly (Move | MendMove)[] => hands.step.moves;
+
 /** `Back, 3 of 12: Pull out the row of mint …` */
-export const sayWayStep = ({ kind, steps, at }: Way, offset = 0): string | null => {
+export const sayWayStep = ({ kind, steps, at }: Way, units: Units, offset = 0): string | null => {
   const step = steps[at + offset];
   if (!step) return null;
   const number = at + offset + 1;
+  const text = sayHands(step.hands, units);
   return kind === 'back'
-    ? say`Back, ${number} of ${steps.length}: ${step.text}`
-    : say`Mend, ${number} of ${steps.length}: ${step.text}`;
+    ? say`Back, ${number} of ${steps.length}: ${text}`
+    : say`Mend, ${number} of ${steps.length}: ${text}`;
 };
+
+function sayHands(hands: HandWork, units: Units): string {
+  switch (hands.is) {
+    case 'rip':
+      return formatRipStep(hands.step);
+    case 'mend':
+      return formatMendStep(hands.step);
+    case 'plan':
+      return sayStep(hands.plan, hands.step, units);
+  }
+}

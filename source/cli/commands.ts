@@ -24,6 +24,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
       { name: 'new', takes: null, summary: ({ cli }) => cli.does.fresh },
       { name: 'practice', takes: null, summary: ({ cli }) => cli.does.practice },
       plain,
+      json,
     ],
     saysSettings: true,
     run: async (asked) =>
@@ -33,9 +34,10 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
         log: asked.given.get('log'),
         like: asked.given.get('like'),
         fresh: asked.given.has('new'),
-        mayAsk: !asked.given.has('practice') && isTerminal(),
+        mayAsk: !asked.given.has('practice') && !asked.given.has('json') && isTerminal(),
         asksFirst: false,
         plain: asked.given.has('plain'),
+        json: asked.given.has('json'),
       }),
   },
   {
@@ -54,6 +56,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
         mayAsk: true,
         asksFirst: true,
         plain: asked.given.has('plain'),
+        json: false,
       }),
   },
   {

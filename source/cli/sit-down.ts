@@ -16,11 +16,13 @@ export interface SittingOptions extends WorkOptions {
   /** Asks for a new bag first, whatever is on the go. */
   readonly asksFirst: boolean;
   readonly plain: boolean;
+  /** For another program: one object a line, and nothing is asked. */
+  readonly json: boolean;
   readonly settings: LoadedSettings;
 }
 
 export async function sitDown(options: SittingOptions): Promise<number> {
-  const source = options.plain || !hasScreen() ? createLineSource(process.stdin) : null;
+  const source = options.plain || options.json || !hasScreen() ? createLineSource(process.stdin) : null;
   try {
     return await sit(options, source);
   } finally {
@@ -42,8 +44,16 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
       const end =
         opened.value === null
           ? 'new'
-          : await workIn(opened.value, { ...wanted, settings: settings.settings, told, source });
+          : await workIn(opened.value, {
+              ...wanted,
+              settings: settings.settings,
+              told,
+              source,
+              json: options.json,
+            });
       if (end !== 'new') return end;
+      // The questions are for a maker: a program ends here and begins again.
+      if (options.json) return exitCodes.done;
       if (opened.value !== null) told = [sayWaits(opened.value.state.header.name, opened.value.path)];
       settings = loadSettings(settingsFolder());
     }

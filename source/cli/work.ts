@@ -28,6 +28,8 @@ export interface BenchOptions extends WorkOptions {
   readonly told: readonly string[];
   /** Lines to read from; null where there is a screen. */
   readonly source: LineSource | null;
+  /** Answers as JSON, one object a line. */
+  readonly json: boolean;
 }
 
 /** Guides until the maker leaves, or wants to plan another bag. */
@@ -36,7 +38,9 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   const speech = createSpeech({
     onTrouble: (trouble) => store.send({ is: 'told', lines: answer(saySpeechTrouble(trouble, store.get())) }),
   });
-  const announce = createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
+  const announce: Announce = options.json
+    ? () => undefined
+    : createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
   const store = await benchFor(log, options, announce);
   const stopSaving = keepSaving(log, store);
   let hangs = (): boolean => false;
@@ -48,7 +52,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   let lost: string | null = null;
   let end: number | 'new' = exitCodes.input;
   try {
-    end = await guide(store, options.source, onShown);
+    end = await guide(store, options, onShown);
   } finally {
     speech.stop();
     stopSaving();
@@ -107,11 +111,12 @@ const notesBefore = ({ session }: SessionLog, { like }: BenchOptions): readonly 
 
 async function guide(
   store: BenchStore,
-  source: LineSource | null,
+  { source, json }: BenchOptions,
   onShown: () => void,
 ): Promise<number | 'new'> {
   if (source !== null) {
-    const plainly = runPlain(store, source, (text) => process.stdout.write(`${text}\n`));
+    const run = json ? (await import('./run-json.ts')).runJson : runPlain;
+    const plainly = run(store, source, (text) => process.stdout.write(`${text}\n`));
     onShown();
     return endOf(await plainly);
   }

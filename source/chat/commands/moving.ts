@@ -104,7 +104,7 @@ export const moveCommands: readonly ChatCommand[] = [
   },
   {
     name: 'take',
-    aliases: [],
+    aliases: ['choose'],
     usage: () => say`take [NUMBER]`,
     summary: () => say`accept what find, rip or replan offers`,
     gist: () => say`accept an offer`,

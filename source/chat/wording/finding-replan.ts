@@ -39,7 +39,7 @@ function nearest(
 }
 
 /** `60 rows, 1 repeat fewer: 12.9 cm wide, 17.6 cm deep, 31 rows to go` and any yarn that does not last. */
-function formatReplanChoice(choice: ReplanChoice, units: Units = metric): string {
+export function formatReplanChoice(choice: ReplanChoice, units: Units = metric): string {
   const { rows, repeatsMore, widthCm, depthCm, rowsLeft, yarn } = choice;
   const short = yarn
     .filter(({ enough }) => enough === false)

@@ -105,7 +105,7 @@ const traces: Readonly<Record<Trace, () => string>> = {
 
 /** The way to set it right: a heading, then one line a step. */
 export function formatMend(mend: Mend): readonly string[] {
-  return [heading(mend), ...mend.steps.map(formatMendStep), ...shown(mend)];
+  return [heading(mend), ...mend.steps.map(formatMendStep), ...formatTraces(mend)];
 }
 
 function heading({ how, afterDone, thenDone }: Mend): string {
@@ -119,7 +119,7 @@ function heading({ how, afterDone, thenDone }: Mend): string {
   }
 }
 
-const shown = ({ shows }: Mend): readonly string[] =>
+export const formatTraces = ({ shows }: Mend): readonly string[] =>
   shows.length === 0 ? [] : [say`It will show: ${formatList(shows.map((trace) => traces[trace]()))}.`];
 
 export const formatMendStep = ({ moves, row, turnsCounterBack }: MendStep): string =>

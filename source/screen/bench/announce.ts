@@ -44,7 +44,7 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
     if (settings.bell && why !== 'again' && why !== 'rest')
       ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
     if (!settings.speech) return speech.stop();
-    const instruction = (way && sayWayStep(way)) ?? speakStep(step, words.units);
+    const instruction = (way && sayWayStep(way, words.units)) ?? speakStep(step, words.units);
     const first = why === 'rest' ? speakRest() : isWarning ? speakWarning(why) : null;
     speech.say(first === null ? instruction : `${first}: ${instruction}`, words.language);
   };

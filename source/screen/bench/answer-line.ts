@@ -1,6 +1,6 @@
 /** What a typed line does at the bench. */
 import type { Intent } from '../../chat/intent.ts';
-import { answer } from '../../chat/line.ts';
+import { answer, faultLine } from '../../chat/line.ts';
 import { parseLine } from '../../chat/parse-line.ts';
 import { type ReplyFault, replyTo } from '../../chat/reply.ts';
 import type { Scene } from '../../chat/situation.ts';
@@ -33,7 +33,7 @@ function answerIntent(state: BenchState, intent: Intent, minutesPerRow: number |
 }
 
 const refuse = (state: BenchState, fault: ReplyFault): Reaction =>
-  only(withLines(state, [{ tone: 'fault', text: formatChatFault(fault) }]));
+  only(withLines(state, [faultLine(fault, formatChatFault(fault))]));
 
 const sceneOf = ({ session, way, talk, saving }: BenchState): Scene => ({
   session,

@@ -1,6 +1,7 @@
 /** What confirming and taking back do: a command for the log, or a step of the way that the hands are on. */
-import { answer, type Line } from '../../chat/line.ts';
+import { answer, faultLine, type Line } from '../../chat/line.ts';
 import { sayDone } from '../../chat/reply.ts';
+import { noTalk } from '../../chat/talk.ts';
 import { sayWayStep, stepBack, stepOn, type Way, wayAfter } from '../../chat/way.ts';
 import { formatFault } from '../../chat/wording/faults.ts';
 import { sayBegun, sayHalfMended, sayLeft } from '../../chat/wording/finding-answer.ts';
@@ -14,7 +15,7 @@ function move(state: BenchState, command: Command): Reaction {
   const { session, words } = state;
   const after = updateSession(session, command);
   if (!after.ok)
-    return only(withLines(state, [{ tone: 'fault', text: formatFault(after.fault, words.units) }]));
+    return only(withLines(state, [faultLine(after.fault, formatFault(after.fault, words.units))]));
   const moved = { ...state, session: after.value, way: wayAfter(state.way, command, after.value) };
   const told = sayDone(session, after.value, command, words.units);
   return [withLines(moved, told), [{ do: 'record', command, first: true }]];
@@ -22,8 +23,8 @@ function move(state: BenchState, command: Command): Reaction {
 
 /** The next step of a way is done: the place follows where the log can keep it. */
 function goOn(state: BenchState, way: Way): Reaction {
-  const { command, text } = way.steps[way.at] ?? { command: null, text: '' };
-  const line: Line = { tone: 'done', text: sayWayStep(way) ?? text };
+  const command = way.steps[way.at]?.command ?? null;
+  const line: Line = { tone: 'done', text: sayWayStep(way, state.words.units) ?? '' };
   const next = stepOn(way);
   if (command === null) return only(withLines({ ...state, way: next }, [line]));
   const [moved, effects] = move(state, command);
@@ -52,7 +53,7 @@ export function perform(state: BenchState, command: Command): Reaction {
 }
 
 export const beginWay = (state: BenchState, way: Way): Reaction =>
-  only(withLines({ ...state, way }, answer(sayBegun())));
+  only(withLines({ ...state, way, talk: noTalk }, answer(sayBegun())));
 
 export const leaveWay = (state: BenchState, way: Way): Reaction => {
   const told = way.kind === 'mend' && way.at > 0 ? sayHalfMended() : sayLeft();
@@ -61,7 +62,7 @@ export const leaveWay = (state: BenchState, way: Way): Reaction => {
 
 /** What is to be done now, in the words of the way where the hands are on one. */
 export const sayNowIn = ({ way, session, words }: BenchState): string =>
-  (way && sayWayStep(way)) ?? sayNow(session, words.units);
+  (way && sayWayStep(way, words.units)) ?? sayNow(session, words.units);
 
 /** Says again what is to be done, to the ears too. */
 export const againIn = (state: BenchState): Reaction => [

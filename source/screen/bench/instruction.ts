@@ -15,7 +15,10 @@ export interface Instruction {
 }
 
 export function instructionOf({ plan, step, next, way }: BenchView, words: Words): Instruction {
-  if (way) return { now: sayWayStep(way) ?? '', caution: null, afterwards: sayWayStep(way, 1) };
+  if (way) {
+    const { units } = words;
+    return { now: sayWayStep(way, units) ?? '', caution: null, afterwards: sayWayStep(way, units, 1) };
+  }
   if (!step) return { now: words.bench.bagDone, caution: null, afterwards: null };
   return {
     now: sayStep(plan, step, words.units),

@@ -12,7 +12,7 @@ type Print = (text: string) => void;
 export async function runPlain(store: BenchStore, source: LineSource, print: Print): Promise<Leaving> {
   let printed: BenchState | null = null;
   const show = (): void => {
-    printNews(printed, store.get(), print);
+    for (const text of newsOf(printed, store.get())) print(text);
     printed = store.get();
   };
   show();
@@ -27,32 +27,43 @@ export async function runPlain(store: BenchStore, source: LineSource, print: Pri
       store.send({ is: 'no-switch-here' });
     }
     show();
-    await showPicture(store, print);
+    for (const text of await pictureShown(store)) print(text);
     const { end } = store.get();
     if (end !== null) return end;
   }
 }
 
 /** What is new since the state that was printed last. */
-function printNews(before: BenchState | null, state: BenchState, print: Print): void {
-  const { lines, linesBefore, session, saving, way } = state;
-  const said = before ? before.linesBefore + before.lines.length : 0;
-  for (const line of lines.slice(Math.max(0, said - linesBefore))) if (isTold(line)) print(line.text);
+export function newsOf(before: BenchState | null, state: BenchState): readonly string[] {
+  const { session, saving, way } = state;
   const trouble = formatSaveStatus(saving);
-  if (trouble !== null && (!before || trouble !== formatSaveStatus(before.saving))) print(trouble);
-  if (session.done !== before?.session.done || way !== before.way) print(sayNowIn(state));
+  const isNewTrouble = trouble !== null && (!before || trouble !== formatSaveStatus(before.saving));
+  const hasMoved = session.done !== before?.session.done || way !== before.way;
+  return [
+    ...newLines(before, state)
+      .filter(isTold)
+      .map(({ text }) => text),
+    ...(isNewTrouble ? [trouble] : []),
+    ...(hasMoved ? [sayNowIn(state)] : []),
+  ];
+}
+
+export function newLines(before: BenchState | null, { lines, linesBefore }: BenchState): readonly Line[] {
+  const said = before ? before.linesBefore + before.lines.length : 0;
+  return lines.slice(Math.max(0, said - linesBefore));
 }
 
 /** What was typed or confirmed is known already: only what is new is told. */
 const isTold = (line: Line): boolean => line.tone !== 'typed' && line.tone !== 'done';
 
-async function showPicture(store: BenchStore, print: Print): Promise<void> {
+/** The rows of the picture that was asked for, which is then taken as shown. */
+export async function pictureShown(store: BenchStore): Promise<readonly string[]> {
   const { picture, session, words } = store.get();
-  if (picture === null) return;
+  if (picture === null) return [];
   const { drawPicture } = await import('./pictures.ts');
   const look = { columns: 78, rows: 40, colour: 'none', glyphs: 'ascii', words: true } as const;
   const { job, done } = session;
   const options = { ...look, rowsDone: rowAt(job, done), units: words.units };
-  for (const line of drawPicture(picture, job.plan, options)) print(line);
   store.send({ is: 'picture-shown' });
+  return drawPicture(picture, job.plan, options);
 }
