@@ -29,8 +29,17 @@ export const answerPlan = (state: BenchState, minutesPerRow: number | null): Rea
 function answerIntent(state: BenchState, intent: Intent, minutesPerRow: number | null): Reaction {
   const { session, words, talk } = state;
   const reply = replyTo(session, intent, words.units, talk, () => minutesPerRow);
-  return reply.ok ? carryOut(state, reply.value) : refuse(state, reply.fault);
+  if (reply.ok) return carryOut(state, reply.value);
+  return refuse(makesOffers.has(intent.kind) ? withoutOffers(state) : state, reply.fault);
 }
+
+const makesOffers: ReadonlySet<Intent['kind']> = new Set(['find', 'rip', 'replan']);
+
+/** Who asked for other offers and was refused does not mean the old ones any more. */
+const withoutOffers = (state: BenchState): BenchState => ({
+  ...state,
+  talk: { ...state.talk, offers: [] },
+});
 
 const refuse = (state: BenchState, fault: ReplyFault): Reaction =>
   only(withLines(state, [faultLine(fault, formatChatFault(fault))]));

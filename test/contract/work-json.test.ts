@@ -1,0 +1,153 @@
+/** `slantwise work --json`: an object a line for each command, driven from outside as another program would. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+
+const folder = mkdtempSync(join(tmpdir(), 'slantwise-work-json-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const env = { ...process.env, LC_ALL: 'C', HOME: folder, XDG_CONFIG_HOME: folder, XDG_DATA_HOME: folder };
+const run = (args: readonly string[], input = '') =>
+  spawnSync(process.execPath, ['dist/cli.js', ...args], { encoding: 'utf8', env, input });
+
+interface Answer {
+  readonly ok: boolean;
+  readonly code: string | null;
+  readonly say: readonly string[];
+  readonly place: Readonly<Record<string, unknown>> & { readonly step: number | null };
+  readonly now: {
+    readonly say: string;
+    readonly moves: readonly Readonly<Record<string, unknown>>[];
+    readonly way: string | null;
+    readonly of: number;
+    readonly at: number | null;
+  };
+  readonly offers: readonly (Readonly<Record<string, unknown>> & {
+    readonly kind: string;
+    readonly step: number | null;
+    readonly moves: readonly unknown[] | null;
+  })[];
+  readonly questions: readonly string[];
+}
+
+function work(name: string, ...commands: readonly string[]): readonly Answer[] {
+  const args = ['work', 'demo/dice-bag.json', '--json', '--log', join(folder, `${name}.jsonl`)];
+  const { stdout, stderr, status } = run(args, commands.map((one) => `${one}\n`).join(''));
+  expect([status, stderr]).toEqual([0, '']);
+  return stdout
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Answer);
+}
+
+const last = (answers: readonly Answer[]): Answer => answers.at(-1) as Answer;
+
+/** What `steps --json` says of the bed after each step, from the first. */
+const planned = run(['steps', 'demo/dice-bag.json', '--json'])
+  .stdout.trimEnd()
+  .split('\n')
+  .map((line) => JSON.parse(line));
+
+describe('work --json', () => {
+  it('answers before any command, and then each command once, to the last', () => {
+    const answers = work('each', 'next 3', '', 'where', 'nonsense', 'quit');
+    expect(answers.map(({ place }) => place.step)).toEqual([1, 4, 5, 5, 5, 5]);
+    for (const answer of answers)
+      expect(Object.keys(answer)).toEqual(['ok', 'code', 'say', 'place', 'now', 'offers', 'questions']);
+    expect(answers.map(({ ok, code }) => [ok, code])).toEqual([
+      ...Array.from({ length: 4 }, () => [true, null]),
+      [false, 'chat/unknown-command'],
+      [true, null],
+    ]);
+  });
+
+  it('prints nothing but objects, with bell and pictures too', () => {
+    const answers = work('alone', 'bell on', 'next 20', 'draw bag', 'pedal confirm', 'next');
+    expect(answers).toHaveLength(6);
+    expect(answers[3]?.say.length).toBeGreaterThan(3);
+  });
+
+  it('has the bed and the moves of each step as the list of steps has them', () => {
+    const answers = work('steps', ...Array.from({ length: 40 }, () => 'next'));
+    for (const [done, { place, now }] of answers.entries()) {
+      expect(now.moves).toEqual(planned[done].moves);
+      if (done === 0) continue;
+      const { left, right, stitches, carriage, feeder } = planned[done - 1].after;
+      expect(place).toMatchObject({ left, right, stitches, carriage, feeder, row: planned[done - 1].row });
+    }
+  });
+
+  it('goes a way back move by move, the bed true at each, and keeps each in the log', () => {
+    const [offered, begun] = work('back', 'next 60', 'rip row 8', 'choose 1').slice(2) as [Answer, Answer];
+    const [offer] = offered.offers;
+    expect(offer).toMatchObject({ n: 1, kind: 'rip', trace: null });
+    expect(begun.now).toMatchObject({ way: 'rip', at: 1 });
+    const count = begun.now.of;
+    const back = work(
+      'back-2',
+      'next 60',
+      'rip row 8',
+      'take 1',
+      ...Array.from({ length: count }, () => 'next'),
+    );
+    const way = back.slice(3);
+    for (const { place } of way) {
+      const { left, right, stitches, carriage, feeder } = planned[(place.step ?? 0) - 2].after;
+      expect(place).toMatchObject({ left, right, stitches, carriage, feeder });
+    }
+    const moves = way.slice(0, -1).flatMap(({ now }) => now.moves);
+    expect(moves).toEqual(offer?.moves);
+    expect(moves.every((move) => 'undo' in move)).toBe(true);
+    expect(last(back).now.way).toBeNull();
+    expect(last(back).place.step).toBe(offer?.step);
+    const log = readFileSync(join(folder, 'back-2.jsonl'), 'utf8');
+    expect(log.match(/"do":"rip-back"/g)).toHaveLength(count);
+  });
+
+  it('turns the row counter back last', () => {
+    const offered = last(work('counter', 'next 60', 'rip row 8'));
+    const first = last(work('counter-2', 'next 60', 'rip row 8', 'choose 1'));
+    expect(
+      offered.offers[0]?.moves?.filter((move) => (move as { undo: string }).undo === 'counter').length,
+    ).toBeGreaterThan(0);
+    const turned = first.now.moves.findIndex(({ undo }) => undo === 'counter');
+    expect([-1, first.now.moves.length - 1]).toContain(turned);
+  });
+
+  it('says a way in the language that is chosen half-way', () => {
+    const [before, , , after] = work('language', 'next 60', 'rip row 8', 'take', 'next', 'language de').slice(
+      -4,
+    );
+    expect(before?.now.say).toMatch(/^Step /);
+    expect(after?.now.say).toMatch(/^Zurück, 2 von /);
+    run(['work', '--practice', '--plain', '--log', join(folder, 'english.jsonl')], 'language en\n');
+  });
+
+  it('does not tell of a bed that it does not know, in the middle of a mend', () => {
+    // Decrease of move 2 left out, known from the edges: read off the list of steps, one needle further out.
+    const moved = planned.find(({ phase, row }) => phase === 'stripes' && row === 6);
+    const { left, right, carriage } = moved.after;
+    const seen = `find ${left} R${Number(right.slice(1)) + 1} carriage ${carriage} row 6`;
+    const found = last(work('mend', `go step ${moved.step + 1}`, seen));
+    const kept = found.offers.find(({ moves }) => moves !== null);
+    expect(['mend', 'make-up', 'rip']).toContain(kept?.kind);
+    const on = last(work('mend-2', `go step ${moved.step + 1}`, seen, `choose ${kept?.n}`));
+    expect(on.now.way).toBe('mend');
+    expect(on.place).toMatchObject({ left: null, right: null, carriage: null, feeder: null, parked: null });
+  });
+
+  it('lets old offers die with a command that is refused', () => {
+    const answers = work('die', 'next 60', 'replan longer', 'replan rows 7', 'choose 1');
+    expect(answers[2]?.offers.length).toBeGreaterThan(0);
+    expect(answers[3]).toMatchObject({ ok: false, offers: [] });
+    expect(answers[4]).toMatchObject({ ok: false, code: 'chat/nothing-offered' });
+  });
+
+  it('says on standard error why there is nothing to work on', () => {
+    const { stdout, stderr, status } = run(['work', 'no-such.json', '--json']);
+    expect([status, stdout]).toEqual([1, '']);
+    expect(stderr).toMatch(/^slantwise: .+\n$/);
+  });
+});
