@@ -15,7 +15,7 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
     `The switch types ${key}. With nothing typed, it now ${acts[act]}.`,
   pastSwitches: (letters: readonly string[]) =>
     `To type a command that begins with ${choice(letters)}, put a slash before it: ${list(letters.map((letter) => `/${letter}…`))}`,
-  cable: 'Keep the switch and its cable clear of your feet, and out from under the weights.',
+  cable: 'Place the switch so that nobody trips over it or its cable, and no weight can fall on them.',
   tooManyPedals: (most: number) => `There are ${most} switches already: type pedal off to forget them.`,
   pedalsForgotten: 'All switches are forgotten.',
   cannotAssign: (key: string) => `${key} is needed by the prompt itself: press another key.`,

@@ -50,7 +50,7 @@ it('tell of the foot switch and its cable as one is assigned, and at no step', (
   bench.type('pedal confirm', 0);
   bench.key('b', 5000);
   expect(bench.said(1)).toBe(englishWords.settings.cable);
-  expect(bench.said(1)).toMatch(/cable.*feet.*weights/);
+  expect(bench.said(1)).toMatch(/nobody trips.*cable.*weight/);
   expect(given.filter(({ caution }) => /cable|switch/.test(caution))).toEqual([]);
 });
 

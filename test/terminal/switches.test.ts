@@ -54,7 +54,9 @@ describe('a foot switch that types a letter', () => {
       first.transcript().includes('The switch types b. With nothing typed, it now confirms the step.'),
     );
     await first.waitFor(/put a slash before it:\s+\/b/);
-    await first.waitFor(/cable clear of your\s+feet, and out from under the\s+weights/);
+    await first.waitFor(
+      /nobody\s+trips\s+over\s+it\s+or\s+its\s+cable,\s+and\s+no\s+weight\s+can\s+fall\s+on\s+them/,
+    );
     first.send('help\r');
     await first.waitFor((screen) => screen.lastIndexOf('begins with b') > screen.lastIndexOf('quit'));
     first.send('quit\r');
