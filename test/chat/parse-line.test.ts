@@ -17,7 +17,7 @@ describe('a typed line', () => {
     ['nex 3', confirm(3)],
     ['/next', confirm(1)],
     ['back', { kind: 'do', command: { do: 'take-back' } }],
-    ['b', { kind: 'do', command: { do: 'take-back' } }],
+    ['undo', { kind: 'do', command: { do: 'take-back' } }],
     ['note', null],
     ['note  mint feels   tighter', { kind: 'do', command: { do: 'note', text: 'mint feels   tighter' } }],
     ['weigh plum 22', weigh('plum', 22, null)],
@@ -45,6 +45,7 @@ describe('a typed line', () => {
   });
 
   it.each([
+    ['n', 'chat/ambiguous', 'n could be next, note, notes or new: type one more letter.'],
     ['nxet', 'chat/unknown-command', 'There is no command nxet. Did you mean next?'],
     ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],
     ['next two', 'chat/not-a-count', 'two is not a whole number above 0. For example: next 4.'],

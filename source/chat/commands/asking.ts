@@ -18,7 +18,7 @@ function parseWords(rest: string): Result<Intent, ChatFault> {
 export const askCommands: readonly ChatCommand[] = [
   {
     name: 'where',
-    aliases: ['w', 'here'],
+    aliases: ['here'],
     usage: () => 'where',
     summary: () => say`where you are, and what the bed should look like`,
     gist: () => say`where you are`,
@@ -28,7 +28,7 @@ export const askCommands: readonly ChatCommand[] = [
   },
   {
     name: 'plan',
-    aliases: ['p'],
+    aliases: [],
     usage: () => 'plan',
     summary: () => say`the whole plan: size, yarn, needles, tails`,
     gist: () => say`the whole plan`,
@@ -78,7 +78,7 @@ export const askCommands: readonly ChatCommand[] = [
   },
   {
     name: 'help',
-    aliases: ['h', '?', 'hilfe'],
+    aliases: ['?', 'hilfe'],
     usage: () => say`help, help all, or help and a command or topic`,
     summary: () => say`what can be typed, and the keys`,
     gist: () => say`what fits now, and topics`,

@@ -120,7 +120,7 @@ export const keepCommands: readonly ChatCommand[] = [
   },
   {
     name: 'quit',
-    aliases: ['q', 'exit', 'leave'],
+    aliases: ['exit', 'leave'],
     usage: () => 'quit',
     summary: () => say`leave; everything is saved, and you come back to this step`,
     gist: () => say`leave, and come back later`,

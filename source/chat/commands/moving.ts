@@ -32,7 +32,7 @@ function parseNext(rest: string): Result<Intent, ChatFault> {
 export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'next',
-    aliases: ['n', 'done', 'ok'],
+    aliases: ['done', 'ok'],
     usage: () => say`next [how many]`,
     summary: () => say`confirm the step on the screen, or several at once`,
     gist: () => say`confirm this step`,
@@ -42,7 +42,7 @@ export const moveCommands: readonly ChatCommand[] = [
   },
   {
     name: 'back',
-    aliases: ['b', 'undo'],
+    aliases: ['undo'],
     usage: () => 'back',
     summary: () => say`take back the last step, jump, mend or change of plan`,
     gist: () => say`take the last one back`,
@@ -62,7 +62,7 @@ export const moveCommands: readonly ChatCommand[] = [
   },
   {
     name: 'go',
-    aliases: ['jump', 'goto'],
+    aliases: [],
     usage: () => say`go PHASE, or go stripe / row / move / step / mark and its number or name`,
     summary: () => say`jump to a place: it comes next`,
     gist: () => say`jump to a place`,

@@ -26,7 +26,6 @@ const alone: ReadonlyMap<string, Alone> = new Map([
   ['practise', 'practice'],
   ['quit', 'leave'],
   ['exit', 'leave'],
-  ['q', 'leave'],
 ]);
 
 /** Words that Tab completes. */
