@@ -142,6 +142,8 @@ export const german: Language = {
     bis: 'to',
   },
   sentences: {
+    'From the gap at the graft in through eyelet {0}, out through {1}, every second one, {2} in all. Knot both ends outside.':
+      'Von der Lücke an der Verbindung durch Lochmasche {0} hinein, durch {1} heraus, jede zweite, {2} im Ganzen. Verknote beide Enden außen.',
     // General words
     and: 'und',
     or: 'oder',
@@ -2224,9 +2226,9 @@ export const german: Language = {
     'movement, needle movement': 'Bewegung, Nadelbewegung',
     'What the blunt needle does on one edge of the graft: down through one loop and up through the next, drawn to the size of a stitch.':
       'Was die stumpfe Nadel an einer Kante beim Verbinden tut: durch eine Masche hinab und durch die nächste herauf, auf die Größe einer Masche angezogen.',
-    'A: up through 1, from behind. Then for 1, 2, 3 … B: down through it, up through the next; A: down through it, up through the next. At the {0} B: down through {1}, the last.':
+    'A: up through 1, from behind. For 1, 2, 3 … on B, then on A: down through it, up through the next. At the {0} B: down through {1}.':
       (end, last) =>
-        `A: herauf durch 1, von hinten. Dann für 1, 2, 3 … B: hinab durch sie, herauf durch die nächste; A: hinab durch sie, herauf durch die nächste. ${end === 'mouth' ? 'An der Öffnung' : 'Am Boden'} B: hinab durch ${last}, die letzte.`,
+        `A: herauf durch 1, von hinten. Für 1, 2, 3 … an B, dann A: hinab, durch die nächste herauf. ${end === 'mouth' ? 'An der Öffnung' : 'Am Boden'} B: hinab durch ${last}.`,
     'Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.':
       'Zieh jede Bewegung auf die Größe einer Masche an, nie fest. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
     'Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.':

@@ -88,7 +88,7 @@ function graftPart(plan: Plan): Part {
     title: say`Graft`,
     steps: [
       say`Fold the waste under, so that open loops show. A is the edge with the tail, B the start; loop 1 of both is at the ${start}.`,
-      say`A: up through 1, from behind. Then for 1, 2, 3 … B: down through it, up through the next; A: down through it, up through the next. At the ${end} B: down through ${plan.stitches}, the last.`,
+      say`A: up through 1, from behind. For 1, 2, 3 … on B, then on A: down through it, up through the next. At the ${end} B: down through ${plan.stitches}.`,
       goesOnToSeam
         ? say`Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.`
         : say`Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.`,
@@ -121,9 +121,11 @@ function cordPart(plan: Plan, units: Units): Part {
     steps: [
       say`E-wrap ${count(cord.stitches, 'needle')} with ${inSentence(cord.yarn)}, an end of ${formatLength(endTailCm, units)} left; knit one row, hang a small weight.`,
       say`Set the carriage to slip one way and knit the other: ${count(cord.rounds, 'round')} of two passes make ${formatLengthNeeded(cord.lengthCm, units)}. Draw the end through the loops.`,
-      eyelets.skipped.length === 0
-        ? say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Both ends come out on the outside: knot them.`
-        : say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Pass by ${eyelets.skipped.join(', ')}. Both ends come out on the outside: knot them.`,
+      eyelets.skipped.length > 1
+        ? say`From the gap at the graft in through eyelet ${first}, out through ${eyelets.used[1] ?? first}, every second one, ${eyelets.used.length} in all. Knot both ends outside.`
+        : eyelets.skipped.length === 0
+          ? say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Both ends come out on the outside: knot them.`
+          : say`From the gap at the graft go in through eyelet ${first}, out through the next, and so on, ${eyelets.used.length} in all. Pass by ${eyelets.skipped.join(', ')}. Both ends come out on the outside: knot them.`,
     ],
     caution: say`Keep cords from small children. Toy rules (EN 71-1) allow the very young far shorter cords; this bag is no toy, and local rules decide.`,
   };
