@@ -2230,7 +2230,7 @@ export const german: Language = {
       (end, last) =>
         `A: herauf durch 1, von hinten. Für 1, 2, 3 … an B, dann A: hinab, durch die nächste herauf. ${end === 'mouth' ? 'An der Öffnung' : 'Am Boden'} B: hinab durch ${last}.`,
     'Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.':
-      'Jede Bewegung wie eine Masche, nie fest. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
+      'Nie fest ziehen. Trennfaden heraus, Hilfsgarn auftrennen.',
     'Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.':
       'Zieh jede Bewegung auf die Größe einer Masche an, nie fest. Vernäh den Faden. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
     'After every few bars draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.':

@@ -32,7 +32,7 @@ main > * { margin-top: 3.8mm; }
 .hero { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 8mm; align-items: start; }
 dl.facts { display: grid; grid-template-columns: auto minmax(0, 1fr); }
 dl.facts > div { display: contents; }
-dl.facts dt, dl.facts dd { padding: 0.7mm 0; border-bottom: 0.2mm solid #ddd8cf; }
+dl.facts dt, dl.facts dd { padding: 0.5mm 0; border-bottom: 0.2mm solid #ddd8cf; }
 dl.facts dt { color: ${palette.quiet}; padding-right: 5mm; }
 dl.facts dd { font-weight: 600; }
 .remarks { margin-top: 3mm; padding: 1.6mm 0 0 3mm; border-left: 0.9mm solid ${palette.ink}; list-style: none; }
