@@ -1,5 +1,5 @@
 /** A program in a terminal, pressed through a stretch of steps and back again. */
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { openTerminal, type Terminal } from '../terminal/rig/pseudo-terminal.ts';
@@ -40,7 +40,7 @@ function createPresser(terminal: Terminal, home: string): Presser {
     const from = performance.now();
     pressedAt.set(key, from);
     terminal.send(key);
-    await terminal.waitFor(new RegExp(`^count.* step ${step} of`, 'm'));
+    await terminal.waitFor(new RegExp(`\\bstep ${step} of`));
     return performance.now() - from;
   };
   const close = async (): Promise<void> => {
@@ -54,7 +54,7 @@ function createPresser(terminal: Terminal, home: string): Presser {
 export async function pressOurs(log: string | null): Promise<Presser> {
   const home = makeHome(settings, log);
   const terminal = openTerminal({ home, args: log === null ? [briefPath] : [] });
-  await terminal.waitFor(/^count.* step 1 of/m, 30_000);
+  await terminal.waitFor('step 1 of', 30_000);
   return createPresser(terminal, home);
 }
 
@@ -69,7 +69,7 @@ export async function pressBare(rowCount: number, flushes = false): Promise<Pres
     args: [script, String(rowCount), backLetters, ...log],
     home,
   });
-  await terminal.waitFor(/^count.* step 1 of/m, 30_000);
+  await terminal.waitFor('step 1 of', 30_000);
   return createPresser(terminal, home);
 }
 
@@ -77,8 +77,7 @@ export async function pressBare(rowCount: number, flushes = false): Promise<Pres
 export function rowsDrawn(presser: Presser): number {
   const rows = presser.terminal.screen().split('\n');
   const last = rows.findLastIndex((row) => row.startsWith('> '));
-  const name = JSON.parse(readFileSync(briefPath, 'utf8')).name as string;
-  const first = rows.findLastIndex((row) => row.startsWith(name) && row.includes('['));
-  // The blank row above the phases is drawn too.
-  return last - first + 2;
+  // The phase row is the first that Ink draws anew.
+  const first = rows.findLastIndex((row) => / step \d+ of /.test(row));
+  return last - first + 1;
 }
