@@ -30,6 +30,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     bed: {
       needlesUsed: plan.needlesUsed,
       hangings: plan.hangings.map((hanging) => hangingJson(plan, hanging)),
+      savings: plan.savings,
     },
     yarn: plan.yarn,
     loopLengthMm: gauge.loopLengthMm,

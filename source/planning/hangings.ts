@@ -25,6 +25,10 @@ export interface Hanging {
 /** Needles that the carriage can pass clear of at both ends. */
 export const usableNeedles = ({ bed }: Brief): number => bed.needles - 2 * bed.marginNeedles;
 
+/** Each hanging leaves room for as many moves as it has needles beyond the stitches, which must be one at least. */
+export const fewestHangings = (brief: Brief, counts: Counts): number =>
+  Math.max(1, Math.ceil(shapingsIn(counts) / (usableNeedles(brief) - counts.stitches)));
+
 /** Shaping moves done when `row` is about to be knitted. */
 export const shapingsBefore = (row: number, shapeEveryRows: number): number =>
   Math.floor((row - 1) / shapeEveryRows);

@@ -18,6 +18,7 @@ import {
 import { type Begun, planHangings, usableNeedles } from './hangings.ts';
 import { countsFor, deepestOnBed, neighbourOf, neighboursOf } from './neighbours.ts';
 import type { Plan, Size } from './plan.ts';
+import { savingsOf } from './savings.ts';
 import { sequenceScraps } from './scraps.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
 import { planGraft, planSeam, ravelCordCm } from './tails.ts';
@@ -105,6 +106,7 @@ export function completePlan(
     shapings,
     size,
     neighbours: neighboursOf(brief, gauge, rows),
+    savings: asBegun ? [] : savingsOf(brief, gauge, counts),
     needlesUsed: stitches + shapings,
     yarn: planYarn(brief, gauge, work),
     ...judgeFabric(brief, gauge, stripes),

@@ -5,6 +5,7 @@ import type { GaugeAim } from './fabric.ts';
 import type { Gauge, StitchSize } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
 import type { Neighbour } from './neighbour.ts';
+import type { Saving } from './savings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { GraftTail, SeamTail } from './tails.ts';
 import type { SmallerDoubt } from './uncertainty.ts';
@@ -45,6 +46,8 @@ export interface Plan {
   readonly neighbours: readonly Neighbour[];
   readonly stripes: readonly KnittedStripe[];
   readonly hangings: readonly Hanging[];
+  /** What would save a hanging; empty where there is one only, and once work has begun. */
+  readonly savings: readonly Saving[];
   readonly needlesUsed: number;
   readonly yarn: readonly YarnNeed[];
   readonly tightness: number;

@@ -4,6 +4,7 @@ import { bench } from './bench.en.ts';
 import { cli } from './cli.en.ts';
 import { drawings } from './drawings.en.ts';
 import { logs } from './logs.en.ts';
+import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
 import { settings } from './settings.en.ts';
 
@@ -14,4 +15,5 @@ export const english = {
   drawings,
   bench,
   cli,
+  plan,
 };

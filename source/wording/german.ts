@@ -4,6 +4,7 @@ import { bench } from './bench.de.ts';
 import { cli } from './cli.de.ts';
 import { drawings } from './drawings.de.ts';
 import { logs } from './logs.de.ts';
+import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
 import { settings } from './settings.de.ts';
 import type { Topics } from './words.ts';
@@ -15,4 +16,5 @@ export const german: Topics = {
   drawings,
   bench,
   cli,
+  plan,
 };

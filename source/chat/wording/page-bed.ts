@@ -2,12 +2,14 @@ import { formatNeedle } from '../../bed/needles.ts';
 import { edgesAt, type Hanging, shapingsBefore, usableNeedles } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { count, say } from '../../shared/say.ts';
+import type { Units } from '../../shared/units.ts';
+import { currentWords } from '../../wording/current.ts';
 import { labelled, table } from './page.ts';
 
 /** More hangings than these are counted, not listed: the steps name each. */
 const mostListed = 8;
 
-export function bedLines(plan: Plan): readonly string[] {
+export function bedLines(plan: Plan, units: Units): readonly string[] {
   const { bed, crawl, homeSide } = plan.brief;
   return [
     ...labelled(
@@ -16,6 +18,7 @@ export function bedLines(plan: Plan): readonly string[] {
     ),
     ...labelled(say`crawl`, say`to the ${crawl}; the carriage waits on the ${homeSide} between stripes`),
     ...hangingLines(plan),
+    ...savingLines(plan, units),
   ];
 }
 
@@ -35,6 +38,11 @@ function hangingLines(plan: Plan): readonly string[] {
     ...table(rows).map((line, i) => `  ${(i === 0 ? say`hang` : '').padEnd(10)}${line}`),
     ...(more > 0 ? labelled('', say`and ${count(more, 'time')} more, each from the same needles`) : []),
   ];
+}
+
+function savingLines({ savings }: Plan, units: Units): readonly string[] {
+  const { saves, saving } = currentWords(units).plan;
+  return savings.flatMap((one, i) => labelled(i === 0 ? saves : '', saving(one)));
 }
 
 /** Where the work is hung, and the needles of its last row there. */

@@ -30,7 +30,7 @@ export function formatPlanPage(
     [say`SIZE`, [...sizeLines(plan, units, limit), ...timeLines(plan, minutesPerRow)]],
     [say`STRIPES`, stripeLines(plan)],
     [say`YARN`, yarnLines(plan, units)],
-    [say`BED`, bedLines(plan)],
+    [say`BED`, bedLines(plan, units)],
     [say`BY HAND`, handLines(plan, units)],
     [say`FABRIC`, fabricLines(plan, units)],
     [say`BEFORE YOU START`, warningLines(plan, units)],

@@ -40,7 +40,7 @@ export function formatRecord(recording: Recording, reckoning: Reckoning, units: 
     [say`STRIPES`, stripeLines(plan)],
     [say`YARN, BY THE PLAN`, yarnLines(plan, units)],
     [say`YARN, WEIGHED`, weighedLines(session, units)],
-    [say`BED`, bedLines(plan)],
+    [say`BED`, bedLines(plan, units)],
     [say`NOTES`, noteLines(session)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
