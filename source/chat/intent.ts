@@ -2,7 +2,7 @@ import type { Command } from '../session/command.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
 import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
-import type { ReplanWish, Weighed } from './replan-wish.ts';
+import type { Amount, ReplanWish, Weighed } from './replan-wish.ts';
 
 /** A place as a maker names it. */
 export type NamedPlace = Landmark | { readonly at: 'mark'; readonly name: string };
@@ -19,6 +19,8 @@ export type Intent =
   | { readonly kind: 'rip'; readonly to: NamedPlace }
   | { readonly kind: 'replan'; readonly wish: ReplanWish }
   | { readonly kind: 'weigh'; readonly weighed: Weighed }
+  /** The bag's size as it was measured. */
+  | { readonly kind: 'measured'; readonly width: Amount; readonly depth: Amount }
   /** Accepts one of the things offered last. */
   | { readonly kind: 'take'; readonly number: number | null }
   /** Leaves a way back or a mend where it is. */
@@ -63,6 +65,7 @@ export type ChatFault =
   | { readonly code: 'chat/count-of-what'; readonly word: string }
   | { readonly code: 'chat/not-a-measurement'; readonly word: string; readonly usage: string }
   | { readonly code: 'chat/not-a-weighing'; readonly text: string; readonly usage: string }
+  | { readonly code: 'chat/not-two-sizes'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/nothing-found-before' }
   | { readonly code: 'chat/nothing-offered' }
   | { readonly code: 'chat/not-offered'; readonly most: number }

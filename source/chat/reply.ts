@@ -12,6 +12,7 @@ import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import type { ChatFault, Intent, NamedPlace } from './intent.ts';
 import { answer, type Line } from './line.ts';
+import { measuredCommand } from './measured.ts';
 import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
 import { replyToRip } from './reply-rip.ts';
@@ -20,6 +21,7 @@ import { weighCommand } from './weigh.ts';
 import { cautionLines } from './wording/cautions-page.ts';
 import { explainWhy, explainWord } from './wording/explain.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
+import { sayMeasured } from './wording/measured.ts';
 import { sayMarks, sayNotes, sayPlace, sayWhere } from './wording/place.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
@@ -49,6 +51,8 @@ export function replyTo(
       return replyToReplan(session, intent.wish, units);
     case 'weigh':
       return succeed({ kind: 'do', command: weighCommand(session, intent.weighed, units) });
+    case 'measured':
+      return succeed({ kind: 'do', command: measuredCommand(intent, units) });
     case 'take':
       return takeOffer(session, talk, intent.number);
     case 'show':
@@ -137,6 +141,8 @@ export function sayDone(
       return answer(say`Noted: ${command.text}`);
     case 'yarn-left':
       return answer(sayWeighed(after, command.yarn, units));
+    case 'measured':
+      return answer(...sayMeasured(after, units));
     case 'rip-back':
       return answer(say`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'mend':

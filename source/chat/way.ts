@@ -43,9 +43,12 @@ export function stepBack(way: Way): Way | 'leave' | 'take-back' {
   return last.command === null ? { ...way, at: way.at - 1 } : 'take-back';
 }
 
+/** Commands that keep something and move nothing. */
+const beside: ReadonlySet<Command['do']> = new Set(['note', 'mark', 'yarn-left', 'measured']);
+
 /** The way once the session has moved by `command`; null where it leads no further. */
 export function wayAfter(way: Way | null, { do: kind }: Command, session: Session): Way | null {
-  if (!way || kind === 'note' || kind === 'mark' || kind === 'yarn-left') return way;
+  if (!way || beside.has(kind)) return way;
   if (way.kind !== 'back' || (kind !== 'take-back' && kind !== 'redo')) return null;
   const at = way.steps.findIndex(({ command }) => command?.do === 'rip-back' && command.done < session.done);
   return at < 0 ? null : { ...way, at };

@@ -8,7 +8,7 @@ import { planJson } from './plan-json.ts';
 export function recordJson(recording: Recording, reckoning: Reckoning): Readonly<Record<string, unknown>> {
   const { header, finished } = recording;
   const session = lastSession(recording);
-  const { job, done, notes } = session;
+  const { job, done, notes, measured } = session;
   const { benchMs, restMs, sittings, takenBack, byPhase, byStripe, slowPlaces } = reckoning;
   const seconds = <Key>(times: ReadonlyMap<Key, number>) =>
     Object.fromEntries([...times].map(([key, ms]) => [key, ms / 1000]));
@@ -40,6 +40,11 @@ export function recordJson(recording: Recording, reckoning: Reckoning): Readonly
       usedGrams,
       stepsDone,
     })),
+    measured: measured && {
+      widthCm: measured.widthCm,
+      depthCm: measured.depthCm,
+      stepsDone: measured.done,
+    },
     notes: notes.map(({ done: after, text }) => ({ step: after + 1, text })),
     plan: planJson(job.plan),
     brief: header.brief,

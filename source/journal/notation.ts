@@ -38,6 +38,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   note: { text: isText },
   mark: { name: isText },
   'yarn-left': { yarn: isText, grams: isNumber },
+  measured: { widthCm: isNumber, depthCm: isNumber },
   'rip-back': { done: isWhole },
   mend: {
     slip: oneOf(slips),

@@ -630,6 +630,13 @@ export const german: Language = {
     '{0} lines of the log are not on disk: {1}.': '{0} Zeilen des Protokolls sind nicht auf der Platte: {1}.',
     'The whole log is in {0}, and the work goes on there. Next time: slantwise --log {1}':
       'Das ganze Protokoll ist in {0}, und dort geht es weiter. Nächstes Mal: slantwise --log {1}',
+    'measured WIDTH DEPTH': 'measured BREITE TIEFE',
+    'keep the size of the finished bag, dry and flat, beside the plan':
+      'die Größe des fertigen Beutels festhalten, trocken und flach, neben dem Plan',
+    "keep the bag's own size": 'Größe des Beutels festhalten',
+    '{0} is not a width and a depth. For example: {1}.':
+      'Nicht verstanden: {0}. Nenn eine Breite und eine Tiefe. Zum Beispiel: {1}.',
+    'SIZE, MEASURED': 'GRÖSSE, GEMESSEN',
     'weigh YARN GRAMS': 'weigh GARN GRAMM',
     'weigh plum 22 g': 'weigh plum 22 g',
     'keep what is left of a yarn by the scales; at the end it tells what the bag took':

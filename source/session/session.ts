@@ -37,6 +37,14 @@ export interface Weighing {
   readonly done: number;
 }
 
+/** The bag's own size, sewn and lying flat. */
+export interface MeasuredBag {
+  readonly widthCm: number;
+  readonly depthCm: number;
+  /** Steps confirmed then. */
+  readonly done: number;
+}
+
 /** Where a maker is in a job. Immutable: `updateSession` gives the next one. */
 export interface Session extends Standing {
   readonly takeBack: Places | null;
@@ -46,6 +54,8 @@ export interface Session extends Standing {
   readonly marks: ReadonlyMap<string, number>;
   /** By yarn. */
   readonly weighed: ReadonlyMap<string, Weighing>;
+  /** As it was last measured; null before that. */
+  readonly measured: MeasuredBag | null;
 }
 
 export const startSession = (job: Job): Session => ({
@@ -57,6 +67,7 @@ export const startSession = (job: Job): Session => ({
   notes: [],
   marks: new Map(),
   weighed: new Map(),
+  measured: null,
 });
 
 export const isFinished = ({ done, job }: Session): boolean => done === job.stepCount;

@@ -1,6 +1,7 @@
 import type { PlanChanges } from '../planning/plan-from.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
+import { measureBag } from './measured-bag.ts';
 import { replan } from './replan/replan.ts';
 import { isFinished, type Session, type Standing } from './session.ts';
 import { weighYarn } from './used-yarn.ts';
@@ -25,6 +26,8 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return mark(session, command.name);
     case 'yarn-left':
       return weighYarn(session, command.yarn, command.grams);
+    case 'measured':
+      return measureBag(session, command.widthCm, command.depthCm);
     case 'rip-back':
       return ripBackTo(session, command.done);
     case 'mend':

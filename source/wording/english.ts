@@ -4,6 +4,7 @@ import { bench } from './bench.en.ts';
 import { cli } from './cli.en.ts';
 import { drawings } from './drawings.en.ts';
 import { logs } from './logs.en.ts';
+import { measured } from './measured.en.ts';
 import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
 import { settings } from './settings.en.ts';
@@ -12,6 +13,7 @@ export const english = {
   settings,
   logs,
   player,
+  measured,
   drawings,
   bench,
   cli,

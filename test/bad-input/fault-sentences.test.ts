@@ -145,6 +145,10 @@ const sentences: readonly (readonly [Fault, string])[] = [
     { code: 'weigh/more-than-before', yarn: 'plum', grams: 62.04, haveGrams: 60 },
     'There were 60 g of plum before the work, so 62 g cannot be left: weigh it once more.',
   ],
+  [
+    { code: 'measured/not-a-size', widthCm: 0, depthCm: 18 },
+    'No bag is 0 cm by 18 cm: type its width and then its depth, as in measured 13.6 18.',
+  ],
 ];
 
 describe('the sentence for a fault', () => {

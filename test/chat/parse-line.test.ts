@@ -62,6 +62,12 @@ describe('a typed line', () => {
       'chat/not-a-weighing',
       '22 g is not a yarn and a weight of 0 or more. For example: weigh plum 22 g.',
     ],
+    ['measured', 'chat/needs-more', 'Something is missing. For example: measured 13.6 18.'],
+    [
+      'measured 13.6',
+      'chat/not-two-sizes',
+      '13.6 is not a width and a depth. For example: measured 13.6 18.',
+    ],
     ['go', 'chat/needs-more', 'Something is missing. For example: go stripe 3.'],
     [
       'go home',

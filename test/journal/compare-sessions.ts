@@ -8,6 +8,7 @@ export const seenOf = (session: Session): unknown => ({
   notes: session.notes,
   marks: [...session.marks],
   weighed: [...session.weighed],
+  measured: session.measured,
 });
 
 const standingOf = ({ done, job, mends }: Standing) => ({

@@ -28,6 +28,11 @@ const command = (): fc.Arbitrary<Command> =>
       yarn: fc.constantFrom('plum', 'gold'),
       grams: fc.integer({ min: -1, max: 9 }),
     }),
+    fc.record({
+      do: fc.constant('measured' as const),
+      widthCm: fc.integer({ min: -1, max: 20 }),
+      depthCm: fc.constant(18.1),
+    }),
     fc.record({ do: fc.constant('rip-back' as const), done: fc.integer({ min: 0, max: 40 }) }),
     fc.record({
       do: fc.constant('mend' as const),

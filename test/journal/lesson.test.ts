@@ -53,10 +53,10 @@ describe('a lesson', () => {
   });
 
   it('refuses a place that the log does not have, and a note that says nothing', () => {
-    const astray = addToCopy(recording, [{ after: 17, event: { do: 'pause-here' } }]);
-    expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 17, events: 16 } });
+    const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause-here' } }]);
+    expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 18, events: 17 } });
     if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
-      expect(formatLessonFault(astray.fault)).toBe('There is no event 17: the log has 16 events.');
+      expect(formatLessonFault(astray.fault)).toBe('There is no event 18: the log has 17 events.');
     }
     expect(addToCopy(recording, [{ after: 0, event: { do: 'note', text: ' ' } }])).toMatchObject({
       ok: false,

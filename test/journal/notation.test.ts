@@ -35,6 +35,10 @@ const fields: {
     colour: orNull(text),
     metresPer100g: mm,
   }),
+  measured: fc.record({
+    widthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
+    depthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
+  }),
   'yarn-left': fc.record({ yarn: text, grams: fc.double({ min: 0, max: 1e5, noNaN: true }) }),
   resume: fc.constant({ at: '2031-03-04T18:00:00.000Z' }),
   leave: fc.constant({}),

@@ -57,6 +57,7 @@ export const sampleLines: readonly SampleLine[] = [
   { event: { do: 'say', text: 'Watch the left edge.' }, afterMs: 0 },
   { event: { do: 'pause-here' }, afterMs: 0 },
   { event: { do: 'yarn-left', yarn: 'plum', grams: 22.5 } },
+  { event: { do: 'measured', widthCm: 13.6, depthCm: 18 } },
   { event: { do: 'unknown', name: 'weigh', fields: { yarn: 'plum', grams: 41.5 } } },
   confirm(3),
 ];

@@ -54,6 +54,12 @@ const command = (): fc.Arbitrary<Command> =>
         .record({ yarn: fc.constantFrom('plum', 'gold'), grams: fc.integer({ min: -1, max: 9 }) })
         .map((weighing) => ({ do: 'yarn-left', ...weighing }) as const),
     },
+    {
+      weight: 1,
+      arbitrary: fc
+        .record({ widthCm: fc.integer({ min: -1, max: 20 }), depthCm: fc.constant(18.1) })
+        .map((size) => ({ do: 'measured', ...size }) as const),
+    },
   );
 
 const jobFacts = ({ plan, stepCount, kept }: Job) => ({
@@ -76,13 +82,14 @@ function placesOf(list: PlaceList | null): readonly unknown[] {
 }
 
 /** A session by value: what it shows, and what can be taken back and done again. */
-const facts = ({ job: at, done, mends, notes, marks, weighed, takeBack, redo }: Session) => ({
+const facts = ({ job: at, done, mends, notes, marks, weighed, measured, takeBack, redo }: Session) => ({
   ...jobFacts(at),
   done,
   mends,
   notes,
   marks: [...marks],
   weighed: [...weighed],
+  measured,
   takeBack: placesOf(takeBack),
   redo: placesOf(redo),
 });
@@ -124,7 +131,8 @@ describe('a session', () => {
       fc.property(fc.array(command(), { maxLength: 12 }), command(), (commands, last) => {
         const before = run(commands).session;
         const done = updateSession(before, last);
-        if (!done.ok || ['take-back', 'redo', 'note', 'mark', 'yarn-left'].includes(last.do)) return;
+        if (!done.ok || ['take-back', 'redo', 'note', 'mark', 'yarn-left', 'measured'].includes(last.do))
+          return;
         const back = updateSession(done.value, { do: 'take-back' });
         if (!back.ok) throw new Error(back.fault.code);
         expect(place(back.value)).toEqual(place(before));

@@ -1,5 +1,6 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
 import { say } from '../../shared/say.ts';
+import { measuredUsage, parseMeasured } from '../measured.ts';
 import { parseWeigh } from '../weigh.ts';
 import { type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
 
@@ -38,6 +39,16 @@ export const keepCommands: readonly ChatCommand[] = [
     example: 'weigh plum 22 g',
     follows: [],
     parse: parseWeigh,
+  },
+  {
+    name: 'measured',
+    aliases: ['measure'],
+    usage: () => say`measured WIDTH DEPTH`,
+    summary: () => say`keep the size of the finished bag, dry and flat, beside the plan`,
+    gist: () => say`keep the bag's own size`,
+    example: measuredUsage,
+    follows: [],
+    parse: parseMeasured,
   },
   {
     name: 'mark',

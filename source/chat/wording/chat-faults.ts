@@ -68,6 +68,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault): string {
       return say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
     case 'chat/not-a-weighing':
       return say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
+    case 'chat/not-two-sizes':
+      return say`${fault.text} is not a width and a depth. For example: ${fault.usage}.`;
     case 'chat/nothing-found-before':
       return say`Nothing was said of this place yet: type find and what you see, without the word and.`;
     case 'chat/nothing-offered':

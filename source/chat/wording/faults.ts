@@ -10,6 +10,7 @@ import { formatCm, metric, type Units } from '../../shared/units.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
+import { formatMeasuredFault } from './measured.ts';
 import { quote } from './values.ts';
 import { formatWeighFault } from './weighed.ts';
 
@@ -93,6 +94,8 @@ export function formatFault(fault: Fault, units: Units = metric): string {
     case 'weigh/not-a-weight':
     case 'weigh/more-than-before':
       return formatWeighFault(fault, units);
+    case 'measured/not-a-size':
+      return formatMeasuredFault(fault, units);
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
       return formatRipBackFault(fault);

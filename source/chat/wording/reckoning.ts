@@ -8,6 +8,7 @@ import { instantOf } from '../../shared/instant.ts';
 import { count, say } from '../../shared/say.ts';
 import type { Units } from '../../shared/units.ts';
 import { formatDuration } from './logs.ts';
+import { measuredLines } from './measured.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
@@ -37,6 +38,7 @@ export function formatRecord(recording: Recording, reckoning: Reckoning, units: 
     [say`BY STRIPE`, stripeTimeLines(session, reckoning)],
     [say`SLOW PLACES`, slowLines(reckoning)],
     [say`SIZE`, sizeLines(plan, units, null)],
+    [say`SIZE, MEASURED`, measuredLines(session, units)],
     [say`STRIPES`, stripeLines(plan)],
     [say`YARN, BY THE PLAN`, yarnLines(plan, units)],
     [say`YARN, WEIGHED`, weighedLines(session, units)],
