@@ -94,11 +94,11 @@ function keepBrief({ answers, length }: Interview, out: string | null): Result<K
   const values = valuesOf(answers, length);
   const made = briefFileOf(values);
   if (!made.ok) throw new Error(made.fault.code);
-  const { file } = made.value;
-  const written = out === null ? writeBriefIn(briefFolder(), values.name, file) : writeBriefFile(out, file);
+  const { json } = made.value;
+  const written = out === null ? writeBriefIn(briefFolder(), values.name, json) : writeBriefFile(out, json);
   if (!written.ok && out !== null) return fail(formatFileFault(written.fault));
   const told = written.ok
     ? sayBriefKept(out ?? written.value ?? '')
     : sayBriefNotKept(formatFileFault(written.fault));
-  return succeed({ file, name: values.name, told });
+  return succeed({ brief: made.value, told });
 }

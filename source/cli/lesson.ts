@@ -1,5 +1,5 @@
 import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { readBriefFile } from '../files/brief-file.ts';
+import { readBriefText } from '../files/brief-file.ts';
 import { writeText } from '../files/text-file.ts';
 import { addToCopy } from '../journal/lesson.ts';
 import type { Words } from '../wording/words.ts';
@@ -11,7 +11,7 @@ import { openRecording } from './read-input.ts';
 export function writeLesson(path: string, linesPath: string, out: string, _words: Words): number {
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
-  const text = readBriefFile(linesPath);
+  const text = readBriefText(linesPath);
   if (!text.ok) return complain(formatFileFault(text.fault));
   const additions = readLessonLines(text.value, recording.value);
   if (!additions.ok) return complain(`${linesPath}: ${formatLessonLineFault(additions.fault)}`);

@@ -2,21 +2,19 @@ import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatCutOff, formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { formatBag, formatTally, sayBags } from '../chat/wording/logs.ts';
 import { logFolder } from '../files/data-folders.ts';
-import { listLogs } from '../files/log-list.ts';
+import { listLogs, readLogFile } from '../files/log-list.ts';
 import { saveSoundPart } from '../files/open-log.ts';
-import { mostLogBytes, readBytes } from '../files/read-file.ts';
-import { readLog, tallyLog } from '../journal/read-log.ts';
+import { tallyLog } from '../journal/read-log.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
 export function check(path: string, json: boolean, words: Words): number {
-  const bytes = readBytes(path, mostLogBytes);
-  if (!bytes.ok) return complain(formatFileFault(bytes.fault));
-  const reading = readLog(bytes.value);
-  const tally = tallyLog(reading);
+  const found = readLogFile(path);
+  if (!found.ok) return complain(formatFileFault(found.fault));
+  const tally = tallyLog(found.value.reading);
   if (!tally.ok) {
-    const saved = saveSoundPart(path);
+    const saved = saveSoundPart(found.value);
     const sentence = `${path}: ${formatJournalFault(tally.fault)}`;
     if (!saved.ok || !saved.value) return complain(sentence);
     return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);

@@ -1,10 +1,10 @@
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
-import { readBriefFile } from '../files/brief-file.ts';
+import { readBriefText } from '../files/brief-file.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { type Recording, readRecording } from '../journal/recording.ts';
-import type { Brief } from '../planning/brief.ts';
+import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
@@ -19,12 +19,18 @@ export const readPlan = (path: string): Result<Plan, string> => planFile(path, p
 export const readBagFromYarn = (path: string): Result<BagFromYarn, string> => planFile(path, planFromYarn);
 
 function planFile<Bag>(path: string, plan: (brief: Brief) => Result<Bag, PlanFault>): Result<Bag, string> {
-  const text = readBriefFile(path);
-  if (!text.ok) return fail(formatFileFault(text.fault));
-  const brief = parseBrief(text.value);
-  if (!brief.ok) return fail(`${path}: ${formatFault(brief.fault)}`);
-  const planned = plan(brief.value);
+  const file = readBriefAt(path);
+  if (!file.ok) return file;
+  const planned = plan(file.value.brief);
   return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault)}`);
+}
+
+/** The brief in a file, or one sentence that names the file and what is wrong in it. */
+export function readBriefAt(path: string, explain = formatFileFault): Result<BriefFile, string> {
+  const text = readBriefText(path);
+  if (!text.ok) return fail(explain(text.fault));
+  const brief = parseBrief(text.value);
+  return brief.ok ? brief : fail(`${path}: ${formatFault(brief.fault)}`);
 }
 
 /** The recording in a log, or one sentence that names the file and what is wrong in it. */

@@ -61,11 +61,11 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
     if (end.kind === 'left') return exitCodes.done;
     if (end.kind === 'interrupted') return exitCodes.interrupted;
     settings = loadSettings(settingsFolder());
-    told = end.kind === 'begin' ? [end.brief.told] : [];
+    told = end.kind === 'begin' ? [end.kept.told] : [];
     wanted = {
       ...options,
       like: undefined,
-      brief: end.kind === 'begin' ? { json: end.brief.file, name: end.brief.name } : practiceBrief(options),
+      brief: end.kind === 'begin' ? end.kept.brief : practiceBrief(),
       fresh: end.kind === 'begin',
     };
     asks = false;

@@ -90,7 +90,7 @@ const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
   ...options.told,
   ...tornNotice(log),
   ...sayWelcome(log.session, unitsFor(options.settings.units)),
-  ...(isPracticeBegun(log, options) ? [sayPractice()] : []),
+  ...(isPracticeBegun(log) ? [sayPractice()] : []),
   ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan) : []),
   ...notesBefore(log, options),
 ];
@@ -99,8 +99,8 @@ const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
 const shadesAtStart = ({ warnings }: Plan): readonly string[] =>
   warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning));
 
-const isPracticeBegun = ({ session, state }: SessionLog, options: WorkOptions): boolean =>
-  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief(options).json);
+const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
+  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
 
 const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
   tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];

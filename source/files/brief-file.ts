@@ -10,7 +10,7 @@ import { writeText } from './text-file.ts';
 const mostBriefBytes = 1024 * 1024;
 
 /** The text of a brief file, without a byte order mark. */
-export function readBriefFile(path: string): Result<string, FileFault> {
+export function readBriefText(path: string): Result<string, FileFault> {
   const bytes = readBytes(path, mostBriefBytes);
   if (!bytes.ok) return bytes;
   try {

@@ -4,7 +4,7 @@ import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
 import { instantOf } from '../shared/instant.ts';
-import { fail, type Result } from '../shared/result.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
 import { errorCode } from './disk.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 
@@ -18,8 +18,8 @@ export interface ListedLog {
 /** The logs in a folder, the one used last first. None where there is no such folder. Reads each of them whole. */
 export const listLogs = (folder: string): readonly ListedLog[] =>
   byLastUse(folder).map(({ path, lastUsed, mayNotEnd }) => {
-    const bytes = mayNotEnd ? fail(noFile(path)) : readBytes(path, mostLogBytes);
-    return { path, lastUsed, tally: bytes.ok ? tallyLog(readLog(bytes.value)) : bytes };
+    const found = mayNotEnd ? fail(noFile(path)) : readLogFile(path);
+    return { path, lastUsed, tally: found.ok ? tallyLog(found.value.reading) : found };
   });
 
 /** A log as it was read, and what was understood of it. */
@@ -29,15 +29,19 @@ export interface FoundLog {
   readonly reading: LogReading;
 }
 
+export function readLogFile(path: string): Result<FoundLog, FileFault> {
+  const bytes = readBytes(path, mostLogBytes);
+  return bytes.ok ? succeed({ path, bytes: bytes.value, reading: readLog(bytes.value) }) : bytes;
+}
+
 /** The log used last of those that are sound and `wanted`. Those used before it are not read. */
 export function findLog(folder: string, wanted: (tally: Tally) => boolean): FoundLog | null {
   for (const { path, mayNotEnd } of byLastUse(folder)) {
     if (mayNotEnd) continue;
-    const bytes = readBytes(path, mostLogBytes);
-    if (!bytes.ok) continue;
-    const reading = readLog(bytes.value);
-    const tally = tallyLog(reading);
-    if (tally.ok && wanted(tally.value)) return { path, bytes: bytes.value, reading };
+    const found = readLogFile(path);
+    if (!found.ok) continue;
+    const tally = tallyLog(found.value.reading);
+    if (tally.ok && wanted(tally.value)) return found.value;
   }
   return null;
 }

@@ -3,7 +3,8 @@ import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
 import { beginLog } from '../journal/fold.ts';
 import { readLog } from '../journal/read-log.ts';
-import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import type { BriefFile } from '../planning/brief.ts';
+import type { PlanFault } from '../planning/fault.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Clock, systemClock } from './clock.ts';
@@ -29,8 +30,7 @@ export interface KnownLog extends LogPlace {
 }
 
 export interface NewLog extends LogPlace {
-  /** The JSON of the brief, as it stands in its file. */
-  readonly brief: unknown;
+  readonly brief: BriefFile;
   /** Version of this program. */
   readonly program: string;
 }
@@ -46,7 +46,7 @@ export function startSessionLog({
   ownFolder = false,
   disk = systemDisk,
   clock = systemClock,
-}: NewLog): Result<SessionLog, BriefFault | PlanFault | FileFault> {
+}: NewLog): Result<SessionLog, PlanFault | FileFault> {
   const begun = beginLog({ brief, program, startedAt: instantOf(clock.now().getTime()) });
   if (!begun.ok) return begun;
   const there = readBytes(path, mostLogBytes);
@@ -132,12 +132,12 @@ export interface SoundPart {
  * Saves the sound lines of a damaged log beside it as a log of its own, `NAME-sound-1.jsonl`, to go on with; the
  * damaged one stays as it is. Asked again, it gives the one it made before. Null where not even the first line is sound.
  */
-export function saveSoundPart(path: string, disk: Disk = systemDisk): Result<SoundPart | null, FileFault> {
-  const bytes = readBytes(path, mostLogBytes);
-  if (!bytes.ok) return bytes;
-  const { state, soundBytes } = readLog(bytes.value);
+export function saveSoundPart(
+  { path, bytes, reading: { state, soundBytes } }: FoundLog,
+  disk: Disk = systemDisk,
+): Result<SoundPart | null, FileFault> {
   if (!state) return succeed(null);
-  const sound = bytes.value.subarray(0, soundBytes);
+  const sound = bytes.subarray(0, soundBytes);
   const nameOf = (number: number): string => `${path.replace(/\.jsonl$/, '')}-sound-${number}.jsonl`;
   try {
     const saved = findSaved(nameOf, sound) ?? writeNumbered(disk, nameOf, sound);

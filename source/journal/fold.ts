@@ -1,13 +1,16 @@
 /** A log as one fold over `updateSession`: the same function begins, continues, opens and replays it, line by line. */
-import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import type { BriefFile } from '../planning/brief.ts';
+import type { PlanFault } from '../planning/fault.ts';
+import { planBag } from '../planning/plan-bag.ts';
 import type { SessionFault } from '../session/command.ts';
 import { isFinished, type Session, startSession } from '../session/session.ts';
 import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { layOutJob } from '../steps/job.ts';
 import type { Entry, LogEvent } from './entry.ts';
 import type { JournalFault, LineFault } from './fault.ts';
 import { figuresOf } from './figures.ts';
-import { headerJson, jobOfBrief, type LogHeader, readHeader } from './header.ts';
+import { headerJson, type LogHeader, readHeader } from './header.ts';
 import { sealLine, unsealLine } from './line.ts';
 import { entryJson, isCommand, readEntry } from './notation.ts';
 
@@ -33,8 +36,7 @@ export interface Written {
 }
 
 export interface Beginning {
-  /** The JSON of a brief file, as it stood in the file. */
-  readonly brief: unknown;
+  readonly brief: BriefFile;
   /** Version of this program. */
   readonly program: string;
   /** ISO 8601 in UTC. */
@@ -42,12 +44,12 @@ export interface Beginning {
 }
 
 /** The first line of a new log. */
-export function beginLog({ brief, program, startedAt }: Beginning): Result<Written, BriefFault | PlanFault> {
-  const job = jobOfBrief(brief);
-  if (!job.ok) return job;
-  const { name } = job.value.plan.brief;
-  const header = { name, program, brief, figures: figuresOf(job.value), startedAt };
-  return succeed(beginWith(header, startSession(job.value)));
+export function beginLog({ brief, program, startedAt }: Beginning): Result<Written, PlanFault> {
+  const plan = planBag(brief.brief);
+  if (!plan.ok) return plan;
+  const job = layOutJob(plan.value);
+  const header = { name: brief.brief.name, program, brief: brief.json, figures: figuresOf(job), startedAt };
+  return succeed(beginWith(header, startSession(job)));
 }
 
 /** The first line of a log with this very header, as a copy of another log has it. */

@@ -1,4 +1,3 @@
-import type { BriefFault, PlanFault } from '../planning/fault.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
@@ -27,14 +26,6 @@ export const headerJson = (header: LogHeader): Readonly<Record<string, unknown>>
   const { name, program, brief, figures, startedAt } = header;
   return { format: logFormat, version: logVersion, name, program, brief, figures, startedAt };
 };
-
-/** The job of a brief file's JSON. */
-export function jobOfBrief(brief: unknown): Result<Job, BriefFault | PlanFault> {
-  const read = readBrief(brief);
-  if (!read.ok) return read;
-  const plan = planBag(read.value);
-  return plan.ok ? succeed(layOutJob(plan.value)) : plan;
-}
 
 export interface OpenedHeader {
   readonly header: LogHeader;
@@ -68,11 +59,13 @@ function readVersion1(json: Readonly<Record<string, unknown>>): Result<OpenedHea
   if (typeof name !== 'string' || typeof program !== 'string') return fail(damagedHeader);
   if (typeof startedAt !== 'string' || !isInstant(startedAt) || !isObject(figures))
     return fail(damagedHeader);
-  const job = jobOfBrief(brief);
-  if (!job.ok) return fail({ code: 'journal/brief', program, fault: job.fault });
-  const difference = findDifference(figures, figuresOf(job.value));
+  const read = readBrief(brief);
+  const plan = read.ok ? planBag(read.value) : read;
+  if (!plan.ok) return fail({ code: 'journal/brief', program, fault: plan.fault });
+  const job = layOutJob(plan.value);
+  const difference = findDifference(figures, figuresOf(job));
   if (difference) return fail({ code: 'journal/plan-differs', program, ...difference });
-  return succeed({ header: { name, program, brief, figures, startedAt }, job: job.value });
+  return succeed({ header: { name, program, brief, figures, startedAt }, job });
 }
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -1,25 +1,23 @@
 /** The brief for another bag like one that a log tells of: as it was knitted, with the changes accepted on the way. */
-import type { Brief } from '../planning/brief.ts';
-import { readBrief } from '../planning/parse-brief.ts';
+import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import type { Session } from '../session/session.ts';
 import { type UsedYarn, usedYarn } from '../session/used-yarn.ts';
 import { say } from '../shared/say.ts';
 import { formatMass, metric } from '../shared/units.ts';
-import type { LogHeader } from './header.ts';
 
 /** As many stripes as a brief may list. */
 const mostStripes = 200;
 
-/** The JSON of a brief file whose plan has the stitches, rows, stripes and gauge of `session`'s plan. */
-export function briefLike({ brief: file }: LogHeader, session: Session): Readonly<Record<string, unknown>> {
+/** The JSON of a brief whose plan has the stitches, rows, stripes and gauge of `session`'s, which was begun with `file`. */
+export function briefLike(file: BriefFile, session: Session): Readonly<Record<string, unknown>> {
   const { plan } = session.job;
-  const { scraps: _, ...kept } = file as Readonly<Record<string, unknown>>;
+  const { scraps: _, ...kept } = file.json as Readonly<Record<string, unknown>>;
   const { brief, rows, stitches } = plan;
   return {
     ...kept,
     bag: { stitches, rows },
-    ...(wasMeasured(file, brief) ? { swatch: swatchOf(brief) } : {}),
+    ...(wasMeasured(file.brief, brief) ? { swatch: swatchOf(brief) } : {}),
     yarns: yarnsLike(session),
     stripes: repeatOf(plan),
     cord: { ...(kept.cord as object | undefined), yarn: brief.cord.yarn },
@@ -59,10 +57,8 @@ const notesOf = ({ notes, job }: Session): readonly string[] =>
       : say`Last time, at step ${done + 1}: ${text}`,
   );
 
-function wasMeasured(file: unknown, { swatch }: Brief): boolean {
-  const before = readBrief(file);
-  return !before.ok || JSON.stringify(before.value.swatch) !== JSON.stringify(swatch);
-}
+const wasMeasured = (begun: Brief, { swatch }: Brief): boolean =>
+  JSON.stringify(begun.swatch) !== JSON.stringify(swatch);
 
 /** Forty stitches and rows, so that the sizes are ones that a swatch can have. */
 function swatchOf({ swatch }: Brief): Readonly<Record<string, unknown>> {

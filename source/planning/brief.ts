@@ -43,7 +43,7 @@ export interface Stripe {
   readonly rows: number;
 }
 
-/** What the maker asks for, every default filled in. Only `parseBrief` makes one. */
+/** What the maker asks for, every default filled in. `readBrief` makes one of what a file holds. */
 export interface Brief {
   readonly name: string;
   readonly bed: {
@@ -83,6 +83,12 @@ export interface Brief {
     /** Rounds the maker counted in 10 cm of cord; null takes the swatch's row height. */
     readonly roundsPer10Cm: number | null;
   };
+}
+
+/** A brief and the JSON it was read from, which a log keeps as it stood. */
+export interface BriefFile {
+  readonly json: unknown;
+  readonly brief: Brief;
 }
 
 /** The strand that frees the open start; no yarn may take its name. */

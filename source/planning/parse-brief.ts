@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { fail, type Result } from '../shared/result.ts';
-import type { Brief } from './brief.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Brief, BriefFile } from './brief.ts';
 import { briefSchema } from './brief-schema.ts';
 import { completeBrief } from './complete-brief.ts';
 import { explainIssues } from './explain-issue.ts';
@@ -9,12 +9,14 @@ import { findOddShape } from './odd-shape.ts';
 import { readJson } from './read-json.ts';
 
 /** Reads a brief from the text of its file; the first thing wrong comes back as a fault. */
-export function parseBrief(text: string): Result<Brief, BriefFault> {
+export function parseBrief(text: string): Result<BriefFile, BriefFault> {
   const json = readJson(text);
-  return json.ok ? readBrief(json.value) : json;
+  if (!json.ok) return json;
+  const brief = readBrief(json.value);
+  return brief.ok ? succeed({ json: json.value, brief: brief.value }) : brief;
 }
 
-/** Checks a brief that is already parsed JSON and fills in its defaults. */
+/** Checks a brief's JSON and fills in its defaults. */
 export function readBrief(json: unknown): Result<Brief, BriefFault> {
   const oddShape = findOddShape(json);
   if (oddShape) return fail(oddShape);

@@ -50,7 +50,7 @@ const value = fc.oneof(
 function sentenceFor(text: string): string | null {
   const brief = parseBrief(text);
   if (!brief.ok) return formatFault(brief.fault);
-  const plan = planBag(brief.value);
+  const plan = planBag(brief.value.brief);
   return plan.ok ? null : formatFault(plan.fault);
 }
 

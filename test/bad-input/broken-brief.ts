@@ -49,7 +49,7 @@ export function refusalOf(text: string): readonly [code: string, sentence: strin
   const said = (fault: Fault) => [fault.code, formatFault(fault)] as const;
   const brief = parseBrief(text);
   if (!brief.ok) return said(brief.fault);
-  const plan = planBag(brief.value);
+  const plan = planBag(brief.value.brief);
   if (!plan.ok) return said(plan.fault);
   throw new Error('the brief was accepted');
 }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 
 export const briefPath = 'demo/token-pouch.json';
 
@@ -11,7 +12,7 @@ export const countedEvents = 500;
 
 /** The log of a bag whose first step was confirmed and taken back until there were so many events. */
 export function longLog(eventCount: number): string {
-  const brief: unknown = JSON.parse(readFileSync(briefPath, 'utf8'));
+  const brief = briefOf(readFileSync(briefPath, 'utf8'));
   const begun = beginLog({ brief, program: '0.1.0', startedAt: '2026-11-20T18:30:00.000Z' });
   if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
   let state: LogState = begun.value.state;

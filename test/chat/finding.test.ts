@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
+import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
 import { answersTo, type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
@@ -154,10 +154,8 @@ describe('another bag like it', () => {
       'take',
       'note mint is tight',
     );
-    const header = { name: 'Dice bag', program: '', brief, figures: {}, startedAt: '' };
-    const again = jobOfBrief(briefLike(header, store.get().session));
-    if (!again.ok) throw new Error(again.fault.code);
-    const [one, other] = [again.value.plan, store.get().session.job.plan];
+    const other = store.get().session.job.plan;
+    const one = planOf(briefLike(briefOf(brief), store.get().session));
     expect([one.rows, one.stitches]).toEqual([60, 46]);
     expect(one.stripes).toEqual(other.stripes);
     expect(one.size.widthCm).toBeCloseTo(other.size.widthCm, 9);

@@ -2,7 +2,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { formatRecord } from '../../source/chat/wording/reckoning.ts';
 import { recordJson } from '../../source/cli/record-json.ts';
-import { jobOfBrief } from '../../source/journal/header.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
 import { reckon } from '../../source/journal/reckoning.ts';
 import { readRecording } from '../../source/journal/recording.ts';
@@ -10,7 +9,8 @@ import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import type { Command } from '../../source/session/command.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { metric } from '../../source/shared/units.ts';
-import { smallBrief, startedAt, writeLog } from '../journal/sample-log.ts';
+import { briefOf, jobOf, planOf } from '../fixtures/plan-of.ts';
+import { smallBrief, writeLog } from '../journal/sample-log.ts';
 import { answersTo, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 /** 60 g of plum are there; mint was not weighed. */
@@ -18,9 +18,7 @@ const brief = {
   ...smallBrief,
   yarns: { plum: { ...smallBrief.yarns.plum, grams: 60 }, mint: smallBrief.yarns.mint },
 };
-const planned = jobOfBrief(brief);
-if (!planned.ok) throw new Error(planned.fault.code);
-const { stepCount } = planned.value;
+const { stepCount } = jobOf(brief);
 
 let store: BenchStore;
 let log: readonly Command[];
@@ -151,15 +149,15 @@ describe('the record of a bag that was weighed', () => {
 });
 
 describe('another bag like it', () => {
-  const header = { name: brief.name, program: '', brief, figures: {}, startedAt };
-  const yarnsAfter = () => briefLike(header, session()).yarns;
+  const another = () => briefLike(briefOf(brief), session());
+  const yarnsAfter = () => another().yarns;
 
   it('is planned with what is left, and notes what was used', () => {
     type(`next ${stepCount}`);
     type('weigh plum 22');
     type('weigh mint 0');
     expect(yarnsAfter()).toMatchObject({ plum: { grams: 22 }, mint: { grams: 0 } });
-    expect(jobOfBrief(briefLike(header, session())).ok).toBe(true);
+    expect(planOf(another()).stitches).toBe(smallBrief.bag.stitches);
     expect(notesLike(session())).toEqual([
       'Last time 38 g of plum were used and 22 g left: this bag is planned with what is left.',
       'Last time 0 g of mint were left: this bag is planned with that.',

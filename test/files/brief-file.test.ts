@@ -3,7 +3,7 @@ import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { formatFileFault } from '../../source/chat/wording/file-faults.ts';
-import { readBriefFile, writeBriefFile } from '../../source/files/brief-file.ts';
+import { readBriefText, writeBriefFile } from '../../source/files/brief-file.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { smallBrief } from '../journal/sample-log.ts';
 import { scratchFolder } from './scratch.ts';
@@ -20,21 +20,21 @@ describe('a brief file', () => {
   it('is written and read back', () => {
     const path = inScratch();
     expect(writeBriefFile(path, smallBrief)).toEqual({ ok: true, value: null });
-    const text = readBriefFile(path);
+    const text = readBriefText(path);
     expect(text.ok && JSON.parse(text.value)).toEqual(smallBrief);
     expect(text.ok && parseBrief(text.value)).toMatchObject({ ok: true });
     expect(statSync(path).mode & 0o777).toBe(0o600);
   });
 
   it('is read without its byte order mark', () => {
-    expect(readBriefFile(fileWith('\uFEFF{}'))).toEqual({ ok: true, value: '{}' });
+    expect(readBriefText(fileWith('\uFEFF{}'))).toEqual({ ok: true, value: '{}' });
   });
 
   it('of exactly 1 MiB is read, of one byte more it is not', () => {
     const most = 1024 * 1024;
-    expect(readBriefFile(fileWith(' '.repeat(most)))).toMatchObject({ ok: true });
+    expect(readBriefText(fileWith(' '.repeat(most)))).toMatchObject({ ok: true });
     const path = fileWith(' '.repeat(most + 1));
-    expect(readBriefFile(path)).toEqual({
+    expect(readBriefText(path)).toEqual({
       ok: false,
       fault: { code: 'files/too-large', path, mostBytes: most },
     });
@@ -56,7 +56,7 @@ describe('a brief file', () => {
     ['files/not-text', () => fileWith(Uint8Array.of(0xff, 0xfe, 0x7b, 0))],
   ])('that cannot be read is %s', (code, make) => {
     const path = make();
-    const text = readBriefFile(path);
+    const text = readBriefText(path);
     expect(text).toMatchObject({ ok: false, fault: { code, path } });
     if (!text.ok) expect(formatFileFault(text.fault)).toMatch(/^\/.*\. .*\.$/s);
   });
@@ -67,8 +67,8 @@ describe('a brief file', () => {
     // A pipe can be opened only once somebody writes to it, and that must be another process.
     const write = 'fs.writeFileSync(process.argv[1], \'{"name": 1}\')';
     spawn(process.execPath, ['-e', write, pipe], { stdio: 'ignore' });
-    expect(readBriefFile(pipe)).toEqual({ ok: true, value: '{"name": 1}' });
-    expect(readBriefFile('/dev/zero')).toMatchObject({ fault: { code: 'files/too-large' } });
+    expect(readBriefText(pipe)).toEqual({ ok: true, value: '{"name": 1}' });
+    expect(readBriefText('/dev/zero')).toMatchObject({ fault: { code: 'files/too-large' } });
   });
 
   it('does not mind a folder of the same name beside it', () => {

@@ -4,11 +4,12 @@ import { pathToFileURL } from 'node:url';
 import { endByForce } from '../../source/cli/save-in-thread.ts';
 import { hasStuckThread, JournalThread } from '../../source/files/journal-thread.ts';
 import { startSessionLog } from '../../source/files/open-log.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { smallBrief } from '../journal/sample-log.ts';
 import { stall } from './stall.ts';
 
 const [, , folder = '', worker = ''] = process.argv;
-const log = startSessionLog({ path: `${folder}/bag.jsonl`, brief: smallBrief, program: '0.1.0' });
+const log = startSessionLog({ path: `${folder}/bag.jsonl`, brief: briefOf(smallBrief), program: '0.1.0' });
 if (!log.ok) throw new Error(log.fault.code);
 log.value.saveIn((file) => JournalThread.goOn(file, { script: pathToFileURL(worker), patienceMs: 500 }));
 log.value.append({ do: 'confirm', count: 1 });

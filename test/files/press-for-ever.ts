@@ -1,13 +1,14 @@
 // Goes on with a log, or begins it, and presses as fast as it can. Says after each press how many events are saved.
 import { writeSync } from 'node:fs';
 import { openSessionLog, startSessionLog } from '../../source/files/open-log.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { smallBrief } from '../journal/sample-log.ts';
 
 const path = process.argv[2] as string;
 const opened = openSessionLog({ path });
 // Killed just after the file was made, it is there and empty.
 const isNew = !opened.ok && ['files/missing', 'journal/no-header'].includes(opened.fault.code);
-const log = isNew ? startSessionLog({ path, brief: smallBrief, program: '0.1.0' }) : opened;
+const log = isNew ? startSessionLog({ path, brief: briefOf(smallBrief), program: '0.1.0' }) : opened;
 
 if (!log.ok) {
   writeSync(1, `refused ${log.fault.code}\n`);

@@ -6,6 +6,7 @@ import { openSessionLog, startSessionLog } from '../../source/files/open-log.ts'
 import type { SessionLog } from '../../source/files/session-log.ts';
 import type { LogReading } from '../../source/journal/read-log.ts';
 import { readLog } from '../../source/journal/read-log.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { smallBrief } from '../journal/sample-log.ts';
 
 const made: string[] = [];
@@ -34,7 +35,7 @@ export function start(
   path: string,
   options: Partial<Parameters<typeof startSessionLog>[0]> = {},
 ): SessionLog {
-  const log = startSessionLog({ path, brief: smallBrief, program: '0.1.0', ...options });
+  const log = startSessionLog({ path, brief: briefOf(smallBrief), program: '0.1.0', ...options });
   if (!log.ok) throw new Error(JSON.stringify(log.fault));
   return log.value;
 }

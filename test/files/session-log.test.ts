@@ -1,10 +1,17 @@
 import { appendFileSync, existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { readLogFile } from '../../source/files/log-list.ts';
 import { openSessionLog, saveSoundPart, startSessionLog } from '../../source/files/open-log.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { smallBrief, startedAt } from '../journal/sample-log.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
 import { troubledDisk } from './troubled-disk.ts';
+
+function saveSound(path: string): ReturnType<typeof saveSoundPart> {
+  const found = readLogFile(path);
+  return found.ok ? saveSoundPart(found.value) : found;
+}
 
 const inScratch = (name = 'bag.jsonl'): string => join(scratchFolder(), name);
 
@@ -92,7 +99,7 @@ describe('beginning a log', () => {
   it('leaves a file alone that is there already, but takes an empty one', () => {
     const path = inScratch();
     writeFileSync(path, 'my diary');
-    expect(startSessionLog({ path, brief: smallBrief, program: '0.1.0' })).toMatchObject({
+    expect(startSessionLog({ path, brief: briefOf(smallBrief), program: '0.1.0' })).toMatchObject({
       ok: false,
       fault: { code: 'files/exists', path },
     });
@@ -104,16 +111,18 @@ describe('beginning a log', () => {
 
   it('needs a brief that can be planned, and a folder', () => {
     const path = inScratch();
-    const brief = { ...smallBrief, bag: { stitches: 8, rows: 7 } };
+    const brief = briefOf({ ...smallBrief, bag: { stitches: 8, rows: 7 } });
     expect(startSessionLog({ path, brief, program: '0.1.0' })).toMatchObject({
       fault: { code: 'plan/rows-not-whole-repeats' },
     });
     expect(existsSync(path)).toBe(false);
     const astray = join(path, 'nowhere', 'bag.jsonl');
-    expect(startSessionLog({ path: astray, brief: smallBrief, program: '0.1.0' })).toMatchObject({
+    expect(startSessionLog({ path: astray, brief: briefOf(smallBrief), program: '0.1.0' })).toMatchObject({
       fault: { code: 'files/no-folder' },
     });
-    expect(startSessionLog({ path: join(path, '..'), brief: smallBrief, program: '0.1.0' })).toMatchObject({
+    expect(
+      startSessionLog({ path: join(path, '..'), brief: briefOf(smallBrief), program: '0.1.0' }),
+    ).toMatchObject({
       fault: { code: 'files/is-folder' },
     });
   });
@@ -147,15 +156,15 @@ describe('opening a log', () => {
     expect(openSessionLog({ path })).toMatchObject({
       fault: { code: 'journal/damaged-line', line: 6, reason: 'checksum', laterStep: 9 },
     });
-    const part = saveSoundPart(path);
+    const part = saveSound(path);
     expect(part).toEqual({
       ok: true,
       value: { path: path.replace('.jsonl', '-sound-1.jsonl'), lines: 5, step: 4 },
     });
-    expect(saveSoundPart(path)).toEqual(part);
+    expect(saveSound(path)).toEqual(part);
     expect(readFileSync(path, 'utf8')).toBe(damaged);
     if (part.ok && part.value) expect(open(part.value.path).session.done).toBe(4);
-    expect(saveSoundPart(path)).toEqual(part);
+    expect(saveSound(path)).toEqual(part);
     expect(namesIn(join(path, '..'))).toEqual(['bag-sound-1.jsonl', 'bag-sound-1.jsonl.lock', 'bag.jsonl']);
   });
 
@@ -164,7 +173,7 @@ describe('opening a log', () => {
     writeFileSync(path, 'Dear diary');
     expect(openSessionLog({ path })).toEqual({ ok: false, fault: { code: 'journal/not-a-log' } });
     expect(readFileSync(path, 'utf8')).toBe('Dear diary');
-    expect(saveSoundPart(path)).toEqual({ ok: true, value: null });
+    expect(saveSound(path)).toEqual({ ok: true, value: null });
     expect(namesIn(join(path, '..'))).toEqual(['diary.txt']);
   });
 

@@ -240,7 +240,7 @@ describe('the examples', () => {
 
 it('makes of no answer at all a brief that the planner takes', () => {
   const made = briefFileOf(valuesOf({}, 'cm'));
-  expect(made.ok && readBrief(JSON.parse(JSON.stringify(made.value.file))).ok).toBe(true);
+  expect(made.ok && readBrief(JSON.parse(JSON.stringify(made.value.json))).ok).toBe(true);
 });
 
 it('gives a yarn the colour that its name says, and another to the second', () => {

@@ -51,7 +51,7 @@ describe('the questions', () => {
 
   it('make the brief that was told', () => {
     const made = briefFileOf(valuesOf(planned.interview.answers, 'cm'));
-    expect(made.ok && made.value.file).toEqual({
+    expect(made.ok && made.value.json).toEqual({
       name: 'Dice bag',
       bed: { needles: 150, pitchMm: 6.5, marginNeedles: 2 },
       swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, state: 'wet-relaxed' },
@@ -271,7 +271,7 @@ describe('whatever is typed', () => {
             const made = briefFileOf(valuesOf(next.answers, next.length));
             expect(made.ok, line).toBe(true);
             if (made.ok && effect?.kind === 'begin') {
-              const brief = readBrief(JSON.parse(JSON.stringify(made.value.file)));
+              const brief = readBrief(JSON.parse(JSON.stringify(made.value.json)));
               expect(brief.ok && planBag(brief.value).ok).toBe(true);
             }
             expect(interviewView(next).ask.length).toBeGreaterThan(0);

@@ -7,7 +7,7 @@ import type { Command } from '../../source/session/command.ts';
 import { slips } from '../../source/session/diagnose/slip.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
-import { jobOf } from '../fixtures/plan-of.ts';
+import { briefOf, jobOf } from '../fixtures/plan-of.ts';
 import { seenOf } from './compare-sessions.ts';
 import { finishedLines, smallBrief, startedAt, writeLog } from './sample-log.ts';
 
@@ -101,7 +101,7 @@ function perform(commands: readonly Command[]): {
   readonly text: string;
   readonly sessions: readonly Session[];
 } {
-  const begun = beginLog({ brief: smallBrief, program: '0.1.0', startedAt });
+  const begun = beginLog({ brief: briefOf(smallBrief), program: '0.1.0', startedAt });
   if (!begun.ok) throw new Error(begun.fault.code);
   let { line: text, state }: { line: string; state: LogState } = begun.value;
   let session = startSession(job);

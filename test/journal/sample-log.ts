@@ -1,6 +1,7 @@
 /** Logs for tests, written by the same functions that the program writes with. The bags are invented. */
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
 
 /** A bag of few steps: 8 stitches, 8 rows. */
@@ -22,7 +23,7 @@ export interface SampleLog {
 
 /** The log of these events; throws where the session refuses one. */
 export function writeLog(lines: readonly SampleLine[], brief: unknown = smallBrief): SampleLog {
-  const begun = beginLog({ brief, program: '0.1.0', startedAt });
+  const begun = beginLog({ brief: briefOf(brief), program: '0.1.0', startedAt });
   if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
   let { line: text, state } = begun.value;
   const states = [state];

@@ -3,21 +3,17 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
 import { sayStep } from '../../source/chat/wording/steps.ts';
-import { jobOfBrief } from '../../source/journal/header.ts';
 import { german } from '../../source/languages/german.ts';
 import { bigSquares } from '../../source/screen/bench/big-letters.ts';
 import { type Language, speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
 import { englishWord } from './english-word.ts';
 
 const jobs = readdirSync('demo')
   .filter((file) => file.endsWith('.json'))
-  .map((file): readonly [string, Job] => {
-    const job = jobOfBrief(JSON.parse(readFileSync(`demo/${file}`, 'utf8')));
-    if (!job.ok) throw new Error(`demo/${file}: ${job.fault.code}`);
-    return [file, job.value];
-  });
+  .map((file): readonly [string, Job] => [file, jobOf(readFileSync(`demo/${file}`, 'utf8'))]);
 
 const stepsOf = (job: Job) => Array.from({ length: job.stepCount }, (_, done) => stepAt(job, done + 1));
 

@@ -8,12 +8,12 @@ import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
 import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
-import { parseBrief, readBrief } from '../../source/planning/parse-brief.ts';
+import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { type PlanChanges, planFrom } from '../../source/planning/plan-from.ts';
 import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
-import { planOf } from '../fixtures/plan-of.ts';
+import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { sizedBrief } from './planning-briefs.ts';
 
@@ -214,8 +214,7 @@ describe('the time on the page', () => {
 
 describe('the page of a bag planned from its yarn', () => {
   it('says what it is limited by', () => {
-    const brief = parseBrief(demo('dice-bag'));
-    const bag = brief.ok ? planFromYarn(brief.value) : brief;
+    const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
     const { plan, limit } = bag.value;
     expect(flow(formatPlanPage(plan, { limit }))).toContain(
@@ -224,8 +223,7 @@ describe('the page of a bag planned from its yarn', () => {
   });
 
   it('says how to ask for it, and leaves out bags of other shapes', () => {
-    const brief = parseBrief(demo('dice-bag'));
-    const bag = brief.ok ? planFromYarn(brief.value) : brief;
+    const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
     const { plan, limit } = bag.value;
     const page = formatPlanPage(plan, { limit });

@@ -5,12 +5,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
-import { jobOfBrief } from '../../source/journal/header.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
 import { metric } from '../../source/shared/units.ts';
 import { bagDrawing } from '../../source/sheet/svg/bag-drawing.ts';
 import { standalone } from '../../source/sheet/svg/element.ts';
 import type { Step } from '../../source/steps/step.ts';
+import { briefOf, planOf } from '../fixtures/plan-of.ts';
 
 /** Seconds that a kind of step takes this maker. */
 const pace: Readonly<Partial<Record<Step['act']['kind'], number>>> = {
@@ -71,7 +71,7 @@ function* wavering(seed = 7): Generator<number> {
   }
 }
 
-const brief: unknown = JSON.parse(readFileSync('demo/token-pouch.json', 'utf8'));
+const brief = briefOf(readFileSync('demo/token-pouch.json', 'utf8'));
 const begun = beginLog({ brief, program: '0.1.0', startedAt: '2026-11-20T18:30:00.000Z' });
 if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
 let state: LogState = begun.value.state;
@@ -99,7 +99,6 @@ record({ do: 'finished' }, 0);
 record({ do: 'leave' }, 3);
 writeFileSync('demo/token-pouch.jsonl', lines.join(''));
 
-const dice = jobOfBrief(JSON.parse(readFileSync('demo/dice-bag.json', 'utf8')));
-if (!dice.ok) throw new Error(JSON.stringify(dice.fault));
-const drawing = bagDrawing(dice.value.plan, { widthMm: 90, heightMm: 100 }, metric, 'bag');
+const dice = planOf(readFileSync('demo/dice-bag.json', 'utf8'));
+const drawing = bagDrawing(dice, { widthMm: 90, heightMm: 100 }, metric, 'bag');
 writeFileSync('demo/dice-bag.svg', `${standalone(drawing)}\n`);

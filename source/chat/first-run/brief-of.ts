@@ -1,5 +1,5 @@
 /** The answers as a brief file, and what is taken where nothing was answered. */
-import type { Brief } from '../../planning/brief.ts';
+import type { Brief, BriefFile } from '../../planning/brief.ts';
 import type { PlanFault } from '../../planning/fault.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import type { Plan } from '../../planning/plan.ts';
@@ -52,9 +52,7 @@ function yarnsOf(
 }
 
 /** As it stands in the brief file: what nobody was asked is spelled out too, to be changed there. */
-export function briefFileOf(
-  values: Values,
-): Result<{ readonly file: object; readonly brief: Brief }, AnswerFault> {
+export function briefFileOf(values: Values): Result<BriefFile, AnswerFault> {
   const { name, size, bed, stripes, first, second } = values;
   if (first.name === second?.name) return fail({ code: 'first-run/same-yarn', yarn: first.name });
   const yarns = yarnsOf(values);
@@ -67,7 +65,7 @@ export function briefFileOf(
     stripes: yarns.map(({ name: yarn }, i) => ({ yarn, rows: stripes[i] })),
   };
   const brief = readBrief(asked);
-  return brief.ok ? succeed({ file: spelledOut(asked, brief.value), brief: brief.value }) : brief;
+  return brief.ok ? succeed({ json: spelledOut(asked, brief.value), brief: brief.value }) : brief;
 }
 
 const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name'>) =>

@@ -1,6 +1,7 @@
 /** What the questions know, what they are told, and what they want done. */
 import type { Interview } from '../../chat/first-run/interview.ts';
 import type { Line } from '../../chat/line.ts';
+import type { BriefFile } from '../../planning/brief.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
 import { noPresses, type PressState } from '../keys/press-filter.ts';
@@ -10,14 +11,13 @@ import type { Store } from '../parts/store.ts';
 
 /** A brief that is kept, and what is to be said of it. */
 export interface KeptBrief {
-  readonly file: unknown;
-  readonly name: string;
+  readonly brief: BriefFile;
   readonly told: string;
 }
 
 /** How the questions end. */
 export type QuestionsEnd =
-  | { readonly kind: 'begin'; readonly brief: KeptBrief }
+  | { readonly kind: 'begin'; readonly kept: KeptBrief }
   | { readonly kind: 'practice' | 'left' | 'interrupted' };
 
 export interface QuestionState extends ScreenState<QuestionsEnd> {

@@ -1,5 +1,7 @@
 /** The questions without a screen or a disk: what is kept and when, and what is said where that fails. */
 import { describe, expect, it } from 'vitest';
+import { briefOf } from '../../../test/fixtures/plan-of.ts';
+import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
 import { keyNamed } from '../../../test/screen/bench-in-memory.ts';
 import type { QuestionId } from '../../chat/first-run/answers.ts';
 import { beginInterview } from '../../chat/first-run/interview.ts';
@@ -15,7 +17,7 @@ interface Machine {
 
 const brief = (told: string): Result<KeptBrief, string> => ({
   ok: true,
-  value: { file: {}, name: 'Pouch', told },
+  value: { brief: briefOf(stripedBrief(8, 8, 60)), told },
 });
 
 function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours') }: Machine = {}) {
@@ -72,7 +74,7 @@ describe('the questions', () => {
     expect(told().at(-1)).toBe('taken.json exists already.');
     expect(at()).toBe('plan');
     submit('');
-    expect(end()).toMatchObject({ kind: 'begin', brief: { told: 'kept' } });
+    expect(end()).toMatchObject({ kind: 'begin', kept: { told: 'kept' } });
   });
 
   it('keep the units for the next time', () => {

@@ -22,7 +22,7 @@ export function updateQuestions(state: QuestionState, message: QuestionMessage):
     case 'brief-kept': {
       const { kept } = message;
       return kept.ok
-        ? [{ ...state, end: { kind: 'begin', brief: kept.value } }, []]
+        ? [{ ...state, end: { kind: 'begin', kept: kept.value } }, []]
         : [withLines(state, [{ tone: 'fault', text: kept.fault }]), []];
     }
   }

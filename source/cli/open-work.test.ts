@@ -1,0 +1,37 @@
+import { join } from 'node:path';
+import { expect, it, vi } from 'vitest';
+import { emptyFolder } from '../../test/tools/slantwise.ts';
+import { completeBrief } from '../planning/complete-brief.ts';
+import { metric } from '../shared/units.ts';
+import { inEnglish, wordsIn } from '../wording/words.ts';
+import { openWork, type WorkOptions } from './open-work.ts';
+
+vi.mock(import('../planning/complete-brief.ts'), async (importOriginal) => ({
+  completeBrief: vi.fn((await importOriginal()).completeBrief),
+}));
+
+const work = (options: Partial<WorkOptions>): number => {
+  vi.mocked(completeBrief).mockClear();
+  const opened = openWork({
+    brief: null,
+    log: join(emptyFolder(), 'bag.jsonl'),
+    like: undefined,
+    fresh: false,
+    mayAsk: false,
+    program: '0.1.0',
+    words: wordsIn(inEnglish, metric),
+    commands: [],
+    ...options,
+  });
+  if (opened.ok) opened.value?.close();
+  expect(opened.ok).toBe(true);
+  return vi.mocked(completeBrief).mock.calls.length;
+};
+
+it('checks a brief once, from its file to the first line of its log', () => {
+  expect(work({ brief: 'demo/token-pouch.json' })).toBe(1);
+});
+
+it('checks the brief of a log once, and the one made like it once', () => {
+  expect(work({ like: 'demo/token-pouch.jsonl' })).toBe(2);
+});
