@@ -1,9 +1,8 @@
 import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
-import type { BagLimit } from '../planning/from-yarn.ts';
+import type { BagFromYarn } from '../planning/from-yarn.ts';
 import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
-import { type Result, succeed } from '../shared/result.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
@@ -25,9 +24,9 @@ export interface PlanOptions {
 export function printPlan(paths: readonly string[], { json, fromYarn, words }: PlanOptions): number {
   const bags: Bag[] = [];
   for (const path of paths) {
-    const bag = fromYarn ? readBagFromYarn(path) : withoutLimit(readPlan(path));
+    const bag = fromYarn ? readBagFromYarn(path) : readPlan(path);
     if (!bag.ok) return complain(bag.fault);
-    bags.push(bag.value);
+    bags.push('plan' in bag.value ? bagOf(bag.value) : { plan: bag.value, fromYarn: null });
   }
   process.stdout.write(`${json ? jsonText(bags) : pageText(bags, words.units)}\n`);
   return exitCodes.done;
@@ -36,21 +35,25 @@ export function printPlan(paths: readonly string[], { json, fromYarn, words }: P
 interface Bag {
   readonly plan: Plan;
   /** Null where a size was asked for. */
-  readonly limit: BagLimit | null;
+  readonly fromYarn: BagFromYarn | null;
 }
 
-const withoutLimit = (plan: Result<Plan, string>): Result<Bag, string> =>
-  plan.ok ? succeed({ plan: plan.value, limit: null }) : plan;
+const bagOf = (fromYarn: BagFromYarn): Bag => ({ plan: fromYarn.plan, fromYarn });
 
 function jsonText(bags: readonly Bag[]): string {
-  const plans = bags.map(({ plan, limit }) => ({ ...planJson(plan), ...(limit ? { limit } : {}) }));
+  const plans = bags.map(({ plan, fromYarn }) => ({
+    ...planJson(plan),
+    ...(fromYarn ? withoutPlan(fromYarn) : {}),
+  }));
   const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
   return JSON.stringify(plans.length === 1 ? plans[0] : party, null, 2);
 }
 
+const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });
+
 function pageText(bags: readonly Bag[], units: Words['units']): string {
   const minutesPerRow = ownRowMinutes();
-  const pages = bags.map(({ plan, limit }) => formatPlanPage(plan, { units, minutesPerRow, limit }));
+  const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, { units, minutesPerRow, fromYarn }));
   const plans = bags.map(({ plan }) => plan);
   return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, units)] : [])].join('\n\n\n');
 }

@@ -60,7 +60,7 @@ export const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePe
  * From the flat bottom seam the cloth goes over half the thickness, up the height with its ease, and over half the
  * thickness again to close (plane geometry).
  */
-const contentsDepthCm = (bag: {
+export const contentsDepthCm = (bag: {
   readonly heightCm: number;
   readonly thicknessCm: number;
   readonly easePercent: number;

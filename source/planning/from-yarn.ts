@@ -4,15 +4,17 @@
  * were not weighed are taken to be enough.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { BagWish, Brief } from './brief.ts';
-import { chooseRows, contentsWidthCm, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import type { Brief } from './brief.ts';
+import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
-import { type Counts, depthCm, widthCm } from './geometry.ts';
+import { widthCm } from './geometry.ts';
+import { lastOf } from './halving.ts';
 import { usableNeedles } from './hangings.ts';
-import { countsFor, neighbourOf } from './neighbours.ts';
+import { isSound, type NearShape, nearShapes, planCounts } from './near-shapes.ts';
+import { neighbourOf } from './neighbours.ts';
 import type { Plan } from './plan.ts';
-import { planRows } from './plan-bag.ts';
+import { countsAt, mostWidthCm, type Shaped, shapeOf } from './shape.ts';
 
 /** What keeps the bag from being one repeat larger. */
 export type BagLimit =
@@ -25,10 +27,9 @@ export interface BagFromYarn {
   /** Planned by its counts; its size has no wish of its own. */
   readonly plan: Plan;
   readonly limit: BagLimit;
+  /** Bags of nearly the shape that the yarn makes larger still. */
+  readonly nearShapes: readonly NearShape[];
 }
-
-/** As wide as a brief may ask for. */
-const mostWidthCm = 300;
 
 /** The bag, or why there is none: nothing is weighed, the smallest takes too much, or a fault of its own. */
 export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
@@ -46,51 +47,16 @@ export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
   if (!plan.ok) return plan;
   if (repeats < 0) return fail(tooLittleYarn(shaped, gauge, plan.value));
   const limit = repeats < most ? yarnLimit(planAt(repeats + 1)) : roomLimit(shaped, gauge, plan.value.rows);
-  return succeed({ plan: plan.value, limit });
+  return succeed({ plan: plan.value, limit, nearShapes: nearShapes(shaped, gauge, plan.value) });
 }
-
-type ShapeWish = Exclude<BagWish, { readonly by: 'counts' }>;
-
-/** The wish as a size that can be scaled; counts are taken for the size that they give. */
-function shapeOf(brief: Brief, gauge: Gauge): Result<ShapeWish, PlanFault> {
-  const { bag } = brief;
-  if (bag.by !== 'counts') return succeed(bag);
-  const least = leastStitchesOf(brief);
-  if (bag.stitches < least) return fail({ code: 'plan/too-few-stitches', stitches: bag.stitches, least });
-  const rows = chooseRows(brief, gauge);
-  if (!rows.ok) return rows;
-  const counts = countsFor(brief, gauge, rows.value);
-  return succeed({ by: 'size', widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) });
-}
-
-type Shaped = Brief & { readonly bag: ShapeWish };
 
 const rowsAt = (brief: Brief, repeats: number): number => leastRowsOf(brief) + repeats * stepRowsOf(brief);
 
-/** Counts for `rows` round the tube, the depth in the same proportion to the width as in the wish. */
-function countsAt(shaped: Shaped, gauge: Gauge, rows: number): Counts {
-  const { bag } = shaped;
-  const gotCm = widthCm({ rows, shapeEveryRows: shaped.shapeEveryRows }, gauge);
-  const wish: ShapeWish =
-    bag.by === 'size'
-      ? { ...bag, depthCm: (bag.depthCm * gotCm) / bag.widthCm }
-      : {
-          ...bag,
-          heightCm: (bag.heightCm * gotCm) / contentsWidthCm(bag),
-          thicknessCm: (bag.thicknessCm * gotCm) / contentsWidthCm(bag),
-        };
-  return countsFor({ ...shaped, bag: wish }, gauge, rows);
-}
-
 function planScaled(shaped: Shaped, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
-  const { stitches } = countsAt(shaped, gauge, rows);
-  return planRows({ ...shaped, bag: { by: 'counts', stitches, rows } }, gauge, rows);
+  return planCounts(shaped, gauge, countsAt(shaped, gauge, rows));
 }
 
 type PlanAt = (repeats: number) => Result<Plan, PlanFault>;
-
-const isSound = (plan: Result<Plan, PlanFault>): boolean =>
-  plan.ok && plan.value.yarn.every(({ enough }) => enough !== false);
 
 /** Repeats above the least that neither the bed nor the greatest width forbids; both only ever forbid more. */
 function mostRepeats(shaped: Shaped, gauge: Gauge): number {
@@ -99,17 +65,6 @@ function mostRepeats(shaped: Shaped, gauge: Gauge): number {
     return counts.stitches < usableNeedles(shaped) && widthCm(counts, gauge) <= mostWidthCm;
   };
   return Math.max(0, lastOf(1 << 16, fits));
-}
-
-/** The greatest number up to `most` that holds, where every smaller one holds too; −1 where none does. */
-function lastOf(most: number, holds: (number: number) => boolean): number {
-  let [low, high] = [-1, most];
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if (holds(middle)) low = middle;
-    else high = middle - 1;
-  }
-  return low;
 }
 
 const lastSoundByHalving = (most: number, planAt: PlanAt): number =>

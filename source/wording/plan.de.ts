@@ -8,4 +8,12 @@ export const plan = ({ length }: Amounts): PlanWords => ({
     const choice = by === 'rarer-moves' ? `Formung alle ${shapeEveryRows} Reihen, ${counts}` : counts;
     return `${choice}: ${hangings}-mal eingehängt, ${length(widthCm)} mal ${length(depthCm)}`;
   },
+
+  orElse: 'oder',
+  nearShape: ({ stitches, rows, widthCm, depthCm, shapeShare, areaShare }) => {
+    const off = Math.max(1, Math.round(100 * Math.abs(shapeShare - 1)));
+    const shape = `${off} % ${shapeShare < 1 ? 'flacher' : 'tiefer'} in der Form`;
+    const more = `${Math.round(100 * (areaShare - 1))} % mehr Beutel`;
+    return `${stitches} Maschen und ${rows} Reihen, ${length(widthCm)} mal ${length(depthCm)}: ${shape}, ${more}`;
+  },
 });

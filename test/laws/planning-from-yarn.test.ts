@@ -98,6 +98,103 @@ describe.each(['size', 'contents'] as const)('the largest bag of a shape wished 
   });
 });
 
+/** Once round the tube and straight across the strip, in mm, for counts by hand. */
+function measure(brief: Brief, rows: number): { readonly mouthMm: number; readonly stitchMm: number } {
+  const { stitchMm, rowMm, skewRad } = gaugeOf(brief);
+  const [along, up] = [(rows / brief.shapeEveryRows - 1) * stitchMm, rows * rowMm];
+  const mouthMm = Math.hypot(along + up * Math.sin(skewRad), up * Math.cos(skewRad));
+  return { mouthMm, stitchMm: (stitchMm * up * Math.cos(skewRad)) / mouthMm };
+}
+
+/** Depth to width against the wish, and the area in cm². */
+function shapeOf(brief: Brief, stitches: number, rows: number) {
+  const { bag, edgeStitches } = brief;
+  const { mouthMm, stitchMm } = measure(brief, rows);
+  const widthMm = mouthMm / 2;
+  const areaCm2 = (widthMm * (stitches - 1) * stitchMm) / 100;
+  if (bag.by === 'counts') throw new Error('no proportions wished');
+  if (bag.by === 'size') {
+    const share = ((stitches - 1) * stitchMm) / widthMm / (bag.depthCm / bag.widthCm);
+    return { share, areaCm2 };
+  }
+  const ease = 1 + bag.easePercent / 100;
+  const wanted = (bag.heightCm * ease + bag.thicknessCm) / ((bag.girthCm / 2) * ease);
+  return { share: ((stitches - 1.5 - edgeStitches) * stitchMm) / widthMm / wanted, areaCm2 };
+}
+
+/** Every bag that the bed holds and the yarn covers whose shape lies in the band; the largest of them. */
+function largestIn(brief: Brief, stepRows: number, [least, most]: readonly [number, number]) {
+  const usable = brief.bed.needles - 2 * brief.bed.marginNeedles;
+  let best = { stitches: 0, rows: 0, areaCm2: 0 };
+  for (let rows = stepRows; measure(brief, rows).mouthMm <= 2 * 3000; rows += stepRows) {
+    if (rows < 2 * brief.shapeEveryRows) continue;
+    for (let stitches = 2 * brief.edgeStitches + 2; stitches < usable; stitches++) {
+      const { share, areaCm2 } = shapeOf(brief, stitches, rows);
+      if (share < least || share > most || areaCm2 <= best.areaCm2 * (1 + 1e-12)) continue;
+      const plan = planBag({ ...brief, bag: { by: 'counts', stitches, rows } });
+      if (plan.ok && covers(plan.value)) best = { stitches, rows, areaCm2 };
+    }
+  }
+  return best;
+}
+
+describe('near shapes', () => {
+  it.each(['size', 'contents'] as const)(
+    'wished by %s: are the largest of all bags up to a twentieth shallower and deeper, where they gain a fiftieth',
+    (kind) => {
+      let offered = 0;
+      fc.assert(
+        fc.property(sizedBrief(kind), (file) => {
+          const brief = briefOf({ ...file, bed: { ...file.bed, needles: 70 } });
+          const bag = planFromYarn(brief);
+          if (!bag.ok) return;
+          const { plan, nearShapes } = bag.value;
+          const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+          const kept = plan.size.widthCm * plan.size.depthCm;
+          const bands = [
+            [0.95, 1 - 1e-9],
+            [1 + 1e-9, 1.05],
+          ] as const;
+          const expected = bands
+            .map((band) => largestIn(brief, stepRows, band))
+            .filter(({ areaCm2 }) => areaCm2 > 1.02 * kept)
+            .sort((a, b) => b.areaCm2 - a.areaCm2);
+          offered += expected.length;
+          expect(nearShapes.map(({ stitches, rows }) => [stitches, rows])).toEqual(
+            expected.map(({ stitches, rows }) => [stitches, rows]),
+          );
+          for (const [i, one] of nearShapes.entries()) {
+            expect(one.areaShare).toBeCloseTo((expected[i]?.areaCm2 ?? 0) / kept, 9);
+            expect(one.shapeShare).toBeCloseTo(shapeOf(brief, one.stitches, one.rows).share, 9);
+            expect(one.areaShare).toBeCloseTo((one.widthCm * one.depthCm) / kept, 9);
+          }
+        }),
+        { numRuns: 60 },
+      );
+      expect(offered).toBeGreaterThan(20);
+    },
+  );
+
+  it('of scraps have a sequence, and gain', () => {
+    let offered = 0;
+    fc.assert(
+      fc.property(scrapsBrief(), (file) => {
+        const brief = briefOf({ ...file, bag: { widthCm: 5, depthCm: 5 } });
+        const bag = planFromYarn(brief);
+        if (!bag.ok) return;
+        for (const { stitches, rows, areaShare } of bag.value.nearShapes) {
+          offered++;
+          const plan = planBag({ ...brief, bag: { by: 'counts', stitches, rows } });
+          expect(plan.ok && covers(plan.value)).toBe(true);
+          expect(areaShare).toBeGreaterThan(1.02);
+        }
+      }),
+      { numRuns: 300 },
+    );
+    expect(offered).toBeGreaterThan(10);
+  });
+});
+
 describe('the largest bag of scraps', () => {
   it('takes no more than there is, and no larger one that the bed holds has a sequence', () => {
     fc.assert(

@@ -216,8 +216,8 @@ describe('the page of a bag planned from its yarn', () => {
   it('says what it is limited by', () => {
     const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
-    const { plan, limit } = bag.value;
-    expect(flow(formatPlanPage(plan, { limit }))).toContain(
+    const { plan } = bag.value;
+    expect(flow(formatPlanPage(plan, { fromYarn: bag.value }))).toContain(
       'asked the largest of its shape that the weighed yarn allows; one repeat more would take more mint than there is',
     );
   });
@@ -225,8 +225,8 @@ describe('the page of a bag planned from its yarn', () => {
   it('says how to ask for it, and leaves out bags of other shapes', () => {
     const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
-    const { plan, limit } = bag.value;
-    const page = formatPlanPage(plan, { limit });
+    const { plan } = bag.value;
+    const page = formatPlanPage(plan, { fromYarn: bag.value });
     const [, written = ''] = /write +"bag": (\{.*?\}) into the brief/.exec(page) ?? [];
     expect(planOf({ ...JSON.parse(demo('dice-bag')), bag: JSON.parse(written) })).toEqual(plan);
     expect(page).not.toMatch(/^ {2}(smaller|larger) /m);

@@ -1,14 +1,19 @@
 import type { Stripe } from '../../planning/brief.ts';
-import type { BagLimit } from '../../planning/from-yarn.ts';
+import type { BagFromYarn, BagLimit } from '../../planning/from-yarn.ts';
 import type { Neighbour, Plan } from '../../planning/plan.ts';
 import { count, say } from '../../shared/say.ts';
 import { formatLength, type Units } from '../../shared/units.ts';
+import { currentWords } from '../../wording/current.ts';
 import { labelled } from './page.ts';
 
 /** Longer repeats are listed in a section of their own. */
 const mostInLine = 8;
 
-export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): readonly string[] {
+export function sizeLines(
+  plan: Plan,
+  units: Units,
+  fromYarn: Omit<BagFromYarn, 'plan'> | null,
+): readonly string[] {
   const { size, brief } = plan;
   const length = (cm: number): string => formatLength(cm, units);
   return [
@@ -18,7 +23,7 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
     ),
     ...doubtLines(plan, units),
     ...asKnittedLines(plan, units),
-    ...labelled(say`asked`, limit ? limitText(limit, units) : askedText(plan, units)),
+    ...labelled(say`asked`, fromYarn ? limitText(fromYarn.limit, units) : askedText(plan, units)),
     ...labelled(
       say`inside`,
       say`${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
@@ -35,7 +40,7 @@ export function sizeLines(plan: Plan, units: Units, limit: BagLimit | null): rea
       say`stripes`,
       say`${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
     ),
-    ...(limit ? toKnitLines(plan) : neighbourLines(plan, units)),
+    ...(fromYarn ? [...toKnitLines(plan), ...nearShapeLines(fromYarn, units)] : neighbourLines(plan, units)),
   ];
 }
 
@@ -62,6 +67,11 @@ function asKnittedLines({ asKnitted, brief }: Plan, units: Units): readonly stri
 /** A bag planned from its yarn is in no brief yet. */
 const toKnitLines = ({ stitches, rows }: Plan): readonly string[] =>
   labelled(say`write`, say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
+
+function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, units: Units): readonly string[] {
+  const { orElse, nearShape } = currentWords(units).plan;
+  return nearShapes.flatMap((one, i) => labelled(i === 0 ? orElse : '', nearShape(one)));
+}
 
 const neighbourLines = (plan: Plan, units: Units): readonly string[] =>
   plan.neighbours.flatMap((neighbour) =>

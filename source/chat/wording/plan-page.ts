@@ -1,5 +1,5 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
-import type { BagLimit } from '../../planning/from-yarn.ts';
+import type { BagFromYarn } from '../../planning/from-yarn.ts';
 import { sharedYarn } from '../../planning/party.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
@@ -17,17 +17,17 @@ export interface PageOptions {
   readonly units?: Units;
   /** From the maker's own finished bags; without any, no time is foretold. */
   readonly minutesPerRow?: number | null;
-  /** What limits a bag that was planned from its yarn; null where a size was asked for. */
-  readonly limit?: BagLimit | null;
+  /** What limits a bag that was planned from its yarn, and others near it; null where a size was asked for. */
+  readonly fromYarn?: Omit<BagFromYarn, 'plan'> | null;
 }
 
 /** At most `pageWidth` columns wide; warnings come last. */
 export function formatPlanPage(
   plan: Plan,
-  { units = metric, minutesPerRow = null, limit = null }: PageOptions = {},
+  { units = metric, minutesPerRow = null, fromYarn = null }: PageOptions = {},
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [say`SIZE`, [...sizeLines(plan, units, limit), ...timeLines(plan, minutesPerRow)]],
+    [say`SIZE`, [...sizeLines(plan, units, fromYarn), ...timeLines(plan, minutesPerRow)]],
     [say`STRIPES`, stripeLines(plan)],
     [say`YARN`, yarnLines(plan, units)],
     [say`BED`, bedLines(plan, units)],

@@ -1,0 +1,101 @@
+/**
+ * Bags of nearly the wanted shape that the weighed yarn makes larger: whole repeats and a bed that ends step the sizes, so
+ * a shape a little off may use what an exact one leaves. Of each number of rows the most stitches are found by halving,
+ * since every yarn's need grows with them; scraps may fail at one number and do at the next, so each is tried.
+ */
+import type { Result } from '../shared/result.ts';
+import { leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import type { PlanFault } from './fault.ts';
+import type { Gauge } from './gauge.ts';
+import { type Counts, depthCm, widthCm } from './geometry.ts';
+import { lastOf } from './halving.ts';
+import { usableNeedles } from './hangings.ts';
+import type { Plan } from './plan.ts';
+import { planRows } from './plan-bag.ts';
+import { mostWidthCm, type Shaped, shapeShare } from './shape.ts';
+
+export interface NearShape {
+  readonly stitches: number;
+  readonly rows: number;
+  readonly widthCm: number;
+  readonly depthCm: number;
+  /** Its depth to its width, against that of the wish: below 1 it is shallower. */
+  readonly shapeShare: number;
+  /** Its width times its depth, against those of the bag that keeps the shape. */
+  readonly areaShare: number;
+}
+
+/** How far a shape may be off, and what it has to gain (rules of thumb). */
+const mostOff = 0.05;
+const leastGain = 0.02;
+/** What is left of a comparison when rounding errors are taken out of it. */
+const hair = 1e-9;
+
+export const planCounts = (shaped: Shaped, gauge: Gauge, { stitches, rows }: Counts) =>
+  planRows({ ...shaped, bag: { by: 'counts', stitches, rows } }, gauge, rows);
+
+export const isSound = (plan: Result<Plan, PlanFault>): boolean =>
+  plan.ok && plan.value.yarn.every(({ enough }) => enough !== false);
+
+/** The largest shallower one and the largest deeper one, where there are any; the larger first. */
+export function nearShapes(shaped: Shaped, gauge: Gauge, { size }: Plan): readonly NearShape[] {
+  const areaCm2 = size.widthCm * size.depthCm;
+  const bands = [
+    { least: 1 - mostOff, most: 1 },
+    { least: 1, most: 1 + mostOff },
+  ];
+  return bands
+    .flatMap((band) => largestWithin(shaped, gauge, band, areaCm2) ?? [])
+    .toSorted((a, b) => b.areaShare - a.areaShare);
+}
+
+interface Band {
+  readonly least: number;
+  readonly most: number;
+}
+
+function largestWithin(shaped: Shaped, gauge: Gauge, band: Band, areaCm2: number): NearShape | null {
+  let largest: NearShape | null = null;
+  for (const { rows, least, most } of stitchSpans(shaped, gauge, band)) {
+    const shapeWith = (stitches: number): NearShape => {
+      const counts = { stitches, rows, shapeEveryRows: shaped.shapeEveryRows };
+      const size = { widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
+      const areaShare = (size.widthCm * size.depthCm) / areaCm2;
+      return { stitches, rows, ...size, shapeShare: shapeShare(shaped, gauge, counts), areaShare };
+    };
+    const goal: number = largest?.areaShare ?? 1 + leastGain;
+    if (shapeWith(most).areaShare <= goal) continue;
+    const stitches = mostSound(shaped, gauge, rows, { least, most });
+    // More rows only ever take more yarn; of scraps they may make a sequence again.
+    if (stitches === null && !shaped.scraps) break;
+    const found = stitches === null ? null : shapeWith(stitches);
+    if (found && found.areaShare > goal) largest = found;
+  }
+  return largest;
+}
+
+/** For each number of rows the stitches that keep within the band, where there are any, as far as the bed reaches. */
+function* stitchSpans(shaped: Shaped, gauge: Gauge, band: Band) {
+  for (let rows = leastRowsOf(shaped); ; rows += stepRowsOf(shaped)) {
+    const counts = { rows, shapeEveryRows: shaped.shapeEveryRows };
+    if (widthCm(counts, gauge) > mostWidthCm) return;
+    // The share grows by the same with every stitch.
+    const [one, two] = [1, 2].map((stitches) => shapeShare(shaped, gauge, { stitches, ...counts }));
+    const stitchesFor = (share: number): number => 1 + (share - (one ?? 0)) / ((two ?? 0) - (one ?? 0));
+    const least = Math.max(leastStitchesOf(shaped), Math.ceil(stitchesFor(band.least) - hair));
+    const most = Math.floor(stitchesFor(band.most) + hair);
+    if (least >= usableNeedles(shaped)) return;
+    if (least <= most) yield { rows, least, most: Math.min(most, usableNeedles(shaped) - 1) };
+  }
+}
+
+function mostSound(shaped: Shaped, gauge: Gauge, rows: number, { least, most }: Band): number | null {
+  const sound = (stitches: number): boolean =>
+    isSound(planCounts(shaped, gauge, { stitches, rows, shapeEveryRows: shaped.shapeEveryRows }));
+  if (shaped.scraps) {
+    for (let stitches = most; stitches >= least; stitches--) if (sound(stitches)) return stitches;
+    return null;
+  }
+  const stitches = lastOf(most - least, (more) => sound(least + more));
+  return stitches < 0 ? null : least + stitches;
+}
