@@ -17,7 +17,7 @@ describe('what comes in demo/', () => {
     expect(recording.ok ? recording.value.finished : recording.fault).toBe(true);
   });
 
-  it('shows a bag that needs a re-seat, one of three colours that crawls right, and a small one', () => {
+  it('shows a bag that needs a rehang, one of three colours that crawls right, and a small one', () => {
     const plan = (name: string) => planOf(readFileSync(`demo/${name}.json`, 'utf8'));
     expect(plan('rulebook-bag').hangings.length).toBeGreaterThan(1);
     expect(plan('card-box-bag').brief).toMatchObject({ crawl: 'right' });

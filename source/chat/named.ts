@@ -26,7 +26,7 @@ export function findNamed<Entry extends Named>(entries: readonly Entry[], text: 
   return null;
 }
 
-/** Spaces and hyphens do not count: `re-seat`, `reseat`. */
+/** Spaces and hyphens do not count: `scrap off`, `scrap-off`. */
 export const stemOf = (name: string): string => stemsIn(name).join('');
 
 const wordsIn = (text: string): readonly string[] =>

@@ -20,7 +20,7 @@ export type Situation =
   | 'cast-on'
   | 'stripes'
   | 'shaping'
-  | 're-seat'
+  | 'rehang'
   | 'closing-row'
   | 'graft'
   | 'seam'
@@ -45,11 +45,11 @@ function situationAt({ phase, act }: Step): Situation {
     case 'tie':
       return 'threading';
     case 'rehang':
-      return 're-seat';
+      return 'rehang';
     case 'weights-off':
     case 'take-off':
     case 'release-waste':
-      return act.reseat ? 're-seat' : phase;
+      return act.rehang ? 'rehang' : phase;
     default:
       return phase;
   }

@@ -2,7 +2,7 @@
  * German. The trade's words as machine knitters say them: needle bed Nadelbett, carriage Schlitten, feeder Fadenführer,
  * stitch Masche, row Reihe, pass Schlittengang, swatch Maschenprobe, gain and loss Zunahme and Abnahme, cast-on Anschlag,
  * graft im Maschenstich verbinden, eyelet Lochmasche, cord Kordel. Ours: brief Vorgabe, log Protokoll, mark Marke, note
- * Notiz, re-seat Umsetzen, foot switch Fußschalter, strip Bahn, mouth Öffnung, bottom Boden, leading and trailing edge
+ * Notiz, rehang Umsetzen, foot switch Fußschalter, strip Bahn, mouth Öffnung, bottom Boden, leading and trailing edge
  * Zunahmerand and Abnahmerand, grafted edges A and B Kante, home side Ausgangsseite, to crawl wandern, bite Stich, to
  * hang einhängen, to park ablegen, to slip leer, to rip back auftrennen, mend Ausbesserung, slip of the hand Versehen,
  * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Dichtefaktor, the work Gestrick,
@@ -1178,7 +1178,7 @@ export const german: Language = {
       'einmal läuten für einen Schritt, zweimal für einen Formschritt, dreimal für eine Farbe',
     'speak each instruction aloud': 'jede Anweisung laut vorlesen',
     'care low / usual / high': 'care low / usual / high',
-    'how long to look before a new yarn, a re-seat or the closing row':
+    'how long to look before a new yarn, a rehang or the closing row':
       'wie lange du vor neuem Garn, Umsetzen und Schlussreihe hinsehen willst',
     'units cm, or units in': 'units cm, oder units in',
     'centimetres, grams and metres, or inches, ounces and yards':
@@ -1499,7 +1499,7 @@ export const german: Language = {
     'home side, home': 'Ausgangsseite',
     'The side on which the carriage waits between stripes. With home on the trailing side, the strands between stripes end up hidden in the bottom seam.':
       'Die Seite, auf der der Schlitten zwischen den Streifen wartet. Liegt sie am Abnahmerand, verschwinden die Fäden zwischen den Streifen in der Bodennaht.',
-    're-seat, hanging, scrap off, hang again': 'Umsetzen, neu einhängen, wieder einhängen',
+    'rehang, hanging, scrap off, hang again': 'Umsetzen, neu einhängen, wieder einhängen',
     'dropped stitch, drop, ladder, latch tool': 'gefallene Masche, Laufmasche, Fallmasche, Zungennadel',
     'A stitch that has slipped off its needle and runs down, leaving a ladder of bare strands. A latch tool, a hook with a handle, catches it up again.':
       'Eine Masche, die von der Nadel gerutscht ist und läuft; zurück bleibt eine Leiter aus blanken Fäden. Mit der Zungennadel, einem Haken mit Griff, holst du sie wieder hoch.',
@@ -1680,7 +1680,7 @@ export const german: Language = {
     'You are knitting stripes.': 'Du strickst Streifen.',
     'You are at a shaping move: one out at one edge, one in at the other.':
       'Du bist bei einem Formschritt: eine nach außen am einen Rand, eine nach innen am anderen.',
-    'You are at a re-seat: the work comes off on waste rows and is hung again.':
+    'You are at a rehang: the work comes off on waste rows and is hung again.':
       'Du bist beim Umsetzen: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
     'You are closing: one row, the tail, waste rows, and the work comes off.':
       'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, dann kommt das Gestrick von den Nadeln.',
@@ -1755,13 +1755,13 @@ export const german: Language = {
       'Auf den Nadeln ist das Gestrick gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
     'stitch width = width / stitches; row height = height / rows':
       'Maschenbreite = Breite / Maschen; Reihenhöhe = Höhe / Reihen',
-    're-seat, hanging, hang again, needles, bed too short, margin':
+    'rehang, hanging, hang again, needles, bed too short, margin':
       'Umsetzen, neu einhängen, Nadeln, Bett zu kurz, freier Rand',
     'The work needs a needle more with each move. Where the bed is too short for that, it is taken off and hung again where it began. The margin lets the carriage clear the work.':
       'Mit jedem Formschritt braucht das Gestrick eine Nadel mehr. Reicht das Nadelbett nicht, kommt es ab und wird am Anfang neu eingehängt. Am freien Rand fährt der Schlitten ganz über das Gestrick hinaus.',
     'needles = stitches + moves; times on the bed ≥ moves / (usable needles − stitches)':
       'Nadeln = Maschen + Formschritte; Male auf dem Nadelbett ≥ Formschritte / (nutzbare Nadeln − Maschen)',
-    '{0}, and {1} are within the margins: no re-seat':
+    '{0}, and {1} are within the margins: no rehang':
       '{0}, und {1} liegen innerhalb der freien Ränder: kein Umsetzen',
     '{0}, and {1} are within the margins: hung {2} times':
       '{0}, und {1} liegen innerhalb der freien Ränder: {2}-mal eingehängt',

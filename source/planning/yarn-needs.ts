@@ -30,8 +30,8 @@ export const reserveOf = ({ loopLengthMeasured }: Gauge): number => (loopLengthM
 /** Waste rows before the closing rows come off: 6 at the least (common practice). */
 export const closingWasteRows = (brief: Brief): number => Math.max(6, brief.waste.rows);
 
-/** Waste rows at a re-seat: an even number, so that the carriage is home again. */
-export const reseatWasteRows = (brief: Brief): number =>
+/** Waste rows at a rehang: an even number, so that the carriage is home again. */
+export const rehangWasteRows = (brief: Brief): number =>
   closingWasteRows(brief) + (closingWasteRows(brief) % 2);
 
 /** Linear density in tex (grams per kilometre). */
@@ -105,9 +105,9 @@ const carriedRows = (own: readonly KnittedStripe[]): number =>
   own.reduce((sum, stripe, i) => sum + (i === 0 ? 0 : stripe.firstRow - 1 - (own[i - 1]?.lastRow ?? 0)), 0);
 
 function wasteMetres(brief: Brief, gauge: Gauge, { stitches, hangings }: YarnWork): number {
-  const reseats = hangings.length - 1;
+  const rehangs = hangings.length - 1;
   const castOnRows = 1;
-  const rows = castOnRows + brief.waste.rows + closingWasteRows(brief) + reseats * reseatWasteRows(brief);
-  const endsCm = (2 + reseats) * 2 * endTailCm;
+  const rows = castOnRows + brief.waste.rows + closingWasteRows(brief) + rehangs * rehangWasteRows(brief);
+  const endsCm = (2 + rehangs) * 2 * endTailCm;
   return (rows * stitches * gauge.loopLengthMm) / 1000 + endsCm / 100;
 }

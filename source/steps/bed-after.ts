@@ -1,7 +1,7 @@
 /** The bed at a moment of the job, by formula: nothing is simulated here. */
 import { opposite, type Side } from '../bed/side.ts';
 import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
-import { type Outline, reseatsAfter, yarnOfRow } from './outline.ts';
+import { type Outline, rehangsAfter, yarnOfRow } from './outline.ts';
 import type { BedAfter } from './step.ts';
 
 const nothingParked: ReadonlyMap<string, Side> = new Map();
@@ -77,7 +77,7 @@ const isDoubled = ({ plan }: Outline, row: number): boolean =>
 export function bedBeforePass(outline: Outline, row: number, threaded: boolean): BedAfter {
   const feeder = threaded
     ? yarnOfRow(outline, row)
-    : reseatsAfter(outline, row - 1)
+    : rehangsAfter(outline, row - 1)
       ? null
       : yarnOfRow(outline, row - 1);
   return bedAt(outline, {

@@ -77,14 +77,14 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
   if (number === closingWasteRows + 1) {
     return {
       ...common,
-      act: { kind: 'weights-off', wasteYarn: waste, reseat: false },
+      act: { kind: 'weights-off', wasteYarn: waste, rehang: false },
       moves: [{ move: 'cut', yarn: waste }],
       after: onBed(null, closingWasteRows),
     };
   }
   return {
     ...common,
-    act: { kind: 'take-off', reseat: false },
+    act: { kind: 'take-off', rehang: false },
     moves: [{ move: 'take-off' }],
     after: bareBed(outline, carriageAtEnd(outline)),
   };

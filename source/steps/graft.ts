@@ -44,7 +44,7 @@ export function graftStep(outline: Outline, local: number): StepBody {
   if (part === 0) return body({ kind: 'fasten-graft' }, [{ move: 'fasten' }]);
   return part === 1
     ? body({ kind: 'pull-ravel-cord' }, [{ move: 'release', what: 'ravel cord' }])
-    : body({ kind: 'release-waste', reseat: false, left: null, right: null }, [
+    : body({ kind: 'release-waste', rehang: false, left: null, right: null }, [
         { move: 'release', what: 'waste' },
       ]);
 }

@@ -2,7 +2,7 @@ import type { Step } from './step.ts';
 
 /**
  * Steps that must not be trodden past, since mending them costs the most: the first pass with a new yarn, since a pass with
- * an empty feeder drops every stitch; a re-seat; the closing row (common practice).
+ * an empty feeder drops every stitch; a rehang; the closing row (common practice).
  */
 export function isGuarded({ act, moves }: Step): boolean {
   switch (act.kind) {
@@ -11,7 +11,7 @@ export function isGuarded({ act, moves }: Step): boolean {
     case 'waste-pass':
       return act.number === 1;
     case 'release-waste':
-      return act.reseat;
+      return act.rehang;
     case 'ravel-pass':
     case 'cord-first-row':
     case 'closing-pass':

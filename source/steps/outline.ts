@@ -5,7 +5,7 @@
 import { formatNeedles } from '../bed/needles.ts';
 import { opposite, type Side } from '../bed/side.ts';
 import type { Plan } from '../planning/plan.ts';
-import { closingWasteRows, reseatWasteRows } from '../planning/yarn-needs.ts';
+import { closingWasteRows, rehangWasteRows } from '../planning/yarn-needs.ts';
 
 /** When a yarn is first and last knitted, and the end of the bed at which it is parked. */
 export interface YarnSpan {
@@ -27,7 +27,7 @@ export interface Outline {
   /** By row, from 1: steps of the stripes phase before that row's own; one more entry holds their number. */
   readonly rowStart: Uint32Array;
   readonly closingWasteRows: number;
-  readonly reseatWasteRows: number;
+  readonly rehangWasteRows: number;
   /** Yarns that wait parked though the plan, changed half-way, does not need them again: cut at the closing row. */
   readonly leftParked: readonly string[];
 }
@@ -58,7 +58,7 @@ export function outlineSteps(plan: Plan, knitted: KnittedPart | null = null): Ou
     hangingOfRow,
     rowStart: new Uint32Array(plan.rows),
     closingWasteRows: closingWasteRows(plan.brief),
-    reseatWasteRows: reseatWasteRows(plan.brief),
+    rehangWasteRows: rehangWasteRows(plan.brief),
     leftParked,
   };
   for (let row = 1; row < plan.knittedRows; row++) {
@@ -97,31 +97,31 @@ function spanFromHere(
   return next ? { ...span, firstRow: Math.max(next.firstRow, row + 1) } : span;
 }
 
-/** What one row brings with it, in working order: thread, pass, re-seat, increase and decrease, weights. */
+/** What one row brings with it, in working order: thread, pass, rehang, increase and decrease, weights. */
 export interface RowParts {
   readonly threads: boolean;
-  readonly reseats: boolean;
+  readonly rehangs: boolean;
   readonly shapes: boolean;
   readonly movesWeights: boolean;
   readonly stepCount: number;
 }
 
-/** Steps of a re-seat beside its waste rows: park, weights off, take off, hang again, waste out. */
-export const reseatExtraSteps = 5;
+/** Steps of a rehang beside its waste rows: park, weights off, take off, hang again, waste out. */
+export const rehangExtraSteps = 5;
 
 export function partsOfRow(outline: Outline, row: number): RowParts {
   const { plan } = outline;
   const threads = feedsBefore(outline, row);
-  const reseats = reseatsAfter(outline, row);
+  const rehangs = rehangsAfter(outline, row);
   const shapes = row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
-  const movesWeights = row % weightRows === 0 && !reseats;
+  const movesWeights = row % weightRows === 0 && !rehangs;
   const stepCount =
     1 +
     (threads ? 1 : 0) +
-    (reseats ? reseatExtraSteps + outline.reseatWasteRows : 0) +
+    (rehangs ? rehangExtraSteps + outline.rehangWasteRows : 0) +
     (shapes ? 2 : 0) +
     (movesWeights ? 1 : 0);
-  return { threads, reseats, shapes, movesWeights, stepCount };
+  return { threads, rehangs, shapes, movesWeights, stepCount };
 }
 
 export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =>
@@ -130,13 +130,13 @@ export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =
 /** Number of the stripe that holds `row`, from 1. */
 export const stripeNumberOf = ({ stripeOfRow }: Outline, row: number): number => (stripeOfRow[row] ?? 0) + 1;
 
-/** A re-seat follows this row. */
-export const reseatsAfter = ({ hangingOfRow, plan }: Outline, row: number): boolean =>
+/** A rehang follows this row. */
+export const rehangsAfter = ({ hangingOfRow, plan }: Outline, row: number): boolean =>
   row < plan.knittedRows && hangingOfRow[row] !== hangingOfRow[row + 1];
 
-/** The row's yarn has to be put into the feeder first: a new colour, the first row, or back from a re-seat. */
+/** The row's yarn has to be put into the feeder first: a new colour, the first row, or back from a rehang. */
 export const feedsBefore = (outline: Outline, row: number): boolean =>
-  row === 1 || reseatsAfter(outline, row - 1) || yarnOfRow(outline, row) !== yarnOfRow(outline, row - 1);
+  row === 1 || rehangsAfter(outline, row - 1) || yarnOfRow(outline, row) !== yarnOfRow(outline, row - 1);
 
 /** The row whose own steps hold the stripes-phase step at `local` (from 0). */
 export function rowAtStep({ rowStart, plan }: Outline, local: number): number {

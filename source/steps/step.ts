@@ -79,12 +79,12 @@ export type Act =
       readonly doubled: string;
     }
   | { readonly kind: 'move-weights'; readonly left: string; readonly right: string }
-  | { readonly kind: 'weights-off'; readonly wasteYarn: string; readonly reseat: boolean }
-  | { readonly kind: 'take-off'; readonly reseat: boolean }
+  | { readonly kind: 'weights-off'; readonly wasteYarn: string; readonly rehang: boolean }
+  | { readonly kind: 'take-off'; readonly rehang: boolean }
   | { readonly kind: 'rehang'; readonly first: string; readonly last: string; readonly count: number }
   | {
       readonly kind: 'release-waste';
-      readonly reseat: boolean;
+      readonly rehang: boolean;
       readonly left: string | null;
       readonly right: string | null;
     }

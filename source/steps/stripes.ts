@@ -1,5 +1,5 @@
 /**
- * The stripe repeats. Each row brings, in this order: its yarn into the feeder, the pass, a re-seat where the bed runs
+ * The stripe repeats. Each row brings, in this order: its yarn into the feeder, the pass, a rehang where the bed runs
  * out, the increase at the leading edge, the decrease at the trailing edge, a reminder to move the weights. Tools go in
  * only while the carriage waits at home, clear of the needles.
  */
@@ -10,13 +10,13 @@ import { bedAt, bedBeforePass, carriageAfter, hangingOf, parkedDuring } from './
 import {
   type Outline,
   partsOfRow,
-  reseatExtraSteps,
-  reseatsAfter,
+  rehangExtraSteps,
+  rehangsAfter,
   rowAtStep,
   stripeNumberOf,
   yarnOfRow,
 } from './outline.ts';
-import { reseatStep } from './reseat.ts';
+import { rehangStep } from './rehang.ts';
 import type { StepBody } from './step.ts';
 
 export const countStripes = ({ rowStart, plan }: Outline): number => rowStart[plan.knittedRows] ?? 0;
@@ -27,10 +27,10 @@ export function stripesStep(outline: Outline, local: number): StepBody {
   let part = local - (outline.rowStart[row] ?? 0);
   if (parts.threads && part-- === 0) return threadStep(outline, row);
   if (part-- === 0) return passStep(outline, row);
-  if (parts.reseats) {
-    const reseatSteps = reseatExtraSteps + outline.reseatWasteRows;
-    if (part < reseatSteps) return reseatStep(outline, row, part);
-    part -= reseatSteps;
+  if (parts.rehangs) {
+    const rehangSteps = rehangExtraSteps + outline.rehangWasteRows;
+    if (part < rehangSteps) return rehangStep(outline, row, part);
+    part -= rehangSteps;
   }
   if (parts.shapes) {
     if (part-- === 0) return increaseStep(outline, row);
@@ -39,10 +39,10 @@ export function stripesStep(outline: Outline, local: number): StepBody {
   return moveWeightsStep(outline, row);
 }
 
-/** The yarn of `row` goes into the feeder; the one before it is set aside, unless a re-seat has done so. */
+/** The yarn of `row` goes into the feeder; the one before it is set aside, unless a rehang has done so. */
 export function threadStep(outline: Outline, row: number): StepBody {
   const yarn = yarnOfRow(outline, row);
-  const aside = row === 1 || reseatsAfter(outline, row - 1) ? null : asideAfter(outline, row - 1);
+  const aside = row === 1 || rehangsAfter(outline, row - 1) ? null : asideAfter(outline, row - 1);
   const first = outline.yarnSpans.some((span) => span.yarn === yarn && span.firstRow === row);
   return {
     row: row - 1,
@@ -156,7 +156,7 @@ function decreaseStep(outline: Outline, row: number): StepBody {
 }
 
 const feederAfterRow = (outline: Outline, row: number): string | null =>
-  reseatsAfter(outline, row) ? null : yarnOfRow(outline, row);
+  rehangsAfter(outline, row) ? null : yarnOfRow(outline, row);
 
 function moveWeightsStep(outline: Outline, row: number): StepBody {
   const after = bedBeforePass(outline, row + 1, false);

@@ -24,7 +24,7 @@ const must = <T>(result: Result<T, unknown>): T => {
 const diceBrief: object = JSON.parse(readFileSync('demo/dice-bag.json', 'utf8'));
 const jobOf = (brief: unknown): Job => layOutJob(must(planBag(must(readBrief(brief)))));
 
-/** The most rows and needles that a brief may have, re-seated again and again. */
+/** The most rows and needles that a brief may have, rehung again and again. */
 const largest = (): Job =>
   isCounted
     ? jobOf(diceBrief)

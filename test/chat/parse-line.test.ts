@@ -30,7 +30,7 @@ describe('a typed line', () => {
     ['go graft', { kind: 'go', to: { at: 'phase', phase: 'graft' } }],
     ['go closing row', { kind: 'go', to: { at: 'phase', phase: 'closing-row' } }],
     ['go cast', { kind: 'go', to: { at: 'phase', phase: 'cast-on' } }],
-    ['go mark before the re-seat', { kind: 'go', to: { at: 'mark', name: 'before the re-seat' } }],
+    ['go mark before the rehang', { kind: 'go', to: { at: 'mark', name: 'before the rehang' } }],
     ['rip row 30', { kind: 'rip', to: { at: 'row', number: 30 } }],
     ['take', { kind: 'take', number: null }],
     ['take 2', { kind: 'take', number: 2 }],

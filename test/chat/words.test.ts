@@ -72,7 +72,7 @@ const alsoTrade = [
     'home side',
     'girth',
   ],
-  ...['re-seat', 'scrap off', 'mattress seam', 'tubular cord', 'loop length', 'latch tool', 'dropped stitch'],
+  ...['rehang', 'scrap off', 'mattress seam', 'tubular cord', 'loop length', 'latch tool', 'dropped stitch'],
   ...[
     'ladder',
     'rip back',
@@ -110,7 +110,7 @@ it.each([
   ['the claw weights', 'claw-weight'],
   ['grafting', 'graft'],
   ['grafted', 'graft'],
-  ['reseated', 're-seat'],
+  ['rehanging', 'rehang'],
   ['e wrapping', 'e-wrap'],
   ['casting on', 'cast-on'],
   ['an edge stitch', 'edge-stitches'],

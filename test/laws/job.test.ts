@@ -61,7 +61,7 @@ describe('every job', () => {
     });
   });
 
-  it('re-seats no fewer times than the room on the bed demands, each time at home and with a gain', () => {
+  it('rehangs no fewer times than the room on the bed demands, each time at home and with a gain', () => {
     overJobs((job) => {
       const { hangings, shapings, stitches, brief } = job.plan;
       const room = brief.bed.needles - 2 * brief.bed.marginNeedles - stitches;

@@ -68,7 +68,7 @@ function nameOf(bag: SmallBag, place: number): string {
 }
 
 /** With a single needle of room, each stay on the bed has one move: off again before the moves of rows 2e, 3e … Ke. */
-export const reseatRows = (bag: SmallBag): readonly number[] =>
+export const rehangRows = (bag: SmallBag): readonly number[] =>
   bag.bed === 'roomy' ? [] : Array.from({ length: movesOf(bag) - 1 }, (_, i) => (i + 2) * bag.shapeEveryRows);
 
 /** The needles that one hanging covers stand about the middle of the bed. */
@@ -101,7 +101,7 @@ export const rowLines = (bag: SmallBag): readonly string[] =>
 
 /** One line for each stay: rows, and the edges at its first and its last row. */
 export function hangingLines(bag: SmallBag): readonly string[] {
-  const ends = [...reseatRows(bag), bag.rows - 1];
+  const ends = [...rehangRows(bag), bag.rows - 1];
   return ends.map((last, i) => {
     const first = (ends[i - 1] ?? 0) + 1;
     return `rows ${first} to ${last}: ${edges(bag, shiftAt(bag, first))} to ${edges(bag, shiftAt(bag, last))}`;
@@ -136,28 +136,28 @@ function windingMm(bag: SmallBag): number {
 /** Steps of each kind in the whole job. */
 export function stepCounts(bag: SmallBag): Readonly<Record<string, number>> {
   const moves = movesOf(bag);
-  const reseats = reseatRows(bag).length;
-  const weightRows = [10, 20].filter((row) => row < bag.rows - 1 && !reseatRows(bag).includes(row));
+  const rehangs = rehangRows(bag).length;
+  const weightRows = [10, 20].filter((row) => row < bag.rows - 1 && !rehangRows(bag).includes(row));
   return {
     'set-needles': 1,
     'cast-on': 1,
     'hang-comb': 1,
-    'thread-waste': 2 + reseats,
-    'waste-pass': wasteRows + (1 + reseats) * leastClosingWaste,
+    'thread-waste': 2 + rehangs,
+    'waste-pass': wasteRows + (1 + rehangs) * leastClosingWaste,
     'lay-ravel-cord': 1,
     'ravel-pass': 1,
     'trim-ravel-cord': 1,
     'hang-weights': 1,
-    thread: bag.colours === 2 ? bag.rows / 2 : 1 + reseats,
+    thread: bag.colours === 2 ? bag.rows / 2 : 1 + rehangs,
     pass: bag.rows - 2,
     'closing-pass': 1,
     increase: moves,
     decrease: moves,
     'move-weights': weightRows.length,
-    'weights-off': 1 + reseats,
-    'take-off': 1 + reseats,
-    rehang: reseats,
-    'release-waste': 1 + reseats,
+    'weights-off': 1 + rehangs,
+    'take-off': 1 + rehangs,
+    rehang: rehangs,
+    'release-waste': 1 + rehangs,
     'cut-graft-tail': 1,
     'lay-graft': 1,
     'graft-start': 1,

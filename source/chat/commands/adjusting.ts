@@ -87,7 +87,7 @@ export const adjustCommands: readonly ChatCommand[] = [
     name: 'care',
     aliases: [],
     usage: () => say`care low / usual / high`,
-    summary: () => say`how long to look before a new yarn, a re-seat or the closing row`,
+    summary: () => say`how long to look before a new yarn, a rehang or the closing row`,
     gist: () => say`how long to look twice`,
     example: 'care high',
     follows: ['low', 'usual', 'high'],

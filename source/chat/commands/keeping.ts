@@ -56,7 +56,7 @@ export const keepCommands: readonly ChatCommand[] = [
     usage: () => say`mark NAME`,
     summary: () => say`name this place, to go back to it`,
     gist: () => say`name this place`,
-    example: 'mark before the re-seat',
+    example: 'mark before the rehang',
     follows: [],
     parse: withText(
       () => say`mark NAME`,

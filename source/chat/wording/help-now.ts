@@ -44,9 +44,9 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
       findExample(session),
     ],
   },
-  're-seat': {
-    says: () => say`You are at a re-seat: the work comes off on waste rows and is hung again.`,
-    examples: () => ['next', 'words re-seat', 'why re-seat', 'draw bed'],
+  rehang: {
+    says: () => say`You are at a rehang: the work comes off on waste rows and is hung again.`,
+    examples: () => ['next', 'words rehang', 'why rehang', 'draw bed'],
   },
   'closing-row': {
     says: () => say`You are closing: one row, the tail, waste rows, and the work comes off.`,

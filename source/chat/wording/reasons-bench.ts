@@ -19,8 +19,8 @@ export const benchReasons: readonly Reason[] = [
     source: commonPractice,
   },
   {
-    id: 're-seat',
-    names: () => say`re-seat, hanging, hang again, needles, bed too short, margin`,
+    id: 'rehang',
+    names: () => say`rehang, hanging, hang again, needles, bed too short, margin`,
     rule: () =>
       say`The work needs a needle more with each move. Where the bed is too short for that, it is taken off and hung again where it began. The margin lets the carriage clear the work.`,
     formula: () => say`needles = stitches + moves; times on the bed ≥ moves / (usable needles − stitches)`,
@@ -28,7 +28,7 @@ export const benchReasons: readonly Reason[] = [
       const sum = `${stitches} + ${shapings} = ${needlesUsed}`;
       const usable = usableNeedles(brief);
       return hangings.length === 1
-        ? say`${sum}, and ${usable} are within the margins: no re-seat`
+        ? say`${sum}, and ${usable} are within the margins: no rehang`
         : say`${sum}, and ${usable} are within the margins: hung ${hangings.length} times`;
     },
     source: commonPractice,

@@ -67,7 +67,7 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
     case 'weights-off':
       return say`Cut ${bare(act.wasteYarn)}. Take the weights off, a hand under each.`;
     case 'take-off':
-      return act.reseat
+      return act.rehang
         ? say`Push the work off all the needles, on its waste rows. All needles out of work.`
         : say`Drop the work off the needles: the waste rows hold its loops. All needles out of work.`;
     case 'rehang':

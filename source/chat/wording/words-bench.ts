@@ -175,8 +175,8 @@ export const benchWords: readonly Word[] = [
       say`The side on which the carriage waits between stripes. With home on the trailing side, the strands between stripes end up hidden in the bottom seam.`,
   },
   {
-    id: 're-seat',
-    names: () => say`re-seat, hanging, scrap off, hang again`,
+    id: 'rehang',
+    names: () => say`rehang, hanging, scrap off, hang again`,
     means: () =>
       say`When the bed runs out, the work is taken off on waste rows and hung again at the end where it began, with room to crawl on.`,
   },

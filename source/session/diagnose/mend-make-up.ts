@@ -4,7 +4,7 @@
  */
 import { opposite } from '../../bed/side.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
-import { reseatsAfter } from '../../steps/outline.ts';
+import { rehangsAfter } from '../../steps/outline.ts';
 import type { Mend, Trace } from '../mend.ts';
 import { due, type Hand, handSteps, setIn, setOut } from './hands.ts';
 import type { ShapingSlip } from './slip.ts';
@@ -48,7 +48,7 @@ export function makeUp(job: Job, slip: ShapingSlip, run: Run, done: number): Men
   if (hands.length === 0 || now.row >= job.plan.knittedRows) return null;
   const afterDone = now.after.carriage === home ? done : done + 1;
   const there = stepAt(job, afterDone);
-  if (there.after.carriage !== home || reseatsAfter(job.outline, there.row)) return null;
+  if (there.after.carriage !== home || rehangsAfter(job.outline, there.row)) return null;
   const bed = followPlan(job, run, done + 1, afterDone)?.bed;
   const steps = bed ? handSteps(bed, [], hands, there.row) : null;
   const opensHole = slip === 'increase-missing' || slip === 'move-missing';

@@ -1,5 +1,5 @@
 import { ravelCord } from '../../planning/brief.ts';
-import { closingWasteRows, reseatWasteRows } from '../../planning/yarn-needs.ts';
+import { closingWasteRows, rehangWasteRows } from '../../planning/yarn-needs.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { yarnOfRow } from '../../steps/outline.ts';
 import type { Step } from '../../steps/step.ts';
@@ -67,9 +67,9 @@ function wasteRowsOf(job: Job, { phase, act, row }: Step): number {
     case 'waste-pass':
       return act.number;
     case 'weights-off':
-      return act.reseat ? reseatWasteRows(brief) : closingWasteRows(brief);
+      return act.rehang ? rehangWasteRows(brief) : closingWasteRows(brief);
     case 'rehang':
-      return reseatWasteRows(brief);
+      return rehangWasteRows(brief);
     case 'lay-ravel-cord':
       return brief.waste.rows;
     default:

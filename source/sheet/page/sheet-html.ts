@@ -132,8 +132,8 @@ ${partSection(parts.stripes)}
 
 function stripeList(plan: Plan, { stripes, stripesNote }: SheetContent): string {
   const fills = patchFills(plan);
-  const items = stripes.map(({ number, mark, rows, edges, reseat }) => {
-    const again = reseat === null ? '' : `<p class="again">${escapeXml(reseat)}</p>`;
+  const items = stripes.map(({ number, mark, rows, edges, rehang }) => {
+    const again = rehang === null ? '' : `<p class="again">${escapeXml(rehang)}</p>`;
     return `<li><label><input type="checkbox">${standalone(patchDrawing(fills, mark.yarn))}<span>${escapeXml(mark.letter)}</span><span class="number">${number}</span><span class="rows">${rows}</span><span class="edges">${edges}</span></label>${again}</li>`;
   });
   return `<div>

@@ -51,8 +51,8 @@ export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
     `## ${say`Stripe by stripe`}`,
     escapeMarkdown(stripesNote),
     stripes
-      .map(({ number, mark, rows, edges, reseat }) => {
-        const again = reseat === null ? '' : `; **${escapeMarkdown(reseat)}**`;
+      .map(({ number, mark, rows, edges, rehang }) => {
+        const again = rehang === null ? '' : `; **${escapeMarkdown(rehang)}**`;
         return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: ${say`rows ${rows}`}, ${edges}${again}`;
       })
       .join('\n'),

@@ -14,7 +14,7 @@ export interface StripeRow {
   /** Edge needles while its last knitted row is knitted. */
   readonly edges: string;
   /** Where the work is hung again within this stripe or after it; else null. */
-  readonly reseat: string | null;
+  readonly rehang: string | null;
 }
 
 /** Single row numbers are written in short stripes, while the list has room for them. */
@@ -33,7 +33,7 @@ export function stripeRows(plan: Plan): readonly StripeRow[] {
       mark,
       rows: rowsText(plan, firstRow, lastRow),
       edges: `${edges.leftName}–${edges.rightName}`,
-      reseat: reseatText(plan, firstRow, lastKnitted),
+      rehang: rehangText(plan, firstRow, lastKnitted),
     };
   });
 }
@@ -48,7 +48,7 @@ function rowsText(plan: Plan, firstRow: number, lastRow: number): string {
   return withGraft(numbers.map((row) => `${row}${isShaped(row) ? '•' : ''}`).join(' '));
 }
 
-function reseatText(plan: Plan, firstRow: number, lastRow: number): string | null {
+function rehangText(plan: Plan, firstRow: number, lastRow: number): string | null {
   const again = plan.hangings.filter(
     ({ fromRow }) => fromRow > 1 && fromRow - 1 >= firstRow && fromRow - 1 <= lastRow,
   );

@@ -90,8 +90,8 @@ export function stripeTables(
   });
 }
 
-function stripeItem({ number, mark, rows, edges, reseat }: StripeRow, widthMm: number, patch: string): Block {
-  const again = reseat === null ? [] : wrapText(reseat, 2.6, widthMm - 5);
+function stripeItem({ number, mark, rows, edges, rehang }: StripeRow, widthMm: number, patch: string): Block {
+  const again = rehang === null ? [] : wrapText(rehang, 2.6, widthMm - 5);
   const heightMm = stripeMm + again.length * 3.4;
   return {
     heightMm,

@@ -8,8 +8,8 @@ import { bareBed, bedAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { type Outline, stripeNumberOf } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
-export function reseatStep(outline: Outline, row: number, part: number): StepBody {
-  const { plan, needles, reseatWasteRows } = outline;
+export function rehangStep(outline: Outline, row: number, part: number): StepBody {
+  const { plan, needles, rehangWasteRows } = outline;
   const { homeSide, shapeEveryRows, waste } = plan.brief;
   const shapings = Math.floor((row - 1) / shapeEveryRows);
   const parked = parkedDuring(outline, row, null);
@@ -27,11 +27,11 @@ export function reseatStep(outline: Outline, row: number, part: number): StepBod
       after: hungOn(row, waste.yarn),
     };
   }
-  if (part <= reseatWasteRows) {
+  if (part <= rehangWasteRows) {
     const to = part % 2 === 1 ? opposite(homeSide) : homeSide;
     return {
       ...common,
-      act: { kind: 'waste-pass', yarn: waste.yarn, number: part, count: reseatWasteRows, to },
+      act: { kind: 'waste-pass', yarn: waste.yarn, number: part, count: rehangWasteRows, to },
       moves: [{ move: 'knit', to }],
       after: { ...hungOn(row, waste.yarn), carriage: to },
     };
@@ -39,18 +39,18 @@ export function reseatStep(outline: Outline, row: number, part: number): StepBod
   const hanging = hangingOf(outline, row + 1);
   const first = needles[hanging.hungLeft] ?? '';
   const last = needles[hanging.hungRight] ?? '';
-  switch (part - reseatWasteRows) {
+  switch (part - rehangWasteRows) {
     case 1:
       return {
         ...common,
-        act: { kind: 'weights-off', wasteYarn: waste.yarn, reseat: true },
+        act: { kind: 'weights-off', wasteYarn: waste.yarn, rehang: true },
         moves: [{ move: 'cut', yarn: waste.yarn }],
         after: hungOn(row, null),
       };
     case 2:
       return {
         ...common,
-        act: { kind: 'take-off', reseat: true },
+        act: { kind: 'take-off', rehang: true },
         moves: [{ move: 'take-off' }],
         after: offBed,
       };
@@ -64,7 +64,7 @@ export function reseatStep(outline: Outline, row: number, part: number): StepBod
     default:
       return {
         ...common,
-        act: { kind: 'release-waste', reseat: true, left: first, right: last },
+        act: { kind: 'release-waste', rehang: true, left: first, right: last },
         moves: [{ move: 'release', what: 'waste' }],
         after: hungOn(row + 1, null),
       };
