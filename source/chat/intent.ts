@@ -21,6 +21,8 @@ export type Intent =
   | { readonly kind: 'weigh'; readonly weighed: Weighed }
   /** The bag's size as it was measured. */
   | { readonly kind: 'measured'; readonly width: Amount; readonly depth: Amount }
+  /** So long are the first rounds of the cord. */
+  | { readonly kind: 'cord-length'; readonly length: Amount }
   /** Accepts one of the things offered last. */
   | { readonly kind: 'take'; readonly number: number | null }
   /** Leaves a way back or a mend where it is. */
@@ -66,6 +68,7 @@ export type ChatFault =
   | { readonly code: 'chat/not-a-measurement'; readonly word: string; readonly usage: string }
   | { readonly code: 'chat/not-a-weighing'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/not-two-sizes'; readonly text: string; readonly usage: string }
+  | { readonly code: 'chat/not-a-length'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/nothing-found-before' }
   | { readonly code: 'chat/nothing-offered' }
   | { readonly code: 'chat/not-offered'; readonly most: number }

@@ -1,14 +1,14 @@
 /** The size of the finished bag, as it is typed: `measured 13.6 18`, `measured 13,6 cm x 18 cm`, `measured 5.4 by 7.1 in`. */
 import type { MeasuredBag } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { mmPerInch, type Units } from '../shared/units.ts';
+import type { Units } from '../shared/units.ts';
 import type { ChatFault, Intent } from './intent.ts';
+import { inCm, lengthOf, lengthPattern } from './length.ts';
 import type { Amount } from './replan-wish.ts';
 
 export const measuredUsage = 'measured 13.6 18';
 
-const size = '(\\d+(?:[.,]\\d+)?)\\s*(mm|cm|in)?';
-const twoSizes = new RegExp(`^${size}(?:\\s*(?:by|x|×|mal|auf)\\s*|\\s+)${size}$`, 'i');
+const twoSizes = new RegExp(`^${lengthPattern}(?:\\s*(?:by|x|×|mal|auf)\\s*|\\s+)${lengthPattern}$`, 'i');
 
 /** Width, then depth. A unit behind the second one alone is that of both. */
 export function parseMeasured(rest: string): Result<Intent, ChatFault> {
@@ -18,19 +18,9 @@ export function parseMeasured(rest: string): Result<Intent, ChatFault> {
   const [, width, widthUnit, depth, depthUnit] = found;
   return succeed({
     kind: 'measured',
-    width: amountOf(width, widthUnit ?? depthUnit),
-    depth: amountOf(depth, depthUnit),
+    width: lengthOf(width, widthUnit ?? depthUnit),
+    depth: lengthOf(depth, depthUnit),
   });
-}
-
-const amountOf = (value: string | undefined, unit: string | undefined): Amount => ({
-  value: Number((value ?? '').replace(',', '.')),
-  unit: (unit?.toLowerCase() ?? null) as Amount['unit'],
-});
-
-function inCm({ value, unit }: Amount, units: Units): number {
-  const written = unit ?? units.length;
-  return written === 'in' ? (value * mmPerInch) / 10 : written === 'mm' ? value / 10 : value;
 }
 
 /** The command that keeps a bag's size in the log. */

@@ -11,6 +11,7 @@ import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import type { ChatFault, Intent, NamedPlace } from './intent.ts';
+import { inCm } from './length.ts';
 import { answer, type Line } from './line.ts';
 import { measuredCommand } from './measured.ts';
 import { replyToFind } from './reply-find.ts';
@@ -19,6 +20,7 @@ import { replyToRip } from './reply-rip.ts';
 import { noTalk, type Reply, type Talk, takeOffer } from './talk.ts';
 import { weighCommand } from './weigh.ts';
 import { cautionLines } from './wording/cautions-page.ts';
+import { sayCord } from './wording/cord.ts';
 import { explainWhy, explainWord } from './wording/explain.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
 import { sayMeasured } from './wording/measured.ts';
@@ -53,6 +55,8 @@ export function replyTo(
       return succeed({ kind: 'do', command: weighCommand(session, intent.weighed, units) });
     case 'measured':
       return succeed({ kind: 'do', command: measuredCommand(intent, units) });
+    case 'cord-length':
+      return succeed({ kind: 'do', command: { do: 'cord-measured', lengthCm: inCm(intent.length, units) } });
     case 'take':
       return takeOffer(session, talk, intent.number);
     case 'show':
@@ -143,6 +147,8 @@ export function sayDone(
       return answer(sayWeighed(after, command.yarn, units));
     case 'measured':
       return answer(...sayMeasured(after, units));
+    case 'cord-measured':
+      return answer(sayCord(after, units));
     case 'rip-back':
       return answer(say`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'mend':

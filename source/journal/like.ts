@@ -20,9 +20,12 @@ export function briefLike(file: BriefFile, session: Session): Readonly<Record<st
     ...(wasMeasured(file.brief, brief) ? { swatch: swatchOf(brief) } : {}),
     yarns: yarnsLike(session),
     stripes: repeatOf(plan),
-    cord: { ...(kept.cord as object | undefined), yarn: brief.cord.yarn },
+    cord: { ...(kept.cord as object | undefined), ...cordLike(brief) },
   };
 }
+
+/** Its rounds as they were measured, where they were. */
+const cordLike = ({ cord: { yarn, roundsPer10Cm } }: Brief): object => withoutNull({ yarn, roundsPer10Cm });
 
 /** Of a yarn weighed at the end, what is left is all that there is for the next bag. */
 function yarnsLike(session: Session): Readonly<Record<string, object>> {

@@ -39,6 +39,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   mark: { name: isText },
   'yarn-left': { yarn: isText, grams: isNumber },
   measured: { widthCm: isNumber, depthCm: isNumber },
+  'cord-measured': { lengthCm: isNumber },
   'rip-back': { done: isWhole },
   mend: {
     slip: oneOf(slips),

@@ -2218,8 +2218,8 @@ export const german: Language = {
       knit,
     ) =>
       `Runden ${from} bis ${through} von ${all}: jedes Mal leer nach ${sideWord(slip)}, stricken nach ${sideWord(knit)}.`,
-    'Measure the cord, lying at rest: {0} rounds should be {1}. Where yours differ, you need {2} times {3} divided by your length rounds in all.':
-      'Miss die Kordel, locker liegend: {0} Runden sollen {1} sein. Wo deine abweichen, brauchst du im Ganzen {2} mal {3} geteilt durch deine Länge Runden.',
+    'Measure the cord, lying at rest: {0} rounds should be {1}. Where yours differ, type cord and your length: the rounds still to knit follow it.':
+      'Miss die Kordel, locker liegend: {0} Runden sollen {1} sein. Wo deine abweichen, gib cord und deine Länge ein: danach richten sich die übrigen Runden.',
     'Holes {0} and {1} of {2}, counted from the graft: the cord goes in through eyelet {3} and comes out through eyelet {4}.':
       'Löcher {0} und {1} von {2}, von der Verbindung aus gezählt: die Kordel geht durch Lochmasche {3} hinein und kommt durch Lochmasche {4} heraus.',
     'Draw each movement to the size of a stitch, never tight.':

@@ -20,11 +20,18 @@ export interface CordPlan {
   readonly metres: number;
 }
 
-export function planCord({ cord }: Brief, gauge: Gauge, mouthCm: number, eyelets: EyeletChoice): CordPlan {
+/** At least `knitted` rounds: those that there are already. */
+export function planCord(
+  { cord }: Brief,
+  gauge: Gauge,
+  mouthCm: number,
+  eyelets: EyeletChoice,
+  knitted = 0,
+): CordPlan {
   const takeUpCm = takenUpCm(eyelets, cordThicknessMm(cord.stitches, gauge) / 10);
   const lengthCm = mouthCm + takeUpCm + 2 * cord.tieCm;
   const roundCm = cord.roundsPer10Cm === null ? gauge.rowMm / 10 : 10 / cord.roundsPer10Cm;
-  const rounds = Math.ceil(lengthCm / roundCm - 1e-9);
+  const rounds = Math.max(knitted, Math.ceil(lengthCm / roundCm - 1e-9));
   const roundMm = cord.stitches * gauge.loopLengthMm + (cord.stitches - 1) * gauge.stitchMm;
   return {
     stitches: cord.stitches,

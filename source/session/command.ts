@@ -1,5 +1,6 @@
 import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Slip } from './diagnose/slip.ts';
+import type { MeasureCordFault } from './measure-cord.ts';
 import type { MeasuredFault } from './measured-bag.ts';
 import type { Mend } from './mend.ts';
 import type { RipBackFault } from './rip-back/rip-back.ts';
@@ -18,6 +19,8 @@ export type Command =
   | { readonly do: 'yarn-left'; readonly yarn: string; readonly grams: number }
   /** The bag measures so much, sewn and lying flat. */
   | { readonly do: 'measured'; readonly widthCm: number; readonly depthCm: number }
+  /** The first rounds of the cord are so long; its rest is planned by that. */
+  | { readonly do: 'cord-measured'; readonly lengthCm: number }
   /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
   | { readonly do: 'rip-back'; readonly done: number }
   /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */
@@ -53,5 +56,6 @@ export type SessionFault =
   | { readonly code: 'session/nothing-to-say'; readonly what: 'note' | 'mark' }
   | WeighFault
   | MeasuredFault
+  | MeasureCordFault
   | RipBackFault
   | ReplanFault;

@@ -1,6 +1,7 @@
 import type { PlanChanges } from '../planning/plan-from.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
+import { measureCord } from './measure-cord.ts';
 import { measureBag } from './measured-bag.ts';
 import { replan } from './replan/replan.ts';
 import { isFinished, type Session, type Standing } from './session.ts';
@@ -28,6 +29,10 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return weighYarn(session, command.yarn, command.grams);
     case 'measured':
       return measureBag(session, command.widthCm, command.depthCm);
+    case 'cord-measured': {
+      const measured = measureCord(session, command.lengthCm);
+      return measured.ok ? goTo(session, measured.value) : measured;
+    }
     case 'rip-back':
       return ripBackTo(session, command.done);
     case 'mend':

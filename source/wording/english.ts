@@ -2,6 +2,7 @@
 
 import { bench } from './bench.en.ts';
 import { cli } from './cli.en.ts';
+import { cord } from './cord.en.ts';
 import { drawings } from './drawings.en.ts';
 import { logs } from './logs.en.ts';
 import { measured } from './measured.en.ts';
@@ -18,4 +19,5 @@ export const english = {
   bench,
   cli,
   plan,
+  cord,
 };

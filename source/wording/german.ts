@@ -2,6 +2,7 @@
 
 import { bench } from './bench.de.ts';
 import { cli } from './cli.de.ts';
+import { cord } from './cord.de.ts';
 import { drawings } from './drawings.de.ts';
 import { logs } from './logs.de.ts';
 import { measured } from './measured.de.ts';
@@ -19,4 +20,5 @@ export const german: Topics = {
   bench,
   cli,
   plan,
+  cord,
 };

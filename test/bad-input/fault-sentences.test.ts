@@ -149,6 +149,14 @@ const sentences: readonly (readonly [Fault, string])[] = [
     { code: 'measured/not-a-size', widthCm: 0, depthCm: 18 },
     'No bag is 0 cm by 18 cm: type its width and then its depth, as in measured 13.6 18.',
   ],
+  [
+    { code: 'cord/not-asked' },
+    'The cord is measured at the step that asks for it, when 20 rounds of it are knitted.',
+  ],
+  [
+    { code: 'cord/not-a-length', lengthCm: 0 },
+    'Rounds of cord are not 0 cm long: type their length, as in cord 7.4.',
+  ],
 ];
 
 describe('the sentence for a fault', () => {

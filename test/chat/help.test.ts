@@ -11,7 +11,7 @@ import { wrap } from '../../source/chat/wording/page.ts';
 import { german } from '../../source/languages/german.ts';
 import { startSession } from '../../source/session/session.ts';
 import { speak } from '../../source/shared/say.ts';
-import { stepAt } from '../../source/steps/job.ts';
+import { allSteps, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
@@ -127,11 +127,14 @@ describe('help by topic', () => {
   });
 });
 
+const measureRoundsStep = [...allSteps(jobs[0])].find(({ act }) => act.kind === 'measure-rounds')?.step;
+
 /** What must have been typed before the example of a command means something. */
 const before: Readonly<Record<string, readonly string[]>> = {
   redo: ['back'],
   take: ['replan longer'],
   stop: ['rip row 3', 'take'],
+  cord: [`go step ${measureRoundsStep}`],
 };
 
 describe('help on commands', () => {

@@ -62,6 +62,8 @@ describe('a typed line', () => {
       'chat/not-a-weighing',
       '22 g is not a yarn and a weight of 0 or more. For example: weigh plum 22 g.',
     ],
+    ['cord', 'chat/needs-more', 'Something is missing. For example: cord 7.4.'],
+    ['cord 7.4 cups', 'chat/not-a-length', '7.4 cups is not a length. For example: cord 7.4.'],
     ['measured', 'chat/needs-more', 'Something is missing. For example: measured 13.6 18.'],
     [
       'measured 13.6',

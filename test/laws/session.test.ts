@@ -57,6 +57,12 @@ const command = (): fc.Arbitrary<Command> =>
     {
       weight: 1,
       arbitrary: fc
+        .integer({ min: -1, max: 40 })
+        .map((lengthCm) => ({ do: 'cord-measured', lengthCm }) as const),
+    },
+    {
+      weight: 1,
+      arbitrary: fc
         .record({ widthCm: fc.integer({ min: -1, max: 20 }), depthCm: fc.constant(18.1) })
         .map((size) => ({ do: 'measured', ...size }) as const),
     },

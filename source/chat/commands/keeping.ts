@@ -1,5 +1,7 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
 import { say } from '../../shared/say.ts';
+import { currentWords } from '../../wording/current.ts';
+import { cordUsage, parseCordLength } from '../cord-length.ts';
 import { measuredUsage, parseMeasured } from '../measured.ts';
 import { parseWeigh } from '../weigh.ts';
 import { type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
@@ -49,6 +51,16 @@ export const keepCommands: readonly ChatCommand[] = [
     example: measuredUsage,
     follows: [],
     parse: parseMeasured,
+  },
+  {
+    name: 'cord',
+    aliases: [],
+    usage: () => currentWords().cord.usage,
+    summary: () => currentWords().cord.summary,
+    gist: () => currentWords().cord.gist,
+    example: cordUsage,
+    follows: [],
+    parse: parseCordLength,
   },
   {
     name: 'mark',

@@ -1,6 +1,7 @@
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { formatChoice, formatList, say } from '../../shared/say.ts';
 import type { LandmarkFault } from '../../steps/landmarks.ts';
+import { currentWords } from '../../wording/current.ts';
 import type { ChatFault } from '../intent.ts';
 import type { ReplyFault } from '../reply.ts';
 import { formatRipBackFault, formatSeenFault } from './finding.ts';
@@ -66,6 +67,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault): string {
       return say`${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
     case 'chat/not-a-measurement':
       return say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+    case 'chat/not-a-length':
+      return currentWords().cord.notALength(fault.text, fault.usage);
     case 'chat/not-a-weighing':
       return say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
     case 'chat/not-two-sizes':

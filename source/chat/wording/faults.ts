@@ -8,6 +8,7 @@ import type { SessionFault } from '../../session/command.ts';
 import { count, formatChoice, formatList, say } from '../../shared/say.ts';
 import { formatCm, metric, type Units } from '../../shared/units.ts';
 import { formatBriefFault } from './brief-faults.ts';
+import { formatCordFault } from './cord.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
 import { formatMeasuredFault } from './measured.ts';
@@ -96,6 +97,9 @@ export function formatFault(fault: Fault, units: Units = metric): string {
       return formatWeighFault(fault, units);
     case 'measured/not-a-size':
       return formatMeasuredFault(fault, units);
+    case 'cord/not-asked':
+    case 'cord/not-a-length':
+      return formatCordFault(fault, units);
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
       return formatRipBackFault(fault);

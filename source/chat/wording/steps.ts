@@ -126,7 +126,7 @@ export function sayStep(plan: Plan, step: Step, units: Units = metric): string {
         ? say`Round ${act.from} of ${plan.cord.rounds}: slip to the ${act.slipTo}, knit to the ${act.knitTo}.`
         : say`Rounds ${act.from} to ${act.through} of ${plan.cord.rounds}: each time slip to the ${act.slipTo}, knit to the ${act.knitTo}.`;
     case 'measure-rounds':
-      return say`Measure the cord, lying at rest: ${act.rounds} rounds should be ${formatLength(act.lengthCm, units)}. Where yours differ, you need ${act.rounds} times ${formatLengthNeeded(plan.cord.lengthCm, units)} divided by your length rounds in all.`;
+      return say`Measure the cord, lying at rest: ${act.rounds} rounds should be ${formatLength(act.lengthCm, units)}. Where yours differ, type cord and your length: the rounds still to knit follow it.`;
     case 'measure-cord':
       return say`Measure the cord, lying at rest: it should be ${formatLengthNeeded(act.lengthCm, units)} long. Knit more rounds if it is shorter.`;
     case 'draw-through':
