@@ -4,16 +4,31 @@ import { formatFileFault, saySavedElsewhere } from '../chat/wording/file-faults.
 import { sayBags } from '../chat/wording/logs.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
-import { listLogs } from '../files/log-list.ts';
+import { folderFault, listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
+import { currentWords } from '../wording/current.ts';
+import { workIsKeptIn } from './outcome.ts';
 import { ownRowMinutes } from './pace.ts';
 import { speakIn } from './settings.ts';
 
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });
+
+/** The log that was worked in has become something else's: where it all is now, said once. */
+export function sayTakenOver(log: SessionLog): string | null {
+  const from = log.tellTakenOver();
+  if (from === null) return null;
+  workIsKeptIn(log.path);
+  return currentWords().logs.takenOver(from, log.path);
+}
+
+function tellTakenOver(log: SessionLog, send: (message: BenchMessage) => void): void {
+  const text = sayTakenOver(log);
+  if (text !== null) send({ is: 'told', lines: [{ tone: 'caution', text }] });
+}
 
 export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects => ({
   record: ({ command }, send) => {
@@ -21,6 +36,7 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
     // The bench has carried the same command out on the same session.
     if (!recorded.ok) throw new Error(`the log refuses what the bench has done: ${recorded.fault.code}`);
     send({ is: 'recorded', atMs: systemClock.now().getTime(), saving: log.status });
+    tellTakenOver(log, send);
   },
   announce: ({ why }, _, state) => announce(state, why),
   'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: log.retry() }),
@@ -40,7 +56,10 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
     send(told(saved.ok ? saySavedElsewhere(log.path) : formatFileFault(saved.fault)));
     send({ is: 'saving', saving: log.status });
   },
-  'list-bags': (_, send) => send(told(...sayBags(listLogs(logFolder())))),
+  'list-bags': (_, send) => {
+    const fault = folderFault(logFolder());
+    send(told(...(fault ? [formatFileFault(fault)] : sayBags(listLogs(logFolder())))));
+  },
   'read-pace': (_, send) => send({ is: 'pace', minutesPerRow: ownRowMinutes() }),
 });
 
@@ -50,7 +69,9 @@ const retryMs = 2000;
 /** While something is not on disk, tries again every few seconds and says how it stands. Gives how to stop. */
 export function keepSaving(log: SessionLog, { send }: Pick<BenchStore, 'send'>): () => void {
   const timer = setInterval(() => {
-    if (log.status.state !== 'saved') send({ is: 'saving', saving: log.retry() });
+    if (log.status.state === 'saved') return;
+    send({ is: 'saving', saving: log.retry() });
+    tellTakenOver(log, send);
   }, retryMs);
   timer.unref();
   return () => clearInterval(timer);

@@ -2,7 +2,7 @@ import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatCutOff, formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { formatBag, formatTally, sayBags } from '../chat/wording/logs.ts';
 import { logFolder } from '../files/data-folders.ts';
-import { listLogs, readLogFile } from '../files/log-list.ts';
+import { folderFault, listLogs, readLogFile } from '../files/log-list.ts';
 import { saveSoundPart } from '../files/open-log.ts';
 import { tallyLog } from '../journal/read-log.ts';
 import type { Words } from '../wording/words.ts';
@@ -19,6 +19,7 @@ export function check(path: string, json: boolean, words: Words): number {
     if (!saved.ok || !saved.value) return complain(sentence);
     return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);
   }
+  for (const sign of tally.value.foreign) process.stderr.write(`slantwise: ${words.logs.foreign[sign]}\n`);
   process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
   const { tornBytes, events } = tally.value;
   // The header is line 1.
@@ -26,6 +27,8 @@ export function check(path: string, json: boolean, words: Words): number {
 }
 
 export function listBags(json: boolean, _words: Words): number {
+  const fault = folderFault(logFolder());
+  if (fault) return complain(formatFileFault(fault));
   const logs = listLogs(logFolder());
   if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs).join(' ')}\n`);
   for (const { path, lastUsed, tally } of logs) {

@@ -23,7 +23,7 @@ const work = (options: Partial<WorkOptions>): number => {
     commands: [],
     ...options,
   });
-  if (opened.ok) opened.value?.close();
+  if (opened.ok) opened.value.log?.close();
   expect(opened.ok).toBe(true);
   return vi.mocked(completeBrief).mock.calls.length;
 };

@@ -1,6 +1,5 @@
 /** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
 
-import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
 import { nearest } from '../chat/nearest.ts';
@@ -9,8 +8,9 @@ import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
-import { type FoundLog, findLog, newLogPath, readLogFile } from '../files/log-list.ts';
-import { openSessionLog, saveSoundPart, startSessionLog } from '../files/open-log.ts';
+import { type FoundLog, findLog, folderFault, newLogPath, readLogFile } from '../files/log-list.ts';
+import { openSessionLog, type SoundPart, saveSoundPart, startSessionLog } from '../files/open-log.ts';
+import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault, InUse } from '../journal/file-fault.ts';
@@ -41,30 +41,51 @@ export interface WorkOptions {
   readonly commands: readonly CliCommand[];
 }
 
-/** An open log to work in, null where the maker is to be asked, or why there is none: a sentence, or who else works in it. */
-export function openWork(options: WorkOptions): Result<SessionLog | null, string | InUse> {
-  if (options.like !== undefined) return beginLike(options, options.like);
+export interface Work {
+  /** Null where the maker is to be asked. */
+  readonly log: SessionLog | null;
+  /** What is wrong with a log that may have been meant: said first. */
+  readonly told: readonly string[];
+}
+
+/** An open log to work in, or why there is none: a sentence, or who else works in it. */
+export function openWork(options: WorkOptions): Result<Work, string | InUse> {
+  if (options.like !== undefined) return asWork(beginLike(options, options.like));
   const brief = typeof options.brief === 'string' ? readNamed(options.brief, options) : null;
   if (brief && !brief.ok) return brief;
   const ready = typeof options.brief === 'string' ? null : options.brief;
   const asked = brief?.value ?? ready;
   const named = namedLog(options.log, process.env);
+  const holds = named === null ? succeed(false) : holdsBytes(named);
+  if (!holds.ok) return fail(formatFileFault(holds.fault));
   // A bag that was not thought of when the log was named goes into one of its own.
-  const path = ready && named !== null && holdsLines(named) ? null : named;
-  if (path !== null && holdsLines(path)) return goOn(path, asked, false);
-  const inHand = options.fresh || path !== null ? null : bagInHand(asked);
-  if (inHand !== null) return goOn(inHand.path, asked, true, inHand);
-  return asked === null && options.mayAsk ? succeed(null) : begin(options, asked, path, path === null);
+  const path = ready && holds.value ? null : named;
+  if (path !== null && holds.value) return asWork(goOn(path, options, asked, false));
+  if (path === null && !options.fresh) return bagInHand(options, asked);
+  return asWork(begin(options, asked, path, path === null));
 }
 
-const holdsLines = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
+function asWork<Fault>(opened: Result<SessionLog, Fault>, told: readonly string[] = []): Result<Work, Fault> {
+  return opened.ok ? succeed({ log: opened.value, told }) : opened;
+}
 
-/** The unfinished bag used last, of this brief where one is asked for. */
-const bagInHand = (asked: BriefFile | null): FoundLog | null =>
-  findLog(
-    logFolder(),
-    ({ finished, brief }) => !finished && (asked === null || isDeepStrictEqual(brief, asked.json)),
-  );
+/** The unfinished bag used last, of this brief where one is asked for; where there is none, one is begun. */
+function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, string | InUse> {
+  const isAsked = (brief: unknown): boolean => asked === null || isDeepStrictEqual(brief, asked.json);
+  const { found, damaged } = findLog(logFolder(), ({ finished, brief }) => !finished && isAsked(brief));
+  const broken = damaged?.read?.reading.state;
+  const meant = broken && !isAsked(broken.header.brief) ? null : damaged;
+  const folder = folderFault(logFolder());
+  const told = folder ? [formatFileFault(folder)] : meant ? [explain(meant.path, meant.fault)] : [];
+  const part = meant?.read ? soundPart(meant.read, options, asked) : null;
+  if (part !== null && !part.finished) {
+    const { words } = options;
+    return asWork(goOn(part.path, options, asked, true), [...told, words.logs.goesOnIn(part.path)]);
+  }
+  if (found !== null) return asWork(goOn(found.path, options, asked, true, found), told);
+  if (asked === null && options.mayAsk) return succeed({ log: null, told });
+  return asWork(begin(options, asked, null, true), told);
+}
 
 function begin(
   options: WorkOptions,
@@ -87,7 +108,8 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
   const found = readLogFile(like);
   if (!found.ok) return fail(formatFileFault(found.fault));
   const { start, state, fault } = found.value.reading;
-  if (!start || !state || fault) return fail(explain(found.value, fault ?? { code: 'journal/no-header' }));
+  if (!start || !state || fault)
+    return fail(explainWithWay(found.value, fault ?? { code: 'journal/no-header' }, options, null));
   const path = namedLog(options.log, process.env);
   const { brief } = start.session.job.plan;
   const json = briefLike({ json: start.header.brief, brief }, state.session);
@@ -101,6 +123,7 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
 
 function goOn(
   path: string,
+  options: WorkOptions,
   asked: BriefFile | null,
   ownFolder: boolean,
   asRead?: FoundLog,
@@ -108,21 +131,35 @@ function goOn(
   const found = asRead ? succeed(asRead) : readLogFile(path);
   if (!found.ok) return fail(formatFileFault(found.fault));
   const opened = openSessionLog({ path, ownFolder, asRead: found.value });
-  if (!opened.ok)
-    return fail(opened.fault.code === 'files/in-use' ? opened.fault : explain(found.value, opened.fault));
+  if (!opened.ok) {
+    const { fault } = opened;
+    return fail(fault.code === 'files/in-use' ? fault : explainWithWay(found.value, fault, options, asked));
+  }
   const log = opened.value;
   if (asked === null || isDeepStrictEqual(log.state.header.brief, asked.json)) return opened;
   log.leave();
   return fail(sayOtherBag(path, log.state.header.name));
 }
 
-function explain(found: FoundLog, fault: JournalFault | FileFault): string {
-  if (isFileFault(fault)) return formatFileFault(fault);
-  const saved = saveSoundPart(found);
-  const sentence = `${found.path}: ${formatJournalFault(fault)}`;
-  if (!saved.ok || !saved.value) return sentence;
-  const { step, path: savedPath } = saved.value;
-  return `${sentence} ${say`To go on from step ${step + 1}: slantwise --log ${forShell(savedPath)}`}`;
+const explain = (path: string, fault: JournalFault | FileFault): string =>
+  isFileFault(fault) ? formatFileFault(fault) : `${path}: ${formatJournalFault(fault)}`;
+
+/** Why a log cannot be gone on with, and the command that goes on with its sound part. */
+function explainWithWay(
+  found: FoundLog,
+  fault: JournalFault | FileFault,
+  options: WorkOptions,
+  asked: BriefFile | null,
+): string {
+  const sentence = explain(found.path, fault);
+  const part = isFileFault(fault) ? null : soundPart(found, options, asked);
+  if (part === null) return sentence;
+  return `${sentence} ${say`To go on from step ${part.step + 1}: slantwise --log ${forShell(part.path)}`}`;
+}
+
+function soundPart(found: FoundLog, { program }: WorkOptions, asked: BriefFile | null): SoundPart | null {
+  const saved = saveSoundPart(found, asked && { brief: asked, program });
+  return saved.ok ? saved.value : null;
 }
 
 const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');

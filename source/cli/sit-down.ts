@@ -1,7 +1,8 @@
 /** One sitting: the bag in hand until the maker leaves, and the questions where there is none or another is wanted. */
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { sayWaits } from '../chat/wording/first-run.ts';
-import { settingsFolder } from '../files/data-folders.ts';
+import { ownFolders, settingsFolder } from '../files/data-folders.ts';
+import { clearDrafts } from '../files/drafts.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { InUse } from '../journal/file-fault.ts';
 import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
@@ -22,9 +23,11 @@ export interface SittingOptions extends WorkOptions {
 }
 
 export async function sitDown(options: SittingOptions): Promise<number> {
+  for (const folder of ownFolders()) clearDrafts(folder);
   const source = options.plain || options.json || !hasScreen() ? createLineSource(process.stdin) : null;
   try {
-    return await sit(options, source);
+    const status = await sit(options, source);
+    return source?.isEndless() ? complain(options.words.cli.endlessLine) : status;
   } finally {
     source?.close();
   }
@@ -40,11 +43,13 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
     if (!asks) {
       const opened = openWork(wanted);
       if (!opened.ok) return refuse(opened.fault, options.words, source !== null);
-      if (isAnswered && opened.value?.status.state === 'saved') forgetAnswers();
+      const { log } = opened.value;
+      told = [...told, ...opened.value.told];
+      if (isAnswered && log?.status.state === 'saved') forgetAnswers();
       const end =
-        opened.value === null
+        log === null
           ? 'new'
-          : await workIn(opened.value, {
+          : await workIn(log, {
               ...wanted,
               settings: settings.settings,
               told,
@@ -54,7 +59,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
       if (end !== 'new') return end;
       // The questions are for a maker: a program ends here and begins again.
       if (options.json) return exitCodes.done;
-      if (opened.value !== null) told = [sayWaits(opened.value.state.header.name, opened.value.path)];
+      if (log !== null) told = [sayWaits(log.state.header.name, log.path)];
       settings = loadSettings(settingsFolder());
     }
     const end = await askForBag({ settings: settings.settings, told, source });

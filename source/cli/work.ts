@@ -15,8 +15,8 @@ import { createSpeech, type SpeechTrouble } from '../screen/bench/speech.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { wordsIn } from '../wording/words.ts';
-import { benchEffects, keepSaving } from './bench-effects.ts';
+import { type Words, wordsIn } from '../wording/words.ts';
+import { benchEffects, keepSaving, sayTakenOver } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, prepareScreen, workIsKeptIn } from './outcome.ts';
 import { endByForce, saveInThread } from './save-in-thread.ts';
@@ -56,7 +56,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   } finally {
     speech.stop();
     stopSaving();
-    lost = formatLost(log.leave());
+    lost = formatLost(log.leave()) ?? sayTakenOver(log);
   }
   if (lost !== null) {
     const status = complain(lost);
@@ -73,7 +73,7 @@ async function benchFor(log: SessionLog, options: BenchOptions, announce: Announ
   const language = await speakIn(settings.language);
   const words = wordsIn(language, unitsFor(settings.units));
   const { session, status: saving } = log;
-  const lines = answer(...welcome(log, options));
+  const lines = answer(...welcome(log, options, words));
   return createBenchStore(
     startBench({ session, settings, language, words, saving, lines }),
     benchEffects(log, announce),
@@ -86,9 +86,10 @@ const saySpeechTrouble = (trouble: SpeechTrouble, { words }: BenchState): string
     : words.settings.speechFailed(trouble.program);
 
 /** What is said before the first step. */
-const welcome = (log: SessionLog, options: BenchOptions): readonly string[] => [
+const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly string[] => [
   ...options.told,
   ...tornNotice(log),
+  ...log.foreign.map((sign) => words.logs.foreign[sign]),
   ...sayWelcome(log.session, unitsFor(options.settings.units)),
   ...(isPracticeBegun(log) ? [sayPractice()] : []),
   ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan) : []),

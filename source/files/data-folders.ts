@@ -10,6 +10,13 @@ export const briefFolder = (): string => join(folders().data, 'briefs');
 /** Answers to questions that were not asked to the end. */
 export const draftPath = (): string => join(folders().data, 'new-bag.json');
 export const settingsFolder = (): string => folders().config;
+/** All that the program writes to unasked. */
+export const ownFolders = (): readonly string[] => [
+  folders().data,
+  logFolder(),
+  briefFolder(),
+  settingsFolder(),
+];
 
 /** The log that the maker names: by option, or by the environment variable SLANTWISE_LOG; null leaves it to us. */
 export const namedLog = (

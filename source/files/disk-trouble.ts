@@ -1,6 +1,5 @@
 import type { DiskTrouble, FileFault } from '../journal/file-fault.ts';
 import { errorCode } from './disk.ts';
-import { lockPathOf } from './lock.ts';
 import { type Holder, thisProcess } from './process-identity.ts';
 
 const byCode: Readonly<Record<string, DiskTrouble>> = {
@@ -48,13 +47,13 @@ export function fileFault(path: string, error: unknown): FileFault {
 /** The same for a file that was to be written anew, where what is missing is its folder. */
 export function writeFault(path: string, error: unknown): FileFault {
   const fault = fileFault(path, error);
-  return fault.code === 'files/missing' ? { code: 'files/no-folder', path } : fault;
+  if (fault.code !== 'files/missing') return fault;
+  return { code: errorCode(error) === 'ENOTDIR' ? 'files/not-a-folder' : 'files/no-folder', path };
 }
 
 export const inUse = (path: string, { pid, host }: Holder): FileFault => ({
   code: 'files/in-use',
   path,
-  lockPath: lockPathOf(path),
   pid,
   host: host === thisProcess().host ? null : host,
 });

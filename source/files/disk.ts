@@ -10,6 +10,8 @@ import {
   mkdirSync,
   openSync,
   readFileSync,
+  type Stats,
+  statSync,
   unlinkSync,
   writeSync,
 } from 'node:fs';
@@ -17,7 +19,7 @@ import { dirname } from 'node:path';
 
 export interface FileState {
   readonly length: number;
-  /** When it was last written to, on the disk's own clock. */
+  /** When it was last written to or renamed, on the disk's own clock; a copy that keeps times cannot set it. */
   readonly changedMs: number;
 }
 
@@ -32,8 +34,8 @@ export interface Disk {
   readonly write: (file: number, bytes: Uint8Array) => number;
   readonly flush: (file: number) => void;
   readonly cut: (file: number, length: number) => void;
-  /** What the open file is like now; null once it has been deleted. */
-  readonly stateOf: (file: number) => FileState | null;
+  /** What the open file is like now; null once its name is gone, or is that of another file. */
+  readonly stateOf: (file: number, path: string) => FileState | null;
   readonly close: (file: number) => void;
   /** Gives a file a second name; fails where the name is taken. */
   readonly link: (path: string, name: string) => void;
@@ -53,9 +55,10 @@ export const systemDisk: Disk = {
   write: (file, bytes) => writeSync(file, bytes),
   flush: fdatasyncSync,
   cut: ftruncateSync,
-  stateOf: (file) => {
-    const { nlink, size, mtimeMs } = fstatSync(file);
-    return nlink > 0 ? { length: size, changedMs: mtimeMs } : null;
+  stateOf: (file, path) => {
+    const { ino, dev, size, ctimeMs } = fstatSync(file);
+    const named = statIfThere(path);
+    return named?.ino === ino && named.dev === dev ? { length: size, changedMs: ctimeMs } : null;
   },
   close: closeSync,
   link: linkSync,
@@ -63,6 +66,15 @@ export const systemDisk: Disk = {
   makeFolder,
   flushFolderOf,
 };
+
+function statIfThere(path: string): Stats | null {
+  try {
+    return statSync(path);
+  } catch (error) {
+    if (errorCode(error) !== 'ENOENT') throw error;
+    return null;
+  }
+}
 
 /** Node's own way of making the folders above too never ends where a folder is there that takes none, such as /proc. */
 function makeFolder(path: string): void {
@@ -124,17 +136,5 @@ export function removeIfThere(disk: Disk, path: string): void {
     disk.remove(path);
   } catch (error) {
     if (errorCode(error) !== 'ENOENT') throw error;
-  }
-}
-
-/** A new file at the first of the names for 1, 2, 3 … that is free; gives the name. */
-export function writeNumbered(disk: Disk, nameOf: (number: number) => string, bytes: Uint8Array): string {
-  for (let number = 1; ; number++) {
-    try {
-      writeNewFile(disk, nameOf(number), bytes);
-      return nameOf(number);
-    } catch (error) {
-      if (errorCode(error) !== 'EEXIST') throw error;
-    }
   }
 }

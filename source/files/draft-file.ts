@@ -5,6 +5,7 @@ import type { FileFault } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemDisk, writeNewFile } from './disk.ts';
 import { writeFault } from './disk-trouble.ts';
+import { clearDraftsBeside, draftOf } from './drafts.ts';
 
 /** Empty where there is nothing to read: the questions are asked from the first on. */
 export function readDraftFile(path: string): string {
@@ -16,9 +17,10 @@ export function readDraftFile(path: string): string {
 }
 
 export function writeDraftFile(path: string, text: string): Result<null, FileFault> {
-  const fresh = `${path}.${process.pid}`;
+  const fresh = draftOf(path);
   try {
     systemDisk.makeFolder(dirname(path));
+    clearDraftsBeside(path);
     rmSync(fresh, { force: true });
     writeNewFile(systemDisk, fresh, new TextEncoder().encode(text));
     renameSync(fresh, path);

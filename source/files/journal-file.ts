@@ -7,20 +7,14 @@
 import { dirname } from 'node:path';
 import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { beside } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';
-import {
-  type Disk,
-  errorCode,
-  type FileState,
-  systemDisk,
-  writeAll,
-  writeNewFile,
-  writeNumbered,
-} from './disk.ts';
+import { type Disk, errorCode, type FileState, systemDisk, writeAll } from './disk.ts';
 import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
 import { HeldBytes } from './held-bytes.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 import type { HeldLog, LogFile } from './log-file.ts';
+import { writeNumbered, writeWhole } from './write-whole.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
 const slowFlushMs = 50;
@@ -129,14 +123,14 @@ export class JournalFile implements LogFile {
     if (this.#newName) this.#disk.flushFolderOf(this.path);
     this.#newName = false;
     this.#savedLength = this.#held.length;
-    this.#leftAs = this.#disk.stateOf(file);
+    this.#leftAs = this.#disk.stateOf(file, this.path);
     this.#waiting = 0;
     return took;
   }
 
-  /** Nobody else has written to the file, cut it or taken it away since our last line. */
+  /** Nobody else has written to the file, cut it, taken it away or put another in its place since our last line. */
   #isAsLeft(file: number): boolean {
-    const now = this.#disk.stateOf(file);
+    const now = this.#disk.stateOf(file, this.path);
     if (now === null || this.#leftAs === null) return now !== null;
     return now.length === this.#leftAs.length && now.changedMs === this.#leftAs.changedMs;
   }
@@ -171,7 +165,11 @@ export class JournalFile implements LogFile {
     if (this.#held.beginsWith(found)) return;
     const torn = Buffer.concat([this.#held.part(0, this.#savedLength), this.#torn]);
     if (this.#torn.length === 0 || Buffer.compare(found, torn) !== 0) throw new TroubleError('changed');
-    this.#tornPath ??= writeNumbered(this.#disk, (number) => `${this.path}.torn-${number}`, this.#torn);
+    this.#tornPath ??= writeNumbered(
+      this.#disk,
+      (number) => beside(this.path, `.torn-${number}`),
+      this.#torn,
+    );
   }
 
   #letGo(): void {
@@ -196,7 +194,10 @@ export function writeCopy(
   try {
     const taken = takeLock(disk, lock);
     if (!taken.ok) return fail(inUse(path, taken.fault));
-    writeNewFile(disk, path, content);
+    if (!writeWhole(disk, path, content)) {
+      releaseLock(disk, lock);
+      return fail({ code: 'files/exists', path });
+    }
   } catch (error) {
     releaseLock(disk, lock);
     return fail(writeFault(path, error));

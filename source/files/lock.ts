@@ -3,9 +3,10 @@
  * half of it. A lock whose holder is dead is broken under a second lock, so that of several who find it only one does.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Disk, errorCode, removeIfThere, writeNewFile } from './disk.ts';
-import { linkInPlace } from './link-in-place.ts';
+import { beside } from './beside.ts';
+import { type Disk, errorCode, removeIfThere } from './disk.ts';
 import { type Holder, mayBeAlive, thisProcess } from './process-identity.ts';
+import { linkInPlace, writeWithoutLink } from './write-whole.ts';
 
 export interface Lock {
   readonly path: string;
@@ -20,7 +21,7 @@ let locksMade = 0;
 /** The lock that one use of a log by this process takes. */
 export const lockOf = (logPath: string): Lock => makeLock(lockPathOf(logPath));
 
-export const lockPathOf = (logPath: string): string => `${logPath}.lock`;
+const lockPathOf = (logPath: string): string => beside(logPath, '.lock');
 
 const makeLock = (path: string): Lock => ({
   path,
@@ -56,17 +57,7 @@ const holdsLock = (disk: Disk, { path, text }: Lock): boolean => readText(disk, 
 function make(disk: Disk, { path, text }: Lock): boolean {
   const bytes = new TextEncoder().encode(text);
   const made = linkInPlace(disk, path, bytes);
-  return made === 'no-links' ? makeWithoutLink(disk, path, bytes) : made === 'made';
-}
-
-function makeWithoutLink(disk: Disk, path: string, bytes: Uint8Array): boolean {
-  try {
-    writeNewFile(disk, path, bytes);
-    return true;
-  } catch (error) {
-    if (errorCode(error) === 'EEXIST') return false;
-    throw error;
-  }
+  return made === 'no-links' ? writeWithoutLink(disk, path, bytes) : made === 'made';
 }
 
 function breakLock(disk: Disk, path: string, attempt: number): void {

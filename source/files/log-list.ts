@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { accessSync, constants, existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
@@ -6,6 +6,7 @@ import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { errorCode } from './disk.ts';
+import { fileFault } from './disk-trouble.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 
 export interface ListedLog {
@@ -29,21 +30,57 @@ export interface FoundLog {
   readonly reading: LogReading;
 }
 
+/** A log that is there and cannot be used as it is. */
+export interface DamagedLog {
+  readonly path: string;
+  readonly fault: JournalFault | FileFault;
+  /** How far it could be read, where the file can be. */
+  readonly read: FoundLog | null;
+}
+
+export interface FoundLogs {
+  readonly found: FoundLog | null;
+  /** The log used last of all, where that is damaged: it may have been meant. */
+  readonly damaged: DamagedLog | null;
+}
+
 export function readLogFile(path: string): Result<FoundLog, FileFault> {
   const bytes = readBytes(path, mostLogBytes);
   return bytes.ok ? succeed({ path, bytes: bytes.value, reading: readLog(bytes.value) }) : bytes;
 }
 
 /** The log used last of those that are sound and `wanted`. Those used before it are not read. */
-export function findLog(folder: string, wanted: (tally: Tally) => boolean): FoundLog | null {
-  for (const { path, mayNotEnd } of byLastUse(folder)) {
+export function findLog(folder: string, wanted: (tally: Tally) => boolean): FoundLogs {
+  let damaged: DamagedLog | null = null;
+  for (const [i, { path, mayNotEnd }] of byLastUse(folder).entries()) {
     if (mayNotEnd) continue;
-    const found = readLogFile(path);
-    if (!found.ok) continue;
-    const tally = tallyLog(found.value.reading);
-    if (tally.ok && wanted(tally.value)) return found.value;
+    const read = readLogFile(path);
+    const tally = read.ok ? tallyLog(read.value.reading) : read;
+    if (read.ok && tally.ok && wanted(tally.value)) return { found: read.value, damaged };
+    if (i === 0 && !tally.ok && !isNoLog.has(tally.fault.code))
+      damaged = { path, fault: tally.fault, read: read.ok ? read.value : null };
   }
-  return null;
+  return { found: null, damaged };
+}
+
+/** Nothing was ever recorded in these. */
+const isNoLog: ReadonlySet<string> = new Set([
+  'journal/not-a-log',
+  'journal/no-header',
+  'files/is-folder',
+  'files/missing',
+]);
+
+/** Why what is in a folder cannot be told; null where it can, or where there is no such folder. */
+export function folderFault(folder: string): FileFault | null {
+  try {
+    readdirSync(folder);
+    accessSync(folder, constants.X_OK);
+    return null;
+  } catch (error) {
+    const fault = fileFault(folder, error);
+    return fault.code === 'files/missing' ? null : fault;
+  }
 }
 
 interface Named {
@@ -95,7 +132,7 @@ export const slugOf = (name: string): string =>
     .toLowerCase()
     .match(/[\p{L}\p{M}\p{N}]+/gu)
     ?.join('-')
-    .slice(0, longestSlug) ?? 'bag';
+    .match(new RegExp(`^.{0,${longestSlug}}`, 'u'))?.[0] ?? 'bag';
 
 /** A free name for the log of a new bag: `dice-bag-2031-03-04.jsonl`. */
 export function newLogPath(folder: string, name: string, day: Date): string {

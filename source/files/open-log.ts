@@ -1,20 +1,24 @@
-import { realpathSync } from 'node:fs';
+import { realpathSync, statSync } from 'node:fs';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
 import { beginLog } from '../journal/fold.ts';
 import { readLog } from '../journal/read-log.ts';
+import { type Rebuilt, rebuildLog } from '../journal/rebuild-log.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
+import { isFinished } from '../session/session.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { beside, withoutEnding } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';
-import { type Disk, systemDisk, writeNumbered } from './disk.ts';
+import { type Disk, systemDisk } from './disk.ts';
 import { fileFault, inUse, troubleOf } from './disk-trouble.ts';
 import { JournalFile } from './journal-file.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 import type { FoundLog } from './log-list.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 import { SessionLog } from './session-log.ts';
+import { writeNumbered } from './write-whole.ts';
 
 export interface LogPlace {
   readonly path: string;
@@ -91,11 +95,12 @@ function openLocked(
   const bytes = readBytes(path, mostLogBytes);
   if (!bytes.ok) return bytes;
   const isKnown = asRead !== undefined && Buffer.compare(asRead.bytes, bytes.value) === 0;
-  const { state, fault, soundBytes } = isKnown ? asRead.reading : readLog(bytes.value);
+  const { state, fault, soundBytes, foreign } = isKnown ? asRead.reading : readLog(bytes.value);
   if (fault || !state) return fail(fault ?? { code: 'journal/no-header' });
   const content = bytes.value.subarray(0, soundBytes);
   const torn = bytes.value.subarray(soundBytes);
-  const log = new SessionLog(new JournalFile(path, { ...options, content, torn }), state, options.clock);
+  const file = new JournalFile(path, { ...options, content, torn });
+  const log = new SessionLog(file, state, options.clock, foreign);
   log.resume();
   return succeed(log);
 }
@@ -121,30 +126,46 @@ function realPath(path: string): Result<string, FileFault> {
   }
 }
 
+/** What a damaged log may be begun anew from, where its own first line is damaged. */
+export type AtHand = Pick<NewLog, 'brief' | 'program'>;
+
 export interface SoundPart {
   readonly path: string;
   readonly lines: number;
   /** Steps confirmed in it. */
   readonly step: number;
+  readonly finished: boolean;
 }
 
 /**
  * Saves the sound lines of a damaged log beside it as a log of its own, `NAME-sound-1.jsonl`, to go on with; the
- * damaged one stays as it is. Asked again, it gives the one it made before. Null where not even the first line is sound.
+ * damaged one stays as it is. Asked again, it gives the one it made before. Null where not even the first line is sound,
+ * unless the brief is at hand.
  */
 export function saveSoundPart(
-  { path, bytes, reading: { state, soundBytes } }: FoundLog,
+  log: FoundLog,
+  atHand: AtHand | null = null,
   disk: Disk = systemDisk,
 ): Result<SoundPart | null, FileFault> {
-  if (!state) return succeed(null);
-  const sound = bytes.subarray(0, soundBytes);
-  const nameOf = (number: number): string => `${path.replace(/\.jsonl$/, '')}-sound-${number}.jsonl`;
+  const { path } = log;
+  const found = soundPartOf(log, atHand);
+  if (!found) return succeed(null);
+  const { state, bytes: sound } = found;
+  const nameOf = (number: number): string => beside(withoutEnding(path), `-sound-${number}.jsonl`);
   try {
     const saved = findSaved(nameOf, sound) ?? writeNumbered(disk, nameOf, sound);
-    return succeed({ path: saved, lines: state.events + 1, step: state.session.done });
+    const { session, events } = state;
+    return succeed({ path: saved, lines: events + 1, step: session.done, finished: isFinished(session) });
   } catch (error) {
     return fail(fileFault(path, error));
   }
+}
+
+/** The file's own time stands for that of the beginning where that cannot be read: it is the same when asked again. */
+function soundPartOf({ path, bytes, reading }: FoundLog, atHand: AtHand | null): Rebuilt | null {
+  const { state, soundBytes } = reading;
+  if (state) return { state, bytes: bytes.subarray(0, soundBytes) };
+  return atHand && rebuildLog(bytes, { ...atHand, startedAt: instantOf(statSync(path).mtimeMs) });
 }
 
 function findSaved(nameOf: (number: number) => string, sound: Uint8Array): string | null {

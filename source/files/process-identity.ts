@@ -24,7 +24,7 @@ export function mayBeAlive({ pid, host, started }: Holder): boolean {
   return found.started === started && !found.dead;
 }
 
-function isRunning(pid: number): boolean {
+export function isRunning(pid: number): boolean {
   try {
     return process.kill(pid, 0);
   } catch (error) {

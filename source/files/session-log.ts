@@ -3,13 +3,20 @@ import { basename } from 'node:path';
 import type { Occurrence } from '../journal/entry.ts';
 import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
 import { type LogState, recordEvent } from '../journal/fold.ts';
+import type { ForeignSign } from '../journal/read-log.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';
 import { instantOf } from '../shared/instant.ts';
 import { type Result, succeed } from '../shared/result.ts';
+import { beside, withoutEnding } from './beside.ts';
 import type { Clock } from './clock.ts';
 import { JournalFile } from './journal-file.ts';
 import type { LogFile } from './log-file.ts';
+
+const isTakenOver = (status: SaveStatus): boolean =>
+  status.state === 'unsaved' && (status.trouble === 'changed' || status.trouble === 'in-use');
+
+const isTaken: ReadonlySet<FileFault['code']> = new Set(['files/exists', 'files/in-use']);
 
 export class SessionLog {
   #file: LogFile;
@@ -17,10 +24,15 @@ export class SessionLog {
   readonly #beganMs: number;
   #lastMs = 0;
   #left = false;
+  #takenOver: string | null = null;
   #state: LogState;
 
+  /** What other programs had put into the file when it was opened. */
+  readonly foreign: readonly ForeignSign[];
+
   /** Made by `startSessionLog` and `openSessionLog`. */
-  constructor(file: LogFile, state: LogState, clock: Clock) {
+  constructor(file: LogFile, state: LogState, clock: Clock, foreign: readonly ForeignSign[] = []) {
+    this.foreign = foreign;
     this.#file = file;
     this.#clock = clock;
     this.#beganMs = clock.elapsedMs();
@@ -61,7 +73,17 @@ export class SessionLog {
 
   /** Tries again to save what is waiting. */
   retry(): SaveStatus {
-    return this.status.state === 'saved' ? this.status : this.#file.save();
+    if (this.status.state === 'saved') return this.status;
+    this.#file.save();
+    this.#saveBeside();
+    return this.status;
+  }
+
+  /** Where the log was that something else has taken over since this was asked last: it is left as it is, and the work goes on at `path`. */
+  tellTakenOver(): string | null {
+    const from = this.#takenOver;
+    this.#takenOver = null;
+    return from;
   }
 
   /** Writes the whole log to a new file and goes on there. */
@@ -104,7 +126,18 @@ export class SessionLog {
     this.#lastMs = nowMs;
     this.#state = written.value.state;
     this.#file.append(written.value.line);
+    this.#saveBeside();
     return succeed(this.session);
+  }
+
+  /** Waiting does not give back a file that something else writes to, so all of it is written beside that. */
+  #saveBeside(): void {
+    const from = this.path;
+    for (let number = 1; isTakenOver(this.status); number++) {
+      const saved = this.saveElsewhere(beside(withoutEnding(from), `-kept-${number}.jsonl`));
+      if (!saved.ok && !isTaken.has(saved.fault.code)) return;
+      if (saved.ok) this.#takenOver = from;
+    }
   }
 
   #markFinished(): void {

@@ -8,7 +8,7 @@ import type { FileFault } from '../journal/file-fault.ts';
 import { type ReadSettings, readSettings, type SettingName, type Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemDisk } from './disk.ts';
-import { fileFault } from './disk-trouble.ts';
+import { fileFault, writeFault } from './disk-trouble.ts';
 import { readBytes } from './read-file.ts';
 
 export interface LoadedSettings extends ReadSettings {
@@ -55,7 +55,7 @@ export async function saveSetting<Name extends SettingName>(
     conf.set(name, value);
     return succeed(null);
   } catch (error) {
-    return fail(fileFault(join(folder, fileName), error));
+    return fail(writeFault(join(folder, fileName), error));
   }
 }
 

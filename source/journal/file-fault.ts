@@ -17,6 +17,8 @@ export type DiskTrouble =
 export type FileFault =
   | { readonly code: 'files/missing'; readonly path: string }
   | { readonly code: 'files/no-folder'; readonly path: string }
+  /** What stands where its folder should be is a file. */
+  | { readonly code: 'files/not-a-folder'; readonly path: string }
   | { readonly code: 'files/is-folder'; readonly path: string }
   | { readonly code: 'files/exists'; readonly path: string }
   | { readonly code: 'files/too-large'; readonly path: string; readonly mostBytes: number }
@@ -24,7 +26,6 @@ export type FileFault =
   | {
       readonly code: 'files/in-use';
       readonly path: string;
-      readonly lockPath: string;
       readonly pid: number;
       /** The computer that has it open; null where it is this one. */
       readonly host: string | null;

@@ -17,37 +17,56 @@ export interface LogReading {
   readonly soundBytes: number;
   /** Length of a last line without its end, left by a crash while it was being written. No fault: it was never confirmed. */
   readonly tornBytes: number;
+  readonly foreign: readonly ForeignSign[];
 }
 
+/** What other programs put into a text on its way, such as mail or an editor. No part of any line, so it does no harm. */
+export type ForeignSign = 'byte-order-mark' | 'windows-line-ends';
+
 const lineEnd = 10;
+const carriageReturn = 13;
+const byteOrderMark = Uint8Array.of(0xef, 0xbb, 0xbf);
 
 /** Reads a log from the bytes of its file, calling `each` for every sound entry. Cost linear in its length. */
 export function readLog(
   bytes: Uint8Array,
   each: (entry: Entry, state: LogState) => void = () => {},
 ): LogReading {
+  const begins = byteOrderMark.every((byte, i) => bytes[i] === byte) ? byteOrderMark.length : 0;
   const headerEnd = bytes.indexOf(lineEnd);
-  if (headerEnd < 0)
-    return { ...nothing, fault: { code: startsAsLog(bytes) ? 'journal/no-header' : 'journal/not-a-log' } };
-  const header = openHeader(bytes.subarray(0, headerEnd));
-  if (!header.ok) return { ...nothing, fault: header.fault };
+  const foreign = foreignSigns(begins > 0, bytes[headerEnd - 1] === carriageReturn);
+  const nothing = { start: null, state: null, soundBytes: 0, tornBytes: 0, foreign };
+  if (headerEnd < 0) {
+    const code = startsAsLog(bytes.subarray(begins)) ? 'journal/no-header' : 'journal/not-a-log';
+    return { ...nothing, fault: { code } };
+  }
+  const header = openHeader(lineIn(bytes, begins, headerEnd));
+  if (!header.ok) return { ...nothing, fault: withLaterStep(header.fault, bytes, Number.POSITIVE_INFINITY) };
   const start = header.value;
   let state = start;
   let from = headerEnd + 1;
   for (let end = bytes.indexOf(lineEnd, from); end >= 0; end = bytes.indexOf(lineEnd, from)) {
-    const folded = foldLine(state, bytes.subarray(from, end));
+    const folded = foldLine(state, lineIn(bytes, from, end));
     if (!folded.ok) {
       const fault = withLaterStep(folded.fault, bytes.subarray(from), state.session.job.stepCount);
-      return { start, state, fault, soundBytes: from, tornBytes: 0 };
+      return { start, state, fault, soundBytes: from, tornBytes: 0, foreign };
     }
     state = folded.value.state;
     each(folded.value.entry, state);
     from = end + 1;
   }
-  return { start, state, fault: null, soundBytes: from, tornBytes: bytes.length - from };
+  return { start, state, fault: null, soundBytes: from, tornBytes: bytes.length - from, foreign };
 }
 
-const nothing = { start: null, state: null, soundBytes: 0, tornBytes: 0 };
+const foreignSigns = (hasMark: boolean, hasReturns: boolean): readonly ForeignSign[] => [
+  ...(hasMark ? (['byte-order-mark'] as const) : []),
+  ...(hasReturns ? (['windows-line-ends'] as const) : []),
+];
+
+/** The line between two places, without its end: on Windows that is a carriage return too. */
+export const lineIn = (bytes: Uint8Array, from: number, end: number): Uint8Array =>
+  bytes.subarray(from, end > from && bytes[end - 1] === carriageReturn ? end - 1 : end);
+
 const opening = new TextEncoder().encode(`{"format":"${logFormat}"`);
 
 const startsAsLog = (bytes: Uint8Array): boolean =>
@@ -59,16 +78,32 @@ function openHeader(line: Uint8Array): ReturnType<typeof foldHeader> {
   return ours ? header : { ok: false, fault: { code: 'journal/not-a-log' } };
 }
 
+/** Lines tried from the end, so that garbage of any length is soon given up (a rule of thumb). */
+const mostTried = 100_000;
+
 /** Damage in the middle leaves later lines that say how far the work had come: worth knowing when going on from there. */
 function withLaterStep(fault: JournalFault, rest: Uint8Array, stepCount: number): JournalFault {
   if (fault.code !== 'journal/damaged-line') return fault;
-  const lines = splitLines(rest);
-  for (let i = lines.length - 1; i > 0; i--) {
-    const step = soundStep(lines[i - 1] as Uint8Array, lines[i] as Uint8Array);
+  let end = lastEnd(rest, rest.length);
+  for (let tried = 0; tried < mostTried && end > 0; tried++) {
+    const before = lastEnd(rest, end);
+    if (before < 0) break;
+    const step = soundStep(lineBefore(rest, before), lineBefore(rest, end));
     if (step !== null && step <= stepCount) return { ...fault, laterStep: step };
+    end = before;
   }
   return fault;
 }
+
+/** Where the last line end before a place stands, -1 where there is none; of several side by side the first. */
+function lastEnd(bytes: Uint8Array, place: number): number {
+  let end = place === 0 ? -1 : bytes.lastIndexOf(lineEnd, place - 1);
+  while (end > 0 && bytes[end - 1] === lineEnd) end--;
+  return end;
+}
+
+const lineBefore = (bytes: Uint8Array, end: number): Uint8Array =>
+  lineIn(bytes, end === 0 ? 0 : bytes.lastIndexOf(lineEnd, end - 1) + 1, end);
 
 /** Steps done after `line`, if it follows from the sum that the line before it states. */
 function soundStep(before: Uint8Array, line: Uint8Array): number | null {
@@ -76,16 +111,6 @@ function soundStep(before: Uint8Array, line: Uint8Array): number | null {
   const opened = sum === null ? null : unsealLine(line, sum);
   const entry = opened?.ok ? readEntry(opened.value.json) : null;
   return entry?.ok ? entry.value.step : null;
-}
-
-function splitLines(bytes: Uint8Array): readonly Uint8Array[] {
-  const lines: Uint8Array[] = [];
-  let from = 0;
-  for (let end = bytes.indexOf(lineEnd); end >= 0; end = bytes.indexOf(lineEnd, from)) {
-    lines.push(bytes.subarray(from, end));
-    from = end + 1;
-  }
-  return lines;
 }
 
 /** What a sound log holds. */
@@ -107,9 +132,10 @@ export interface Tally {
   readonly durationS: number;
   /** Bytes of a last line that was cut off; they belong to no event. */
   readonly tornBytes: number;
+  readonly foreign: readonly ForeignSign[];
 }
 
-export function tallyLog({ state, fault, tornBytes }: LogReading): Result<Tally, JournalFault> {
+export function tallyLog({ state, fault, tornBytes, foreign }: LogReading): Result<Tally, JournalFault> {
   if (fault) return fail(fault);
   if (!state) return fail({ code: 'journal/no-header' });
   const { header, session, events, skipped, sittings, finished, durationMs } = state;
@@ -125,5 +151,6 @@ export function tallyLog({ state, fault, tornBytes }: LogReading): Result<Tally,
     stepCount: session.job.stepCount,
     durationS: durationMs / 1000,
     tornBytes,
+    foreign,
   });
 }

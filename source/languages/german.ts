@@ -614,10 +614,10 @@ export const german: Language = {
       '{0} ist größer als {1} KiB, so groß ist weder eine Vorgabe noch ein Protokoll. Prüf den Namen.',
     '{0} is not text in UTF-8. Save it again as UTF-8.':
       '{0} ist kein Text in UTF-8. Speichere es als UTF-8.',
-    '{0} is open in another Slantwise (process {1} on {2}): leave that one, or only look. If there is none, delete {3}.':
-      '{0} ist in einem anderen Slantwise offen (Prozess {1} auf {2}): beende das andere, oder schau nur zu. Gibt es keines, lösch {3}.',
-    '{0} is open in another Slantwise (process {1}): leave that one, or only look. If there is none, delete {2}.':
-      '{0} ist in einem anderen Slantwise offen (Prozess {1}): beende das andere, oder schau nur zu. Gibt es keines, lösch {2}.',
+    '{0} is open in another Slantwise (process {1} on {2}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY':
+      '{0} ist in einem anderen Slantwise offen (Prozess {1} auf {2}): beende das andere, oder schau nur zu. Gibt es keines, kopier das Protokoll und mach in der Kopie weiter: slantwise --log COPY',
+    '{0} is open in another Slantwise (process {1}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY':
+      '{0} ist in einem anderen Slantwise offen (Prozess {1}): beende das andere, oder schau nur zu. Gibt es keines, kopier das Protokoll und mach in der Kopie weiter: slantwise --log COPY',
     'Not saved: {0}. The work goes on in memory and {1} to be written; saving is tried every few seconds.':
       'Nicht gespeichert: {0}. Die Arbeit geht im Speicher weiter, {1} noch; alle paar Sekunden wird es wieder versucht.',
     '1 line waits': '1 Zeile wartet',

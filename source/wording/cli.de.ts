@@ -48,6 +48,8 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
   notASpeed: (typed, slowest, fastest) =>
     `--speed ${typed} ist keine Zahl von ${decimal(slowest)} bis ${fastest}`,
 
+  endlessLine:
+    'Was hereinkam, hat eine Zeile von über 1.000 KiB; ab da wurde nichts mehr gelesen. Schick Befehle, einen je Zeile.',
   unwritten: (code) =>
     `Die Ausgabe ließ sich nicht schreiben (${code}). Schaff Platz, oder gib sie woanders aus.`,
   ourFault: (what, where) =>

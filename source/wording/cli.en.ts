@@ -50,6 +50,8 @@ export const cli = ({ choice, decimal }: Amounts) => ({
   notASpeed: (typed: string, slowest: number, fastest: number) =>
     `--speed ${typed} is not a number from ${decimal(slowest)} to ${fastest}`,
 
+  endlessLine:
+    'What came in has a line of more than 1,000 KiB and was given up there. Send commands, one a line.',
   unwritten: (code: string) =>
     `What was to be printed could not be written (${code}). Make room, or print elsewhere.`,
   ourFault: (what: string, where: string) =>

@@ -55,6 +55,6 @@ export const player = ({ decimal }: Amounts): PlayerWords => ({
     'Q: Schluss',
   ],
   howToLook: (path) => `Zum Zuschauen: slantwise replay ${path}`,
-  onlyLooking: ({ pid, host, lockPath }) =>
-    `Ein anderes Slantwise (Prozess ${pid}${host === null ? '' : ` auf ${host}`}) hat diesen Beutel offen: hier schaust du nur zu, so weit er gekommen ist. Gibt es keines, lösch ${lockPath}.`,
+  onlyLooking: ({ pid, host }) =>
+    `Ein anderes Slantwise (Prozess ${pid}${host === null ? '' : ` auf ${host}`}) hat diesen Beutel offen: hier schaust du nur zu, so weit er gekommen ist. Gibt es keines, kopier das Protokoll und mach in der Kopie weiter: slantwise --log COPY`,
 });

@@ -57,8 +57,8 @@ export const player = ({ decimal }: Amounts) => ({
   /** The bag is open elsewhere, and there is no screen to show it on. */
   howToLook: (path: string) => `To look: slantwise replay ${path}`,
   /** The bag is open elsewhere, so this one may look. */
-  onlyLooking: ({ pid, host, lockPath }: InUse) =>
-    `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, delete ${lockPath}.`,
+  onlyLooking: ({ pid, host }: InUse) =>
+    `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
 });
 
 export type PlayerWords = ReturnType<typeof player>;

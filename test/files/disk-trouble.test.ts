@@ -10,6 +10,8 @@ import { troubledDisk } from './troubled-disk.ts';
 
 const inScratch = (): string => join(scratchFolder(), 'bag.jsonl');
 
+const keptOf = (path: string): string => path.replace('.jsonl', '-kept-1.jsonl');
+
 describe('when the disk fails under a running session', () => {
   it.each<[DiskTrouble, string, keyof Disk]>([
     ['disk-full', 'ENOSPC', 'write'],
@@ -120,18 +122,18 @@ describe('when the disk fails under a running session', () => {
     expect([log.status.state, stepIn(path)]).toEqual(['saved', 3]);
   });
 
-  it('another file that takes the place of the log is left alone', () => {
+  it('another file that takes the place of the log is left alone, and all of the log is kept beside it', () => {
     const path = inScratch();
     const log = start(path);
     press(log, 2);
     writeFileSync(`${path}.new`, 'something else');
     renameSync(`${path}.new`, path);
     press(log);
-    expect(log.status).toMatchObject({ state: 'unsaved', trouble: 'changed' });
+    expect([log.status.state, log.path, stepIn(log.path)]).toEqual(['saved', keptOf(path), 3]);
     expect(readFileSync(path, 'utf8')).toBe('something else');
   });
 
-  it('a lock that another process took meanwhile is respected', () => {
+  it('a lock that another process took meanwhile is respected, and all of the log is kept beside it', () => {
     const path = inScratch();
     const { disk, fail, mend } = troubledDisk();
     const log = start(path, { disk });
@@ -141,7 +143,7 @@ describe('when the disk fails under a running session', () => {
     rmSync(`${path}.lock`);
     writeFileSync(`${path}.lock`, JSON.stringify({ pid: 1, host: 'elsewhere', started: null }));
     press(log);
-    expect(log.status).toMatchObject({ state: 'unsaved', trouble: 'in-use' });
+    expect([log.status.state, log.path, stepIn(log.path)]).toEqual(['saved', keptOf(path), 2]);
     expect(stepIn(path)).toBe(0);
   });
 
@@ -237,7 +239,10 @@ describe('saving elsewhere', () => {
     writeFileSync(taken, 'my diary');
     expect(log.saveElsewhere(taken)).toMatchObject({ fault: { code: 'files/exists' } });
     expect(readFileSync(taken, 'utf8')).toBe('my diary');
-    expect(log.saveElsewhere(join(taken, 'x', 'y'))).toMatchObject({ fault: { code: 'files/no-folder' } });
+    expect(log.saveElsewhere(join(taken, 'x', 'y'))).toMatchObject({ fault: { code: 'files/not-a-folder' } });
+    expect(log.saveElsewhere(join(taken, '..', 'nowhere', 'y'))).toMatchObject({
+      fault: { code: 'files/no-folder' },
+    });
     const small = inScratch();
     fillAfter(300);
     expect(log.saveElsewhere(small)).toMatchObject({
@@ -278,12 +283,11 @@ describe('the sentences', () => {
     const inUse = {
       code: 'files/in-use',
       path: 'a.jsonl',
-      lockPath: 'a.jsonl.lock',
       pid: 7,
       host: null,
     } as const;
     expect(formatFileFault(inUse)).toBe(
-      'a.jsonl is open in another Slantwise (process 7): leave that one, or only look. If there is none, delete a.jsonl.lock.',
+      'a.jsonl is open in another Slantwise (process 7): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY',
     );
     expect(formatFileFault({ code: 'files/trouble', path: 'a', trouble: 'disk-error', detail: 'EIO' })).toBe(
       'a: the disk reports an error (EIO).',

@@ -35,7 +35,7 @@ describe('of two processes that open a log', () => {
     await first.said('open saved');
     expect(openSessionLog({ path })).toEqual({
       ok: false,
-      fault: { code: 'files/in-use', path, lockPath: `${path}.lock`, pid: first.process.pid, host: null },
+      fault: { code: 'files/in-use', path, pid: first.process.pid, host: null },
     });
     expect(stepIn(path)).toBe(2);
     await killed(first);

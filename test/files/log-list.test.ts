@@ -36,7 +36,7 @@ describe('the list of bags', () => {
   it('is empty where there is no folder', () => {
     const nowhere = join(scratchFolder(), 'nowhere');
     expect(listLogs(nowhere)).toEqual([]);
-    expect(findLog(nowhere, () => true)).toBeNull();
+    expect(findLog(nowhere, () => true)).toEqual({ found: null, damaged: null });
   });
 
   it('gives the sound log used last that is wanted, and reads none used before it', () => {
@@ -50,9 +50,10 @@ describe('the list of bags', () => {
       utimesSync(path, i, i);
     }
     const asked: number[] = [];
-    const found = findLog(folder, ({ step }) => asked.push(step) > 0 && step === 3);
+    const { found, damaged } = findLog(folder, ({ step }) => asked.push(step) > 0 && step === 3);
     expect(found && basename(found.path)).toBe('old.jsonl');
     expect(asked).toEqual([2, 3]);
+    expect(damaged).toBeNull();
   });
 
   it('gives a log that is opened as it was read, unless it has changed since', () => {
@@ -60,7 +61,7 @@ describe('the list of bags', () => {
     const log = start(path);
     press(log, 1);
     log.leave();
-    const asRead = findLog(dirname(path), () => true) ?? undefined;
+    const asRead = findLog(dirname(path), () => true).found ?? undefined;
     const opened = openSessionLog({ path, asRead });
     if (!opened.ok) throw new Error(opened.fault.code);
     expect(opened.value.session.done).toBe(1);

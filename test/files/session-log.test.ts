@@ -159,7 +159,7 @@ describe('opening a log', () => {
     const part = saveSound(path);
     expect(part).toEqual({
       ok: true,
-      value: { path: path.replace('.jsonl', '-sound-1.jsonl'), lines: 5, step: 4 },
+      value: { path: path.replace('.jsonl', '-sound-1.jsonl'), lines: 5, step: 4, finished: false },
     });
     expect(saveSound(path)).toEqual(part);
     expect(readFileSync(path, 'utf8')).toBe(damaged);

@@ -3,8 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JournalFault } from '../../source/journal/fault.ts';
 import { type LogReading, readLog } from '../../source/journal/read-log.ts';
+import { rebuildLog } from '../../source/journal/rebuild-log.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 import { seenOf } from './compare-sessions.ts';
-import { finishedLines, writeLog } from './sample-log.ts';
+import { finishedLines, smallBrief, startedAt, writeLog } from './sample-log.ts';
 
 const { bytes, text, states } = writeLog(finishedLines());
 const lines = text.split('\n').slice(0, -1);
@@ -116,6 +118,59 @@ describe('a log', () => {
       reason: 'checksum',
       laterStep: states.at(-1)?.session.done,
     });
+  });
+
+  it('that went through Windows or an editor reads the same, and what was put in is named', () => {
+    const mark = Uint8Array.of(0xef, 0xbb, 0xbf);
+    const windows = new TextEncoder().encode(text.replaceAll('\n', '\r\n'));
+    for (const [bytes_, foreign] of [
+      [windows, ['windows-line-ends']],
+      [Buffer.concat([mark, bytes]), ['byte-order-mark']],
+      [Buffer.concat([mark, windows]), ['byte-order-mark', 'windows-line-ends']],
+    ] as const) {
+      const { state, fault, soundBytes, foreign: found } = readLog(bytes_);
+      expect([fault, found, soundBytes, state?.events]).toEqual([
+        null,
+        foreign,
+        bytes_.length,
+        lines.length - 1,
+      ]);
+      expect(JSON.stringify(state && seenOf(state.session))).toBe(seen.at(-1));
+    }
+  });
+
+  it('with any one bit of its first line flipped still tells the step, and the brief brings all of it back', () => {
+    const beginning = { brief: briefOf(smallBrief), program: '0.2.0', startedAt: '2040-01-01T00:00:00.000Z' };
+    const last = states.at(-1)?.session.done;
+    for (let at = 0; at < (ends[0] as number) - 1; at++) {
+      const flipped = bytes.slice();
+      flipped[at] = (flipped[at] as number) ^ (1 << (at % 8));
+      const { fault } = readLog(flipped);
+      expect(fault).toMatchObject({ code: 'journal/damaged-line', line: 1, laterStep: last });
+      const rebuilt = rebuildLog(flipped, beginning);
+      const again = readLog(rebuilt?.bytes ?? new Uint8Array());
+      expect([again.fault, again.state?.events], `byte ${at}`).toEqual([null, lines.length - 1]);
+      expect(JSON.stringify(again.state && seenOf(again.state.session))).toBe(seen.at(-1));
+    }
+  });
+
+  it('with its first line damaged is not taken for the log of another brief', () => {
+    const flipped = Buffer.from(bytes);
+    flipped[2] = 0;
+    const other = { ...smallBrief, name: 'Another sleeve', bag: { stitches: 10, rows: 16 } };
+    expect(rebuildLog(flipped, { brief: briefOf(other), program: '0.2.0', startedAt })).toBeNull();
+  });
+
+  it('with garbage of any length behind it is given up soon', () => {
+    for (const filler of ['\n', 'x\n', '{"do":"redo","sum":"00000000"}\n']) {
+      const garbage = Buffer.alloc(30_000_000, filler);
+      const from = performance.now();
+      expect(readLog(Buffer.concat([bytes, Buffer.from('x\n'), garbage])).fault).toMatchObject({
+        line: lines.length + 1,
+        laterStep: null,
+      });
+      expect(performance.now() - from).toBeLessThan(5000);
+    }
   });
 
   it('whose tail was filled with zeros by a power cut is read up to them', () => {

@@ -112,6 +112,7 @@ describe('the tally of a sound log', () => {
         stepCount: 88,
         durationS: 75.363,
         tornBytes: 0,
+        foreign: [],
       },
     });
   });

@@ -16,6 +16,12 @@ export interface RunOptions {
   readonly program?: string;
   readonly input?: string;
   readonly locale?: string;
+  /** A home to go on with; without one it is empty and new. */
+  readonly home?: string;
+  /** Added to the environment. */
+  readonly env?: Readonly<Record<string, string>>;
+  /** Who runs it, where the tests run as root: to root no folder is closed. */
+  readonly user?: number | undefined;
 }
 
 /** A folder that is gone when the test is over. */
@@ -27,18 +33,26 @@ export function emptyFolder(): string {
 
 export function slantwise(
   args: readonly string[],
-  { program = 'dist/cli.js', input = 'quit\n', locale = 'C.UTF-8' }: RunOptions = {},
+  {
+    program = 'dist/cli.js',
+    input = 'quit\n',
+    locale = 'C.UTF-8',
+    home = emptyFolder(),
+    env,
+    user,
+  }: RunOptions = {},
 ): Ran {
-  const home = emptyFolder();
   const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
     encoding: 'utf8',
     input,
+    ...(user === undefined ? {} : { uid: user, gid: user }),
     env: {
       PATH: process.env.PATH,
       HOME: home,
       XDG_CONFIG_HOME: join(home, 'config'),
       XDG_DATA_HOME: join(home, 'data'),
       LANG: locale,
+      ...env,
     },
   });
   return { status, stdout, stderr };

@@ -2,6 +2,7 @@ import type { DiskTrouble, FileFault, SaveStatus } from '../../journal/file-faul
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { forShell } from '../../shared/for-shell.ts';
 import { say } from '../../shared/say.ts';
+import { currentWords } from '../../wording/current.ts';
 
 const troubles: Readonly<Record<DiskTrouble, () => string>> = {
   'disk-full': () => say`the disk is full`,
@@ -21,6 +22,8 @@ export function formatFileFault(fault: FileFault): string {
       return say`${fault.path} does not exist. Check the name.`;
     case 'files/no-folder':
       return say`The folder of ${fault.path} does not exist. Make it, or choose another.`;
+    case 'files/not-a-folder':
+      return currentWords().logs.notAFolder(fault.path);
     case 'files/is-folder':
       return say`${fault.path} is a folder. Name a file in it.`;
     case 'files/exists':
@@ -31,8 +34,8 @@ export function formatFileFault(fault: FileFault): string {
       return say`${fault.path} is not text in UTF-8. Save it again as UTF-8.`;
     case 'files/in-use':
       return fault.host
-        ? say`${fault.path} is open in another Slantwise (process ${fault.pid} on ${fault.host}): leave that one, or only look. If there is none, delete ${fault.lockPath}.`
-        : say`${fault.path} is open in another Slantwise (process ${fault.pid}): leave that one, or only look. If there is none, delete ${fault.lockPath}.`;
+        ? say`${fault.path} is open in another Slantwise (process ${fault.pid} on ${fault.host}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`
+        : say`${fault.path} is open in another Slantwise (process ${fault.pid}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`;
     case 'files/trouble':
       return `${fault.path}: ${troubles[fault.trouble]()} (${fault.detail}).`;
     default:

@@ -3,6 +3,7 @@ import type { LessonFault } from '../../journal/lesson.ts';
 import type { SessionFault } from '../../session/command.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import { count, say } from '../../shared/say.ts';
+import { currentWords } from '../../wording/current.ts';
 
 const lineFaults: Readonly<Record<LineFault, () => string>> = {
   'not-text': () => say`holds bytes that are not text`,
@@ -23,7 +24,7 @@ export function formatJournalFault(fault: JournalFault): string {
     case 'journal/newer-version':
       return say`This log is written in format ${fault.version} and this program reads up to ${fault.known}: open it with a newer Slantwise.`;
     case 'journal/damaged-line':
-      return `${say`Line ${fault.line} ${lineFaults[fault.reason]()}.`} ${soundPart(fault.line)}${laterStep(fault.laterStep)}`;
+      return `${say`Line ${fault.line} ${lineFaults[fault.reason]()}.`} ${soundPart(fault.line, fault.laterStep !== null)}${laterStep(fault.laterStep)}`;
     case 'journal/step-differs':
       return say`Line ${fault.line} says ${count(fault.recorded, 'step')} were done where ${fault.reached} come out. ${soundPart(fault.line)}`;
     case 'journal/command-refused':
@@ -39,8 +40,8 @@ export function formatJournalFault(fault: JournalFault): string {
   }
 }
 
-function soundPart(line: number): string {
-  if (line === 1) return say`Nothing after it can be used.`;
+function soundPart(line: number, hasMore = false): string {
+  if (line === 1) return hasMore ? currentWords().logs.needsBrief : say`Nothing after it can be used.`;
   return line === 2 ? say`Line 1 is sound.` : say`Lines 1 to ${line - 1} are sound.`;
 }
 
