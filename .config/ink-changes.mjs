@@ -41,12 +41,46 @@ const said = `
         }
         // Detect`;
 
+/** Ink's way of drawing: it erases all that it drew and writes all of it again. */
+const drawnAnew = `
+            previousOutput = str;
+            const returnPrefix = buildReturnToBottomPrefix(cursorWasShown, previousLineCount, previousCursorPosition);
+            stream.write(returnPrefix +
+                ansiEscapes.eraseLines(previousLineCount) +
+                str +
+                cursorSuffix);`;
+
+/** Which it still does where the stream has no way of its own. */
+const draw = `
+function draw(stream, before, said, now) {
+  if (stream.draw) stream.draw(before, said, now);
+  else stream.write(ansiEscapes.eraseLines(before === '' ? 0 : before.split('\\n').length) + said + now);
+}`;
+
+const say = `    render.say = (said, str) => {
+        draw(stream, previousOutput, said, str);
+        previousOutput = str;
+        previousLineCount = str.split('\\n').length;
+    };
+`;
+const sync = `    render.sync = (str) => {
+        const activeCursor = cursorDirty ? cursorPosition : undefined;
+        cursorDirty = false;
+        const lines = str.split('\\n');
+        previousOutput = str;
+        previousLineCount = lines.length;`;
+
+const saidAndDrawn = `
+            this.log.clear();
+            this.options.stdout.write(staticOutput);
+            this.log(outputToRender);`;
+
 /** `shows` is what the bundle holds of a change, and `hides` what it no longer holds. */
 const changes = [
   {
     // Ink keeps all that was ever said, to say it again where a window has become lower than the screen; ours shows the
     // last lines again by itself. What is said in that very drawing is still to be written.
-    name: 'nothing said is kept',
+    name: 'nothing said is kept, and it is handed on with the drawing',
     file: /[\\/]ink[\\/]build[\\/]ink\.js$/,
     texts: [
       [said, said.replace('+=', '=')],
@@ -54,9 +88,22 @@ const changes = [
         'clearTerminal + this.fullStaticOutput + output',
         "clearTerminal + (hasStaticOutput ? staticOutput : '') + output",
       ],
+      [saidAndDrawn, '\n            this.log.say(staticOutput, outputToRender);'],
     ],
-    shows: /&&\(this\.fullStaticOutput=[\w$]/,
+    shows: /&&\(this\.fullStaticOutput=[\w$][\s\S]*this\.log\.say\(/,
     hides: /clearTerminal\+this\.fullStaticOutput/,
+  },
+  {
+    // What was said, what stood there and what is to stand there are handed on apart, so that only what differs need be
+    // written. The cursor that Ink can place is not used here.
+    name: 'a drawing is handed on with the one before',
+    file: /[\\/]ink[\\/]build[\\/]log-update\.js$/,
+    texts: [
+      [drawnAnew, "\n            draw(stream, previousOutput, '', str);\n            previousOutput = str;"],
+      [sync, say + sync],
+    ],
+    more: draw,
+    shows: /\.draw\?[\w$]+\.draw\(/,
   },
   {
     name: 'cut rows are kept',

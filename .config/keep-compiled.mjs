@@ -12,7 +12,7 @@ import { PassThrough } from 'node:stream';
 const patienceMs = 20_000;
 
 const [folder, ...given] = process.argv.slice(2);
-const texts = given.length > 0 ? given : ['step 1 of', 'step 2 of'];
+const texts = given.length > 0 ? given : ['step 1 of', '+ 1 '];
 const home = mkdtempSync(join(tmpdir(), 'slantwise-build-'));
 Object.assign(process.env, {
   HOME: home,

@@ -6,8 +6,8 @@ import { render } from 'ink';
 import type { ReactNode } from 'react';
 import { type Key, keyId } from '../keys/key.ts';
 import { readKeys } from '../keys/read-keys.ts';
-import { keepScrollback } from './keep-scrollback.ts';
 import { isEmpty } from './prompt.ts';
+import { screenOutput } from './screen-output.ts';
 import type { ScreenMessage, ScreenState } from './screen-state.ts';
 import { silentInput } from './silent-input.ts';
 import type { Store } from './store.ts';
@@ -51,13 +51,13 @@ export async function holdScreen<End, State extends ScreenState<End>>(
     reader.reportKinds(wantsKinds(store.get()));
     if (store.get().end !== null) unmount();
   });
+  const output = screenOutput(process.stdout);
   // Before Ink hears of it: what was drawn for another width cannot be erased line by line.
-  const clearWindow = (): void => void process.stdout.write('\x1b[H\x1b[J');
-  process.stdout.on('resize', clearWindow);
+  process.stdout.on('resize', output.clearWindow);
   for (const signal of endingSignals) process.on(signal, interrupt);
   const app = render(held.screen, {
     stdin: silentInput(),
-    stdout: keepScrollback(process.stdout),
+    stdout: output,
     exitOnCtrlC: false,
     patchConsole: false,
     maxFps: 1000,
@@ -75,7 +75,7 @@ export async function holdScreen<End, State extends ScreenState<End>>(
   } finally {
     process.off('exit', giveBack);
     for (const signal of endingSignals) process.off(signal, interrupt);
-    process.stdout.off('resize', clearWindow);
+    process.stdout.off('resize', output.clearWindow);
     forget();
     reader.stop();
   }

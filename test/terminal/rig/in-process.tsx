@@ -1,7 +1,7 @@
 import { PassThrough, Writable } from 'node:stream';
 import { type Instance, render } from 'ink';
 import type { ReactNode } from 'react';
-import { keepScrollback } from '../../../source/screen/parts/keep-scrollback.ts';
+import { screenOutput } from '../../../source/screen/parts/screen-output.ts';
 import { createEmulator, type Emulator } from './emulator.ts';
 
 export type ScreenOptions = {
@@ -64,7 +64,7 @@ export function mountScreen(node: ReactNode, options: ScreenOptions = {}): Scree
   const output = new EmulatorOutput(emulator);
   const input = new TypedInput();
   // As the program has it: the changed Ink does not say again what a cleared terminal would have lost.
-  const stdout = keepScrollback(output as unknown as NodeJS.WriteStream);
+  const stdout = screenOutput(output as unknown as NodeJS.WriteStream);
   const app: Instance = render(node, {
     stdout,
     stderr: stdout,
