@@ -44,7 +44,8 @@ process.argv.splice(1, Number.POSITIVE_INFINITY, join(folder, 'cli.js'), 'demo/d
 setTimeout(() => {
   throw new Error(`the program did not show ${texts.join(', ')} but\n${shown}`);
 }, patienceMs);
-const { program, compiledPath } = createRequire(import.meta.url)(resolve(folder, 'cli.js'));
+const { run, compiledPath } = createRequire(import.meta.url)(resolve(folder, 'cli.js'));
+const program = run();
 for (const text of texts) {
   await waitFor(text);
   stdin.write('\r');

@@ -9,6 +9,8 @@ export const logFolder = (): string => join(folders().data, 'bags');
 export const briefFolder = (): string => join(folders().data, 'briefs');
 /** Answers to questions that were not asked to the end. */
 export const draftPath = (): string => join(folders().data, 'new-bag.json');
+/** For what can be made again. */
+export const cacheFolder = (): string => folders().cache;
 export const settingsFolder = (): string => folders().config;
 /** All that the program writes to unasked. */
 export const ownFolders = (): readonly string[] => [

@@ -1,43 +1,47 @@
 /** The built program starts from what the build kept compiled of it, and as well where that is missing or spoilt. */
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import Module from 'node:module';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
+import { emptyFolder } from '../tools/slantwise.ts';
 
-let folder = '';
-let compiled = '';
-
-beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'slantwise-dist-'));
+/** A copy of the program, and what was kept of it. */
+function copy(): { readonly program: string; readonly compiled: string; readonly cache: string } {
+  const [folder, cache] = [emptyFolder(), emptyFolder()];
   cpSync('dist', folder, { recursive: true });
   const [name = ''] = readdirSync(folder).filter((file) => file.endsWith('.bin'));
-  compiled = join(folder, name);
-});
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return { program: join(folder, 'cli.js'), compiled: join(folder, name), cache };
+}
 
-/** What `slantwise --version` prints, and whether V8 refused what was kept. */
-const start = (): string =>
-  execFileSync(
-    process.execPath,
-    [
-      '-e',
-      `process.argv.splice(1, 0, 'slantwise', '--version');
-      const { program } = require(${JSON.stringify(join(folder, 'cli.js'))});
-      console.log(program.cachedDataRejected);`,
-    ],
-    { encoding: 'utf8' },
-  );
+const said = (cache: string, ...args: readonly string[]): string =>
+  execFileSync(process.execPath, args, {
+    encoding: 'utf8',
+    env: { HOME: cache, XDG_CACHE_HOME: cache, LOCALAPPDATA: cache },
+  });
+
+const version = /^\d+\.\d+\.\d+\n$/;
 
 test('what was kept is taken by the Node that it was built with', () => {
-  expect(start()).toMatch(/^false$/m);
+  const { program, cache } = copy();
+  const script = `
+    process.argv.splice(1, 0, 'slantwise', '--version');
+    const { run, compiledPath } = require(${JSON.stringify(program)});
+    console.log(run(require('node:fs').readFileSync(compiledPath)).cachedDataRejected);`;
+  expect(said(cache, '-e', script)).toMatch(/^false$/m);
 });
 
-test.each([
-  ['was cut off', () => writeFileSync(compiled, ''), 'true'],
-  ['is missing', () => rmSync(compiled), 'undefined'],
-])('the program starts where it %s', (_, spoil, refused) => {
-  spoil();
-  const said = start().trim().split('\n').toSorted();
-  expect(said).toEqual([expect.stringMatching(/^\d+\.\d+\.\d+$/), refused]);
+test('the program starts where it was cut off', () => {
+  const { program, compiled, cache } = copy();
+  writeFileSync(compiled, '');
+  expect(said(cache, program, '--version')).toMatch(version);
+});
+
+test('where it is missing, a Node that can keeps for itself what it compiled', () => {
+  const { program, compiled, cache } = copy();
+  rmSync(compiled);
+  expect(said(cache, program, '--version')).toMatch(version);
+  const kept = readdirSync(cache, { recursive: true });
+  if ('enableCompileCache' in Module) expect(kept).not.toEqual([]);
+  else expect(kept).toEqual([]);
 });
