@@ -24,7 +24,7 @@ export type Intent =
   /** So long are the first rounds of the cord. */
   | { readonly kind: 'cord-length'; readonly length: Amount }
   /** Accepts one of the things offered last. */
-  | { readonly kind: 'take'; readonly number: number | null }
+  | { readonly kind: 'choose'; readonly number: number | null }
   /** Leaves a way back or a mend where it is. */
   | { readonly kind: 'stop' }
   | { readonly kind: 'bags' }
@@ -45,7 +45,7 @@ export type Intent =
   | { readonly kind: 'sheet'; readonly out: string }
   /** Writes the whole log to another file and goes on there. */
   | { readonly kind: 'save'; readonly out: string }
-  | { readonly kind: 'leave' };
+  | { readonly kind: 'quit' };
 
 /** Why a typed line is not understood. */
 export type ChatFault =

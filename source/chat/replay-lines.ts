@@ -41,7 +41,7 @@ function occurrenceLines({ event }: Entry): readonly Line[] {
       return answer(say`Back at the bench, ${event.at.slice(0, 10)}`);
     case 'say':
       return answer(event.text);
-    case 'pause-here':
+    case 'pause':
       return answer(say`A place to pause`);
     default:
       return [];

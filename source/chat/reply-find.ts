@@ -108,7 +108,7 @@ const holds = ({ done, through }: Place, session: Session): boolean =>
 const goingTo = (place: Place): Offer => ({
   is: 'place',
   place,
-  takes: { kind: 'do', command: { do: 'jump', done: place.done } },
+  takes: { kind: 'do', command: { do: 'go', done: place.done } },
 });
 
 function tellSlips(session: Session, seen: Look, finding: Finding, offeredBefore: number): Offers {

@@ -14,11 +14,11 @@ export function replyToRip(session: Session, toDone: number): Result<Reply, RipB
   if (!back.ok) return back;
   const steps = back.value.steps.map((step) => ({
     hands: { is: 'rip', step } as const,
-    command: { do: 'rip-back', done: step.done } as const,
+    command: { do: 'rip', done: step.done } as const,
   }));
   const takes: Reply =
     steps.length === 0
-      ? { kind: 'do', command: { do: 'rip-back', done: toDone } }
+      ? { kind: 'do', command: { do: 'rip', done: toDone } }
       : { kind: 'begin', way: { kind: 'back', steps, at: 0 } };
   return succeed(
     offer(session, answer(...sayWayBack(back.value)), {

@@ -57,7 +57,7 @@ export function replyTo(
       return succeed({ kind: 'do', command: measuredCommand(intent, units) });
     case 'cord-length':
       return succeed({ kind: 'do', command: { do: 'cord-measured', lengthCm: inCm(intent.length, units) } });
-    case 'take':
+    case 'choose':
       return takeOffer(session, talk, intent.number);
     case 'show':
       return succeed({ kind: 'say', lines: show(session, intent.what, units, minutesPerRow) });
@@ -75,14 +75,14 @@ export function replyTo(
     case 'stop':
     case 'bags':
     case 'new':
-    case 'leave':
+    case 'quit':
       return succeed(intent);
   }
 }
 
 function replyToGo(session: Session, to: NamedPlace): Result<Reply, ChatFault | LandmarkFault> {
   const done = doneAt(session, to);
-  return done.ok ? succeed({ kind: 'do', command: { do: 'jump', done: done.value } }) : done;
+  return done.ok ? succeed({ kind: 'do', command: { do: 'go', done: done.value } }) : done;
 }
 
 /** Steps confirmed where the place comes next. */
@@ -126,7 +126,7 @@ export function sayDone(
   switch (command.do) {
     case 'confirm':
       return doneLines(before, after);
-    case 'take-back':
+    case 'back':
       return answer(
         say`Taken back: ${sayPlace(after)}`,
         ...sayCounted(before, after, command.do),
@@ -139,17 +139,17 @@ export function sayDone(
         ...sayCounted(before, after, command.do),
         ...sayChanged(before, after, units),
       );
-    case 'jump':
+    case 'go':
       return answer(say`Jumped: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'note':
       return answer(say`Noted: ${command.text}`);
-    case 'yarn-left':
+    case 'weigh':
       return answer(sayWeighed(after, command.yarn, units));
     case 'measured':
       return answer(...sayMeasured(after, units));
     case 'cord-measured':
       return answer(sayCord(after, units));
-    case 'rip-back':
+    case 'rip':
       return answer(say`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
     case 'mend':
       return answer(say`Set right: ${sayPlace(after)}`, ...sayWhere(after).slice(1));

@@ -43,7 +43,7 @@ type Passed = Extract<
       | 'draw'
       | 'sheet'
       | 'save'
-      | 'leave';
+      | 'quit';
   }
 >;
 

@@ -37,20 +37,20 @@ export const stepOn = (way: Way): Way | null =>
   way.at + 1 < way.steps.length ? { ...way, at: way.at + 1 } : null;
 
 /** What taking back means on a way: one of its own steps that the log does not hold, leaving it, or the log's last command. */
-export function stepBack(way: Way): Way | 'leave' | 'take-back' {
+export function stepBack(way: Way): Way | 'stop' | 'back' {
   const last = way.steps[way.at - 1];
-  if (!last) return 'leave';
-  return last.command === null ? { ...way, at: way.at - 1 } : 'take-back';
+  if (!last) return 'stop';
+  return last.command === null ? { ...way, at: way.at - 1 } : 'back';
 }
 
 /** Commands that keep something and move nothing. */
-const beside: ReadonlySet<Command['do']> = new Set(['note', 'mark', 'yarn-left', 'measured']);
+const beside: ReadonlySet<Command['do']> = new Set(['note', 'mark', 'weigh', 'measured']);
 
 /** The way once the session has moved by `command`; null where it leads no further. */
 export function wayAfter(way: Way | null, { do: kind }: Command, session: Session): Way | null {
   if (!way || beside.has(kind)) return way;
-  if (way.kind !== 'back' || (kind !== 'take-back' && kind !== 'redo')) return null;
-  const at = way.steps.findIndex(({ command }) => command?.do === 'rip-back' && command.done < session.done);
+  if (way.kind !== 'back' || (kind !== 'back' && kind !== 'redo')) return null;
+  const at = way.steps.findIndex(({ command }) => command?.do === 'rip' && command.done < session.done);
   return at < 0 ? null : { ...way, at };
 }
 

@@ -30,4 +30,4 @@ const gramsOf = ({ value, unit }: Amount, units: Units): number =>
 
 /** The command that keeps a weighing in the log. */
 export const weighCommand = (session: Session, { yarn, amount }: Weighed, units: Units) =>
-  ({ do: 'yarn-left', yarn: spellYarn(session, yarn), grams: gramsOf(amount, units) }) as const;
+  ({ do: 'weigh', yarn: spellYarn(session, yarn), grams: gramsOf(amount, units) }) as const;

@@ -50,20 +50,17 @@ export async function askForBag({ settings, told, source }: AskOptions): Promise
     ...damagedLogs(),
     ...answer(...(hasAnswers ? [sayGoingOn(), ...answersIn(interview)] : [sayOpening()])),
   ];
-  const store = createQuestionStore(
-    startQuestions({ interview, lines, pressWindowMs: settings.pressWindowMs }),
-    {
-      'keep-answers': ({ interview: { answers } }, send) => {
-        const written = writeDraftFile(draftPath(), draftOf(answers));
-        areKept = written.ok;
-        const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
-        send({ is: 'answers-kept', trouble });
-      },
-      'keep-brief': ({ interview: answered, out }, send) =>
-        send({ is: 'brief-kept', kept: keepBrief(answered, out) }),
-      keep: async ({ change: { name, value } }) => void (await saveSetting(settingsFolder(), name, value)),
+  const store = createQuestionStore(startQuestions({ interview, lines, pedalGapMs: settings.pedalGapMs }), {
+    'keep-answers': ({ interview: { answers } }, send) => {
+      const written = writeDraftFile(draftPath(), draftOf(answers));
+      areKept = written.ok;
+      const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
+      send({ is: 'answers-kept', trouble });
     },
-  );
+    'keep-brief': ({ interview: answered, out }, send) =>
+      send({ is: 'brief-kept', kept: keepBrief(answered, out) }),
+    keep: async ({ change: { name, value } }) => void (await saveSetting(settingsFolder(), name, value)),
+  });
   const end = await ask(store, source);
   await store.settled();
   if (leaves(end) && areKept) print(sayAnswersKept());

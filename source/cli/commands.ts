@@ -121,12 +121,12 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
       (await import('./lesson.ts')).writeLesson(log, lines, given.get('out') ?? '', words),
   },
   {
-    name: 'reckon',
+    name: 'record',
     takes: ['LOG'],
-    summary: ({ cli }) => cli.does.reckon,
+    summary: ({ cli }) => cli.does.record,
     options: [json],
     run: async (asked) =>
-      (await import('./reckon.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
+      (await import('./print-record.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'check',

@@ -5,7 +5,7 @@ import { formatLessonLineFault, readLessonLines } from './lesson-lines.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
 const read = readRecording(
-  writeLog([confirm(), confirm(), confirm(4), { event: { do: 'take-back' } }, confirm(5)]).bytes,
+  writeLog([confirm(), confirm(), confirm(4), { event: { do: 'back' } }, confirm(5)]).bytes,
 );
 if (!read.ok) throw new Error(read.fault.code);
 const recording = read.value;
@@ -17,7 +17,7 @@ describe("a teacher's lines", () => {
       ok: true,
       value: [
         { after: 0, event: { do: 'say', text: 'Sit well.' } },
-        { after: 2, event: { do: 'pause-here' } },
+        { after: 2, event: { do: 'pause' } },
         { after: 3, event: { do: 'mark', name: 'six done' } },
         { after: 5, event: { do: 'note', text: 'slow here' } },
       ],

@@ -46,7 +46,7 @@ function readLine(text: string, line: number, recording: Recording): Result<Addi
 }
 
 function eventOf(word: string, rest: string): Addition['event'] | null {
-  if (word === 'pause') return rest === '' ? { do: 'pause-here' } : null;
+  if (word === 'pause') return rest === '' ? { do: 'pause' } : null;
   if (rest === '') return null;
   if (word === 'say' || word === 'note') return { do: word, text: rest };
   return word === 'mark' ? { do: 'mark', name: rest } : null;

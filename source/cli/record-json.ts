@@ -1,15 +1,15 @@
-import { lastInstant, lastSession } from '../chat/wording/reckoning.ts';
-import { type Reckoning, typicalRowMinutes } from '../journal/reckoning.ts';
+import { lastInstant, lastSession } from '../chat/wording/record.ts';
+import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import type { Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/used-yarn.ts';
 import { planJson } from './plan-json.ts';
 
 /** The record of a bag as JSON; times in seconds. */
-export function recordJson(recording: Recording, reckoning: Reckoning): Readonly<Record<string, unknown>> {
+export function recordJson(recording: Recording, record: BagRecord): Readonly<Record<string, unknown>> {
   const { header, finished } = recording;
   const session = lastSession(recording);
   const { job, done, notes, measured } = session;
-  const { benchMs, restMs, sittings, takenBack, byPhase, byStripe, slowPlaces } = reckoning;
+  const { benchMs, restMs, sittings, takenBack, byPhase, byStripe, slowPlaces } = record;
   const seconds = <Key>(times: ReadonlyMap<Key, number>) =>
     Object.fromEntries([...times].map(([key, ms]) => [key, ms / 1000]));
   return {
@@ -23,7 +23,7 @@ export function recordJson(recording: Recording, reckoning: Reckoning): Readonly
     restS: restMs / 1000,
     sittings,
     takenBack,
-    minutesPerRow: typicalRowMinutes([reckoning]),
+    minutesPerRow: typicalRowMinutes([record]),
     byPhaseS: seconds(byPhase),
     byStripeS: seconds(byStripe),
     slowPlaces: slowPlaces.map(({ step, row, ms, usualMs }) => ({

@@ -1,8 +1,8 @@
 /** The record of a bag; the log is invented, its times counted by hand. */
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/journal/sample-log.ts';
-import { formatRecord } from '../chat/wording/reckoning.ts';
-import { reckon } from '../journal/reckoning.ts';
+import { formatRecord } from '../chat/wording/record.ts';
+import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
 import { metric } from '../shared/units.ts';
 import { recordJson } from './record-json.ts';
@@ -13,8 +13,8 @@ const read = readRecording(
     confirm(1, 60_000),
     confirm(1, 120_000),
     confirm(1, 3_600_000),
-    { event: { do: 'take-back' }, afterMs: 0 },
-    { event: { do: 'leave' }, afterMs: 0 },
+    { event: { do: 'back' }, afterMs: 0 },
+    { event: { do: 'quit' }, afterMs: 0 },
     { event: { do: 'resume', at: '2031-03-08T09:00:00.000Z' }, afterMs: 0 },
     { event: { do: 'note', text: 'mint is tight' }, afterMs: 0 },
     confirm(1, 60_000),
@@ -22,10 +22,10 @@ const read = readRecording(
 );
 if (!read.ok) throw new Error(read.fault.code);
 const recording = read.value;
-const reckoning = reckon(recording);
+const record = recordOf(recording);
 
 describe('the record of a bag', () => {
-  const page = formatRecord(recording, reckoning, metric);
+  const page = formatRecord(recording, record, metric);
 
   it('tells time at the bench apart from rests, and counts what was taken back', () => {
     expect(page).toContain('bench     4 min in 2 sittings, and rests of 1 h 0 min');
@@ -40,7 +40,7 @@ describe('the record of a bag', () => {
   });
 
   it('is the same as JSON, in seconds', () => {
-    expect(recordJson(recording, reckoning)).toMatchObject({
+    expect(recordJson(recording, record)).toMatchObject({
       startedAt: '2031-03-04T18:00:00.000Z',
       lastAt: '2031-03-08T09:01:00.000Z',
       benchS: 240,

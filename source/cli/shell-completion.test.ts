@@ -30,7 +30,7 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
 
   it('offers every command first', () => {
     expect(offered('')).toEqual(expect.arrayContaining(names));
-    expect(offered('re')).toEqual(['replay', 'reckon']);
+    expect(offered('re')).toEqual(['replay', 'record']);
   });
 
   it('offers the options of the command', () => {
@@ -56,7 +56,7 @@ describe.runIf(isHere('fish'))('fish', () => {
 
   it('offers every command first', () => {
     expect(offered('slantwise ')).toEqual(expect.arrayContaining(names));
-    expect(offered('slantwise rec')).toEqual(['reckon']);
+    expect(offered('slantwise rec')).toEqual(['record']);
   });
 
   it('offers the options of the command, and what an argument may be', () => {

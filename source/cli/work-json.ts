@@ -96,7 +96,7 @@ function offerJson(offer: Offer, n: number, { words }: BenchState): Json {
 
 const mendKinds: Readonly<Record<Mend['how'], 'mend' | 'rip' | 'make-up'>> = {
   now: 'mend',
-  'rip-back': 'rip',
+  rip: 'rip',
   'make-up': 'make-up',
 };
 

@@ -108,7 +108,7 @@ export class SessionLog {
 
   /** Ends the sitting. `unsaved` means that something would be lost: then nothing is let go of yet, so save elsewhere first, or `close`. */
   leave(): SaveStatus {
-    if (!this.#left) this.#record({ do: 'leave' });
+    if (!this.#left) this.#record({ do: 'quit' });
     this.#left = true;
     if (this.retry().state === 'saved') this.close();
     return this.status;

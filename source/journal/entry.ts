@@ -1,14 +1,14 @@
 import type { Command } from '../session/command.ts';
 
 /** Lines that only a copy of a log holds, put in by a teacher: something to read, and a place to stop. */
-export type Teaching = { readonly do: 'say'; readonly text: string } | { readonly do: 'pause-here' };
+export type Teaching = { readonly do: 'say'; readonly text: string } | { readonly do: 'pause' };
 
 /** What happened around the work. None of these moves the place. */
 export type Occurrence =
   /** A new sitting; `at` by the clock on the wall, ISO 8601 in UTC. */
   | { readonly do: 'resume'; readonly at: string }
   /** An orderly end of a sitting. */
-  | { readonly do: 'leave' }
+  | { readonly do: 'quit' }
   /** The last step has been confirmed: tells a finished log from an interrupted one. */
   | { readonly do: 'finished' }
   | Teaching;

@@ -32,19 +32,19 @@ export const isInstant: Check = (value) =>
 /** Every kind of line and what its own fields must hold; the compiler asks for a row when a command is added. */
 const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, { readonly do: Do }>> } = {
   confirm: { count: isWhole },
-  'take-back': {},
+  back: {},
   redo: {},
-  jump: { done: isWhole },
+  go: { done: isWhole },
   note: { text: isText },
   mark: { name: isText },
-  'yarn-left': { yarn: isText, grams: isNumber },
+  weigh: { yarn: isText, grams: isNumber },
   measured: { widthCm: isNumber, depthCm: isNumber },
   'cord-measured': { lengthCm: isNumber },
-  'rip-back': { done: isWhole },
+  rip: { done: isWhole },
   mend: {
     slip: oneOf(slips),
     move: orNull(isWhole),
-    how: oneOf(['now', 'rip-back', 'make-up']),
+    how: oneOf(['now', 'rip', 'make-up']),
     done: isWhole,
   },
   replan: {
@@ -57,10 +57,10 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
     metresPer100g: orNull(isNumber),
   },
   resume: { at: isInstant },
-  leave: {},
+  quit: {},
   finished: {},
   say: { text: isText },
-  'pause-here': {},
+  pause: {},
 };
 
 const checksByKind: ReadonlyMap<string, readonly [string, Check][]> = new Map(
@@ -69,10 +69,10 @@ const checksByKind: ReadonlyMap<string, readonly [string, Check][]> = new Map(
 
 const occurrences: ReadonlySet<string> = new Set<LogEvent['do']>([
   'resume',
-  'leave',
+  'quit',
   'finished',
   'say',
-  'pause-here',
+  'pause',
   'unknown',
 ]);
 

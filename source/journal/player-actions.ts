@@ -56,7 +56,7 @@ export function updatePlayer(player: Player, action: PlayerAction): Outcome {
 const isAtEnd = ({ shown, recording }: Player): boolean => shown === recording.moments.length;
 
 /** Events that leave nothing to see are passed over when stepping. */
-const unseen: ReadonlySet<LogEvent['do']> = new Set(['resume', 'leave', 'unknown', 'finished']);
+const unseen: ReadonlySet<LogEvent['do']> = new Set(['resume', 'quit', 'unknown', 'finished']);
 const isSeen = ({ event }: Entry): boolean => !unseen.has(event.do);
 
 /** On to the next event of a sort, showing it. */

@@ -30,7 +30,7 @@ export function startPlayer(
   return { recording, timeline, shown: 0, positionMs: 0, speed, playing: recording.moments.length > 0 };
 }
 
-/** The player `elapsedMs` later by the viewer's clock. It stops by itself at marks, at `pause-here` and at the end. */
+/** The player `elapsedMs` later by the viewer's clock. It stops by itself at marks, at `pause` and at the end. */
 export function advancePlayer(player: Player, elapsedMs: number): Player {
   if (!player.playing) return player;
   const { recording, timeline } = player;
@@ -56,7 +56,7 @@ export const showFirst = (player: Player, shown: number): Player => ({
   positionMs: player.timeline.atMs[shown - 1] ?? 0,
 });
 
-const stops: ReadonlySet<LogEvent['do'] | undefined> = new Set(['mark', 'pause-here']);
+const stops: ReadonlySet<LogEvent['do'] | undefined> = new Set(['mark', 'pause']);
 
 export const isStop = (entry: Entry | undefined): boolean => stops.has(entry?.event.do);
 

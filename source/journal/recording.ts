@@ -11,7 +11,7 @@ export interface Moment {
   readonly session: Session;
 }
 
-/** A whole log in memory, for playing it and for reckoning with it. */
+/** A whole log in memory, for playing it and for record with it. */
 export interface Recording {
   readonly header: LogHeader;
   /** Before the first entry. */

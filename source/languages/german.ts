@@ -592,8 +592,9 @@ export const german: Language = {
       'Zu dieser Stelle ist noch nichts gesagt: tippe find und was du siehst, ohne das Wort and.',
     'Nothing is on offer here: type find, rip or replan first.':
       'Hier gibt es keinen Vorschlag: tippe erst find, rip oder replan.',
-    'There is one offer: type take.': 'Es gibt einen Vorschlag: tippe take.',
-    'Which one? Type take and a number from 1 to {0}.': 'Welcher? Tippe take und eine Zahl von 1 bis {0}.',
+    'There is one offer: type choose.': 'Es gibt einen Vorschlag: tippe choose.',
+    'Which one? Type choose and a number from 1 to {0}.':
+      'Welcher? Tippe choose und eine Zahl von 1 bis {0}.',
     'No way back and no mend is being guided.': 'Es läuft gerade weder ein Rückweg noch eine Ausbesserung.',
     // Files and logs
     'the disk is full': 'die Platte ist voll',
@@ -848,12 +849,12 @@ export const german: Language = {
       '{0} trägt weniger als {1} Maschen: schau noch einmal, wo die doppelte Masche sitzt.',
     'That is where you are: {0}': 'Genau dort bist du: {0}',
     'Where you are looks like that too: {0}': 'So sieht es auch aus, wo du bist: {0}',
-    'To go there type take 1, or go step {0}.': 'Um dorthin zu gehen, tippe take 1 oder go step {0}.',
+    'To go there type choose 1, or go step {0}.': 'Um dorthin zu gehen, tippe choose 1 oder go step {0}.',
     '{0} places look like that.': '{0} Stellen sehen so aus.',
     'Apart they are told by {0}.': 'Zu unterscheiden sind sie an: {0}.',
     'step {0} next': 'als Nächstes Schritt {0}',
-    '{0} places look like that; take and a number goes to one:':
-      '{0} Stellen sehen so aus; mit take und einer Nummer geht es zu einer:',
+    '{0} places look like that; choose and a number goes to one:':
+      '{0} Stellen sehen so aus; mit choose und einer Nummer geht es zu einer:',
     carriage: 'Schlitten',
     'last row': 'letzte Reihe',
     'left edge': 'linker Rand',
@@ -874,17 +875,17 @@ export const german: Language = {
       'Keine Stelle dieses Beutels sieht so aus, und kein einzelnes Versehen erklärt es.',
     'Read it again, and leave out what you are least sure of.':
       'Lies noch einmal ab und lass weg, was am unsichersten ist.',
-    'One thing may be read wrong; take and a number goes there:':
-      'Eine Angabe stimmt vielleicht nicht; mit take und einer Nummer geht es hin:',
+    'One thing may be read wrong; choose and a number goes there:':
+      'Eine Angabe stimmt vielleicht nicht; mit choose und einer Nummer geht es hin:',
     '  {0}  without {1}: step {2} comes next': '  {0}  ohne „{1}“: als Nächstes kommt Schritt {2}',
     'and {0}.': 'und {0}.',
-    'To be guided through it, type take {0}.': 'Schritt für Schritt führt dich take {0}.',
-    'To be guided through one of them, type take and its number.':
+    'To be guided through it, type choose {0}.': 'Schritt für Schritt führt dich choose {0}.',
+    'To be guided through one of them, type choose and its number.':
       'Schritt für Schritt führt dich take mit einer der Nummern.',
     'Does the loop on {0} hang on nothing below it? Type find and loose; or find and firm.':
       'Hängt die Masche auf {0} lose, ohne eine unter sich? Tippe find und lose; oder find und fest.',
     'Type take to be guided back. Enter confirms each step, Left takes it back.':
-      'Tippe take, dann führt es Schritt für Schritt zurück. Enter bestätigt, Pfeil links nimmt zurück.',
+      'Tippe choose, dann führt es Schritt für Schritt zurück. Enter bestätigt, Pfeil links nimmt zurück.',
     'One step at a time: Enter confirms, Left takes back, stop leaves it.':
       'Ein Schritt nach dem anderen: Enter bestätigt, Pfeil links nimmt zurück, stop hört damit auf.',
     'Left off. Nothing more is taken back or mended; type where to see the place.':
@@ -894,9 +895,9 @@ export const german: Language = {
     'As planned it cannot be finished.': 'Wie geplant lässt er sich nicht fertigstricken.',
     'As planned, {0}.': 'Wie geplant {0}.',
     'There is no other length to choose.': 'Eine andere Länge steht nicht zur Wahl.',
-    'To go on like that type take.': 'Um so weiterzustricken, tippe take.',
-    'To go on like one of them type take and its number.':
-      'Um so weiterzustricken, tippe take und die Nummer.',
+    'To go on like that type choose.': 'Um so weiterzustricken, tippe choose.',
+    'To go on like one of them type choose and its number.':
+      'Um so weiterzustricken, tippe choose und die Nummer.',
     'The weighed yarn lasts for none: bring in another with replan colour, or rip back.':
       'Das gewogene Garn reicht für keine davon: nimm mit replan colour ein anderes dazu, oder trenn auf.',
     '{0} rows, number {1}': '{0} Reihen, Nummer {1}',
@@ -1144,7 +1145,8 @@ export const german: Language = {
       'replan shorter / longer / rows ZAHL; replan ZAHL stitches LÄNGE ZAHL rows LÄNGE; weighed GARN GRAMM; colour GARN to GARN',
     'plan on from here: other length, measured piece, weighed yarn, new colour':
       'von hier aus neu planen: andere Länge, gemessenes Stück, gewogenes Garn, neue Farbe',
-    'take [NUMBER]': 'take [ZAHL]',
+    'pedal gap MILLISECONDS': 'pedal gap MILLISEKUNDEN',
+    'choose [NUMBER]': 'choose [ZAHL]',
     'accept what find, rip or replan offers': 'annehmen, was find, rip oder replan anbietet',
     'leave a way back or a mend that is being guided': 'einen Rückweg oder eine Ausbesserung abbrechen',
     'where you are, and what the bed should look like': 'wo du bist, und wie das Nadelbett aussehen soll',
@@ -1166,18 +1168,15 @@ export const german: Language = {
     'save FILE': 'save DATEI',
     'write the whole log to another file and go on there, when its disk makes trouble':
       'das ganze Protokoll in eine andere Datei schreiben und dort weitermachen, wenn die Platte Ärger macht',
-    'pedal confirm / back / again / pass, or pedal off':
-      'pedal confirm / back / again / pass, oder pedal off',
-    'give a foot switch something to do: type it, then press the switch':
-      'einen Fußschalter belegen: erst tippen, dann den Schalter drücken',
-    'window MILLISECONDS': 'window MILLISEKUNDEN',
-    'presses of one switch closer together than this count as one':
-      'was ein Schalter in dieser Zeit mehrmals meldet, zählt als einmal',
+    'pedal confirm / back / again / pass, pedal off, or pedal gap MILLISECONDS':
+      'pedal confirm / back / again / pass, pedal off oder pedal gap MILLISEKUNDEN',
+    'give a foot switch something to do: type it, then press the switch; gap: presses closer together count as one':
+      'einen Fußschalter belegen: erst tippen, dann drücken; gap: was dichter aufeinander folgt, zählt als einmal',
     'big letters, to be read from across the bed': 'große Schrift, auch von weitem zu lesen',
     'ring once for a step, twice for a shaping move, three times for a colour':
       'einmal läuten für einen Schritt, zweimal für einen Formschritt, dreimal für eine Farbe',
     'speak each instruction aloud': 'jede Anweisung laut vorlesen',
-    'care low / usual / high': 'care low / usual / high',
+    'pause short / usual / long': 'pause short / usual / long',
     'how long to look before a new yarn, a rehang or the closing row':
       'wie lange du vor neuem Garn, Umsetzen und Schlussreihe hinsehen willst',
     'units cm, or units in': 'units cm, oder units in',
@@ -1628,7 +1627,6 @@ export const german: Language = {
     'a drawing of the work': 'eine Zeichnung vom Gestrick',
     'the log to another file': 'Protokoll in andere Datei',
     'assign a foot switch': 'einen Fußschalter belegen',
-    'presses that count as one': 'gegen Prellen des Schalters',
     'big letters': 'große Schrift',
     'ring at each step': 'bei jedem Schritt läuten',
     'speak each step': 'jeden Schritt vorlesen',
@@ -1697,16 +1695,16 @@ export const german: Language = {
     'switches, foot switch, row trip': 'Schalter, Fußschalter, Reihenauslöser',
     'A foot switch or a row trip types a key. Type pedal and what it is to do, then press it.':
       'Ein Fußschalter oder Reihenauslöser tippt eine Taste. Tippe pedal und was er tun soll, und drücke ihn dann.',
-    'Presses closer together than the window count as one, for a switch that bounces.':
-      'Prellt ein Schalter, stell window höher: was in dieser Zeit mehrmals kommt, zählt als einmal.',
-    'With more care, a step that must not be trodden past is there longer before a press counts.':
-      'Mit care high steht ein heikler Schritt länger da, bevor ein Tastendruck zählt.',
+    'Presses closer together than the pedal gap count as one, for a switch that bounces.':
+      'Prellt ein Schalter, stell pedal gap höher: was in dieser Zeit mehrmals kommt, zählt als einmal.',
+    'With a longer pause, a risky step stays on the screen longer before a press counts.':
+      'Mit pause long steht ein heikler Schritt länger da, bevor ein Tastendruck zählt.',
     'finding, lost count, lost': 'Stelle finden, finden, verzählt',
     'Say what you see on the bed, as little as you know: you hear where that is, or what went wrong.':
       'Sag, was du auf dem Nadelbett siehst, und sei es wenig: du hörst, wo das ist oder was schiefging.',
     'The edges are the outermost needles that hold loops. Say more with find and.':
       'Die Ränder sind die äußersten Nadeln mit Maschen. Mehr sagst du mit find and.',
-    'With take you accept what is offered. Mending is guided step by step, and stop leaves it.':
+    'With choose you accept what is offered. Mending is guided step by step, and stop leaves it.':
       'Mit take nimmst du einen Vorschlag an. Beim Ausbessern wirst du Schritt für Schritt geführt; stop hört damit auf.',
     'ripping, undoing rows': 'auftrennen, zurückstricken',
     'The way back is guided: each row out with every loop caught, each needle and the row counter set back.':
@@ -1990,7 +1988,7 @@ export const german: Language = {
     '{0} {1}, too little (you have {2})': '{0} {1}, reicht nicht (du hast {2})',
     'The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.':
       'Die Maschenprobe ist geschätzt, der Beutel kann größer oder kleiner werden. Strick erst eine, dann tippe change probe.',
-    'Where you gave no length, yarn is reckoned at {0} to 100 g, a rule of thumb: the label knows better.':
+    'Where you gave no length, yarn is taken as {0} to 100 g, a rule of thumb: the label knows better.':
       'Für Garn ohne Lauflänge gelten {0} auf 100 g, eine Faustregel: die Banderole weiß es besser.',
     name: 'Name',
     'What is the bag to be called?': 'Wie soll der Beutel heißen?',

@@ -9,20 +9,20 @@ import type { WeighFault } from './used-yarn.ts';
 /** What a maker can do to a session. Accepted commands are what the log records, one line each. */
 export type Command =
   | { readonly do: 'confirm'; readonly count: number }
-  | { readonly do: 'take-back' }
+  | { readonly do: 'back' }
   | { readonly do: 'redo' }
   /** Go to where `done` steps are confirmed, whatever lies between. */
-  | { readonly do: 'jump'; readonly done: number }
+  | { readonly do: 'go'; readonly done: number }
   | { readonly do: 'note'; readonly text: string }
   | { readonly do: 'mark'; readonly name: string }
   /** So much is left of a yarn, by the scales. */
-  | { readonly do: 'yarn-left'; readonly yarn: string; readonly grams: number }
+  | { readonly do: 'weigh'; readonly yarn: string; readonly grams: number }
   /** The bag measures so much, sewn and lying flat. */
   | { readonly do: 'measured'; readonly widthCm: number; readonly depthCm: number }
   /** The first rounds of the cord are so long; its rest is planned by that. */
   | { readonly do: 'cord-measured'; readonly lengthCm: number }
   /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
-  | { readonly do: 'rip-back'; readonly done: number }
+  | { readonly do: 'rip'; readonly done: number }
   /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */
   | {
       readonly do: 'mend';

@@ -27,7 +27,7 @@ export type Trace =
 /** A way to set a slip right, as steps that can be carried out on the bed as it is. */
 export interface Mend {
   /** At once and without a trace; by ripping back to it; or kept, and made up for now. */
-  readonly how: 'now' | 'rip-back' | 'make-up';
+  readonly how: 'now' | 'rip' | 'make-up';
   /** Planned steps confirmed before the mend begins: the carriage has to come home for the tools. */
   readonly afterDone: number;
   readonly steps: readonly MendStep[];

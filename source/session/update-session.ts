@@ -15,17 +15,17 @@ export function updateSession(session: Session, command: Command): Result<Sessio
   switch (command.do) {
     case 'confirm':
       return confirm(session, command.count);
-    case 'take-back':
+    case 'back':
       return takeBack(session);
     case 'redo':
       return redo(session);
-    case 'jump':
+    case 'go':
       return jump(session, command.done);
     case 'note':
       return note(session, command.text);
     case 'mark':
       return mark(session, command.name);
-    case 'yarn-left':
+    case 'weigh':
       return weighYarn(session, command.yarn, command.grams);
     case 'measured':
       return measureBag(session, command.widthCm, command.depthCm);
@@ -33,7 +33,7 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       const measured = measureCord(session, command.lengthCm);
       return measured.ok ? goTo(session, measured.value) : measured;
     }
-    case 'rip-back':
+    case 'rip':
       return ripBackTo(session, command.done);
     case 'mend':
       return setRight(session, command);

@@ -2,23 +2,23 @@
 
 import { say } from '../shared/say.ts';
 
-export type PedalAct = 'confirm' | 'take-back' | 'speak' | 'pass';
+export type PedalAct = 'confirm' | 'back' | 'again' | 'pass';
 
 export interface Settings {
   readonly units: 'cm' | 'in';
   readonly language: string;
   readonly bell: boolean;
   readonly speech: boolean;
-  readonly caution: 'low' | 'usual' | 'high';
+  readonly pause: 'short' | 'usual' | 'long';
   /** By key id, such as `b`, `f13` or `ctrl+alt+r`. */
   readonly pedals: Readonly<Record<string, PedalAct>>;
-  readonly pressWindowMs: number;
+  readonly pedalGapMs: number;
   readonly largeView: boolean;
   readonly ascii: boolean;
 }
 
 /** How long a guarded step is there to be looked at before a press counts (rule of thumb). */
-export const careMs: Readonly<Record<Settings['caution'], number>> = { low: 0, usual: 600, high: 1500 };
+export const pauseMs: Readonly<Record<Settings['pause'], number>> = { short: 0, usual: 600, long: 1500 };
 
 /** Why a press of a switch did nothing. */
 export type Warning = 'too-soon' | 'no-pass-due';
@@ -48,7 +48,7 @@ const yesOrNo = {
   allowed: (): string => [true, false].join(', '),
 };
 
-const pedalActs: readonly PedalAct[] = ['confirm', 'take-back', 'speak', 'pass'];
+const pedalActs: readonly PedalAct[] = ['confirm', 'back', 'again', 'pass'];
 
 const isPedals = (value: unknown): boolean =>
   typeof value === 'object' &&
@@ -65,13 +65,13 @@ export const settingsTable: { readonly [Name in keyof Settings]: Setting<Setting
   },
   bell: { default: false, ...yesOrNo },
   speech: { default: false, ...yesOrNo },
-  caution: { default: 'usual', ...oneOf('low', 'usual', 'high') },
+  pause: { default: 'usual', ...oneOf('short', 'usual', 'long') },
   pedals: {
     default: {},
     check: isPedals,
     allowed: () => say`keys, each with one of ${pedalActs.join(', ')}`,
   },
-  pressWindowMs: {
+  pedalGapMs: {
     default: 100,
     check: (value) => Number.isInteger(value) && (value as number) >= 20 && (value as number) <= 1000,
     allowed: () => say`20 to 1000`,

@@ -22,7 +22,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     speed: 'so viel Mal dieses Tempo, etwa 4 oder 0.5',
     lesson: 'ein Protokoll mit eigenen Zeilen kopieren, etwa: 33 say Rand ansehen',
     copy: 'eine neue Datei für die Kopie',
-    reckon: 'die Abrechnung eines Beutels: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
+    record: 'die Übersicht über einen Beutel: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
     check: 'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
     bags: 'angefangene und fertige Beutel auflisten',
     completion: 'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',

@@ -23,7 +23,7 @@ export const cli = ({ choice, decimal }: Amounts) => ({
     speed: 'times that pace, such as 4 or 0.5',
     lesson: "copy a log with a teacher's lines in it, such as: 33 say Watch the left edge",
     copy: 'a new file for the copy',
-    reckon: 'the record of a bag: time, size, yarn, needles, dates, notes',
+    record: 'the record of a bag: time, size, yarn, needles, dates, notes',
     check: 'check that a log is sound, and count what is in it',
     bags: 'list the bags on the go and finished',
     completion: 'print what lets the Tab key of bash, zsh or fish complete these words',

@@ -46,7 +46,7 @@ export const player = ({ decimal }: Amounts): PlayerWords => ({
     if (playing) return 'läuft';
     if (ended) return 'zu Ende';
     if (last?.event.do === 'mark') return `hält an der Marke ${last.event.name}`;
-    return last?.event.do === 'pause-here' ? 'hält für eine Pause' : 'angehalten';
+    return last?.event.do === 'pause' ? 'hält für eine Pause' : 'angehalten';
   },
   keys: [
     'Leertaste: Halt  Links, Rechts: Schritt  Auf, Ab: Tempo  M: Marke  E: Ende  Q: Schluss  go stripe 3',

@@ -45,7 +45,7 @@ export const player = ({ decimal }: Amounts) => ({
     if (playing) return 'playing';
     if (ended) return 'the end';
     if (last?.event.do === 'mark') return `stopped at the mark ${last.event.name}`;
-    return last?.event.do === 'pause-here' ? 'a place to pause' : 'paused';
+    return last?.event.do === 'pause' ? 'a place to pause' : 'paused';
   },
   /** From the longest to the shortest. */
   keys: [

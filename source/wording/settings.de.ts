@@ -4,8 +4,8 @@ import type { SettingsWords } from './settings.en.ts';
 
 const acts: Readonly<Record<PedalAct, string>> = {
   confirm: 'bestätigt den Schritt',
-  'take-back': 'nimmt den letzten Schritt zurück',
-  speak: 'sagt die Anweisung noch einmal',
+  back: 'nimmt den letzten Schritt zurück',
+  again: 'sagt die Anweisung noch einmal',
   pass: 'bestätigt einen Schlittengang',
 };
 
@@ -30,14 +30,14 @@ export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => (
     on ? 'Große Schrift an, wenn das Fenster mindestens 20 Zeilen hat.' : 'Große Schrift aus.',
   bell: (on) =>
     on
-      ? 'Die Glocke läutet: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Tastendruck nichts bewirkt hat.'
-      : 'Die Glocke ist aus.',
+      ? 'Der Signalton ist an: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Tastendruck nichts bewirkt hat.'
+      : 'Der Signalton ist aus.',
   speech: (on) => (on ? 'Anweisungen werden vorgelesen.' : 'Anweisungen werden nicht vorgelesen.'),
-  care: (care, waitMs) =>
+  pause: (pause, waitMs) =>
     waitMs === 0
-      ? `care ${care}: kein Schritt wartet länger als ein anderer.`
-      : `care ${care}: bei heiklen Schritten zählt ein Tastendruck erst nach ${decimal(waitMs / 1000)} s.`,
-  pressWindow: (ms) => `Was ein Schalter innerhalb von ${ms} ms mehrmals meldet, zählt als einmal.`,
+      ? `pause ${pause}: kein Schritt wartet länger als ein anderer.`
+      : `pause ${pause}: bei heiklen Schritten zählt ein Tastendruck erst nach ${decimal(waitMs / 1000)} s.`,
+  pedalGap: (ms) => `Was ein Schalter innerhalb von ${ms} ms mehrmals meldet, zählt als einmal.`,
   units: (units) => (units === 'cm' ? 'Zentimeter, Gramm und Meter.' : 'Zoll, Unzen und Yards.'),
   language: (followsSystem) =>
     followsSystem ? 'Die Sprache folgt dem System: Deutsch.' : 'Ab hier auf Deutsch.',

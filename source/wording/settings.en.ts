@@ -3,8 +3,8 @@ import type { Amounts } from './amounts.ts';
 
 const acts: Readonly<Record<PedalAct, string>> = {
   confirm: 'confirms the step',
-  'take-back': 'takes the last step back',
-  speak: 'says the instruction again',
+  back: 'takes the last step back',
+  again: 'says the instruction again',
   pass: 'confirms a pass of the carriage',
 };
 
@@ -33,11 +33,11 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
       ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'
       : 'The bell is off.',
   speech: (on: boolean): string => (on ? 'Instructions are to be spoken.' : 'Instructions are not spoken.'),
-  care: (care: Settings['caution'], waitMs: number) =>
+  pause: (pause: Settings['pause'], waitMs: number) =>
     waitMs === 0
-      ? `Care is ${care}: no step takes longer than another.`
-      : `Care is ${care}: a step that must not be trodden past is there for ${decimal(waitMs / 1000)} s before a press counts.`,
-  pressWindow: (ms: number) => `Presses of one switch less than ${ms} ms apart count as one.`,
+      ? `The pause is ${pause}: no step waits longer than another.`
+      : `The pause is ${pause}: a risky step stays on the screen for ${decimal(waitMs / 1000)} s before a press counts.`,
+  pedalGap: (ms: number) => `Presses of one switch less than ${ms} ms apart count as one.`,
   units: (units: Settings['units']): string =>
     units === 'cm' ? 'Centimetres, grams and metres.' : 'Inches, ounces and yards.',
   language: (followsSystem: boolean): string =>

@@ -17,7 +17,7 @@ export function longLog(eventCount: number): string {
   if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
   let state: LogState = begun.value.state;
   const lines = [begun.value.line];
-  const pair: readonly LogEvent[] = [{ do: 'confirm', count: 1 }, { do: 'take-back' }];
+  const pair: readonly LogEvent[] = [{ do: 'confirm', count: 1 }, { do: 'back' }];
   for (let i = 0; i < eventCount; i++) {
     const written = recordEvent(state, pair[i % 2] as LogEvent, 1000);
     if (!written.ok) throw new Error(JSON.stringify(written.fault));

@@ -11,8 +11,8 @@ const onKeys = ['\r', ' ', 'q', 'r', 's', 't', 'u', 'v'];
 const backKeys = ['\x1b[D', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
 const letters = (keys: readonly string[], act: string) =>
   keys.filter((key) => /[a-z]$/.test(key)).map((key) => [key, act] as const);
-const pedals = Object.fromEntries([...letters(onKeys, 'confirm'), ...letters(backKeys, 'take-back')]);
-const settings = { pressWindowMs: 20, caution: 'low', pedals };
+const pedals = Object.fromEntries([...letters(onKeys, 'confirm'), ...letters(backKeys, 'back')]);
+const settings = { pedalGapMs: 20, pause: 'short', pedals };
 /** A busy machine brings two keys closer together than they were sent. */
 const sameKeyMs = 60;
 /** Steps there and back. */

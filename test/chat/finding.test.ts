@@ -25,9 +25,9 @@ describe('finding the place', () => {
     expect(type('go step 82', 'find R16 R61 plum row 26')[0]).toMatch(/^That is where you are: step 82 /);
     expect(type('find R17 R62 mint carriage right row 24')).toEqual([
       'It is here: step 77 comes next, 24 rows knitted, edges R17 and R62, carriage on the right, mint in the feeder.',
-      'To go there type take 1, or go step 77.',
+      'To go there type choose 1, or go step 77.',
     ]);
-    type('take');
+    type('choose');
     expect(bench.done()).toBe(76);
   });
 
@@ -35,7 +35,7 @@ describe('finding the place', () => {
     type('go step 300');
     expect(type('find R17 R62')).toHaveLength(6);
     expect(type('find and carriage right').join(' ')).toMatch(
-      /take and a number goes to one:.*step 74.*step 75.*step 77/,
+      /choose and a number goes to one:.*step 74.*step 75.*step 77/,
     );
     const asked = type('find carriage right mint').at(-1);
     expect(asked).toMatch(/\? Type find and .*; or find unsure\.$/);
@@ -44,9 +44,9 @@ describe('finding the place', () => {
   });
 
   it('holds an offer only where it was made', () => {
-    expect(type('take')).toEqual(['Nothing is on offer here: type find, rip or replan first.']);
+    expect(type('choose')).toEqual(['Nothing is on offer here: type find, rip or replan first.']);
     type('go step 82', 'find R17 R62 mint carriage right row 24', 'next');
-    expect(type('take')[0]).toMatch(/^Nothing is on offer here/);
+    expect(type('choose')[0]).toMatch(/^Nothing is on offer here/);
     expect(type('find and row 3')[0]).toMatch(/^Nothing was said of this place yet/);
   });
 
@@ -66,7 +66,7 @@ describe('a slip', () => {
     );
     expect(lines.at(-1)).toMatch(/^Does the loop on R62 hang on nothing below it\?/);
     expect(type('find and firm').join(' ')).not.toMatch(/has taken a loop of its own/);
-    type('take 2');
+    type('choose 2');
     expect(store.get().way?.steps).toHaveLength(2);
     type('next');
     expect(bench.done()).toBe(80);
@@ -88,17 +88,17 @@ describe('the way back', () => {
     const lines = type('go step 82', 'rip row 25');
     expect(lines[0]).toBe('3 steps back, to 24 rows on the counter.');
     expect(lines.at(-1)).toBe('Type take to be guided back. Enter confirms each step, Left takes it back.');
-    expect(bench.commands).toEqual([{ do: 'jump', done: 81 }]);
-    type('take', '', 'back', '', '', '');
+    expect(bench.commands).toEqual([{ do: 'go', done: 81 }]);
+    type('choose', '', 'back', '', '', '');
     expect(
-      bench.commands.slice(1).map((command) => (command.do === 'rip-back' ? command.done : command.do)),
-    ).toEqual([80, 'take-back', 80, 79, 78]);
+      bench.commands.slice(1).map((command) => (command.do === 'rip' ? command.done : command.do)),
+    ).toEqual([80, 'back', 80, 79, 78]);
     expect(store.get().way).toBeNull();
     expect(type('where')[1]).toMatch(/^Edges R16 and R61, 45 needles with loops. Carriage on the right/);
   });
 
   it('can be left in the middle, with the place where the work is', () => {
-    type('go step 82', 'rip row 20', 'take', 'next 2');
+    type('go step 82', 'rip row 20', 'choose', 'next 2');
     expect(type('stop')[0]).toMatch(/^Left off/);
     expect(bench.done()).toBe(79);
     expect(type('stop')[0]).toMatch(/^No way back/);
@@ -116,8 +116,8 @@ describe('planning on from here', () => {
     const lines = type('go step 76', 'replan 20 stitches 9.4 cm 30 rows 10.5 cm');
     expect(lines[0]).toMatch(/^As planned, 64 rows: 13.4 cm wide, 17.7 cm deep, 40 rows to go\.$/);
     expect(lines.length).toBeLessThanOrEqual(12);
-    expect(type('take')[0]).toBe('Which one? Type take and a number from 1 to 6.');
-    expect(type('take 3')[0]).toBe('Planned anew: 60 rows round, 12.5 cm wide and 17.7 cm deep.');
+    expect(type('choose')[0]).toBe('Which one? Type choose and a number from 1 to 6.');
+    expect(type('choose 3')[0]).toBe('Planned anew: 60 rows round, 12.5 cm wide and 17.7 cm deep.');
     expect(bench.commands.at(-1)).toMatchObject({ do: 'replan', rows: 60, stitchMm: 4.7, rowMm: 3.5 });
     expect(type('back').join(' ')).toMatch(/The plan is now: 64 rows round/);
     expect(type('redo').join(' ')).toMatch(/The plan is now: 60 rows round/);
@@ -134,7 +134,7 @@ describe('planning on from here', () => {
     expect(type('replan rows 50')[0]).toMatch(/^50 rows are not whole stripe repeats/);
     expect(type('replan weighed mint 2').join(' ')).toMatch(/mint is \d+ g short/);
     expect(type('replan weighed gold 2')[0]).toMatch(/^gold is not a yarn of this bag/);
-    type('replan rows 60 colour mint to sand #d8c49a 190', 'take');
+    type('replan rows 60 colour mint to sand #d8c49a 190', 'choose');
     expect(
       store
         .get()
@@ -151,7 +151,7 @@ describe('another bag like it', () => {
     type(
       'go step 76',
       'replan rows 60 20 stitches 9.4 cm colour mint to sand #d8c49a 190',
-      'take',
+      'choose',
       'note mint is tight',
     );
     const other = store.get().session.job.plan;

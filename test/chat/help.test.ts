@@ -22,8 +22,8 @@ const diceBag = readFileSync('demo/dice-bag.json', 'utf8');
 const shortBed = { ...JSON.parse(diceBag), bed: { needles: 60, pitchMm: 6.5, marginNeedles: 2 } };
 
 const openAt = (done: number, brief: unknown = diceBag): MemoryBench => {
-  const bench = openMemoryBench({ brief, settings: { caution: 'low' } });
-  if (done > 0) bench.perform({ do: 'jump', done });
+  const bench = openMemoryBench({ brief, settings: { pause: 'short' } });
+  if (done > 0) bench.perform({ do: 'go', done });
   return bench;
 };
 
@@ -69,7 +69,7 @@ describe('help on what is on the screen', () => {
   it('gives lines that work on a way back', () => {
     for (const line of helpNow.way.examples(sceneIn('stripes').scene)) {
       const bench = openAt(60);
-      for (const before of ['rip row 10', 'take', 'next']) bench.submit(before);
+      for (const before of ['rip row 10', 'choose', 'next']) bench.submit(before);
       expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow.way.says());
       expectToWork(bench, line);
     }
@@ -80,7 +80,7 @@ describe('help on what is on the screen', () => {
     bench.submit('replan longer');
     const [says, first] = answersTo(bench, 'help');
     expect(says?.text).toBe(helpNow.offer.says());
-    expect(first?.text).toMatch(/^ {2}take/);
+    expect(first?.text).toMatch(/^ {2}choose/);
     expectToWork(bench, first?.text.trim().split('   ')[0] ?? '');
   });
 
@@ -132,8 +132,8 @@ const measureRoundsStep = [...allSteps(jobs[0])].find(({ act }) => act.kind === 
 /** What must have been typed before the example of a command means something. */
 const before: Readonly<Record<string, readonly string[]>> = {
   redo: ['back'],
-  take: ['replan longer'],
-  stop: ['rip row 3', 'take'],
+  choose: ['replan longer'],
+  stop: ['rip row 3', 'choose'],
   cord: [`go step ${measureRoundsStep}`],
 };
 

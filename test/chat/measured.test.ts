@@ -1,8 +1,8 @@
 /** The size of the finished bag, beside the plan's. Sizes are invented; differences made by hand from the plan's own figures. */
 import { beforeEach, describe, expect, it } from 'vitest';
-import { formatRecord } from '../../source/chat/wording/reckoning.ts';
+import { formatRecord } from '../../source/chat/wording/record.ts';
 import { recordJson } from '../../source/cli/record-json.ts';
-import { reckon } from '../../source/journal/reckoning.ts';
+import { recordOf } from '../../source/journal/record.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import type { Command } from '../../source/session/command.ts';
@@ -75,11 +75,11 @@ describe('measuring the bag', () => {
     const lines = [{ event: { do: 'measured', widthCm: 9.5, depthCm: 11 } as const }];
     const recording = readRecording(writeLog(lines, smallBrief).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
-    const reckoning = reckon(recording.value);
-    expect(formatRecord(recording.value, reckoning, metric)).toMatch(
+    const record = recordOf(recording.value);
+    expect(formatRecord(recording.value, record, metric)).toMatch(
       /SIZE, MEASURED\n +Measured: 9\.5 cm wide, 11 cm deep\./,
     );
-    expect(recordJson(recording.value, reckoning).measured).toEqual({
+    expect(recordJson(recording.value, record).measured).toEqual({
       widthCm: 9.5,
       depthCm: 11,
       stepsDone: 0,

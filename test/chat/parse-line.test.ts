@@ -16,8 +16,8 @@ describe('a typed line', () => {
     ['  Next   12 ', confirm(12)],
     ['nex 3', confirm(3)],
     ['/next', confirm(1)],
-    ['back', { kind: 'do', command: { do: 'take-back' } }],
-    ['undo', { kind: 'do', command: { do: 'take-back' } }],
+    ['back', { kind: 'do', command: { do: 'back' } }],
+    ['undo', { kind: 'do', command: { do: 'back' } }],
     ['note', null],
     ['note  mint feels   tighter', { kind: 'do', command: { do: 'note', text: 'mint feels   tighter' } }],
     ['weigh plum 22', weigh('plum', 22, null)],
@@ -32,13 +32,13 @@ describe('a typed line', () => {
     ['go cast', { kind: 'go', to: { at: 'phase', phase: 'cast-on' } }],
     ['go mark before the rehang', { kind: 'go', to: { at: 'mark', name: 'before the rehang' } }],
     ['rip row 30', { kind: 'rip', to: { at: 'row', number: 30 } }],
-    ['take', { kind: 'take', number: null }],
-    ['take 2', { kind: 'take', number: 2 }],
+    ['choose', { kind: 'choose', number: null }],
+    ['choose 2', { kind: 'choose', number: 2 }],
     ['stop', { kind: 'stop' }],
     ['bags', { kind: 'bags' }],
     ['whe', { kind: 'show', what: 'where' }],
     ['help go', { kind: 'help', topic: 'go' }],
-    ['quit', { kind: 'leave' }],
+    ['quit', { kind: 'quit' }],
   ])('%j', (line, intent) => {
     const parsed = parseLine(line);
     expect(parsed.ok ? parsed.value : null).toEqual(intent);
@@ -82,7 +82,7 @@ describe('a typed line', () => {
       'chat/which-edge',
       'Is L9 the left edge or the right? Type left L9, or right L9, or give both edges.',
     ],
-    ['take some', 'chat/not-a-count', 'some is not a whole number above 0. For example: take 2.'],
+    ['choose some', 'chat/not-a-count', 'some is not a whole number above 0. For example: choose 2.'],
     ['rip', 'chat/needs-more', 'Something is missing. For example: rip stripe 3.'],
   ])('%j is answered with what to type instead', (line, code, sentence) => {
     const parsed = parseLine(line);

@@ -1,9 +1,9 @@
 /** What is left of a yarn by the scales, and what the bag has taken. Bags and weights are invented, sums made by hand. */
 import { beforeEach, describe, expect, it } from 'vitest';
-import { formatRecord } from '../../source/chat/wording/reckoning.ts';
+import { formatRecord } from '../../source/chat/wording/record.ts';
 import { recordJson } from '../../source/cli/record-json.ts';
 import { briefLike, notesLike } from '../../source/journal/like.ts';
-import { reckon } from '../../source/journal/reckoning.ts';
+import { recordOf } from '../../source/journal/record.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import type { Command } from '../../source/session/command.ts';
@@ -37,8 +37,8 @@ describe('weighing what is left', () => {
     expect(type('weigh Plum 22')).toEqual(['Weighed plum: 38 g used, 22 g of 60 g left.']);
     expect(type('weigh mint 15.5 g')).toEqual(['Weighed mint: 16 g left.']);
     expect(log).toEqual([
-      { do: 'yarn-left', yarn: 'plum', grams: 22 },
-      { do: 'yarn-left', yarn: 'mint', grams: 15.5 },
+      { do: 'weigh', yarn: 'plum', grams: 22 },
+      { do: 'weigh', yarn: 'mint', grams: 15.5 },
     ]);
   });
 
@@ -48,8 +48,8 @@ describe('weighing what is left', () => {
     expect(type('weigh plum 2')).toEqual(['Weighed plum: 0.1 oz used, 2 oz of 2.1 oz left.']);
     // The avoirdupois ounce is 28.349523125 g (international yard and pound agreement, 1959).
     expect(log).toEqual([
-      { do: 'yarn-left', yarn: 'plum', grams: 28.349523125 },
-      { do: 'yarn-left', yarn: 'plum', grams: 56.69904625 },
+      { do: 'weigh', yarn: 'plum', grams: 28.349523125 },
+      { do: 'weigh', yarn: 'plum', grams: 56.69904625 },
     ]);
   });
 
@@ -69,7 +69,7 @@ describe('weighing what is left', () => {
       'There were 2.12 oz of plum before the work, so 2.2 oz cannot be left: weigh it once more.',
     ]);
     expect(log).toEqual([]);
-    expect(updateSession(session(), { do: 'yarn-left', yarn: 'plum', grams: -1 })).toMatchObject({
+    expect(updateSession(session(), { do: 'weigh', yarn: 'plum', grams: -1 })).toMatchObject({
       fault: { code: 'weigh/not-a-weight' },
     });
   });
@@ -83,20 +83,20 @@ describe('weighing what is left', () => {
 
   it('is kept too when it is said with replan, and what is offered can still be taken', () => {
     expect(type('replan weighed plum 40 longer')[0]).toBe('Weighed plum: 20 g used, 40 g of 60 g left.');
-    expect(log).toEqual([{ do: 'yarn-left', yarn: 'plum', grams: 40 }]);
-    expect(type('take 1')[0]).toMatch(/^Planned anew: 12 rows round/);
+    expect(log).toEqual([{ do: 'weigh', yarn: 'plum', grams: 40 }]);
+    expect(type('choose 1')[0]).toMatch(/^Planned anew: 12 rows round/);
     // A ball was bought: that says nothing of what was used.
     type('replan weighed plum 90');
-    expect(log.map(({ do: kind }) => kind)).toEqual(['yarn-left', 'replan']);
+    expect(log.map(({ do: kind }) => kind)).toEqual(['weigh', 'replan']);
   });
 });
 
 describe('the record of a bag that was weighed', () => {
-  const recordOf = (done: number) => {
+  const workedTo = (done: number) => {
     const lines = [
       { event: { do: 'confirm', count: done } as const },
-      { event: { do: 'yarn-left', yarn: 'plum', grams: 22 } as const },
-      { event: { do: 'yarn-left', yarn: 'mint', grams: 15 } as const },
+      { event: { do: 'weigh', yarn: 'plum', grams: 22 } as const },
+      { event: { do: 'weigh', yarn: 'mint', grams: 15 } as const },
     ];
     const recording = readRecording(writeLog(lines, brief).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
@@ -104,12 +104,12 @@ describe('the record of a bag that was weighed', () => {
   };
 
   it('has what was used beside what was planned', () => {
-    const recording = recordOf(stepCount);
-    const page = formatRecord(recording, reckon(recording), metric);
+    const recording = workedTo(stepCount);
+    const page = formatRecord(recording, recordOf(recording), metric);
     expect(page).toMatch(
       /YARN, WEIGHED\n {2}plum {6}38 g used, 22 g of 60 g left; planned \d+ g\n {2}mint {6}15 g left;/,
     );
-    const { yarnUsed, plan } = recordJson(recording, reckon(recording)) as {
+    const { yarnUsed, plan } = recordJson(recording, recordOf(recording)) as {
       yarnUsed: readonly unknown[];
       plan: { yarn: readonly { grams: number }[] };
     };
@@ -134,8 +134,8 @@ describe('the record of a bag that was weighed', () => {
   });
 
   it('says where it was weighed before the end', () => {
-    const recording = recordOf(40);
-    expect(formatRecord(recording, reckon(recording), metric)).toMatch(
+    const recording = workedTo(40);
+    expect(formatRecord(recording, recordOf(recording), metric)).toMatch(
       /plum {6}38 g used.*weighed after\s+step 40/,
     );
   });
@@ -143,8 +143,8 @@ describe('the record of a bag that was weighed', () => {
   it('says nothing of it where nothing was weighed', () => {
     const recording = readRecording(writeLog([], brief).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
-    expect(formatRecord(recording.value, reckon(recording.value), metric)).not.toContain('WEIGHED');
-    expect(recordJson(recording.value, reckon(recording.value))).toMatchObject({ yarnUsed: [] });
+    expect(formatRecord(recording.value, recordOf(recording.value), metric)).not.toContain('WEIGHED');
+    expect(recordJson(recording.value, recordOf(recording.value))).toMatchObject({ yarnUsed: [] });
   });
 });
 

@@ -67,7 +67,7 @@ describe('a German system', () => {
     ['schema'],
     ['check', 'demo/token-pouch.jsonl', '--json'],
     ['replay', 'demo/token-pouch.jsonl', '--json'],
-    ['reckon', 'demo/token-pouch.jsonl', '--json'],
+    ['record', 'demo/token-pouch.jsonl', '--json'],
     ['--version'],
   ])('gets the same from %s %s %s', (...args) => {
     expect(slantwise(german, args)).toEqual(slantwise(english, args));

@@ -89,7 +89,7 @@ describe('work --json', () => {
       'back-2',
       'next 60',
       'rip row 8',
-      'take 1',
+      'choose 1',
       ...Array.from({ length: count }, () => 'next'),
     );
     const way = back.slice(3);
@@ -103,7 +103,7 @@ describe('work --json', () => {
     expect(last(back).now.way).toBeNull();
     expect(last(back).place.step).toBe(offer?.step);
     const log = readFileSync(join(folder, 'back-2.jsonl'), 'utf8');
-    expect(log.match(/"do":"rip-back"/g)).toHaveLength(count);
+    expect(log.match(/"do":"rip"/g)).toHaveLength(count);
   });
 
   it('turns the row counter back last', () => {
@@ -117,9 +117,14 @@ describe('work --json', () => {
   });
 
   it('says a way in the language that is chosen half-way', () => {
-    const [before, , , after] = work('language', 'next 60', 'rip row 8', 'take', 'next', 'language de').slice(
-      -4,
-    );
+    const [before, , , after] = work(
+      'language',
+      'next 60',
+      'rip row 8',
+      'choose',
+      'next',
+      'language de',
+    ).slice(-4);
     expect(before?.now.say).toMatch(/^Step /);
     expect(after?.now.say).toMatch(/^Zurück, 2 von /);
     run(['work', '--practice', '--plain', '--log', join(folder, 'english.jsonl')], 'language en\n');

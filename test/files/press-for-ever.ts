@@ -16,7 +16,7 @@ if (!log.ok) {
   for (;;) {
     const { session } = log.value;
     const command =
-      session.done < 200 ? ({ do: 'confirm', count: 1 } as const) : ({ do: 'jump', done: 3 } as const);
+      session.done < 200 ? ({ do: 'confirm', count: 1 } as const) : ({ do: 'go', done: 3 } as const);
     log.value.append(command);
     const { session: after, state, status } = log.value;
     if (status.state === 'saved') writeSync(1, `saved ${state.events} ${after.done}\n`);

@@ -23,7 +23,7 @@ describe('a session log', () => {
       press(log);
       expect([log.status.state, stepIn(path)]).toEqual(['saved', step]);
     }
-    log.append({ do: 'take-back' });
+    log.append({ do: 'back' });
     expect(stepIn(path)).toBe(19);
   });
 
@@ -66,7 +66,7 @@ describe('a session log', () => {
     const log = start(path);
     log.append({ do: 'confirm', count: log.session.job.stepCount });
     expect(readingOf(path).state?.finished).toBe(true);
-    log.append({ do: 'take-back' });
+    log.append({ do: 'back' });
     expect(readingOf(path).state?.finished).toBe(false);
     log.append({ do: 'redo' });
     expect(readingOf(path).state).toMatchObject({ finished: true, events: 5 });

@@ -24,19 +24,19 @@ describe('the table of settings', () => {
   it('takes what is right, and the default for what is not', () => {
     const given = {
       units: 'in',
-      caution: 'reckless',
-      pressWindowMs: 5,
+      pause: 'reckless',
+      pedalGapMs: 5,
       pedals: { b: 'confirm' },
       colour: 'plum',
     };
     const { settings, refused } = readSettings(given);
     expect(settings).toMatchObject({
       units: 'in',
-      caution: 'usual',
-      pressWindowMs: 100,
+      pause: 'usual',
+      pedalGapMs: 100,
       pedals: { b: 'confirm' },
     });
-    expect(refused).toEqual(['caution', 'pressWindowMs']);
+    expect(refused).toEqual(['pause', 'pedalGapMs']);
     expect(settings).not.toHaveProperty('colour');
   });
 
@@ -44,11 +44,11 @@ describe('the table of settings', () => {
     ['units', 'inches'],
     ['language', 'English'],
     ['bell', 1],
-    ['pedals', { b: 'jump' }],
+    ['pedals', { b: 'go' }],
     ['pedals', ['confirm']],
     ['pedals', null],
-    ['pressWindowMs', 99.5],
-    ['pressWindowMs', '100'],
+    ['pedalGapMs', 99.5],
+    ['pedalGapMs', '100'],
   ])('refuses %s: %j', (name, value) => {
     expect(readSettings({ [name]: value }).refused).toEqual([name]);
   });
@@ -62,7 +62,7 @@ describe('the settings file', () => {
 
   it('keeps what is stored, private to the user, and what other versions stored in it', async () => {
     const folder = join(scratchFolder(), 'config', 'slantwise');
-    expect(await saveSetting(folder, 'pedals', { '.': 'confirm', 'ctrl+alt+r': 'take-back' })).toMatchObject({
+    expect(await saveSetting(folder, 'pedals', { '.': 'confirm', 'ctrl+alt+r': 'back' })).toMatchObject({
       ok: true,
     });
     writeFileSync(
@@ -71,7 +71,7 @@ describe('the settings file', () => {
     );
     await saveSetting(folder, 'units', 'in');
     expect(stored(folder)).toEqual({
-      pedals: { '.': 'confirm', 'ctrl+alt+r': 'take-back' },
+      pedals: { '.': 'confirm', 'ctrl+alt+r': 'back' },
       later: 7,
       bell: 'loud',
       units: 'in',

@@ -191,7 +191,7 @@ describe('a word that steers', () => {
 
   it('leaves, or begins the practice bag, at any question', () => {
     expect(typing(fourth, 'practice').effect).toEqual({ kind: 'practice' });
-    expect(typing(planned.interview, 'quit').effect).toEqual({ kind: 'leave' });
+    expect(typing(planned.interview, 'quit').effect).toEqual({ kind: 'quit' });
   });
 });
 

@@ -19,12 +19,12 @@ const command = (): fc.Arbitrary<Command> =>
       weight: 4,
       arbitrary: fc.record({ do: fc.constant('confirm' as const), count: fc.integer({ min: 0, max: 9 }) }),
     },
-    { weight: 3, arbitrary: fc.record({ do: fc.constantFrom('take-back' as const, 'redo' as const) }) },
-    fc.record({ do: fc.constant('jump' as const), done: fc.integer({ min: 0, max: job.stepCount + 1 }) }),
+    { weight: 3, arbitrary: fc.record({ do: fc.constantFrom('back' as const, 'redo' as const) }) },
+    fc.record({ do: fc.constant('go' as const), done: fc.integer({ min: 0, max: job.stepCount + 1 }) }),
     fc.record({ do: fc.constant('note' as const), text: fc.string({ maxLength: 8 }) }),
     fc.record({ do: fc.constant('mark' as const), name: fc.constantFrom('heel', 'toe', ' ') }),
     fc.record({
-      do: fc.constant('yarn-left' as const),
+      do: fc.constant('weigh' as const),
       yarn: fc.constantFrom('plum', 'gold'),
       grams: fc.integer({ min: -1, max: 9 }),
     }),
@@ -34,7 +34,7 @@ const command = (): fc.Arbitrary<Command> =>
       widthCm: fc.integer({ min: -1, max: 20 }),
       depthCm: fc.constant(18.1),
     }),
-    fc.record({ do: fc.constant('rip-back' as const), done: fc.integer({ min: 0, max: 40 }) }),
+    fc.record({ do: fc.constant('rip' as const), done: fc.integer({ min: 0, max: 40 }) }),
     fc.record({
       do: fc.constant('mend' as const),
       slip: fc.constantFrom(...slips),
@@ -86,7 +86,7 @@ describe('the fold of a log', () => {
   }, 120_000);
 
   it('opens and verifies 100,000 events in under 2 seconds', () => {
-    const press = [{ event: { do: 'confirm', count: 1 } as const }, { event: { do: 'take-back' } as const }];
+    const press = [{ event: { do: 'confirm', count: 1 } as const }, { event: { do: 'back' } as const }];
     const { bytes, states } = writeLog(Array.from({ length: 50_000 }, () => press).flat());
     // Processor time of all threads: what the log costs, whatever else the machine is doing.
     const from = process.cpuUsage();

@@ -24,7 +24,7 @@ describe('a lesson', () => {
   it('holds what a teacher adds, in its place, and the steps as they were', () => {
     const lesson = addToCopy(recording, [
       { after: 1, event: { do: 'say', text: 'Is the carriage at home?' } },
-      { after: 1, event: { do: 'pause-here' } },
+      { after: 1, event: { do: 'pause' } },
       { after: 0, event: { do: 'mark', name: 'start' } },
       { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
     ]);
@@ -34,7 +34,7 @@ describe('a lesson', () => {
       'mark',
       'confirm',
       'say',
-      'pause-here',
+      'pause',
     ]);
     expect(moments.at(-1)?.entry).toMatchObject({
       event: { text: 'The end of today.' },
@@ -53,7 +53,7 @@ describe('a lesson', () => {
   });
 
   it('refuses a place that the log does not have, and a note that says nothing', () => {
-    const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause-here' } }]);
+    const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause' } }]);
     expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 18, events: 17 } });
     if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
       expect(formatLessonFault(astray.fault)).toBe('There is no event 18: the log has 17 events.');

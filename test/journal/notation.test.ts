@@ -14,16 +14,16 @@ const fields: {
   readonly [Do in LogEvent['do']]: fc.Arbitrary<Omit<Extract<LogEvent, { readonly do: Do }>, 'do'>>;
 } = {
   confirm: fc.record({ count: fc.nat() }),
-  'take-back': fc.constant({}),
+  back: fc.constant({}),
   redo: fc.constant({}),
-  jump: fc.record({ done: fc.nat() }),
+  go: fc.record({ done: fc.nat() }),
   note: fc.record({ text }),
   mark: fc.record({ name: text }),
-  'rip-back': fc.record({ done: fc.nat() }),
+  rip: fc.record({ done: fc.nat() }),
   mend: fc.record({
     slip: fc.constantFrom(...slips),
     move: orNull(fc.nat()),
-    how: fc.constantFrom('now' as const, 'rip-back' as const, 'make-up' as const),
+    how: fc.constantFrom('now' as const, 'rip' as const, 'make-up' as const),
     done: fc.nat(),
   }),
   replan: fc.record({
@@ -40,13 +40,13 @@ const fields: {
     widthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
     depthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
   }),
-  'yarn-left': fc.record({ yarn: text, grams: fc.double({ min: 0, max: 1e5, noNaN: true }) }),
+  weigh: fc.record({ yarn: text, grams: fc.double({ min: 0, max: 1e5, noNaN: true }) }),
   resume: fc.constant({ at: '2031-03-04T18:00:00.000Z' }),
-  leave: fc.constant({}),
+  quit: fc.constant({}),
   finished: fc.constant({}),
   say: fc.record({ text }),
-  'pause-here': fc.constant({}),
-  unknown: fc.constant({ name: 'weigh', fields: { yarn: 'plum', grams: 41.5 } }),
+  pause: fc.constant({}),
+  unknown: fc.constant({ name: 'humidity', fields: { yarn: 'plum', grams: 41.5 } }),
 };
 
 const event = (): fc.Arbitrary<LogEvent> =>
@@ -98,8 +98,8 @@ describe('an entry', () => {
   });
 
   it('is a command or an occurrence', () => {
-    expect(isCommand({ do: 'jump', done: 3 })).toBe(true);
-    expect(isCommand({ do: 'leave' })).toBe(false);
-    expect(isCommand({ do: 'unknown', name: 'weigh', fields: {} })).toBe(false);
+    expect(isCommand({ do: 'go', done: 3 })).toBe(true);
+    expect(isCommand({ do: 'quit' })).toBe(false);
+    expect(isCommand({ do: 'unknown', name: 'humidity', fields: {} })).toBe(false);
   });
 });

@@ -82,7 +82,7 @@ describe('a player', () => {
   });
 
   it('stops where a teacher put a pause', () => {
-    const paused = playerOf([confirm(), { event: { do: 'pause-here' }, afterMs: 0 }, confirm()]);
+    const paused = playerOf([confirm(), { event: { do: 'pause' }, afterMs: 0 }, confirm()]);
     expect(viewPlayer(advancePlayer(paused, 9000))).toMatchObject({ playing: false, elapsedMs: 1000 });
   });
 
@@ -99,7 +99,7 @@ describe('a player', () => {
   });
 
   it('steps on and back over what can be seen, and stands', () => {
-    const unseen: SampleLine = { event: { do: 'leave' }, afterMs: 500 };
+    const unseen: SampleLine = { event: { do: 'quit' }, afterMs: 500 };
     const start = playerOf([confirm(), unseen, confirm()]);
     const on = having(start, { do: 'step-on' }, { do: 'step-on' });
     expect([place(on), viewPlayer(on).playing]).toEqual([[2, 2500], false]);

@@ -49,7 +49,7 @@ describe('what is seen, in German', () => {
   });
 
   it('names a place, and goes there', () => {
-    const answers = type('find R17 R62 mint Schlitten rechts Reihe 24', 'take');
+    const answers = type('find R17 R62 mint Schlitten rechts Reihe 24', 'choose');
     expect(answers).toContain(
       'Deine Arbeit ist hier: als Nächstes kommt Schritt 77, 24 Reihen gestrickt, Ränder R17 und R62, Schlitten rechts, mint im Fadenführer.',
     );
@@ -59,9 +59,12 @@ describe('what is seen, in German', () => {
   it.each([
     ['several places', ['find R17 R62', 'find und Schlitten rechts', 'find unsicher']],
     ['one reading amiss', ['go step 82', 'find R17 R62 mint Schlitten rechts Reihe 50']],
-    ['a slip, mended', ['go step 81', 'find R16 R62 47 Maschen Reihe 25', 'find und fest', 'take 2', '', '']],
-    ['another length', ['go step 82', 'replan 20 Maschen 9,8 cm 30 Reihen 10,5 cm', 'take 1', 'back']],
-    ['the way back', ['go step 82', 'rip Reihe 25', 'take', '', 'back', 'stop']],
+    [
+      'a slip, mended',
+      ['go step 81', 'find R16 R62 47 Maschen Reihe 25', 'find und fest', 'choose 2', '', ''],
+    ],
+    ['another length', ['go step 82', 'replan 20 Maschen 9,8 cm 30 Reihen 10,5 cm', 'choose 1', 'back']],
+    ['the way back', ['go step 82', 'rip Reihe 25', 'choose', '', 'back', 'stop']],
   ])('%s: answers without English', (_, lines) => {
     const answers = type(...lines);
     expect(answers.split('\n').length).toBeGreaterThan(3);

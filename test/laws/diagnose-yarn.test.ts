@@ -75,7 +75,7 @@ describe('a yarn slip', () => {
       yarn: 'plum',
       usedYarn: 'sand',
     });
-    expectMends(beds, bed, first, 'rip-back');
+    expectMends(beds, bed, first, 'rip');
     const counters = first?.mends[0]?.steps.filter((step) => step.turnsCounterBack).map((step) => step.row);
     expect(counters).toEqual([9, 8]);
   });
@@ -102,7 +102,7 @@ describe('a yarn slip', () => {
       yarn: 'mint',
       usedYarn: 'plum',
     });
-    expectMends(beds, bed, first, 'rip-back');
+    expectMends(beds, bed, first, 'rip');
   });
 
   it('can keep the wrong colour: the yarns change places and the plan goes on', () => {

@@ -1,4 +1,4 @@
-/** Sequences of scraps against brute force: every order of up to six yarns in small bags, amounts reckoned anew. */
+/** Sequences of scraps against brute force: every order of up to six yarns in small bags, amounts summed again. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrangeStripes } from '../../source/planning/arrange-stripes.ts';

@@ -22,12 +22,12 @@ const command = (): fc.Arbitrary<Command> =>
       weight: 6,
       arbitrary: fc.integer({ min: 1, max: 30 }).map((count) => ({ do: 'confirm', count }) as const),
     },
-    { weight: 4, arbitrary: fc.constant({ do: 'take-back' } as const) },
+    { weight: 4, arbitrary: fc.constant({ do: 'back' } as const) },
     { weight: 3, arbitrary: fc.constant({ do: 'redo' } as const) },
-    { weight: 2, arbitrary: fc.integer({ min: 0, max: 260 }).map((done) => ({ do: 'jump', done }) as const) },
+    { weight: 2, arbitrary: fc.integer({ min: 0, max: 260 }).map((done) => ({ do: 'go', done }) as const) },
     {
       weight: 2,
-      arbitrary: fc.integer({ min: 0, max: 200 }).map((done) => ({ do: 'rip-back', done }) as const),
+      arbitrary: fc.integer({ min: 0, max: 200 }).map((done) => ({ do: 'rip', done }) as const),
     },
     {
       weight: 1,
@@ -52,7 +52,7 @@ const command = (): fc.Arbitrary<Command> =>
       weight: 1,
       arbitrary: fc
         .record({ yarn: fc.constantFrom('plum', 'gold'), grams: fc.integer({ min: -1, max: 9 }) })
-        .map((weighing) => ({ do: 'yarn-left', ...weighing }) as const),
+        .map((weighing) => ({ do: 'weigh', ...weighing }) as const),
     },
     {
       weight: 1,
@@ -137,9 +137,8 @@ describe('a session', () => {
       fc.property(fc.array(command(), { maxLength: 12 }), command(), (commands, last) => {
         const before = run(commands).session;
         const done = updateSession(before, last);
-        if (!done.ok || ['take-back', 'redo', 'note', 'mark', 'yarn-left', 'measured'].includes(last.do))
-          return;
-        const back = updateSession(done.value, { do: 'take-back' });
+        if (!done.ok || ['back', 'redo', 'note', 'mark', 'weigh', 'measured'].includes(last.do)) return;
+        const back = updateSession(done.value, { do: 'back' });
         if (!back.ok) throw new Error(back.fault.code);
         expect(place(back.value)).toEqual(place(before));
         const again = updateSession(back.value, { do: 'redo' });
@@ -156,9 +155,9 @@ describe('a session', () => {
         const { session } = run(commands);
         let now = session;
         let presses = 0;
-        for (let next = updateSession(now, { do: 'take-back' }); next.ok; presses++) {
+        for (let next = updateSession(now, { do: 'back' }); next.ok; presses++) {
           now = next.value;
-          next = updateSession(now, { do: 'take-back' });
+          next = updateSession(now, { do: 'back' });
         }
         expect(place(now)).toEqual(place(startSession(job)));
         for (let i = 0; i < presses; i++) {
@@ -186,7 +185,7 @@ describe('a session', () => {
 
   it('refuses to rip back forwards, to a place that is not there, and to plan anew once the closing row is begun', () => {
     const start = startSession(job);
-    expect(updateSession(start, { do: 'rip-back', done: 0 })).toMatchObject({
+    expect(updateSession(start, { do: 'rip', done: 0 })).toMatchObject({
       fault: { code: 'rip-back/not-behind' },
     });
     expect(
@@ -194,7 +193,7 @@ describe('a session', () => {
     ).toMatchObject({
       fault: { code: 'session/no-such-step' },
     });
-    const late = updateSession(start, { do: 'jump', done: (job.phaseStarts[2] ?? 0) + 1 });
+    const late = updateSession(start, { do: 'go', done: (job.phaseStarts[2] ?? 0) + 1 });
     if (!late.ok) throw new Error(late.fault.code);
     expect(updateSession(late.value, { do: 'replan', rows: 24, ...noChange })).toMatchObject({
       fault: { code: 'replan/too-late' },

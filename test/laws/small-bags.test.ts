@@ -88,7 +88,7 @@ function observed(bag: SmallBag): unknown {
   };
 }
 
-function reckoned(bag: SmallBag): unknown {
+function planned(bag: SmallBag): unknown {
   const threaded = movesOf(bag) - (movesOf(bag) % 2);
   return {
     steps: Object.fromEntries(Object.entries(stepCounts(bag)).filter(([, count]) => count > 0)),
@@ -117,7 +117,7 @@ it('meets every small bag: 21 widths, 36 choices of rows and colours, 2 crawls, 
 describe.each([1, 2, 3])('every small bag with %i edge stitches', (edgeStitches) => {
   it.each([2, 4, 6, 8])('and a move every %i rows comes out by the formulas', (shapeEveryRows) => {
     for (const bag of smallBags(edgeStitches, shapeEveryRows)) {
-      expect({ bag, ...(observed(bag) as object) }).toEqual({ bag, ...(reckoned(bag) as object) });
+      expect({ bag, ...(observed(bag) as object) }).toEqual({ bag, ...(planned(bag) as object) });
     }
   });
 });

@@ -34,7 +34,7 @@ function listen(settings: object, place?: Parameters<ReturnType<typeof openMemor
       rings += text === '\x07' ? 1 : 0;
     },
   });
-  const bench = openMemoryBench({ settings: { caution: 'low', ...settings }, announce });
+  const bench = openMemoryBench({ settings: { pause: 'short', ...settings }, announce });
   if (place) bench.goTo(place);
   vi.runAllTimers();
   rings = 0;
@@ -89,7 +89,7 @@ describe('the bell and the voice', () => {
 
   it('speak each step, a refusal, and a step once more', () => {
     const { bench, heard } = listen(
-      { speech: true, pedals: { p: 'pass', f13: 'speak' } },
+      { speech: true, pedals: { p: 'pass', f13: 'again' } },
       { at: 'row', number: 2 },
     );
     bench.key('enter', 0);

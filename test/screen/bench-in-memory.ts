@@ -100,7 +100,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
     goTo: (place) => {
       const done = doneBefore(job, place);
       if (!done.ok) throw new Error(JSON.stringify(done.fault));
-      if (done.value !== session.done) perform({ do: 'jump', done: done.value });
+      if (done.value !== session.done) perform({ do: 'go', done: done.value });
     },
     done: () => store.get().session.done,
     said: (count) =>

@@ -39,7 +39,7 @@ describe('a press', () => {
     // cannot tell such presses of one key from a hold: the window is set below their distance.
     const bench = openMemoryBench({
       brief: longBrief,
-      settings: { ...withB, pressWindowMs: 40, caution: 'low' },
+      settings: { ...withB, pedalGapMs: 40, pause: 'short' },
     });
     for (let press = 0; press < 10_000; press++) bench.key('b', press * 50);
     expect(bench.done()).toBe(10_000);
@@ -48,7 +48,7 @@ describe('a press', () => {
   });
 
   it('counts each of 10,000 times with the usual window, where releases are told', () => {
-    const bench = openMemoryBench({ brief: longBrief, settings: { ...withB, caution: 'low' } });
+    const bench = openMemoryBench({ brief: longBrief, settings: { ...withB, pause: 'short' } });
     for (let press = 0; press < 10_000; press++) {
       bench.key('b', press * 50);
       bench.key('b', press * 50 + 25, 'release');
@@ -71,13 +71,13 @@ describe('a press', () => {
 
   it('can be told from a bounce by a window of the maker', () => {
     const bench = openMemoryBench({ settings: withB });
-    bench.type('window 300', 0);
-    expect(bench.kept).toEqual([{ name: 'pressWindowMs', value: 300 }]);
+    bench.type('pedal gap 300', 0);
+    expect(bench.kept).toEqual([{ name: 'pedalGapMs', value: 300 }]);
     bench.key('b', 1000);
     bench.key('b', 1250);
     bench.key('b', 1550);
     expect(bench.done()).toBe(2);
-    bench.type('window 5', 2000);
+    bench.type('pedal gap 5', 2000);
     expect(bench.said(1)).toBe('5 is not one of the whole numbers 20 to 1000.');
   });
 });
@@ -94,13 +94,13 @@ describe('a hold of a second', () => {
   });
 
   it('goes back one step when its own press was refused', () => {
-    const bench = openMemoryBench({ settings: { ...withB, caution: 'high' } });
+    const bench = openMemoryBench({ settings: { ...withB, pause: 'long' } });
     bench.goTo({ at: 'row', number: 3 });
     bench.key('b', 0);
     const atPass = bench.done();
     // A pass with a new yarn, 800 ms after the press that brought it onto the screen.
     holdTold(bench, 'b', 800, 1100);
-    expect(bench.commands.at(-1)).toEqual({ do: 'take-back' });
+    expect(bench.commands.at(-1)).toEqual({ do: 'back' });
     expect(bench.done()).toBe(atPass - 1);
   });
 
@@ -137,9 +137,9 @@ describe('a hold of a second', () => {
 
 describe('a step that must not be trodden past', () => {
   it.each([
-    ['low', 0, 120],
+    ['short', 0, 120],
     ['usual', 599, 600],
-    ['high', 1499, 1500],
+    ['long', 1499, 1500],
   ])('with %s care takes no press before %i ms', (caution, tooSoonMs, enoughMs) => {
     const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'confirm' }, caution } });
     bench.goTo({ at: 'row', number: 3 });
@@ -161,7 +161,7 @@ describe('a step that must not be trodden past', () => {
     // The first repeat, after 500 ms, looks like a press and is refused: nothing is there to withdraw.
     hold(bench, 'b', 0, 800);
     expect(bench.done()).toBe(before + 1);
-    expect(bench.commands.filter((command) => command.do === 'take-back')).toEqual([]);
+    expect(bench.commands.filter((command) => command.do === 'back')).toEqual([]);
   });
 
   it('asks for a look after a typed line, too', () => {
@@ -194,7 +194,7 @@ describe('a step that must not be trodden past', () => {
   });
 
   it('lets ordinary steps pass as fast as they come', () => {
-    const bench = openMemoryBench({ settings: { ...withB, caution: 'high' } });
+    const bench = openMemoryBench({ settings: { ...withB, pause: 'long' } });
     bench.key('b', 0);
     bench.key('b', 120);
     bench.key('b', 240);
@@ -271,7 +271,7 @@ describe('assigning', () => {
       const bench = openMemoryBench();
       bench.type('pedal back', 0);
       bench.key(name, 1000);
-      expect(bench.store.get().settings.pedals).toEqual({ [name]: 'take-back' });
+      expect(bench.store.get().settings.pedals).toEqual({ [name]: 'back' });
       bench.perform({ do: 'confirm', count: 1 });
       bench.key(name, 3000);
       expect(bench.done()).toBe(0);
@@ -291,13 +291,13 @@ describe('assigning', () => {
   });
 
   it('ends at three switches, of which each can be given something else', () => {
-    const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'pass', f13: 'speak' } } });
+    const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'pass', f13: 'again' } } });
     bench.type('pedal back', 0);
     bench.key('f14', 1000);
     expect(bench.said(1)).toBe('There are 3 switches already: type pedal off to forget them.');
     bench.type('pedal back', 2000);
     bench.key('f13', 3000);
-    expect(bench.store.get().settings.pedals).toEqual({ b: 'confirm', c: 'pass', f13: 'take-back' });
+    expect(bench.store.get().settings.pedals).toEqual({ b: 'confirm', c: 'pass', f13: 'back' });
     bench.type('pedal off', 4000);
     expect(bench.store.get().settings.pedals).toEqual({});
   });

@@ -15,8 +15,8 @@ describe('at the bench', () => {
     const terminal = bench(
       { args: [pouch] },
       {
-        pressWindowMs: 20,
-        caution: 'low',
+        pedalGapMs: 20,
+        pause: 'short',
         pedals: { x: 'confirm', y: 'confirm', z: 'confirm', j: 'confirm', k: 'confirm', v: 'confirm' },
       },
     );

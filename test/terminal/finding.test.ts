@@ -26,7 +26,7 @@ describe('never lost', () => {
     const slip = 'The decrease of move 12, after row 24, is not on the bed';
     const screen = await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
     expect(screen).toContain('or go step 78');
-    await say(terminal, 'take 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
+    await say(terminal, 'choose 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
     const after = await terminal.waitFor(/Set right: step 79[\s\S]*\n {0,2}Take mint/);
     expect(after).toContain('Edges L20 and R26');
@@ -46,7 +46,7 @@ describe('never lost', () => {
     await say(second, 'find L20 R26 plum', 'places look like that');
     const found = await say(second, 'find and carriage right', 'or go step 82');
     expect(found).toContain('26 rows knitted, edges L20 and R26');
-    await say(second, 'take', /> take\s[\s\S]*\n {0,2}Left edge, one out/);
+    await say(second, 'choose', /> choose\s[\s\S]*\n {0,2}Left edge, one out/);
     second.send(' ');
     await second.waitFor('step 83 of 293');
   });
@@ -54,7 +54,7 @@ describe('never lost', () => {
   it('rips back two rows, a step at a time', async () => {
     const terminal = await atStep(82);
     await say(terminal, 'rip row 25', '3 steps back, to 24 rows on the counter');
-    await say(terminal, 'take', '\n  Back, 1 of 3: Pull out the row of plum');
+    await say(terminal, 'choose', '\n  Back, 1 of 3: Pull out the row of plum');
     await say(terminal, 'next', '\n  Back, 2 of 3:');
     await say(terminal, 'next', '\n  Back, 3 of 3: Take plum out of the feeder');
     terminal.send(' ');
@@ -67,7 +67,7 @@ describe('never lost', () => {
     const first = await atStep(76);
     await say(first, 'note mint is tight', 'Noted: mint is tight');
     await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
-    await say(first, 'take 2', 'Planned anew: 60 rows round, 12.5 cm wide');
+    await say(first, 'choose 2', 'Planned anew: 60 rows round, 12.5 cm wide');
     await first.waitFor(/step 76 of \d+[\s\S]*24 of 59/);
     const bags = await say(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];

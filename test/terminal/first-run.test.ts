@@ -132,7 +132,7 @@ describe('the questions', () => {
   });
 
   it('take one answer for an Enter that is held', async () => {
-    const terminal = bench({}, { pressWindowMs: 1000 });
+    const terminal = bench({}, { pedalGapMs: 1000 });
     await terminal.waitFor('question 1 of 7');
     terminal.send('\r');
     terminal.send('\r\r\r\r');

@@ -5,7 +5,7 @@ import { afterEach } from 'vitest';
 import { openTerminal, type Terminal, type TerminalOptions } from './rig/pseudo-terminal.ts';
 
 /** Settings that let tests press as fast as the screen answers. */
-const quickSettings = { pressWindowMs: 20, caution: 'low' };
+const quickSettings = { pedalGapMs: 20, pause: 'short' };
 
 /** Opens terminals that share one home; all of it is gone after each test. */
 export function useBench(): (options?: TerminalOptions, settings?: object) => Terminal {

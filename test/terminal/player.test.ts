@@ -14,7 +14,7 @@ const lines: readonly SampleLine[] = [
   confirm(1, 3000),
   { event: { do: 'note', text: 'mint feels tighter' }, afterMs: 2000 },
   confirm(1, 2000),
-  { event: { do: 'leave' }, afterMs: 30 },
+  { event: { do: 'quit' }, afterMs: 30 },
   { event: { do: 'resume', at: '2031-03-05T19:30:00.000Z' }, afterMs: 0 },
   confirm(1, anHour),
   { event: { do: 'mark', name: 'before the comb' }, afterMs: 1000 },

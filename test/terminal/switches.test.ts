@@ -12,7 +12,7 @@ const kindsOff = '\x1b[<u';
 /** Settings as they are by default, with a switch. */
 const usualWithB = { pedals: { b: 'confirm' } };
 /** Lets presses follow as fast as the screen answers; the kinds told by the terminal then tell them apart. */
-const quickWithB = { pedals: { b: 'confirm' }, pressWindowMs: 20, caution: 'low' };
+const quickWithB = { pedals: { b: 'confirm' }, pedalGapMs: 20, pause: 'short' };
 
 /** Sends after a while. Only where the time between presses is what is tested: nothing on the screen can stand for it. */
 async function pressAfter(terminal: Terminal, ms: number, text = 'b'): Promise<void> {
@@ -28,7 +28,7 @@ async function hold(terminal: Terminal, lastsMs: number): Promise<void> {
 }
 
 /** A wide window, so that a machine busy with other tests, whose repeats come late, is not taken for a maker. */
-const patientWithB = { pedals: { b: 'confirm' }, pressWindowMs: 300 };
+const patientWithB = { pedals: { b: 'confirm' }, pedalGapMs: 300 };
 
 /** Something that takes its turn behind all keys sent so far, and shows where they have led. */
 async function placeOf(terminal: Terminal): Promise<string> {
@@ -196,7 +196,7 @@ describe('a switch at the carriage', () => {
   const bench = useBench();
 
   it('confirms a pass and warns where none is due', async () => {
-    const terminal = bench({ args: [pouch] }, { pedals: { p: 'pass' }, pressWindowMs: 20, caution: 'low' });
+    const terminal = bench({ args: [pouch] }, { pedals: { p: 'pass' }, pedalGapMs: 20, pause: 'short' });
     await terminal.waitFor('step 1 of');
     terminal.send('go step 24\r');
     await terminal.waitFor('step 24 of');

@@ -48,7 +48,7 @@ const incidents: ReadonlyMap<number, readonly (readonly [afterS: number, event: 
   [
     35,
     [
-      [4, { do: 'take-back' }],
+      [4, { do: 'back' }],
       [11, { do: 'redo' }],
     ],
   ],
@@ -56,7 +56,7 @@ const incidents: ReadonlyMap<number, readonly (readonly [afterS: number, event: 
   [
     67,
     [
-      [900, { do: 'leave' }],
+      [900, { do: 'quit' }],
       [0, { do: 'resume', at: '2026-11-21T19:04:10.000Z' }],
       [5, { do: 'mark', name: 'graft' }],
     ],
@@ -96,7 +96,7 @@ while (!isFinished(state.session)) {
   );
 }
 record({ do: 'finished' }, 0);
-record({ do: 'leave' }, 3);
+record({ do: 'quit' }, 3);
 writeFileSync('demo/token-pouch.jsonl', lines.join(''));
 
 const dice = planOf(readFileSync('demo/dice-bag.json', 'utf8'));

@@ -6,11 +6,12 @@ import { formatChoice, say } from '../../shared/say.ts';
 import type { ChatFault, Intent } from '../intent.ts';
 import { type ChatCommand, choice } from './chat-command.ts';
 
-function parseWindow(rest: string): Result<Intent, ChatFault> {
-  if (rest === '') return fail({ code: 'chat/needs-more', usage: 'window 100' });
-  const { check, allowed } = settingsTable.pressWindowMs;
+/** `gap 100`: presses of one switch closer together than this count as one. */
+function parseGap(rest: string): Result<Intent, ChatFault> {
+  if (rest === '') return fail({ code: 'chat/needs-more', usage: say`pedal gap MILLISECONDS` });
+  const { check, allowed } = settingsTable.pedalGapMs;
   return check(Number(rest))
-    ? succeed({ kind: 'set', change: { name: 'pressWindowMs', value: Number(rest) } })
+    ? succeed({ kind: 'set', change: { name: 'pedalGapMs', value: Number(rest) } })
     : fail({ code: 'chat/not-a-choice', word: rest, choices: [say`the whole numbers ${allowed()}`] });
 }
 
@@ -19,11 +20,16 @@ const onOff = ['on', 'off'] as const;
 const pedalWords = ['confirm', 'back', 'again', 'pass', 'off'] as const;
 const pedalActs: Readonly<Record<(typeof pedalWords)[number], PedalAct | 'off'>> = {
   confirm: 'confirm',
-  back: 'take-back',
-  again: 'speak',
+  back: 'back',
+  again: 'again',
   pass: 'pass',
   off: 'off',
 };
+
+const parsePedal = choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs[word] }), {
+  kind: 'pedal',
+  act: null,
+});
 
 const switchCommand = (
   name: 'large' | 'bell' | 'speech',
@@ -45,25 +51,13 @@ export const adjustCommands: readonly ChatCommand[] = [
   {
     name: 'pedal',
     aliases: ['switch'],
-    usage: () => say`pedal confirm / back / again / pass, or pedal off`,
-    summary: () => say`give a foot switch something to do: type it, then press the switch`,
+    usage: () => say`pedal confirm / back / again / pass, pedal off, or pedal gap MILLISECONDS`,
+    summary: () =>
+      say`give a foot switch something to do: type it, then press the switch; gap: presses closer together count as one`,
     gist: () => say`assign a foot switch`,
     example: 'pedal confirm',
-    follows: pedalWords,
-    parse: choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs[word] }), {
-      kind: 'pedal',
-      act: null,
-    }),
-  },
-  {
-    name: 'window',
-    aliases: [],
-    usage: () => say`window MILLISECONDS`,
-    summary: () => say`presses of one switch closer together than this count as one`,
-    gist: () => say`presses that count as one`,
-    example: 'window 100',
-    follows: [],
-    parse: parseWindow,
+    follows: [...pedalWords, 'gap'],
+    parse: (rest) => (/^gap\b/i.test(rest) ? parseGap(rest.slice('gap'.length).trim()) : parsePedal(rest)),
   },
   switchCommand(
     'large',
@@ -84,14 +78,14 @@ export const adjustCommands: readonly ChatCommand[] = [
     () => say`speak each step`,
   ),
   {
-    name: 'care',
+    name: 'pause',
     aliases: [],
-    usage: () => say`care low / usual / high`,
+    usage: () => say`pause short / usual / long`,
     summary: () => say`how long to look before a new yarn, a rehang or the closing row`,
     gist: () => say`how long to look twice`,
-    example: 'care high',
-    follows: ['low', 'usual', 'high'],
-    parse: choice(['low', 'usual', 'high'], (value) => ({ kind: 'set', change: { name: 'caution', value } })),
+    example: 'pause long',
+    follows: ['short', 'usual', 'long'],
+    parse: choice(['short', 'usual', 'long'], (value) => ({ kind: 'set', change: { name: 'pause', value } })),
   },
   {
     name: 'units',

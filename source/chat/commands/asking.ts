@@ -68,7 +68,7 @@ export const askCommands: readonly ChatCommand[] = [
   },
   {
     name: 'again',
-    aliases: ['speak'],
+    aliases: ['again'],
     usage: () => 'again',
     summary: () => say`say the instruction once more`,
     gist: () => say`repeat the instruction`,

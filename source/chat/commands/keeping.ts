@@ -149,6 +149,6 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: () => say`leave, and come back later`,
     example: 'quit',
     follows: [],
-    parse: plainIntent({ kind: 'leave' }),
+    parse: plainIntent({ kind: 'quit' }),
   },
 ];

@@ -14,11 +14,11 @@ const parseTo =
     return to.ok ? succeed({ kind, to: to.value }) : to;
   };
 
-function parseTake(rest: string): Result<Intent, ChatFault> {
+function parseChoose(rest: string): Result<Intent, ChatFault> {
   if (rest !== '' && !/^[1-9]\d*$/.test(rest)) {
-    return fail({ code: 'chat/not-a-count', word: rest, usage: 'take 2' });
+    return fail({ code: 'chat/not-a-count', word: rest, usage: 'choose 2' });
   }
-  return succeed({ kind: 'take', number: rest === '' ? null : Number(rest) });
+  return succeed({ kind: 'choose', number: rest === '' ? null : Number(rest) });
 }
 
 function parseNext(rest: string): Result<Intent, ChatFault> {
@@ -48,7 +48,7 @@ export const moveCommands: readonly ChatCommand[] = [
     gist: () => say`take the last one back`,
     example: 'back',
     follows: [],
-    parse: plainIntent({ kind: 'do', command: { do: 'take-back' } }),
+    parse: plainIntent({ kind: 'do', command: { do: 'back' } }),
   },
   {
     name: 'redo',
@@ -103,14 +103,14 @@ export const moveCommands: readonly ChatCommand[] = [
     parse: parseReplan,
   },
   {
-    name: 'take',
-    aliases: ['choose'],
-    usage: () => say`take [NUMBER]`,
+    name: 'choose',
+    aliases: [],
+    usage: () => say`choose [NUMBER]`,
     summary: () => say`accept what find, rip or replan offers`,
     gist: () => say`accept an offer`,
-    example: 'take 1',
+    example: 'choose 1',
     follows: [],
-    parse: parseTake,
+    parse: parseChoose,
   },
   {
     name: 'stop',

@@ -25,7 +25,7 @@ export type Effect =
   /** Keeps the brief, in this file where one is named, and begins the bag. */
   | { readonly kind: 'begin'; readonly out: string | null }
   | { readonly kind: 'units'; readonly length: Length }
-  | { readonly kind: 'practice' | 'leave' };
+  | { readonly kind: 'practice' | 'quit' };
 
 export interface Update {
   readonly interview: Interview;
@@ -93,7 +93,7 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
     case 'save':
       return at === 'plan' ? begin(interview, wish.out) : give(interview, at, `save ${wish.out}`);
     case 'practice':
-    case 'leave':
+    case 'quit':
       return succeed(update(interview, [], { kind: wish.kind }));
   }
 }

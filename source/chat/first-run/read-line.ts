@@ -10,7 +10,7 @@ export type Wish =
   | { readonly kind: 'save'; readonly out: string }
   | { readonly kind: Alone };
 
-type Alone = 'back' | 'answers' | 'help' | 'practice' | 'leave';
+type Alone = 'back' | 'answers' | 'help' | 'practice' | 'quit';
 
 const alone: ReadonlyMap<string, Alone> = new Map([
   ['back', 'back'],
@@ -24,8 +24,8 @@ const alone: ReadonlyMap<string, Alone> = new Map([
   ['new', 'help'],
   ['practice', 'practice'],
   ['practise', 'practice'],
-  ['quit', 'leave'],
-  ['exit', 'leave'],
+  ['quit', 'quit'],
+  ['exit', 'quit'],
 ]);
 
 /** Words that Tab completes. */

@@ -79,8 +79,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault): string {
       return say`Nothing is on offer here: type find, rip or replan first.`;
     case 'chat/not-offered':
       return fault.most === 1
-        ? say`There is one offer: type take.`
-        : say`Which one? Type take and a number from 1 to ${fault.most}.`;
+        ? say`There is one offer: type choose.`
+        : say`Which one? Type choose and a number from 1 to ${fault.most}.`;
     case 'chat/nothing-to-stop':
       return say`No way back and no mend is being guided.`;
     default:

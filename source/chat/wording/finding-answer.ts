@@ -17,7 +17,7 @@ export const sayHereToo = (session: Session): string =>
 /** The one place. */
 export const sayOnly = (place: Place): readonly string[] => [
   say`It is here: ${formatLook(place)}.`,
-  say`To go there type take 1, or go step ${place.done + 1}.`,
+  say`To go there type choose 1, or go step ${place.done + 1}.`,
 ];
 
 /** How many look alike, and the first few facts that would tell them apart. */
@@ -34,7 +34,7 @@ export function sayPlaces(listed: readonly Place[], alike: readonly Place[]): re
     const shown = telling.map((fact) => showFact(fact, looks)).join(', ');
     return `  ${i + 1}  ${say`step ${done + 1} next`}${shown === '' ? '' : `: ${shown}`}`;
   });
-  return [say`${alike.length} places look like that; take and a number goes to one:`, ...lines];
+  return [say`${alike.length} places look like that; choose and a number goes to one:`, ...lines];
 }
 
 const factLabels: Readonly<Record<Fact, () => string>> = {
@@ -79,7 +79,7 @@ export const sayNoSlip = (
   say`No place in this bag looks like that, and no one slip explains it.`,
   doubtful.length === 0
     ? say`Read it again, and leave out what you are least sure of.`
-    : say`One thing may be read wrong; take and a number goes there:`,
+    : say`One thing may be read wrong; choose and a number goes there:`,
   ...doubtful.map(
     ({ name, place }, i) => say`  ${i + 1}  without ${name}: step ${place.done + 1} comes next`,
   ),
@@ -106,8 +106,8 @@ export function sayMend(mend: Mend, number: number, brief: boolean): readonly st
 /** How the mends above are taken. */
 export const sayTake = (first: number, last: number): string =>
   first === last
-    ? say`To be guided through it, type take ${first}.`
-    : say`To be guided through one of them, type take and its number.`;
+    ? say`To be guided through it, type choose ${first}.`
+    : say`To be guided through one of them, type choose and its number.`;
 
 /** What tells a needle left working from a decrease that is missing. */
 export const sayLoose = (needle: string): string =>

@@ -20,8 +20,8 @@ export function formatReplanChoices(
     ...choices.map((choice, i) => `  ${i + 1}  ${formatReplanChoice(choice, units)}`),
     nearest(aimCm, choices, best, units),
     choices.length === 1
-      ? say`To go on like that type take.`
-      : say`To go on like one of them type take and its number.`,
+      ? say`To go on like that type choose.`
+      : say`To go on like one of them type choose and its number.`,
   ];
 }
 

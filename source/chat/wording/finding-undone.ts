@@ -11,13 +11,9 @@ export const sayPlanned = ({ job: { plan } }: Session, units: Units = metric): s
   say`${plan.rows} rows round, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`;
 
 /** Which steps count otherwise than the way of the hands would have it: done again by taking back, undone by doing again. */
-export function sayCounted(
-  before: Session,
-  after: Session,
-  command: 'take-back' | 'redo',
-): readonly string[] {
+export function sayCounted(before: Session, after: Session, command: 'back' | 'redo'): readonly string[] {
   const rises = after.done > before.done;
-  if (after.done === before.done || rises !== (command === 'take-back')) return [];
+  if (after.done === before.done || rises !== (command === 'back')) return [];
   const [first, last] = rises ? [before.done + 1, after.done] : [after.done + 1, before.done];
   if (first === last)
     return [rises ? say`Step ${first} counts as done again.` : say`Step ${first} counts as not done again.`];

@@ -112,7 +112,7 @@ function heading({ how, afterDone, thenDone }: Mend): string {
   switch (how) {
     case 'now':
       return say`It can be set right now, without a trace:`;
-    case 'rip-back':
+    case 'rip':
       return say`Rip back and do it again from step ${thenDone + 1}:`;
     case 'make-up':
       return say`Or keep it and make up for it, once step ${afterDone} is done:`;

@@ -68,7 +68,7 @@ function guesses(values: Values, units: Units): readonly string[] {
       : []),
     ...(isGuessed
       ? [
-          say`Where you gave no length, yarn is reckoned at ${usualLength(values, units)} to 100 g, a rule of thumb: the label knows better.`,
+          say`Where you gave no length, yarn is taken as ${usualLength(values, units)} to 100 g, a rule of thumb: the label knows better.`,
         ]
       : []),
   ];

@@ -20,7 +20,7 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
   },
   offer: {
     says: () => say`There is something on offer. Nothing changes until you take it.`,
-    examples: ({ offers }) => [offers === 1 ? 'take' : 'take 1', 'where', 'help finding', 'next'],
+    examples: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help finding', 'next'],
   },
   finished: {
     says: () => say`The bag is finished.`,

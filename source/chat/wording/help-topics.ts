@@ -29,10 +29,10 @@ export const helpTopics: readonly HelpTopic[] = [
     names: () => say`switches, foot switch, row trip`,
     lines: () => [
       say`A foot switch or a row trip types a key. Type pedal and what it is to do, then press it.`,
-      say`Presses closer together than the window count as one, for a switch that bounces.`,
-      say`With more care, a step that must not be trodden past is there longer before a press counts.`,
+      say`Presses closer together than the pedal gap count as one, for a switch that bounces.`,
+      say`With a longer pause, a risky step stays on the screen longer before a press counts.`,
     ],
-    examples: () => ['window 100', 'care high', 'pedal confirm'],
+    examples: () => ['pedal gap 100', 'pause long', 'pedal confirm'],
   },
   {
     id: 'finding',
@@ -40,7 +40,7 @@ export const helpTopics: readonly HelpTopic[] = [
     lines: () => [
       say`Say what you see on the bed, as little as you know: you hear where that is, or what went wrong.`,
       say`The edges are the outermost needles that hold loops. Say more with find and.`,
-      say`With take you accept what is offered. Mending is guided step by step, and stop leaves it.`,
+      say`With choose you accept what is offered. Mending is guided step by step, and stop leaves it.`,
     ],
     examples: (session) => ['where', findExample(session), 'find and carriage right'],
   },
@@ -52,7 +52,13 @@ export const helpTopics: readonly HelpTopic[] = [
       say`What hands cannot undo, such as a cut, is said before you come to it.`,
       say`To set the count right and leave the work as it is, use go. One step back is back.`,
     ],
-    examples: ({ job, done }) => ['back', 'redo', `rip row ${Math.max(1, rowAt(job, done))}`, 'take', 'stop'],
+    examples: ({ job, done }) => [
+      'back',
+      'redo',
+      `rip row ${Math.max(1, rowAt(job, done))}`,
+      'choose',
+      'stop',
+    ],
   },
   {
     id: 'replanning',
@@ -61,7 +67,7 @@ export const helpTopics: readonly HelpTopic[] = [
       say`What is knitted stays. The rest can be longer or shorter, in whole repeats, or in another colour.`,
       say`If the piece measures otherwise than the swatch, say what you measured. You see the new plan first.`,
     ],
-    examples: () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'take 1', 'back'],
+    examples: () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'choose 1', 'back'],
   },
   {
     id: 'yarn',

@@ -83,7 +83,7 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return [state, [{ do: 'save-elsewhere', out: reply.out }]];
     case 'new':
       return askToLeave(state, 'new');
-    case 'leave':
+    case 'quit':
       return askToLeave(state, 'left');
   }
 }

@@ -44,10 +44,10 @@ function confirmOnWay(state: BenchState, count: number): Reaction {
 export function perform(state: BenchState, command: Command): Reaction {
   const { way } = state;
   if (way && command.do === 'confirm') return confirmOnWay(state, command.count);
-  if (way && command.do === 'take-back') {
+  if (way && command.do === 'back') {
     const back = stepBack(way);
-    if (back === 'leave') return leaveWay(state, way);
-    if (back !== 'take-back') return only({ ...state, way: back });
+    if (back === 'stop') return leaveWay(state, way);
+    if (back !== 'back') return only({ ...state, way: back });
   }
   return move(state, command);
 }

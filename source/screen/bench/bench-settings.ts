@@ -1,6 +1,6 @@
 /** The settings of a bench, and its foot switches among them. */
 import { answer } from '../../chat/line.ts';
-import { careMs, mostPedals, type PedalAct, type SettingChange } from '../../settings/settings.ts';
+import { mostPedals, type PedalAct, pauseMs, type SettingChange } from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { SettingsWords } from '../../wording/settings.en.ts';
 import { type Language, type Words, wordsIn } from '../../wording/words.ts';
@@ -38,10 +38,10 @@ function saySet(say: SettingsWords, { name, value }: SettingChange): string {
       return say.bell(value);
     case 'speech':
       return say.speech(value);
-    case 'caution':
-      return say.care(value, careMs[value]);
-    case 'pressWindowMs':
-      return say.pressWindow(value);
+    case 'pause':
+      return say.pause(value, pauseMs[value]);
+    case 'pedalGapMs':
+      return say.pedalGap(value);
     case 'units':
       return say.units(value);
     default:

@@ -1,7 +1,7 @@
 /** What a switch does to the bench: confirms, counts a pass, speaks, takes back; and some steps ask for a look first. */
 import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
-import { careMs, type PedalAct, type Warning } from '../../settings/settings.ts';
+import { type PedalAct, pauseMs, type Warning } from '../../settings/settings.ts';
 import { isGuarded, passesIn } from '../../steps/guarded.ts';
 import type { Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
@@ -11,14 +11,14 @@ import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } fro
 
 /** Takes an event of a key that has something to do. */
 export function pressSwitch(state: BenchState, what: PedalAct, key: Key, at: number): Reaction {
-  const [switches, act] = judgePress(state.switches, key, at, state.settings.pressWindowMs);
+  const [switches, act] = judgePress(state.switches, key, at, state.settings.pedalGapMs);
   return looking(takeJudged({ ...state, switches }, act, what, key, at), at);
 }
 
 /** Takes an event that has just done something else, so that its repeats are no presses. */
 export function pressElsewhere(reaction: Reaction, key: Key, at: number): Reaction {
   const after = andThen(reaction, (state) => {
-    const [switches, act] = judgePress(state.switches, key, at, state.settings.pressWindowMs);
+    const [switches, act] = judgePress(state.switches, key, at, state.settings.pedalGapMs);
     return only({ ...state, switches: act === 'press' ? remember(switches, key, 'elsewhere') : switches });
   });
   return looking(after, at);
@@ -57,17 +57,17 @@ function press(state: BenchState, what: PedalAct, at: number): Reaction {
       return confirm(state, at);
     case 'pass':
       return pass(state);
-    case 'speak':
+    case 'again':
       return againIn(state);
-    case 'take-back':
-      return perform(state, { do: 'take-back' });
+    case 'back':
+      return perform(state, { do: 'back' });
   }
 }
 
 function confirm(state: BenchState, at: number): Reaction {
   const { session, settings, way, switches } = state;
   const step = way ? null : currentStep(session);
-  const tooSoon = at - switches.shown.since < careMs[settings.caution];
+  const tooSoon = at - switches.shown.since < pauseMs[settings.pause];
   if (step && tooSoon && isGuarded(step)) return warn(state, 'too-soon');
   return perform(state, { do: 'confirm', count: 1 });
 }
@@ -91,7 +91,7 @@ function withdraw(state: BenchState, what: PedalAct, key: Key): Reaction {
   const forgetful = { ...state, switches: forgetLast(state.switches, key) };
   if (!last || last === 'elsewhere') return only(forgetful);
   const undone = last.changed
-    ? perform(forgetful, { do: what === 'take-back' ? 'redo' : 'take-back' })
+    ? perform(forgetful, { do: what === 'back' ? 'redo' : 'back' })
     : only(forgetful);
   return andThen(undone, (after) => only(withSwitches(after, { passes: last.passesBefore })));
 }
@@ -99,8 +99,8 @@ function withdraw(state: BenchState, what: PedalAct, key: Key): Reaction {
 function goBack(state: BenchState, key: Key): Reaction {
   const began = lastOf(state.switches, key);
   if (!began || began === 'elsewhere') return only(state);
-  const undone = began.changed ? perform(state, { do: 'take-back' }) : only(state);
-  return andThen(undone, (after) => perform(after, { do: 'take-back' }));
+  const undone = began.changed ? perform(state, { do: 'back' }) : only(state);
+  return andThen(undone, (after) => perform(after, { do: 'back' }));
 }
 
 /** A press did nothing: says why, to the ears too. */

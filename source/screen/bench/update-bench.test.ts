@@ -28,10 +28,10 @@ it('tells of a loss before it is left, and is left when asked again', () => {
   const bench = openMemoryBench({
     effects: { 'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: unsaved }) },
   });
-  bench.store.send({ is: 'leave', how: 'interrupted' });
+  bench.store.send({ is: 'quit', how: 'interrupted' });
   expect(bench.store.get().end).toBeNull();
   expect(bench.said(1)).toBe(formatLoss(unsaved));
-  bench.store.send({ is: 'leave', how: 'interrupted' });
+  bench.store.send({ is: 'quit', how: 'interrupted' });
   expect(bench.store.get().end).toBe('interrupted');
 });
 

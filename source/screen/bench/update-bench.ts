@@ -42,7 +42,7 @@ function react(state: BenchState, message: BenchMessage): Reaction {
       return andThen(takeSaving(state, message.saving), (after) => remindToRest(after, message.atMs));
     case 'saving':
       return takeSaving(state, message.saving);
-    case 'leave':
+    case 'quit':
       return askToLeave(state, message.how);
     case 'tried-to-save':
       return andThen(takeSaving(state, message.saving), (after) => leave(after, message.how));
@@ -62,7 +62,7 @@ function react(state: BenchState, message: BenchMessage): Reaction {
 const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
   ['enter', 'confirm'],
   ['space', 'confirm'],
-  ['left', 'take-back'],
+  ['left', 'back'],
 ]);
 
 /** On an empty prompt some keys act at once; otherwise they type. */

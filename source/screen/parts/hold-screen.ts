@@ -90,7 +90,7 @@ function takeKey<End, State extends ScreenState<End>>(
 ): void {
   const id = key.kind === 'press' ? keyId(key) : null;
   if (id === 'ctrl+z') return suspend();
-  if (id === 'ctrl+c') return send({ is: 'leave', how: 'interrupted' });
-  if (id === 'ctrl+d' && isEmpty(get().prompt)) return send({ is: 'leave', how: 'left' });
+  if (id === 'ctrl+c') return send({ is: 'quit', how: 'interrupted' });
+  if (id === 'ctrl+d' && isEmpty(get().prompt)) return send({ is: 'quit', how: 'left' });
   send({ is: 'key', key, at });
 }

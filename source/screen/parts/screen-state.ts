@@ -12,4 +12,4 @@ export type ScreenMessage =
   /** A key, with the time it came, by a clock that does not jump. */
   | { readonly is: 'key'; readonly key: Key; readonly at: number }
   /** The maker wants to leave: by Ctrl-D where nothing is typed, or by Ctrl-C. */
-  | { readonly is: 'leave'; readonly how: 'left' | 'interrupted' };
+  | { readonly is: 'quit'; readonly how: 'left' | 'interrupted' };

@@ -27,32 +27,30 @@ function react(state: PlayerState, message: PlayerMessage): PlayerState {
   switch (message.is) {
     case 'tick':
       return state;
-    case 'leave':
+    case 'quit':
       return { ...state, end: message.how };
     case 'key':
       return message.key.kind === 'release' ? state : takeKey(state, message.key);
   }
 }
 
-const actions: ReadonlyMap<string, Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe'> | 'leave'> = new Map(
-  [
-    ['right', 'step-on'],
-    ['left', 'step-back'],
-    ['up', 'faster'],
-    ['down', 'slower'],
-    ['m', 'next-mark'],
-    ['e', 'to-end'],
-    ['end', 'to-end'],
-    ['q', 'leave'],
-  ],
-);
+const actions: ReadonlyMap<string, Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe'> | 'quit'> = new Map([
+  ['right', 'step-on'],
+  ['left', 'step-back'],
+  ['up', 'faster'],
+  ['down', 'slower'],
+  ['m', 'next-mark'],
+  ['e', 'to-end'],
+  ['end', 'to-end'],
+  ['q', 'quit'],
+]);
 
 function takeKey(state: PlayerState, key: Key): PlayerState {
   const id = keyId(key);
   if (isEmpty(state.prompt)) {
     if (id === 'space' || id === 'enter') return act(state, { do: state.player.playing ? 'pause' : 'play' });
     const action = actions.get(id);
-    if (action === 'leave') return { ...state, end: 'left' };
+    if (action === 'quit') return { ...state, end: 'left' };
     if (action) return act(state, { do: action });
   }
   const { prompt, line } = typeKey(state.prompt, key);

@@ -27,7 +27,7 @@ export interface QuestionState extends ScreenState<QuestionsEnd> {
   readonly trouble: string | null;
   readonly presses: PressState;
   /** As the setting has it. */
-  readonly pressWindowMs: number;
+  readonly pedalGapMs: number;
 }
 
 export type QuestionMessage =
@@ -55,5 +55,5 @@ export type QuestionEffect =
 export type QuestionStore = Store<QuestionState, QuestionMessage>;
 
 export const startQuestions = (
-  given: Pick<QuestionState, 'interview' | 'lines' | 'pressWindowMs'>,
+  given: Pick<QuestionState, 'interview' | 'lines' | 'pedalGapMs'>,
 ): QuestionState => ({ prompt: emptyPrompt, trouble: null, presses: noPresses, end: null, ...given });

@@ -24,7 +24,7 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
   const kept: (readonly string[])[] = [];
   const settings: SettingChange[] = [];
   const store = createQuestionStore(
-    startQuestions({ interview: beginInterview({}, 'cm'), lines: [], pressWindowMs: 100 }),
+    startQuestions({ interview: beginInterview({}, 'cm'), lines: [], pedalGapMs: 100 }),
     {
       'keep-answers': ({ interview: { answers } }, send) => {
         kept.push(Object.keys(answers));
@@ -39,7 +39,7 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
     settings,
     submit: (text: string): void => store.send({ is: 'line', text }),
     press: (name: string, at: number): void => store.send({ is: 'key', key: keyNamed(name), at }),
-    leave: (how: 'left' | 'interrupted'): void => store.send({ is: 'leave', how }),
+    leave: (how: 'left' | 'interrupted'): void => store.send({ is: 'quit', how }),
     told: (): readonly string[] => store.get().lines.map(({ text }) => text),
     at: (): QuestionId | 'plan' => store.get().interview.at,
     end: () => store.get().end,

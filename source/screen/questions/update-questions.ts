@@ -15,7 +15,7 @@ export function updateQuestions(state: QuestionState, message: QuestionMessage):
       return takeKey(state, message.key, message.at);
     case 'line':
       return takeLine(state, message.text);
-    case 'leave':
+    case 'quit':
       return [{ ...state, end: { kind: message.how } }, []];
     case 'answers-kept':
       return [tellTrouble(state, message.trouble), []];
@@ -44,7 +44,7 @@ const complete = (text: string): readonly string[] =>
 function takeKey(state: QuestionState, key: Key, at: number): Reaction {
   if (keyId(key) !== 'enter') return [{ ...state, prompt: typeKey(state.prompt, key, complete).prompt }, []];
   // Judged in any case: what is held may have begun on a line with text in it.
-  const timing = { ...pressTiming, windowMs: state.pressWindowMs };
+  const timing = { ...pressTiming, windowMs: state.pedalGapMs };
   const { state: presses, act } = filterPress(state.presses, key, at, timing);
   const judged = { ...state, presses };
   if (isEmpty(state.prompt) && act !== 'press') return [judged, []];
@@ -66,7 +66,7 @@ function takeLine(state: QuestionState, text: string): Reaction {
       return [after, [...keeping, { do: 'keep', change: { name: 'units', value: effect.length } }]];
     case 'practice':
       return [{ ...after, end: { kind: 'practice' } }, keeping];
-    case 'leave':
+    case 'quit':
       return [{ ...after, end: { kind: 'left' } }, keeping];
     default:
       return [after, keeping];

@@ -93,7 +93,7 @@ function ripBackTo(
   const good = bed.ok ? makeGood(job, slip, own, bed.value, row) : null;
   return (
     good && {
-      how: 'rip-back',
+      how: 'rip',
       afterDone: done,
       steps: [...back, ...good],
       thenDone: shapedDone,

@@ -63,7 +63,7 @@ export function mendRows(job: Job, run: Run | null, used: string, done: number):
   if (!run) return [];
   const row = rowAt(job, run.baseDone);
   const back: Mend = {
-    how: 'rip-back',
+    how: 'rip',
     afterDone: done,
     steps: undoSteps(run.made, row),
     thenDone: run.baseDone,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { reckon, typicalRowMinutes } from '../../source/journal/reckoning.ts';
+import { recordOf, typicalRowMinutes } from '../../source/journal/record.ts';
 import { type Recording, readRecording } from '../../source/journal/recording.ts';
 import { confirm, type SampleLine, writeLog } from './sample-log.ts';
 
@@ -13,7 +13,7 @@ const press = (seconds: number): SampleLine => confirm(1, seconds * 1000);
 const at = (seconds: number, event: SampleLine['event']): SampleLine => ({ event, afterMs: seconds * 1000 });
 
 /** To the first yarn change of the small bag: 16 steps of casting on lie before it. */
-const castOnSkipped = at(2, { do: 'jump', done: 16 });
+const castOnSkipped = at(2, { do: 'go', done: 16 });
 
 // The stripes of the small bag: thread, pass (row 1), pass (row 2), increase, decrease, thread, pass (row 3), pass (row 4).
 const threeRows = [
@@ -27,9 +27,9 @@ const threeRows = [
   press(10),
 ];
 
-describe('reckoning', () => {
+describe('record', () => {
   it('gives each phase and stripe the time before its presses', () => {
-    const { benchMs, restMs, byPhase, byStripe } = reckon(recordingOf(...threeRows));
+    const { benchMs, restMs, byPhase, byStripe } = recordOf(recordingOf(...threeRows));
     expect([benchMs, restMs]).toEqual([152_000, 0]);
     expect([...byPhase]).toEqual([
       ['cast-on', 2000],
@@ -42,7 +42,7 @@ describe('reckoning', () => {
   });
 
   it('counts to a row its yarn change and its shaping move', () => {
-    const { byRow } = reckon(recordingOf(...threeRows));
+    const { byRow } = recordOf(recordingOf(...threeRows));
     expect([...byRow]).toEqual([
       [1, 30_000],
       [2, 70_000],
@@ -51,18 +51,18 @@ describe('reckoning', () => {
   });
 
   it('takes a gap over five minutes for a rest, unless many steps were confirmed at its end', () => {
-    const { benchMs, restMs } = reckon(
+    const { benchMs, restMs } = recordOf(
       recordingOf(confirm(1, 300_001), confirm(1, 300_000), confirm(4, 1_100_000)),
     );
     expect([benchMs, restMs]).toEqual([1_400_000, 300_001]);
-    expect(reckon(recordingOf(press(20)), 10_000)).toMatchObject({ benchMs: 0, restMs: 20_000 });
+    expect(recordOf(recordingOf(press(20)), 10_000)).toMatchObject({ benchMs: 0, restMs: 20_000 });
   });
 
   it('counts what was taken back, and the time it took to the step it belonged to', () => {
-    const { takenBack, byPhase, sittings } = reckon(
+    const { takenBack, byPhase, sittings } = recordOf(
       recordingOf(
         press(5),
-        at(3, { do: 'take-back' }),
+        at(3, { do: 'back' }),
         press(4),
         at(0, { do: 'resume', at: '2031-03-05T18:00:00.000Z' }),
       ),
@@ -73,18 +73,18 @@ describe('reckoning', () => {
   it('names the steps that took over three times as long as their like', () => {
     // Steps 5 to 12 are eight waste passes: ten seconds each, the third 45, the sixth just 30.
     const passes = [10, 10, 45, 10, 10, 30, 10, 10].map(press);
-    const { slowPlaces } = reckon(recordingOf(confirm(4, 0), ...passes));
+    const { slowPlaces } = recordOf(recordingOf(confirm(4, 0), ...passes));
     expect(slowPlaces).toEqual([{ step: 7, row: 0, ms: 45_000, usualMs: 10_000 }]);
   });
 
   it('does not learn the pace of a row from rows confirmed together or jumped over', () => {
-    expect(typicalRowMinutes([reckon(recordingOf(castOnSkipped, confirm(5, 60_000)))])).toBeNull();
+    expect(typicalRowMinutes([recordOf(recordingOf(castOnSkipped, confirm(5, 60_000)))])).toBeNull();
     expect(typicalRowMinutes([])).toBeNull();
   });
 
   it('takes the median row over all logs', () => {
-    const quick = reckon(recordingOf(castOnSkipped, press(5), press(5)));
-    const steady = reckon(recordingOf(...threeRows));
+    const quick = recordOf(recordingOf(castOnSkipped, press(5), press(5)));
+    const steady = recordOf(recordingOf(...threeRows));
     // Rows of 10, 30, 50 and 70 seconds.
     expect(typicalRowMinutes([quick, steady])).toBeCloseTo(40 / 60, 12);
   });

@@ -10,7 +10,7 @@ import type { Entry } from './entry.ts';
 import type { Recording } from './recording.ts';
 
 /** Rests are in `restMs` and nowhere else. */
-export interface Reckoning {
+export interface BagRecord {
   readonly benchMs: number;
   readonly restMs: number;
   readonly sittings: number;
@@ -39,7 +39,7 @@ const mostSlowPlaces = 5;
 /** Below this many of a kind there is no saying what is usual. */
 const leastAlike = 5;
 
-export function reckon(recording: Recording, restLimitMs = usualRestLimitMs): Reckoning {
+export function recordOf(recording: Recording, restLimitMs = usualRestLimitMs): BagRecord {
   const all = [...spentTimes(recording, restLimitMs)];
   const work = all.filter(({ rest }) => !rest);
   const events = recording.moments.map(({ entry }) => entry.event.do);
@@ -51,7 +51,7 @@ export function reckon(recording: Recording, restLimitMs = usualRestLimitMs): Re
     byStripe: sums(work, ({ step }) => step.stripe),
     byRow: rowTimes(work),
     slowPlaces: slowPlaces(work),
-    takenBack: events.filter((kind) => kind === 'take-back').length,
+    takenBack: events.filter((kind) => kind === 'back').length,
   };
 }
 
@@ -59,8 +59,8 @@ export function reckon(recording: Recording, restLimitMs = usualRestLimitMs): Re
  * Minutes that a row usually takes, its shaping moves and yarn changes included: the median of all rows in all logs.
  * Null before any row has been knitted.
  */
-export function typicalRowMinutes(reckonings: readonly Reckoning[]): number | null {
-  const rows = reckonings.flatMap(({ byRow }) => [...byRow.values()]);
+export function typicalRowMinutes(records: readonly BagRecord[]): number | null {
+  const rows = records.flatMap(({ byRow }) => [...byRow.values()]);
   const median = medianOf(rows);
   return median === null ? null : median / 60_000;
 }

@@ -1,5 +1,5 @@
-import { formatRecord, sayAnother } from '../chat/wording/reckoning.ts';
-import { reckon } from '../journal/reckoning.ts';
+import { formatRecord, sayAnother } from '../chat/wording/record.ts';
+import { recordOf } from '../journal/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-input.ts';
@@ -9,10 +9,10 @@ import { recordJson } from './record-json.ts';
 export function printRecord(path: string, json: boolean, words: Words): number {
   const recording = openRecording(path);
   if (!recording.ok) return complain(recording.fault);
-  const reckoning = reckon(recording.value);
+  const record = recordOf(recording.value);
   const text = json
-    ? JSON.stringify(recordJson(recording.value, reckoning), null, 2)
-    : `${formatRecord(recording.value, reckoning, words.units)}\n\n${sayAnother(path)}`;
+    ? JSON.stringify(recordJson(recording.value, record), null, 2)
+    : `${formatRecord(recording.value, record, words.units)}\n\n${sayAnother(path)}`;
   process.stdout.write(`${text}\n`);
   return exitCodes.done;
 }

@@ -1,6 +1,6 @@
 /** The record of a bag: the time it took, what it was made of, and what another one needs. */
 
-import { type Reckoning, typicalRowMinutes } from '../../journal/reckoning.ts';
+import { type BagRecord, typicalRowMinutes } from '../../journal/record.ts';
 import type { Recording } from '../../journal/recording.ts';
 import type { Session } from '../../session/session.ts';
 import { forShell } from '../../shared/for-shell.ts';
@@ -29,14 +29,14 @@ export function lastInstant({ header, moments }: Recording): string {
 }
 
 /** At most `pageWidth` columns wide. */
-export function formatRecord(recording: Recording, reckoning: Reckoning, units: Units): string {
+export function formatRecord(recording: Recording, record: BagRecord, units: Units): string {
   const session = lastSession(recording);
   const { plan } = session.job;
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [say`TIME`, timeLines(reckoning)],
-    [say`BY PHASE`, phaseLines(reckoning)],
-    [say`BY STRIPE`, stripeTimeLines(session, reckoning)],
-    [say`SLOW PLACES`, slowLines(reckoning)],
+    [say`TIME`, timeLines(record)],
+    [say`BY PHASE`, phaseLines(record)],
+    [say`BY STRIPE`, stripeTimeLines(session, record)],
+    [say`SLOW PLACES`, slowLines(record)],
     [say`SIZE`, sizeLines(plan, units, null)],
     [say`SIZE, MEASURED`, measuredLines(session, units)],
     [say`STRIPES`, stripeLines(plan)],
@@ -61,9 +61,9 @@ function headLines(recording: Recording): readonly string[] {
   return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
 }
 
-function timeLines(reckoning: Reckoning): readonly string[] {
-  const { benchMs, restMs, sittings, takenBack } = reckoning;
-  const perRow = typicalRowMinutes([reckoning]);
+function timeLines(record: BagRecord): readonly string[] {
+  const { benchMs, restMs, sittings, takenBack } = record;
+  const perRow = typicalRowMinutes([record]);
   const bench = say`${formatDuration(benchMs / 1000)} in ${count(sittings, 'sitting')}`;
   const rests = restMs === 0 ? '' : say`, and rests of ${formatDuration(restMs / 1000)}`;
   return [
@@ -76,10 +76,10 @@ function timeLines(reckoning: Reckoning): readonly string[] {
   ];
 }
 
-const phaseLines = ({ byPhase }: Reckoning): readonly string[] =>
+const phaseLines = ({ byPhase }: BagRecord): readonly string[] =>
   rows([...byPhase].map(([phase, ms]) => [sayPhase(phase), formatDuration(ms / 1000)]));
 
-const stripeTimeLines = ({ job }: Session, { byStripe }: Reckoning): readonly string[] =>
+const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly string[] =>
   rows(
     [...byStripe].map(([stripe, ms]) => [
       `${stripe} ${job.plan.stripes[stripe - 1]?.yarn ?? ''}`,
@@ -87,7 +87,7 @@ const stripeTimeLines = ({ job }: Session, { byStripe }: Reckoning): readonly st
     ]),
   );
 
-const slowLines = ({ slowPlaces }: Reckoning): readonly string[] =>
+const slowLines = ({ slowPlaces }: BagRecord): readonly string[] =>
   rows(
     slowPlaces.map(({ step, row, ms, usualMs }) => [
       say`step ${step}, row ${row}`,
