@@ -140,8 +140,8 @@ describe('a step that must not be trodden past', () => {
     ['short', 0, 120],
     ['usual', 599, 600],
     ['long', 1499, 1500],
-  ])('with %s care takes no press before %i ms', (caution, tooSoonMs, enoughMs) => {
-    const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'confirm' }, caution } });
+  ])('with a %s pause takes no press before %i ms', (pause, tooSoonMs, enoughMs) => {
+    const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'confirm' }, pause } });
     bench.goTo({ at: 'row', number: 3 });
     bench.key('b', 0);
     const atPass = bench.done();
