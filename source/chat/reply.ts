@@ -1,5 +1,6 @@
 /** What comes back on a line typed at the prompt. Nothing is performed here: the effect is part of the reply. */
 
+import { type Pace, usualPace } from '../journal/pace.ts';
 import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
@@ -24,7 +25,7 @@ import { sayCord } from './wording/cord.ts';
 import { explainWhy, explainWord } from './wording/explain.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
 import { sayMeasured } from './wording/measured.ts';
-import { sayMarks, sayNotes, sayPlace, sayWhere } from './wording/place.ts';
+import { sayMarks, sayNotes, sayPlace, sayTimeLeft, sayWhere } from './wording/place.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
 import { sayWeighed } from './wording/weighed.ts';
@@ -36,7 +37,7 @@ export function replyTo(
   intent: Intent,
   units: Units = metric,
   talk: Talk = noTalk,
-  minutesPerRow: () => number | null = () => null,
+  pace: Pace = usualPace,
 ): Result<Reply, ReplyFault> {
   switch (intent.kind) {
     case 'do':
@@ -60,7 +61,7 @@ export function replyTo(
     case 'choose':
       return takeOffer(session, talk, intent.number);
     case 'show':
-      return succeed({ kind: 'say', lines: show(session, intent.what, units, minutesPerRow) });
+      return succeed({ kind: 'say', lines: show(session, intent.what, units, pace) });
     case 'words':
       return succeed({ kind: 'say', lines: answer(...explainWord(intent.about)) });
     case 'why':
@@ -98,15 +99,13 @@ function show(
   session: Session,
   what: Extract<Intent, { readonly kind: 'show' }>['what'],
   units: Units,
-  minutesPerRow: () => number | null,
+  pace: Pace,
 ): readonly Line[] {
   switch (what) {
     case 'where':
-      return answer(...sayWhere(session));
+      return answer(...sayWhere(session), ...sayTimeLeft(session, pace, units));
     case 'plan':
-      return answer(
-        ...formatPlanPage(session.job.plan, { units, minutesPerRow: minutesPerRow() }).split('\n'),
-      );
+      return answer(...formatPlanPage(session.job.plan, { units, pace }).split('\n'));
     case 'cautions':
       return answer(...cautionLines(session.job));
     case 'notes':

@@ -12,7 +12,7 @@ import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
 import { currentWords } from '../wording/current.ts';
 import { workIsKeptIn } from './outcome.ts';
-import { ownRowMinutes } from './pace.ts';
+import { ownPace } from './own-bags.ts';
 import { speakIn } from './settings.ts';
 
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });
@@ -60,7 +60,7 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
     const fault = folderFault(logFolder());
     send(told(...(fault ? [formatFileFault(fault)] : sayBags(listLogs(logFolder())))));
   },
-  'read-pace': (_, send) => send({ is: 'pace', minutesPerRow: ownRowMinutes() }),
+  'read-pace': ({ asked }, send) => send({ is: 'pace', pace: ownPace(), asked }),
 });
 
 /** Often enough that a drive which is back is noticed, seldom enough to cost nothing (a rule of thumb). */

@@ -1,12 +1,13 @@
 import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
+import { type Pace, timeByPhase } from '../journal/pace.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
-import { ownRowMinutes } from './pace.ts';
+import { ownPace } from './own-bags.ts';
 import { planJson } from './plan-json.ts';
 import { readBagFromYarn, readPlan } from './read-input.ts';
 import { stepJson } from './steps-json.ts';
@@ -41,19 +42,27 @@ interface Bag {
 const bagOf = (fromYarn: BagFromYarn): Bag => ({ plan: fromYarn.plan, fromYarn });
 
 function jsonText(bags: readonly Bag[]): string {
+  const pace = ownPace();
   const plans = bags.map(({ plan, fromYarn }) => ({
     ...planJson(plan),
+    time: timeJson(plan, pace),
     ...(fromYarn ? withoutPlan(fromYarn) : {}),
   }));
   const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
   return JSON.stringify(plans.length === 1 ? plans[0] : party, null, 2);
 }
 
+function timeJson(plan: Plan, pace: Pace) {
+  const byPhase = timeByPhase(layOutJob(plan), pace);
+  const benchS = [...byPhase.values()].reduce((sum, seconds) => sum + seconds, 0);
+  return { benchS, byPhaseS: Object.fromEntries(byPhase), ownBags: pace.bags };
+}
+
 const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });
 
 function pageText(bags: readonly Bag[], units: Words['units']): string {
-  const minutesPerRow = ownRowMinutes();
-  const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, { units, minutesPerRow, fromYarn }));
+  const pace = ownPace();
+  const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, { units, pace, fromYarn }));
   const plans = bags.map(({ plan }) => plan);
   return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, units)] : [])].join('\n\n\n');
 }

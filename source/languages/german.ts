@@ -957,7 +957,6 @@ export const german: Language = {
     write: 'Schreibe',
     smaller: 'kleiner',
     larger: 'größer',
-    time: 'Zeit',
     '{0} deep below the cord; the mouth is {1} round':
       '{0} tief unter der Kordel; die Öffnung misst {1} rundum',
     '{0}, {1} round: {2} are knitted, the graft is the last':
@@ -986,8 +985,6 @@ export const german: Language = {
     '{0} of {1} stitches': '{0} zu {1} Maschen',
     '{0}, with {1}': '{0}, mit {1}',
     '{0}, with {1}, which this bed is too short for': '{0}, mit {1}; dafür ist dieses Nadelbett zu kurz',
-    'about {0} for the rows, at the pace of your finished bags':
-      'etwa {0} für die Reihen, im Tempo deiner fertigen Beutel',
     length: 'Länge',
     weight: 'Gewicht',
     'you have': 'du hast',

@@ -35,6 +35,8 @@ export interface Amounts {
   readonly yarnNeeded: (metres: number) => string;
   /** The bare number of grams to the square metre, or of ounces to the square yard. */
   readonly fabricMass: (gsm: number) => string;
+  /** What is only guessed at: to 5 minutes, and below 10 to one. */
+  readonly time: (seconds: number) => string;
   /** `a, b and c`. */
   readonly list: (items: readonly string[]) => string;
   /** `a, b or c`. */
@@ -68,6 +70,13 @@ export function amountsIn(writing: Writing, units: Units): Amounts {
     yarnNeeded: (metres) =>
       units.yarn === 'm' ? `${roundUp(metres, 1)} m` : `${roundUp(metresToYards(metres), 1)} yd`,
     fabricMass: (gsm) => (isGrams ? String(Math.round(gsm)) : decimal(gsmToOuncesPerSquareYard(gsm), 1)),
+    time: (seconds) => {
+      const minutes = seconds < 600 ? Math.ceil(seconds / 60) : Math.round(seconds / 300) * 5;
+      const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+      return [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 || hours === 0 ? [`${rest} min`] : [])].join(
+        ' ',
+      );
+    },
     list: (items) => join(items, writing.and),
     choice: (items) => join(items, writing.or),
   };

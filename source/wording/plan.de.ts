@@ -1,13 +1,27 @@
 import type { Amounts } from './amounts.ts';
 import type { PlanWords } from './plan.en.ts';
 
-export const plan = ({ length }: Amounts): PlanWords => ({
+export const plan = ({ length, time }: Amounts): PlanWords => ({
   saves: 'spart eins',
   saving: ({ by, stitches, rows, shapeEveryRows, hangings, widthCm, depthCm }) => {
     const counts = `${rows} Reihen zu ${stitches} Maschen`;
     const choice = by === 'rarer-moves' ? `Formung alle ${shapeEveryRows} Reihen, ${counts}` : counts;
     return `${choice}: ${hangings}-mal eingehängt, ${length(widthCm)} mal ${length(depthCm)}`;
   },
+
+  time: 'Zeit',
+  onTheBench: (totalS, parts, bags) => {
+    const each = parts.map(([phase, seconds]) => `${phase} ${time(seconds)}`).join(', ');
+    const pace =
+      bags === 0
+        ? 'eine Faustregel für jeden Handgriff'
+        : `im Tempo ${bags === 1 ? 'deines fertigen Beutels' : `deiner ${bags} fertigen Beutel`}`;
+    return `etwa ${time(totalS)} an der Maschine: ${each}; ${pace}`;
+  },
+  timeLeft: (phase, phaseS, bagS, bags) =>
+    `Etwa ${time(phaseS)} bis zum Ende dieses Teils (${phase}), ${time(bagS)} bis zum Ende des Beutels (${
+      bags === 0 ? 'Faustregel' : 'im Tempo deiner fertigen Beutel'
+    }).`,
 
   orElse: 'oder',
   nearShape: ({ stitches, rows, widthCm, depthCm, shapeShare, areaShare }) => {

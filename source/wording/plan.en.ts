@@ -3,13 +3,31 @@ import type { NearShape } from '../planning/near-shapes.ts';
 import type { Saving } from '../planning/savings.ts';
 import type { Amounts } from './amounts.ts';
 
-export const plan = ({ length }: Amounts) => ({
+export const plan = ({ length, time }: Amounts) => ({
   saves: 'saves one',
   saving: ({ by, stitches, rows, shapeEveryRows, hangings, widthCm, depthCm }: Saving) => {
     const counts = `${rows} rows of ${stitches} stitches`;
     const choice = by === 'rarer-moves' ? `a move every ${shapeEveryRows} rows, ${counts}` : counts;
     return `${choice}: hung ${hangings === 1 ? 'once' : `${hangings} times`}, ${length(widthCm)} by ${length(depthCm)}`;
   },
+  time: 'time',
+  onTheBench: (
+    totalS: number,
+    parts: readonly (readonly [phase: string, seconds: number])[],
+    bags: number,
+  ) => {
+    const each = parts.map(([phase, seconds]) => `${phase} ${time(seconds)}`).join(', ');
+    const pace =
+      bags === 0
+        ? 'a rule of thumb for each act'
+        : `at the pace of ${bags === 1 ? 'your finished bag' : `your ${bags} finished bags`}`;
+    return `about ${time(totalS)} on the bench: ${each}; ${pace}`;
+  },
+  timeLeft: (phase: string, phaseS: number, bagS: number, bags: number) =>
+    `About ${time(phaseS)} to the end of the ${phase}, ${time(bagS)} to the end of the bag (${
+      bags === 0 ? 'rule of thumb' : 'at the pace of your finished bags'
+    }).`,
+
   orElse: 'or else',
   nearShape: ({ stitches, rows, widthCm, depthCm, shapeShare, areaShare }: NearShape) => {
     const off = Math.max(1, Math.round(100 * Math.abs(shapeShare - 1)));

@@ -6,6 +6,7 @@ import { reasons } from '../../source/chat/reasons.ts';
 import { labelled, wrap } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
+import { usualPace } from '../../source/journal/pace.ts';
 import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
@@ -41,7 +42,7 @@ describe('the printed plan of any bag', () => {
         const brief = readBrief(file);
         const plan = brief.ok ? planBag(brief.value) : brief;
         if (!plan.ok) return;
-        const page = formatPlanPage(plan.value, { units, minutesPerRow: 1.5 });
+        const page = formatPlanPage(plan.value, { units });
         for (const line of page.split('\n')) {
           expect(line.length, line).toBeLessThanOrEqual(78);
           expect(line).toBe(line.trimEnd());
@@ -100,6 +101,9 @@ describe('the printed plan of a demo bag', () => {
       '            bottom',
       '  smaller   12.8 cm by 18.2 cm, with 60 rows',
       '  larger    14.6 cm by 18.1 cm, with 68 rows',
+      expect.stringMatching(/^ {2}time {6}about 2 h/),
+      expect.stringMatching(/closing row/),
+      expect.stringMatching(/of thumb/),
     ]);
   });
 
@@ -201,14 +205,15 @@ describe('the page of a bag planned anew on the way', () => {
 });
 
 describe('the time on the page', () => {
-  it('is told from the pace of other bags, to 5 minutes', () => {
-    expect(formatPlanPage(demoPlan('dice-bag'), { minutesPerRow: 1.4 })).toContain(
-      'time      about 1 h 30 min for the rows, at the pace of your finished bags',
-    );
+  it('is a rule of thumb, and says so, before the first bag', () => {
+    const page = flow(formatPlanPage(demoPlan('dice-bag')));
+    expect(page).toMatch(/ time about \d h( \d+ min)? on the bench: cast-on \d+ min, stripes /);
+    expect(page).toContain('a rule of thumb for each act');
   });
 
-  it('is not told where there are none', () => {
-    expect(formatPlanPage(demoPlan('dice-bag'))).not.toContain('time  ');
+  it('is that of the maker afterwards', () => {
+    const page = flow(formatPlanPage(demoPlan('dice-bag'), { pace: { ...usualPace, bags: 2 } }));
+    expect(page).toContain('; at the pace of your 2 finished bags');
   });
 });
 

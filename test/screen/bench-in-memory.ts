@@ -1,5 +1,6 @@
 /** The bench without a screen, a disk or a clock: keys go in with their times, states come out. */
 import { readFileSync } from 'node:fs';
+import { usualPace } from '../../source/journal/pace.ts';
 import { loadLanguage } from '../../source/languages/languages.ts';
 import type { Announce } from '../../source/screen/bench/announce.ts';
 import { type BenchStore, startBench } from '../../source/screen/bench/bench-state.ts';
@@ -77,7 +78,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
     'write-sheet': () => undefined,
     'save-elsewhere': () => undefined,
     'list-bags': () => undefined,
-    'read-pace': (_, send) => send({ is: 'pace', minutesPerRow: null }),
+    'read-pace': ({ asked }, send) => send({ is: 'pace', pace: usualPace, asked }),
     ...options.effects,
   };
   const words = wordsIn(inEnglish, unitsFor(settings.units));

@@ -1,10 +1,12 @@
 /** Where the maker is, and what the bed should look like there. */
+import { type Pace, timeLeft } from '../../journal/pace.ts';
 import type { Session } from '../../session/session.ts';
 import { currentStep } from '../../session/session.ts';
 import { count, formatList, say } from '../../shared/say.ts';
 import { formatLength, metric, type Units } from '../../shared/units.ts';
 import { rowAt, stepAt } from '../../steps/job.ts';
 import type { BedAfter } from '../../steps/step.ts';
+import { currentWords } from '../../wording/current.ts';
 import { cautionOf } from './cautions.ts';
 import { sayPhase, sayStep } from './steps.ts';
 import { sayYarn } from './yarns.ts';
@@ -48,6 +50,14 @@ export function sayWhere(session: Session): readonly string[] {
   const bed = bedNow(session);
   if (!bed) return [place, say`The bed is empty.`];
   return [place, sayEdges(session, bed), sayYarns(bed)];
+}
+
+/** How long it still takes; nothing once the bag is finished. */
+export function sayTimeLeft({ job, done }: Session, pace: Pace, units: Units): readonly string[] {
+  const phase = done === job.stepCount ? null : stepAt(job, done + 1).phase;
+  if (phase === null) return [];
+  const { phaseS, bagS } = timeLeft(job, done, pace);
+  return [currentWords(units).plan.timeLeft(sayPhase(phase), phaseS, bagS, pace.bags)];
 }
 
 function sayEdges({ job }: Session, bed: BedAfter): string {

@@ -1,22 +1,25 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
+import { type Pace, timeByPhase, usualPace } from '../../journal/pace.ts';
 import type { BagFromYarn } from '../../planning/from-yarn.ts';
 import { sharedYarn } from '../../planning/party.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { metric, type Units } from '../../shared/units.ts';
-import { formatDuration } from './logs.ts';
+import { layOutJob } from '../../steps/job.ts';
+import { currentWords } from '../../wording/current.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { fabricLines } from './page-fabric.ts';
 import { handLines } from './page-hand.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { sharedYarnLines, yarnLines } from './page-yarn.ts';
+import { sayPhase } from './steps.ts';
 import { formatWarning } from './warnings.ts';
 
 export interface PageOptions {
   readonly units?: Units;
-  /** From the maker's own finished bags; without any, no time is foretold. */
-  readonly minutesPerRow?: number | null;
+  /** From the maker's own finished bags, where there are any. */
+  readonly pace?: Pace;
   /** What limits a bag that was planned from its yarn, and others near it; null where a size was asked for. */
   readonly fromYarn?: Omit<BagFromYarn, 'plan'> | null;
 }
@@ -24,10 +27,10 @@ export interface PageOptions {
 /** At most `pageWidth` columns wide; warnings come last. */
 export function formatPlanPage(
   plan: Plan,
-  { units = metric, minutesPerRow = null, fromYarn = null }: PageOptions = {},
+  { units = metric, pace = usualPace, fromYarn = null }: PageOptions = {},
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [say`SIZE`, [...sizeLines(plan, units, fromYarn), ...timeLines(plan, minutesPerRow)]],
+    [say`SIZE`, [...sizeLines(plan, units, fromYarn), ...timeLines(plan, pace, units)]],
     [say`STRIPES`, stripeLines(plan)],
     [say`YARN`, yarnLines(plan, units)],
     [say`BED`, bedLines(plan, units)],
@@ -51,14 +54,12 @@ export const formatSharedYarn = (plans: readonly Plan[], units: Units): string =
     ),
   ].join('\n');
 
-/** To 5 minutes: more would be more than the pace of other bags can tell. */
-function timeLines({ knittedRows }: Plan, minutesPerRow: number | null): readonly string[] {
-  if (minutesPerRow === null) return [];
-  const minutes = Math.max(5, Math.round((knittedRows * minutesPerRow) / 5) * 5);
-  return labelled(
-    say`time`,
-    say`about ${formatDuration(minutes * 60)} for the rows, at the pace of your finished bags`,
-  );
+function timeLines(plan: Plan, pace: Pace, units: Units): readonly string[] {
+  const { time, onTheBench } = currentWords(units).plan;
+  const parts = [...timeByPhase(layOutJob(plan), pace)];
+  const totalS = parts.reduce((sum, [, seconds]) => sum + seconds, 0);
+  const named = parts.map(([phase, seconds]) => [sayPhase(phase), seconds] as const);
+  return labelled(time, onTheBench(totalS, named, pace.bags));
 }
 
 const warningLines = ({ warnings }: Plan, units: Units): readonly string[] =>

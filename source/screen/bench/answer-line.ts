@@ -8,6 +8,7 @@ import { type Reply, stillHolds } from '../../chat/talk.ts';
 import { formatChatFault } from '../../chat/wording/chat-faults.ts';
 import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import { formatHelp } from '../../chat/wording/help.ts';
+import { type Pace, usualPace } from '../../journal/pace.ts';
 import { againIn, beginWay, leaveWay, perform } from './bench-moves.ts';
 import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
 import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';
@@ -18,17 +19,21 @@ export function answerLine(state: BenchState, text: string): Reaction {
   const intent = parseLine(text);
   if (!intent.ok) return refuse(heard, intent.fault);
   const { value } = intent;
-  if (value.kind === 'show' && value.what === 'plan') return [heard, [{ do: 'read-pace' }]];
-  return answerIntent(heard, value, null);
+  const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
+  return tellsTime && state.pace === null
+    ? [heard, [{ do: 'read-pace', asked: value }]]
+    : answerIntent(heard, value);
 }
 
-/** The plan also tells how long the bag takes, once that is known. */
-export const answerPlan = (state: BenchState, minutesPerRow: number | null): Reaction =>
-  answerIntent(state, { kind: 'show', what: 'plan' }, minutesPerRow);
+/** What was asked, once the pace of the maker's own bags is known. */
+export function answerInPace(state: BenchState, pace: Pace, asked: Intent | null): Reaction {
+  const paced = { ...state, pace };
+  return asked === null ? only(paced) : answerIntent(paced, asked);
+}
 
-function answerIntent(state: BenchState, intent: Intent, minutesPerRow: number | null): Reaction {
-  const { session, words, talk } = state;
-  const reply = replyTo(session, intent, words.units, talk, () => minutesPerRow);
+function answerIntent(state: BenchState, intent: Intent): Reaction {
+  const { session, words, talk, pace } = state;
+  const reply = replyTo(session, intent, words.units, talk, pace ?? usualPace);
   if (reply.ok) return carryOut(state, reply.value);
   return refuse(makesOffers.has(intent.kind) ? withoutOffers(state) : state, reply.fault);
 }

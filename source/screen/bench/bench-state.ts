@@ -1,10 +1,11 @@
 /** What a bench knows, what it is told, and what it wants done. */
-import type { Picture } from '../../chat/intent.ts';
+import type { Intent, Picture } from '../../chat/intent.ts';
 import type { Line } from '../../chat/line.ts';
 import type { Spell } from '../../chat/rest.ts';
 import { noTalk, type Talk } from '../../chat/talk.ts';
 import type { Way } from '../../chat/way.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
+import type { Pace } from '../../journal/pace.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Command } from '../../session/command.ts';
 import type { Session } from '../../session/session.ts';
@@ -39,6 +40,8 @@ export interface BenchState extends ScreenState<Leaving> {
   /** What was seen and offered. */
   readonly talk: Talk;
   readonly switches: Switches;
+  /** Of the maker's own bags; null until it has been read. */
+  readonly pace: Pace | null;
   /** Work without a rest so far. */
   readonly spell: Spell | null;
   readonly toldOfSlowDisk: boolean;
@@ -63,8 +66,8 @@ export type BenchMessage =
   | { readonly is: 'told'; readonly lines: readonly Line[] }
   /** The language of a setting has come. */
   | { readonly is: 'language'; readonly language: Language; readonly setting: string }
-  /** Minutes that a row takes this maker; null before the first bag is finished. */
-  | { readonly is: 'pace'; readonly minutesPerRow: number | null }
+  /** The pace of the maker's own bags, and what is to be answered now that it is known. */
+  | { readonly is: 'pace'; readonly pace: Pace; readonly asked: Intent | null }
   /** The picture was printed, where there is no screen for it to stay on. */
   | { readonly is: 'picture-shown' }
   /** No key can be told here. */
@@ -87,7 +90,7 @@ export type BenchEffect =
   /** Tells of the bags on the go and finished. */
   | { readonly do: 'list-bags'; readonly first?: never }
   /** Answers `pace`. */
-  | { readonly do: 'read-pace'; readonly first?: never };
+  | { readonly do: 'read-pace'; readonly asked: Intent | null; readonly first?: never };
 
 export type BenchStore = Store<BenchState, BenchMessage>;
 
@@ -119,6 +122,7 @@ export const startBench = (
   talk: noTalk,
   prompt: emptyPrompt,
   switches: startSwitches(given.session.done),
+  pace: null,
   spell: null,
   toldOfSlowDisk: false,
   toldOfLoss: null,

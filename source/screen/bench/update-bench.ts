@@ -8,7 +8,7 @@ import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { PedalAct } from '../../settings/settings.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
-import { answerLine, answerPlan, askToLeave } from './answer-line.ts';
+import { answerInPace, answerLine, askToLeave } from './answer-line.ts';
 import { perform } from './bench-moves.ts';
 import { assign, refuseSwitch, set, speakIn } from './bench-settings.ts';
 import {
@@ -51,7 +51,7 @@ function react(state: BenchState, message: BenchMessage): Reaction {
     case 'language':
       return speakIn(state, message.language, message.setting);
     case 'pace':
-      return answerPlan(state, message.minutesPerRow);
+      return answerInPace(state, message.pace, message.asked);
     case 'picture-shown':
       return only({ ...state, picture: null });
     case 'no-switch-here':
