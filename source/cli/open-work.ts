@@ -22,6 +22,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { say } from '../shared/say.ts';
 import type { Words } from '../wording/words.ts';
 import type { CliCommand } from './command.ts';
+import { withLearned } from './own-bags.ts';
 import { readBriefAt } from './read-input.ts';
 
 export interface WorkOptions {
@@ -71,7 +72,7 @@ function asWork<Fault>(opened: Result<SessionLog, Fault>, told: readonly string[
 
 /** The unfinished bag used last, of this brief where one is asked for; where there is none, one is begun. */
 function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, string | InUse> {
-  const isAsked = (brief: unknown): boolean => asked === null || isDeepStrictEqual(brief, asked.json);
+  const isAsked = (brief: unknown): boolean => asked === null || isSameBrief(brief, asked.json);
   const { found, damaged } = findLog(logFolder(), ({ finished, brief }) => !finished && isAsked(brief));
   const broken = damaged?.read?.reading.state;
   const meant = broken && !isAsked(broken.header.brief) ? null : damaged;
@@ -87,13 +88,19 @@ function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, 
   return asWork(begin(options, asked, null, true), told);
 }
 
+/** What earlier bags told when a log was begun is no part of the maker's own brief. */
+function isSameBrief(one: unknown, other: unknown): boolean {
+  const own = (json: unknown): object => ({ ...(json as object), learned: undefined });
+  return isDeepStrictEqual(own(one), own(other));
+}
+
 function begin(
   options: WorkOptions,
   asked: BriefFile | null,
   path: string | null,
   ownFolder: boolean,
 ): Result<SessionLog, string> {
-  const file = asked ?? practiceBrief();
+  const file = withLearned(asked ?? practiceBrief());
   const where = path ?? newLogPath(logFolder(), file.brief.name, new Date());
   const begun = startSessionLog({ path: where, brief: file, program: options.program, ownFolder });
   if (begun.ok) return begun;
@@ -136,7 +143,7 @@ function goOn(
     return fail(fault.code === 'files/in-use' ? fault : explainWithWay(found.value, fault, options, asked));
   }
   const log = opened.value;
-  if (asked === null || isDeepStrictEqual(log.state.header.brief, asked.json)) return opened;
+  if (asked === null || isSameBrief(log.state.header.brief, asked.json)) return opened;
   log.leave();
   return fail(sayOtherBag(path, log.state.header.name));
 }

@@ -1,21 +1,44 @@
 /** What the maker's own finished bags tell. */
 import { logFolder } from '../files/data-folders.ts';
-import { listLogs } from '../files/log-list.ts';
-import { mostLogBytes, readBytes } from '../files/read-file.ts';
+import { soundLogs } from '../files/log-list.ts';
+import { outcomeOf } from '../journal/outcome.ts';
 import { type Pace, paceOf } from '../journal/pace.ts';
 import { type Recording, readRecording } from '../journal/recording.ts';
+import type { Brief, BriefFile } from '../planning/brief.ts';
+import { learn, type Outcome, swatchKey } from '../planning/learned.ts';
 
-/** Bags finished longest ago tell least about the pace of today. */
+/** Bags made longest ago tell least about the hands of today. */
 const mostBags = 10;
 
 export const ownPace = (): Pace => paceOf(finishedBags(mostBags));
 
+/** The brief with what measured bags of its swatch tell, unless it says so itself. */
+export function withLearned(file: BriefFile): BriefFile {
+  const learned = file.brief.learned ?? learn(outcomesLike(file.brief));
+  const json = file.json as Readonly<Record<string, unknown>>;
+  return learned ? { json: { ...json, learned }, brief: { ...file.brief, learned } } : file;
+}
+
+/** Of the bags of the same swatch used last. */
+function outcomesLike(brief: Brief): readonly Outcome[] {
+  const key = swatchKey(brief);
+  const outcomes: Outcome[] = [];
+  for (const { state } of soundLogs(logFolder())) {
+    const { session } = state;
+    const outcome = swatchKey(session.job.plan.brief) === key ? outcomeOf(session) : null;
+    if (outcome) outcomes.push(outcome);
+    if (outcomes.length === mostBags) break;
+  }
+  return outcomes;
+}
+
 /** The finished bags used last. */
 function finishedBags(most: number): readonly Recording[] {
-  const finished = listLogs(logFolder()).filter(({ tally }) => tally.ok && tally.value.finished);
-  return finished.slice(0, most).flatMap(({ path }) => {
-    const bytes = readBytes(path, mostLogBytes);
-    const recording = bytes.ok ? readRecording(bytes.value) : bytes;
-    return recording.ok ? [recording.value] : [];
-  });
+  const finished: Recording[] = [];
+  for (const { state, bytes } of soundLogs(logFolder())) {
+    const recording = state.finished ? readRecording(bytes) : null;
+    if (recording?.ok) finished.push(recording.value);
+    if (finished.length === most) break;
+  }
+  return finished;
 }

@@ -24,6 +24,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
       rowsPer10Cm: 100 / gauge.rowMm,
     },
     size: plan.size,
+    ...(brief.learned ? { learned: brief.learned } : {}),
     ...(plan.asKnitted ? { asKnitted: plan.asKnitted } : {}),
     stripes: plan.stripes,
     neighbours: plan.neighbours,

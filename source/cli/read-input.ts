@@ -11,6 +11,7 @@ import { parseBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { withLearned } from './own-bags.ts';
 
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
 export const readPlan = (path: string): Result<Plan, string> => planFile(path, planBag);
@@ -21,7 +22,7 @@ export const readBagFromYarn = (path: string): Result<BagFromYarn, string> => pl
 function planFile<Bag>(path: string, plan: (brief: Brief) => Result<Bag, PlanFault>): Result<Bag, string> {
   const file = readBriefAt(path);
   if (!file.ok) return file;
-  const planned = plan(file.value.brief);
+  const planned = plan(withLearned(file.value).brief);
   return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault)}`);
 }
 

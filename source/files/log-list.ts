@@ -2,6 +2,7 @@ import { accessSync, constants, existsSync, readdirSync, statSync } from 'node:f
 import { join } from 'node:path';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault } from '../journal/file-fault.ts';
+import type { LogState } from '../journal/fold.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
@@ -47,6 +48,16 @@ export interface FoundLogs {
 export function readLogFile(path: string): Result<FoundLog, FileFault> {
   const bytes = readBytes(path, mostLogBytes);
   return bytes.ok ? succeed({ path, bytes: bytes.value, reading: readLog(bytes.value) }) : bytes;
+}
+
+/** The sound logs in a folder as they were read, the one used last first. */
+export function* soundLogs(folder: string): Generator<FoundLog & { readonly state: LogState }> {
+  for (const { path, mayNotEnd } of byLastUse(folder)) {
+    const read = mayNotEnd ? fail(noFile(path)) : readLogFile(path);
+    if (!read.ok) continue;
+    const { state, fault } = read.value.reading;
+    if (state && !fault) yield { ...read.value, state };
+  }
 }
 
 /** The log used last of those that are sound and `wanted`. Those used before it are not read. */

@@ -12,7 +12,7 @@ const mostStripes = 200;
 /** The JSON of a brief whose plan has the stitches, rows, stripes and gauge of `session`'s, which was begun with `file`. */
 export function briefLike(file: BriefFile, session: Session): Readonly<Record<string, unknown>> {
   const { plan } = session.job;
-  const { scraps: _, ...kept } = file.json as Readonly<Record<string, unknown>>;
+  const { scraps: _, learned: __, ...kept } = file.json as Readonly<Record<string, unknown>>;
   const { brief, rows, stitches } = plan;
   return {
     ...kept,

@@ -2,10 +2,12 @@
  * How long the hands take for each act: a rule of thumb (no source) until bags are finished, then the middle of what their
  * logs hold. Whatever those hold too seldom keeps its rule of thumb. Rests are no part of it.
  */
+
+import { medianOf } from '../shared/median.ts';
 import { handfulsIn } from '../steps/handfuls.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { type Act, type Phase, phases } from '../steps/step.ts';
-import { medianOf, spentTimes } from './record.ts';
+import { spentTimes } from './record.ts';
 import type { Recording } from './recording.ts';
 
 export interface Pace {

@@ -4,6 +4,7 @@
  * than a limit counts as a rest: a rule of thumb, no source.
  */
 import type { Session } from '../session/session.ts';
+import { medianOf } from '../shared/median.ts';
 import { stepAt } from '../steps/job.ts';
 import type { Act, Phase, Step } from '../steps/step.ts';
 import type { Entry } from './entry.ts';
@@ -151,11 +152,4 @@ interface StepsOf {
 function stepsOf({ event }: Entry, { done, job }: Session): StepsOf {
   if (event.do === 'confirm') return { first: done + 1, count: event.count, confirmed: true };
   return { first: Math.min(done + 1, job.stepCount), count: 1, confirmed: false };
-}
-
-/** The middle value, or the mean of the two in the middle; null of nothing. */
-export function medianOf(values: readonly number[]): number | null {
-  const sorted = [...values].sort((a, b) => a - b);
-  const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]];
-  return low === undefined || high === undefined ? null : (low + high) / 2;
 }

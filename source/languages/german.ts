@@ -2108,7 +2108,7 @@ export const german: Language = {
       'EN 71-1:2005+A8:2009, 5.4 b und c; es gilt die aktuelle Ausgabe',
     'mouth = √(a² + b² + 2·a·b·sin lean), a = moves × stitch width, b = rows round × row height; width = half of it':
       'Öffnung = √(a² + b² + 2·a·b·sin Schräge), a = Formschritte × Maschenbreite, b = Reihen rundum × Reihenhöhe; Breite = die Hälfte',
-    '√(({0})² + ({1})²{2}) = {3}; half is {4}': '√(({0})² + ({1})²{2}) = {3}; die Hälfte ist {4}',
+    '√(({0})² + ({1})²{2}){3} = {4}; half is {5}': '√(({0})² + ({1})²{2}){3} = {4}; die Hälfte ist {5}',
     'depth = (stitches − 1) × stitch width × rows round × row height × cos lean / mouth':
       'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe × cos Schräge / Öffnung',
     'angle = arctan(b × cos lean / (a + b × sin lean)), from the bottom edge':

@@ -89,6 +89,15 @@ export const briefSchema = v.strictObject({
       roundsPer10Cm: v.optional(between(1, 500)),
     }),
   ),
+  learned: v.optional(
+    v.strictObject({
+      bags: whole(3, 1000),
+      setAside: v.optional(whole(0, 1000)),
+      widthFactor: between(0.5, 2),
+      depthFactor: between(0.5, 2),
+      spread: between(0, 0.5),
+    }),
+  ),
 });
 
 /** A brief as it stands in the file: checked field by field, nothing filled in. */

@@ -83,6 +83,21 @@ export interface Brief {
     /** Rounds the maker counted in 10 cm of cord; null takes the swatch's row height. */
     readonly roundsPer10Cm: number | null;
   };
+  /** What finished bags of this swatch told; null where there are none. */
+  readonly learned: Learned | null;
+}
+
+/**
+ * What came out of finished bags over what was foretold: factors of width and depth, and the relative standard deviation from
+ * bag to bag.
+ */
+export interface Learned {
+  /** Bags that count, and those that do not. */
+  readonly bags: number;
+  readonly setAside: number;
+  readonly widthFactor: number;
+  readonly depthFactor: number;
+  readonly spread: number;
 }
 
 /** A brief and the JSON it was read from, which a log keeps as it stood. */

@@ -38,6 +38,7 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
       tieCm: file.cord?.tieCm ?? 25,
       roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
     },
+    learned: file.learned ? { ...file.learned, setAside: file.learned.setAside ?? 0 } : null,
   });
 }
 

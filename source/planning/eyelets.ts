@@ -5,7 +5,7 @@
  * (common practice, no source).
  */
 import type { LeaningStitch } from './gauge.ts';
-import { distanceMm } from './geometry.ts';
+import { alongEdgeMm } from './geometry.ts';
 
 export interface EyeletChoice {
   readonly made: number;
@@ -39,14 +39,14 @@ export function chooseEyelets(
   shapeEveryRows: number,
   cordMm: number,
 ): EyeletChoice {
-  const spacingCm = distanceMm(1, shapeEveryRows, gauge) / 10;
-  const graftGapCm = distanceMm(1, 2 * shapeEveryRows, gauge) / 10;
+  const spacingCm = alongEdgeMm(1, shapeEveryRows, gauge) / 10;
+  const graftGapCm = alongEdgeMm(1, 2 * shapeEveryRows, gauge) / 10;
   const isThick = Math.hypot(spacingCm, cordMm / 10) > longestWay * spacingCm;
   const used = (isThick ? everySecond(made) : null) ?? nearlyAll(made);
   const skipped = Array.from({ length: made }, (_, i) => i + 1).filter((eyelet) => !used.includes(eyelet));
   const gapsCm = used.slice(1).map((eyelet, i) => (eyelet - (used[i] ?? 0)) * spacingCm);
   const across = (used[0] ?? 1) + made - (used.at(-1) ?? made);
-  const acrossCm = distanceMm(across, (across + 1) * shapeEveryRows, gauge) / 10;
+  const acrossCm = alongEdgeMm(across, (across + 1) * shapeEveryRows, gauge) / 10;
   return {
     made,
     used,

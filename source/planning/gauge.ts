@@ -5,7 +5,7 @@
  * Knapton and others, 1968 (from memory: Textile Research Journal 38, 999). A measured loop length always beats the model.
  */
 import type { Side } from '../bed/side.ts';
-import type { RelaxedState, Swatch } from './brief.ts';
+import type { Learned, RelaxedState, Swatch } from './brief.ts';
 
 /** Constants of plain knitting: courses kc and wales kw, each times the loop length; ks = kc · kw as published. */
 export const loopConstants: Readonly<
@@ -24,6 +24,8 @@ export interface StitchSize {
 /** A stitch, and how far the columns of stitches lean towards the leading edge, seen from the purl side as it hangs. */
 export interface LeaningStitch extends StitchSize {
   readonly skewRad: number;
+  /** What finished bags of this swatch came to over what it foretells; null where there are none. */
+  readonly learned: Pick<Learned, 'widthFactor' | 'depthFactor'> | null;
 }
 
 export interface Gauge extends LeaningStitch {
@@ -52,12 +54,14 @@ export function gaugeOf(brief: {
   readonly swatch: Swatch;
   readonly finishState: RelaxedState;
   readonly crawl: Side;
+  readonly learned: Learned | null;
 }): Gauge {
   const { swatch, finishState } = brief;
   const asKnitted = { stitchMm: swatch.widthMm / swatch.stitches, rowMm: swatch.heightMm / swatch.rows };
   return {
     ...stitchInState(asKnitted, swatch.state, finishState),
     skewRad: skewOf(swatch, brief.crawl),
+    learned: brief.learned,
     asKnitted,
     loopLengthMm: swatch.loopLengthMm ?? modelLoopLength(asKnitted.stitchMm, asKnitted.rowMm, swatch.state),
     loopLengthMeasured: swatch.loopLengthMm !== null,

@@ -23,22 +23,29 @@ export const shapingsIn = ({ rows, shapeEveryRows }: Round): number => rows / sh
 export function distanceMm(
   stitches: number,
   rows: number,
-  { stitchMm, rowMm, skewRad }: LeaningStitch,
+  { stitchMm, rowMm, skewRad }: Omit<LeaningStitch, 'learned'>,
 ): number {
   const [along, up] = [stitches * stitchMm, rows * rowMm];
   return Math.sqrt(along ** 2 + up ** 2 + 2 * along * up * Math.sin(skewRad));
 }
 
+/** As `distanceMm` along an edge of the strip, which finished bags may have shown to be longer or shorter. */
+export const alongEdgeMm = (stitches: number, rows: number, size: LeaningStitch): number =>
+  distanceMm(stitches, rows, size) * (size.learned?.widthFactor ?? 1);
+
 /** Mouth circumference in mm. */
 export const mouthMm = (counts: Round, size: LeaningStitch): number =>
-  distanceMm(shapingsIn(counts), counts.rows, size);
+  alongEdgeMm(shapingsIn(counts), counts.rows, size);
 
 /** Flat, finished width in cm. */
 export const widthCm = (counts: Round, size: LeaningStitch): number => mouthMm(counts, size) / 20;
 
 /** How deep one stitch across the strip lies in the finished bag, in cm. */
-export const stitchDepthCm = (counts: Round, size: LeaningStitch): number =>
-  (size.stitchMm * counts.rows * size.rowMm * Math.cos(size.skewRad)) / mouthMm(counts, size) / 10;
+export function stitchDepthCm(counts: Round, size: LeaningStitch): number {
+  const areaMm2 = size.stitchMm * counts.rows * size.rowMm * Math.cos(size.skewRad);
+  const onceRoundMm = distanceMm(shapingsIn(counts), counts.rows, size);
+  return ((areaMm2 / onceRoundMm) * (size.learned?.depthFactor ?? 1)) / 10;
+}
 
 /** Finished, sewn depth in cm. */
 export const depthCm = (counts: Counts, size: LeaningStitch): number =>

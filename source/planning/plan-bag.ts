@@ -127,12 +127,12 @@ function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnit
 function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
   const wanted = wantedSize(brief, gauge, counts);
   const size = { widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
-  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch), size);
+  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), size);
   return {
     ...size,
     widthUncertaintyCm: uncertainty.widthCm,
     depthUncertaintyCm: uncertainty.depthCm,
-    smallerDoubt: smallerDoubt(counts, gauge, brief.swatch, size),
+    smallerDoubt: brief.learned ? null : smallerDoubt(counts, gauge, brief.swatch, size),
     depthBelowCordCm: depthBelowCordCm(counts, brief.edgeStitches, gauge),
     mouthCm: mouthMm(counts, gauge) / 10,
     stripeAngleDeg: stripeAngleDeg(counts, gauge),

@@ -127,11 +127,13 @@ function checkChanges(
 
 function changedBrief({ brief }: Plan, { measured, recolour }: PlanChanges): Brief {
   const swatch = measured ? measuredSwatch(brief.swatch, measured) : brief.swatch;
-  if (!recolour) return { ...brief, swatch };
+  // What the swatch foretold no longer matters once the piece itself has been measured.
+  const learned = measured ? null : brief.learned;
+  if (!recolour) return { ...brief, swatch, learned };
   const { from, to, yarn } = recolour;
   const yarns = yarn ? new Map([...brief.yarns, [to, yarn]]) : brief.yarns;
   const stripes = brief.stripes.map((stripe) => (stripe.yarn === from ? { ...stripe, yarn: to } : stripe));
-  return { ...brief, swatch, yarns, stripes };
+  return { ...brief, swatch, learned, yarns, stripes };
 }
 
 /** What the swatch would measure if it were as the piece is; how it has rested, and a loop measured, still hold. */

@@ -4,10 +4,13 @@
  * - the ruler, ±1 mm at each end of the swatch's width and height; half a stitch and half a row counted; both rectangular
  * - from swatch to piece 2 % of stitch and of row each, and 1 % of both together for tension and rest (assumptions)
  * - skew ±2°, or ±0.5° where the swatch's was looked at, rectangular (assumption)
+ * Once bags of the swatch have been measured, what they showed takes the place of all these: their spread holds what varies
+ * from bag to bag, and what the swatch got wrong is the same in all of them and is in their factor.
  */
-import type { Swatch } from './brief.ts';
+import type { Learned, Swatch } from './brief.ts';
 import type { Gauge } from './gauge.ts';
-import { type Counts, mouthMm, shapingsIn } from './geometry.ts';
+import { type Counts, distanceMm, shapingsIn } from './geometry.ts';
+import { nextBagDoubt } from './learned.ts';
 
 export const coverage = 2;
 const rulerMm = 1;
@@ -18,6 +21,10 @@ const skewDeg = { unmeasured: 2, measured: 0.5 };
 
 /** Standard uncertainty of something known to lie within ± `half`. */
 export const rectangular = (half: number): number => half / Math.sqrt(3);
+
+/** What follows from independent inputs: each one's standard uncertainty times how much the result changes with it. */
+export const propagate = (inputs: readonly (readonly [follows: number, uncertainty: number])[]): number =>
+  Math.hypot(...inputs.map(([follows, uncertainty]) => follows * uncertainty));
 
 /** Expanded uncertainties in cm, k = 2. */
 export interface SizeUncertainty {
@@ -33,7 +40,13 @@ export interface Doubts {
   readonly skewRad: number;
 }
 
-export function doubtsOf({ stitches, rows, widthMm, heightMm, asideMm }: Swatch): Doubts {
+/** With `learned`, the spread of finished bags, which width and depth have in common. */
+export function doubtsOf(swatch: Swatch, learned: Learned | null = null): Doubts {
+  if (learned) return { stitch: 0, row: 0, skewRad: 0, inCommon: nextBagDoubt(learned) };
+  return swatchDoubts(swatch);
+}
+
+function swatchDoubts({ stitches, rows, widthMm, heightMm, asideMm }: Swatch): Doubts {
   const bothEndsMm = Math.SQRT2 * rectangular(rulerMm);
   const measured = (lengthMm: number, counted: number): number =>
     Math.hypot(bothEndsMm / lengthMm, rectangular(countedOff) / counted, swatchToPiece);
@@ -53,7 +66,7 @@ export function uncertaintyOf(
   doubts: Doubts,
   size: { readonly widthCm: number; readonly depthCm: number },
 ): SizeUncertainty {
-  const mouth = mouthMm(counts, gauge);
+  const mouth = distanceMm(shapingsIn(counts), counts.rows, gauge);
   const along = (shapingsIn(counts) * gauge.stitchMm) / mouth;
   const up = (counts.rows * gauge.rowMm) / mouth;
   const cross = along * up * Math.sin(gauge.skewRad);
@@ -68,7 +81,12 @@ export function uncertaintyOf(
     skew: Math.tan(gauge.skewRad) + width.skew,
   };
   const relative = (by: typeof width): number =>
-    Math.hypot(by.stitch * doubts.stitch, by.row * doubts.row, doubts.inCommon, by.skew * doubts.skewRad);
+    propagate([
+      [by.stitch, doubts.stitch],
+      [by.row, doubts.row],
+      [1, doubts.inCommon],
+      [by.skew, doubts.skewRad],
+    ]);
   return {
     widthCm: coverage * relative(width) * size.widthCm,
     depthCm: coverage * relative(depth) * size.depthCm,

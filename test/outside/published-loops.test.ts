@@ -50,7 +50,12 @@ describe('loop length', () => {
       stitchSize: null,
     } as const;
     const gaugeWith = (loopLengthMm: number | null) =>
-      gaugeOf({ swatch: { ...swatch, loopLengthMm }, finishState: 'wet-relaxed', crawl: 'left' });
+      gaugeOf({
+        swatch: { ...swatch, loopLengthMm },
+        finishState: 'wet-relaxed',
+        crawl: 'left',
+        learned: null,
+      });
     expect(gaugeWith(17.1)).toMatchObject({
       stitchMm: 4.8,
       rowMm: 3.6,

@@ -1,7 +1,8 @@
 /** The doubt of a size: GUM (JCGM 100:2008) in closed form against published figures and against drawing lots. */
 import { describe, expect, it } from 'vitest';
+import { learn, nextBagDoubt } from '../../source/planning/learned.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { coverage, doubtsOf, rectangular } from '../../source/planning/uncertainty.ts';
+import { coverage, doubtsOf, propagate, rectangular } from '../../source/planning/uncertainty.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 // JCGM 100:2008, 4.3.7, example 2: a coefficient of thermal expansion of copper known to ± 0.40e-6 has the standard
@@ -68,6 +69,71 @@ function drawnSizes({ brief, stitches, rows, shapings, gauge }: Plan, count: num
     return { widthCm: mouth / 20, depthCm: area / mouth / 10 };
   });
 }
+
+describe('bags that have been measured', () => {
+  // JCGM 100:2008, table G.2: Student's factors for 95.45 %; 4 degrees of freedom 2.87, 8 degrees 2.37, 18 degrees 2.15.
+  it.each([
+    [3, 2.87],
+    [5, 2.37],
+  ])('%d of them widen the doubt by the published factor for so few', (bags, student) => {
+    expect(2 * nextBagDoubt({ bags, spread: 0.01 })).toBeCloseTo(student * 0.01 * Math.sqrt(1 + 1 / bags), 9);
+  });
+
+  it.each([3, 4, 6, 10])('%d of them foretell the next as surely as the plan says', (count) => {
+    const { normal } = lots(20_261_126 + count);
+    const spread = 0.012;
+    const drawn = () => ({ width: 0.97 * (1 + spread * normal()), depth: 1.03 * (1 + spread * normal()) });
+    let inside = 0;
+    let told = 0;
+    for (let trial = 0; trial < 8000; trial++) {
+      const learned = learn(Array.from({ length: count }, drawn));
+      if (!learned || learned.setAside > 0) continue;
+      told++;
+      const next = drawn();
+      const doubt = coverage * nextBagDoubt(learned) * learned.widthFactor;
+      if (Math.abs(next.width - learned.widthFactor) <= doubt) inside++;
+    }
+    expect(told).toBeGreaterThan(7000);
+    expect(inside / told).toBeGreaterThan(0.94);
+    expect(inside / told).toBeLessThan(0.97);
+  });
+
+  it('give the plan their factors, and their spread in place of what was assumed', () => {
+    const learned = { bags: 5, setAside: 0, widthFactor: 0.96, depthFactor: 1.02, spread: 0.008 };
+    const counts = { bag: { stitches: 46, rows: 64 } };
+    const plain = planOf({ ...briefWith({}), ...counts }).size;
+    const told = planOf({ ...briefWith({}), ...counts, learned }).size;
+    expect(told.widthCm).toBeCloseTo(0.96 * plain.widthCm, 9);
+    expect(told.mouthCm).toBeCloseTo(0.96 * plain.mouthCm, 9);
+    expect(told.depthCm).toBeCloseTo(1.02 * plain.depthCm, 9);
+    expect(told.depthBelowCordCm).toBeCloseTo(1.02 * plain.depthBelowCordCm, 9);
+    // 2.37 × 0.8 % × √1.2 = 2.077 %, by calculator.
+    expect(told.widthUncertaintyCm / told.widthCm).toBeCloseTo(0.02077, 4);
+    expect(told.depthUncertaintyCm / told.depthCm).toBeCloseTo(0.02077, 4);
+  });
+});
+
+// JCGM 100:2008, annex H.1, calibration of an end gauge of 50 mm: standard uncertainties of 25, 9.7, 2.9 and 16.6 nm combine
+// to 32 nm. 2.9 nm is 50 mm · 0.1 °C times that of a difference of coefficients within ± 1e-6 (0.58e-6), 16.6 nm is
+// 50 mm · 11.5e-6 times that of a difference of temperatures within ± 0.05 °C (0.029 °C); 9.7 nm combines 5.8, 3.9 and 6.7.
+it('propagates as the published example of an end gauge', () => {
+  expect(rectangular(1e-6)).toBeCloseTo(0.58e-6, 8);
+  expect(rectangular(0.05)).toBeCloseTo(0.029, 3);
+  const comparison = propagate([
+    [1, 5.8],
+    [1, 3.9],
+    [1, 6.7],
+  ]);
+  expect(comparison).toBeCloseTo(9.7, 1);
+  const length = 50e6;
+  const combined = propagate([
+    [1, 25],
+    [1, comparison],
+    [length * 0.1, rectangular(1e-6)],
+    [length * 11.5e-6, rectangular(0.05)],
+  ]);
+  expect(Math.round(combined)).toBe(32);
+});
 
 describe('the size of a bag', () => {
   it.each([

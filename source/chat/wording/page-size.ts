@@ -22,6 +22,7 @@ export function sizeLines(
       say`${length(size.widthCm)} ± ${length(size.widthUncertaintyCm)} wide and ${length(size.depthCm)} ± ${length(size.depthUncertaintyCm)} deep, flat and sewn, ${brief.finishState} (19 of 20 bags lie within)`,
     ),
     ...doubtLines(plan, units),
+    ...learnedLines(plan, units),
     ...asKnittedLines(plan, units),
     ...labelled(say`asked`, fromYarn ? limitText(fromYarn.limit, units) : askedText(plan, units)),
     ...labelled(
@@ -54,6 +55,12 @@ function doubtLines({ size: { smallerDoubt: less } }: Plan, units: Units): reado
       ? say`a swatch of ${less.stitches} stitches and ${less.rows} rows: ± ${left}`
       : say`look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
   );
+}
+
+/** What finished bags of the same swatch told. */
+function learnedLines({ brief: { learned } }: Plan, units: Units): readonly string[] {
+  const words = currentWords(units).plan;
+  return learned ? labelled(words.learned, words.toldByBags(learned)) : [];
 }
 
 function asKnittedLines({ asKnitted, brief }: Plan, units: Units): readonly string[] {

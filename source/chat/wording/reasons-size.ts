@@ -30,7 +30,10 @@ export const sizeReasons: readonly Reason[] = [
       const { skewRad } = plan.gauge;
       const lean =
         skewRad === 0 ? '' : ` + 2 × ${across} × ${up} × ${formatDecimal(Math.sin(skewRad).toFixed(4))}`;
-      return say`√((${across})² + (${up})²${lean}) = ${formatLength(plan.size.mouthCm, units)}; half is ${formatLength(plan.size.widthCm, units)}`;
+      const learned = plan.gauge.learned
+        ? ` × ${formatDecimal(plan.gauge.learned.widthFactor.toFixed(4))}`
+        : '';
+      return say`√((${across})² + (${up})²${lean})${learned} = ${formatLength(plan.size.mouthCm, units)}; half is ${formatLength(plan.size.widthCm, units)}`;
     },
     source: planeGeometry,
   },
