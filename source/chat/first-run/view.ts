@@ -1,4 +1,5 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
+import type { Plan } from '../../planning/plan.ts';
 import { say } from '../../shared/say.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { askFor, examplesOf, showAnswer } from '../wording/first-run.ts';
@@ -45,6 +46,12 @@ function planView({ answers, length }: Interview): InterviewView {
     enter: plan.ok ? say`keeps the brief and begins` : null,
     also: say`change size, or another answer; answers, practice, help, quit`,
   };
+}
+
+/** The bag that the answers so far make, with what is usual for the rest; null where they make none. */
+export function planAsAnswered({ answers, length }: Interview): Plan | null {
+  const plan = planOfValues(valuesOf(answers, length));
+  return plan.ok ? plan.value : null;
 }
 
 /** For a reader without a screen. */

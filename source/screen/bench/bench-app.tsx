@@ -1,4 +1,4 @@
-import { Box, Static, Text } from 'ink';
+import { Box, Static } from 'ink';
 import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
 import type { Line } from '../../chat/line.ts';
 import { benchView } from '../../chat/view.ts';
@@ -40,6 +40,7 @@ export function BenchApp({ store }: Props) {
   const shown = lines.slice(from - linesBefore);
   const filled = useFilling(beginning, () => (isBlank ? blankRows(shown, columns, rows, room) : 0));
   const { ascii } = settings;
+  const bench = <Bench {...{ view, columns, room, ascii, words }} large={settings.largeView} />;
   return (
     <>
       <Static key={beginning} items={[filled, ...shown]}>
@@ -53,11 +54,11 @@ export function BenchApp({ store }: Props) {
       </Static>
       <Box flexDirection="column">
         {picture ? (
-          <Suspense fallback={<Text> </Text>}>
+          <Suspense fallback={bench}>
             <PictureView {...{ picture, view, columns, room, ascii, words }} />
           </Suspense>
         ) : (
-          <Bench {...{ view, columns, room, ascii, words }} large={settings.largeView} />
+          bench
         )}
         {trouble === null ? null : <Wrapped bold text={`! ${trouble}`} width={columns} />}
         <PromptRows prompt={prompt} placeholder={placeholder(view.finished, columns, ascii, words)} />

@@ -1,5 +1,5 @@
 import { Box, Static, Text } from 'ink';
-import { useSyncExternalStore } from 'react';
+import { lazy, Suspense, useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
 import { say } from '../../shared/say.ts';
 import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
@@ -9,6 +9,9 @@ import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
 import { Fitting, wrappedRows } from '../parts/wrapped.tsx';
 import type { QuestionStore } from './question-state.ts';
 
+/** The picture is not wanted before the first question can be answered. */
+const GrowingBag = lazy(() => import('./growing-bag.tsx'));
+
 interface Props {
   readonly store: Pick<QuestionStore, 'subscribe' | 'get'>;
 }
@@ -17,6 +20,9 @@ interface Props {
 const otherRows = 3;
 /** The place, and a blank row on both sides of it. */
 const placeRows = 3;
+/** The picture leaves what was said last in sight, and is not drawn where a bag could not be seen in it. */
+const saidRows = 4;
+const picture = { most: 12, least: 8, columns: 50 } as const;
 
 /** The answers scroll away above; the question, an example and what Enter takes stand over the prompt. */
 export function QuestionsApp({ store }: Props) {
@@ -29,12 +35,21 @@ export function QuestionsApp({ store }: Props) {
   const textRows = texts.reduce((sum, text) => sum + wrappedRows(text, width), 0);
   const roomy = textRows + otherRows + placeRows <= rows;
   const isWhole = textRows + otherRows <= rows;
+  const left = rows - textRows - otherRows - placeRows - saidRows;
+  const pictureRows = left >= picture.least && columns >= picture.columns ? Math.min(left, picture.most) : 0;
   return (
     <>
       <Static key={beginning} items={lines.slice(from)}>
         {(line, i) => <TranscriptLine key={i} line={line} columns={columns} />}
       </Static>
       <Box flexDirection="column">
+        {pictureRows === 0 ? null : (
+          <Box height={pictureRows} marginTop={1}>
+            <Suspense fallback={<Text> </Text>}>
+              <GrowingBag interview={interview} columns={columns} rows={pictureRows} />
+            </Suspense>
+          </Box>
+        )}
         {roomy ? (
           <Box paddingTop={1} paddingBottom={1}>
             <Text dimColor wrap="truncate-end">

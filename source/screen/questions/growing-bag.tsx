@@ -1,0 +1,27 @@
+import { Text } from 'ink';
+import type { Interview } from '../../chat/first-run/interview.ts';
+import { planAsAnswered } from '../../chat/first-run/view.ts';
+import { unitsFor } from '../../shared/units.ts';
+import { drawBag } from '../../sheet/terminal/draw-bag.ts';
+import { colourDepth } from '../colour-depth.ts';
+
+interface Props {
+  readonly interview: Interview;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** The bag as the answers have it so far, and what is usual for the rest; pale until its yarns are known. */
+export default function GrowingBag({ interview, columns, rows }: Props) {
+  const plan = planAsAnswered(interview);
+  if (!plan) return null;
+  const lines = drawBag(plan, {
+    columns: columns - 1,
+    rows,
+    colour: colourDepth(process.env),
+    glyphs: 'unicode',
+    rowsDone: interview.answers.first ? plan.rows : 0,
+    units: unitsFor(interview.length),
+  });
+  return <Text wrap="truncate-end">{lines.join('\n')}</Text>;
+}
