@@ -14,7 +14,6 @@ export const bench = (_: Amounts): BenchWords => ({
   thread: (yarn) => `${yarn} einfädeln`,
   graft: (edge, down, up) =>
     [
-      edge,
       ...(down === null ? [] : [`hinein ${edge}${down}`]),
       ...(up === null ? [] : [`heraus ${edge}${up}`]),
     ].join(' '),
@@ -35,12 +34,14 @@ export const bench = (_: Amounts): BenchWords => ({
   rowsDone: (done, of) => `${done} von ${of} Reihen gestrickt`,
   stripe: (at, of) => `Streifen ${at} von ${of}`,
 
+  done: (at, of) => `${at} von ${of} geschafft`,
+
   now: 'jetzt',
   make: 'wird',
   eyelet: (needle) => `${needle} bleibt leer in Arbeit: das Loch`,
   two: (needle) => `${needle} hält zwei Maschen`,
   outOfWork: (needle) => `${needle} außer Arbeit`,
-  graftPath: 'hinein: nach hinten, heraus: zu dir, über die Maschenköpfe',
+  graftPath: ['hinein: nach hinten', 'heraus: zu dir', 'über die Maschenköpfe'],
   barPath: 'unter jedem Steg durch, eine Seite und dann die andere',
   slip: (to) => `nach ${towards(to)} gleiten`,
   front: 'vorn',

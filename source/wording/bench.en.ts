@@ -9,11 +9,9 @@ export const bench = (_: Amounts) => ({
   cut: (yarn: string) => `cut ${yarn}`,
   thread: (yarn: string) => `thread ${yarn}`,
   graft: (edge: 'A' | 'B', down: number | null, up: number | null) =>
-    [
-      edge,
-      ...(down === null ? [] : [`down ${edge}${down}`]),
-      ...(up === null ? [] : [`up ${edge}${up}`]),
-    ].join(' '),
+    [...(down === null ? [] : [`down ${edge}${down}`]), ...(up === null ? [] : [`up ${edge}${up}`])].join(
+      ' ',
+    ),
   bars: (from: number, through: number) => (from === through ? `bar ${from}` : `bars ${from} to ${through}`),
   rounds: (from: number, through: number) =>
     from === through ? `round ${from}` : `rounds ${from} to ${through}`,
@@ -32,12 +30,14 @@ export const bench = (_: Amounts) => ({
   rowsDone: (done: number, of: number) => `${done} of ${of} rows done`,
   stripe: (at: number, of: number) => `stripe ${at} of ${of}`,
 
+  done: (at: number, of: number) => `${at} of ${of} done`,
+
   now: 'now',
   make: 'make',
   eyelet: (needle: string) => `${needle} stays in work and empty: the eyelet`,
   two: (needle: string) => `${needle} holds two loops`,
   outOfWork: (needle: string) => `${needle} out of work`,
-  graftPath: 'down: to the back, up: to you, over the ends of the loops',
+  graftPath: ['down: to the back', 'up: to you', 'over the ends of the loops'],
   barPath: 'under each bar, one side and then the other',
   slip: (to: Side) => `slip ${to}`,
   front: 'front',

@@ -227,7 +227,15 @@ describe('the folded strip', () => {
 });
 
 describe('the work of the hands', () => {
-  const options = { columns: 80, rows: 16, colour: 'none', glyphs: 'unicode', stitchesSewn: 12 } as const;
+  const grafting = (['B', 'A'] as const).map((edge) => ({ edge, down: 12, up: 13 }));
+  const options = {
+    columns: 80,
+    rows: 16,
+    colour: 'none',
+    glyphs: 'unicode',
+    grafting,
+    seamBar: 12,
+  } as const;
   const plain = (lines: readonly string[]) => lines.map((line) => line.replace(/\x1b\[[\d;]*m/g, ''));
 
   it('goes down one loop of the graft and up the next, on both edges', () => {
@@ -239,6 +247,26 @@ describe('the work of the hands', () => {
     }
     expect(lines.filter((line) => line.includes('▼'))).toHaveLength(2);
     expect(lines.join('\n')).toContain('the mouth at the left');
+  });
+
+  it('counts the loops of the graft from the mouth, wherever that lies', () => {
+    // The card box bag crawls right: turned over, its mouth lies at the right (the work is turned over to graft it).
+    const lines = plain(drawGraft(demoPlan('card-box-bag'), options));
+    expect(lines.join('\n')).toContain('the mouth at the right');
+    for (const path of lines.filter((line) => line.includes('▼')))
+      expect(path.indexOf('▲')).toBeLessThan(path.indexOf('▼'));
+    expect(
+      lines[0]
+        ?.trim()
+        .split(/\s+/)
+        .map((name) => Number(name.slice(1))),
+    ).toEqual(
+      lines[0]
+        ?.trim()
+        .split(/\s+/)
+        .map((name) => Number(name.slice(1)))
+        .toSorted((a, b) => b - a),
+    );
   });
 
   it('goes under bars of both sides of the seam', () => {

@@ -10,6 +10,8 @@ export interface BandText {
   /** Where the hands go: the act is written there. */
   readonly side: Side;
   readonly act: string;
+  /** What is left of the act where it has too little room. */
+  readonly actShort?: string;
   /** The way that carriage, loops or yarn go; null where none of them goes sideways. */
   readonly arrow: Side | null;
   /** A long arrow: the carriage goes along the whole bed. */

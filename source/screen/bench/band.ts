@@ -7,7 +7,7 @@ import type { BenchView } from '../../chat/view.ts';
 import { inkOn } from '../../shared/colour.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import { edgeInk, filled, onYarn } from '../../sheet/terminal/on-yarn.ts';
-import { plainText } from '../../sheet/text.ts';
+import { cellsOf, plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BandText, bandText } from './band-text.ts';
 import { bigHeight, bigSquares, squareOf } from './big-letters.ts';
@@ -48,7 +48,8 @@ function blocksOf(view: BenchView, width: number, words: Words): readonly Block[
   const { yarn: old, parks } = glance.leaves;
   const name = plainText(old);
   const act = parks === null ? words.bench.cut(name) : words.bench.park(name, parks);
-  const leaves: BandText = { side: parks ?? 'left', act, arrow: parks, name: '', count: '', big: '' };
+  const still = { name: '', count: '', big: '' };
+  const leaves: BandText = { ...still, side: parks ?? 'left', act, actShort: name, arrow: parks };
   return [
     { yarn: old, width: leaving, text: leaves },
     { yarn: glance.comes, width: width - leaving, text },
@@ -116,7 +117,7 @@ function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush): BandPa
 /** The act at the side of the hands, the yarn's name in the middle, the count at the other side. */
 function smallRow({ width, text }: Block, brush: Brush, paint: BandPaint): Line {
   const most = width - 2 * paint.inset;
-  const act = [paint.text(cut(withArrow(text, brush), most, brush))];
+  const act = [paint.text(actIn(text, most, brush))];
   const count = text.count === '' ? [] : [paint.text(text.count)];
   const name = text.name === '' ? [] : [paint.text(nameOf(text.name, brush))];
   const [left, right] = text.side === 'left' ? [act, count] : [count, act];
@@ -139,16 +140,29 @@ function smallRow({ width, text }: Block, brush: Brush, paint: BandPaint): Line 
   );
 }
 
+/** The act as long as there is room for it; the arrow stays longer than the words. */
+function actIn(text: BandText, room: number, brush: Brush): string {
+  const { act, actShort = act } = text;
+  const forms = [act, actShort].map((one) => withArrow({ ...text, act: one }, brush));
+  const fitting = forms.find((one) => cellsOf(one) <= room);
+  if (fitting !== undefined || text.arrow === null) return fitting ?? cut(act.toUpperCase(), room, brush);
+  const sign = arrowOf(text.arrow, brush);
+  const short = cut(actShort.toUpperCase(), room - sign.length - 1, brush);
+  return text.side === 'left' ? `${sign} ${short}` : `${short} ${sign}`;
+}
+
 /** Where there is no colour the name is spread, so that it is what stands out. */
 const nameOf = (name: string, { depth }: Brush): string =>
   depth === 'none' ? [...name.toUpperCase()].join(' ') : name;
 
 const arrows: Readonly<Record<Side, readonly [string, string]>> = { left: ['◄', '<'], right: ['►', '>'] };
 
-function withArrow({ side, act, arrow, long }: BandText, { ascii }: Brush): string {
+const arrowOf = (to: Side, { ascii }: Brush): string => arrows[to][ascii ? 1 : 0];
+
+function withArrow({ side, act, arrow, long }: BandText, brush: Brush): string {
   const words = act.toUpperCase();
   if (arrow === null) return words;
-  const sign = arrows[arrow][ascii ? 1 : 0].repeat(long ? 3 : 1);
+  const sign = arrowOf(arrow, brush).repeat(long ? 3 : 1);
   return side === 'left' ? `${sign}  ${words}` : `${words}  ${sign}`;
 }
 

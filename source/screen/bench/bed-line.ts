@@ -3,7 +3,8 @@ import { formatNeedle } from '../../bed/needles.ts';
 import type { Side } from '../../bed/side.ts';
 import type { BenchView } from '../../chat/view.ts';
 import type { Line } from '../../sheet/terminal/ansi.ts';
-import { type Brush, Cells, rowOf } from './row.ts';
+import { Cells } from '../../sheet/terminal/cells.ts';
+import { type Brush, rowOf } from './row.ts';
 
 const carriageMark = '[=]';
 const inset = 2;

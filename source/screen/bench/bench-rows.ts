@@ -36,8 +36,12 @@ export function benchRows(view: BenchView, window: Window, brush: Brush, words: 
   put(band, (size) => bandRows(view, size, brush, words));
   put(layout.closeUp, (size) => closeUpRows(view, size, brush, words));
   put(layout.ruler, (size) => rulerRows(view, size, brush, words));
-  put(layout.bed, (size) => [bedLine(view, size.width, brush)]);
+  if (isAtBed(view)) put(layout.bed, (size) => [bedLine(view, size.width, brush)]);
   put(layout.words, (size) => wordRows(instruction, size, brush, words));
   const split = band.row + band.height;
   return { layout, above: rows.slice(0, split), below: rows.slice(split) };
 }
+
+/** Grafting and sewing are done off the bed, and so is much of the cord. */
+const isAtBed = ({ phase, bed, bedAfter }: BenchView): boolean =>
+  bed.left !== null || bedAfter.left !== null || (phase !== 'graft' && phase !== 'seam' && phase !== 'cord');

@@ -1,9 +1,10 @@
 /** Close-ups of the work away from the bed: loops of the graft, bars of the seam, rounds of the cord, holes at the mouth. */
-import type { Glance, GraftMovement } from '../../chat/glance.ts';
+import type { Glance } from '../../chat/glance.ts';
 import type { BenchView } from '../../chat/view.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
+import { graftRows } from '../../sheet/terminal/graft-rows.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Brush, cut, rowOf } from './row.ts';
+import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
 type Of<K extends Glance['kind']> = Extract<Glance, { kind: K }>;
 interface Size {
@@ -12,67 +13,35 @@ interface Size {
 }
 
 const inset = 2;
-const loopCell = 6;
 const down = ['▼', 'v'] as const;
 const up = ['▲', '^'] as const;
 
 const row = (width: number, spans: Line): Line => rowOf(width, [{ column: inset, spans }]);
 
-/** The loops at hand of both edges: sewn ones full, those to come empty, where the needle goes down and up between. */
-export function graftRows(
-  view: BenchView,
-  { movements, loops }: Of<'graft'>,
+/** The loops at hand of both edges, at the side where their mouth lies; what the signs mean beside them. */
+export function graftCloseUp(
+  { plan }: BenchView,
+  { movements }: Of<'graft'>,
   { width }: Size,
-  brush: Brush,
+  { ascii, marks, depth }: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
-  const at = Math.max(1, ...movements.flatMap((one) => [one.down ?? 0, one.up ?? 0]));
-  const count = Math.min(loops, 8, Math.floor((width - 2 * inset) / loopCell));
-  const first = Math.max(1, Math.min(at - Math.floor(count / 2), loops - count + 1));
-  const numbers = Array.from({ length: count }, (_, i) => first + i);
-  const names = (edge: 'A' | 'B'): Line =>
-    numbers.map((loop) => {
-      const isHere = movements.some((one) => one.edge === edge && (one.down === loop || one.up === loop));
-      return { text: `${edge}${loop}`.padEnd(loopCell), ...(isHere ? { bold: true } : { dim: true }) };
-    });
-  const path = (edge: 'A' | 'B'): Line => {
-    const here = movements.filter((one) => one.edge === edge);
-    return numbers.flatMap((loop) => loopSpans(loop, here, at, view, brush));
-  };
-  return [names('A'), path('A'), path('B'), [...names('B')]]
-    .map((spans) => row(width, spans))
-    .map((line, i) => (i === 3 ? withNote(line, say.graftPath, count * loopCell, width, brush) : line));
-}
-
-/** The needle runs behind the work from where it goes down to where it comes up. */
-function loopSpans(
-  loop: number,
-  movements: readonly GraftMovement[],
-  at: number,
-  { plan }: BenchView,
-  { ascii, marks, depth }: Brush,
-): Line {
-  const which = ascii ? 1 : 0;
-  const goesDown = movements.some((one) => one.down === loop);
-  const comesUp = movements.some((one) => one.up === loop);
-  if (goesDown || comesUp) {
-    const runs = movements.some((one) => one.down === loop && one.up === loop + 1);
-    const sign = `${goesDown ? down[which] : ''}${comesUp ? up[which] : ''}`;
-    const behind = runs ? (ascii ? '- ' : '╌').repeat(loopCell).slice(0, loopCell - sign.length - 1) : '';
-    return [{ text: ` ${sign}${behind}`.padEnd(loopCell), bold: true }];
-  }
-  const sewn = loop < at;
-  const thread = marks.get(plan.stripes.at(-1)?.yarn ?? '');
-  const ink = sewn && depth !== 'none' && thread && !thread.edged ? { ink: thread.colour } : {};
-  const [full, open] = ascii ? ['O', 'o'] : ['●', '○'];
-  return [{ text: ' ' }, { text: sewn ? full : open, ...ink }, { text: ' '.repeat(loopCell - 2) }];
-}
-
-function withNote(line: Line, note: string, from: number, width: number, brush: Brush): Line {
-  const room = width - inset - from - inset;
-  if (room < 20) return line;
-  const spans = line.slice(1, -1);
-  return rowOf(width, [{ column: inset, spans: [...spans, { text: cut(note, room, brush), dim: true }] }]);
+  const mark = marks.get(plan.stripes.at(-1)?.yarn ?? '');
+  const thread = mark && depth !== 'none' && !mark.edged ? mark.colour : null;
+  const picture = graftRows(plan, movements, { columns: width - 2 * inset, most: 8, ascii, thread });
+  const { names, path } = picture;
+  const notes = ['', ...say.graftPath];
+  const room = width - 2 * inset - picture.width - 2;
+  return [names.A, path.A, path.B, names.B].map((line, i) => {
+    const text = notes[i] ?? '';
+    const note = text.length <= room ? [{ text, dim: true }] : [];
+    const isLeft = plan.brief.crawl === 'left';
+    const [left, right] = isLeft ? [line, note] : [note, line];
+    return rowOf(width, [
+      { column: inset, spans: left },
+      isLeft ? { column: inset + picture.width + 2, spans: right } : endingAt(width - inset, right),
+    ]);
+  });
 }
 
 const barCell = 4;
@@ -110,29 +79,23 @@ export function barRows(
   ].map((spans) => row(width, spans));
 }
 
-/** How much of the cord is done, and which way the carriage does what. */
+/** Which way the carriage does what; how much of the cord is done, the ruler shows. */
 export function roundRows(
-  view: BenchView,
-  { from, through, of, slipTo, knitTo }: Of<'rounds'>,
+  _: BenchView,
+  { slipTo, knitTo }: Of<'rounds'>,
   { width }: Size,
-  { ascii, marks, depth }: Brush,
+  { ascii }: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
-  const room = width - 2 * inset;
-  const [done, now] = [Math.round(((from - 1) / of) * room), Math.max(1, Math.round((through / of) * room))];
-  const [full, open] = ascii ? ['=', '.'] : ['━', '╌'];
-  const mark = marks.get(view.plan.cord.yarn);
-  const ink = mark && depth !== 'none' && !mark.edged ? { ink: mark.colour } : {};
   const arrow = (side: 'left' | 'right'): string =>
     side === 'left' ? (ascii ? '<' : '◄') : ascii ? '>' : '►';
-  return [
-    [
-      { text: full.repeat(done), ...ink },
-      { text: full.repeat(Math.max(1, now - done)), bold: true },
-      { text: open.repeat(Math.max(0, room - Math.max(done + 1, now))), dim: true },
-    ],
-    [{ text: `${arrow(slipTo)} ${say.slip(slipTo)}    ${arrow(knitTo)} ${say.knit(knitTo)}`, bold: true }],
-  ].map((spans) => row(width, spans));
+  const pass = (side: 'left' | 'right', text: string): Line => {
+    const spans = [
+      { text: side === 'left' ? `${arrow(side)} ${text}` : `${text} ${arrow(side)}`, bold: true },
+    ];
+    return rowOf(width, [side === 'left' ? { column: inset, spans } : endingAt(width - inset, spans)]);
+  };
+  return [pass(slipTo, say.slip(slipTo)), pass(knitTo, say.knit(knitTo))];
 }
 
 /** The holes round the mouth from the graft on: done, now, to come, and those that are passed by. */

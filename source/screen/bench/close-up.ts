@@ -8,7 +8,7 @@ import type { Glance } from '../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../chat/view.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import type { Words } from '../../wording/words.ts';
-import { barRows, graftRows, holeRows, roundRows } from './close-up-by-hand.ts';
+import { barRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
 import { lookOf, signOf } from './needles.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
@@ -29,7 +29,7 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
     case 'yarn':
       return view.bed.left === null || view.phase === 'cord' ? [] : bothEdges(view.bed, size, brush);
     case 'graft':
-      return graftRows(view, glance, size, brush, words).slice(0, size.height);
+      return graftCloseUp(view, glance, size, brush, words).slice(0, size.height);
     case 'bars':
       return barRows(view, glance, size, brush, words).slice(0, size.height);
     case 'rounds':

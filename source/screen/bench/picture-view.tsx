@@ -37,7 +37,7 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     colour: brush.depth,
     glyphs: ascii ? 'ascii' : 'unicode',
     rowsDone: view.finished ? view.plan.rows : view.rows.at,
-    stitchesSewn: sewnIn(view),
+    ...sewingIn(view),
     units: words.units,
   };
   const lines = drawPicture(picture, view.plan, options);
@@ -58,12 +58,10 @@ export default function PictureView({ picture, view, columns, room, ascii, words
 }
 
 /** Where the graft or the seam is, for the drawings that teach them. */
-const sewnIn = ({ glance }: BenchView): number =>
-  glance.kind === 'graft'
-    ? Math.max(1, ...glance.movements.flatMap(({ down, up }) => [down ?? 0, up ?? 0]))
-    : glance.kind === 'bars'
-      ? glance.from
-      : 1;
+function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'seamBar'> {
+  if (glance.kind === 'graft') return { grafting: glance.movements };
+  return glance.kind === 'bars' ? { seamBar: glance.from } : {};
+}
 
 /** Row, stripe, the yarn in the hands, and the way back to the bench. */
 function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }: Words) {

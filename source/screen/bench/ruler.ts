@@ -1,29 +1,83 @@
-/** The bag's own stripes as progress: what is knitted full, what is to come half high, a mark at now, numbers beside it. */
+/**
+ * The bag's own stripes as progress: what is knitted full, what is to come half high, a mark at now, numbers beside it. Off
+ * the bed, where rows mean nothing any more, it is the thread, and counts loops, bars, rounds or holes.
+ */
+import type { Count, Glance } from '../../chat/glance.ts';
 import type { BenchView } from '../../chat/view.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
+import { Cells } from '../../sheet/terminal/cells.ts';
 import { edgeInk, filled } from '../../sheet/terminal/on-yarn.ts';
+import type { YarnMark } from '../../sheet/yarn-marks.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Brush, Cells, endingAt, rowOf, widthOf } from './row.ts';
+import { type Brush, endingAt, rowOf, widthOf } from './row.ts';
 
 const inset = 2;
 const mostPerRow = 2;
 
-export function rulerRows(
-  view: BenchView,
-  { width, height }: { width: number; height: number },
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+export function rulerRows(view: BenchView, size: Size, brush: Brush, { bench: say }: Words): readonly Line[] {
+  const isOnBed = view.phase === 'cast-on' || view.phase === 'stripes' || view.phase === 'closing-row';
+  if (view.finished) return [];
+  if (isOnBed) return stripeRows(view, size, brush, say);
+  const count = countOf(view.glance);
+  return count ? threadRows(view, count, size, brush, say) : [];
+}
+
+/** How many of what the hands count are done. */
+function countOf(glance: Glance): Count | null {
+  switch (glance.kind) {
+    case 'graft':
+    case 'holes':
+      return { at: glance.count.at - 1, of: glance.count.of };
+    case 'bars':
+    case 'rounds':
+      return { at: glance.from - 1, of: glance.of };
+    default:
+      return null;
+  }
+}
+
+function threadRows(
+  { yarn, plan }: BenchView,
+  { at, of }: Count,
+  { width, height }: Size,
   brush: Brush,
-  { bench: say }: Words,
+  say: Words['bench'],
+): readonly Line[] {
+  const mark = brush.marks.get(yarn ?? plan.cord.yarn);
+  const text = [{ text: say.done(at, of), bold: true }];
+  const room = width - 2 * inset - widthOf(text) - 2;
+  if (!mark || room < 4) return [];
+  const done = Math.floor((at * room) / of);
+  const cells = new Cells(room, { text: ' ' });
+  for (let column = 0; column < room; column++) putCell(cells, column, mark, column < done, brush);
+  const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
+  return [
+    rowOf(width, [{ column: inset, spans: cells.line() }, endingAt(width - inset, text)]),
+    rowOf(width, [{ column: inset + Math.min(done, room - 1), spans: [sign] }]),
+  ].slice(0, height);
+}
+
+function stripeRows(
+  view: BenchView,
+  { width, height }: Size,
+  brush: Brush,
+  say: Words['bench'],
 ): readonly Line[] {
   const rows = numberOfRows(view, say);
-  const stripe = say.stripe(view.stripe.at, view.stripe.of);
+  const stripe = view.stripe.at === 0 ? '' : say.stripe(view.stripe.at, view.stripe.of);
   const numbers = Math.max(rows.length, stripe.length);
   const beside = isBeside(view, width, numbers);
   const room = width - 2 * inset - (beside ? numbers + 2 : 0);
   const { cells, columnOf } = stripesIn(view, room, brush);
   const mark = columnOf(view.rows.at);
   const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
-  const both = `${rows}   ${stripe}`;
+  const both = stripe === '' ? rows : `${rows}   ${stripe}`;
   const below = beside ? stripe : both.length <= width - 2 * inset - 2 ? both : rows;
   const first = rowOf(width, [
     { column: inset, spans: cells },
@@ -77,16 +131,25 @@ function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Drawn
     const mark = brush.marks.get(yarn);
     if (!mark) continue;
     const { depth, ascii } = brush;
-    const full = filled(mark, 1, depth, ascii);
-    const half = depth === 'none' || ascii ? mark.letter.toLowerCase() : '▄';
-    for (let column = from; column < end; column++) {
-      if (column < knitted) cells.put(column, full.text, full);
-      else cells.put(column, half, depth === 'none' ? {} : { ink: mark.colour });
-    }
+    for (let column = from; column < end; column++) putCell(cells, column, mark, column < knitted, brush);
     if (mark.edged && mark.pattern === 'plain' && depth !== 'none' && !ascii)
       rim(cells, from, end, knitted, mark.colour, edgeInk(depth));
   }
   return { cells: cells.line(), columnOf };
+}
+
+/** What is done is full, what is to come half high. */
+function putCell(
+  cells: Cells,
+  column: number,
+  mark: YarnMark,
+  isDone: boolean,
+  { depth, ascii }: Brush,
+): void {
+  const full = filled(mark, 1, depth, ascii);
+  const half = depth === 'none' || ascii ? mark.letter.toLowerCase() : '▄';
+  if (isDone) cells.put(column, full.text, full);
+  else cells.put(column, half, depth === 'none' ? {} : { ink: mark.colour });
 }
 
 /** A yarn that may be the terminal's own ground is given sides, where no pattern shows it. */

@@ -10,8 +10,9 @@ import type { Plan } from '../../planning/plan.ts';
 import { currentWords } from '../../wording/current.ts';
 import { cutToCells } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
-import type { Line, Span } from './ansi.ts';
+import type { Line } from './ansi.ts';
 import { formatPicture } from './caption.ts';
+import { firstMovements, graftRows } from './graft-rows.ts';
 import type { DrawOptions } from './options.ts';
 
 interface Signs {
@@ -40,7 +41,7 @@ const signsOf = ({ glyphs }: DrawOptions): Signs => (glyphs === 'ascii' ? ascii 
 const cell = 6;
 const mostLoops = 9;
 
-/** The loops round the one at hand, and the names of all that is shown. */
+/** The bars round the one at hand. */
 function numbersRound(at: number, of: number, { columns }: DrawOptions): readonly number[] {
   const count = Math.max(1, Math.min(of, mostLoops, Math.floor((columns - 4) / cell)));
   const first = Math.max(1, Math.min(at - Math.floor(count / 2), of - count + 1));
@@ -55,33 +56,12 @@ function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | 
 
 export function drawGraft(plan: Plan, options: DrawOptions): readonly string[] {
   const words = currentWords(options.units).drawings;
-  const signs = signsOf(options);
-  const at = Math.min(plan.stitches, Math.max(1, options.stitchesSewn ?? 1));
-  const numbers = numbersRound(at, plan.stitches, options);
-  const thread = { ink: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options) };
-  const here = (loop: number): boolean => loop === at || loop === at + 1;
-  const spans = (text: (loop: number) => string, style: (loop: number) => Omit<Span, 'text'>): Line => [
-    { text: '  ' },
-    ...numbers.map((loop) => ({ ...style(loop), text: text(loop).padEnd(cell) })),
-  ];
-  const bold = (loop: number) => (here(loop) ? { bold: true } : loop < at ? thread : {});
-  const loopSign = (loop: number): string => (loop < at ? signs.full : signs.open);
-  const legs = spans(() => `${signs.leg} ${signs.leg}`, bold);
-  /** Behind the work from the loop it goes down to the one it comes up through. */
-  const path = spans(
-    (loop) =>
-      loop === at
-        ? ` ${signs.down}${signs.behind.repeat(cell - 2)}`
-        : loop === at + 1
-          ? `${signs.behind}${signs.up}`
-          : ` ${loopSign(loop)}${loop < at ? signs.over.repeat(cell - 2) : ''}`,
-    bold,
-  );
-  const names = (edge: 'A' | 'B'): Line =>
-    spans(
-      (loop) => ` ${edge}${loop}`,
-      (loop) => (here(loop) ? { bold: true } : {}),
-    );
+  const { names, legs, path } = graftRows(plan, options.grafting ?? firstMovements, {
+    columns: options.columns - 4,
+    most: mostLoops,
+    ascii: options.glyphs === 'ascii',
+    thread: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options),
+  });
   const notes = [
     words.graft(mouthOfGraft(plan)),
     words.graftTurns,
@@ -89,7 +69,7 @@ export function drawGraft(plan: Plan, options: DrawOptions): readonly string[] {
     words.graftUp,
     words.graftPath,
   ];
-  const picture = [names('A'), legs, path, [], path, legs, names('B')];
+  const picture = [names.A, legs, path.A, [], path.B, legs, names.B].map((line) => [{ text: '  ' }, ...line]);
   return withNotes(picture, notes, options);
 }
 
@@ -100,7 +80,7 @@ export function drawSeam(plan: Plan, options: DrawOptions): readonly string[] {
   const words = currentWords(options.units).drawings;
   const signs = signsOf(options);
   const bars = Math.ceil(plan.rows / 2);
-  const at = Math.min(bars, Math.max(1, options.stitchesSewn ?? 1));
+  const at = Math.min(bars, Math.max(1, options.seamBar ?? 1));
   const numbers = numbersRound(at, bars, options);
   const thread = { ink: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options) };
   const row = (text: (bar: number) => string): Line => [

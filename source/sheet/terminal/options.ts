@@ -1,5 +1,6 @@
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import type { Units } from '../../shared/units.ts';
+import type { GraftMovement } from './graft-rows.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
 export interface DrawOptions {
@@ -11,8 +12,10 @@ export interface DrawOptions {
   readonly words?: boolean;
   /** Rows knitted so far, 0 to T; row T is the grafted one. Left out: the job has not begun. */
   readonly rowsDone?: number;
-  /** Loop or bar at hand, from 1, for the drawings of graft and seam. */
-  readonly stitchesSewn?: number;
+  /** What the needle does now, for the drawing of the graft. */
+  readonly grafting?: readonly GraftMovement[];
+  /** The bar at hand, from 1, for the drawing of the seam. */
+  readonly seamBar?: number;
   readonly units?: Units;
 }
 
