@@ -842,11 +842,6 @@ export const german: Language = {
     'The ravel cord is out and not put back: hold the open loops on a spare strand.':
       'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
     'Measure {0} cm again.': 'Miss {0} cm noch einmal ab.',
-    'of another yarn': 'aus anderem Garn',
-    'The loop on {0} is {1}, not {2}: look again which row is the last.': (needle, held, yarn) =>
-      `Die Masche auf ${needle} ist ${held === 'aus anderem Garn' ? '' : 'aus '}${held}, nicht aus ${yarn}: schau noch einmal, welche Reihe die letzte ist.`,
-    '{0} holds fewer than {1} loops: look again where the doubled stitch is.':
-      '{0} trägt weniger als {1} Maschen: schau noch einmal, wo die doppelte Masche sitzt.',
     'That is where you are: {0}': 'Genau dort bist du: {0}',
     'Where you are looks like that too: {0}': 'So sieht es auch aus, wo du bist: {0}',
     'To go there type choose 1, or go step {0}.': 'Um dorthin zu gehen, tippe choose 1 oder go step {0}.',

@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { tries } from '../../test/tools/tries.ts';
 import { forShell } from './for-shell.ts';
 
 it('leaves plain paths as they are', () => {
@@ -19,6 +20,6 @@ it('comes out of a real shell as it went in', () => {
     fc.property(fc.string({ unit: 'grapheme-ascii', minLength: 1, maxLength: 30 }), (path) => {
       expect(execFileSync('/bin/sh', ['-c', `printf %s ${forShell(path)}`], { encoding: 'utf8' })).toBe(path);
     }),
-    { numRuns: 30 },
+    { numRuns: tries(30) },
   );
 });

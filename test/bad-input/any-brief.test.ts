@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import { formatFault } from '../../source/chat/wording/faults.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { tries } from '../tools/tries.ts';
 import { briefWith } from './broken-brief.ts';
 
 const fields = [
@@ -66,7 +67,7 @@ it('gives a plan or a sentence for any value in any field', () => {
     fc.property(fc.constantFrom(...fields), value, (field, json) =>
       expectClean(sentenceFor(briefWith({ [field]: json }))),
     ),
-    { numRuns: 1500 },
+    { numRuns: tries(1500) },
   );
 });
 
@@ -77,7 +78,7 @@ it('gives a sentence for any JSON that is no brief', () => {
       expect(sentence).not.toBeNull();
       expectClean(sentence);
     }),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
 });
 
@@ -88,6 +89,6 @@ it('gives a sentence for any text', () => {
       expect(sentence).not.toBeNull();
       expectClean(sentence);
     }),
-    { numRuns: 1000 },
+    { numRuns: tries(1000) },
   );
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findJsonSlip } from '../../source/planning/json-slip.ts';
+import { tries } from '../tools/tries.ts';
 import { refusalOf } from './broken-brief.ts';
 
 /** Place and mend, as they stand in `The brief cannot be read at line 1, column 2: …`. */
@@ -119,7 +120,7 @@ describe('the search for a slip in JSON', () => {
   it('finds none in any sound JSON', () => {
     fc.assert(
       fc.property(fc.json(), (json) => agrees(json)),
-      { numRuns: 500 },
+      { numRuns: tries(500) },
     );
   });
 
@@ -131,7 +132,7 @@ describe('the search for a slip in JSON', () => {
         const place = at % (json.length + 1);
         agrees(json.slice(0, place) + put + json.slice(place + taken));
       }),
-      { numRuns: 5000 },
+      { numRuns: tries(5000) },
     );
   });
 
@@ -159,7 +160,7 @@ describe('the search for a slip in JSON', () => {
     );
     fc.assert(
       fc.property(marks, (row) => agrees(row.join(''))),
-      { numRuns: 20_000 },
+      { numRuns: tries(20_000) },
     );
   });
 });

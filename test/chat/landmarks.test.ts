@@ -6,6 +6,7 @@ import { phases } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
+import { tries } from '../tools/tries.ts';
 
 const place = (outcome: ReturnType<typeof doneBefore>): number => (outcome.ok ? outcome.value : Number.NaN);
 
@@ -33,7 +34,7 @@ describe('a landmark', () => {
           expect(step.stripe).toBe(stripe.number);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 

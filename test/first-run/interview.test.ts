@@ -18,6 +18,7 @@ import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { speak } from '../../source/shared/say.ts';
 import { metric } from '../../source/shared/units.ts';
+import { tries } from '../tools/tries.ts';
 
 afterEach(() => speak(null));
 
@@ -279,7 +280,7 @@ describe('whatever is typed', () => {
             interview = next;
           }
         }),
-        { numRuns: 300 },
+        { numRuns: tries(300) },
       );
     },
   );

@@ -5,6 +5,7 @@ import type { JournalFault } from '../../source/journal/fault.ts';
 import { type LogReading, readLog } from '../../source/journal/read-log.ts';
 import { rebuildLog } from '../../source/journal/rebuild-log.ts';
 import { briefOf } from '../fixtures/plan-of.ts';
+import { tries } from '../tools/tries.ts';
 import { seenOf } from './compare-sessions.ts';
 import { finishedLines, smallBrief, startedAt, writeLog } from './sample-log.ts';
 
@@ -105,7 +106,7 @@ describe('a log', () => {
         const reading = readLog(edited);
         expectReadThrough(reading, reading.state ? reading.state.events + 1 : 0);
       }),
-      { numRuns: 2000 },
+      { numRuns: tries(2000) },
     );
   });
 

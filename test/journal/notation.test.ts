@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Entry, LogEvent } from '../../source/journal/entry.ts';
 import { entryJson, isCommand, readEntry } from '../../source/journal/notation.ts';
 import { slips } from '../../source/session/diagnose/slip.ts';
+import { tries } from '../tools/tries.ts';
 
 const text = fc.string({ unit: 'binary' });
 const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
@@ -63,7 +64,7 @@ describe('an entry', () => {
         const json = JSON.stringify(entryJson(one));
         expect(readEntry(JSON.parse(json))).toEqual({ ok: true, value: one });
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(1000) },
     );
   });
 

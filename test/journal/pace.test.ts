@@ -7,6 +7,7 @@ import { allSteps, type Job } from '../../source/steps/job.ts';
 import { phases } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { confirm, type SampleLine, smallBrief, writeLog } from './sample-log.ts';
 
 function recordingOf(lines: readonly SampleLine[]): Recording {
@@ -83,7 +84,7 @@ describe('the time that a bag takes', () => {
         const endOfPhase = all.findLastIndex(({ phase }) => phase === all[done]?.phase) + 1;
         expect(phaseS).toBeCloseTo(summed(own, done, endOfPhase), 6);
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 

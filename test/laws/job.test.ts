@@ -8,12 +8,13 @@ import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { seenOn, simulate } from './simulate.ts';
 
 const overJobs = (check: (job: Job) => void, runs = 500): void =>
   fc.assert(
     fc.property(briefFile(), (file) => check(jobOf(file))),
-    { numRuns: runs },
+    { numRuns: tries(runs) },
   );
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -16,6 +16,7 @@ import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { sizedBrief } from './planning-briefs.ts';
 
 const demo = (name: string): string => readFileSync(`demo/${name}.json`, 'utf8');
@@ -49,7 +50,7 @@ describe('the printed plan of any bag', () => {
         }
         expect(page).not.toMatch(/undefined|NaN|Infinity|null|\[object/);
       }),
-      { numRuns: 400 },
+      { numRuns: tries(400) },
     );
   });
 

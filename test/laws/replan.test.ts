@@ -11,6 +11,7 @@ import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
 import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { seenOn, simulate } from './simulate.ts';
 
 /** Laws run over many bags, and other tests run beside them. */
@@ -66,7 +67,7 @@ const overChanges = (check: (before: Job, after: Job, done: number) => void, run
         job = accepted.next;
       }
     }),
-    { numRuns: runs },
+    { numRuns: tries(runs) },
   );
 
 describe('a plan changed half-way', () => {

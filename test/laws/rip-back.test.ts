@@ -8,6 +8,7 @@ import { ripBack } from '../../source/session/rip-back/rip-back.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { simulate } from './simulate.ts';
 
 /** Laws run over many bags, and other tests run beside them. */
@@ -38,7 +39,7 @@ describe('the whole bed at a place', () => {
           expect({ done, ...bedAtPlace(job, done) }).toEqual({ done, ...bed });
         }
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 });
@@ -62,7 +63,7 @@ describe('ripping back', () => {
         }
         expect(bed).toEqual(beds[to]);
       }),
-      { numRuns: 120 },
+      { numRuns: tries(120) },
     );
   });
 
@@ -76,7 +77,7 @@ describe('ripping back', () => {
         expect(counts).toEqual(Array.from({ length: job.plan.knittedRows }, (_, i) => i).toReversed());
         expect(way.value.row).toBe(0);
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 
@@ -94,7 +95,7 @@ describe('ripping back', () => {
           expect(marked.has(step.step)).toBe(cannot);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 

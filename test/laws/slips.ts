@@ -14,6 +14,7 @@ import { type Job, stepAt } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { Eye } from './seen-places.ts';
 import { simulate } from './simulate.ts';
 
@@ -141,5 +142,5 @@ export function mended(job: Job, slipped: Slipped, mend: Mend): Bed {
 export const overJobs = (check: (job: Job) => void, runs: number): void =>
   fc.assert(
     fc.property(briefFile(), (file) => check(jobOf(file))),
-    { numRuns: runs },
+    { numRuns: tries(runs) },
   );

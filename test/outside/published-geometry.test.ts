@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 
 const point = (xMm: number, yMm: number): Flatten.Point => new Flatten.Point(xMm, yMm);
 
@@ -36,7 +37,7 @@ const lineOf = ({ start, end }: Flatten.Segment): Flatten.Line => new Flatten.Li
 const overPlans = (check: (plan: Plan) => void): void =>
   fc.assert(
     fc.property(briefFile(), (file) => check(planOf(file))),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
 
 describe('a strip drawn to scale', () => {

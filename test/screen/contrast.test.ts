@@ -11,6 +11,7 @@ import { colourDifference } from '../../source/shared/colour-difference.ts';
 import { seenBy, visionTypes } from '../../source/shared/colour-vision.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import type { Cell } from '../sheet/screen.ts';
+import { tries } from '../tools/tries.ts';
 import { benchOnScreen } from './bench-on-screen.ts';
 import { lookOf, type Scheme, schemes } from './palettes.ts';
 import { allViews, demoBags, demoJob, stepsOfAllKinds } from './steps-of-all-kinds.ts';
@@ -82,7 +83,7 @@ describe('yarns of any colours', () => {
           for (const scheme of Object.values(schemes)) expect(unreadable(cells, scheme)).toEqual([]);
         }
       }),
-      { numRuns: 8 },
+      { numRuns: tries(8) },
     );
   });
 
@@ -98,7 +99,7 @@ describe('yarns of any colours', () => {
           }
         }
       }),
-      { numRuns: 12 },
+      { numRuns: tries(12) },
     );
   });
 });

@@ -12,12 +12,13 @@ import { drawnFolded, panelCount } from '../../source/sheet/geometry/unrolled.ts
 import { stepAt } from '../../source/steps/job.ts';
 import { jobOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { demoNames, demoPlan } from './briefs.ts';
 
 const overPlans = (check: (plan: Plan) => void, runs = 60): void =>
   fc.assert(
     fc.property(briefFile(), (file) => check(planOf(file))),
-    { numRuns: runs },
+    { numRuns: tries(runs) },
   );
 
 const areaOf = (polygon: Polygon): number => new FlatPolygon(polygon.map(([x, y]) => point(x, y))).area();
@@ -229,7 +230,7 @@ describe('the bed map', () => {
         const edges = edgesAtRow(job.plan, row);
         expect([edges.leftName, edges.rightName]).toEqual([left, right]);
       }),
-      { numRuns: 60 },
+      { numRuns: tries(60) },
     );
   });
 

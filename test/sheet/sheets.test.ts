@@ -151,15 +151,6 @@ describe('the sheet for a class', () => {
     expect(sheetMarkdown(plan, plain)).toContain(measured);
     expect(sheetMarkdown(plan, { ...plain, class: true })).not.toContain('Swatch measured');
   });
-
-  it('leads a pupil with the plan’s own swatch to the plan’s own bag', () => {
-    const { gauge, rows, shapings, stitches, size } = demoPlan('dice-bag');
-    const [w, h] = [gauge.stitchMm, gauge.rowMm];
-    const [a, b] = [shapings * w, rows * h];
-    const c = Math.sqrt(a * a + b * b);
-    expect(c / 2 / 10).toBeCloseTo(size.widthCm, 9);
-    expect(((stitches - 1) * w * b) / c / 10).toBeCloseTo(size.depthCm, 9);
-  });
 });
 
 describe('remarks', () => {

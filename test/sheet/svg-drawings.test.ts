@@ -19,6 +19,7 @@ import { textWidth } from '../../source/sheet/svg/text-width.ts';
 import { threadingDiagram } from '../../source/sheet/svg/threading-diagram.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { demoNames, demoPlan, twoColours } from './briefs.ts';
 import { allNodes, pointsOf, readSvg, type SvgNode, withClass } from './read-svg.ts';
 
@@ -141,7 +142,7 @@ describe('every drawing', () => {
           for (const [, id] of markup.matchAll(/url\(#([^)]*)\)/g)) expect(ids.has(id)).toBe(true);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: tries(40) },
     );
   });
 
@@ -166,7 +167,7 @@ describe('every drawing', () => {
             }
           }
         }),
-        { numRuns: 60 },
+        { numRuns: tries(60) },
       );
     },
   );

@@ -12,6 +12,7 @@ import { drawStrip } from '../../source/sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../source/sheet/terminal/options.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { tries } from '../tools/tries.ts';
 import { demoNames, demoPlan, diceBagWith, hostileNames, renameYarn, twoColours } from './briefs.ts';
 import { pixelsOf, show, textOf } from './screen.ts';
 
@@ -70,7 +71,7 @@ describe('any window and any bag', () => {
           }
         },
       ),
-      { numRuns: 120 },
+      { numRuns: tries(120) },
     );
   });
 });

@@ -1,7 +1,6 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
-import type { BedFault } from '../../bed/fault.ts';
 import type { BedMove, HandMove } from '../../bed/move.ts';
-import type { LoopRun, ReverseFault, ReverseMove } from '../../bed/reverse-move.ts';
+import type { LoopRun, ReverseMove } from '../../bed/reverse-move.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import type { MendMove } from '../../session/mend.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
@@ -139,15 +138,3 @@ function formatHandBack(what: HandMove): string {
 }
 
 const drawnFrom = (loop: number | null, way: string): string => (loop === null ? '' : `, ${way} ${loop}`);
-
-/** Why a move cannot be taken back on the bed as it is. */
-export function formatReverseFault(fault: Exclude<ReverseFault, BedFault>): string {
-  switch (fault.code) {
-    case 'reverse/other-yarn':
-      return say`The loop on ${fault.needle} is ${fault.held === null ? say`of another yarn` : sayYarn(fault.held)}, not ${sayYarn(fault.yarn)}: look again which row is the last.`;
-    case 'reverse/too-few-loops':
-      return say`${fault.needle} holds fewer than ${fault.loops} loops: look again where the doubled stitch is.`;
-    default:
-      return exhaustive(fault);
-  }
-}

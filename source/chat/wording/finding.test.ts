@@ -23,7 +23,6 @@ import {
   formatRipStep,
   formatSeenFault,
 } from './finding.ts';
-import { formatReverseFault } from './finding-moves.ts';
 import { formatReplanChoices, formatReplanFault } from './finding-replan.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
@@ -119,13 +118,6 @@ describe('the way back', () => {
       /before step 4/,
     );
     expect(formatRipBackFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 })).toMatch(/500/);
-  });
-
-  it('says why it cannot be gone on a bed that is different', () => {
-    expect(formatReverseFault({ code: 'reverse/other-yarn', needle: 'L1', yarn: 'plum', held: 'mint' })).toBe(
-      'The loop on L1 is mint, not plum: look again which row is the last.',
-    );
-    expect(formatReverseFault({ code: 'reverse/too-few-loops', needle: 'R69', loops: 2 })).toMatch(/R69/);
   });
 
   it('names needles that hold what it says', () => {

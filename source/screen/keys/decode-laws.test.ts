@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tries } from '../../../test/tools/tries.ts';
 import { createKeyDecoder } from './decode-keys.ts';
 import type { Key } from './key.ts';
 
@@ -58,7 +59,7 @@ describe('any input', () => {
         fc.pre(isShort(text));
         expect(decode(...cutAt(text, places))).toEqual(decode(text));
       }),
-      { numRuns: 5000 },
+      { numRuns: tries(5000) },
     );
   });
 
@@ -71,7 +72,7 @@ describe('any input', () => {
         const text = parts.join('');
         expect(typed(...cutAt(text, places))).toBe(typed(text));
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(1000) },
     );
   });
 
@@ -86,7 +87,7 @@ describe('any input', () => {
         expect(text).not.toMatch(/[\p{Cc}\p{Cs}]/u);
         expect(decoder.waitingFor()).toBe('nothing');
       }),
-      { numRuns: 5000 },
+      { numRuns: tries(5000) },
     );
   });
 
@@ -106,7 +107,7 @@ describe('any input', () => {
         const text = bodies.map((body) => `\x1b[${body}`).join('');
         expect(typed(...cutAt(text, places))).toBe('');
       }),
-      { numRuns: 2000 },
+      { numRuns: tries(2000) },
     );
   });
 

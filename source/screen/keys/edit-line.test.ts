@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline';
 import { PassThrough } from 'node:stream';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tries } from '../../../test/tools/tries.ts';
 import { editLine, emptyLine, type Line, lineOf, longestLine } from './edit-line.ts';
 import { characterKey, type Key, makeKey } from './key.ts';
 
@@ -91,7 +92,7 @@ describe("Node's readline", () => {
       fc.property(text, fc.array(press, { maxLength: 20 }), (before, presses) => {
         expect(edited(before, ...presses)).toBe(nodeEdits(before, presses));
       }),
-      { numRuns: 1500 },
+      { numRuns: tries(1500) },
     );
   });
 });

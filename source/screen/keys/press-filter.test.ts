@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tries } from '../../../test/tools/tries.ts';
 import { type KeyKind, makeKey } from './key.ts';
 import { filterPress, noPresses, type PressAct, pressTiming } from './press-filter.ts';
 
@@ -176,7 +177,7 @@ describe('any working rhythm', () => {
         expect(counted(at(...times))).toBe(gestures.length);
         expect(count(acts(at(...times)), 'held')).toBe(holds);
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(1000) },
     );
   });
 

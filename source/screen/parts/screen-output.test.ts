@@ -2,6 +2,7 @@
 import xterm from '@xterm/headless';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { tries } from '../../../test/tools/tries.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
 import { changesFrom, screenOutput } from './screen-output.ts';
 import { cellsIn, rowChange } from './styled-cells.ts';
@@ -56,7 +57,7 @@ describe('what differs', () => {
         const changed = await shownBy(earlier + before, changesFrom(before, said, now, rows));
         expect(changed).toEqual(await shownBy(earlier + said + now));
       }),
-      { numRuns: 300 },
+      { numRuns: tries(300) },
     );
   });
 
