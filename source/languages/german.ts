@@ -1993,8 +1993,10 @@ export const german: Language = {
     '26 round 12 high': 'Umfang 26 Höhe 12',
     'Which needle bed do you have: how many needles, and how far apart?':
       'Welches Nadelbett hast du: wie viele Nadeln, in welchem Abstand?',
-    '150 needles 6.5 mm': '150 Nadeln 6,5 mm',
-    mid: 'mittel',
+    '120 needles 6 mm': '120 Nadeln 6 mm',
+    'fine 200': 'fein 200',
+    'mid 120': 'mittel 120',
+    'bulky 90': 'grob 90',
     '{0}, {1} mm apart': '{0} im Abstand von {1} mm',
     'What does your swatch measure: how many stitches over its width, how many rows over its height?':
       'Was misst deine Maschenprobe: wie viele Maschen auf die Breite, wie viele Reihen auf die Höhe?',
@@ -2053,8 +2055,6 @@ export const german: Language = {
     'plan a bag of your own; this one is saved, and waits':
       'einen eigenen Beutel planen; dieser ist gespeichert und wartet',
     'plan a bag of your own': 'einen eigenen Beutel planen',
-    fine: 'fein',
-    bulky: 'grob',
     'Keep cords from small children: free ends of {0} cm, tied a loop of {1} cm. EN 71-1:2005+A8:2009 let toys for the very young have {2} and {3} cm; see the edition in force. Local rules decide.':
       'Halte Kordeln von kleinen Kindern fern: freie Enden {0} cm, gebunden eine Schlinge von {1} cm. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten {2} und {3} cm; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.',
     '{0} stitches and {1} rows on {2}, {3}, stitch size {4}': (stitches, rows, size, state, dial) =>

@@ -78,9 +78,9 @@ it('shows the numbers of the plan and not of another', () => {
       `2 × ${plan.stitches} − 1 = ${plan.graft.entries}`,
     );
   }
-  // Worked by hand: 3 × 46 × 6.5 mm; 1.1 × 46 × 17.1 mm; the larger and 15 cm (rule of thumb).
+  // Worked by hand: 3 × 46 × 6 mm; 1.1 × 46 × 17.1 mm; the larger and 15 cm (rule of thumb).
   expect(hereOf(explainWhy('why 3 times the width?', diceBag, metric))).toBe(
-    '3 × 46 × 6.5 mm = 89.7 cm; 1.1 × 46 × 17.1 mm = 86.5 cm; 89.7 cm + 15 cm = 104.7 cm',
+    '3 × 46 × 6 mm = 82.8 cm; 1.1 × 46 × 17.1 mm = 86.5 cm; 86.5 cm + 15 cm = 101.5 cm',
   );
 });
 

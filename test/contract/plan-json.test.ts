@@ -150,9 +150,9 @@ describe('the JSON of the dice bag', () => {
     expect(waste).toMatchObject({ yarn: 'grey', grams: null, haveGrams: null, enough: null });
     expect(plan.loopLengthMm).toBe(17.1);
     expect(plan.tightness).toBeCloseTo(Math.sqrt(100_000 / 190) / 17.1, 12);
-    expect(plan.graft.ruleCm).toBeCloseTo(3 * 46 * 0.65, 12);
+    expect(plan.graft.ruleCm).toBeCloseTo(3 * 46 * 0.6, 12);
     expect(plan.graft.modelCm).toBeCloseTo(46 * 1.71 * 1.1, 12);
-    expect(plan.graft.tailCm).toBeCloseTo(3 * 46 * 0.65 + 15, 12);
+    expect(plan.graft.tailCm).toBeCloseTo(46 * 1.71 * 1.1 + 15, 12);
     expect(plan.seam.tailCm).toBeCloseTo(mouthCm + 15, 12);
     // 16 holes, two moves apart: 15 gaps, each as long as the way of a cord 1.2 stitches thick.
     const gapCm = 2 * Math.hypot(0.48, 0.72);

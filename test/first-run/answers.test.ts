@@ -91,12 +91,13 @@ describe('the bed', () => {
     ['150 needles 6.5 mm', { needles: 150, pitchMm: 6.5 }],
     ['6.5 mm, 150', { needles: 150, pitchMm: 6.5 }],
     ['180 x 5', { needles: 180, pitchMm: 5 }],
-    ['standard', { needles: 200, pitchMm: 4.5 }],
-    ['mittel', { needles: 150, pitchMm: 6.5 }],
+    ['standard 180', { needles: 180, pitchMm: 4.5 }],
+    ['mittel, 132 Nadeln', { needles: 132, pitchMm: 6.5 }],
     ['bulky 110 needles', { needles: 110, pitchMm: 9 }],
-    // Beds as they are commonly built (common practice, no source).
-    ['200', { needles: 200, pitchMm: 4.5 }],
-    ['9 mm', { needles: 112, pitchMm: 9 }],
+    // No gauge says how many needles a bed has, and no number of needles its gauge.
+    ['standard', notUnderstood],
+    ['9 mm', notUnderstood],
+    ['200', notUnderstood],
     ['0.45 cm 200 needles', { needles: 200, pitchMm: 4.5 }],
     ['173 needles', notUnderstood],
     ['150 needles 6.5 mm 7 mm', notUnderstood],

@@ -141,9 +141,9 @@ describe('a word that steers', () => {
   });
 
   it('changes an answer in one line, at any question', () => {
-    const changed = typing(fourth, 'change bed bulky');
+    const changed = typing(fourth, 'change bed bulky 90');
     expect(changed.interview.at).toBe('swatch');
-    expect(changed.interview.answers.bed).toEqual({ line: 'bulky', length: 'cm' });
+    expect(changed.interview.answers.bed).toEqual({ line: 'bulky 90', length: 'cm' });
     expect(typing(fourth, 'change second mint 20 g').interview).toMatchObject({
       at: 'swatch',
       answers: { second: { line: 'mint 20 g' } },

@@ -110,7 +110,7 @@ describe('the printed plan of a demo bag', () => {
 
   it('dice-bag has its tail for graft and seam in one, and both ways to find it', () => {
     expect(flow(formatPlanPage(demoPlan('dice-bag')))).toContain(
-      'cut a tail of 150 cm of mint, 105 cm to graft and 43 cm to go on and sew the bottom. For the graft: the larger of 3 times the width on the needles, 90 cm (rule of thumb), and the yarn of a row and 10 %, 87 cm; and 15 cm to hold.',
+      'cut a tail of 145 cm of mint, 102 cm to graft and 43 cm to go on and sew the bottom. For the graft: the larger of 3 times the width on the needles, 83 cm (rule of thumb), and the yarn of a row and 10 %, 87 cm; and 15 cm to hold.',
     );
   });
 

@@ -78,7 +78,7 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
 });
 
 describe('the dice bag, counted by hand', () => {
-  // 46 stitches and 31 moves cover 77 of 150 needles: 36 stay free at the left, L75 to L40, so the edges end at L39 after the last
+  // 46 stitches and 31 moves cover 77 of 120 needles: 21 stay free at the left, L60 to L40, so the edges end at L39 after the last
   // move and begin 31 needles right of there, at L8–R38; each stripe of 2 rows crawls one needle left.
   it('lists rows and edge needles stripe by stripe, the last one grafted', () => {
     const lines = sheetMarkdown(demoPlan('dice-bag'), plain)

@@ -53,7 +53,7 @@ describe('a stranger', () => {
       await terminal.waitFor('question 1 of 7');
       await answer('Marble bag', 'question 2 of 7');
       await answer('18 round 9 high', 'question 3 of 7');
-      await answer('standard', 'question 4 of 7');
+      await answer('standard 180', 'question 4 of 7');
       // Asking what a word means is no answer, and loses nothing.
       await type(terminal, 'what is a swatch?', /test piece[\s\S]*question 4 of 7/);
       await answer('30 stitches 42 rows', 'question 5 of 7');
@@ -121,7 +121,7 @@ describe('the questions', () => {
     await again.waitFor('step 4 of 293');
     expect(again.transcript()).toContain('Dice bag again.');
     expect(await type(again, 'new', 'question 2 of 7')).toContain('1 name: My pouch');
-    for (const line of ['14 by 18', 'mid', 'none', 'plum', 'mint', '2']) {
+    for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2']) {
       const before = questionOn(again.screen());
       await type(again, line, (screen: string) => questionOn(screen) !== before);
     }
@@ -145,7 +145,7 @@ describe('the questions', () => {
     for (const number of [1, 2, 3, 4, 5, 6, 7]) {
       await terminal.waitFor(`question ${number} of 7`);
       terminal.send(
-        `change ${number} ${['Pouch', '14 by 18', 'mid', 'none', 'plum', 'mint', '2'][number - 1]}\r`,
+        `change ${number} ${['Pouch', '14 by 18', 'mid 120', 'none', 'plum', 'mint', '2'][number - 1]}\r`,
       );
     }
     await terminal.waitFor('Is this the bag');

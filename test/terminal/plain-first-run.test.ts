@@ -30,7 +30,7 @@ function run(lines: readonly string[], ...args: readonly string[]) {
 const answers = [
   'Dice bag',
   '14 by 18',
-  'mid',
+  'mid 120',
   '40 stitches 19.2 cm, 60 rows 21.6 cm',
   'plum 60 g',
   'mint 45 g',

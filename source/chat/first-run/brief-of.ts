@@ -9,7 +9,7 @@ import { fail, type Result, succeed } from '../../shared/result.ts';
 import { say } from '../../shared/say.ts';
 import { toCm } from './amounts.ts';
 import type { AnswerFault, Length, QuestionId, Values, YarnAnswer } from './answers.ts';
-import { standardBed } from './read-bed.ts';
+import { practiceBed } from './read-bed.ts';
 import { usualColour } from './yarn-colours.ts';
 
 /** What Enter takes, by what was answered before. */
@@ -22,7 +22,7 @@ export function usualValue<Id extends QuestionId>(
     name: () => say`My bag`,
     size: () =>
       length === 'cm' ? { widthCm: 14, depthCm: 18 } : { widthCm: toCm(5.5, 'in'), depthCm: toCm(7, 'in') },
-    bed: () => standardBed,
+    bed: () => practiceBed,
     swatch: () => null,
     first: () => yarnNamed(say`plum`),
     second: () => yarnNamed(values.first?.name === say`mint` ? say`plum` : say`mint`),

@@ -1,19 +1,21 @@
-/** The needle bed: `150 needles 6.5 mm`, or the name of its gauge. Beds as they are commonly built (common practice, no source). */
+/**
+ * The needle bed: `120 needles 6 mm`, or its gauge by name and its needles, `mid 120`. Gauge names and their pitch: common
+ * practice, no source. No gauge says how many needles there are: those are counted.
+ */
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { type Amount, isLength, readAmounts, toCm } from './amounts.ts';
 import type { AnswerFault, Values } from './answers.ts';
 
 type Bed = Values['bed'];
 
-export const standardBed: Bed = { needles: 200, pitchMm: 4.5 };
+/** What Enter takes: round figures, of no bed that is built. */
+export const practiceBed: Bed = { needles: 120, pitchMm: 6 };
 
-const usualBeds: readonly (Bed & { readonly names: readonly string[] })[] = [
-  { names: ['fine', 'fein'], needles: 250, pitchMm: 3.6 },
-  { names: ['standard'], ...standardBed },
-  { names: ['mid', 'medium', 'mittel'], needles: 150, pitchMm: 6.5 },
-  { names: [], needles: 140, pitchMm: 7 },
-  { names: [], needles: 100, pitchMm: 8 },
-  { names: ['bulky', 'chunky', 'grob'], needles: 112, pitchMm: 9 },
+const gauges: readonly { readonly names: readonly string[]; readonly pitchMm: number }[] = [
+  { names: ['fine', 'fein'], pitchMm: 3.6 },
+  { names: ['standard'], pitchMm: 4.5 },
+  { names: ['mid', 'medium', 'mittel'], pitchMm: 6.5 },
+  { names: ['bulky', 'chunky', 'grob'], pitchMm: 9 },
 ];
 
 const beside = [
@@ -37,13 +39,13 @@ const widestPitchMm = 20;
 
 export function readBed(line: string): Result<Bed, AnswerFault> {
   const { amounts, words } = readAmounts(line);
-  const named = usualBeds.find(({ names }) => names.some((name) => words.includes(name)));
+  const named = gauges.find(({ names }) => names.some((name) => words.includes(name)));
   const stranger = words.find((word) => !beside.includes(word) && !named?.names.includes(word));
   const pitchMm = amounts.filter(isPitch).map(inMm);
   const needles = amounts.filter((amount) => !isPitch(amount)).map(({ value }) => value);
   const bed = {
-    needles: needles[0] ?? named?.needles ?? usualBeds.find((usual) => usual.pitchMm === pitchMm[0])?.needles,
-    pitchMm: pitchMm[0] ?? named?.pitchMm ?? usualBeds.find((usual) => usual.needles === needles[0])?.pitchMm,
+    needles: needles[0],
+    pitchMm: pitchMm[0] ?? named?.pitchMm,
   };
   const isWhole = pitchMm.length <= 1 && needles.length <= 1 && stranger === undefined;
   return isWhole && bed.needles !== undefined && bed.pitchMm !== undefined

@@ -31,7 +31,7 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
   bed: {
     label: () => say`bed`,
     ask: () => say`Which needle bed do you have: how many needles, and how far apart?`,
-    asIn: () => [say`150 needles 6.5 mm`, say`fine`, say`mid`, say`bulky`],
+    asIn: () => [say`120 needles 6 mm`, say`fine 200`, say`mid 120`, say`bulky 90`],
     show: ({ bed }) => say`${count(bed.needles, 'needle')}, ${bed.pitchMm} mm apart`,
   },
   swatch: {

@@ -58,7 +58,7 @@ describe('the questions', () => {
 
   it('say once that answers cannot be kept, and go on', () => {
     const { submit, told, at } = openQuestions({ trouble: 'The disk is full.' });
-    for (const line of ['Pouch', '14 by 18', 'mid']) submit(line);
+    for (const line of ['Pouch', '14 by 18', 'mid 120']) submit(line);
     expect(told().filter((text) => text === 'The disk is full.')).toHaveLength(1);
     expect(at()).toBe('swatch');
   });
