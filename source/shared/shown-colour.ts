@@ -9,10 +9,10 @@ import { colourDifference } from './colour-difference.ts';
 /** How many colours there are. */
 export type ColourDepth = 'true' | '256' | '16' | 'none';
 
-/** xterm's defaults for the 16: names for them in the program, since what is shown is the scheme's affair. */
+/** The basic colour keywords of CSS Color (W3C), in the order of ECMA-48: names in the program, since what is shown is the scheme's affair. */
 export const sixteen: readonly string[] = [
-  ...['#000000', '#cd0000', '#00cd00', '#cdcd00', '#0000ee', '#cd00cd', '#00cdcd', '#e5e5e5'],
-  ...['#7f7f7f', '#ff0000', '#00ff00', '#ffff00', '#5c5cff', '#ff00ff', '#00ffff', '#ffffff'],
+  ...['#000000', '#800000', '#008000', '#808000', '#000080', '#800080', '#008080', '#c0c0c0'],
+  ...['#808080', '#ff0000', '#00ff00', '#ffff00', '#0000ff', '#ff00ff', '#00ffff', '#ffffff'],
 ];
 
 const levels = [0, 95, 135, 175, 215, 255];

@@ -49,9 +49,9 @@ export const player = ({ decimal }: Amounts): PlayerWords => ({
     return last?.event.do === 'pause' ? 'hält für eine Pause' : 'angehalten';
   },
   keys: [
-    'Leertaste: Halt  Links, Rechts: Schritt  Auf, Ab: Tempo  M: Marke  E: Ende  Q: Schluss  go stripe 3',
-    'Leertaste Halt  Pfeile Schritt, Tempo  M Marke  E Ende  Q Schluss',
-    'Leertaste, Pfeile, M, E, Q: Schluss',
+    'Leertaste: Halt  ← →: Schritt  + -: Tempo  N: nächste Marke  E: Ende  Q: Schluss',
+    'Leertaste Halt  ← → Schritt  + - Tempo  N Marke  E Ende  Q Schluss',
+    'Leertaste, ← →, + -, N, E, Q: Schluss',
     'Q: Schluss',
   ],
   howToLook: (path) => `Zum Zuschauen: slantwise replay ${path}`,

@@ -49,9 +49,9 @@ export const player = ({ decimal }: Amounts) => ({
   },
   /** From the longest to the shortest. */
   keys: [
-    'Space: pause  Left, Right: a step  Up, Down: speed  M: mark  E: end  Q: leave  go stripe 3',
-    'Space pause  Left Right step  Up Down speed  M mark  E end  Q leave',
-    'Space, arrows, M mark, E end, Q leave',
+    'Space: pause  ← →: a step  + -: speed  N: next mark  E: end  Q: leave  go stripe 3',
+    'Space pause  ← → step  + - speed  N next mark  E end  Q leave',
+    'Space, ← →, + -, N mark, E end, Q leave',
     'Q leaves',
   ] as readonly string[],
   /** The bag is open elsewhere, and there is no screen to show it on. */

@@ -45,13 +45,13 @@ describe('a log played with the clock in our hands', () => {
 
   it('goes faster and slower', async () => {
     const player = await play(path);
-    player.send('\x1b[A');
+    player.send('+');
     await player.waitFor('2x');
     await player.pass(3);
     expect(await player.waitFor(at(2))).toContain('0:06 of 0:37');
-    player.send('\x1b[B');
+    player.send('-');
     await player.waitFor(/ 1x/);
-    player.send('\x1b[B');
+    player.send('-');
     await player.waitFor('0.5x');
     await player.pass(2);
     await player.waitFor('0:07 of 0:37');
@@ -111,9 +111,9 @@ describe('a log played with the clock in our hands', () => {
     await player.waitFor(at(1));
     player.send('\x1b[D');
     await player.waitFor('This is the beginning of the log.');
-    player.send('m');
+    player.send('n');
     expect(await player.waitFor('stopped at the mark')).toContain(at(5));
-    player.send('m');
+    player.send('n');
     await player.waitFor('There is no mark further on.');
     player.send('e');
     await player.waitFor('the end');
@@ -142,7 +142,7 @@ describe('a log played with the clock in our hands', () => {
     [200, 60],
   ])('stays lower than a window of %i by %i', async (columns, rows) => {
     const player = await play(path, columns, rows);
-    player.send('m');
+    player.send('n');
     await player.waitFor('stopped');
     player.send('e');
     const screen = await player.waitFor('the end');

@@ -37,16 +37,17 @@ function react(state: PlayerState, message: PlayerMessage): PlayerState {
 const actions: ReadonlyMap<string, Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe'> | 'quit'> = new Map([
   ['right', 'step-on'],
   ['left', 'step-back'],
-  ['up', 'faster'],
-  ['down', 'slower'],
-  ['m', 'next-mark'],
+  ['+', 'faster'],
+  ['-', 'slower'],
+  ['n', 'next-mark'],
   ['e', 'to-end'],
   ['end', 'to-end'],
   ['q', 'quit'],
 ]);
 
 function takeKey(state: PlayerState, key: Key): PlayerState {
-  const id = keyId(key);
+  // A capital letter is the same key.
+  const id = keyId({ ...key, shift: false });
   if (isEmpty(state.prompt)) {
     if (id === 'space' || id === 'enter') return act(state, { do: state.player.playing ? 'pause' : 'play' });
     const action = actions.get(id);
