@@ -3,11 +3,8 @@ export const languagesApart = {
   name: 'languages-apart',
   setup(build) {
     build.onResolve({ filter: /\.ts$/ }, ({ path, kind, importer }) =>
-      kind === 'dynamic-import' && /[\\/]languages?\.ts$/.test(importer)
-        ? {
-            path: importer.endsWith('language.ts') ? './german-words.js' : path.replace(/\.ts$/, '.js'),
-            external: true,
-          }
+      kind === 'dynamic-import' && /[\\/]language\.ts$/.test(importer)
+        ? { path: path.replace(/\.ts$/, '.js'), external: true }
         : null,
     );
   },

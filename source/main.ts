@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import type { CliCommand } from './cli/command.ts';
 import { commands } from './cli/commands.ts';
-import { complain, endByOurFault, exitCodes, quietOnClosedPipe } from './cli/outcome.ts';
+import { complain, endByOurFault, exitCodes, failIn, quietOnClosedPipe } from './cli/outcome.ts';
 import { type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import { formatUsage, formatUsageFault } from './cli/usage.ts';
@@ -17,8 +17,9 @@ async function main(): Promise<number> {
   const { settings, words } = await settle(
     tokens.some((token) => token.kind === 'option' && token.name === 'json'),
   );
+  failIn(words);
   const asked = read.ok && read.value.kind === 'run' ? read.value : null;
-  if (!asked?.command.saysSettings) await complainOfSettings(settings);
+  if (!asked?.command.saysSettings) await complainOfSettings(settings, words);
   if (!read.ok) return complain(formatUsageFault(read.fault, words), exitCodes.usage);
   if (asked === null) return print(formatUsage(commands, words));
   return asked.command.run({ ...asked, settings, words, program: SLANTWISE_VERSION, commands });

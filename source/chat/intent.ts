@@ -51,8 +51,16 @@ export type Intent =
 export type ChatFault =
   | { readonly code: 'chat/unknown-command'; readonly word: string; readonly nearest: string | null }
   | { readonly code: 'chat/ambiguous'; readonly word: string; readonly choices: readonly string[] }
-  | { readonly code: 'chat/not-a-count'; readonly word: string; readonly usage: string }
-  | { readonly code: 'chat/not-a-choice'; readonly word: string; readonly choices: readonly string[] }
+  /** A word is null where nothing was typed; a usage is a line as it can be typed in every language. */
+  | { readonly code: 'chat/not-a-count'; readonly word: string | null; readonly usage: string }
+  | { readonly code: 'chat/not-a-choice'; readonly word: string | null; readonly choices: readonly string[] }
+  | { readonly code: 'chat/not-a-side'; readonly word: string | null }
+  | {
+      readonly code: 'chat/not-in-range';
+      readonly word: string;
+      readonly least: number;
+      readonly most: number;
+    }
   | { readonly code: 'chat/needs-more'; readonly usage: string }
   | {
       readonly code: 'chat/unknown-place';

@@ -1,20 +1,28 @@
+import type { Words } from '../wording/words.ts';
 /** Finds an entry of a table by what a maker calls it: singular or plural, whatever the ending, within a question. */
 export interface Named {
   /** Its English name, one word; it finds the entry in every language. */
   readonly id: string;
   /** Its names in the chosen language, commas between; the first is the one that is shown. */
-  readonly names: () => string;
+  readonly names: (words: Words) => string;
 }
 
 /** The name to show. */
-export const titleOf = ({ names, id }: Named): string => names().split(', ')[0] ?? id;
+export const titleOf = ({ names, id }: Named, words: Words): string => names(words).split(', ')[0] ?? id;
 
-export const namesOf = ({ id, names }: Named): readonly string[] => [id, ...names().split(', ')];
+export const namesOf = ({ id, names }: Named, words: Words): readonly string[] => [
+  id,
+  ...names(words).split(', '),
+];
 
 /** The entry that `text` names, or else the one with the longest name that it speaks of. */
-export function findNamed<Entry extends Named>(entries: readonly Entry[], text: string): Entry | null {
+export function findNamed<Entry extends Named>(
+  entries: readonly Entry[],
+  text: string,
+  words: Words,
+): Entry | null {
   const byName = new Map(
-    entries.flatMap((entry) => namesOf(entry).map((name) => [stemOf(name), entry] as const)),
+    entries.flatMap((entry) => namesOf(entry, words).map((name) => [stemOf(name), entry] as const)),
   );
   const typed = stemsIn(text);
   for (let length = typed.length; length > 0; length--) {

@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
 import { chatCommands, findCommand } from './chat-commands.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
 import type { ChatFault, Intent } from './intent.ts';
@@ -6,13 +7,14 @@ import { nearest } from './nearest.ts';
 import { findWord } from './words.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
-export function parseLine(line: string): Result<Intent, ChatFault> {
+export function parseLine(line: string, words: Words): Result<Intent, ChatFault> {
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
   const [word = ''] = text.split(/\s+/, 1);
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
-  if (!command.ok && text.endsWith('?') && findWord(text)) return succeed({ kind: 'words', about: text });
-  return command.ok ? command.value.parse(text.slice(word.length).trim()) : command;
+  if (!command.ok && text.endsWith('?') && findWord(text, words))
+    return succeed({ kind: 'words', about: text });
+  return command.ok ? command.value.parse(text.slice(word.length).trim(), words) : command;
 }
 
 /** The command that `word` names or begins; a command's own name beats any it begins. */

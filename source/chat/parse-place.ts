@@ -1,6 +1,6 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { say, understand } from '../shared/say.ts';
 import { phases } from '../steps/step.ts';
+import type { Words } from '../wording/words.ts';
 import type { ChatFault, NamedPlace } from './intent.ts';
 
 const numbered = ['stripe', 'row', 'move', 'step'] as const;
@@ -11,14 +11,14 @@ export const placeWords: readonly string[] = [...phases, ...numbered, 'mark'];
 type Read = Result<NamedPlace, ChatFault>;
 
 /** Reads what follows `verb`: a phase, a numbered place, or a mark; words may be shortened. */
-export function parsePlace(rest: string, verb: 'go' | 'rip'): Read {
+export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read {
   const usage = `${verb} stripe 3`;
   if (rest === '') return fail({ code: 'chat/needs-more', usage });
   const joined = rest.toLowerCase().replace(/\s+/g, '-');
   const phase = phases.find((one) => one === joined);
   if (phase) return succeed({ at: 'phase', phase });
   const [word = '', ...others] = rest.split(/\s+/);
-  const place = expand(understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
+  const place = expand(words.understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
   if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
@@ -39,7 +39,7 @@ function expand(word: string, numbers: boolean): string | null {
 }
 
 function parseMark(name: string, verb: string): Read {
-  if (name === '') return fail({ code: 'chat/needs-more', usage: say`${verb} mark NAME` });
+  if (name === '') return fail({ code: 'chat/needs-more', usage: `${verb} mark NAME` });
   return succeed({ at: 'mark', name });
 }
 

@@ -1,6 +1,7 @@
 /** Reads what has changed: the piece as it measures, a yarn as it weighs, another colour, fewer rows or more. */
+
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { understand } from '../shared/say.ts';
+import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import type { Amount, ReplanWish } from './replan-wish.ts';
 
@@ -12,10 +13,10 @@ const usage = 'replan 20 stitches 9.8 cm 30 rows 10.5 cm';
 const number = '(\\d+(?:[.,]\\d+)?)';
 const length = `${number}\\s*(mm|cm|in)?(?=\\s|$)`;
 
-export function parseReplan(rest: string): Result<Intent, ChatFault> {
+export function parseReplan(rest: string, words: Words): Result<Intent, ChatFault> {
   let left = ` ${rest
     .split(/\s+/)
-    .map((word) => understand(word, ownWords))
+    .map((word) => words.understand(word, ownWords))
     .join(' ')} `;
   /** Takes the first match out of what is left to read. */
   const take = (pattern: string): RegExpExecArray | null => {

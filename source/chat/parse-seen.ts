@@ -1,8 +1,9 @@
-/** Reads what can be seen at the bench: in any order, as little as is known, with small words left out or in. */
+/** Reads what can be seen at the bench: in any order, as little as is known, with small typed left out or in. */
+
 import { ravelCord } from '../planning/brief.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { say, understand } from '../shared/say.ts';
+import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent } from './intent.ts';
 
 /** Words that may follow `find`. */
@@ -51,25 +52,25 @@ const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word
 const isNothing = (word: string | undefined): boolean => /^(empty|nothing|none)$/i.test(word ?? '');
 
 /** `find L24 R21 mint carriage right`; after `and` it adds to what was said last, and `unsure` passes by a question. */
-export function parseFind(rest: string): Result<Intent, ChatFault> {
-  const words = rest
+export function parseFind(rest: string, words: Words): Result<Intent, ChatFault> {
+  const typed = rest
     .split(/[\s,]+/)
-    .map((word) => understand(word, ownWords))
+    .map((word) => words.understand(word, ownWords))
     .filter((word) => word !== '' && !fillers.has(word.toLowerCase()));
-  const more = /^and$/i.test(words[0] ?? '');
-  const unsure = words.length === (more ? 2 : 1) && /^unsure$/i.test(words.at(-1) ?? '');
-  const read = unsure ? succeed({}) : readSeen(words.filter((word) => !/^and$/i.test(word)));
+  const more = /^and$/i.test(typed[0] ?? '');
+  const unsure = typed.length === (more ? 2 : 1) && /^unsure$/i.test(typed.at(-1) ?? '');
+  const read = unsure ? succeed({}) : readSeen(typed.filter((word) => !/^and$/i.test(word)));
   return read.ok ? succeed({ kind: 'find', more: more || unsure, seen: read.value, unsure }) : read;
 }
 
-function readSeen(words: readonly string[]): Result<Look, ChatFault> {
+function readSeen(typed: readonly string[]): Result<Look, ChatFault> {
   const seen: Seeing = {};
   const needles: string[] = [];
   const yarnWords: string[] = [];
-  for (let i = 0; i < words.length; ) {
-    const taken = readFact(words.slice(i), seen);
+  for (let i = 0; i < typed.length; ) {
+    const taken = readFact(typed.slice(i), seen);
     if (typeof taken === 'object') return fail(taken);
-    const word = words[i] ?? '';
+    const word = typed[i] ?? '';
     if (taken === 0 && isNeedle(word)) needles.push(word.toUpperCase());
     else if (taken === 0) yarnWords.push(word);
     i += Math.max(1, taken);
@@ -80,7 +81,7 @@ function readSeen(words: readonly string[]): Result<Look, ChatFault> {
   return succeed(seen);
 }
 
-/** How many words the fact at the front takes; 0 where it is a bare needle or part of a yarn's name. */
+/** How many typed the fact at the front takes; 0 where it is a bare needle or part of a yarn's name. */
 function readFact([first = '', second, third]: readonly string[], seen: Seeing): number | ChatFault {
   const word = first.toLowerCase();
   if (word === 'left' || word === 'right') return readEdge(word, second, seen);
@@ -100,14 +101,13 @@ function readEdge(side: 'left' | 'right', needle: string | undefined, seen: Seei
 function readCarriage(side: string | undefined, seen: Seeing): number | ChatFault {
   const word = side?.toLowerCase();
   const found = (['left', 'right'] as const).find((one) => word && one.startsWith(word));
-  if (!found)
-    return { code: 'chat/not-a-choice', word: side ?? say`nothing`, choices: [say`left`, say`right`] };
+  if (!found) return { code: 'chat/not-a-side', word: side ?? null };
   seen.carriage = found;
   return 2;
 }
 
 function readFeeder(yarn: string | undefined, seen: Seeing): number | ChatFault {
-  if (yarn === undefined) return { code: 'chat/needs-more', usage: say`find feeder mint` };
+  if (yarn === undefined) return { code: 'chat/needs-more', usage: 'find feeder mint' };
   seen.feeder = isNothing(yarn) ? null : yarn;
   return 2;
 }
@@ -140,9 +140,7 @@ function readCount(
   if (!fact) return 0;
   const number = /^(rows?|counter)$/i.test(second ?? '') ? third : second;
   if (!isNumber(number)) {
-    return word === 'waste'
-      ? 0
-      : { code: 'chat/not-a-count', word: number ?? say`nothing`, usage: `${word} 8` };
+    return word === 'waste' ? 0 : { code: 'chat/not-a-count', word: number ?? null, usage: `${word} 8` };
   }
   seen[fact] = Number(number);
   return number === second ? 2 : 3;

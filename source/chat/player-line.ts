@@ -1,5 +1,6 @@
 import type { PlayerAction } from '../journal/player-actions.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
 import { parsePlace } from './parse-place.ts';
 
 export interface PlayerLineFault {
@@ -7,9 +8,9 @@ export interface PlayerLineFault {
 }
 
 /** What a line typed in the player asks for: `go graft`, `go stripe 3`, with or without the `go`. */
-export function parsePlayerLine(line: string): Result<PlayerAction, PlayerLineFault> {
+export function parsePlayerLine(line: string, words: Words): Result<PlayerAction, PlayerLineFault> {
   const rest = line.trim().replace(/^\/?(go\b)?\s*/i, '');
-  const place = parsePlace(rest, 'go');
+  const place = parsePlace(rest, 'go', words);
   if (place.ok && place.value.at === 'phase') return succeed({ do: 'to-phase', phase: place.value.phase });
   if (place.ok && place.value.at === 'stripe')
     return succeed({ do: 'to-stripe', stripe: place.value.number });

@@ -1,4 +1,5 @@
 /** Why things are as they are: the craft and the formulas, with this bag's own numbers. */
+import type { Words } from '../wording/words.ts';
 import { findNamed } from './named.ts';
 import type { Reason } from './reason.ts';
 import { benchReasons } from './wording/reasons-bench.ts';
@@ -16,4 +17,4 @@ export const reasons: readonly Reason[] = [
 ];
 
 /** The topic that a question speaks of: `width`, `why 3 times the width?`. */
-export const findReason = (text: string): Reason | null => findNamed(reasons, text);
+export const findReason = (text: string, words: Words): Reason | null => findNamed(reasons, text, words);

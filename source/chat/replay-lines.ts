@@ -1,48 +1,57 @@
 /** A recording in words: what the player and a plain replay say of each event. */
+
 import type { Entry } from '../journal/entry.ts';
 import { isCommand } from '../journal/notation.ts';
 import type { Moment, Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
-import { say } from '../shared/say.ts';
+import type { Words } from '../wording/words.ts';
 import { answer, type Line } from './line.ts';
 import { sayDone } from './reply.ts';
 import { formatDuration } from './wording/logs.ts';
 
 /** A recording as plain lines, one or more an event, each with the time since the beginning. */
-export function* replayLines({ header, start, moments, finished }: Recording): Generator<string> {
-  yield say`${header.name}, begun ${header.startedAt.slice(0, 10)}`;
+export function* replayLines(
+  { header, start, moments, finished }: Recording,
+  words: Words,
+): Generator<string> {
+  yield words.say`${header.name}, begun ${header.startedAt.slice(0, 10)}`;
   let before = start;
   let elapsedMs = 0;
   for (const moment of moments) {
     elapsedMs += moment.entry.afterMs;
-    for (const { text } of momentLines(before, moment))
+    for (const { text } of momentLines(before, moment, words))
       yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
     before = moment.session;
   }
-  yield finished ? say`The bag is finished.` : say`The log ends here; the bag is not finished.`;
+  yield finished ? words.say`The bag is finished.` : words.say`The log ends here; the bag is not finished.`;
 }
 
 /** The last lines once `shown` events have been shown, at most `most` of them. Costs the same anywhere in the log. */
-export function lastLines({ start, moments }: Recording, shown: number, most: number): readonly Line[] {
+export function lastLines(
+  { start, moments }: Recording,
+  shown: number,
+  most: number,
+  words: Words,
+): readonly Line[] {
   let lines: readonly Line[] = [];
   for (let i = shown - 1; i >= 0 && lines.length < most; i--) {
     const before = moments[i - 1]?.session ?? start;
-    lines = [...momentLines(before, moments[i] as Moment), ...lines];
+    lines = [...momentLines(before, moments[i] as Moment, words), ...lines];
   }
   return lines.slice(-most);
 }
 
-const momentLines = (before: Session, { entry, session }: Moment): readonly Line[] =>
-  isCommand(entry.event) ? sayDone(before, session, entry.event) : occurrenceLines(entry);
+const momentLines = (before: Session, { entry, session }: Moment, words: Words): readonly Line[] =>
+  isCommand(entry.event) ? sayDone(before, session, entry.event, words) : occurrenceLines(entry, words);
 
-function occurrenceLines({ event }: Entry): readonly Line[] {
+function occurrenceLines({ event }: Entry, words: Words): readonly Line[] {
   switch (event.do) {
     case 'resume':
-      return answer(say`Back at the bench, ${event.at.slice(0, 10)}`);
+      return answer(words.say`Back at the bench, ${event.at.slice(0, 10)}`);
     case 'say':
       return answer(event.text);
     case 'pause':
-      return answer(say`A place to pause`);
+      return answer(words.say`A place to pause`);
     default:
       return [];
   }

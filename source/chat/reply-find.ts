@@ -1,4 +1,5 @@
 /** Answers to what is seen at the bench: the place, or what would tell it, or what may have happened and how to mend it. */
+
 import { diagnose } from '../session/diagnose/diagnose.ts';
 import type { Diagnosis } from '../session/diagnose/slip.ts';
 import type { Look } from '../session/diagnose/suspect.ts';
@@ -9,6 +10,7 @@ import type { Mend } from '../session/mend.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { stepAt } from '../steps/job.ts';
+import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { answer } from './line.ts';
 import { type Offer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
@@ -43,6 +45,7 @@ export function replyToFind(
   session: Session,
   intent: FindIntent,
   before: Talk,
+  words: Words,
 ): Result<Reply, ChatFault | SeenFault> {
   const { job } = session;
   const goesOn = intent.more && before.seen !== null && stillHolds(before, session);
@@ -57,10 +60,10 @@ export function replyToFind(
   const seen: Look = { ...checked.value, looseEdgeLoop };
   const isHere = looksLike(session, checked.value);
   const saysNothing = facts.every((fact) => checked.value[fact] === undefined);
-  const places = saysNothing ? noOffers : tellPlaces(session, found.value, isHere);
-  const slips = isHere ? noOffers : tellSlips(session, seen, found.value, places.offers.length);
+  const places = saysNothing ? noOffers : tellPlaces(session, found.value, isHere, words);
+  const slips = isHere ? noOffers : tellSlips(session, seen, found.value, places.offers.length, words);
   const asked = found.value.found === 'several' ? found.value.bestQuestion : null;
-  const lines = [...places.lines, ...slips.lines, ...(asked ? [sayQuestion(asked)] : [])];
+  const lines = [...places.lines, ...slips.lines, ...(asked ? [sayQuestion(asked, words)] : [])];
   const offers = [...places.offers, ...slips.offers];
   const askedLoose = slips.askedLoose ?? null;
   return succeed(offer(session, answer(...lines), { seen: told, unsure, asked, askedLoose, offers }));
@@ -87,19 +90,19 @@ function looksLike({ job, done }: Session, seen: Seen): boolean {
   return facts.every((fact) => seen[fact] === undefined || seen[fact] === looks[fact]);
 }
 
-function tellPlaces(session: Session, finding: Finding, isHere: boolean): Offers {
+function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: Words): Offers {
   if (finding.found === 'none') return noOffers;
   if (finding.found === 'one') {
     const { place } = finding;
     return isHere
-      ? { lines: [sayHere(session)], offers: [] }
-      : { lines: sayOnly(place), offers: [goingTo(place)] };
+      ? { lines: [sayHere(session, words)], offers: [] }
+      : { lines: sayOnly(place, words), offers: [goingTo(place)] };
   }
   const { places, count, tellApart } = finding;
-  const here = isHere ? [sayHereToo(session)] : [];
-  if (count > placesListed) return { lines: [sayMany(count, tellApart), ...here], offers: [] };
+  const here = isHere ? [sayHereToo(session, words)] : [];
+  if (count > placesListed) return { lines: [sayMany(count, tellApart, words), ...here], offers: [] };
   const listed = places.filter((place) => !holds(place, session));
-  return { lines: [...sayPlaces(listed, places), ...here], offers: listed.map(goingTo) };
+  return { lines: [...sayPlaces(listed, places, words), ...here], offers: listed.map(goingTo) };
 }
 
 const holds = ({ done, through }: Place, session: Session): boolean =>
@@ -111,31 +114,37 @@ const goingTo = (place: Place): Offer => ({
   takes: { kind: 'do', command: { do: 'go', done: place.done } },
 });
 
-function tellSlips(session: Session, seen: Look, finding: Finding, offeredBefore: number): Offers {
+function tellSlips(
+  session: Session,
+  seen: Look,
+  finding: Finding,
+  offeredBefore: number,
+  words: Words,
+): Offers {
   const found = diagnose(session.job, seen, session.done);
   const fits = (found.ok ? found.value : []).filter(
     ({ place }) => finding.found === 'none' || holds(place, session),
   );
-  if (fits.length === 0) return finding.found === 'none' ? noSlip(session, seen) : noOffers;
+  if (fits.length === 0) return finding.found === 'none' ? noSlip(session, seen, words) : noOffers;
   const told = fits.slice(0, fits[0]?.slip === 'sides-swapped' ? 1 : diagnosesListed);
   const lines: string[] = [];
   const offers: Offer[] = [];
   for (const diagnosis of told) {
-    lines.push(formatDiagnosis(diagnosis));
+    lines.push(formatDiagnosis(diagnosis, words));
     for (const mend of diagnosis.mends) {
       offers.push({ is: 'mend', mend, takes: mending(session, diagnosis, mend) });
-      lines.push(...sayMend(mend, offeredBefore + offers.length, told.length > 1));
+      lines.push(...sayMend(mend, offeredBefore + offers.length, told.length > 1, words));
     }
   }
-  if (offers.length > 0) lines.push(sayTake(offeredBefore + 1, offeredBefore + offers.length));
+  if (offers.length > 0) lines.push(sayTake(offeredBefore + 1, offeredBefore + offers.length, words));
   const stray = told.find(({ slip }) => slip === 'needle-left-working')?.needle;
   const askedLoose = stray && told.length > 1 && seen.looseEdgeLoop === undefined ? stray : null;
-  if (askedLoose !== null) lines.push(sayLoose(askedLoose));
+  if (askedLoose !== null) lines.push(sayLoose(askedLoose, words));
   return { lines, offers, askedLoose };
 }
 
 /** Nothing explains it: which single thing, left out, would leave one place. */
-function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look): Offers {
+function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look, words: Words): Offers {
   const doubtful = facts.flatMap((fact) => {
     const { [fact]: told, ...others } = seen;
     const found = told === undefined ? null : locate(job, others);
@@ -143,7 +152,10 @@ function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look): Offers {
   });
   const places = doubtful.slice(0, placesListed);
   return {
-    lines: sayNoSlip(places.map(({ fact, place }) => ({ name: formatFact(fact), place }))),
+    lines: sayNoSlip(
+      places.map(({ fact, place }) => ({ name: formatFact(fact, words), place })),
+      words,
+    ),
     offers: places.map(({ place }) => goingTo(place)),
   };
 }

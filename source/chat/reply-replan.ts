@@ -1,4 +1,5 @@
 /** Answers to a measurement or a wish in the middle of the work: what finishing would give, and what could be instead. */
+
 import { stepRowsOf } from '../planning/choose-size.ts';
 import { leastRowsFrom, type PlanChanges, type ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
@@ -15,6 +16,7 @@ import type { Session } from '../session/session.ts';
 import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch, type Units } from '../shared/units.ts';
+import type { Words } from '../wording/words.ts';
 import { answer } from './line.ts';
 import type { Amount, ReplanWish } from './replan-wish.ts';
 import { type Offer, offer, type Reply } from './talk.ts';
@@ -27,9 +29,9 @@ const choicesListed = 6;
 export function replyToReplan(
   session: Session,
   wish: ReplanWish,
-  units: Units,
+  words: Words,
 ): Result<Reply, ReplanFault | SeenFault> {
-  const measurement = measurementOf(session, wish, units);
+  const measurement = measurementOf(session, wish, words.units);
   if (!measurement.ok) return measurement;
   const found = choicesFor(session, wish.want, measurement.value);
   if (!found.ok) return found;
@@ -37,12 +39,12 @@ export function replyToReplan(
   const { measured, recolour } = measurement.value;
   const changes = measured !== null || recolour !== null;
   const offered = choices.filter((choice) => changes || choice.rows !== asPlanned?.rows);
-  const lines = formatReplanChoices({ ...found.value, choices: offered, best }, units);
+  const lines = formatReplanChoices({ ...found.value, choices: offered, best }, words);
   const offers = offered.map((choice): Offer => {
     const command = replanCommand(choice.rows, measured, recolour);
     return { is: 'choice', choice, takes: { kind: 'do', command } };
   });
-  return succeed(offer(session, answer(...lines), { offers }, kept(session, wish, units)));
+  return succeed(offer(session, answer(...lines), { offers }, kept(session, wish, words.units)));
 }
 
 /** What the scales showed, for the log. More than there was is yarn that was bought since, and tells nothing of what was used. */

@@ -1,6 +1,7 @@
 import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
 import { answer } from './line.ts';
 import { offer, type Reply } from './talk.ts';
 import { sayWayBack } from './wording/finding-answer.ts';
@@ -9,7 +10,7 @@ import { sayWayBack } from './wording/finding-answer.ts';
  * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
  * a way broken off leaves the place as exact as the work.
  */
-export function replyToRip(session: Session, toDone: number): Result<Reply, RipBackFault> {
+export function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault> {
   const back = ripBack(session.job, session.done, toDone);
   if (!back.ok) return back;
   const steps = back.value.steps.map((step) => ({
@@ -21,7 +22,7 @@ export function replyToRip(session: Session, toDone: number): Result<Reply, RipB
       ? { kind: 'do', command: { do: 'rip', done: toDone } }
       : { kind: 'begin', way: { kind: 'back', steps, at: 0 } };
   return succeed(
-    offer(session, answer(...sayWayBack(back.value)), {
+    offer(session, answer(...sayWayBack(back.value, words)), {
       offers: [{ is: 'way-back', back: back.value, takes }],
     }),
   );

@@ -7,10 +7,9 @@ import type { SeenFault } from '../session/locate/seen.ts';
 import type { RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { say } from '../shared/say.ts';
-import { metric, type Units } from '../shared/units.ts';
 import { stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
+import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent, NamedPlace } from './intent.ts';
 import { inCm } from './length.ts';
 import { answer, type Line } from './line.ts';
@@ -35,7 +34,7 @@ export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | 
 export function replyTo(
   session: Session,
   intent: Intent,
-  units: Units = metric,
+  words: Words,
   talk: Talk = noTalk,
   pace: Pace = usualPace,
 ): Result<Reply, ReplyFault> {
@@ -45,27 +44,30 @@ export function replyTo(
     case 'go':
       return replyToGo(session, intent.to);
     case 'find':
-      return replyToFind(session, intent, talk);
+      return replyToFind(session, intent, talk, words);
     case 'rip': {
       const done = doneAt(session, intent.to);
-      return done.ok ? replyToRip(session, done.value) : done;
+      return done.ok ? replyToRip(session, done.value, words) : done;
     }
     case 'replan':
-      return replyToReplan(session, intent.wish, units);
+      return replyToReplan(session, intent.wish, words);
     case 'weigh':
-      return succeed({ kind: 'do', command: weighCommand(session, intent.weighed, units) });
+      return succeed({ kind: 'do', command: weighCommand(session, intent.weighed, words.units) });
     case 'measured':
-      return succeed({ kind: 'do', command: measuredCommand(intent, units) });
+      return succeed({ kind: 'do', command: measuredCommand(intent, words.units) });
     case 'cord-length':
-      return succeed({ kind: 'do', command: { do: 'cord-measured', lengthCm: inCm(intent.length, units) } });
+      return succeed({
+        kind: 'do',
+        command: { do: 'cord-measured', lengthCm: inCm(intent.length, words.units) },
+      });
     case 'choose':
       return takeOffer(session, talk, intent.number);
     case 'show':
-      return succeed({ kind: 'say', lines: show(session, intent.what, units, pace) });
+      return succeed({ kind: 'say', lines: show(session, intent.what, words, pace) });
     case 'words':
-      return succeed({ kind: 'say', lines: answer(...explainWord(intent.about)) });
+      return succeed({ kind: 'say', lines: answer(...explainWord(intent.about, words)) });
     case 'why':
-      return succeed({ kind: 'say', lines: answer(...explainWhy(intent.about, session.job.plan, units)) });
+      return succeed({ kind: 'say', lines: answer(...explainWhy(intent.about, session.job.plan, words)) });
     case 'help':
     case 'set':
     case 'pedal':
@@ -98,72 +100,70 @@ function doneAt({ job, marks }: Session, to: NamedPlace): Result<number, ChatFau
 function show(
   session: Session,
   what: Extract<Intent, { readonly kind: 'show' }>['what'],
-  units: Units,
+  words: Words,
   pace: Pace,
 ): readonly Line[] {
   switch (what) {
     case 'where':
-      return answer(...sayWhere(session), ...sayTimeLeft(session, pace, units));
+      return answer(...sayWhere(session, words), ...sayTimeLeft(session, pace, words));
     case 'plan':
-      return answer(...formatPlanPage(session.job.plan, { units, pace }).split('\n'));
+      return answer(...formatPlanPage(session.job.plan, words, { pace }).split('\n'));
     case 'cautions':
-      return answer(...cautionLines(session.job));
+      return answer(...cautionLines(session.job, words));
     case 'notes':
-      return answer(...sayNotes(session));
+      return answer(...sayNotes(session, words));
     case 'marks':
-      return answer(...sayMarks(session));
+      return answer(...sayMarks(session, words));
   }
 }
 
 /** What the transcript says once a command has been carried out. */
-export function sayDone(
-  before: Session,
-  after: Session,
-  command: Command,
-  units: Units = metric,
-): readonly Line[] {
+export function sayDone(before: Session, after: Session, command: Command, words: Words): readonly Line[] {
   switch (command.do) {
     case 'confirm':
-      return doneLines(before, after);
+      return doneLines(before, after, words);
     case 'back':
       return answer(
-        say`Taken back: ${sayPlace(after)}`,
-        ...sayCounted(before, after, command.do),
-        ...sayChanged(before, after, units),
-        ...sayCannotUndo(before, after),
+        words.say`Taken back: ${sayPlace(after, words)}`,
+        ...sayCounted(before, after, command.do, words),
+        ...sayChanged(before, after, words),
+        ...sayCannotUndo(before, after, words),
       );
     case 'redo':
       return answer(
-        say`Done again: ${sayPlace(after)}`,
-        ...sayCounted(before, after, command.do),
-        ...sayChanged(before, after, units),
+        words.say`Done again: ${sayPlace(after, words)}`,
+        ...sayCounted(before, after, command.do, words),
+        ...sayChanged(before, after, words),
       );
     case 'go':
-      return answer(say`Jumped: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(words.say`Jumped: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
     case 'note':
-      return answer(say`Noted: ${command.text}`);
+      return answer(words.say`Noted: ${command.text}`);
     case 'weigh':
-      return answer(sayWeighed(after, command.yarn, units));
+      return answer(sayWeighed(after, command.yarn, words));
     case 'measured':
-      return answer(...sayMeasured(after, units));
+      return answer(...sayMeasured(after, words));
     case 'cord-measured':
-      return answer(sayCord(after, units));
+      return answer(sayCord(after, words));
     case 'rip':
-      return answer(say`Ripped back: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(words.say`Ripped back: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
     case 'mend':
-      return answer(say`Set right: ${sayPlace(after)}`, ...sayWhere(after).slice(1));
+      return answer(words.say`Set right: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
     case 'replan':
-      return answer(say`Planned anew: ${sayPlanned(after, units)}.`, say`Now ${sayPlace(after)}`);
+      return answer(
+        words.say`Planned anew: ${sayPlanned(after, words)}.`,
+        words.say`Now ${sayPlace(after, words)}`,
+      );
     case 'mark':
-      return answer(say`Marked this place as ${command.name}.`);
+      return answer(words.say`Marked this place as ${command.name}.`);
   }
 }
 
-function doneLines({ done, job }: Session, after: Session): readonly Line[] {
+function doneLines({ done, job }: Session, after: Session, words: Words): readonly Line[] {
   const last = after.done;
   const text =
     last === done + 1
-      ? `${last} ${sayStep(job.plan, stepAt(job, last))}`
-      : say`${done + 1} to ${last}: ${last - done} steps confirmed`;
+      ? `${last} ${sayStep(job.plan, stepAt(job, last), words)}`
+      : words.say`${done + 1} to ${last}: ${last - done} steps confirmed`;
   return [{ tone: 'done', text }];
 }

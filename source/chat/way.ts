@@ -6,9 +6,8 @@ import type { Command } from '../session/command.ts';
 import type { MendMove, MendStep } from '../session/mend.ts';
 import type { RipStep } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
-import { say } from '../shared/say.ts';
-import type { Units } from '../shared/units.ts';
 import type { Step } from '../steps/step.ts';
+import type { Words } from '../wording/words.ts';
 import { formatMendStep, formatRipStep } from './wording/finding.ts';
 import { sayStep } from './wording/steps.ts';
 
@@ -62,23 +61,23 @@ export function counterAfter({ hands }: WayStep): number | null {
 export const movesOf = ({ hands }: WayStep): readonly (Move | MendMove)[] => hands.step.moves;
 
 /** `Back, 3 of 12: Pull out the row of mint …` */
-export const sayWayStep = ({ kind, steps, at }: Way, units: Units, offset = 0): string | null => {
+export const sayWayStep = ({ kind, steps, at }: Way, words: Words, offset = 0): string | null => {
   const step = steps[at + offset];
   if (!step) return null;
   const number = at + offset + 1;
-  const text = sayHands(step.hands, units);
+  const text = sayHands(step.hands, words);
   return kind === 'back'
-    ? say`Back, ${number} of ${steps.length}: ${text}`
-    : say`Mend, ${number} of ${steps.length}: ${text}`;
+    ? words.say`Back, ${number} of ${steps.length}: ${text}`
+    : words.say`Mend, ${number} of ${steps.length}: ${text}`;
 };
 
-function sayHands(hands: HandWork, units: Units): string {
+function sayHands(hands: HandWork, words: Words): string {
   switch (hands.is) {
     case 'rip':
-      return formatRipStep(hands.step);
+      return formatRipStep(hands.step, words);
     case 'mend':
-      return formatMendStep(hands.step);
+      return formatMendStep(hands.step, words);
     case 'plan':
-      return sayStep(hands.plan, hands.step, units);
+      return sayStep(hands.plan, hands.step, words);
   }
 }

@@ -1,18 +1,17 @@
 /** What the scales show of a yarn, as it is typed: `weigh plum 22`. */
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { say } from '../shared/say.ts';
 import { gramsPerOunce, type Units } from '../shared/units.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import type { Amount, Weighed } from './replan-wish.ts';
 
-const usage = (): string => say`weigh plum 22 g`;
+const usage = 'weigh plum 22 g';
 
 /** The amount may have its unit behind it, with a blank between or without. */
 export function parseWeigh(rest: string): Result<Intent, ChatFault> {
-  if (rest === '') return fail({ code: 'chat/needs-more', usage: usage() });
+  if (rest === '') return fail({ code: 'chat/needs-more', usage });
   const found = /^(.+?)\s+(\d+(?:[.,]\d+)?)\s*(g|oz)?$/i.exec(rest);
-  if (!found) return fail({ code: 'chat/not-a-weighing', text: rest, usage: usage() });
+  if (!found) return fail({ code: 'chat/not-a-weighing', text: rest, usage });
   const [, yarn = '', value = '', unit] = found;
   const amount = { value: Number(value.replace(',', '.')), unit: unitOf(unit) };
   return succeed({ kind: 'weigh', weighed: { yarn, amount } });

@@ -31,30 +31,32 @@ import {
 import { createQuestionStore } from '../screen/questions/question-store.ts';
 import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
 import { prepareScreen } from './outcome.ts';
 
 export interface AskOptions {
   readonly settings: Settings;
+  readonly words: Words;
   /** Said first. */
   readonly told: readonly string[];
   /** Lines to read from; null where there is a screen. */
   readonly source: LineSource | null;
 }
 
-export async function askForBag({ settings, told, source }: AskOptions): Promise<QuestionsEnd> {
-  const interview = beginInterview(readDraft(readDraftFile(draftPath())), settings.units);
+export async function askForBag({ settings, words, told, source }: AskOptions): Promise<QuestionsEnd> {
+  const interview = beginInterview(readDraft(readDraftFile(draftPath()), words), words);
   const hasAnswers = Object.keys(interview.answers).length > 0;
   let areKept = hasAnswers;
   const lines = [
     ...answer(...told),
-    ...damagedLogs(),
-    ...answer(...(hasAnswers ? [sayGoingOn(), ...answersIn(interview)] : [sayOpening()])),
+    ...damagedLogs(words),
+    ...answer(...(hasAnswers ? [sayGoingOn(words), ...answersIn(interview)] : [sayOpening(words)])),
   ];
   const store = createQuestionStore(startQuestions({ interview, lines, pedalGapMs: settings.pedalGapMs }), {
     'keep-answers': ({ interview: { answers } }, send) => {
       const written = writeDraftFile(draftPath(), draftOf(answers));
       areKept = written.ok;
-      const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault));
+      const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault, words), words);
       send({ is: 'answers-kept', trouble });
     },
     'keep-brief': ({ interview: answered, out }, send) =>
@@ -63,7 +65,7 @@ export async function askForBag({ settings, told, source }: AskOptions): Promise
   });
   const end = await ask(store, source);
   await store.settled();
-  if (leaves(end) && areKept) print(sayAnswersKept());
+  if (leaves(end) && areKept) print(sayAnswersKept(words));
   return end;
 }
 
@@ -78,24 +80,24 @@ async function ask(store: QuestionStore, source: LineSource | null): Promise<Que
 }
 
 /** A bag may be in a log that cannot be read: better said than begun anew without a word. */
-const damagedLogs = (): readonly Line[] =>
+const damagedLogs = (words: Words): readonly Line[] =>
   listLogs(logFolder())
     .filter(({ tally }) => !tally.ok)
-    .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path) }));
+    .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path, words) }));
 
 /** Once the bag's log is on disk, what was answered for it is not asked again. */
 export const forgetAnswers = (): void => removeDraftFile(draftPath());
 
 /** Where our own folder will not have it the bag is begun all the same: its log holds the brief too. */
-function keepBrief({ answers, length }: Interview, out: string | null): Result<KeptBrief, string> {
-  const values = valuesOf(answers, length);
+function keepBrief({ answers, words }: Interview, out: string | null): Result<KeptBrief, string> {
+  const values = valuesOf(answers, words);
   const made = briefFileOf(values);
   if (!made.ok) throw new Error(made.fault.code);
   const { json } = made.value;
   const written = out === null ? writeBriefIn(briefFolder(), values.name, json) : writeBriefFile(out, json);
-  if (!written.ok && out !== null) return fail(formatFileFault(written.fault));
+  if (!written.ok && out !== null) return fail(formatFileFault(written.fault, words));
   const told = written.ok
-    ? sayBriefKept(out ?? written.value ?? '')
-    : sayBriefNotKept(formatFileFault(written.fault));
+    ? sayBriefKept(out ?? written.value ?? '', words)
+    : sayBriefNotKept(formatFileFault(written.fault, words), words);
   return succeed({ brief: made.value, told });
 }

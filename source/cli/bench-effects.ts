@@ -1,4 +1,5 @@
 /** All that a bench wants done, and how: the log, the settings, files, bell and voice. */
+
 import { answer } from '../chat/line.ts';
 import { formatFileFault, saySavedElsewhere } from '../chat/wording/file-faults.ts';
 import { sayBags } from '../chat/wording/logs.ts';
@@ -10,7 +11,7 @@ import { saveSetting } from '../files/settings-file.ts';
 import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
-import { currentWords } from '../wording/current.ts';
+import type { Words } from '../wording/words.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
 import { speakIn } from './settings.ts';
@@ -18,47 +19,47 @@ import { speakIn } from './settings.ts';
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });
 
 /** The log that was worked in has become something else's: where it all is now, said once. */
-export function sayTakenOver(log: SessionLog): string | null {
+export function sayTakenOver(log: SessionLog, words: Words): string | null {
   const from = log.tellTakenOver();
   if (from === null) return null;
   workIsKeptIn(log.path);
-  return currentWords().logs.takenOver(from, log.path);
+  return words.logs.takenOver(from, log.path);
 }
 
-function tellTakenOver(log: SessionLog, send: (message: BenchMessage) => void): void {
-  const text = sayTakenOver(log);
+function tellTakenOver(log: SessionLog, send: (message: BenchMessage) => void, words: Words): void {
+  const text = sayTakenOver(log, words);
   if (text !== null) send({ is: 'told', lines: [{ tone: 'caution', text }] });
 }
 
 export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects => ({
-  record: ({ command }, send) => {
+  record: ({ command }, send, { words }) => {
     const recorded = log.append(command);
     // The bench has carried the same command out on the same session.
     if (!recorded.ok) throw new Error(`the log refuses what the bench has done: ${recorded.fault.code}`);
     send({ is: 'recorded', atMs: systemClock.now().getTime(), saving: log.status });
-    tellTakenOver(log, send);
+    tellTakenOver(log, send, words);
   },
   announce: ({ why }, _, state) => announce(state, why),
   'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: log.retry() }),
   'load-language': async ({ setting }, send) =>
     send({ is: 'language', setting, language: await speakIn(setting) }),
-  keep: async ({ change: { name, value } }, send) => {
+  keep: async ({ change: { name, value } }, send, { words }) => {
     const saved = await saveSetting(settingsFolder(), name, value);
-    if (!saved.ok) send(told(formatFileFault(saved.fault)));
+    if (!saved.ok) send(told(formatFileFault(saved.fault, words)));
   },
   'write-sheet': async ({ plan, out }, send, { words }) => {
     const { saveSheet } = await import('./sheet.ts');
     const written = saveSheet(plan, { out, forClass: false, words });
     send(told(written.ok ? written.value : written.fault));
   },
-  'save-elsewhere': ({ out }, send) => {
+  'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);
-    send(told(saved.ok ? saySavedElsewhere(log.path) : formatFileFault(saved.fault)));
+    send(told(saved.ok ? saySavedElsewhere(log.path, words) : formatFileFault(saved.fault, words)));
     send({ is: 'saving', saving: log.status });
   },
-  'list-bags': (_, send) => {
+  'list-bags': (_, send, { words }) => {
     const fault = folderFault(logFolder());
-    send(told(...(fault ? [formatFileFault(fault)] : sayBags(listLogs(logFolder())))));
+    send(told(...(fault ? [formatFileFault(fault, words)] : sayBags(listLogs(logFolder()), words))));
   },
   'read-pace': ({ asked }, send) => send({ is: 'pace', pace: ownPace(), asked }),
 });
@@ -67,11 +68,11 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
 const retryMs = 2000;
 
 /** While something is not on disk, tries again every few seconds and says how it stands. Gives how to stop. */
-export function keepSaving(log: SessionLog, { send }: Pick<BenchStore, 'send'>): () => void {
+export function keepSaving(log: SessionLog, { send, get }: Pick<BenchStore, 'send' | 'get'>): () => void {
   const timer = setInterval(() => {
     if (log.status.state === 'saved') return;
     send({ is: 'saving', saving: log.retry() });
-    tellTakenOver(log, send);
+    tellTakenOver(log, send, get().words);
   }, retryMs);
   timer.unref();
   return () => clearInterval(timer);

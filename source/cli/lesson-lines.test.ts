@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/journal/sample-log.ts';
 import { readRecording } from '../journal/recording.ts';
+import { englishWords } from '../wording/words.ts';
 import { formatLessonLineFault, readLessonLines } from './lesson-lines.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
@@ -42,6 +43,6 @@ describe("a teacher's lines", () => {
     ['# nothing', 'There is no line to add.'],
   ])('%j is refused with the line and an example', (text, sentence) => {
     const lines = linesOf(text);
-    expect(lines.ok ? null : formatLessonLineFault(lines.fault)).toContain(sentence);
+    expect(lines.ok ? null : formatLessonLineFault(lines.fault, englishWords)).toContain(sentence);
   });
 });

@@ -7,7 +7,7 @@ import type { Addition, LessonFault } from '../journal/lesson.ts';
 import type { Recording } from '../journal/recording.ts';
 import type { SessionFault } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { count, say } from '../shared/say.ts';
+import type { Words } from '../wording/words.ts';
 
 export type LessonLineFault =
   | { readonly code: 'lesson/not-understood'; readonly line: number; readonly text: string }
@@ -66,23 +66,23 @@ const furthest = ({ start, moments }: Recording): number =>
   1 + moments.reduce((most, { session }) => Math.max(most, session.done), start.done);
 
 /** Why a teacher's line cannot be used, and what one looks like. */
-export function formatLessonLineFault(fault: LessonLineFault): string {
+export function formatLessonLineFault(fault: LessonLineFault, words: Words): string {
   switch (fault.code) {
     case 'lesson/not-understood':
-      return say`Line ${fault.line} is not understood: ${quote(fault.text)}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`;
+      return words.say`Line ${fault.line} is not understood: ${quote(fault.text)}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`;
     case 'lesson/step-not-reached':
-      return say`Line ${fault.line} names step ${fault.step}, which the log never comes to: it goes from step 1 to ${fault.most}.`;
+      return words.say`Line ${fault.line} names step ${fault.step}, which the log never comes to: it goes from step 1 to ${fault.most}.`;
     case 'lesson/nothing-added':
-      return say`There is no line to add. For example: 33 say Watch the left edge.`;
+      return words.say`There is no line to add. For example: 33 say Watch the left edge.`;
   }
 }
 
 /** Why the copy cannot be made. */
-export const formatCopyFault = (fault: LessonFault): string =>
-  isLessonFault(fault) ? formatLessonFault(fault) : formatFault(fault);
+export const formatCopyFault = (fault: LessonFault, words: Words): string =>
+  isLessonFault(fault) ? formatLessonFault(fault, words) : formatFault(fault, words);
 
 const isLessonFault = (fault: LessonFault): fault is Exclude<LessonFault, SessionFault> =>
   fault.code === 'lesson/no-such-event';
 
-export const sayLessonWritten = (path: string, added: number): string =>
-  say`${count(added, 'line')} added; the lesson is in ${path}. Play it: slantwise replay ${path}`;
+export const sayLessonWritten = (path: string, added: number, words: Words): string =>
+  words.say`${words.count(added, 'line')} added; the lesson is in ${path}. Play it: slantwise replay ${path}`;

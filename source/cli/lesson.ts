@@ -8,17 +8,23 @@ import { complain, exitCodes } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
-export function writeLesson(path: string, linesPath: string, out: string, _words: Words): number {
-  const recording = openRecording(path);
+export function writeLesson(
+  path: string,
+  linesPath: string,
+  out: string,
+  _words: Words,
+  words: Words,
+): number {
+  const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   const text = readBriefText(linesPath);
-  if (!text.ok) return complain(formatFileFault(text.fault));
+  if (!text.ok) return complain(formatFileFault(text.fault, words));
   const additions = readLessonLines(text.value, recording.value);
-  if (!additions.ok) return complain(`${linesPath}: ${formatLessonLineFault(additions.fault)}`);
+  if (!additions.ok) return complain(`${linesPath}: ${formatLessonLineFault(additions.fault, words)}`);
   const copy = addToCopy(recording.value, additions.value);
-  if (!copy.ok) return complain(`${linesPath}: ${formatCopyFault(copy.fault)}`);
+  if (!copy.ok) return complain(`${linesPath}: ${formatCopyFault(copy.fault, words)}`);
   const written = writeText(out, copy.value);
-  if (!written.ok) return complain(formatFileFault(written.fault));
-  process.stdout.write(`${sayLessonWritten(out, additions.value.length)}\n`);
+  if (!written.ok) return complain(formatFileFault(written.fault, words));
+  process.stdout.write(`${sayLessonWritten(out, additions.value.length, words)}\n`);
   return exitCodes.done;
 }

@@ -11,31 +11,31 @@ import { complain, exitCodes } from './outcome.ts';
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
 export function check(path: string, json: boolean, words: Words): number {
   const found = readLogFile(path);
-  if (!found.ok) return complain(formatFileFault(found.fault));
+  if (!found.ok) return complain(formatFileFault(found.fault, words));
   const tally = tallyLog(found.value.reading);
   if (!tally.ok) {
     const saved = saveSoundPart(found.value);
-    const sentence = `${path}: ${formatJournalFault(tally.fault)}`;
+    const sentence = `${path}: ${formatJournalFault(tally.fault, words)}`;
     if (!saved.ok || !saved.value) return complain(sentence);
     return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);
   }
   for (const sign of tally.value.foreign) process.stderr.write(`slantwise: ${words.logs.foreign[sign]}\n`);
-  process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value)}\n`);
+  process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value, words)}\n`);
   const { tornBytes, events } = tally.value;
   // The header is line 1.
-  return tornBytes === 0 ? exitCodes.done : complain(`${path}: ${formatCutOff(events + 2)}`);
+  return tornBytes === 0 ? exitCodes.done : complain(`${path}: ${formatCutOff(events + 2, words)}`);
 }
 
-export function listBags(json: boolean, _words: Words): number {
+export function listBags(json: boolean, words: Words): number {
   const fault = folderFault(logFolder());
-  if (fault) return complain(formatFileFault(fault));
+  if (fault) return complain(formatFileFault(fault, words));
   const logs = listLogs(logFolder());
-  if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs).join(' ')}\n`);
+  if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs, words).join(' ')}\n`);
   for (const { path, lastUsed, tally } of logs) {
     const bag = tally.ok ? tally.value : null;
     const line = json
       ? JSON.stringify({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null })
-      : formatBag(bag, path, lastUsed);
+      : formatBag(bag, path, lastUsed, words);
     process.stdout.write(`${line}\n`);
   }
   return exitCodes.done;

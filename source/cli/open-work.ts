@@ -6,6 +6,7 @@ import { nearest } from '../chat/nearest.ts';
 import { formatFault } from '../chat/wording/faults.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { formatJournalFault } from '../chat/wording/journal-faults.ts';
+import { notesLike } from '../chat/wording/last-time.ts';
 import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
 import { type FoundLog, findLog, folderFault, newLogPath, readLogFile } from '../files/log-list.ts';
@@ -14,12 +15,11 @@ import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault, InUse } from '../journal/file-fault.ts';
-import { briefLike, notesLike } from '../journal/like.ts';
+import { briefLike } from '../journal/like.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import { forShell } from '../shared/for-shell.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { say } from '../shared/say.ts';
 import type { Words } from '../wording/words.ts';
 import type { CliCommand } from './command.ts';
 import { withLearned } from './own-bags.ts';
@@ -58,7 +58,7 @@ export function openWork(options: WorkOptions): Result<Work, string | InUse> {
   const asked = brief?.value ?? ready;
   const named = namedLog(options.log, process.env);
   const holds = named === null ? succeed(false) : holdsBytes(named);
-  if (!holds.ok) return fail(formatFileFault(holds.fault));
+  if (!holds.ok) return fail(formatFileFault(holds.fault, options.words));
   // A bag that was not thought of when the log was named goes into one of its own.
   const path = ready && holds.value ? null : named;
   if (path !== null && holds.value) return asWork(goOn(path, options, asked, false));
@@ -72,15 +72,19 @@ function asWork<Fault>(opened: Result<SessionLog, Fault>, told: readonly string[
 
 /** The unfinished bag used last, of this brief where one is asked for; where there is none, one is begun. */
 function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, string | InUse> {
+  const { words } = options;
   const isAsked = (brief: unknown): boolean => asked === null || isSameBrief(brief, asked.json);
   const { found, damaged } = findLog(logFolder(), ({ finished, brief }) => !finished && isAsked(brief));
   const broken = damaged?.read?.reading.state;
   const meant = broken && !isAsked(broken.header.brief) ? null : damaged;
   const folder = folderFault(logFolder());
-  const told = folder ? [formatFileFault(folder)] : meant ? [explain(meant.path, meant.fault)] : [];
+  const told = folder
+    ? [formatFileFault(folder, words)]
+    : meant
+      ? [explain(meant.path, meant.fault, words)]
+      : [];
   const part = meant?.read ? soundPart(meant.read, options, asked) : null;
   if (part !== null && !part.finished) {
-    const { words } = options;
     return asWork(goOn(part.path, options, asked, true), [...told, words.logs.goesOnIn(part.path)]);
   }
   if (found !== null) return asWork(goOn(found.path, options, asked, true, found), told);
@@ -100,20 +104,24 @@ function begin(
   path: string | null,
   ownFolder: boolean,
 ): Result<SessionLog, string> {
-  const file = withLearned(asked ?? practiceBrief());
+  const file = withLearned(asked ?? practiceBrief(options.words));
   const where = path ?? newLogPath(logFolder(), file.brief.name, new Date());
   const begun = startSessionLog({ path: where, brief: file, program: options.program, ownFolder });
   if (begun.ok) return begun;
   const { fault } = begun;
   const source = typeof options.brief === 'string' ? options.brief : file.brief.name;
-  return fail(isFileFault(fault) ? formatFileFault(fault) : `${source}: ${formatFault(fault)}`);
+  return fail(
+    isFileFault(fault)
+      ? formatFileFault(fault, options.words)
+      : `${source}: ${formatFault(fault, options.words)}`,
+  );
 }
 
 /** Begins a bag with the brief of another log, as it was changed on the way; its notes come first. */
 function beginLike(options: WorkOptions, like: string): Result<SessionLog, string> {
-  if (options.brief !== null) return fail(sayLikeAlone());
+  if (options.brief !== null) return fail(sayLikeAlone(options.words));
   const found = readLogFile(like);
-  if (!found.ok) return fail(formatFileFault(found.fault));
+  if (!found.ok) return fail(formatFileFault(found.fault, options.words));
   const { start, state, fault } = found.value.reading;
   if (!start || !state || fault)
     return fail(explainWithWay(found.value, fault ?? { code: 'journal/no-header' }, options, null));
@@ -121,10 +129,10 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
   const { brief } = start.session.job.plan;
   const json = briefLike({ json: start.header.brief, brief }, state.session);
   const asked = readBrief(json);
-  if (!asked.ok) return fail(`${like}: ${formatFault(asked.fault)}`);
+  if (!asked.ok) return fail(`${like}: ${formatFault(asked.fault, options.words)}`);
   const begun = begin({ ...options, brief: like }, { json, brief: asked.value }, path, path === null);
   if (!begun.ok) return begun;
-  for (const text of notesLike(state.session)) begun.value.append({ do: 'note', text });
+  for (const text of notesLike(state.session, options.words)) begun.value.append({ do: 'note', text });
   return begun;
 }
 
@@ -135,8 +143,9 @@ function goOn(
   ownFolder: boolean,
   asRead?: FoundLog,
 ): Result<SessionLog, string | InUse> {
+  const { words } = options;
   const found = asRead ? succeed(asRead) : readLogFile(path);
-  if (!found.ok) return fail(formatFileFault(found.fault));
+  if (!found.ok) return fail(formatFileFault(found.fault, words));
   const opened = openSessionLog({ path, ownFolder, asRead: found.value });
   if (!opened.ok) {
     const { fault } = opened;
@@ -145,11 +154,11 @@ function goOn(
   const log = opened.value;
   if (asked === null || isSameBrief(log.state.header.brief, asked.json)) return opened;
   log.leave();
-  return fail(sayOtherBag(path, log.state.header.name));
+  return fail(sayOtherBag(path, log.state.header.name, words));
 }
 
-const explain = (path: string, fault: JournalFault | FileFault): string =>
-  isFileFault(fault) ? formatFileFault(fault) : `${path}: ${formatJournalFault(fault)}`;
+const explain = (path: string, fault: JournalFault | FileFault, words: Words): string =>
+  isFileFault(fault) ? formatFileFault(fault, words) : `${path}: ${formatJournalFault(fault, words)}`;
 
 /** Why a log cannot be gone on with, and the command that goes on with its sound part. */
 function explainWithWay(
@@ -158,10 +167,11 @@ function explainWithWay(
   options: WorkOptions,
   asked: BriefFile | null,
 ): string {
-  const sentence = explain(found.path, fault);
+  const { words } = options;
+  const sentence = explain(found.path, fault, words);
   const part = isFileFault(fault) ? null : soundPart(found, options, asked);
   if (part === null) return sentence;
-  return `${sentence} ${say`To go on from step ${part.step + 1}: slantwise --log ${forShell(part.path)}`}`;
+  return `${sentence} ${words.say`To go on from step ${part.step + 1}: slantwise --log ${forShell(part.path)}`}`;
 }
 
 function soundPart(found: FoundLog, { program }: WorkOptions, asked: BriefFile | null): SoundPart | null {
@@ -172,7 +182,7 @@ function soundPart(found: FoundLog, { program }: WorkOptions, asked: BriefFile |
 const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');
 
 const readNamed = (path: string, options: WorkOptions): Result<BriefFile, string> =>
-  readBriefAt(path, (fault) => whyNotThere(path, fault, options));
+  readBriefAt(path, options.words, (fault) => whyNotThere(path, fault, options));
 
 /** A word that is no file may have been meant as a command. */
 function whyNotThere(path: string, fault: FileFault, { commands, words }: WorkOptions): string {
@@ -182,19 +192,19 @@ function whyNotThere(path: string, fault: FileFault, { commands, words }: WorkOp
   );
   return fault.code === 'files/missing' && near !== null
     ? words.cli.noFileBut(path, near)
-    : formatFileFault(fault);
+    : formatFileFault(fault, words);
 }
 
 let practice: BriefFile | null = null;
 
 /** The bag to practise on, which comes with the program. */
-export function practiceBrief(): BriefFile {
-  practice ??= readPractice();
+export function practiceBrief(words: Words): BriefFile {
+  practice ??= readPractice(words);
   return practice;
 }
 
-function readPractice(): BriefFile {
-  const read = readBriefAt(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)));
+function readPractice(words: Words): BriefFile {
+  const read = readBriefAt(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)), words);
   if (!read.ok) throw new Error(read.fault);
   return read.value;
 }

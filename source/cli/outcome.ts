@@ -2,7 +2,7 @@
 
 import { logFolder } from '../files/data-folders.ts';
 import { harmless } from '../shared/plain-text.ts';
-import { currentWords } from '../wording/current.ts';
+import { englishWords, type Words } from '../wording/words.ts';
 
 export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
 
@@ -16,14 +16,18 @@ export function complain(sentence: string, code: number = exitCodes.input): numb
 export function quietOnClosedPipe(): void {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     process.exit(
-      error.code === 'EPIPE'
-        ? exitCodes.done
-        : complain(currentWords().cli.unwritten(error.code ?? error.message)),
+      error.code === 'EPIPE' ? exitCodes.done : complain(spoken.cli.unwritten(error.code ?? error.message)),
     );
   });
 }
 
 let log: string | null = null;
+let spoken: Words = englishWords;
+
+/** In which words a failure is to be told. */
+export function failIn(words: Words): void {
+  spoken = words;
+}
 
 /** Which log is to be named, should the program fail. */
 export function workIsKeptIn(path: string): void {
@@ -36,7 +40,7 @@ export function workIsKeptIn(path: string): void {
  */
 export function endByOurFault(error: unknown): never {
   const what = error instanceof Error ? error.message : String(error);
-  process.once('exit', () => complain(currentWords().cli.ourFault(what, log ?? logFolder())));
+  process.once('exit', () => complain(spoken.cli.ourFault(what, log ?? logFolder())));
   process.exit(exitCodes.ourFault);
 }
 

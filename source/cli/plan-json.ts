@@ -1,4 +1,5 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
+
 import { formatNeedle } from '../bed/needles.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
@@ -6,8 +7,9 @@ import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
+import type { Words } from '../wording/words.ts';
 
-export function planJson(plan: Plan): Record<string, unknown> {
+export function planJson(plan: Plan, words: Words): Record<string, unknown> {
   const { brief, gauge } = plan;
   return {
     name: brief.name,
@@ -46,7 +48,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     seam: plan.seam,
     cord: plan.cord,
     eyelets: plan.eyelets,
-    warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning) })),
+    warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning, words) })),
   };
 }
 

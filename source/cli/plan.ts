@@ -25,11 +25,11 @@ export interface PlanOptions {
 export function printPlan(paths: readonly string[], { json, fromYarn, words }: PlanOptions): number {
   const bags: Bag[] = [];
   for (const path of paths) {
-    const bag = fromYarn ? readBagFromYarn(path) : readPlan(path);
+    const bag = fromYarn ? readBagFromYarn(path, words) : readPlan(path, words);
     if (!bag.ok) return complain(bag.fault);
     bags.push('plan' in bag.value ? bagOf(bag.value) : { plan: bag.value, fromYarn: null });
   }
-  process.stdout.write(`${json ? jsonText(bags) : pageText(bags, words.units)}\n`);
+  process.stdout.write(`${json ? jsonText(bags, words) : pageText(bags, words)}\n`);
   return exitCodes.done;
 }
 
@@ -41,10 +41,10 @@ interface Bag {
 
 const bagOf = (fromYarn: BagFromYarn): Bag => ({ plan: fromYarn.plan, fromYarn });
 
-function jsonText(bags: readonly Bag[]): string {
+function jsonText(bags: readonly Bag[], words: Words): string {
   const pace = ownPace();
   const plans = bags.map(({ plan, fromYarn }) => ({
-    ...planJson(plan),
+    ...planJson(plan, words),
     time: timeJson(plan, pace),
     ...(fromYarn ? withoutPlan(fromYarn) : {}),
   }));
@@ -60,36 +60,37 @@ function timeJson(plan: Plan, pace: Pace) {
 
 const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });
 
-function pageText(bags: readonly Bag[], units: Words['units']): string {
+function pageText(bags: readonly Bag[], words: Words): string {
   const pace = ownPace();
-  const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, { units, pace, fromYarn }));
+  const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, words, { pace, fromYarn }));
   const plans = bags.map(({ plan }) => plan);
-  return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, units)] : [])].join('\n\n\n');
+  return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, words)] : [])].join('\n\n\n');
 }
 
 export async function printSteps(path: string, json: boolean, words: Words): Promise<number> {
-  const plan = readPlan(path);
+  const plan = readPlan(path, words);
   if (!plan.ok) return complain(plan.fault);
-  for (const line of json ? jsonLines(plan.value) : textLines(plan.value, words.units)) {
+  for (const line of json ? jsonLines(plan.value, words) : textLines(plan.value, words)) {
     if (!process.stdout.write(`${line}\n`))
       await new Promise((resolve) => process.stdout.once('drain', resolve));
   }
   return exitCodes.done;
 }
 
-function* jsonLines(plan: Plan): Generator<string> {
+function* jsonLines(plan: Plan, words: Words): Generator<string> {
   const job = layOutJob(plan);
-  for (let number = 1; number <= job.stepCount; number++) yield stepJson(job, number);
+  for (let number = 1; number <= job.stepCount; number++) yield stepJson(job, number, words);
 }
 
 /** The steps with a heading for each phase. */
-function* textLines(plan: Plan, units: Words['units']): Generator<string> {
+function* textLines(plan: Plan, words: Words): Generator<string> {
   const job = layOutJob(plan);
   const width = String(job.stepCount).length;
   let phase: string | null = null;
   for (const step of allSteps(job)) {
-    if (step.phase !== phase) yield `${phase === null ? '' : '\n'}${sayPhase(step.phase).toUpperCase()}`;
+    if (step.phase !== phase)
+      yield `${phase === null ? '' : '\n'}${sayPhase(step.phase, words).toUpperCase()}`;
     phase = step.phase;
-    yield `${String(step.step).padStart(width)}  ${sayStep(plan, step, units)}`;
+    yield `${String(step.step).padStart(width)}  ${sayStep(plan, step, words)}`;
   }
 }

@@ -7,12 +7,12 @@ import { recordJson } from './record-json.ts';
 
 /** Prints the record of a bag: time, size, yarn, needles, dates, notes. */
 export function printRecord(path: string, json: boolean, words: Words): number {
-  const recording = openRecording(path);
+  const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   const record = recordOf(recording.value);
   const text = json
-    ? JSON.stringify(recordJson(recording.value, record), null, 2)
-    : `${formatRecord(recording.value, record, words.units)}\n\n${sayAnother(path)}`;
+    ? JSON.stringify(recordJson(recording.value, record, words), null, 2)
+    : `${formatRecord(recording.value, record, words)}\n\n${sayAnother(path, words)}`;
   process.stdout.write(`${text}\n`);
   return exitCodes.done;
 }

@@ -11,33 +11,44 @@ import { parseBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
 import { withLearned } from './own-bags.ts';
-
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
-export const readPlan = (path: string): Result<Plan, string> => planFile(path, planBag);
+export const readPlan = (path: string, words: Words): Result<Plan, string> => planFile(path, planBag, words);
 
 /** The largest bag of the brief's shape that its weighed yarns allow, or the sentence. */
-export const readBagFromYarn = (path: string): Result<BagFromYarn, string> => planFile(path, planFromYarn);
+export const readBagFromYarn = (path: string, words: Words): Result<BagFromYarn, string> =>
+  planFile(path, planFromYarn, words);
 
-function planFile<Bag>(path: string, plan: (brief: Brief) => Result<Bag, PlanFault>): Result<Bag, string> {
-  const file = readBriefAt(path);
+function planFile<Bag>(
+  path: string,
+  plan: (brief: Brief) => Result<Bag, PlanFault>,
+  words: Words,
+): Result<Bag, string> {
+  const file = readBriefAt(path, words);
   if (!file.ok) return file;
   const planned = plan(withLearned(file.value).brief);
-  return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault)}`);
+  return planned.ok ? planned : fail(`${path}: ${formatFault(planned.fault, words)}`);
 }
 
 /** The brief in a file, or one sentence that names the file and what is wrong in it. */
-export function readBriefAt(path: string, explain = formatFileFault): Result<BriefFile, string> {
+export function readBriefAt(
+  path: string,
+  words: Words,
+  explain = formatFileFault,
+): Result<BriefFile, string> {
   const text = readBriefText(path);
-  if (!text.ok) return fail(explain(text.fault));
+  if (!text.ok) return fail(explain(text.fault, words));
   const brief = parseBrief(text.value);
-  return brief.ok ? brief : fail(`${path}: ${formatFault(brief.fault)}`);
+  return brief.ok ? brief : fail(`${path}: ${formatFault(brief.fault, words)}`);
 }
 
 /** The recording in a log, or one sentence that names the file and what is wrong in it. */
-export function openRecording(path: string): Result<Recording, string> {
+export function openRecording(path: string, words: Words): Result<Recording, string> {
   const bytes = readBytes(path, mostLogBytes);
-  if (!bytes.ok) return fail(formatFileFault(bytes.fault));
+  if (!bytes.ok) return fail(formatFileFault(bytes.fault, words));
   const recording = readRecording(bytes.value);
-  return recording.ok ? succeed(recording.value) : fail(`${path}: ${formatJournalFault(recording.fault)}`);
+  return recording.ok
+    ? succeed(recording.value)
+    : fail(`${path}: ${formatJournalFault(recording.fault, words)}`);
 }

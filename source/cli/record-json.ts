@@ -2,10 +2,15 @@ import { lastInstant, lastSession } from '../chat/wording/record.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import type { Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/used-yarn.ts';
+import type { Words } from '../wording/words.ts';
 import { planJson } from './plan-json.ts';
 
 /** The record of a bag as JSON; times in seconds. */
-export function recordJson(recording: Recording, record: BagRecord): Readonly<Record<string, unknown>> {
+export function recordJson(
+  recording: Recording,
+  record: BagRecord,
+  words: Words,
+): Readonly<Record<string, unknown>> {
   const { header, finished } = recording;
   const session = lastSession(recording);
   const { job, done, notes, measured } = session;
@@ -46,7 +51,7 @@ export function recordJson(recording: Recording, record: BagRecord): Readonly<Re
       stepsDone: measured.done,
     },
     notes: notes.map(({ done: after, text }) => ({ step: after + 1, text })),
-    plan: planJson(job.plan),
+    plan: planJson(job.plan, words),
     brief: header.brief,
   };
 }

@@ -1,10 +1,11 @@
 /** The record of a bag; the log is invented, its times counted by hand. */
+
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/journal/sample-log.ts';
 import { formatRecord } from '../chat/wording/record.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
-import { metric } from '../shared/units.ts';
+import { englishWords } from '../wording/words.ts';
 import { recordJson } from './record-json.ts';
 
 /** 1 min and 2 min at the bench, an hour away while the log was open, then a second sitting of 1 min. */
@@ -25,7 +26,7 @@ const recording = read.value;
 const record = recordOf(recording);
 
 describe('the record of a bag', () => {
-  const page = formatRecord(recording, record, metric);
+  const page = formatRecord(recording, record, englishWords);
 
   it('tells time at the bench apart from rests, and counts what was taken back', () => {
     expect(page).toContain('bench     4 min in 2 sittings, and rests of 1 h 0 min');
@@ -40,7 +41,7 @@ describe('the record of a bag', () => {
   });
 
   it('is the same as JSON, in seconds', () => {
-    expect(recordJson(recording, record)).toMatchObject({
+    expect(recordJson(recording, record, englishWords)).toMatchObject({
       startedAt: '2031-03-04T18:00:00.000Z',
       lastAt: '2031-03-08T09:01:00.000Z',
       benchS: 240,

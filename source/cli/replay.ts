@@ -20,19 +20,19 @@ export async function replay(path: string, { json, speed: typed, words }: Replay
   const [slowest = 1, fastest = 1] = [speeds[0], speeds.at(-1)];
   if (!(speed >= slowest && speed <= fastest))
     return complain(words.cli.notASpeed(typed ?? '', slowest, fastest), exitCodes.usage);
-  const recording = openRecording(path);
+  const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words);
   const lines = json
     ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
-    : replayLines(recording.value);
+    : replayLines(recording.value, words);
   for (const line of lines) process.stdout.write(`${line}\n`);
   return exitCodes.done;
 }
 
 /** Shows a log that another process writes, as far as it has come. */
 export async function look(fault: InUse, words: Words): Promise<number> {
-  const recording = openRecording(fault.path);
+  const recording = openRecording(fault.path, words);
   if (!recording.ok) return complain(recording.fault);
   const player = startPlayer(recording.value);
   const { length } = recording.value.moments;

@@ -1,14 +1,17 @@
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import type { LoadedSettings } from '../files/settings-file.ts';
-import { languageChoices } from '../languages/languages.ts';
-import { currentWords } from '../wording/current.ts';
+import { languageChoices } from '../wording/language.ts';
+import type { Words } from '../wording/words.ts';
 
 /** What is wrong with the settings, and what is done instead. */
-export function sayOfSettings({ settings, setAsideAs, fault, refused }: LoadedSettings): readonly string[] {
-  const { settings: say } = currentWords();
+export function sayOfSettings(
+  { settings, setAsideAs, fault, refused }: LoadedSettings,
+  words: Words,
+): readonly string[] {
+  const { settings: say } = words;
   return [
     ...(setAsideAs === null ? [] : [say.setAside(setAsideAs)]),
-    ...(fault ? [formatFileFault(fault)] : []),
+    ...(fault ? [formatFileFault(fault, words)] : []),
     ...(refused.length > 0 ? [say.refused(refused)] : []),
     ...(languageChoices.includes(settings.language)
       ? []

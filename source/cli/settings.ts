@@ -1,12 +1,10 @@
 /** The maker's settings, and the language by them: both before anything is said. */
 import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
-import { languageChoices, loadLanguage, wantedLanguage } from '../languages/languages.ts';
-import { speak } from '../shared/say.ts';
+import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { speakNow } from '../wording/current.ts';
-import { loadWords } from '../wording/language.ts';
-import { inEnglish, type Language, type Words, wordsIn } from '../wording/words.ts';
+import { languageChoices, loadWords, wantedLanguage } from '../wording/language.ts';
+import { englishWords, type Language, type Words, wordsIn } from '../wording/words.ts';
 import { complain } from './outcome.ts';
 
 export interface Settled {
@@ -17,25 +15,22 @@ export interface Settled {
 /** JSON is the same for everybody, so its language is left English. */
 export async function settle(json: boolean): Promise<Settled> {
   const settings = loadSettings(settingsFolder());
-  const { language, units } = settings.settings;
-  const spoken = json ? inEnglish : await speakIn(language);
-  return { settings, words: wordsIn(spoken, unitsFor(units)) };
+  return { settings, words: json ? englishWords : await wordsFor(settings.settings) };
 }
 
-/** From here on all is said in the language that this setting asks for. */
-export async function speakIn(setting: string): Promise<Language> {
-  const code = wantedLanguage(setting, process.env);
-  const spoken = await loadWords(code);
-  speak(await loadLanguage(code));
-  speakNow(spoken);
-  return spoken;
-}
+/** What is said, in the language and the units of these settings. */
+export const wordsFor = async ({ language, units }: Settings): Promise<Words> =>
+  wordsIn(await speakIn(language), unitsFor(units));
+
+/** The language that this setting asks for. */
+export const speakIn = (setting: string): Promise<Language> =>
+  loadWords(wantedLanguage(setting, process.env));
 
 /** Says on standard error what is wrong with the settings. The words for it are loaded only where something is. */
-export async function complainOfSettings(loaded: LoadedSettings): Promise<void> {
+export async function complainOfSettings(loaded: LoadedSettings, words: Words): Promise<void> {
   if (areSound(loaded)) return;
   const { sayOfSettings } = await import('./say-of-settings.ts');
-  for (const sentence of sayOfSettings(loaded)) complain(sentence);
+  for (const sentence of sayOfSettings(loaded, words)) complain(sentence);
 }
 
 const areSound = ({ settings: { language }, setAsideAs, fault, refused }: LoadedSettings): boolean =>

@@ -13,7 +13,7 @@ import type { Words } from '../wording/words.ts';
 import { complain, exitCodes } from './outcome.ts';
 import { readPlan } from './read-input.ts';
 
-const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions) => string> = new Map([
+const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions, words: Words) => string> = new Map([
   ['.html', sheetHtml],
   ['.svg', sheetSvg],
   ['.md', sheetMarkdown],
@@ -28,7 +28,7 @@ export interface SheetRequest {
 
 /** Writes the printable sheet of a brief; the kind follows from the ending of the file's name. */
 export function writeSheet(path: string, request: SheetRequest): number {
-  const plan = readPlan(path);
+  const plan = readPlan(path, request.words);
   if (!plan.ok) return complain(plan.fault);
   const written = saveSheet(plan.value, request);
   if (!written.ok) return complain(written.fault);
@@ -39,13 +39,16 @@ export function writeSheet(path: string, request: SheetRequest): number {
 /** The sheet of a plan as a new file: a sentence that says so, or why not. */
 export function saveSheet(plan: Plan, { out, forClass, words }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
-  if (!make) return fail(sayOutKind(out));
-  const text = make(plan, {
-    date: new Date().toISOString().slice(0, 10),
-    units: words.units,
-    class: forClass,
-    remarks: plan.warnings.map((warning) => formatWarning(warning, words.units)),
-  });
+  if (!make) return fail(sayOutKind(out, words));
+  const text = make(
+    plan,
+    {
+      date: new Date().toISOString().slice(0, 10),
+      class: forClass,
+      remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
+    },
+    words,
+  );
   const written = writeText(out, text);
-  return written.ok ? succeed(sayWritten(out)) : fail(formatFileFault(written.fault));
+  return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
 }

@@ -11,6 +11,7 @@ import { askForBag, forgetAnswers } from './ask-for-bag.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings } from './say-of-settings.ts';
+import { wordsFor } from './settings.ts';
 import { workIn } from './work.ts';
 
 export interface SittingOptions extends WorkOptions {
@@ -35,14 +36,14 @@ export async function sitDown(options: SittingOptions): Promise<number> {
 
 async function sit(options: SittingOptions, source: LineSource | null): Promise<number> {
   let wanted: WorkOptions = options;
-  let settings = options.settings;
-  let told = sayOfSettings(settings);
+  let { settings, words } = options;
+  let told = sayOfSettings(settings, words);
   let asks = options.asksFirst;
   let isAnswered = false;
   for (;;) {
     if (!asks) {
       const opened = openWork(wanted);
-      if (!opened.ok) return refuse(opened.fault, options.words, source !== null);
+      if (!opened.ok) return refuse(opened.fault, words, source !== null);
       const { log } = opened.value;
       told = [...told, ...opened.value.told];
       if (isAnswered && log?.status.state === 'saved') forgetAnswers();
@@ -51,6 +52,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
           ? 'new'
           : await workIn(log, {
               ...wanted,
+              words,
               settings: settings.settings,
               told,
               source,
@@ -59,18 +61,20 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
       if (end !== 'new') return end;
       // The questions are for a maker: a program ends here and begins again.
       if (options.json) return exitCodes.done;
-      if (log !== null) told = [sayWaits(log.state.header.name, log.path)];
+      if (log !== null) told = [sayWaits(log.state.header.name, log.path, words)];
       settings = loadSettings(settingsFolder());
+      words = await wordsFor(settings.settings);
     }
-    const end = await askForBag({ settings: settings.settings, told, source });
+    const end = await askForBag({ settings: settings.settings, words, told, source });
     if (end.kind === 'left') return exitCodes.done;
     if (end.kind === 'interrupted') return exitCodes.interrupted;
     settings = loadSettings(settingsFolder());
+    words = await wordsFor(settings.settings);
     told = end.kind === 'begin' ? [end.kept.told] : [];
     wanted = {
       ...options,
       like: undefined,
-      brief: end.kind === 'begin' ? end.kept.brief : practiceBrief(),
+      brief: end.kind === 'begin' ? end.kept.brief : practiceBrief(words),
       fresh: end.kind === 'begin',
     };
     asks = false;
@@ -81,7 +85,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
 /** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
 async function refuse(fault: string | InUse, words: Words, plain: boolean): Promise<number> {
   if (typeof fault === 'string') return complain(fault);
-  if (plain) return complain(`${formatFileFault(fault)} ${words.player.howToLook(fault.path)}`);
+  if (plain) return complain(`${formatFileFault(fault, words)} ${words.player.howToLook(fault.path)}`);
   const { look } = await import('./replay.ts');
   return look(fault, words);
 }

@@ -2,13 +2,14 @@ import { cautionOf } from '../chat/wording/cautions.ts';
 import { sayStep } from '../chat/wording/steps.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
+import type { Words } from '../wording/words.ts';
 
 /** One step as other programs read it: a line of JSON Lines. */
-export function stepJson(job: Job, number: number): string {
+export function stepJson(job: Job, number: number, words: Words): string {
   const step = stepAt(job, number);
   const { phase, row, stripe, moves, after } = step;
-  const say = sayStep(job.plan, step);
-  const caution = cautionOf(job.plan, step);
+  const say = sayStep(job.plan, step, words);
+  const caution = cautionOf(job.plan, step, words);
   return JSON.stringify({
     step: step.step,
     phase,

@@ -24,7 +24,7 @@ export function workJson(before: BenchState | null, state: BenchState, say: read
     place: placeJson(state),
     now: nowJson(state),
     offers: stands ? state.talk.offers.map((offer, i) => offerJson(offer, i + 1, state)) : [],
-    questions: stands ? sayQuestions(state.talk) : [],
+    questions: stands ? sayQuestions(state.talk, state.words) : [],
   };
 }
 
@@ -87,9 +87,9 @@ function offerJson(offer: Offer, n: number, { words }: BenchState): Json {
   return {
     n,
     kind: kindOf(offer),
-    say: sayOffer(offer, words.units),
+    say: sayOffer(offer, words),
     moves: takes.kind === 'begin' ? takes.way.steps.flatMap(wayMoves) : null,
-    trace: sayTrace(offer),
+    trace: sayTrace(offer, words),
     step: stepAfter(offer),
   };
 }

@@ -56,14 +56,15 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   } finally {
     speech.stop();
     stopSaving();
-    lost = formatLost(log.leave()) ?? sayTakenOver(log);
+    const { words } = store.get();
+    lost = formatLost(log.leave(), words) ?? sayTakenOver(log, words);
   }
   if (lost !== null) {
     const status = complain(lost);
     if (end !== 'new') end = status;
   }
   if (!hangs()) return end;
-  complain(sayDiskHolds());
+  complain(sayDiskHolds(store.get().words));
   endByForce();
   return end;
 }
@@ -88,27 +89,27 @@ const saySpeechTrouble = (trouble: SpeechTrouble, { words }: BenchState): string
 /** What is said before the first step. */
 const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly string[] => [
   ...options.told,
-  ...tornNotice(log),
+  ...tornNotice(log, words),
   ...log.foreign.map((sign) => words.logs.foreign[sign]),
-  ...sayWelcome(log.session, unitsFor(options.settings.units)),
-  ...(isPracticeBegun(log) ? [sayPractice()] : []),
-  ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan) : []),
+  ...sayWelcome(log.session, words),
+  ...(isPracticeBegun(log, words) ? [sayPractice(words)] : []),
+  ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan, words) : []),
   ...notesBefore(log, options),
 ];
 
 /** Yarns that look alike are best changed before the first of them is cast on. */
-const shadesAtStart = ({ warnings }: Plan): readonly string[] =>
-  warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning));
+const shadesAtStart = ({ warnings }: Plan, words: Words): readonly string[] =>
+  warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning, words));
 
-const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
-  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
+const isPracticeBegun = ({ session, state }: SessionLog, words: Words): boolean =>
+  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief(words).json);
 
-const tornNotice = ({ tornKeptAs }: SessionLog): readonly string[] =>
-  tornKeptAs === null ? [] : [formatTornTail(tornKeptAs)];
+const tornNotice = ({ tornKeptAs }: SessionLog, words: Words): readonly string[] =>
+  tornKeptAs === null ? [] : [formatTornTail(tornKeptAs, words)];
 
 /** What was noted on the bag that this one is to match. */
-const notesBefore = ({ session }: SessionLog, { like }: BenchOptions): readonly string[] =>
-  like === undefined || session.notes.length === 0 ? [] : sayNotes(session);
+const notesBefore = ({ session }: SessionLog, { like, words }: BenchOptions): readonly string[] =>
+  like === undefined || session.notes.length === 0 ? [] : sayNotes(session, words);
 
 async function guide(
   store: BenchStore,

@@ -2,9 +2,7 @@
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import type { Session } from '../session/session.ts';
-import { type UsedYarn, usedYarn } from '../session/used-yarn.ts';
-import { say } from '../shared/say.ts';
-import { formatMass, metric } from '../shared/units.ts';
+import { usedYarn } from '../session/used-yarn.ts';
 
 /** As many stripes as a brief may list. */
 const mostStripes = 200;
@@ -37,28 +35,6 @@ function yarnsLike(session: Session): Readonly<Record<string, object>> {
     }),
   );
 }
-
-/** What was noted and weighed, as it is carried over: each says where it belongs. */
-export const notesLike = (session: Session): readonly string[] => [
-  ...notesOf(session),
-  ...usedYarn(session)
-    .filter(({ atEnd }) => atEnd)
-    .map(sayUsedLastTime),
-];
-
-function sayUsedLastTime({ yarn, usedGrams, leftGrams }: UsedYarn): string {
-  const left = formatMass(leftGrams, metric);
-  return usedGrams === null
-    ? say`Last time ${left} of ${yarn} were left: this bag is planned with that.`
-    : say`Last time ${formatMass(usedGrams, metric)} of ${yarn} were used and ${left} left: this bag is planned with what is left.`;
-}
-
-const notesOf = ({ notes, job }: Session): readonly string[] =>
-  notes.map(({ done, text }) =>
-    done >= job.stepCount
-      ? say`Last time, at the end: ${text}`
-      : say`Last time, at step ${done + 1}: ${text}`,
-  );
 
 const wasMeasured = (begun: Brief, { swatch }: Brief): boolean =>
   JSON.stringify(begun.swatch) !== JSON.stringify(swatch);

@@ -9,7 +9,7 @@
  * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
-import type { Language } from '../shared/say.ts';
+import type { Catalog } from '../shared/say.ts';
 
 /** `left` and `right` as they come in values: nach links, am linken Rand. */
 const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
@@ -49,8 +49,7 @@ const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
 /** `mouth` and `bottom` as they come in values. */
 const atEnd = (end: string): string => (end === 'mouth' ? 'an der Öffnung' : 'am Boden');
 
-export const german: Language = {
-  code: 'de',
+export const german: Catalog = {
   decimalMark: ',',
   nouns: {
     row: ['Reihe', 'Reihen'],
@@ -142,10 +141,10 @@ export const german: Language = {
     bis: 'to',
   },
   sentences: {
+    '{0} is not a whole number from {1} to {2}.': '{0} ist keine ganze Zahl von {1} bis {2}.',
     'From the gap at the graft in through eyelet {0}, out through {1}, every second one, {2} in all. Knot both ends outside.':
       'Ab der Lücke durch Lochmasche {0} hinein, durch {1} heraus, jede zweite, {2} im Ganzen. Enden außen verknoten.',
     // General words
-    and: 'und',
     or: 'oder',
 
     // Steps
@@ -639,7 +638,6 @@ export const german: Language = {
       'Nicht verstanden: {0}. Nenn eine Breite und eine Tiefe. Zum Beispiel: {1}.',
     'SIZE, MEASURED': 'GRÖSSE, GEMESSEN',
     'weigh YARN GRAMS': 'weigh GARN GRAMM',
-    'weigh plum 22 g': 'weigh plum 22 g',
     'keep what is left of a yarn by the scales; at the end it tells what the bag took':
       'festhalten, was von einem Garn noch da ist; am Ende zeigt das, was der Beutel gebraucht hat',
     'what is left of a yarn': 'was vom Garn übrig ist',
@@ -930,8 +928,6 @@ export const german: Language = {
     'The mend is on the record again.': 'Die Ausbesserung steht wieder im Protokoll.',
     'If step {0} was done: {1}': 'Falls Schritt {0} schon gemacht war: {1}',
     'So with {0} before that.': 'Ebenso {0} davor.',
-    '{0} mark NAME': '{0} mark NAME',
-    'find feeder mint': 'find Fadenführer mint',
     'replan rows {0}': 'replan rows {0}',
     left: 'links',
     right: 'rechts',
@@ -1114,7 +1110,6 @@ export const german: Language = {
     'Also: {0}.': 'Auch: {0}.',
     'For example: {0}.': 'Zum Beispiel: {0}.',
     nothing: 'nichts',
-    'the whole numbers {0}': 'die ganzen Zahlen {0}',
     '{0} on, or {1} off': '{0} on oder {1} off',
     'next [how many]': 'next [wie viele]',
     'confirm the step on the screen, or several at once':
@@ -1137,16 +1132,13 @@ export const german: Language = {
       'replan shorter / longer / rows ZAHL; replan ZAHL stitches LÄNGE ZAHL rows LÄNGE; weighed GARN GRAMM; colour GARN to GARN',
     'plan on from here: other length, measured piece, weighed yarn, new colour':
       'von hier aus neu planen: andere Länge, gemessenes Stück, gewogenes Garn, neue Farbe',
-    'pedal gap MILLISECONDS': 'pedal gap MILLISEKUNDEN',
     'choose [NUMBER]': 'choose [ZAHL]',
     'accept what find, rip or replan offers': 'annehmen, was find, rip oder replan anbietet',
     'leave a way back or a mend that is being guided': 'einen Rückweg oder eine Ausbesserung abbrechen',
     'where you are, and what the bed should look like': 'wo du bist, und wie das Nadelbett aussehen soll',
     'the whole plan: size, yarn, needles, tails': 'der ganze Plan: Größe, Garn, Nadeln, Fadenenden',
-    'note TEXT': 'note TEXT',
     'keep a remark at this step': 'eine Notiz zu diesem Schritt behalten',
     'the remarks kept so far': 'die Notizen bisher',
-    'mark NAME': 'mark NAME',
     'name this place, to go back to it': 'diese Stelle benennen, um zu ihr zurückzukehren',
     'the places named so far': 'die benannten Stellen bisher',
     'say the instruction once more': 'die Anweisung noch einmal sagen',
@@ -1156,8 +1148,6 @@ export const german: Language = {
       'eine Zeichnung statt der Zähler; sie wächst mit dem Gestrick',
     'sheet FILE.html, or .svg, or .md': 'sheet DATEI.html, oder .svg, oder .md',
     'write the plan as a sheet to print': 'den Plan als Blatt zum Drucken schreiben',
-    'sheet FILE.html': 'sheet DATEI.html',
-    'save FILE': 'save DATEI',
     'write the whole log to another file and go on there, when its disk makes trouble':
       'das ganze Protokoll in eine andere Datei schreiben und dort weitermachen, wenn die Platte Ärger macht',
     'pedal confirm / back / again / pass, pedal off, or pedal gap MILLISECONDS':
@@ -1180,9 +1170,6 @@ export const german: Language = {
     'what can be typed, and the keys': 'was du tippen kannst, und die Tasten',
     'leave; everything is saved, and you come back to this step':
       'beenden; alles ist gespeichert, und du kommst zu diesem Schritt zurück',
-    'auto, or two letters such as en': 'auto, oder zwei Buchstaben wie en',
-    'keys, each with one of {0}': 'Tasten, jede mit einem von {0}',
-    '20 to 1000': '20 bis 1000',
 
     // The sheet
     second: 'zweiten',

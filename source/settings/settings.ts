@@ -1,7 +1,5 @@
 /** All settings as one table: name, what it is when nobody has set it, and what it may be. */
 
-import { say } from '../shared/say.ts';
-
 export type PedalAct = 'confirm' | 'back' | 'again' | 'pass';
 
 export interface Settings {
@@ -34,18 +32,14 @@ export type SettingChange = {
 export interface Setting<Value> {
   readonly default: Value;
   readonly check: (value: unknown) => boolean;
-  /** What the value may be, for a sentence. */
-  readonly allowed: () => string;
 }
 
 const oneOf = <Value extends string>(...values: readonly Value[]) => ({
   check: (value: unknown): boolean => values.some((one) => one === value),
-  allowed: (): string => values.join(', '),
 });
 
 const yesOrNo = {
   check: (value: unknown): boolean => typeof value === 'boolean',
-  allowed: (): string => [true, false].join(', '),
 };
 
 const pedalActs: readonly PedalAct[] = ['confirm', 'back', 'again', 'pass'];
@@ -56,12 +50,17 @@ const isPedals = (value: unknown): boolean =>
   !Array.isArray(value) &&
   Object.values(value).every((act) => pedalActs.some((one) => one === act));
 
+/** Milliseconds in which presses of one switch count as one. */
+export const pedalGap = { least: 20, most: 1000 };
+
+export const isPedalGap = (value: unknown): boolean =>
+  Number.isInteger(value) && Number(value) >= pedalGap.least && Number(value) <= pedalGap.most;
+
 export const settingsTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
   units: { default: 'cm', ...oneOf('cm', 'in') },
   language: {
     default: 'auto',
     check: (value) => typeof value === 'string' && /^(auto|[a-z]{2})$/.test(value),
-    allowed: () => say`auto, or two letters such as en`,
   },
   bell: { default: false, ...yesOrNo },
   speech: { default: false, ...yesOrNo },
@@ -69,12 +68,10 @@ export const settingsTable: { readonly [Name in keyof Settings]: Setting<Setting
   pedals: {
     default: {},
     check: isPedals,
-    allowed: () => say`keys, each with one of ${pedalActs.join(', ')}`,
   },
   pedalGapMs: {
     default: 100,
-    check: (value) => Number.isInteger(value) && (value as number) >= 20 && (value as number) <= 1000,
-    allowed: () => say`20 to 1000`,
+    check: isPedalGap,
   },
   largeView: { default: false, ...yesOrNo },
   /** Drawings and large letters in plain letters only. */

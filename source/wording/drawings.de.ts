@@ -5,7 +5,7 @@ import type { DrawingsWords } from './drawings.en.ts';
 const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 
 export const drawings = ({ length }: Amounts): DrawingsWords => ({
-  bagPart: (depthCm) => `oben links, im Ganzen ${length(depthCm)} tief; was noch kommt, ist blass`,
+  bagPart: (depthCm) => `oben links, im Ganzen ${length(depthCm)} tief; blass: kommt noch`,
   graft: (mouth) => `rechte Seite oben, A oberhalb, B unterhalb, die Öffnung ${at(mouth)}`,
   graftDown: 'hinein: von der rechten Seite nach hinten',
   graftUp: 'heraus: von hinten zur rechten Seite',

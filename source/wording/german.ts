@@ -1,5 +1,6 @@
 /** German, topic by topic as English has it. */
 
+import { german as catalog } from '../languages/german.ts';
 import { bench } from './bench.de.ts';
 import { cli } from './cli.de.ts';
 import { cord } from './cord.de.ts';
@@ -9,9 +10,9 @@ import { measured } from './measured.de.ts';
 import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
 import { settings } from './settings.de.ts';
-import type { Topics } from './words.ts';
+import type { Language, Topics } from './words.ts';
 
-export const german: Topics = {
+const topics: Topics = {
   settings,
   logs,
   player,
@@ -21,4 +22,11 @@ export const german: Topics = {
   cli,
   plan,
   cord,
+};
+
+export const inGerman: Language = {
+  code: 'de',
+  writing: { decimalMark: ',', and: 'und', or: 'oder' },
+  topics,
+  catalog,
 };

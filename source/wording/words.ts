@@ -2,6 +2,7 @@
  * All that is said, in one language and one set of units. Whoever says something is given these words as an argument;
  * no language is chosen for the whole program, so a change of language or units changes all that is drawn after it.
  */
+import { type Catalog, type Speech, speechIn } from '../shared/say.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { type Amounts, amountsIn, type Writing } from './amounts.ts';
 import { english } from './english.ts';
@@ -17,13 +18,17 @@ export interface Language {
   readonly code: LanguageCode;
   readonly writing: Writing;
   readonly topics: Topics;
+  /** Sentences without a topic of their own yet. */
+  readonly catalog?: Catalog;
 }
 
-export type Words = { readonly [T in keyof Topics]: ReturnType<Topics[T]> } & {
-  readonly language: LanguageCode;
-  readonly units: Units;
-  readonly amounts: Amounts;
-};
+export type Words = { readonly [T in keyof Topics]: ReturnType<Topics[T]> } & Speech & {
+    readonly language: LanguageCode;
+    readonly units: Units;
+    readonly amounts: Amounts;
+    /** The same language in other units. */
+    readonly inUnits: (units: Units) => Words;
+  };
 
 export const inEnglish: Language = {
   code: 'en',
@@ -34,7 +39,13 @@ export const inEnglish: Language = {
 /** A topic's words are made when the first of them is said. */
 export function wordsIn(language: Language, units: Units): Words {
   const amounts = amountsIn(language.writing, units);
-  const words: object = { language: language.code, units, amounts };
+  const words: object = {
+    language: language.code,
+    units,
+    amounts,
+    inUnits: (other: Units) => wordsIn(language, other),
+    ...speechIn(language.catalog),
+  };
   for (const [topic, say] of Object.entries(language.topics)) {
     Object.defineProperty(words, topic, {
       configurable: true,

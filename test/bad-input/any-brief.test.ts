@@ -1,9 +1,11 @@
 /** Whatever stands in a brief, it gives a plan or one clean sentence: the program never falls over it. */
+
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { formatFault } from '../../source/chat/wording/faults.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { tries } from '../tools/tries.ts';
 import { briefWith } from './broken-brief.ts';
 
@@ -50,9 +52,9 @@ const value = fc.oneof(
 /** The sentence for a brief; null when it is planned. */
 function sentenceFor(text: string): string | null {
   const brief = parseBrief(text);
-  if (!brief.ok) return formatFault(brief.fault);
+  if (!brief.ok) return formatFault(brief.fault, englishWords);
   const plan = planBag(brief.value.brief);
-  return plan.ok ? null : formatFault(plan.fault);
+  return plan.ok ? null : formatFault(plan.fault, englishWords);
 }
 
 function expectClean(sentence: string | null): void {

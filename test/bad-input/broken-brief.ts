@@ -1,7 +1,9 @@
 /** A sound brief to break, and what the program says of the broken one. The bag is invented. */
+
 import { type Fault, formatFault } from '../../source/chat/wording/faults.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { englishWords } from '../../source/wording/words.ts';
 
 const soundBrief = {
   name: 'Dice bag',
@@ -46,7 +48,7 @@ function edit(brief: Group, path: readonly string[], value: string | undefined):
 
 /** The code and the sentence with which a brief is refused; throws when it is accepted. */
 export function refusalOf(text: string): readonly [code: string, sentence: string] {
-  const said = (fault: Fault) => [fault.code, formatFault(fault)] as const;
+  const said = (fault: Fault) => [fault.code, formatFault(fault, englishWords)] as const;
   const brief = parseBrief(text);
   if (!brief.ok) return said(brief.fault);
   const plan = planBag(brief.value.brief);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Fault, formatFault } from '../../source/chat/wording/faults.ts';
+import { englishWords } from '../../source/wording/words.ts';
 
 /** Sizes are rounded down in a sentence: what it names must fit. */
 const smaller = { stitches: 19, rows: 24, widthCm: 5.55, depthCm: 7.99, fitsBed: true };
@@ -161,7 +162,7 @@ const sentences: readonly (readonly [Fault, string])[] = [
 
 describe('the sentence for a fault', () => {
   it.each(sentences)('%j', (fault, sentence) => {
-    expect(formatFault(fault)).toBe(sentence);
+    expect(formatFault(fault, englishWords)).toBe(sentence);
   });
 
   it('cuts a long text short and shows its control characters', () => {
@@ -171,21 +172,23 @@ describe('the sentence for a fault', () => {
       value: 'x'.repeat(99),
       choices: ['left'],
     } as const;
-    expect(formatFault(long)).toBe(`crawl is "${'x'.repeat(39)}…": choose "left".`);
+    expect(formatFault(long, englishWords)).toBe(`crawl is "${'x'.repeat(39)}…": choose "left".`);
     const steering = {
       code: 'brief/unknown-yarn',
       field: 'cord.yarn',
       yarn: '\u001b[2J\u202e',
       known: ['mint'],
     } as const;
-    expect(formatFault(steering)).toBe(
+    expect(formatFault(steering, englishWords)).toBe(
       'cord.yarn is "\\u001b[2J\\u202e", which is none of the yarns: choose "mint".',
     );
   });
 
   it('names no more than a handful of yarns', () => {
     const known = ['plum', 'mint', 'sand', 'slate', 'rust', 'moss', 'clay'];
-    expect(formatFault({ code: 'brief/unknown-yarn', field: 'cord.yarn', yarn: 'x', known })).toBe(
+    expect(
+      formatFault({ code: 'brief/unknown-yarn', field: 'cord.yarn', yarn: 'x', known }, englishWords),
+    ).toBe(
       'cord.yarn is "x", which is none of the yarns: choose "plum", "mint", "sand", "slate", "rust" or another.',
     );
   });

@@ -2,6 +2,7 @@
  * Each caution at its step, and only there. Limits of cords on toys for the very young: free cord 220 mm, perimeter of a
  * loop 380 mm (EN 71-1). The other cautions: common practice, no source.
  */
+
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { cautionOf } from '../../source/chat/wording/cautions.ts';
@@ -14,7 +15,7 @@ import { openMemoryBench } from '../screen/bench-in-memory.ts';
 const job = jobOf(readFileSync('demo/dice-bag.json', 'utf8'));
 const steps = Array.from({ length: job.stepCount }, (_, done) => stepAt(job, done + 1));
 const given = steps.flatMap((step) => {
-  const caution = cautionOf(job.plan, step);
+  const caution = cautionOf(job.plan, step, englishWords);
   return caution === null ? [] : [{ step: step.step, act: step.act.kind, caution }];
 });
 
@@ -64,7 +65,7 @@ it('are on the screen at their step and gone at the next', () => {
 });
 
 it('stand together on one page, each with its step', () => {
-  const page = cautionLines(job);
+  const page = cautionLines(job, englishWords);
   for (const { step, caution } of given) expect(page).toContain(`At step ${step}: ${caution}`);
   expect(page.slice(given.length)).toEqual([
     `When you assign a foot switch: ${englishWords.settings.cable}`,
@@ -81,6 +82,6 @@ it('name the steps of a caution that comes more than once', () => {
     .filter(({ act }) => act.kind === 'weights-off')
     .map(({ step }) => step);
   expect(off.length).toBeGreaterThan(2);
-  const line = cautionLines(short).find((one) => one.includes('Take the weights off')) ?? '';
+  const line = cautionLines(short, englishWords).find((one) => one.includes('Take the weights off')) ?? '';
   for (const step of off.slice(0, 4)) expect(line).toContain(String(step));
 });

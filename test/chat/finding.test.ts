@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { briefLike, notesLike } from '../../source/journal/like.ts';
+import { notesLike } from '../../source/chat/wording/last-time.ts';
+import { briefLike } from '../../source/journal/like.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
 import { answersTo, type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
@@ -160,6 +162,6 @@ describe('another bag like it', () => {
     expect(one.stripes).toEqual(other.stripes);
     expect(one.size.widthCm).toBeCloseTo(other.size.widthCm, 9);
     expect(one.size.depthCm).toBeCloseTo(other.size.depthCm, 9);
-    expect(notesLike(store.get().session)).toEqual(['Last time, at step 76: mint is tight']);
+    expect(notesLike(store.get().session, englishWords)).toEqual(['Last time, at step 76: mint is tight']);
   });
 });

@@ -1,4 +1,5 @@
 /** Help shows only what works: every line it gives to type is typed here. */
+
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { chatCommands } from '../../source/chat/chat-commands.ts';
@@ -8,11 +9,10 @@ import { formatHelp } from '../../source/chat/wording/help.ts';
 import { helpNow } from '../../source/chat/wording/help-now.ts';
 import { helpTopics } from '../../source/chat/wording/help-topics.ts';
 import { wrap } from '../../source/chat/wording/page.ts';
-import { german } from '../../source/languages/german.ts';
 import { startSession } from '../../source/session/session.ts';
-import { speak } from '../../source/shared/say.ts';
 import { allSteps, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { type MemoryBench, openMemoryBench } from '../screen/bench-in-memory.ts';
 
 afterEach(() => speak(null));
@@ -59,18 +59,18 @@ const atSteps = Object.keys(helpNow).filter(
 describe('help on what is on the screen', () => {
   it.each(atSteps)('%s: gives lines that work there', (situation) => {
     const { scene, brief } = sceneIn(situation);
-    for (const line of helpNow[situation].examples(scene)) {
+    for (const line of helpNow[situation].examples(scene, spoken())) {
       const bench = openAt(scene.session.done, brief);
-      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow[situation].says());
+      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow[situation].says(spoken()));
       expectToWork(bench, line);
     }
   });
 
   it('gives lines that work on a way back', () => {
-    for (const line of helpNow.way.examples(sceneIn('stripes').scene)) {
+    for (const line of helpNow.way.examples(sceneIn('stripes').scene, spoken())) {
       const bench = openAt(60);
       for (const before of ['rip row 10', 'choose', 'next']) bench.submit(before);
-      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow.way.says());
+      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow.way.says(spoken()));
       expectToWork(bench, line);
     }
   });
@@ -79,22 +79,22 @@ describe('help on what is on the screen', () => {
     const bench = openAt(60);
     bench.submit('replan longer');
     const [says, first] = answersTo(bench, 'help');
-    expect(says?.text).toBe(helpNow.offer.says());
+    expect(says?.text).toBe(helpNow.offer.says(spoken()));
     expect(first?.text).toMatch(/^ {2}choose/);
     expectToWork(bench, first?.text.trim().split('   ')[0] ?? '');
   });
 
   it('speaks of saving first where that makes trouble', () => {
     const { scene } = sceneIn('graft');
-    const lines = formatHelp(null, { ...scene, trouble: 'the disk is full' });
-    expect(lines[0]).toBe(helpNow.trouble.says());
+    const lines = formatHelp(null, { ...scene, trouble: 'the disk is full' }, spoken());
+    expect(lines[0]).toBe(helpNow.trouble.says(spoken()));
     expect(lines.join('\n')).toContain('save ../bag.jsonl');
-    for (const line of helpNow.trouble.examples(scene)) expectToWork(openAt(60), line);
+    for (const line of helpNow.trouble.examples(scene, spoken())) expectToWork(openAt(60), line);
   });
 
   it('names three to five commands', () => {
     for (const { examples } of Object.values(helpNow)) {
-      const { length } = examples(sceneIn('stripes').scene);
+      const { length } = examples(sceneIn('stripes').scene, spoken());
       expect(length).toBeGreaterThanOrEqual(3);
       expect(length).toBeLessThanOrEqual(5);
     }
@@ -111,16 +111,16 @@ describe('help by topic', () => {
     (id, topic) => {
       const bench = openAt(60);
       const { session } = bench.store.get();
-      for (const line of topic.examples(session)) expectToWork(bench, line);
+      for (const line of topic.examples(session, spoken())) expectToWork(bench, line);
       const shown = answersTo(openAt(60), `help ${id}`).map(({ text }) => text);
-      expect(shown.slice(0, topic.lines().length)).toEqual(topic.lines());
+      expect(shown.slice(0, topic.lines(spoken()).length)).toEqual(topic.lines(spoken()));
     },
   );
 
   it('is found by other names, and leaves commands and words their own', () => {
     const bench = openAt(60);
     const first = (line: string): string => answersTo(bench, line)[0]?.text ?? '';
-    expect(first('help lost count')).toBe(helpTopics.find(({ id }) => id === 'finding')?.lines()[0]);
+    expect(first('help lost count')).toBe(helpTopics.find(({ id }) => id === 'finding')?.lines(spoken())[0]);
     expect(first('help rip')).toMatch(/^rip row/);
     expect(first('help eyelets')).toMatch(/^Eyelet: /);
     expect(first('help xyzzy')).toBe('There is no help on xyzzy.');
@@ -146,7 +146,7 @@ describe('help on commands', () => {
       bench.perform({ do: 'confirm', count: 1 });
       for (const line of before[name] ?? []) bench.submit(line);
       const shown = answersTo(openAt(place), `help ${name}`).map(({ text }) => text);
-      expect(shown.join('\n')).toContain(usage());
+      expect(shown.join('\n')).toContain(usage(spoken()));
       expectToWork(bench, example);
     },
   );
@@ -157,9 +157,9 @@ describe('help on commands', () => {
   ])('all fit two columns in %s', (_, language) => {
     speak(language);
     for (const { name, gist } of chatCommands)
-      expect(gist().length, `${name}: ${gist()}`).toBeLessThanOrEqual(28);
-    const all = formatHelp('all', sceneIn('stripes').scene).join('\n');
-    for (const { name, gist } of chatCommands) expect(all).toContain(`${name.padEnd(9)}${gist()}`);
+      expect(gist(spoken()).length, `${name}: ${gist(spoken())}`).toBeLessThanOrEqual(28);
+    const all = formatHelp('all', sceneIn('stripes').scene, spoken()).join('\n');
+    for (const { name, gist } of chatCommands) expect(all).toContain(`${name.padEnd(9)}${gist(spoken())}`);
   });
 });
 
@@ -172,9 +172,9 @@ it.each([
   const [scene] = scenes;
   if (!scene) throw new Error('no scene');
   const helps = [
-    ...scenes.map((one) => formatHelp(null, one)),
+    ...scenes.map((one) => formatHelp(null, one, spoken())),
     ...['all', ...helpTopicNames, ...chatCommands.map(({ name }) => name)].map((topic) =>
-      formatHelp(topic, scene),
+      formatHelp(topic, scene, spoken()),
     ),
   ];
   // A transcript line starts two columns in.

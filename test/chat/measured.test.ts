@@ -1,4 +1,5 @@
 /** The size of the finished bag, beside the plan's. Sizes are invented; differences made by hand from the plan's own figures. */
+
 import { beforeEach, describe, expect, it } from 'vitest';
 import { formatRecord } from '../../source/chat/wording/record.ts';
 import { recordJson } from '../../source/cli/record-json.ts';
@@ -6,7 +7,7 @@ import { recordOf } from '../../source/journal/record.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import type { Command } from '../../source/session/command.ts';
-import { metric } from '../../source/shared/units.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { smallBrief, writeLog } from '../journal/sample-log.ts';
 import { answersTo, openMemoryBench } from '../screen/bench-in-memory.ts';
 
@@ -76,10 +77,10 @@ describe('measuring the bag', () => {
     const recording = readRecording(writeLog(lines, smallBrief).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
     const record = recordOf(recording.value);
-    expect(formatRecord(recording.value, record, metric)).toMatch(
+    expect(formatRecord(recording.value, record, englishWords)).toMatch(
       /SIZE, MEASURED\n +Measured: 9\.5 cm wide, 11 cm deep\./,
     );
-    expect(recordJson(recording.value, record).measured).toEqual({
+    expect(recordJson(recording.value, record, englishWords).measured).toEqual({
       widthCm: 9.5,
       depthCm: 11,
       stepsDone: 0,

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { parseLine } from '../../source/chat/parse-line.ts';
 import type { ReplanWish } from '../../source/chat/replan-wish.ts';
 import { formatChatFault } from '../../source/chat/wording/chat-faults.ts';
+import { englishWords } from '../../source/wording/words.ts';
 
 const read = (line: string): unknown => {
-  const parsed = parseLine(line);
-  return parsed.ok ? parsed.value : formatChatFault(parsed.fault);
+  const parsed = parseLine(line, englishWords);
+  return parsed.ok ? parsed.value : formatChatFault(parsed.fault, englishWords);
 };
 const find = (seen: object, more = false, unsure = false) => ({ kind: 'find', more, seen, unsure });
 
@@ -112,7 +113,7 @@ describe('what has changed', () => {
       const sentence = String(read(line));
       const example = /For example: (.+?);/.exec(sentence)?.[1] ?? '';
       expect(sentence).toMatch(/is not understood here/);
-      expect(parseLine(example).ok).toBe(true);
+      expect(parseLine(example, englishWords).ok).toBe(true);
     },
   );
 });

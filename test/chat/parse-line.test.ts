@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { chatCommands } from '../../source/chat/chat-commands.ts';
 import { completeLine, parseLine } from '../../source/chat/parse-line.ts';
 import { formatChatFault } from '../../source/chat/wording/chat-faults.ts';
+import { englishWords } from '../../source/wording/words.ts';
 
 const weigh = (yarn: string, value: number, unit: string | null) => ({
   kind: 'weigh',
@@ -40,7 +41,7 @@ describe('a typed line', () => {
     ['help go', { kind: 'help', topic: 'go' }],
     ['quit', { kind: 'quit' }],
   ])('%j', (line, intent) => {
-    const parsed = parseLine(line);
+    const parsed = parseLine(line, englishWords);
     expect(parsed.ok ? parsed.value : null).toEqual(intent);
   });
 
@@ -85,14 +86,14 @@ describe('a typed line', () => {
     ['choose some', 'chat/not-a-count', 'some is not a whole number above 0. For example: choose 2.'],
     ['rip', 'chat/needs-more', 'Something is missing. For example: rip stripe 3.'],
   ])('%j is answered with what to type instead', (line, code, sentence) => {
-    const parsed = parseLine(line);
+    const parsed = parseLine(line, englishWords);
     expect(parsed.ok ? null : parsed.fault.code).toBe(code);
-    expect(parsed.ok ? null : formatChatFault(parsed.fault)).toBe(sentence);
+    expect(parsed.ok ? null : formatChatFault(parsed.fault, englishWords)).toBe(sentence);
   });
 
   it('means the same when a command is shortened as far as it stays clear', () => {
     for (const { name, example } of chatCommands) {
-      const whole = parseLine(example);
+      const whole = parseLine(example, englishWords);
       expect(whole.ok, example).toBe(true);
       const others = chatCommands.filter((other) => other.name !== name && !name.startsWith(other.name));
       for (let length = 1; length < name.length; length++) {
@@ -102,7 +103,7 @@ describe('a typed line', () => {
         );
         if (!clear || chatCommands.some((other) => other.name === begun)) continue;
         if (chatCommands.some((other) => other.name !== name && other.name.startsWith(begun))) continue;
-        expect(parseLine(example.replace(name, begun)), begun).toEqual(whole);
+        expect(parseLine(example.replace(name, begun), englishWords), begun).toEqual(whole);
       }
     }
   });

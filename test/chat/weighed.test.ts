@@ -1,14 +1,16 @@
 /** What is left of a yarn by the scales, and what the bag has taken. Bags and weights are invented, sums made by hand. */
+
 import { beforeEach, describe, expect, it } from 'vitest';
+import { notesLike } from '../../source/chat/wording/last-time.ts';
 import { formatRecord } from '../../source/chat/wording/record.ts';
 import { recordJson } from '../../source/cli/record-json.ts';
-import { briefLike, notesLike } from '../../source/journal/like.ts';
+import { briefLike } from '../../source/journal/like.ts';
 import { recordOf } from '../../source/journal/record.ts';
 import { readRecording } from '../../source/journal/recording.ts';
 import type { BenchStore } from '../../source/screen/bench/bench-state.ts';
 import type { Command } from '../../source/session/command.ts';
 import { updateSession } from '../../source/session/update-session.ts';
-import { metric } from '../../source/shared/units.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { briefOf, jobOf, planOf } from '../fixtures/plan-of.ts';
 import { smallBrief, writeLog } from '../journal/sample-log.ts';
 import { answersTo, openMemoryBench } from '../screen/bench-in-memory.ts';
@@ -105,11 +107,11 @@ describe('the record of a bag that was weighed', () => {
 
   it('has what was used beside what was planned', () => {
     const recording = workedTo(stepCount);
-    const page = formatRecord(recording, recordOf(recording), metric);
+    const page = formatRecord(recording, recordOf(recording), englishWords);
     expect(page).toMatch(
       /YARN, WEIGHED\n {2}plum {6}38 g used, 22 g of 60 g left; planned \d+ g\n {2}mint {6}15 g left;/,
     );
-    const { yarnUsed, plan } = recordJson(recording, recordOf(recording)) as {
+    const { yarnUsed, plan } = recordJson(recording, recordOf(recording), englishWords) as {
       yarnUsed: readonly unknown[];
       plan: { yarn: readonly { grams: number }[] };
     };
@@ -135,7 +137,7 @@ describe('the record of a bag that was weighed', () => {
 
   it('says where it was weighed before the end', () => {
     const recording = workedTo(40);
-    expect(formatRecord(recording, recordOf(recording), metric)).toMatch(
+    expect(formatRecord(recording, recordOf(recording), englishWords)).toMatch(
       /plum {6}38 g used.*weighed after\s+step 40/,
     );
   });
@@ -143,8 +145,10 @@ describe('the record of a bag that was weighed', () => {
   it('says nothing of it where nothing was weighed', () => {
     const recording = readRecording(writeLog([], brief).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
-    expect(formatRecord(recording.value, recordOf(recording.value), metric)).not.toContain('WEIGHED');
-    expect(recordJson(recording.value, recordOf(recording.value))).toMatchObject({ yarnUsed: [] });
+    expect(formatRecord(recording.value, recordOf(recording.value), englishWords)).not.toContain('WEIGHED');
+    expect(recordJson(recording.value, recordOf(recording.value), englishWords)).toMatchObject({
+      yarnUsed: [],
+    });
   });
 });
 
@@ -158,7 +162,7 @@ describe('another bag like it', () => {
     type('weigh mint 0');
     expect(yarnsAfter()).toMatchObject({ plum: { grams: 22 }, mint: { grams: 0 } });
     expect(planOf(another()).stitches).toBe(smallBrief.bag.stitches);
-    expect(notesLike(session())).toEqual([
+    expect(notesLike(session(), englishWords)).toEqual([
       'Last time 38 g of plum were used and 22 g left: this bag is planned with what is left.',
       'Last time 0 g of mint were left: this bag is planned with that.',
     ]);
@@ -169,6 +173,6 @@ describe('another bag like it', () => {
     type('weigh plum 50');
     type(`next ${stepCount - 3}`);
     expect(yarnsAfter()).toMatchObject({ plum: { grams: 60 } });
-    expect(notesLike(session())).toEqual([]);
+    expect(notesLike(session(), englishWords)).toEqual([]);
   });
 });

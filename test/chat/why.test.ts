@@ -1,4 +1,5 @@
 /** The sums that `why` shows are worked out again by mathjs, an independent calculator, for every bag of the demo. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
@@ -7,6 +8,7 @@ import { completeLine, parseLine } from '../../source/chat/parse-line.ts';
 import { findReason, reasons } from '../../source/chat/reasons.ts';
 import { explainWhy } from '../../source/chat/wording/explain.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
+import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { openMemoryBench } from '../screen/bench-in-memory.ts';
 
@@ -61,7 +63,9 @@ const unitSystems: readonly (readonly [string, Units])[] = [
 
 describe.each(unitSystems)('the sums in %s units', (_, units) => {
   it.each(plans)('of %s come out', (_, plan) => {
-    const sums = reasons.flatMap((reason) => sumsIn(hereOf(explainWhy(titleOf(reason), plan, units))));
+    const sums = reasons.flatMap((reason) =>
+      sumsIn(hereOf(explainWhy(titleOf(reason, englishWords), plan, wordsIn(inEnglish, units)))),
+    );
     expect(sums.length).toBeGreaterThan(12);
     for (const { left, right, within } of sums) {
       const off = Math.abs(evaluate(left) - right);
@@ -73,13 +77,15 @@ describe.each(unitSystems)('the sums in %s units', (_, units) => {
 
 it('shows the numbers of the plan and not of another', () => {
   for (const [, plan] of plans) {
-    expect(hereOf(explainWhy('closing row', plan, metric))).toBe(`${plan.rows} − 1 = ${plan.knittedRows}`);
-    expect(hereOf(explainWhy('graft', plan, metric))).toBe(
+    expect(hereOf(explainWhy('closing row', plan, englishWords))).toBe(
+      `${plan.rows} − 1 = ${plan.knittedRows}`,
+    );
+    expect(hereOf(explainWhy('graft', plan, englishWords))).toBe(
       `2 × ${plan.stitches} − 1 = ${plan.graft.entries}`,
     );
   }
   // Worked by hand: 3 × 46 × 6 mm; 1.1 × 46 × 17.1 mm; the larger and 15 cm (rule of thumb).
-  expect(hereOf(explainWhy('why 3 times the width?', diceBag, metric))).toBe(
+  expect(hereOf(explainWhy('why 3 times the width?', diceBag, englishWords))).toBe(
     '3 × 46 × 6 mm = 82.8 cm; 1.1 × 46 × 17.1 mm = 86.5 cm; 86.5 cm + 15 cm = 101.5 cm',
   );
 });
@@ -106,8 +112,10 @@ it.each([
   ['why waste rows', 'waste'],
   ['why does the carriage wait at home', 'home-side'],
 ])('finds the topic in %j', (line, id) => {
-  const intent = parseLine(line);
-  expect(intent.ok && intent.value.kind === 'why' && findReason(intent.value.about ?? '')?.id).toBe(id);
+  const intent = parseLine(line, englishWords);
+  expect(
+    intent.ok && intent.value.kind === 'why' && findReason(intent.value.about ?? '', englishWords)?.id,
+  ).toBe(id);
 });
 
 it('is completed', () => {
@@ -117,21 +125,23 @@ it('is completed', () => {
 
 it('lists the topics where none was named, or none is known', () => {
   for (const about of [null, 'zebras']) {
-    const told = explainWhy(about, diceBag, metric).join(' ');
-    for (const reason of reasons) expect(told).toContain(titleOf(reason));
+    const told = explainWhy(about, diceBag, englishWords).join(' ');
+    for (const reason of reasons) expect(told).toContain(titleOf(reason, englishWords));
   }
 });
 
 it('explains the word where there is no reason', () => {
-  expect(explainWhy('girth of a mast', diceBag, metric).join(' ')).toContain('half the girth');
-  expect(explainWhy('the mast', diceBag, metric)[0]).toMatch(/^Mast: The stand/);
+  expect(explainWhy('girth of a mast', diceBag, englishWords).join(' ')).toContain('half the girth');
+  expect(explainWhy('the mast', diceBag, englishWords)[0]).toMatch(/^Mast: The stand/);
 });
 
 it('names a source with every topic, and no name twice', () => {
   for (const reason of reasons) {
-    expect(explainWhy(titleOf(reason), diceBag, metric).at(-1)).toMatch(/^ {2}Source: .{8,}\.$/);
+    expect(explainWhy(titleOf(reason, englishWords), diceBag, englishWords).at(-1)).toMatch(
+      /^ {2}Source: .{8,}\.$/,
+    );
   }
-  const stems = reasons.flatMap((reason) => [...new Set(namesOf(reason).map(stemOf))]);
+  const stems = reasons.flatMap((reason) => [...new Set(namesOf(reason, englishWords).map(stemOf))]);
   expect(stems.filter((one, i) => stems.indexOf(one) !== i)).toEqual([]);
 });
 

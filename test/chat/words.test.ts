@@ -1,4 +1,5 @@
 /** The glossary has the words of the trade as our own instructions and plan page use them (common practice, no source). */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { namesOf, stemOf, titleOf } from '../../source/chat/named.ts';
@@ -6,16 +7,15 @@ import { reasons } from '../../source/chat/reasons.ts';
 import { explainWord } from '../../source/chat/wording/explain.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { sayStep } from '../../source/chat/wording/steps.ts';
-import { findWord, words } from '../../source/chat/words.ts';
-import { german } from '../../source/languages/german.ts';
-import { speak } from '../../source/shared/say.ts';
+import { findWord, tradeWords } from '../../source/chat/words.ts';
 import { stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { openMemoryBench } from '../screen/bench-in-memory.ts';
 
 afterEach(() => speak(null));
 
-const idOf = (text: string): string | null => findWord(text)?.id ?? null;
+const idOf = (text: string): string | null => findWord(text, spoken())?.id ?? null;
 
 /** All that is read on the way through the bags of the demo. */
 function everythingRead(): string {
@@ -23,8 +23,10 @@ function everythingRead(): string {
     .filter((name) => name.endsWith('.json'))
     .map((name) => jobOf(readFileSync(`demo/${name}`, 'utf8')))
     .flatMap((job) => [
-      formatPlanPage(job.plan),
-      ...Array.from({ length: job.stepCount }, (_, done) => sayStep(job.plan, stepAt(job, done + 1))),
+      formatPlanPage(job.plan, spoken()),
+      ...Array.from({ length: job.stepCount }, (_, done) =>
+        sayStep(job.plan, stepAt(job, done + 1), spoken()),
+      ),
     ]);
   return read.join(' ').toLowerCase().replace(/\s+/g, ' ');
 }
@@ -91,15 +93,15 @@ describe('the words', () => {
 
   it.each(used)('have %s, which the maker reads', (term) => {
     expect(read).toContain(term.toLowerCase());
-    expect(findWord(term)).not.toBeNull();
+    expect(findWord(term, spoken())).not.toBeNull();
   });
 
-  it.each(alsoTrade)('have %s', (term) => expect(findWord(term)).not.toBeNull());
+  it.each(alsoTrade)('have %s', (term) => expect(findWord(term, spoken())).not.toBeNull());
 
   it('tell once that left and right are the maker’s', () => {
-    expect(words.filter((word) => /left and right are/i.test(word.means())).map(({ id }) => id)).toEqual([
-      'left',
-    ]);
+    expect(
+      tradeWords.filter((word) => /left and right are/i.test(word.means(spoken()))).map(({ id }) => id),
+    ).toEqual(['left']);
   });
 });
 
@@ -146,24 +148,24 @@ describe.each([
 ])('in %s', (_, language) => {
   it('no name stands twice', () => {
     speak(language);
-    for (const table of [words, reasons]) {
-      const stems = table.flatMap((entry) => [...new Set(namesOf(entry).map(stemOf))]);
+    for (const table of [tradeWords, reasons]) {
+      const stems = table.flatMap((entry) => [...new Set(namesOf(entry, spoken()).map(stemOf))]);
       expect(stems.filter((one, i) => stems.indexOf(one) !== i)).toEqual([]);
     }
   });
 
   it('each is explained in one to three sentences after its first, none longer than an instruction', () => {
     speak(language);
-    for (const word of words) {
-      const sentences = word.means().split(/(?<=[.?!]) (?=[A-ZÄÖÜ])/);
-      expect(sentences.length, titleOf(word)).toBeLessThanOrEqual(4);
+    for (const word of tradeWords) {
+      const sentences = word.means(spoken()).split(/(?<=[.?!]) (?=[A-ZÄÖÜ])/);
+      expect(sentences.length, titleOf(word, spoken())).toBeLessThanOrEqual(4);
       for (const sentence of sentences) expect(sentence.length, sentence).toBeLessThanOrEqual(160);
     }
   });
 
   it('the list of all fits a window', () => {
     speak(language);
-    expect(explainWord(null).join(' ').length).toBeLessThan(78 * 18);
+    expect(explainWord(null, spoken()).join(' ').length).toBeLessThan(78 * 18);
   });
 });
 
@@ -199,8 +201,10 @@ it('explains a word that is asked of in other ways', () => {
 });
 
 it('offers the nearest word, or the list', () => {
-  expect(explainWord('is a swach?')).toEqual(['swach is not among the words here. Did you mean swatch?']);
-  expect(explainWord('is a zebra?')).toEqual([
+  expect(explainWord('is a swach?', spoken())).toEqual([
+    'swach is not among the words here. Did you mean swatch?',
+  ]);
+  expect(explainWord('is a zebra?', spoken())).toEqual([
     'zebra is not among the words here. Type words to see them all.',
   ]);
 });

@@ -1,8 +1,10 @@
 /** `plan --json` field by field: names and kinds as other programs rely on them, values worked out here without rounding. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { planJson } from '../../source/cli/plan-json.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
@@ -71,7 +73,7 @@ type PlanShape = v.InferOutput<typeof planShape>;
 
 /** As another program gets it: written out and read again. */
 const readPlan = (file: string): PlanShape =>
-  v.parse(planShape, JSON.parse(JSON.stringify(planJson(planOf(file)))));
+  v.parse(planShape, JSON.parse(JSON.stringify(planJson(planOf(file), englishWords))));
 
 const demo = (name: string): string => readFileSync(`demo/${name}`, 'utf8');
 const demoBriefs = readdirSync('demo').filter((name) => name.endsWith('.json'));

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { formatFileFault } from '../../source/chat/wording/file-faults.ts';
 import { readBriefText, writeBriefFile } from '../../source/files/brief-file.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { smallBrief } from '../journal/sample-log.ts';
 import { scratchFolder } from './scratch.ts';
 
@@ -58,7 +59,7 @@ describe('a brief file', () => {
     const path = make();
     const text = readBriefText(path);
     expect(text).toMatchObject({ ok: false, fault: { code, path } });
-    if (!text.ok) expect(formatFileFault(text.fault)).toMatch(/^\/.*\. .*\.$/s);
+    if (!text.ok) expect(formatFileFault(text.fault, englishWords)).toMatch(/^\/.*\. .*\.$/s);
   });
 
   it.skipIf(process.platform === 'win32')('may be a pipe, but not one without end', () => {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { formatFileFault, formatSaveStatus, formatSlowFlush } from '../../source/chat/wording/file-faults.ts';
 import { type Disk, systemDisk } from '../../source/files/disk.ts';
 import type { DiskTrouble } from '../../source/journal/file-fault.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { startedAt } from '../journal/sample-log.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
 import { troubledDisk } from './troubled-disk.ts';
@@ -273,11 +274,16 @@ describe('leaving', () => {
 
 describe('the sentences', () => {
   it('say what is wrong and what happens', () => {
-    expect(formatSaveStatus({ state: 'saved', slowFlushMs: 60 })).toBeNull();
-    expect(formatSaveStatus({ state: 'unsaved', waiting: 1, trouble: 'disk-full', slowFlushMs: null })).toBe(
+    expect(formatSaveStatus({ state: 'saved', slowFlushMs: 60 }, englishWords)).toBeNull();
+    expect(
+      formatSaveStatus(
+        { state: 'unsaved', waiting: 1, trouble: 'disk-full', slowFlushMs: null },
+        englishWords,
+      ),
+    ).toBe(
       'Not saved: the disk is full. The work goes on in memory and 1 line waits to be written; saving is tried every few seconds.',
     );
-    expect(formatSlowFlush(61.4)).toBe(
+    expect(formatSlowFlush(61.4, englishWords)).toBe(
       'The disk is slow: it took 61 ms to save a press. Each press waits for it, but not longer than a second.',
     );
     const inUse = {
@@ -286,12 +292,15 @@ describe('the sentences', () => {
       pid: 7,
       host: null,
     } as const;
-    expect(formatFileFault(inUse)).toBe(
+    expect(formatFileFault(inUse, englishWords)).toBe(
       'a.jsonl is open in another Slantwise (process 7): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY',
     );
-    expect(formatFileFault({ code: 'files/trouble', path: 'a', trouble: 'disk-error', detail: 'EIO' })).toBe(
-      'a: the disk reports an error (EIO).',
-    );
+    expect(
+      formatFileFault(
+        { code: 'files/trouble', path: 'a', trouble: 'disk-error', detail: 'EIO' },
+        englishWords,
+      ),
+    ).toBe('a: the disk reports an error (EIO).');
   });
 });
 

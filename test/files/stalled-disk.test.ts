@@ -1,4 +1,5 @@
 /** A disk that neither does what it is asked nor refuses: the thread that writes to it hangs in the system. */
+
 import { existsSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -6,6 +7,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { formatLoss, formatSaveStatus } from '../../source/chat/wording/file-faults.ts';
 import { hasStuckThread, JournalThread } from '../../source/files/journal-thread.ts';
 import type { SessionLog } from '../../source/files/session-log.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { namesIn, open, press, readingOf, scratchFolder, start, stepIn } from './scratch.ts';
 import { buildScript, run } from './scripts.ts';
 import { stall } from './stall.ts';
@@ -91,7 +93,7 @@ describe('when the disk stops to answer', () => {
     expect(log.status).toMatchObject({ state: 'unsaved', trouble: 'no-answer', waiting: 21 });
     expect(log.session.done).toBe(24);
     expect(readingOf(path)).toMatchObject({ fault: null, tornBytes: 0, state: { session: { done: 3 } } });
-    expect(formatSaveStatus(log.status)).toBe(
+    expect(formatSaveStatus(log.status, englishWords)).toBe(
       'Not saved: the disk does not answer. The work goes on in memory and 21 lines wait to be written; saving is tried every few seconds.',
     );
   });
@@ -169,7 +171,7 @@ describe('when the disk stops to answer', () => {
     const { folder, log } = begin();
     stallDisk(folder);
     press(log, 2);
-    expect(formatLoss(log.retry())).toBe(
+    expect(formatLoss(log.retry(), englishWords)).toBe(
       '2 lines of the log are not on disk: the disk does not answer. Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.',
     );
     expect(log.leave()).toMatchObject({ state: 'unsaved', trouble: 'no-answer', waiting: 3 });

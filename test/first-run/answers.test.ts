@@ -1,4 +1,5 @@
 /** Each question by itself: what a maker may type, what it is taken for, and what is said where it is no answer. */
+
 import { afterEach, describe, expect, it } from 'vitest';
 import { readAmounts } from '../../source/chat/first-run/amounts.ts';
 import { type AnswerFault, questionIds } from '../../source/chat/first-run/answers.ts';
@@ -11,11 +12,10 @@ import { readSwatch } from '../../source/chat/first-run/read-swatch.ts';
 import { readSecondYarn, readYarn } from '../../source/chat/first-run/read-yarn.ts';
 import { examplesOf } from '../../source/chat/wording/first-run.ts';
 import { formatInterviewFault } from '../../source/chat/wording/first-run-faults.ts';
-import { german } from '../../source/languages/german.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import type { Result } from '../../source/shared/result.ts';
-import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 
 const taken = <T>(read: Result<T, AnswerFault>): T | string => (read.ok ? read.value : read.fault.code);
 const notUnderstood = 'first-run/not-understood';
@@ -195,15 +195,15 @@ describe('a line that is no answer', () => {
     ['first', '__proto__', 'brief/reserved-yarn', 'another name'],
     ['size', '0/0 by 18', 'brief/wrong-type', 'cannot be used here'],
   ] as const)('%s: %j is %s, and the sentence tells what to do', (id, line, code, sentence) => {
-    const given = withAnswer({}, id, { line, length: 'cm' });
+    const given = withAnswer({}, id, { line, length: 'cm' }, spoken());
     expect(given.ok ? null : given.fault.code).toBe(code);
-    if (!given.ok) expect(formatInterviewFault(given.fault, metric, questionIds)).toContain(sentence);
+    if (!given.ok) expect(formatInterviewFault(given.fault, spoken(), questionIds)).toContain(sentence);
   });
 
   it('tells limits in inches to those who measure in them', () => {
-    const given = withAnswer({}, 'size', { line: '14 by 4000', length: 'in' });
+    const given = withAnswer({}, 'size', { line: '14 by 4000', length: 'in' }, spoken(imperial));
     if (!given.ok)
-      expect(formatInterviewFault(given.fault, imperial, questionIds)).toContain('at most 118.1 in');
+      expect(formatInterviewFault(given.fault, spoken(imperial), questionIds)).toContain('at most 118.1 in');
     expect(given.ok).toBe(false);
   });
 });
@@ -217,7 +217,7 @@ describe('the examples', () => {
     speak(language);
     for (const units of [metric, imperial]) {
       for (const id of questionIds) {
-        for (const line of examplesOf(id, units)) {
+        for (const line of examplesOf(id, units, spoken())) {
           expect(questions[id].read(line, units.length), line).toMatchObject({ ok: true });
         }
       }
@@ -226,11 +226,11 @@ describe('the examples', () => {
 
   it('say the same in both languages', () => {
     const inEnglish = questionIds.map((id) =>
-      examplesOf(id, metric).map((line) => questions[id].read(line, 'cm')),
+      examplesOf(id, metric, spoken()).map((line) => questions[id].read(line, 'cm')),
     );
     speak(german);
     const inGerman = questionIds.map((id) =>
-      examplesOf(id, metric).map((line) => questions[id].read(line, 'cm')),
+      examplesOf(id, metric, spoken()).map((line) => questions[id].read(line, 'cm')),
     );
     // All but the names.
     const unnamed = (all: unknown) =>
@@ -240,7 +240,7 @@ describe('the examples', () => {
 });
 
 it('makes of no answer at all a brief that the planner takes', () => {
-  const made = briefFileOf(valuesOf({}, 'cm'));
+  const made = briefFileOf(valuesOf({}, spoken()));
   expect(made.ok && readBrief(JSON.parse(JSON.stringify(made.value.json))).ok).toBe(true);
 });
 
@@ -248,7 +248,7 @@ it('gives a yarn the colour that its name says, and another to the second', () =
   const coloursOf = (first: string, second: string) => {
     const values = valuesOf(
       { first: { line: first, length: 'cm' }, second: { line: second, length: 'cm' } },
-      'cm',
+      spoken(),
     );
     const made = briefFileOf(values);
     return made.ok ? [...made.value.brief.yarns.values()].map(({ colour }) => colour) : [];

@@ -1,4 +1,5 @@
 /** The questions as a whole: going on, back, to an answer; the plan; and that no line throws or loses an answer. */
+
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { questionIds } from '../../source/chat/first-run/answers.ts';
@@ -13,16 +14,15 @@ import {
 import { valuesOf } from '../../source/chat/first-run/questions.ts';
 import { interviewView, questionLines } from '../../source/chat/first-run/view.ts';
 import { formatInterviewFault } from '../../source/chat/wording/first-run-faults.ts';
-import { german } from '../../source/languages/german.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
-import { speak } from '../../source/shared/say.ts';
-import { metric } from '../../source/shared/units.ts';
+import { imperial, unitsFor } from '../../source/shared/units.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { tries } from '../tools/tries.ts';
 
 afterEach(() => speak(null));
 
-const start = beginInterview({}, 'cm');
+const start = beginInterview({}, spoken());
 
 const typing = (interview: Interview, ...lines: readonly string[]): Update =>
   lines.reduce<Update>((at, line) => updateInterview(at.interview, line), {
@@ -51,7 +51,7 @@ describe('the questions', () => {
   });
 
   it('make the brief that was told', () => {
-    const made = briefFileOf(valuesOf(planned.interview.answers, 'cm'));
+    const made = briefFileOf(valuesOf(planned.interview.answers, spoken()));
     expect(made.ok && made.value.json).toEqual({
       name: 'Dice bag',
       bed: { needles: 150, pitchMm: 6.5, marginNeedles: 2 },
@@ -94,7 +94,7 @@ describe('the questions', () => {
   it('leave the stripes out where there is one yarn', () => {
     const one = typing(start, ...diceAnswers.slice(0, 5), 'none');
     expect(one.interview.at).toBe('plan');
-    const made = briefFileOf(valuesOf(one.interview.answers, 'cm'));
+    const made = briefFileOf(valuesOf(one.interview.answers, spoken()));
     expect(made.ok && made.value.brief.stripes).toEqual([{ yarn: 'plum', rows: 2 }]);
   });
 
@@ -164,7 +164,7 @@ describe('a word that steers', () => {
   ] as const)('that does nothing is told so, and loses nothing: %#', (interview, line, fault, part) => {
     const refused = typing(interview, line);
     expect(refused.interview).toBe(interview);
-    expect(texts(refused)).toBe(formatInterviewFault(fault, metric, questionIds));
+    expect(texts(refused)).toBe(formatInterviewFault(fault, interview.words, questionIds));
     expect(texts(refused)).toContain(part);
   });
 
@@ -187,7 +187,7 @@ describe('a word that steers', () => {
     const inches = typing(fourth, 'units in');
     expect(inches.effect).toEqual({ kind: 'units', length: 'in' });
     expect(interviewView(inches.interview).asIn).toBe('40 stitches 7.5 in, 60 rows 8.5 in');
-    expect(valuesOf(inches.interview.answers, 'in').size).toEqual({ widthCm: 14, depthCm: 18 });
+    expect(valuesOf(inches.interview.answers, spoken(imperial)).size).toEqual({ widthCm: 14, depthCm: 18 });
   });
 
   it('leaves, or begins the practice bag, at any question', () => {
@@ -210,7 +210,7 @@ describe('a wrong answer', () => {
 
 describe('answers kept on disk', () => {
   it('come back as they were', () => {
-    expect(readDraft(draftOf(planned.interview.answers))).toEqual(planned.interview.answers);
+    expect(readDraft(draftOf(planned.interview.answers), spoken())).toEqual(planned.interview.answers);
   });
 
   it.each([
@@ -221,11 +221,11 @@ describe('answers kept on disk', () => {
     '{"size": {"line": "so big", "length": "cm"}}',
     '{"size": {"line": "14 by 18", "length": "ells"}}',
     '{"name": {"line": "Dice bag"',
-  ])('are passed over where they are none: %s', (text) => expect(readDraft(text)).toEqual({}));
+  ])('are passed over where they are none: %s', (text) => expect(readDraft(text, spoken())).toEqual({}));
 
   it('are kept one by one', () => {
     const text = '{"name": {"line": "Dice bag", "length": "cm"}, "bed": {"line": "?", "length": "cm"}}';
-    expect(readDraft(text)).toEqual({ name: { line: 'Dice bag', length: 'cm' } });
+    expect(readDraft(text, spoken())).toEqual({ name: { line: 'Dice bag', length: 'cm' } });
   });
 });
 
@@ -263,20 +263,20 @@ describe('whatever is typed', () => {
       speak(language);
       fc.assert(
         fc.property(fc.array(anyLine, { maxLength: 25 }), fc.constantFrom('cm', 'in'), (lines, length) => {
-          let interview = beginInterview({}, length);
+          let interview = beginInterview({}, spoken(unitsFor(length)));
           for (const line of lines) {
             const { interview: next, effect } = updateInterview(interview, line);
             for (const id of questionIds) {
               if (interview.answers[id]) expect(next.answers[id], `${id} after ${line}`).toBeDefined();
             }
-            const made = briefFileOf(valuesOf(next.answers, next.length));
+            const made = briefFileOf(valuesOf(next.answers, next.words));
             expect(made.ok, line).toBe(true);
             if (made.ok && effect?.kind === 'begin') {
               const brief = readBrief(JSON.parse(JSON.stringify(made.value.json)));
               expect(brief.ok && planBag(brief.value).ok).toBe(true);
             }
             expect(interviewView(next).ask.length).toBeGreaterThan(0);
-            expect(readDraft(draftOf(next.answers))).toEqual(next.answers);
+            expect(readDraft(draftOf(next.answers), spoken())).toEqual(next.answers);
             interview = next;
           }
         }),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatJournalFault } from '../../source/chat/wording/journal-faults.ts';
 import { sealLine } from '../../source/journal/line.ts';
 import { readLog, tallyLog } from '../../source/journal/read-log.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { confirm, sampleLines, smallBrief, writeLog } from './sample-log.ts';
 
 type Json = Record<string, unknown>;
@@ -83,7 +84,7 @@ describe('a file that is not a sound log is named for what it is', () => {
   ])('%s', (_, bytes, fault) => {
     const found = faultOf(bytes);
     expect(found).toMatchObject(fault);
-    const sentence = found ? formatJournalFault(found) : '';
+    const sentence = found ? formatJournalFault(found, englishWords) : '';
     expect(sentence).toMatch(/^[A-Z].*\.$/);
     expect(sentence).not.toMatch(/undefined|null|\b1 steps|NaN/);
     expect(sentence.length).toBeLessThanOrEqual(200);

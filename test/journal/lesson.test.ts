@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatLessonFault } from '../../source/chat/wording/journal-faults.ts';
 import { addToCopy } from '../../source/journal/lesson.ts';
 import { readRecording } from '../../source/journal/recording.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { seenOf } from './compare-sessions.ts';
 import { sampleLines, writeLog } from './sample-log.ts';
 
@@ -56,7 +57,9 @@ describe('a lesson', () => {
     const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause' } }]);
     expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 18, events: 17 } });
     if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
-      expect(formatLessonFault(astray.fault)).toBe('There is no event 18: the log has 17 events.');
+      expect(formatLessonFault(astray.fault, englishWords)).toBe(
+        'There is no event 18: the log has 17 events.',
+      );
     }
     expect(addToCopy(recording, [{ after: 0, event: { do: 'note', text: ' ' } }])).toMatchObject({
       ok: false,

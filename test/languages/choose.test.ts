@@ -1,10 +1,7 @@
-import { afterEach, describe, expect, it } from 'vitest';
-import { languageChoices, loadLanguage, wantedLanguage } from '../../source/languages/languages.ts';
-import { languageCode, say, speak } from '../../source/shared/say.ts';
-import { formatLength, metric } from '../../source/shared/units.ts';
+import { describe, expect, it } from 'vitest';
+import { languageChoices, loadWords, wantedLanguage } from '../../source/wording/language.ts';
+import { inEnglish } from '../../source/wording/words.ts';
 import { openMemoryBench } from '../screen/bench-in-memory.ts';
-
-afterEach(() => speak(null));
 
 describe('the language that is wanted', () => {
   // POSIX.1-2017, 8.2: LC_ALL, else the variable of the category, else LANG; an empty one counts as not set.
@@ -26,13 +23,12 @@ describe('the language that is wanted', () => {
   it.each(['C.UTF-8', 'POSIX', 'fr_FR.UTF-8', ''])(
     'is English where the system asks for %j',
     async (LANG) => {
-      expect(await loadLanguage(wantedLanguage('auto', { LANG }))).toBeNull();
+      expect(await loadWords(wantedLanguage('auto', { LANG }))).toBe(inEnglish);
     },
   );
 
   it.each(languageChoices.filter((code) => code !== 'auto'))('%s can be had', async (code) => {
-    speak(await loadLanguage(code));
-    expect(languageCode()).toBe(code);
+    expect((await loadWords(code)).code).toBe(code);
   });
 });
 
@@ -43,11 +39,10 @@ describe('at the bench', () => {
     await bench.store.settled();
     expect(bench.said(1)).toBe('Ab hier auf Deutsch.');
     expect(bench.kept).toEqual([{ name: 'language', value: 'de' }]);
-    expect(formatLength(13.7, metric)).toBe('13,7 cm');
+    expect(bench.store.get().words.amounts.length(13.7)).toBe('13,7 cm');
     bench.type('language en', 10_000);
     await bench.store.settled();
     expect(bench.said(1)).toBe('From here on in English.');
-    expect(say`now`).toBe('now');
   });
 
   it('one that is not here is refused', () => {

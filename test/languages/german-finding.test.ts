@@ -1,4 +1,5 @@
 /** What is seen at the bench, asked for and answered in German. The bag is invented; German by common practice, no source. */
+
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { parseFind } from '../../source/chat/parse-seen.ts';
 import {
@@ -7,14 +8,13 @@ import {
   formatQuestion,
   formatRipStep,
 } from '../../source/chat/wording/finding.ts';
-import { german } from '../../source/languages/german.ts';
 import { diagnose } from '../../source/session/diagnose/diagnose.ts';
 import { type Slip, slips } from '../../source/session/diagnose/slip.ts';
 import { looksAt } from '../../source/session/locate/looks-of.ts';
 import { facts } from '../../source/session/locate/seen.ts';
 import { ripBack } from '../../source/session/rip-back/rip-back.ts';
-import { speak } from '../../source/shared/say.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { stripedBrief } from '../fixtures/striped-brief.ts';
 import { openMemoryBench } from '../screen/bench-in-memory.ts';
 import { englishWord } from './english-word.ts';
@@ -44,8 +44,8 @@ describe('what is seen, in German', () => {
     ['unsicher', 'unsure'],
     ['carriage right, Reihe 24', 'carriage right, row 24'],
   ])('%s', (own, english) => {
-    expect(parseFind(own)).toEqual(parseFind(english));
-    expect(parseFind(own).ok).toBe(true);
+    expect(parseFind(own, spoken())).toEqual(parseFind(english, spoken()));
+    expect(parseFind(own, spoken()).ok).toBe(true);
   });
 
   it('names a place, and goes there', () => {
@@ -74,8 +74,8 @@ describe('what is seen, in German', () => {
 
 describe('every sentence of finding, in German', () => {
   it('asks each question', () => {
-    for (const fact of facts) expect(formatQuestion(fact)).toMatch(/^[^?]+\?$/);
-    expect(facts.map(formatQuestion).join(' ')).not.toMatch(englishWord);
+    for (const fact of facts) expect(formatQuestion(fact, spoken())).toMatch(/^[^?]+\?$/);
+    expect(facts.map((fact) => formatQuestion(fact, spoken())).join(' ')).not.toMatch(englishWord);
   });
 
   it('tells every slip and every mend found for it', () => {
@@ -103,7 +103,12 @@ describe('every sentence of finding, in German', () => {
       ]) {
         const found = diagnose(job, seen, done);
         for (const one of found.ok ? found.value : [])
-          told.set(one.slip, [formatDiagnosis(one), ...one.mends.flatMap(formatMend)].join('\n'));
+          told.set(
+            one.slip,
+            [formatDiagnosis(one, spoken()), ...one.mends.flatMap((mend) => formatMend(mend, spoken()))].join(
+              '\n',
+            ),
+          );
       }
     }
     expect(told.size).toBeGreaterThan(4);
@@ -119,7 +124,7 @@ describe('every sentence of finding, in German', () => {
       usedYarn: 'mint',
       mends: [],
     };
-    const sentences = slips.map((slip) => formatDiagnosis({ slip, ...rest }));
+    const sentences = slips.map((slip) => formatDiagnosis({ slip, ...rest }, spoken()));
     expect(new Set(sentences).size).toBe(slips.length);
     expect(sentences.join(' ')).not.toMatch(englishWord);
   });
@@ -127,6 +132,6 @@ describe('every sentence of finding, in German', () => {
   it('tells each step of the way back through the whole bag', () => {
     const back = ripBack(job, job.stepCount, 0);
     if (!back.ok) throw new Error(back.fault.code);
-    for (const step of back.value.steps) expect(formatRipStep(step)).not.toMatch(englishWord);
+    for (const step of back.value.steps) expect(formatRipStep(step, spoken())).not.toMatch(englishWord);
   });
 });

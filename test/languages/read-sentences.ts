@@ -36,16 +36,23 @@ const passedBy = new Set(['ImportDeclaration', 'ExportAllDeclaration', 'TSLitera
 /** Read by machines: examples of what can be typed, and the title of the schema. */
 const isForMachines = (node: Node): boolean =>
   (node.type === 'Property' && /^examples?$/.test(nameOf(node.key) ?? '')) ||
+  (node.type === 'Property' && nameOf(node.key) === 'usage' && isText(node.value)) ||
+  (node.type === 'VariableDeclarator' && nameOf(node.id) === 'usage') ||
   node.value === 'Slantwise brief';
-/** Lines for a shell, of a script, or names of its variables. */
-const forShells = /^(?:slantwise |[#.])|^[A-Z_]+(?:, [A-Z_]+)+$/;
+const isText = (value: unknown): boolean => isNode(value) && /^(?:Template)?Literal$/.test(value.type);
+/** Lines to type, at a prompt or for a shell, of a script, or names of its variables. */
+const forShells = /^(?:slantwise |[#.])|^[a-z]+ [A-Z]+(?:\.html)?$|^[A-Z_]+(?:, [A-Z_]+)+$/;
 const functions = new Set(['FunctionDeclaration', 'FunctionExpression', 'ArrowFunctionExpression']);
 
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
 
-const nameOf = (value: unknown): string | null =>
-  isNode(value) && value.type === 'Identifier' ? (value.name as string) : null;
+/** Of `words.say` it is `say`. */
+function nameOf(value: unknown): string | null {
+  if (!isNode(value)) return null;
+  if (value.type === 'MemberExpression') return nameOf(value.property);
+  return value.type === 'Identifier' ? (value.name as string) : null;
+}
 
 const partsOf = (template: Node): readonly string[] =>
   (template.quasis as readonly { readonly value: { readonly cooked: string } }[]).map(

@@ -1,14 +1,15 @@
 /** Every instruction of the demo bags, as it is shown and as it is spoken, in each language. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
 import { sayStep } from '../../source/chat/wording/steps.ts';
-import { german } from '../../source/languages/german.ts';
 import { bigSquares } from '../../source/screen/bench/big-letters.ts';
-import { type Language, speak } from '../../source/shared/say.ts';
-import { imperial, metric } from '../../source/shared/units.ts';
+import { imperial } from '../../source/shared/units.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
+import type { Language } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { englishWord } from './english-word.ts';
 
 const jobs = readdirSync('demo')
@@ -18,10 +19,17 @@ const jobs = readdirSync('demo')
 const stepsOf = (job: Job) => Array.from({ length: job.stepCount }, (_, done) => stepAt(job, done + 1));
 
 const shown = (job: Job): readonly string[] =>
-  stepsOf(job).flatMap((step) => [sayStep(job.plan, step), sayStep(job.plan, step, imperial)]);
+  stepsOf(job).flatMap((step) => [
+    sayStep(job.plan, step, spoken()),
+    sayStep(job.plan, step, spoken(imperial)),
+  ]);
 
 const heard = (job: Job): readonly string[] =>
-  stepsOf(job).flatMap((step) => [speakStep(step, metric), speakStep(step, imperial), shoutStep(step)]);
+  stepsOf(job).flatMap((step) => [
+    speakStep(step, spoken()),
+    speakStep(step, spoken(imperial)),
+    shoutStep(step, spoken()),
+  ]);
 
 /** Two lines of a terminal of 80 columns; common practice, no source. */
 const mostCharacters = 160;
@@ -45,13 +53,15 @@ describe.each(languages)('in %s', (_, language, severalOfOne) => {
   });
 
   it.each(jobs)('the large view has letters for each action in %s', (_file, job) => {
-    const actions = new Set(stepsOf(job).map(shoutStep));
+    const actions = new Set(stepsOf(job).map((step) => shoutStep(step, spoken())));
     expect([...actions].filter((action) => bigSquares(action) === null)).toEqual([]);
   });
 
   it.each(jobs)('what is spoken for %s is no longer than what is shown', (_file, job) => {
-    const longer = stepsOf(job).filter((step) => speakStep(step).length > sayStep(job.plan, step).length);
-    expect(longer.map((step) => speakStep(step))).toEqual([]);
+    const longer = stepsOf(job).filter(
+      (step) => speakStep(step, spoken()).length > sayStep(job.plan, step, spoken()).length,
+    );
+    expect(longer.map((step) => speakStep(step, spoken()))).toEqual([]);
   });
 });
 

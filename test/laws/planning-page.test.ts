@@ -1,4 +1,5 @@
 /** The printed plan: as wide as a page, every number with a meaning, and what it says of the demo bags. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
@@ -7,15 +8,14 @@ import { labelled, wrap } from '../../source/chat/wording/page.ts';
 import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
 import { usualPace } from '../../source/journal/pace.ts';
-import { german } from '../../source/languages/german.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { type PlanChanges, planFrom } from '../../source/planning/plan-from.ts';
-import { speak } from '../../source/shared/say.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { tries } from '../tools/tries.ts';
 import { sizedBrief } from './planning-briefs.ts';
 
@@ -43,7 +43,7 @@ describe('the printed plan of any bag', () => {
         const brief = readBrief(file);
         const plan = brief.ok ? planBag(brief.value) : brief;
         if (!plan.ok) return;
-        const page = formatPlanPage(plan.value, { units });
+        const page = formatPlanPage(plan.value, spoken(units));
         for (const line of page.split('\n')) {
           expect(line.length, line).toBeLessThanOrEqual(78);
           expect(line).toBe(line.trimEnd());
@@ -57,7 +57,7 @@ describe('the printed plan of any bag', () => {
   it('fits 78 columns with the longest names that a brief may hold', () => {
     const long = 'W'.repeat(60);
     const file = JSON.parse(demo('dice-bag').replaceAll('"plum"', `"${long}"`));
-    const page = formatPlanPage(planOf({ ...file, name: 'V'.repeat(200) }));
+    const page = formatPlanPage(planOf({ ...file, name: 'V'.repeat(200) }), spoken());
     expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
   });
 });
@@ -71,14 +71,14 @@ it('a label that fills its column stays apart from its text', () => {
 
 describe('the printed plan of a demo bag', () => {
   it.each(demoNames)('%s names its sources and its rules of thumb', (name) => {
-    const page = flow(formatPlanPage(demoPlan(name)));
+    const page = flow(formatPlanPage(demoPlan(name), spoken()));
     const loop = name === 'marble-bag' ? 'Knapton and others' : 'Munden 1959';
     for (const source of [loop, 'Craft Yarn Council', 'EN 71-1:2005+A8:2009']) expect(page).toContain(source);
     expect(page.match(/\(rule of thumb\)/g)?.length).toBeGreaterThanOrEqual(3);
   });
 
   it.each(demoNames)('%s has tails to the next 5 cm and whole grams', (name) => {
-    const page = formatPlanPage(demoPlan(name));
+    const page = formatPlanPage(demoPlan(name), spoken());
     const [, tail = ''] = /cut a tail of (\S+) cm/.exec(flow(page)) ?? [];
     expect(Number(tail) % 5).toBe(0);
     const grams = [
@@ -91,7 +91,7 @@ describe('the printed plan of a demo bag', () => {
   });
 
   it('dice-bag reads like this', () => {
-    expect(sectionOf(formatPlanPage(demoPlan('dice-bag')), 'SIZE')).toEqual([
+    expect(sectionOf(formatPlanPage(demoPlan('dice-bag'), spoken()), 'SIZE')).toEqual([
       '  bag       13.7 cm ± 0.6 cm wide and 18.1 cm ± 0.8 cm deep, flat and sewn,',
       '            wet-relaxed (19 of 20 bags lie within)',
       '  asked     14 cm wide and 18 cm deep',
@@ -109,19 +109,21 @@ describe('the printed plan of a demo bag', () => {
   });
 
   it('dice-bag has its tail for graft and seam in one, and both ways to find it', () => {
-    expect(flow(formatPlanPage(demoPlan('dice-bag')))).toContain(
+    expect(flow(formatPlanPage(demoPlan('dice-bag'), spoken()))).toContain(
       'cut a tail of 145 cm of mint, 102 cm to graft and 43 cm to go on and sew the bottom. For the graft: the larger of 3 times the width on the needles, 83 cm (rule of thumb), and the yarn of a row and 10 %, 87 cm; and 15 cm to hold.',
     );
   });
 
   it('dice-bag with the carriage at home on the growing side has two tails', () => {
-    const page = flow(formatPlanPage(planOf({ ...JSON.parse(demo('dice-bag')), homeSide: 'left' })));
+    const page = flow(
+      formatPlanPage(planOf({ ...JSON.parse(demo('dice-bag')), homeSide: 'left' }), spoken()),
+    );
     expect(page).toContain('cut a tail of 105 cm of mint. For the graft');
     expect(page).toContain('32 bars from each side, with 45 cm of mint: twice the seam and 15 cm to hold');
   });
 
   it('rulebook-bag lists where to hang the work, and says so again at the end', () => {
-    const page = formatPlanPage(demoPlan('rulebook-bag'));
+    const page = formatPlanPage(demoPlan('rulebook-bag'), spoken());
     expect(sectionOf(page, 'BED').slice(3, 5)).toEqual([
       '  hang      rows 1 to 78    on L16 to R54   ending on L54 to R16',
       '            rows 79 to 89   on L32 to R38   ending on L38 to R32',
@@ -130,7 +132,7 @@ describe('the printed plan of a demo bag', () => {
   });
 
   it('leftovers-bag lists its stripes, and takes the cord gauge that was counted', () => {
-    const page = formatPlanPage(demoPlan('leftovers-bag'));
+    const page = formatPlanPage(demoPlan('leftovers-bag'), spoken());
     const listed = sectionOf(page, 'STRIPES').flatMap((line) => line.slice(12).split(', '));
     expect(listed).toEqual(demoPlan('leftovers-bag').stripes.map(({ yarn }) => yarn));
     expect(flow(page)).toContain('by your count of 26 rounds to 10 cm');
@@ -138,7 +140,7 @@ describe('the printed plan of a demo bag', () => {
   });
 
   it('marble-bag speaks of one yarn', () => {
-    const page = flow(formatPlanPage(demoPlan('marble-bag')));
+    const page = flow(formatPlanPage(demoPlan('marble-bag'), spoken()));
     expect(page).toContain(
       'sunset throughout, no colour changes; the closing row, graft and seam take it too',
     );
@@ -146,7 +148,7 @@ describe('the printed plan of a demo bag', () => {
   });
 
   it('token-pouch has its class by whole stitches', () => {
-    expect(flow(formatPlanPage(demoPlan('token-pouch')))).toContain('bulky (5) by its gauge');
+    expect(flow(formatPlanPage(demoPlan('token-pouch'), spoken()))).toContain('bulky (5) by its gauge');
   });
 });
 
@@ -154,7 +156,7 @@ describe('the page of a few scraps', () => {
   it('lists their stripes too', () => {
     const { swatch, bed, yarns, scraps } = JSON.parse(demo('leftovers-bag'));
     const plan = planOf({ name: 'Few', swatch, bed, yarns, scraps, bag: { stitches: 20, rows: 16 } });
-    const page = formatPlanPage(plan);
+    const page = formatPlanPage(plan, spoken());
     expect(flow(page)).toContain('4 of 4 rows, listed below');
     expect(sectionOf(page, 'STRIPES')).toEqual([
       `  1 to 4    ${plan.stripes.map(({ yarn }) => yarn).join(', ')}`,
@@ -173,15 +175,15 @@ describe('the page of a bag planned anew on the way', () => {
 
   it('says what was measured on the piece, and the sums of it come out', () => {
     const plan = from({ measured: { stitchMm: 4.9, rowMm: 3.5 } });
-    const page = formatPlanPage(plan);
+    const page = formatPlanPage(plan, spoken());
     expect(page).toContain('piece     40 stitches and 60 rows on 19.6 cm by 21 cm');
-    const sum = reasons.find(({ id }) => id === 'swatch')?.here?.(plan, metric);
+    const sum = reasons.find(({ id }) => id === 'swatch')?.here?.(plan, spoken());
     expect(sum).toBe('19.6 cm / 40 = 4.9 mm; 21 cm / 60 = 3.5 mm');
   });
 
   it('lists stripes that no longer follow one repeat, each in its own yarn', () => {
     const yarn = { colour: '#d8c49a', metresPer100g: 190, grams: null };
-    const page = formatPlanPage(from({ recolour: { from: 'mint', to: 'sand', yarn } }));
+    const page = formatPlanPage(from({ recolour: { from: 'mint', to: 'sand', yarn } }), spoken());
     expect(flow(page)).toContain('28 stripes, listed below');
     expect(sectionOf(page, 'STRIPES')[0]).toBe(
       '  1 to 8    plum 2, mint 2, plum 2, mint 2, plum 2, mint 2, plum 2, sand 2',
@@ -191,7 +193,7 @@ describe('the page of a bag planned anew on the way', () => {
   it('keeps the stitches of its neighbours, and blames no repeat for the size that was chosen', () => {
     const plan = from({});
     expect(plan.neighbours.map(({ stitches }) => stitches)).toEqual([46, 46]);
-    expect(formatPlanPage(plan)).not.toContain('BEFORE YOU START');
+    expect(formatPlanPage(plan, spoken())).not.toContain('BEFORE YOU START');
   });
 
   it('still asks for the counts that the brief asked for', () => {
@@ -201,19 +203,19 @@ describe('the page of a bag planned anew on the way', () => {
       { rows: 24, measured: null, recolour: null },
     );
     if (!pouch.ok) throw new Error(pouch.fault.code);
-    expect(formatPlanPage(pouch.value)).toContain('asked     10 stitches and 16 rows');
+    expect(formatPlanPage(pouch.value, spoken())).toContain('asked     10 stitches and 16 rows');
   });
 });
 
 describe('the time on the page', () => {
   it('is a rule of thumb, and says so, before the first bag', () => {
-    const page = flow(formatPlanPage(demoPlan('dice-bag')));
+    const page = flow(formatPlanPage(demoPlan('dice-bag'), spoken()));
     expect(page).toMatch(/ time about \d h( \d+ min)? on the bench: cast-on \d+ min, stripes /);
     expect(page).toContain('a rule of thumb for each act');
   });
 
   it('is that of the maker afterwards', () => {
-    const page = flow(formatPlanPage(demoPlan('dice-bag'), { pace: { ...usualPace, bags: 2 } }));
+    const page = flow(formatPlanPage(demoPlan('dice-bag'), spoken(), { pace: { ...usualPace, bags: 2 } }));
     expect(page).toContain('; at the pace of your 2 finished bags');
   });
 });
@@ -223,7 +225,7 @@ describe('the page of a bag planned from its yarn', () => {
     const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
     const { plan } = bag.value;
-    expect(flow(formatPlanPage(plan, { fromYarn: bag.value }))).toContain(
+    expect(flow(formatPlanPage(plan, spoken(), { fromYarn: bag.value }))).toContain(
       'asked the largest of its shape that the weighed yarn allows; one repeat more would take more mint than there is',
     );
   });
@@ -232,7 +234,7 @@ describe('the page of a bag planned from its yarn', () => {
     const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
     if (!bag.ok) throw new Error(bag.fault.code);
     const { plan } = bag.value;
-    const page = formatPlanPage(plan, { fromYarn: bag.value });
+    const page = formatPlanPage(plan, spoken(), { fromYarn: bag.value });
     const [, written = ''] = /write +"bag": (\{.*?\}) into the brief/.exec(page) ?? [];
     expect(planOf({ ...JSON.parse(demo('dice-bag')), bag: JSON.parse(written) })).toEqual(plan);
     expect(page).not.toMatch(/^ {2}(smaller|larger) /m);
@@ -242,7 +244,7 @@ describe('the page of a bag planned from its yarn', () => {
 describe('the plan as JSON', () => {
   it.each(demoNames)('%s keeps its numbers metric and unrounded', (name) => {
     const plan = demoPlan(name);
-    const json = JSON.parse(JSON.stringify(planJson(plan)));
+    const json = JSON.parse(JSON.stringify(planJson(plan, spoken())));
     expect(json.size.widthCm).toBe(plan.size.widthCm);
     expect(json.graft.cutCm).toBeCloseTo(plan.graft.tailCm + plan.seam.tailCm, 9);
     expect(json.yarn.map((need: { yarn: string }) => need.yarn)).toEqual([

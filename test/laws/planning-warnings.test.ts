@@ -1,7 +1,9 @@
 /** Every warning: a plan that deserves it, one that does not, and the sentence. */
+
 import { describe, expect, it } from 'vitest';
 import { formatWarning } from '../../source/chat/wording/warnings.ts';
 import { imperial } from '../../source/shared/units.ts';
+import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 const yarn = { colour: '#6b2d5c', metresPer100g: 190 };
@@ -135,18 +137,18 @@ describe('a warning', () => {
 
   it.each(cases)('%s', (code, file, sentence) => {
     const warning = warningsOf(file).find((one) => one.code === code);
-    expect(warning && formatWarning(warning)).toBe(sentence);
+    expect(warning && formatWarning(warning, englishWords)).toBe(sentence);
   });
 
   it('speaks of inches and ounces to those who use them', () => {
     const [code, file] = cases[0] ?? ['', {}];
     const warning = warningsOf(file).find((one) => one.code === code);
-    expect(warning && formatWarning(warning, imperial)).toContain('0.5 oz short');
+    expect(warning && formatWarning(warning, wordsIn(inEnglish, imperial))).toContain('0.5 oz short');
   });
 
   it('does not list more rows than can be read', () => {
     const long = warningsOf({ ...counts(60, 640), bed: { needles: 70, pitchMm: 6.5 } })[0];
-    expect(long && formatWarning(long)).toMatch(
+    expect(long && formatWarning(long, englishWords)).toMatch(
       /hang the work again \d+ times, the first time after row 14\.$/,
     );
   });

@@ -1,4 +1,5 @@
 /** Every small bag there is, held against closed formulas that know nothing of the program. */
+
 import { describe, expect, it } from 'vitest';
 import { applyMove } from '../../source/bed/apply-move.ts';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
@@ -6,6 +7,7 @@ import { isHandMove, type Move } from '../../source/bed/move.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import {
   briefOf,
@@ -77,7 +79,7 @@ function observed(bag: SmallBag): unknown {
   const steps = [...allSteps(layOutJob(plan))];
   const moves = steps.flatMap((step) => step.moves);
   const passes = steps.filter(({ act }) => act.kind === 'pass' || act.kind === 'closing-pass');
-  const { hangings } = planJson(plan).bed as { readonly hangings: readonly HangingJson[] };
+  const { hangings } = planJson(plan, englishWords).bed as { readonly hangings: readonly HangingJson[] };
   return {
     steps: countKinds(steps),
     rows: passes.map(rowLine),

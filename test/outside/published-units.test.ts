@@ -1,25 +1,19 @@
 /** Units against their definitions and against a units library (mathjs). */
+
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import {
   cmToInches,
-  formatLength,
-  formatLengthNeeded,
-  formatMass,
-  formatMassNeeded,
-  formatSmall,
-  formatTail,
-  formatYarnNeeded,
   gramsPerOunce,
   gramsToOunces,
   gsmToOuncesPerSquareYard,
   imperial,
   metresPerYard,
   metresToYards,
-  metric,
   mmPerInch,
 } from '../../source/shared/units.ts';
+import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 
 const amount = fc.double({ min: 0.001, max: 1e6, noNaN: true });
 
@@ -59,23 +53,23 @@ describe('the weight of a fabric', () => {
 
 describe('an amount on the page', () => {
   it.each([
-    [formatLength(14.25, metric), '14.3 cm'],
-    [formatLength(14, metric), '14 cm'],
-    [formatLength(14, imperial), '5.5 in'],
-    [formatLengthNeeded(86.2, metric), '87 cm'],
-    [formatLengthNeeded(86.2, imperial), '34 in'],
-    [formatTail(130.1, metric), '135 cm'],
-    [formatTail(135, metric), '135 cm'],
-    [formatTail(135, imperial), '54 in'],
-    [formatSmall(4.8, metric), '4.8 mm'],
-    [formatSmall(4.8, imperial), '0.19 in'],
-    [formatMass(60.4, metric), '60 g'],
-    [formatMass(60.4, imperial), '2.1 oz'],
-    [formatMassNeeded(13.1, metric), '14 g'],
-    [formatMassNeeded(13.1, imperial), '0.5 oz'],
-    [formatYarnNeeded(26.01, metric), '27 m'],
-    [formatYarnNeeded(26.01, imperial), '29 yd'],
-    [formatYarnNeeded(100, metric), '100 m'],
+    [englishWords.amounts.length(14.25), '14.3 cm'],
+    [englishWords.amounts.length(14), '14 cm'],
+    [wordsIn(inEnglish, imperial).amounts.length(14), '5.5 in'],
+    [englishWords.amounts.lengthNeeded(86.2), '87 cm'],
+    [wordsIn(inEnglish, imperial).amounts.lengthNeeded(86.2), '34 in'],
+    [englishWords.amounts.tail(130.1), '135 cm'],
+    [englishWords.amounts.tail(135), '135 cm'],
+    [wordsIn(inEnglish, imperial).amounts.tail(135), '54 in'],
+    [englishWords.amounts.small(4.8), '4.8 mm'],
+    [wordsIn(inEnglish, imperial).amounts.small(4.8), '0.19 in'],
+    [englishWords.amounts.mass(60.4), '60 g'],
+    [wordsIn(inEnglish, imperial).amounts.mass(60.4), '2.1 oz'],
+    [englishWords.amounts.massNeeded(13.1), '14 g'],
+    [wordsIn(inEnglish, imperial).amounts.massNeeded(13.1), '0.5 oz'],
+    [englishWords.amounts.yarnNeeded(26.01), '27 m'],
+    [wordsIn(inEnglish, imperial).amounts.yarnNeeded(26.01), '29 yd'],
+    [englishWords.amounts.yarnNeeded(100), '100 m'],
   ])('%s', (shown, expected) => {
     expect(shown).toBe(expected);
   });
@@ -84,10 +78,16 @@ describe('an amount on the page', () => {
     fc.assert(
       fc.property(amount, (value) => {
         const read = (text: string): number => Number.parseFloat(text);
-        expect(read(formatTail(value, metric))).toBeGreaterThanOrEqual(value - 1e-6);
-        expect(read(formatTail(value, imperial)) * 2.54).toBeGreaterThanOrEqual(value - 1e-6);
-        expect(read(formatYarnNeeded(value, imperial)) * 0.9144).toBeGreaterThanOrEqual(value - 1e-6);
-        expect(read(formatMassNeeded(value, imperial)) * 28.349523125).toBeGreaterThanOrEqual(value - 1e-6);
+        expect(read(englishWords.amounts.tail(value))).toBeGreaterThanOrEqual(value - 1e-6);
+        expect(read(wordsIn(inEnglish, imperial).amounts.tail(value)) * 2.54).toBeGreaterThanOrEqual(
+          value - 1e-6,
+        );
+        expect(read(wordsIn(inEnglish, imperial).amounts.yarnNeeded(value)) * 0.9144).toBeGreaterThanOrEqual(
+          value - 1e-6,
+        );
+        expect(
+          read(wordsIn(inEnglish, imperial).amounts.massNeeded(value)) * 28.349523125,
+        ).toBeGreaterThanOrEqual(value - 1e-6);
       }),
     );
   });

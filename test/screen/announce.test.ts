@@ -1,4 +1,5 @@
 /** What the ears are told: bells that can be told apart, and an instruction short enough to be heard out. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
@@ -7,6 +8,7 @@ import { bigSquares } from '../../source/screen/bench/big-letters.ts';
 import { imperial } from '../../source/shared/units.ts';
 import { stepAt } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
+import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { openMemoryBench } from './bench-in-memory.ts';
 
@@ -146,16 +148,16 @@ function needlesOf({ act }: Step): readonly string[] {
 describe.each(allSteps)('every step of %s', (_, steps) => {
   it('is spoken in at most 60 characters, with its needles named', () => {
     for (const step of steps) {
-      const spoken = speakStep(step);
+      const spoken = speakStep(step, englishWords);
       expect(spoken.length, spoken).toBeLessThanOrEqual(60);
-      expect(speakStep(step, imperial)).not.toContain('centimetres');
+      expect(speakStep(step, wordsIn(inEnglish, imperial))).not.toContain('centimetres');
       for (const needle of needlesOf(step)) expect(spoken).toMatch(new RegExp(`\\b${needle}\\b`));
     }
   });
 
   it('is shouted in at most 12 characters that have big letters', () => {
     for (const step of steps) {
-      const shouted = shoutStep(step);
+      const shouted = shoutStep(step, englishWords);
       expect(shouted.length, shouted).toBeLessThanOrEqual(12);
       expect(bigSquares(shouted), shouted).not.toBeNull();
     }

@@ -1,7 +1,7 @@
 /** The bench without a screen, a disk or a clock: keys go in with their times, states come out. */
+
 import { readFileSync } from 'node:fs';
 import { usualPace } from '../../source/journal/pace.ts';
-import { loadLanguage } from '../../source/languages/languages.ts';
 import type { Announce } from '../../source/screen/bench/announce.ts';
 import { type BenchStore, startBench } from '../../source/screen/bench/bench-state.ts';
 import { type BenchEffects, createBenchStore } from '../../source/screen/bench/bench-store.ts';
@@ -10,13 +10,12 @@ import type { Command } from '../../source/session/command.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { readSettings, type SettingChange } from '../../source/settings/settings.ts';
-import { speak } from '../../source/shared/say.ts';
 import { unitsFor } from '../../source/shared/units.ts';
 import { doneBefore, type Landmark } from '../../source/steps/landmarks.ts';
-import { speakNow } from '../../source/wording/current.ts';
 import { loadWords } from '../../source/wording/language.ts';
-import { inEnglish, wordsIn } from '../../source/wording/words.ts';
+import { wordsIn } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
+import { spokenLanguage } from '../fixtures/spoken.ts';
 
 export interface MemoryOptions {
   readonly brief?: unknown;
@@ -67,10 +66,7 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
     },
     keep: ({ change }) => void kept.push(change),
     'load-language': async ({ setting }, send) => {
-      speak(await loadLanguage(setting));
-      const language = await loadWords(setting);
-      speakNow(language);
-      send({ is: 'language', setting, language });
+      send({ is: 'language', setting, language: await loadWords(setting) });
     },
     announce: ({ why }, _, state) => void announce(state, why),
     'save-and-leave': ({ how }, send) =>
@@ -81,8 +77,9 @@ export function openMemoryBench(options: MemoryOptions = {}): MemoryBench {
     'read-pace': ({ asked }, send) => send({ is: 'pace', pace: usualPace, asked }),
     ...options.effects,
   };
-  const words = wordsIn(inEnglish, unitsFor(settings.units));
-  const store = createBenchStore(startBench({ session, settings, language: inEnglish, words }), effects);
+  const language = spokenLanguage();
+  const words = wordsIn(language, unitsFor(settings.units));
+  const store = createBenchStore(startBench({ session, settings, language, words }), effects);
   const key = (name: string, at: number, kind: KeyKind = 'press'): void =>
     store.send({ is: 'key', key: keyNamed(name, kind), at });
   const perform = (command: Command): void => store.send({ is: 'command', command });

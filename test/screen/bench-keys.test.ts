@@ -78,7 +78,7 @@ describe('a press', () => {
     bench.key('b', 1550);
     expect(bench.done()).toBe(2);
     bench.type('pedal gap 5', 2000);
-    expect(bench.said(1)).toBe('5 is not one of the whole numbers 20 to 1000.');
+    expect(bench.said(1)).toBe('5 is not a whole number from 20 to 1000.');
   });
 });
 

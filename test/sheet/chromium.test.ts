@@ -1,4 +1,5 @@
 /** The sheets in a real browser: nothing overflows, nothing overlaps, everything can be read, nothing is fetched. */
+
 import { writeFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -6,13 +7,12 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { type Language, speak } from '../../source/shared/say.ts';
-import { metric } from '../../source/shared/units.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
+import type { Language } from '../../source/wording/words.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { demoNames, demoPlan, hostileNames, renameYarn, twoColours } from './briefs.ts';
 import {
   excessWidth,
@@ -27,7 +27,7 @@ import {
 } from './look-in-chromium.ts';
 
 const chromiumPath = findChromium();
-const plain: SheetOptions = { date: '4 May 2026', units: metric };
+const plain: SheetOptions = { date: '4 May 2026' };
 const forClass: SheetOptions = { ...plain, class: true };
 const formats = ['A4', 'Letter'] as const;
 
@@ -115,7 +115,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
   it.each(Object.entries({ ...demoSheets, ...oddSheets }))(
     '%s prints on two pages, all its text there and apart',
     async (_, sheet) => {
-      const { page, asked } = await open(sheetHtml(...sheet), 'html');
+      const { page, asked } = await open(sheetHtml(sheet[0], sheet[1], spoken()), 'html');
       await expectTwoPages(page);
       const { title, ...rest } = await inventory(page);
       expect(rest).toEqual({ pictures: 0, scripts: 0, hurt: false, boxes: sheet[0].stripes.length });
@@ -128,7 +128,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
   it.each(Object.entries({ ...demoSheets, ...oddSheets }))(
     '%s as SVG keeps its text on its pages, and apart',
     async (_, sheet) => {
-      const { page, asked } = await open(sheetSvg(...sheet), 'svg');
+      const { page, asked } = await open(sheetSvg(sheet[0], sheet[1], spoken()), 'svg');
       await expectApartOnPage(page);
       expect(asked).toEqual([]);
       await page.close();
@@ -139,10 +139,10 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     '%s in German prints as well, and so does its SVG',
     async (_, sheet) => {
       speak(german);
-      const { page } = await open(sheetHtml(...sheet), 'html');
+      const { page } = await open(sheetHtml(sheet[0], sheet[1], spoken()), 'html');
       await expectTwoPages(page);
       await page.close();
-      const { page: drawn } = await open(sheetSvg(...sheet), 'svg');
+      const { page: drawn } = await open(sheetSvg(sheet[0], sheet[1], spoken()), 'svg');
       await expectApartOnPage(drawn);
       await drawn.close();
     },
@@ -151,7 +151,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
   it.each(Object.entries(demoSheets).slice(0, 4))(
     '%s has a contrast of at least 4.5 to 1 everywhere',
     async (_, sheet) => {
-      const { page } = await open(sheetHtml(...sheet), 'html');
+      const { page } = await open(sheetHtml(sheet[0], sheet[1], spoken()), 'html');
       await layOut(page, papers.A4.widthPx);
       const pieces = await textPieces(page);
       expect(await poorContrasts(page, pieces, 4.5)).toEqual([]);
@@ -163,7 +163,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     'the dice bag fits %s in the widest of common fonts too, in %s',
     async (format, _, language) => {
       speak(language);
-      const { page } = await open(sheetHtml(demoPlan('dice-bag'), plain), 'html');
+      const { page } = await open(sheetHtml(demoPlan('dice-bag'), plain, spoken()), 'html');
       await page.addStyleTag({ content: "* { font-family: 'DejaVu Sans' !important; }" });
       // German runs longer; in so wide a font its last lines take a third page.
       expect(pageCount(await page.pdf({ format }))).toBeLessThanOrEqual(3);
@@ -177,7 +177,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     'the SVG sheet of the %s keeps its texts apart in the widest of common fonts too, in %s',
     async (name, _, language) => {
       speak(language);
-      const svg = sheetSvg(demoPlan(name), plain).replaceAll(
+      const svg = sheetSvg(demoPlan(name), plain, spoken()).replaceAll(
         /font-family="[^"]*"/g,
         'font-family="DejaVu Sans"',
       );
@@ -192,7 +192,7 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
     'the %s can be read on a narrow screen, in %s',
     async (name, _, language) => {
       speak(language);
-      const { page } = await open(sheetHtml(demoPlan(name), forClass), 'html');
+      const { page } = await open(sheetHtml(demoPlan(name), forClass, spoken()), 'html');
       await page.setViewportSize({ width: 360, height: 800 });
       expect(await excessWidth(page)).toBe(0);
       expect(overlaps(await textPieces(page))).toEqual([]);

@@ -1,21 +1,18 @@
 /** The three files of the sheet, read by libraries: HTML by a validator, SVG by an XML parser, Markdown by a renderer. */
+
 import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { german } from '../../source/languages/german.ts';
-import { speak } from '../../source/shared/say.ts';
-import { metric } from '../../source/shared/units.ts';
+import { imperial } from '../../source/shared/units.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
-import { speakNow } from '../../source/wording/current.ts';
-import { loadWords } from '../../source/wording/language.ts';
-import { inEnglish } from '../../source/wording/words.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { demoNames, demoPlan, hostileNames, renameYarn, twoColours } from './briefs.ts';
 import { allNodes, readSvg } from './read-svg.ts';
 
-const plain: SheetOptions = { date: '4 May', units: metric };
+const plain: SheetOptions = { date: '4 May' };
 const validator = new HtmlValidate({
   extends: ['html-validate:standard', 'html-validate:document'],
   rules: { 'no-inline-style': 'error' },
@@ -41,16 +38,18 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
   const plan = demoPlan(name);
 
   it('is valid HTML, for a class too', async () => {
-    expect(await faultsOf(sheetHtml(plan, plain))).toEqual([]);
-    expect(await faultsOf(sheetHtml(plan, { ...plain, class: true, remarks: ['Mind the cat.'] }))).toEqual(
-      [],
-    );
+    expect(await faultsOf(sheetHtml(plan, plain, spoken()))).toEqual([]);
+    expect(
+      await faultsOf(sheetHtml(plan, { ...plain, class: true, remarks: ['Mind the cat.'] }, spoken())),
+    ).toEqual([]);
   });
 
   it('has a box to tick for each stripe, in all three files', () => {
-    expect(sheetHtml(plan, plain).match(/<input type="checkbox">/g)).toHaveLength(plan.stripes.length);
-    expect(sheetMarkdown(plan, plain).match(/^- \[ \] /gm)).toHaveLength(plan.stripes.length);
-    const boxes = allNodes(readSvg(sheetSvg(plan, plain))).filter(
+    expect(sheetHtml(plan, plain, spoken()).match(/<input type="checkbox">/g)).toHaveLength(
+      plan.stripes.length,
+    );
+    expect(sheetMarkdown(plan, plain, spoken()).match(/^- \[ \] /gm)).toHaveLength(plan.stripes.length);
+    const boxes = allNodes(readSvg(sheetSvg(plan, plain, spoken()))).filter(
       ({ name: tag, attributes }) =>
         tag === 'rect' && attributes.width === '3.2' && attributes.height === '3.2',
     );
@@ -58,7 +57,11 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
   });
 
   it('fetches nothing: no address but the name of the SVG format', () => {
-    for (const file of [sheetHtml(plan, plain), sheetSvg(plan, plain), sheetMarkdown(plan, plain)]) {
+    for (const file of [
+      sheetHtml(plan, plain, spoken()),
+      sheetSvg(plan, plain, spoken()),
+      sheetMarkdown(plan, plain, spoken()),
+    ]) {
       const addresses = new Set(file.match(/[a-z]+:\/\/[^"'\s<)]*/g));
       addresses.delete('http://www.w3.org/2000/svg');
       expect([...addresses]).toEqual([]);
@@ -68,7 +71,11 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
 
   it('gives the figures of the plan', () => {
     const { stitches, rows, knittedRows, shapings } = plan;
-    for (const file of [sheetHtml(plan, plain), sheetSvg(plan, plain), sheetMarkdown(plan, plain)]) {
+    for (const file of [
+      sheetHtml(plan, plain, spoken()),
+      sheetSvg(plan, plain, spoken()),
+      sheetMarkdown(plan, plain, spoken()),
+    ]) {
       expect(file).toContain(`${stitches} across`);
       expect(file).toContain(`${rows}: ${knittedRows} knitted, 1 grafted`);
       expect(file).toContain(`${shapings} moves`);
@@ -81,7 +88,7 @@ describe('the dice bag, counted by hand', () => {
   // 46 stitches and 31 moves cover 77 of 120 needles: 21 stay free at the left, L60 to L40, so the edges end at L39 after the last
   // move and begin 31 needles right of there, at L8–R38; each stripe of 2 rows crawls one needle left.
   it('lists rows and edge needles stripe by stripe, the last one grafted', () => {
-    const lines = sheetMarkdown(demoPlan('dice-bag'), plain)
+    const lines = sheetMarkdown(demoPlan('dice-bag'), plain, spoken())
       .split('\n')
       .filter((line) => line.startsWith('- [ ]'));
     expect(lines[0]).toBe('- [ ] 1 plum: rows 1 2•, L8–R38');
@@ -92,7 +99,7 @@ describe('the dice bag, counted by hand', () => {
   });
 
   it('says where to hang the work again', () => {
-    const lines = sheetMarkdown(demoPlan('rulebook-bag'), plain).split('\n');
+    const lines = sheetMarkdown(demoPlan('rulebook-bag'), plain, spoken()).split('\n');
     expect(lines.find((line) => line.includes('hang again'))).toBe(
       '- [ ] 26 mint: rows 77 78•, L54–R16; **after row 78 hang again, L32 to R38, then shape**',
     );
@@ -105,12 +112,12 @@ describe('names', () => {
     const options = { ...plain, name };
     const wanted = visibleName[kind] ?? '';
 
-    const html = sheetHtml(plan, options);
+    const html = sheetHtml(plan, options, spoken());
     expect(await faultsOf(html)).toEqual([]);
     const title = /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '';
     expect(decoded(title)).toBe(wanted);
 
-    const nodes = allNodes(readSvg(sheetSvg(plan, options)));
+    const nodes = allNodes(readSvg(sheetSvg(plan, options, spoken())));
     expect(decoded(nodes.find((node) => node.name === 'title')?.text ?? '')).toBe(wanted);
     const written = decoded(
       bare(
@@ -122,7 +129,7 @@ describe('names', () => {
     );
     expect(written.replaceAll(' ', '')).toContain(bare(wanted).replaceAll(' ', ''));
 
-    const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
+    const rendered = await marked.parse(sheetMarkdown(plan, options, spoken()), { gfm: true });
     const heading = /<h1>([\s\S]*?)<\/h1>/.exec(rendered)?.[1] ?? '';
     expect(decoded(heading)).toBe(wanted.trim());
     expect(rendered).not.toMatch(/<(?:script|img|a|i|b)\b/);
@@ -142,38 +149,36 @@ function decoded(text: string): string {
 describe('the sheet for a class', () => {
   it('has blanks for each pupil’s swatch, with the counts of the plan in the sums', () => {
     const plan = demoPlan('dice-bag');
-    const html = sheetHtml(plan, { ...plain, class: true });
+    const html = sheetHtml(plan, { ...plain, class: true }, spoken());
     for (const sum of ['31 × w =', '64 × h =', '√(a × a + b × b) =', 'c ÷ 2 =', '45 × w × b ÷ c =']) {
       expect(html).toContain(sum);
     }
-    expect(sheetHtml(plan, plain)).not.toContain('My own swatch');
+    expect(sheetHtml(plan, plain, spoken())).not.toContain('My own swatch');
     const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm |';
-    expect(sheetMarkdown(plan, plain)).toContain(measured);
-    expect(sheetMarkdown(plan, { ...plain, class: true })).not.toContain('Swatch measured');
+    expect(sheetMarkdown(plan, plain, spoken())).toContain(measured);
+    expect(sheetMarkdown(plan, { ...plain, class: true }, spoken())).not.toContain('Swatch measured');
   });
 });
 
 describe('remarks', () => {
   it('print what the caller has to say', () => {
-    const html = sheetHtml(twoColours('#b4564e', '#7d7a3a'), {
-      ...plain,
-      remarks: ['Hang it again after row 78.'],
-    });
+    const html = sheetHtml(
+      twoColours('#b4564e', '#7d7a3a'),
+      {
+        ...plain,
+        remarks: ['Hang it again after row 78.'],
+      },
+      spoken(),
+    );
     expect(html).toContain('<li>Hang it again after row 78.</li>');
   });
 });
 
 describe('the sheet in German', () => {
   const plan = twoColours('#b4564e', '#7d7a3a');
-  const options: SheetOptions = { date: '2026-05-04', units: metric, class: true };
-  beforeEach(async () => {
-    speak(german);
-    speakNow(await loadWords('de'));
-  });
-  afterEach(() => {
-    speak(null);
-    speakNow(inEnglish);
-  });
+  const options: SheetOptions = { date: '2026-05-04', class: true };
+  beforeEach(() => speak(german));
+  afterEach(() => speak(null));
 
   /** What is read or read out: text, and the names of pictures. */
   const readable = (html: string): string =>
@@ -182,17 +187,17 @@ describe('the sheet in German', () => {
       ...[...html.matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label),
     ].join(' ');
   const files = (): readonly string[] => [
-    readable(sheetHtml(plan, options)),
-    readable(sheetSvg(plan, options)),
-    sheetMarkdown(plan, options),
+    readable(sheetHtml(plan, options, spoken())),
+    readable(sheetSvg(plan, options, spoken())),
+    sheetMarkdown(plan, options, spoken()),
   ];
 
   it('is valid and says its language', async () => {
-    const html = sheetHtml(plan, options);
+    const html = sheetHtml(plan, options, spoken());
     expect(await faultsOf(html)).toEqual([]);
     expect(html).toContain('<html lang="de">');
-    expect(readSvg(sheetSvg(plan, options)).attributes.lang).toBe('de');
-    const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
+    expect(readSvg(sheetSvg(plan, options, spoken())).attributes.lang).toBe('de');
+    const rendered = await marked.parse(sheetMarkdown(plan, options, spoken()), { gfm: true });
     expect(rendered.match(/<li><input/g)).toHaveLength(plan.stripes.length);
   });
 
@@ -212,8 +217,7 @@ describe('the sheet in German', () => {
 
 describe('units', () => {
   it('are the maker’s', () => {
-    const inches = { length: 'in', mass: 'oz', yarn: 'yd' } as const;
-    const html = sheetHtml(demoPlan('dice-bag'), { ...plain, units: inches });
+    const html = sheetHtml(demoPlan('dice-bag'), plain, spoken(imperial));
     // 13.71 cm and 18.14 cm are 5.4 in and 7.1 in.
     expect(html).toContain('5.4 in × 7.1 in');
     expect(html).not.toMatch(/\d (?:cm|mm)\b/);

@@ -1,11 +1,9 @@
 /** The drawings as SVG: parsed by a library, their polygons measured against the plan. */
+
 import { Polygon as FlatPolygon, point } from '@flatten-js/core';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { type Language, speak } from '../../source/shared/say.ts';
-import { metric } from '../../source/shared/units.ts';
 import { bagDrawing } from '../../source/sheet/svg/bag-drawing.ts';
 import { bandDrawing } from '../../source/sheet/svg/band-drawing.ts';
 import { bedDrawing } from '../../source/sheet/svg/bed-drawing.ts';
@@ -17,8 +15,10 @@ import { shapingDiagram } from '../../source/sheet/svg/shaping-diagram.ts';
 import { stripDrawing } from '../../source/sheet/svg/strip-drawing.ts';
 import { textWidth } from '../../source/sheet/svg/text-width.ts';
 import { threadingDiagram } from '../../source/sheet/svg/threading-diagram.ts';
+import type { Language } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { tries } from '../tools/tries.ts';
 import { demoNames, demoPlan, twoColours } from './briefs.ts';
 import { allNodes, pointsOf, readSvg, type SvgNode, withClass } from './read-svg.ts';
@@ -26,30 +26,33 @@ import { allNodes, pointsOf, readSvg, type SvgNode, withClass } from './read-svg
 const stripSvg = (plan: Plan, rowsDone?: number): SvgNode =>
   readSvg(
     standalone(
-      stripDrawing(plan, {
-        widthMm: 76,
-        heightMm: 50,
-        units: metric,
-        id: 's',
-        ...(rowsDone === undefined ? {} : { rowsDone }),
-      }),
+      stripDrawing(
+        plan,
+        {
+          widthMm: 76,
+          heightMm: 50,
+          id: 's',
+          ...(rowsDone === undefined ? {} : { rowsDone }),
+        },
+        spoken(),
+      ),
     ),
   );
 const bagSvg = (plan: Plan): SvgNode =>
-  readSvg(standalone(bagDrawing(plan, { widthMm: 90, heightMm: 80 }, metric, 'b')));
+  readSvg(standalone(bagDrawing(plan, { widthMm: 90, heightMm: 80 }, spoken(), 'b')));
 const areaOf = (node: SvgNode): number => new FlatPolygon(pointsOf(node).map(([x, y]) => point(x, y))).area();
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 const drawingsOf = (plan: Plan): Readonly<Record<string, Drawing>> => ({
-  strip: stripDrawing(plan, { widthMm: 76, heightMm: 50, units: metric, id: 's', rowsDone: 5 }),
-  bag: bagDrawing(plan, { widthMm: 90, heightMm: 80 }, metric, 'b'),
-  fold: foldDrawing(plan, { widthMm: 100, heightMm: 46 }, 'f'),
-  bed: bedDrawing(plan, { widthMm: 182, lanes: 2 }),
-  band: bandDrawing(plan, 182, 4, 'r'),
-  shaping: shapingDiagram(plan),
-  graft: graftDiagram(),
-  seam: seamDiagram(),
-  threading: threadingDiagram(plan, 182),
+  strip: stripDrawing(plan, { widthMm: 76, heightMm: 50, id: 's', rowsDone: 5 }, spoken()),
+  bag: bagDrawing(plan, { widthMm: 90, heightMm: 80 }, spoken(), 'b'),
+  fold: foldDrawing(plan, { widthMm: 100, heightMm: 46 }, 'f', spoken()),
+  bed: bedDrawing(plan, { widthMm: 182, lanes: 2 }, spoken()),
+  band: bandDrawing(plan, 182, 4, 'r', spoken()),
+  shaping: shapingDiagram(plan, spoken()),
+  graft: graftDiagram(spoken()),
+  seam: seamDiagram(spoken()),
+  threading: threadingDiagram(plan, 182, spoken()),
 });
 
 describe.each(demoNames)('the strip of the %s as SVG', (name) => {

@@ -1,9 +1,8 @@
 /** The drawings as a terminal shows them: in a terminal emulator, at several sizes, with and without colour. */
+
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { german } from '../../source/languages/german.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { speak } from '../../source/shared/say.ts';
 import { drawBag } from '../../source/sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../source/sheet/terminal/draw-bed.ts';
 import { drawCord, drawGraft, drawSeam } from '../../source/sheet/terminal/draw-by-hand.ts';
@@ -12,6 +11,7 @@ import { drawStrip } from '../../source/sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../source/sheet/terminal/options.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { german, speak, spoken } from '../fixtures/spoken.ts';
 import { tries } from '../tools/tries.ts';
 import { demoNames, demoPlan, diceBagWith, hostileNames, renameYarn, twoColours } from './briefs.ts';
 import { pixelsOf, show, textOf } from './screen.ts';
@@ -40,7 +40,7 @@ describe.each(sizes)('at %d by %d', (columns, rows) => {
     const plan = demoPlan(name);
     for (const draw of Object.values(drawings)) {
       for (const look of looks) {
-        const lines = draw(plan, { columns, rows, rowsDone: 11, ...look });
+        const lines = draw(plan, { columns, rows, rowsDone: 11, ...look }, spoken());
         const screen = await show(lines, columns, rows);
         expect([screen.wrappedRows, screen.lostRows]).toEqual([0, 0]);
         expect(lines.length).toBeGreaterThan(1);
@@ -61,7 +61,7 @@ describe('any window and any bag', () => {
         async (file, columns, rows, pick, look) => {
           const plan = planOf(file);
           for (const draw of Object.values(drawings)) {
-            const lines = draw(plan, { columns, rows, rowsDone: pick % (plan.rows + 1), ...look });
+            const lines = draw(plan, { columns, rows, rowsDone: pick % (plan.rows + 1), ...look }, spoken());
             expect(lines.length).toBeLessThanOrEqual(rows);
             const screen = await show(lines, columns, rows);
             expect([screen.wrappedRows, screen.lostRows]).toEqual([0, 0]);
@@ -81,7 +81,7 @@ describe('the strip in true colour', () => {
 
   it('has all 32 stripes one pixel high at 80 by 24, the knitted ones filled and the rest outlined', async () => {
     const pixels = pixelsOf(
-      await show(drawStrip(plan, { columns: 80, rows: 24, rowsDone: 20, ...trueColour }), 80, 24),
+      await show(drawStrip(plan, { columns: 80, rows: 24, rowsDone: 20, ...trueColour }, spoken()), 80, 24),
     );
     const strip = pixels.slice(0, 32).toReversed();
     for (const [i, row] of strip.entries()) {
@@ -97,7 +97,7 @@ describe('the strip in true colour', () => {
 
   it('leans left at the angle of the plan', async () => {
     const pixels = pixelsOf(
-      await show(drawStrip(plan, { columns: 80, rows: 24, rowsDone: 64, ...trueColour }), 80, 24),
+      await show(drawStrip(plan, { columns: 80, rows: 24, rowsDone: 64, ...trueColour }, spoken()), 80, 24),
     );
     const starts = pixels.slice(0, 32).map((row) => row.findIndex((pixel) => pixel !== null));
     const [first = 0, last = 0] = [starts[0], starts[31]];
@@ -109,7 +109,7 @@ describe('the strip in true colour', () => {
   it('outlines each stripe where there is room', async () => {
     const pouch = demoPlan('token-pouch');
     const pixels = pixelsOf(
-      await show(drawStrip(pouch, { columns: 120, rows: 40, rowsDone: 4, ...trueColour }), 120, 40),
+      await show(drawStrip(pouch, { columns: 120, rows: 40, rowsDone: 4, ...trueColour }, spoken()), 120, 40),
     );
     const lines = pixels.slice(0, 76).filter((row) => row.filter((pixel) => pixel !== null).length > 10);
     // 38 lines of 2 pixels for 8 stripes: 9 pixels a stripe. 2 are filled; the open 6 have an upper edge each, and a
@@ -119,7 +119,7 @@ describe('the strip in true colour', () => {
 
   it('shows the rows around the place when the strip is too long, and says which', () => {
     const long = planOf({ ...JSON.parse(JSON.stringify(dicePlain)), bag: { stitches: 20, rows: 400 } });
-    const lines = drawStrip(long, { columns: 80, rows: 24, rowsDone: 200, ...letters });
+    const lines = drawStrip(long, { columns: 80, rows: 24, rowsDone: 200, ...letters }, spoken());
     const shown = /rows (\d+) to (\d+) shown/.exec(lines.at(-1) ?? '');
     expect(shown).not.toBeNull();
     expect(Number(shown?.[1])).toBeLessThan(200);
@@ -142,7 +142,11 @@ const dicePlain = {
 
 describe('the strip without colour', () => {
   it('is drawn in letters: capitals where it is knitted, small ones round the rest', () => {
-    const lines = drawStrip(demoPlan('token-pouch'), { columns: 80, rows: 24, rowsDone: 4, ...letters });
+    const lines = drawStrip(
+      demoPlan('token-pouch'),
+      { columns: 80, rows: 24, rowsDone: 4, ...letters },
+      spoken(),
+    );
     const whole = lines.join('\n');
     expect(whole).toMatch(/P{10}/);
     expect(whole).toMatch(/M{10}/);
@@ -156,7 +160,9 @@ describe('the bag', () => {
     const [columns, rows] = [300, 150];
     for (const name of demoNames) {
       const plan = demoPlan(name);
-      const pixels = pixelsOf(await show(drawBag(plan, { columns, rows, ...trueColour }), columns, rows));
+      const pixels = pixelsOf(
+        await show(drawBag(plan, { columns, rows, ...trueColour }, spoken()), columns, rows),
+      );
       const colours = new Set([...plan.brief.yarns.values()].map(({ colour }) => colour));
       const bag = pixels
         .slice(0, 2 * (rows - 3))
@@ -172,7 +178,7 @@ describe('the bag', () => {
   it.each(sizes)('has stripes at %d by %d, not a chequerboard', async (columns, rows) => {
     for (const name of demoNames) {
       const pixels = pixelsOf(
-        await show(drawBag(demoPlan(name), { columns, rows, ...trueColour }), columns, rows),
+        await show(drawBag(demoPlan(name), { columns, rows, ...trueColour }, spoken()), columns, rows),
       );
       for (const row of pixels.slice(6, rows)) {
         const bag = row.filter((pixel) => pixel !== null);
@@ -187,7 +193,7 @@ describe('the bag', () => {
       new Set(
         pixelsOf(
           await show(
-            drawBag(demoPlan('dice-bag'), { columns: 80, rows: 24, ...trueColour, rowsDone }),
+            drawBag(demoPlan('dice-bag'), { columns: 80, rows: 24, ...trueColour, rowsDone }, spoken()),
             80,
             24,
           ),
@@ -203,7 +209,9 @@ describe('the bag', () => {
 
   it('climbs to the left where the work crawled left, to the right where it crawled right', async () => {
     const leaning = async (plan: Plan): Promise<number> => {
-      const pixels = pixelsOf(await show(drawBag(plan, { columns: 120, rows: 50, ...trueColour }), 120, 50));
+      const pixels = pixelsOf(
+        await show(drawBag(plan, { columns: 120, rows: 50, ...trueColour }, spoken()), 120, 50),
+      );
       const [lower = [], upper = []] = [pixels[80], pixels[79]];
       const same = (shift: number): number =>
         lower.filter((pixel, x) => pixel !== null && pixel === upper[x + shift]).length;
@@ -214,14 +222,18 @@ describe('the bag', () => {
   });
 
   it('says its width, depth, depth below the cord and angle', () => {
-    const lines = drawBag(demoPlan('dice-bag'), { columns: 80, rows: 24, ...letters }).join('\n');
+    const lines = drawBag(demoPlan('dice-bag'), { columns: 80, rows: 24, ...letters }, spoken()).join('\n');
     for (const figure of ['13.7 cm', '18.1 cm', '17.1 cm', '57°']) expect(lines).toContain(figure);
   });
 });
 
 describe('the folded strip', () => {
   it('letters both grafted edges, and in the bag they stand side by side', async () => {
-    const screen = await show(drawFold(demoPlan('dice-bag'), { columns: 80, rows: 24, ...letters }), 80, 24);
+    const screen = await show(
+      drawFold(demoPlan('dice-bag'), { columns: 80, rows: 24, ...letters }, spoken()),
+      80,
+      24,
+    );
     const rows = textOf(screen).slice(0, 12);
     expect(rows.filter((row) => /A.*B.*BA/.test(row)).length).toBeGreaterThanOrEqual(11);
   });
@@ -240,7 +252,7 @@ describe('the work of the hands', () => {
   const plain = (lines: readonly string[]) => lines.map((line) => line.replace(/\x1b\[[\d;]*m/g, ''));
 
   it('goes down one loop of the graft and up the next, on both edges', () => {
-    const lines = plain(drawGraft(demoPlan('dice-bag'), options));
+    const lines = plain(drawGraft(demoPlan('dice-bag'), options, spoken()));
     const names = lines[0] ?? '';
     for (const path of lines.filter((line) => line.includes('▼'))) {
       expect(Math.abs(path.indexOf('▼') - names.indexOf('A12'))).toBeLessThan(3);
@@ -252,7 +264,7 @@ describe('the work of the hands', () => {
 
   it('counts the loops of the graft from the mouth, wherever that lies', () => {
     // The card box bag crawls right: turned over, its mouth lies at the right (the work is turned over to graft it).
-    const lines = plain(drawGraft(demoPlan('card-box-bag'), options));
+    const lines = plain(drawGraft(demoPlan('card-box-bag'), options, spoken()));
     expect(lines.join('\n')).toContain('the mouth at the right');
     for (const path of lines.filter((line) => line.includes('▼')))
       expect(path.indexOf('▲')).toBeLessThan(path.indexOf('▼'));
@@ -271,14 +283,14 @@ describe('the work of the hands', () => {
   });
 
   it('goes under bars of both sides of the seam', () => {
-    const lines = drawSeam(demoPlan('dice-bag'), options);
+    const lines = drawSeam(demoPlan('dice-bag'), options, spoken());
     expect(lines.findIndex((line) => line.includes('▲'))).toBeLessThan(
       lines.findIndex((line) => line.includes('▼')),
     );
   });
 
   it('slips towards the side on which the carriage waits, and knits away from it', () => {
-    const text = drawCord(demoPlan('dice-bag'), options).join('\n');
+    const text = drawCord(demoPlan('dice-bag'), options, spoken()).join('\n');
     expect(text).toContain('right: the carriage slips');
     expect(text).toContain('left: it knits');
   });
@@ -290,7 +302,7 @@ describe('the work of the hands', () => {
         [40, 9],
         [79, 15],
       ] as const) {
-        const lines = plain(draw(demoPlan('rulebook-bag'), { ...options, columns, rows }));
+        const lines = plain(draw(demoPlan('rulebook-bag'), { ...options, columns, rows }, spoken()));
         expect(lines.length).toBeLessThanOrEqual(rows);
         for (const line of lines) expect(line.length).toBeLessThanOrEqual(columns);
       }
@@ -301,7 +313,11 @@ describe('the work of the hands', () => {
 describe('the bed', () => {
   it('has a bar for each hanging, as wide as its stitches', () => {
     const plan = demoPlan('rulebook-bag');
-    const lines = drawBed(plan, { columns: 112, rows: 20, colour: 'none', glyphs: 'ascii', rowsDone: 30 });
+    const lines = drawBed(
+      plan,
+      { columns: 112, rows: 20, colour: 'none', glyphs: 'ascii', rowsDone: 30 },
+      spoken(),
+    );
     const bars = lines.filter((line) => /^[ .#=]+$/.test(line));
     expect(bars.map((bar) => bar.replaceAll(/[^#=]/g, '').length)).toEqual([70, 70]);
     expect(bars[0]).toContain('#');
@@ -315,7 +331,7 @@ describe('colours', () => {
     plan: Plan,
     look: Pick<DrawOptions, 'colour' | 'glyphs'>,
   ): Promise<ReadonlySet<string>> => {
-    const { cells } = await show(drawBag(plan, { columns: 80, rows: 24, ...look }), 80, 24);
+    const { cells } = await show(drawBag(plan, { columns: 80, rows: 24, ...look }, spoken()), 80, 24);
     const inPicture = cells
       .slice(2, 18)
       .flat()
@@ -348,21 +364,21 @@ describe('words', () => {
       rowsDone: 30,
     };
     const plan = demoPlan('rulebook-bag');
-    expect(drawStrip(plan, options)).toEqual([
+    expect(drawStrip(plan, options, spoken())).toEqual([
       'The strip leans to the left as it grows: 30 stripes, 90 rows, the last one grafted.',
       '30 of 90 rows are knitted, 10 of 30 stripes whole.',
       'Next: stripe 11, plum, rows 31 to 34.',
     ]);
-    expect(drawBed(plan, options)).toEqual([
+    expect(drawBed(plan, options, spoken())).toEqual([
       'The bed has 112 needles; the work crawls to the left.',
       'At row 30 the work hangs from L30 to R40.',
       'Rows 1 to 78: hung from L16 to R54, crawling to L54 to R16.',
       'Rows 79 to 89: hung from L32 to R38, crawling to L38 to R32.',
     ]);
-    expect(drawFold(plan, options).join(' ')).toContain(
+    expect(drawFold(plan, options, spoken()).join(' ')).toContain(
       'Loop 1 of both is at the mouth, loop 70 at the bottom',
     );
-    expect(drawBag(plan, options).join(' ')).toContain('climb to the left at 57°');
+    expect(drawBag(plan, options, spoken()).join(' ')).toContain('climb to the left at 57°');
   });
 });
 
@@ -374,7 +390,7 @@ describe('in German', () => {
     for (const name of demoNames) {
       for (const draw of Object.values(drawings)) {
         for (const rowsDone of [0, 11, 16]) {
-          const lines = draw(demoPlan(name), { columns, rows, rowsDone, ...letters });
+          const lines = draw(demoPlan(name), { columns, rows, rowsDone, ...letters }, spoken());
           const captions = lines.filter((line) => /[a-zäöü]{4} /.test(line));
           expect(captions.length).toBeGreaterThan(0);
           // Captions are cut at the edge of the window.
@@ -386,7 +402,11 @@ describe('in German', () => {
 
   it.each(demoNames)('the words of the %s fit', async (name) => {
     for (const draw of Object.values(drawings)) {
-      const lines = draw(demoPlan(name), { columns: 80, rows: 24, rowsDone: 11, ...letters, words: true });
+      const lines = draw(
+        demoPlan(name),
+        { columns: 80, rows: 24, rowsDone: 11, ...letters, words: true },
+        spoken(),
+      );
       const screen = await show(lines, 80, 24);
       expect([screen.wrappedRows, screen.lostRows]).toEqual([0, 0]);
       expect(lines.join(' ')).not.toMatch(/\b(?:the|of|to|is|are|rows?)\b/);
@@ -401,14 +421,18 @@ describe('yarn names', () => {
       const plan = renameYarn(demoPlan('dice-bag'), 'plum', name);
       for (const words of [false, true]) {
         for (const draw of Object.values(drawings)) {
-          const lines = draw(plan, {
-            columns: 60,
-            rows: 20,
-            colour: 'none',
-            glyphs: 'unicode',
-            words,
-            rowsDone: 2,
-          });
+          const lines = draw(
+            plan,
+            {
+              columns: 60,
+              rows: 20,
+              colour: 'none',
+              glyphs: 'unicode',
+              words,
+              rowsDone: 2,
+            },
+            spoken(),
+          );
           expect(lines.join('')).not.toMatch(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/);
           const screen = await show(lines, 60, 20);
           expect([screen.wrappedRows, screen.lostRows]).toEqual([0, 0]);

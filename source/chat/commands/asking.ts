@@ -1,10 +1,11 @@
 /** Commands that are answered and change nothing. */
+
 import { type Result, succeed } from '../../shared/result.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { helpTopicNames } from '../help-topic-names.ts';
 import type { ChatFault, Intent } from '../intent.ts';
 import { reasons } from '../reasons.ts';
-import { words } from '../words.ts';
+import { tradeWords } from '../words.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
 
 /** What is to be done now is no word of the trade. */
@@ -20,8 +21,8 @@ export const askCommands: readonly ChatCommand[] = [
     name: 'where',
     aliases: ['here'],
     usage: () => 'where',
-    summary: () => say`where you are, and what the bed should look like`,
-    gist: () => say`where you are`,
+    summary: (words: Words) => words.say`where you are, and what the bed should look like`,
+    gist: (words: Words) => words.say`where you are`,
     example: 'where',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'where' }),
@@ -30,8 +31,8 @@ export const askCommands: readonly ChatCommand[] = [
     name: 'plan',
     aliases: [],
     usage: () => 'plan',
-    summary: () => say`the whole plan: size, yarn, needles, tails`,
-    gist: () => say`the whole plan`,
+    summary: (words: Words) => words.say`the whole plan: size, yarn, needles, tails`,
+    gist: (words: Words) => words.say`the whole plan`,
     example: 'plan',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'plan' }),
@@ -39,19 +40,19 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'words',
     aliases: ['word', 'what', "what's", 'was'],
-    usage: () => say`words, or words and a word; or ask what is a swatch?`,
-    summary: () => say`the words of the trade, and what each means`,
-    gist: () => say`what a word means`,
+    usage: (words: Words) => words.say`words, or words and a word; or ask what is a swatch?`,
+    summary: (words: Words) => words.say`the words of the trade, and what each means`,
+    gist: (words: Words) => words.say`what a word means`,
     example: 'words swatch',
-    follows: words.map(({ id }) => id),
+    follows: tradeWords.map(({ id }) => id),
     parse: parseWords,
   },
   {
     name: 'why',
     aliases: ['warum', 'wieso'],
-    usage: () => say`why, or why and what you wonder about`,
-    summary: () => say`the craft and the formulas, with the numbers of this bag`,
-    gist: () => say`why it is so`,
+    usage: (words: Words) => words.say`why, or why and what you wonder about`,
+    summary: (words: Words) => words.say`the craft and the formulas, with the numbers of this bag`,
+    gist: (words: Words) => words.say`why it is so`,
     example: 'why tail',
     follows: reasons.map(({ id }) => id),
     parse: (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }),
@@ -60,8 +61,8 @@ export const askCommands: readonly ChatCommand[] = [
     name: 'cautions',
     aliases: [],
     usage: () => 'cautions',
-    summary: () => say`all cautions, and the step at which each comes`,
-    gist: () => say`all cautions`,
+    summary: (words: Words) => words.say`all cautions, and the step at which each comes`,
+    gist: (words: Words) => words.say`all cautions`,
     example: 'cautions',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'cautions' }),
@@ -70,8 +71,8 @@ export const askCommands: readonly ChatCommand[] = [
     name: 'again',
     aliases: ['again'],
     usage: () => 'again',
-    summary: () => say`say the instruction once more`,
-    gist: () => say`repeat the instruction`,
+    summary: (words: Words) => words.say`say the instruction once more`,
+    gist: (words: Words) => words.say`repeat the instruction`,
     example: 'again',
     follows: [],
     parse: plainIntent({ kind: 'again' }),
@@ -79,9 +80,9 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'help',
     aliases: ['?', 'hilfe'],
-    usage: () => say`help, help all, or help and a command or topic`,
-    summary: () => say`what can be typed, and the keys`,
-    gist: () => say`what fits now, and topics`,
+    usage: (words: Words) => words.say`help, help all, or help and a command or topic`,
+    summary: (words: Words) => words.say`what can be typed, and the keys`,
+    gist: (words: Words) => words.say`what fits now, and topics`,
     example: 'help go',
     follows: ['all', ...helpTopicNames],
     parse: (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }),

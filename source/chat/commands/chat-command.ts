@@ -1,42 +1,43 @@
 /** A row of the table of commands, and what the parsers of its rows share. */
+
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../intent.ts';
 
 export interface ChatCommand {
   readonly name: string;
   readonly aliases: readonly string[];
-  readonly usage: () => string;
-  readonly summary: () => string;
+  readonly usage: (words: Words) => string;
+  readonly summary: (words: Words) => string;
   /** What it does in at most 28 characters, for a table in two columns. */
-  readonly gist: () => string;
+  readonly gist: (words: Words) => string;
   /** A line that works when typed. */
   readonly example: string;
   /** First words that may follow, for completion. */
   readonly follows: readonly string[];
-  readonly parse: (rest: string) => Result<Intent, ChatFault>;
+  readonly parse: (rest: string, words: Words) => Result<Intent, ChatFault>;
 }
 
 export const plainIntent = (intent: Intent) => (): Result<Intent, ChatFault> => succeed(intent);
 
 export const withText =
-  (usage: () => string, make: (text: string) => Intent) =>
+  (usage: string, make: (text: string) => Intent) =>
   (rest: string): Result<Intent, ChatFault> =>
-    rest === '' ? fail({ code: 'chat/needs-more', usage: usage() }) : succeed(make(rest));
+    rest === '' ? fail({ code: 'chat/needs-more', usage }) : succeed(make(rest));
 
 /** A command that takes one word out of a few; none at all where `bare` has an answer. */
 export function choice<Word extends string>(
-  words: readonly Word[],
+  allowed: readonly Word[],
   make: (word: Word) => Intent,
   bare: Intent | null = null,
 ) {
   return (rest: string): Result<Intent, ChatFault> => {
     if (rest === '' && bare) return succeed(bare);
-    const begun = words.filter((word) => word.startsWith(rest.toLowerCase()));
+    const begun = allowed.filter((word) => word.startsWith(rest.toLowerCase()));
     const word =
-      words.find((one) => one === rest.toLowerCase()) ?? (begun.length === 1 ? begun[0] : undefined);
+      allowed.find((one) => one === rest.toLowerCase()) ?? (begun.length === 1 ? begun[0] : undefined);
     return word === undefined || rest === ''
-      ? fail({ code: 'chat/not-a-choice', word: rest === '' ? say`nothing` : rest, choices: words })
+      ? fail({ code: 'chat/not-a-choice', word: rest === '' ? null : rest, choices: allowed })
       : succeed(make(word));
   };
 }

@@ -1,6 +1,7 @@
 /** Commands that move through the job: on, back, to a place, and out of a mistake. */
+
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../intent.ts';
 import { parsePlace, placeWords } from '../parse-place.ts';
 import { parseReplan, replanWords } from '../parse-replan.ts';
@@ -9,8 +10,8 @@ import { type ChatCommand, plainIntent } from './chat-command.ts';
 
 const parseTo =
   (kind: 'go' | 'rip') =>
-  (rest: string): Result<Intent, ChatFault> => {
-    const to = parsePlace(rest, kind);
+  (rest: string, words: Words): Result<Intent, ChatFault> => {
+    const to = parsePlace(rest, kind, words);
     return to.ok ? succeed({ kind, to: to.value }) : to;
   };
 
@@ -33,9 +34,9 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'next',
     aliases: ['done', 'ok'],
-    usage: () => say`next [how many]`,
-    summary: () => say`confirm the step on the screen, or several at once`,
-    gist: () => say`confirm this step`,
+    usage: (words: Words) => words.say`next [how many]`,
+    summary: (words: Words) => words.say`confirm the step on the screen, or several at once`,
+    gist: (words: Words) => words.say`confirm this step`,
     example: 'next 2',
     follows: [],
     parse: parseNext,
@@ -44,8 +45,8 @@ export const moveCommands: readonly ChatCommand[] = [
     name: 'back',
     aliases: ['undo'],
     usage: () => 'back',
-    summary: () => say`take back the last step, jump, mend or change of plan`,
-    gist: () => say`take the last one back`,
+    summary: (words: Words) => words.say`take back the last step, jump, mend or change of plan`,
+    gist: (words: Words) => words.say`take the last one back`,
     example: 'back',
     follows: [],
     parse: plainIntent({ kind: 'do', command: { do: 'back' } }),
@@ -54,8 +55,8 @@ export const moveCommands: readonly ChatCommand[] = [
     name: 'redo',
     aliases: [],
     usage: () => 'redo',
-    summary: () => say`do again what was taken back`,
-    gist: () => say`do what was taken back`,
+    summary: (words: Words) => words.say`do again what was taken back`,
+    gist: (words: Words) => words.say`do what was taken back`,
     example: 'redo',
     follows: [],
     parse: plainIntent({ kind: 'do', command: { do: 'redo' } }),
@@ -63,9 +64,10 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'go',
     aliases: [],
-    usage: () => say`go PHASE, or go stripe / row / move / step / mark and its number or name`,
-    summary: () => say`jump to a place: it comes next`,
-    gist: () => say`jump to a place`,
+    usage: (words: Words) =>
+      words.say`go PHASE, or go stripe / row / move / step / mark and its number or name`,
+    summary: (words: Words) => words.say`jump to a place: it comes next`,
+    gist: (words: Words) => words.say`jump to a place`,
     example: 'go stripe 3',
     follows: placeWords,
     parse: parseTo('go'),
@@ -73,10 +75,11 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'find',
     aliases: ['locate', 'see'],
-    usage: () =>
-      say`find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE`,
-    summary: () => say`say what you see, as little as you know: where it is, or what went wrong`,
-    gist: () => say`say what you see`,
+    usage: (words: Words) =>
+      words.say`find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE`,
+    summary: (words: Words) =>
+      words.say`say what you see, as little as you know: where it is, or what went wrong`,
+    gist: (words: Words) => words.say`say what you see`,
     example: 'find L24 R21 mint carriage right',
     follows: seenWords,
     parse: parseFind,
@@ -84,9 +87,9 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'rip',
     aliases: [],
-    usage: () => say`rip row / stripe / move / step / mark and its number or name`,
-    summary: () => say`the way back with the hands, so that this place comes next again`,
-    gist: () => say`the way back by hand`,
+    usage: (words: Words) => words.say`rip row / stripe / move / step / mark and its number or name`,
+    summary: (words: Words) => words.say`the way back with the hands, so that this place comes next again`,
+    gist: (words: Words) => words.say`the way back by hand`,
     example: 'rip row 30',
     follows: placeWords,
     parse: parseTo('rip'),
@@ -94,10 +97,11 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'replan',
     aliases: [],
-    usage: () =>
-      say`replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN`,
-    summary: () => say`plan on from here: other length, measured piece, weighed yarn, new colour`,
-    gist: () => say`plan on from here`,
+    usage: (words: Words) =>
+      words.say`replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN`,
+    summary: (words: Words) =>
+      words.say`plan on from here: other length, measured piece, weighed yarn, new colour`,
+    gist: (words: Words) => words.say`plan on from here`,
     example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
     follows: replanWords,
     parse: parseReplan,
@@ -105,9 +109,9 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'choose',
     aliases: [],
-    usage: () => say`choose [NUMBER]`,
-    summary: () => say`accept what find, rip or replan offers`,
-    gist: () => say`accept an offer`,
+    usage: (words: Words) => words.say`choose [NUMBER]`,
+    summary: (words: Words) => words.say`accept what find, rip or replan offers`,
+    gist: (words: Words) => words.say`accept an offer`,
     example: 'choose 1',
     follows: [],
     parse: parseChoose,
@@ -116,8 +120,8 @@ export const moveCommands: readonly ChatCommand[] = [
     name: 'stop',
     aliases: [],
     usage: () => 'stop',
-    summary: () => say`leave a way back or a mend that is being guided`,
-    gist: () => say`leave a way back`,
+    summary: (words: Words) => words.say`leave a way back or a mend that is being guided`,
+    gist: (words: Words) => words.say`leave a way back`,
     example: 'stop',
     follows: [],
     parse: plainIntent({ kind: 'stop' }),

@@ -12,7 +12,7 @@ export interface Amount {
 interface Amounts {
   readonly amounts: readonly Amount[];
   /** All that is neither a number nor a unit, in lower case. */
-  readonly words: readonly string[];
+  readonly others: readonly string[];
 }
 
 /** As makers write them, in English and German. */
@@ -48,17 +48,17 @@ const token = new RegExp(
 
 export function readAmounts(line: string): Amounts {
   const amounts: Amount[] = [];
-  const words: string[] = [];
+  const others: string[] = [];
   let mayHaveUnit = false;
   for (const [, number, other = ''] of withFractions(line).matchAll(token)) {
     const unit = mayHaveUnit ? unitOf(other) : null;
     const last = amounts.at(-1);
     if (number !== undefined) amounts.push({ value: numberIn(number), unit: null });
     else if (unit !== null && last) amounts.splice(-1, 1, { ...last, unit });
-    else words.push(other.toLowerCase());
+    else others.push(other.toLowerCase());
     mayHaveUnit = number !== undefined;
   }
-  return { amounts, words };
+  return { amounts, others };
 }
 
 const fractions: readonly (readonly [sign: RegExp, written: string])[] = [

@@ -6,7 +6,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { planBag } from '../../planning/plan-bag.ts';
 import { type MeasuredSwatch, usualMetresPer100g, usualSwatch } from '../../planning/usual-swatch.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { toCm } from './amounts.ts';
 import type { AnswerFault, Length, QuestionId, Values, YarnAnswer } from './answers.ts';
 import { practiceBed } from './read-bed.ts';
@@ -17,15 +17,16 @@ export function usualValue<Id extends QuestionId>(
   id: Id,
   values: Partial<Values>,
   length: Length,
+  words: Words,
 ): Values[Id] {
   const usual: { readonly [Name in QuestionId]: () => Values[Name] } = {
-    name: () => say`My bag`,
+    name: () => words.say`My bag`,
     size: () =>
       length === 'cm' ? { widthCm: 14, depthCm: 18 } : { widthCm: toCm(5.5, 'in'), depthCm: toCm(7, 'in') },
     bed: () => practiceBed,
     swatch: () => null,
-    first: () => yarnNamed(say`plum`),
-    second: () => yarnNamed(values.first?.name === say`mint` ? say`plum` : say`mint`),
+    first: () => yarnNamed(words.say`plum`),
+    second: () => yarnNamed(values.first?.name === words.say`mint` ? words.say`plum` : words.say`mint`),
     stripes: () => [2, 2],
   };
   return usual[id]();

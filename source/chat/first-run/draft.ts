@@ -1,17 +1,18 @@
 /** Answers as they are kept on disk between one start and the next: those that are answers no longer are asked again. */
+import type { Words } from '../../wording/words.ts';
 import { type Answers, type Given, questionIds } from './answers.ts';
 import { withAnswer } from './questions.ts';
 
 export const draftOf = (answers: Answers): string => `${JSON.stringify(answers, null, 2)}\n`;
 
 /** Never fails: whatever is no answer is passed over. */
-export function readDraft(text: string): Answers {
+export function readDraft(text: string, words: Words): Answers {
   const stored = parse(text);
   let answers: Answers = {};
   for (const id of questionIds) {
     const given = stored?.[id];
     if (!isGiven(given)) continue;
-    const after = withAnswer(answers, id, { line: given.line, length: given.length });
+    const after = withAnswer(answers, id, { line: given.line, length: given.length }, words);
     if (after.ok) answers = after.value;
   }
   return answers;

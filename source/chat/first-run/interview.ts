@@ -2,6 +2,7 @@
 import type { PlanFault } from '../../planning/fault.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import { answer, type Line } from '../line.ts';
 import { explainWord } from '../wording/explain.ts';
 import { sayAnswers, sayGiven, sayInterviewHelp } from '../wording/first-run.ts';
@@ -16,8 +17,8 @@ export interface Interview {
   readonly answers: Answers;
   /** The question to answer now; `plan` once all are answered. */
   readonly at: QuestionId | 'plan';
-  /** What bare numbers mean. */
-  readonly length: Length;
+  /** Bare numbers mean their units. */
+  readonly words: Words;
 }
 
 /** What has to be done outside. */
@@ -34,30 +35,30 @@ export interface Update {
 }
 
 /** Goes on with the first question that has no answer. */
-export function beginInterview(answers: Answers, length: Length): Interview {
-  const open = askedOf(answers, length).find((id) => answers[id] === undefined);
-  return { answers, at: open ?? 'plan', length };
+export function beginInterview(answers: Answers, words: Words): Interview {
+  const open = askedOf(answers, words).find((id) => answers[id] === undefined);
+  return { answers, at: open ?? 'plan', words };
 }
 
-export const askedIn = ({ answers, length }: Interview): readonly QuestionId[] => askedOf(answers, length);
+export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
 
 /** The plan, once all is answered, or why there is none. */
 export function planLines(interview: Interview): readonly Line[] {
   if (interview.at !== 'plan') return [];
-  const units = unitsFor(interview.length);
-  const values = valuesOf(interview.answers, interview.length);
+  const { words } = interview;
+  const values = valuesOf(interview.answers, words);
   const plan = planOfValues(values);
-  return plan.ok ? sayShortPlan(plan.value, values, units) : [faultLine(interview, plan.fault)];
+  return plan.ok ? sayShortPlan(plan.value, values, words) : [faultLine(interview, plan.fault)];
 }
 
 export const answersIn = (interview: Interview): readonly string[] => {
-  const { answers, length } = interview;
-  return sayAnswers(askedIn(interview), answers, valuesOf(answers, length), unitsFor(length));
+  const { answers, words } = interview;
+  return sayAnswers(askedIn(interview), answers, valuesOf(answers, words), words);
 };
 
 const faultLine = (interview: Interview, fault: InterviewFault): Line => ({
   tone: 'fault',
-  text: formatInterviewFault(fault, unitsFor(interview.length), askedIn(interview)),
+  text: formatInterviewFault(fault, interview.words, askedIn(interview)),
 });
 
 const update = (interview: Interview, lines: readonly Line[], effect: Effect | null = null): Update => ({
@@ -84,10 +85,13 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
       return succeed(update(interview, answer(...answersIn(interview))));
     case 'explain':
       return succeed(
-        update(interview, answer(...explainWord(wish.about === '' ? termAt(interview) : wish.about))),
+        update(
+          interview,
+          answer(...explainWord(wish.about === '' ? termAt(interview) : wish.about, interview.words)),
+        ),
       );
     case 'help':
-      return succeed(update(interview, answer(...sayInterviewHelp())));
+      return succeed(update(interview, answer(...sayInterviewHelp(interview.words))));
     case 'units':
       return takeUnits(interview, wish.word.toLowerCase());
     case 'save':
@@ -100,18 +104,16 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
 
 /** An empty line keeps the answer that is there, or else takes what is usual. */
 function give(interview: Interview, id: QuestionId, line: string): Result<Update, AnswerFault> {
-  const { answers, length } = interview;
-  const given = line === '' && answers[id] ? answers[id] : { line, length };
-  const after = withAnswer(answers, id, given);
+  const { answers, words } = interview;
+  const given = line === '' && answers[id] ? answers[id] : { line, length: words.units.length };
+  const after = withAnswer(answers, id, given, words);
   if (!after.ok) return after;
-  const next = beginInterview(after.value, length);
-  return succeed(
-    update(next, [sayGiven(id, valuesOf(after.value, length), unitsFor(length)), ...planLines(next)]),
-  );
+  const next = beginInterview(after.value, words);
+  return succeed(update(next, [sayGiven(id, valuesOf(after.value, words), words), ...planLines(next)]));
 }
 
 function change(interview: Interview, text: string): Result<Update, InterviewFault> {
-  const named = questionIn(text, askedIn(interview));
+  const named = questionIn(text, askedIn(interview), interview.words);
   if (!named) return fail({ code: 'first-run/no-such-answer', word: text });
   const { id, rest } = named;
   return rest === '' ? succeed(update({ ...interview, at: id }, [])) : give(interview, id, rest);
@@ -130,7 +132,7 @@ const termAt = ({ at }: Interview): string => (at === 'plan' ? 'plan' : question
 
 function takeUnits(interview: Interview, word: string): Result<Update, InterviewFault> {
   if (word !== 'cm' && word !== 'in') return fail({ code: 'first-run/not-units', word });
-  const after = { ...interview, length: word } as const;
+  const after = { ...interview, words: interview.words.inUnits(unitsFor(word)) };
   return succeed(update(after, planLines(after), { kind: 'units', length: word }));
 }
 
@@ -138,12 +140,12 @@ const yes = ['', 'begin', 'start', 'yes', 'y', 'ok', 'ja', 'j'];
 
 function atThePlan(interview: Interview, line: string): Result<Update, InterviewFault> {
   if (yes.includes(line.toLowerCase())) return begin(interview, null);
-  return questionIn(line, askedIn(interview))
+  return questionIn(line, askedIn(interview), interview.words)
     ? change(interview, line)
     : fail({ code: 'first-run/not-a-choice', word: line });
 }
 
 function begin(interview: Interview, out: string | null): Result<Update, AnswerFault | PlanFault> {
-  const plan = planOfValues(valuesOf(interview.answers, interview.length));
+  const plan = planOfValues(valuesOf(interview.answers, interview.words));
   return plan.ok ? succeed(update(interview, [], { kind: 'begin', out })) : plan;
 }

@@ -1,5 +1,6 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
 import { type Result, succeed } from '../../shared/result.ts';
+import type { Words } from '../../wording/words.ts';
 import { labelOf } from '../wording/first-run.ts';
 import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
 import { questionIds } from './answers.ts';
@@ -32,28 +33,33 @@ const read = <Id extends QuestionId>(id: Id, { line, length }: Given): Result<Va
   questions[id].read(line, length);
 
 /** All values: what was answered, and elsewhere what is usual. */
-export function valuesOf(answers: Answers, length: Length): Values {
+export function valuesOf(answers: Answers, words: Words): Values {
   const values: Partial<Record<QuestionId, unknown>> = {};
   for (const id of questionIds) {
     const given = answers[id];
     const answered = given && given.line !== '' ? read(id, given) : null;
     values[id] = answered?.ok
       ? answered.value
-      : usualValue(id, values as Partial<Values>, given?.length ?? length);
+      : usualValue(id, values as Partial<Values>, given?.length ?? words.units.length, words);
   }
   return values as Values;
 }
 
 /** Those that are to be asked, in order: one yarn alone makes no stripes. */
-export const askedOf = (answers: Answers, length: Length): readonly QuestionId[] =>
-  valuesOf(answers, length).second === null ? questionIds.filter((id) => id !== 'stripes') : questionIds;
+export const askedOf = (answers: Answers, words: Words): readonly QuestionId[] =>
+  valuesOf(answers, words).second === null ? questionIds.filter((id) => id !== 'stripes') : questionIds;
 
 /** The answers with one more, or why it is none; an empty line takes what is usual. */
-export function withAnswer(answers: Answers, id: QuestionId, given: Given): Result<Answers, AnswerFault> {
+export function withAnswer(
+  answers: Answers,
+  id: QuestionId,
+  given: Given,
+  words: Words,
+): Result<Answers, AnswerFault> {
   const value = given.line === '' ? null : read(id, given);
   if (value && !value.ok) return value;
   const after = answers[id] === given ? answers : { ...answers, [id]: given };
-  const file = briefFileOf(valuesOf(after, given.length));
+  const file = briefFileOf(valuesOf(after, words));
   return file.ok ? succeed(after) : file;
 }
 
@@ -61,17 +67,20 @@ export function withAnswer(answers: Answers, id: QuestionId, given: Given): Resu
 export function questionIn(
   line: string,
   asked: readonly QuestionId[],
+  words: Words,
 ): { readonly id: QuestionId; readonly rest: string } | null {
-  const words = line.split(/\s+/);
+  const typed = line.split(/\s+/);
   for (const length of [2, 1]) {
-    const id = questionNamed(words.slice(0, length).join(' ').toLowerCase(), asked);
-    if (id) return { id, rest: words.slice(length).join(' ') };
+    const id = questionNamed(typed.slice(0, length).join(' ').toLowerCase(), asked, words);
+    if (id) return { id, rest: typed.slice(length).join(' ') };
   }
   return null;
 }
 
-function questionNamed(name: string, asked: readonly QuestionId[]): QuestionId | null {
+function questionNamed(name: string, asked: readonly QuestionId[], words: Words): QuestionId | null {
   const numbered = /^\d+$/.test(name) ? asked[Number(name) - 1] : undefined;
-  const named = asked.find((id) => [id, labelOf(id).toLowerCase(), ...questions[id].aliases].includes(name));
+  const named = asked.find((id) =>
+    [id, labelOf(id, words).toLowerCase(), ...questions[id].aliases].includes(name),
+  );
   return numbered ?? named ?? null;
 }

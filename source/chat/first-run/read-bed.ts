@@ -38,9 +38,9 @@ const beside = [
 const widestPitchMm = 20;
 
 export function readBed(line: string): Result<Bed, AnswerFault> {
-  const { amounts, words } = readAmounts(line);
-  const named = gauges.find(({ names }) => names.some((name) => words.includes(name)));
-  const stranger = words.find((word) => !beside.includes(word) && !named?.names.includes(word));
+  const { amounts, others } = readAmounts(line);
+  const named = gauges.find(({ names }) => names.some((name) => others.includes(name)));
+  const stranger = others.find((word) => !beside.includes(word) && !named?.names.includes(word));
   const pitchMm = amounts.filter(isPitch).map(inMm);
   const needles = amounts.filter((amount) => !isPitch(amount)).map(({ value }) => value);
   const bed = {

@@ -9,22 +9,22 @@ const round = ['round', 'around', 'girth', 'umfang', 'rund', 'herum', 'rundherum
 const beside = ['by', 'x', 'and', 'for', 'mal', 'auf', 'und', 'für', 'um'];
 
 export function readSize(line: string, length: Length): Result<Values['size'], AnswerFault> {
-  const { amounts, words } = readAmounts(line);
-  const stranger = words.find((word) => ![wide, deep, round, beside].some((known) => known.includes(word)));
+  const { amounts, others } = readAmounts(line);
+  const stranger = others.find((word) => ![wide, deep, round, beside].some((known) => known.includes(word)));
   const [one, other, more] = amounts;
   const typed = amounts.find(({ unit }) => unit !== null)?.unit ?? length;
   if (stranger !== undefined || !one || !other || more || !isLength(typed)) {
     return fail({ code: 'first-run/not-understood', question: 'size', word: stranger ?? null });
   }
   const cm = [one, other].map(({ value, unit }) => toCm(value, isLength(unit) ? unit : typed));
-  const [across = 0, up = 0] = isUpFirst(words) ? cm.toReversed() : cm;
-  return words.some((word) => round.includes(word))
+  const [across = 0, up = 0] = isUpFirst(others) ? cm.toReversed() : cm;
+  return others.some((word) => round.includes(word))
     ? succeed({ girthCm: across, heightCm: up })
     : succeed({ widthCm: across, depthCm: up });
 }
 
-function isUpFirst(words: readonly string[]): boolean {
-  const up = words.findIndex((word) => deep.includes(word));
-  const across = words.findIndex((word) => wide.includes(word) || round.includes(word));
+function isUpFirst(others: readonly string[]): boolean {
+  const up = others.findIndex((word) => deep.includes(word));
+  const across = others.findIndex((word) => wide.includes(word) || round.includes(word));
   return up >= 0 && across >= 0 && up < across;
 }

@@ -30,10 +30,10 @@ const none = ['none', 'no', 'keine', 'nein'];
 export function readSwatch(line: string, length: Length): Result<Values['swatch'], AnswerFault> {
   if (none.includes(line.trim().toLowerCase())) return succeed(null);
   // Here nothing is measured in metres, and rows and stitches are often shortened so.
-  const { amounts: typed, words } = readAmounts(
+  const { amounts: typed, others } = readAmounts(
     line.replace(/(\d\s*)r\b/gi, '$1 rows').replace(/(\d\s*)m\b/gi, '$1 st'),
   );
-  const stranger = words.find((word) => !beside.includes(word));
+  const stranger = others.find((word) => !beside.includes(word));
   const swatch = stranger === undefined ? measured(typed, length) : null;
   if (swatch) return succeed(swatch);
   return typed.length === 4 && typed.every(({ unit }) => unit === null || isLength(unit))

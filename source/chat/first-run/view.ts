@@ -1,7 +1,5 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
-import { unitsFor } from '../../shared/units.ts';
 import { askFor, examplesOf, showAnswer } from '../wording/first-run.ts';
 import { planOfValues } from './brief-of.ts';
 import { askedIn, type Interview } from './interview.ts';
@@ -20,37 +18,36 @@ export interface InterviewView {
 }
 
 export function interviewView(interview: Interview): InterviewView {
-  const { at, answers, length } = interview;
+  const { at, answers, words } = interview;
   if (at === 'plan') return planView(interview);
   const asked = askedIn(interview);
-  const values = valuesOf(answers, length);
-  const units = unitsFor(length);
-  const shown = showAnswer(at, values, units);
+  const values = valuesOf(answers, words);
+  const shown = showAnswer(at, values, words);
   return {
-    place: say`question ${asked.indexOf(at) + 1} of ${asked.length}`,
-    ask: askFor(at, values),
-    asIn: examplesOf(at, units).reduce((one, other) => say`${one}, or ${other}`),
-    enter: answers[at] ? say`keeps ${shown}` : say`takes ${shown}`,
-    also: say`? explains; back, change, answers, practice, help, quit`,
+    place: words.say`question ${asked.indexOf(at) + 1} of ${asked.length}`,
+    ask: askFor(at, values, words),
+    asIn: examplesOf(at, words.units, words).reduce((one, other) => words.say`${one}, or ${other}`),
+    enter: answers[at] ? words.say`keeps ${shown}` : words.say`takes ${shown}`,
+    also: words.say`? explains; back, change, answers, practice, help, quit`,
   };
 }
 
-function planView({ answers, length }: Interview): InterviewView {
-  const plan = planOfValues(valuesOf(answers, length));
+function planView({ answers, words }: Interview): InterviewView {
+  const plan = planOfValues(valuesOf(answers, words));
   return {
-    place: say`the plan`,
+    place: words.say`the plan`,
     ask: plan.ok
-      ? say`Is this the bag you want?`
-      : say`It cannot be made like this: change one of your answers.`,
-    asIn: plan.ok ? null : say`change size`,
-    enter: plan.ok ? say`keeps the brief and begins` : null,
-    also: say`change size, or another answer; answers, practice, help, quit`,
+      ? words.say`Is this the bag you want?`
+      : words.say`It cannot be made like this: change one of your answers.`,
+    asIn: plan.ok ? null : words.say`change size`,
+    enter: plan.ok ? words.say`keeps the brief and begins` : null,
+    also: words.say`change size, or another answer; answers, practice, help, quit`,
   };
 }
 
 /** The bag that the answers so far make, with what is usual for the rest; null where they make none. */
-export function planAsAnswered({ answers, length }: Interview): Plan | null {
-  const plan = planOfValues(valuesOf(answers, length));
+export function planAsAnswered({ answers, words }: Interview): Plan | null {
+  const plan = planOfValues(valuesOf(answers, words));
   return plan.ok ? plan.value : null;
 }
 
@@ -59,7 +56,7 @@ export function questionLines(interview: Interview): readonly string[] {
   const { place, ask, asIn, enter } = interviewView(interview);
   return [
     `${place}: ${ask}`,
-    ...(asIn === null ? [] : [say`For example: ${asIn}`]),
-    ...(enter === null ? [] : [say`An empty line ${enter}.`]),
+    ...(asIn === null ? [] : [interview.words.say`For example: ${asIn}`]),
+    ...(enter === null ? [] : [interview.words.say`An empty line ${enter}.`]),
   ];
 }

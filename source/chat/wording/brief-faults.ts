@@ -1,66 +1,66 @@
 import type { BriefFault, JsonKind } from '../../planning/fault.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { count, formatChoice, formatList, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { nearest } from '../nearest.ts';
 import { amountOf, toWrite } from './fields.ts';
 import { mendJson } from './json-faults.ts';
 import { quote, showField, showValue } from './values.ts';
 
 /** Why a brief cannot be read: one sentence with the field, what it holds, and how to mend it. */
-export function formatBriefFault(fault: BriefFault): string {
+export function formatBriefFault(fault: BriefFault, words: Words): string {
   switch (fault.code) {
     case 'brief/empty':
-      return say`The brief is empty: write down at least a name, bed, swatch, bag, yarns and stripes.`;
+      return words.say`The brief is empty: write down at least a name, bed, swatch, bag, yarns and stripes.`;
     case 'brief/too-big':
-      return say`The file has ${fault.characterCount} characters, and a brief at most ${fault.most}: look whether it is the right file.`;
+      return words.say`The file has ${fault.characterCount} characters, and a brief at most ${fault.most}: look whether it is the right file.`;
     case 'brief/not-json':
-      return say`The brief cannot be read at line ${fault.line}, column ${fault.column}: ${mendJson(fault.slip, fault.found)}`;
+      return words.say`The brief cannot be read at line ${fault.line}, column ${fault.column}: ${mendJson(fault.slip, fault.found, words)}`;
     case 'brief/unknown-key':
-      return unknownKey(fault);
+      return unknownKey(fault, words);
     case 'brief/missing':
-      return missing(fault.field);
+      return missing(fault.field, words);
     case 'brief/wrong-type':
-      return wrongType(fault);
+      return wrongType(fault, words);
     case 'brief/not-whole':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: give a whole number.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give a whole number.`;
     case 'brief/not-even':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: give an even number, so that the yarn ends on the home side.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give an even number, so that the yarn ends on the home side.`;
     case 'brief/too-small':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: give at least ${amountOf(fault.field, fault.least)}.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give at least ${amountOf(fault.field, fault.least, words)}.`;
     case 'brief/too-large':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: give at most ${amountOf(fault.field, fault.most)}.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give at most ${amountOf(fault.field, fault.most, words)}.`;
     case 'brief/too-short':
-      return empty(fault.field);
+      return empty(fault.field, words);
     case 'brief/too-long':
-      return say`${showField(fault.field)} is too long: ${mostOf(fault.field, fault.most)} at most.`;
+      return words.say`${showField(fault.field)} is too long: ${mostOf(fault.field, fault.most, words)} at most.`;
     case 'brief/not-one-of':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: choose ${choices(fault.choices)}.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: choose ${choices(fault.choices, words)}.`;
     case 'brief/not-a-colour':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: write # and six digits of 0-9 and a-f, such as "#6b2d5c".`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: write # and six digits of 0-9 and a-f, such as "#6b2d5c".`;
     case 'brief/not-a-name':
-      return say`${showField(fault.field)} is ${showValue(fault.value)}: write a name on one line, with no spaces at its ends.`;
+      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: write a name on one line, with no spaces at its ends.`;
     case 'brief/no-size':
-      return say`bag is empty: give ${toWrite('bag') ?? ''}.`;
+      return words.say`bag is empty: give ${toWrite('bag', words) ?? ''}.`;
     case 'brief/two-sizes':
-      return say`bag has ${formatList(fault.keys)}, which do not go together: keep ${toWrite('bag') ?? ''}.`;
+      return words.say`bag has ${words.amounts.list(fault.keys)}, which do not go together: keep ${toWrite('bag', words) ?? ''}.`;
     case 'brief/no-yarns':
-      return say`yarns is empty: give ${toWrite('yarns') ?? ''}.`;
+      return words.say`yarns is empty: give ${toWrite('yarns', words) ?? ''}.`;
     case 'brief/unknown-yarn':
-      return unknownYarn(fault);
+      return unknownYarn(fault, words);
     case 'brief/reserved-yarn':
-      return say`No yarn can be called ${quote(fault.yarn)}, a name that is kept for other use: give it another name.`;
+      return words.say`No yarn can be called ${quote(fault.yarn)}, a name that is kept for other use: give it another name.`;
     case 'brief/waste-is-a-yarn':
-      return say`waste.yarn is ${quote(fault.yarn)}, a yarn of the bag: give the waste yarn a name of its own.`;
+      return words.say`waste.yarn is ${quote(fault.yarn)}, a yarn of the bag: give the waste yarn a name of its own.`;
     case 'brief/stripes-and-scraps':
-      return say`stripes and scraps are both given: keep stripes for a repeat, or scraps for leftovers.`;
+      return words.say`stripes and scraps are both given: keep stripes for a repeat, or scraps for leftovers.`;
     case 'brief/scrap-not-weighed':
-      return say`The yarn ${quote(fault.yarn)} has no grams: weigh each scrap, so that no stripe runs short.`;
+      return words.say`The yarn ${quote(fault.yarn)} has no grams: weigh each scrap, so that no stripe runs short.`;
     case 'brief/two-units':
-      return say`${fault.field} and ${fault.other} are both given: keep one of them.`;
+      return words.say`${fault.field} and ${fault.other} are both given: keep one of them.`;
     case 'brief/two-loop-lengths':
-      return say`swatch.loopLengthMm and swatch.rowYarnCm are both given: keep one of them.`;
+      return words.say`swatch.loopLengthMm and swatch.rowYarnCm are both given: keep one of them.`;
     case 'brief/stitch-impossible':
-      return impossibleStitch(fault);
+      return impossibleStitch(fault, words);
     default:
       return exhaustive(fault);
   }
@@ -68,59 +68,59 @@ export function formatBriefFault(fault: BriefFault): string {
 
 type FaultOf<C extends BriefFault['code']> = Extract<BriefFault, { readonly code: C }>;
 
-function unknownKey({ field, key, known }: FaultOf<'brief/unknown-key'>): string {
+function unknownKey({ field, key, known }: FaultOf<'brief/unknown-key'>, words: Words): string {
   const near = nearest(key, known);
   return near
-    ? say`A brief has no ${showField(field)}: did you mean ${near}?`
-    : say`A brief has no ${showField(field)}: take it out, or use ${formatChoice(known)}.`;
+    ? words.say`A brief has no ${showField(field)}: did you mean ${near}?`
+    : words.say`A brief has no ${showField(field)}: take it out, or use ${words.amounts.choice(known)}.`;
 }
 
-function missing(field: string): string {
-  const content = toWrite(field);
-  return say`${showField(field)} is missing: add ${content ?? say`it`}.`;
+function missing(field: string, words: Words): string {
+  const content = toWrite(field, words);
+  return words.say`${showField(field)} is missing: add ${content ?? words.say`it`}.`;
 }
 
-const empty = (field: string): string =>
+const empty = (field: string, words: Words): string =>
   field === 'yarns.""'
-    ? say`A yarn has no name: write one before the colon.`
-    : say`${showField(field)} is empty: write ${toWrite(field) ?? say`a name`}.`;
+    ? words.say`A yarn has no name: write one before the colon.`
+    : words.say`${showField(field)} is empty: write ${toWrite(field, words) ?? words.say`a name`}.`;
 
-const kinds: Readonly<Record<JsonKind, () => string>> = {
-  number: () => say`a number`,
-  text: () => say`text in double quotes`,
-  group: () => say`a group in braces { }`,
-  list: () => say`a list in brackets [ ]`,
+const kinds: Readonly<Record<JsonKind, (words: Words) => string>> = {
+  number: (words: Words) => words.say`a number`,
+  text: (words: Words) => words.say`text in double quotes`,
+  group: (words: Words) => words.say`a group in braces { }`,
+  list: (words: Words) => words.say`a list in brackets [ ]`,
 };
 
-function wrongType({ field, expected, value }: FaultOf<'brief/wrong-type'>): string {
-  const where = field === '' ? say`The brief` : showField(field);
-  const kind = typeof value === 'string' ? say`the text ${quote(value)}` : showValue(value);
+function wrongType({ field, expected, value }: FaultOf<'brief/wrong-type'>, words: Words): string {
+  const where = field === '' ? words.say`The brief` : showField(field);
+  const kind = typeof value === 'string' ? words.say`the text ${quote(value)}` : showValue(value, words);
   const numeric = expected === 'number' && typeof value === 'string' && /^-?\d+(\.\d+)?$/.test(value);
   return numeric
-    ? say`${where} is ${kind}: take the quotes off, it must be a number.`
-    : say`${where} is ${kind}: it must be ${kinds[expected]()}.`;
+    ? words.say`${where} is ${kind}: take the quotes off, it must be a number.`
+    : words.say`${where} is ${kind}: it must be ${kinds[expected](words)}.`;
 }
 
-const mostOf = (field: string, most: number): string =>
-  field === 'stripes' ? count(most, 'stripe') : count(most, 'character');
+const mostOf = (field: string, most: number, words: Words): string =>
+  field === 'stripes' ? words.count(most, 'stripe') : words.count(most, 'character');
 
-const choices = (all: readonly (string | number)[]): string =>
-  formatChoice(all.map((choice) => (typeof choice === 'string' ? quote(choice) : String(choice))));
+const choices = (all: readonly (string | number)[], words: Words): string =>
+  words.amounts.choice(all.map((choice) => (typeof choice === 'string' ? quote(choice) : String(choice))));
 
-function unknownYarn({ field, yarn, known }: FaultOf<'brief/unknown-yarn'>): string {
+function unknownYarn({ field, yarn, known }: FaultOf<'brief/unknown-yarn'>, words: Words): string {
   const near = nearest(yarn, known);
   const hint = near
-    ? say`did you mean ${quote(near)}?`
-    : say`choose ${formatChoice(aHandful(known.map(quote)))}.`;
-  return say`${showField(field)} is ${quote(yarn)}, which is none of the yarns: ${hint}`;
+    ? words.say`did you mean ${quote(near)}?`
+    : words.say`choose ${words.amounts.choice(aHandful(known.map(quote), words))}.`;
+  return words.say`${showField(field)} is ${quote(yarn)}, which is none of the yarns: ${hint}`;
 }
 
-const aHandful = (names: readonly string[]): readonly string[] =>
-  names.length <= 6 ? names : [...names.slice(0, 5), say`another`];
+const aHandful = (names: readonly string[], words: Words): readonly string[] =>
+  names.length <= 6 ? names : [...names.slice(0, 5), words.say`another`];
 
-function impossibleStitch({ what, sizeMm }: FaultOf<'brief/stitch-impossible'>): string {
+function impossibleStitch({ what, sizeMm }: FaultOf<'brief/stitch-impossible'>, words: Words): string {
   const mm = Number(sizeMm.toPrecision(2));
   return what === 'wide'
-    ? say`The swatch makes a stitch ${mm} mm wide, outside 0.2 to 60 mm: check its width and its stitches.`
-    : say`The swatch makes a row ${mm} mm high, outside 0.2 to 60 mm: check its height and its rows.`;
+    ? words.say`The swatch makes a stitch ${mm} mm wide, outside 0.2 to 60 mm: check its width and its stitches.`
+    : words.say`The swatch makes a row ${mm} mm high, outside 0.2 to 60 mm: check its height and its rows.`;
 }

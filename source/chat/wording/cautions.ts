@@ -4,39 +4,40 @@
  * changed the clause). What compares is the cord's free end and the loop that it makes drawn or tied, not the mouth. This bag
  * is no toy, and local rules decide.
  */
+
 import type { Plan } from '../../planning/plan.ts';
 import { irreversibleOf } from '../../session/rip-back/irreversible.ts';
-import { say } from '../../shared/say.ts';
 import type { Step } from '../../steps/step.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** Published limits for cords on toys for the very young, in cm (EN 71-1:2005+A8:2009, 5.4). */
 export const toyCordLimits = { freeCordCm: 22, loopCm: 38 };
 
 /** What could hurt at this step and how to keep clear of it; null where nothing new does. */
-export function cautionOf(plan: Plan, step: Step): string | null {
+export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
   switch (step.act.kind) {
     case 'set-needles':
-      return say`Needle hooks and latches are sharp: keep fingers clear while the carriage moves.`;
+      return words.say`Needle hooks and latches are sharp: keep fingers clear while the carriage moves.`;
     case 'hang-comb':
-      return say`Weights fall: hang them with a hand under them, feet clear.`;
+      return words.say`Weights fall: hang them with a hand under them, feet clear.`;
     case 'weights-off':
-      return say`Take the weights off before any stitch is released; feet clear.`;
+      return words.say`Take the weights off before any stitch is released; feet clear.`;
     case 'hide-ends':
-      return say`If you steam the bag: steam scalds, and it flattens man-made fibre.`;
+      return words.say`If you steam the bag: steam scalds, and it flattens man-made fibre.`;
     case 'tie':
-      return cordCaution(plan);
+      return cordCaution(plan, words);
     default:
       return null;
   }
 }
 
 /** A mark on a step that the hands cannot take back as it was done; null where they can. */
-export const sayNoWayBack = (step: Step): string | null =>
-  irreversibleOf(step) === null ? null : say`Look twice: hands cannot take this back.`;
+export const sayNoWayBack = (step: Step, words: Words): string | null =>
+  irreversibleOf(step) === null ? null : words.say`Look twice: hands cannot take this back.`;
 
-function cordCaution({ cord, brief }: Plan): string {
+function cordCaution({ cord, brief }: Plan, words: Words): string {
   const { freeCordCm, loopCm } = toyCordLimits;
   const endCm = Math.round(brief.cord.tieCm);
   const cordCm = Math.ceil(cord.lengthCm);
-  return say`Keep cords from small children: free ends of ${endCm} cm, tied a loop of ${cordCm} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${freeCordCm} and ${loopCm} cm; see the edition in force. Local rules decide.`;
+  return words.say`Keep cords from small children: free ends of ${endCm} cm, tied a loop of ${cordCm} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${freeCordCm} and ${loopCm} cm; see the edition in force. Local rules decide.`;
 }

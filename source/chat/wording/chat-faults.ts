@@ -1,22 +1,21 @@
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { formatChoice, formatList, say } from '../../shared/say.ts';
 import type { LandmarkFault } from '../../steps/landmarks.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import type { ChatFault } from '../intent.ts';
 import type { ReplyFault } from '../reply.ts';
 import { formatRipBackFault, formatSeenFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
-export function formatChatFault(fault: ReplyFault): string {
+export function formatChatFault(fault: ReplyFault, words: Words): string {
   switch (fault.code) {
     case 'seen/needle-off-bed':
     case 'seen/unknown-yarn':
     case 'seen/not-a-count':
-      return formatSeenFault(fault);
+      return formatSeenFault(fault, words);
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
-      return formatRipBackFault(fault);
+      return formatRipBackFault(fault, words);
     case 'replan/rows-not-whole-repeats':
     case 'replan/rows-too-few':
     case 'replan/rows-too-many':
@@ -25,65 +24,72 @@ export function formatChatFault(fault: ReplyFault): string {
     case 'replan/colours-meet':
     case 'replan/measure-impossible':
     case 'replan/too-late':
-      return formatReplanFault(fault);
+      return formatReplanFault(fault, words);
     default:
-      return formatOwnFault(fault);
+      return formatOwnFault(fault, words);
   }
 }
 
-function formatOwnFault(fault: ChatFault | LandmarkFault): string {
+function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string {
   switch (fault.code) {
     case 'chat/unknown-command':
       return fault.nearest
-        ? say`There is no command ${fault.word}. Did you mean ${fault.nearest}?`
-        : say`There is no command ${fault.word}. Type help to see them all.`;
+        ? words.say`There is no command ${fault.word}. Did you mean ${fault.nearest}?`
+        : words.say`There is no command ${fault.word}. Type help to see them all.`;
     case 'chat/ambiguous':
-      return say`${fault.word} could be ${formatChoice(fault.choices)}: type one more letter.`;
+      return words.say`${fault.word} could be ${words.amounts.choice(fault.choices)}: type one more letter.`;
     case 'chat/not-a-count':
-      return fault.word === say`nothing`
-        ? say`Something is missing. For example: ${fault.usage}.`
-        : say`${fault.word} is not a whole number above 0. For example: ${fault.usage}.`;
+      return fault.word === null
+        ? words.say`Something is missing. For example: ${fault.usage}.`
+        : words.say`${fault.word} is not a whole number above 0. For example: ${fault.usage}.`;
     case 'chat/not-a-choice':
-      return fault.word === say`nothing`
-        ? say`Something is missing: choose ${formatChoice(fault.choices)}.`
-        : say`${fault.word} is not one of ${formatChoice(fault.choices)}.`;
+      return notAChoice(fault.word, fault.choices, words);
+    case 'chat/not-a-side':
+      return notAChoice(fault.word, [words.say`left`, words.say`right`], words);
+    case 'chat/not-in-range':
+      return words.say`${fault.word} is not a whole number from ${fault.least} to ${fault.most}.`;
     case 'chat/needs-more':
-      return say`Something is missing. For example: ${fault.usage}.`;
+      return words.say`Something is missing. For example: ${fault.usage}.`;
     case 'chat/unknown-place':
-      return say`${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
+      return words.say`${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
     case 'chat/no-such-mark':
       return fault.known.length > 0
-        ? say`There is no mark ${fault.name}. Marks: ${formatList(fault.known)}.`
-        : say`No marks have been made yet. Type mark and a name.`;
+        ? words.say`There is no mark ${fault.name}. Marks: ${words.amounts.list(fault.known)}.`
+        : words.say`No marks have been made yet. Type mark and a name.`;
     case 'steps/no-such-place':
-      return say`There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
+      return words.say`There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
     case 'chat/left-of-what':
-      return say`Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
+      return words.say`Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
     case 'chat/which-edge':
-      return say`Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
+      return words.say`Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
     case 'chat/too-many-needles':
-      return say`${formatList(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
+      return words.say`${words.amounts.list(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
     case 'chat/count-of-what':
-      return say`${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
+      return words.say`${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
     case 'chat/not-a-measurement':
-      return say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+      return words.say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
     case 'chat/not-a-length':
-      return currentWords().cord.notALength(fault.text, fault.usage);
+      return words.cord.notALength(fault.text, fault.usage);
     case 'chat/not-a-weighing':
-      return say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
+      return words.say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
     case 'chat/not-two-sizes':
-      return say`${fault.text} is not a width and a depth. For example: ${fault.usage}.`;
+      return words.say`${fault.text} is not a width and a depth. For example: ${fault.usage}.`;
     case 'chat/nothing-found-before':
-      return say`Nothing was said of this place yet: type find and what you see, without the word and.`;
+      return words.say`Nothing was said of this place yet: type find and what you see, without the word and.`;
     case 'chat/nothing-offered':
-      return say`Nothing is on offer here: type find, rip or replan first.`;
+      return words.say`Nothing is on offer here: type find, rip or replan first.`;
     case 'chat/not-offered':
       return fault.most === 1
-        ? say`There is one offer: type choose.`
-        : say`Which one? Type choose and a number from 1 to ${fault.most}.`;
+        ? words.say`There is one offer: type choose.`
+        : words.say`Which one? Type choose and a number from 1 to ${fault.most}.`;
     case 'chat/nothing-to-stop':
-      return say`No way back and no mend is being guided.`;
+      return words.say`No way back and no mend is being guided.`;
     default:
       return exhaustive(fault);
   }
 }
+
+const notAChoice = (word: string | null, choices: readonly string[], words: Words): string =>
+  word === null
+    ? words.say`Something is missing: choose ${words.amounts.choice(choices)}.`
+    : words.say`${word} is not one of ${words.amounts.choice(choices)}.`;

@@ -1,8 +1,10 @@
 import type { YarnClass } from '../../planning/yarn-class.ts';
-import { formatChoice, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** `light (3)` */
-export const nameClass = ({ number, name }: YarnClass): string => say`${name} (${number})`;
+export const nameClass = ({ number, name }: YarnClass, words: Words): string =>
+  words.say`${name} (${number})`;
 
 /** `fine (2), light (3) or medium (4)` */
-export const nameClasses = (classes: readonly YarnClass[]): string => formatChoice(classes.map(nameClass));
+export const nameClasses = (classes: readonly YarnClass[], words: Words): string =>
+  words.amounts.choice(classes.map((one) => nameClass(one, words)));

@@ -1,18 +1,18 @@
 /** The cord once its first rounds have been measured. */
+
 import type { MeasureCordFault } from '../../session/measure-cord.ts';
 import { currentStep, type Session } from '../../session/session.ts';
-import type { Units } from '../../shared/units.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** How many rounds it takes in all, and how many of them are still to be knitted. */
-export function sayCord(session: Session, units: Units): string {
+export function sayCord(session: Session, words: Words): string {
   const { cord } = session.job.plan;
   const act = currentStep(session)?.act;
   const knitted = act?.kind === 'measure-rounds' ? act.rounds : cord.rounds;
-  return currentWords(units).cord.planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
+  return words.cord.planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
 }
 
-export const formatCordFault = (fault: MeasureCordFault, units: Units): string => {
-  const { cord } = currentWords(units);
+export const formatCordFault = (fault: MeasureCordFault, words: Words): string => {
+  const { cord } = words;
   return fault.code === 'cord/not-asked' ? cord.notAsked : cord.impossible(fault.lengthCm);
 };

@@ -1,10 +1,17 @@
 /** Figures that stand in a sum, so exact that a reader who works it out gets the same. */
-import { formatDecimal } from '../../shared/say.ts';
-import { mmPerInch, type Units } from '../../shared/units.ts';
+
+import { mmPerInch } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** The size of a stitch to a hundredth of a millimetre, or a thousandth of an inch. */
-export const formatFine = (mm: number, { length }: Units): string =>
-  length === 'cm' ? `${round(mm, 2)} mm` : `${round(mm / mmPerInch, 3)} in`;
+export const formatFine = (mm: number, words: Words): string =>
+  words.units.length === 'cm' ? `${round(mm, 2, words)} mm` : `${round(mm / mmPerInch, 3, words)} in`;
 
-const round = (value: number, decimals: number): string =>
-  formatDecimal(String(Number(value.toFixed(decimals))));
+const round = (value: number, decimals: number, words: Words): string =>
+  words.decimalText(String(Number(value.toFixed(decimals))));
+
+/** What a fabric weighs: `326 g to the square metre`, `9.6 oz to the square yard`. */
+export const formatFabricMass = (gsm: number, words: Words): string =>
+  words.units.mass === 'g'
+    ? words.say`${words.amounts.fabricMass(gsm)} g to the square metre`
+    : words.say`${words.amounts.fabricMass(gsm)} oz to the square yard`;

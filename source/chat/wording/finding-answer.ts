@@ -1,87 +1,96 @@
 /** Answers in the transcript: few and short lines, each with what to type next. */
+
 import type { Place } from '../../session/locate/locate.ts';
 import { type Fact, facts, type Looks } from '../../session/locate/seen.ts';
 import type { Mend } from '../../session/mend.ts';
 import type { RipBack } from '../../session/rip-back/rip-back.ts';
 import type { Session } from '../../session/session.ts';
-import { count, formatChoice, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { formatLook, formatMend, formatQuestion, formatRipBack, formatRipStep } from './finding.ts';
 import { sayPlace } from './place.ts';
 import { sayYarn } from './yarns.ts';
 
-export const sayHere = (session: Session): string => say`That is where you are: ${sayPlace(session)}`;
+export const sayHere = (session: Session, words: Words): string =>
+  words.say`That is where you are: ${sayPlace(session, words)}`;
 
-export const sayHereToo = (session: Session): string =>
-  say`Where you are looks like that too: ${sayPlace(session)}`;
+export const sayHereToo = (session: Session, words: Words): string =>
+  words.say`Where you are looks like that too: ${sayPlace(session, words)}`;
 
 /** The one place. */
-export const sayOnly = (place: Place): readonly string[] => [
-  say`It is here: ${formatLook(place)}.`,
-  say`To go there type choose 1, or go step ${place.done + 1}.`,
+export const sayOnly = (place: Place, words: Words): readonly string[] => [
+  words.say`It is here: ${formatLook(place, words)}.`,
+  words.say`To go there type choose 1, or go step ${place.done + 1}.`,
 ];
 
 /** How many look alike, and the first few facts that would tell them apart. */
-export function sayMany(howMany: number, tellApart: readonly Fact[]): string {
-  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact]());
-  const many = say`${howMany} places look like that.`;
-  return facts.length === 0 ? many : `${many} ${say`Apart they are told by ${formatChoice(facts)}.`}`;
+export function sayMany(howMany: number, tellApart: readonly Fact[], words: Words): string {
+  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact](words));
+  const many = words.say`${howMany} places look like that.`;
+  return facts.length === 0
+    ? many
+    : `${many} ${words.say`Apart they are told by ${words.amounts.choice(facts)}.`}`;
 }
 
 /** Places under their numbers, by the facts that are not the same in all that look alike. */
-export function sayPlaces(listed: readonly Place[], alike: readonly Place[]): readonly string[] {
+export function sayPlaces(
+  listed: readonly Place[],
+  alike: readonly Place[],
+  words: Words,
+): readonly string[] {
   const telling = facts.filter((fact) => alike.some(({ looks }) => looks[fact] !== alike[0]?.looks[fact]));
   const lines = listed.map(({ done, looks }, i) => {
-    const shown = telling.map((fact) => showFact(fact, looks)).join(', ');
-    return `  ${i + 1}  ${say`step ${done + 1} next`}${shown === '' ? '' : `: ${shown}`}`;
+    const shown = telling.map((fact) => showFact(fact, looks, words)).join(', ');
+    return `  ${i + 1}  ${words.say`step ${done + 1} next`}${shown === '' ? '' : `: ${shown}`}`;
   });
-  return [say`${alike.length} places look like that; choose and a number goes to one:`, ...lines];
+  return [words.say`${alike.length} places look like that; choose and a number goes to one:`, ...lines];
 }
 
-const factLabels: Readonly<Record<Fact, () => string>> = {
-  carriage: () => say`carriage`,
-  lastColour: () => say`last row`,
-  feeder: () => say`feeder`,
-  left: () => say`left edge`,
-  right: () => say`right edge`,
-  stitches: () => say`needles with loops`,
-  wasteRows: () => say`waste rows`,
-  stripesCounted: () => say`stripes`,
-  rowCounter: () => say`row counter`,
+const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
+  carriage: (words: Words) => words.say`carriage`,
+  lastColour: (words: Words) => words.say`last row`,
+  feeder: (words: Words) => words.say`feeder`,
+  left: (words: Words) => words.say`left edge`,
+  right: (words: Words) => words.say`right edge`,
+  stitches: (words: Words) => words.say`needles with loops`,
+  wasteRows: (words: Words) => words.say`waste rows`,
+  stripesCounted: (words: Words) => words.say`stripes`,
+  rowCounter: (words: Words) => words.say`row counter`,
 };
 
-function showFact(fact: Fact, looks: Looks): string {
-  if (fact === 'carriage') return say`carriage ${looks.carriage}`;
+function showFact(fact: Fact, looks: Looks, words: Words): string {
+  if (fact === 'carriage') return words.say`carriage ${looks.carriage}`;
   const look = looks[fact];
-  if (look === null) return `${factLabels[fact]()} ${say`empty`}`;
-  return `${factLabels[fact]()} ${typeof look === 'string' ? sayYarn(look) : look}`;
+  if (look === null) return `${factLabels[fact](words)} ${words.say`empty`}`;
+  return `${factLabels[fact](words)} ${typeof look === 'string' ? sayYarn(look, words) : look}`;
 }
 
-const answers: Readonly<Record<Fact, () => string>> = {
-  carriage: () => say`carriage left`,
-  lastColour: () => say`the yarn`,
-  feeder: () => say`feeder and the yarn`,
-  left: () => say`left and the needle`,
-  right: () => say`right and the needle`,
-  stitches: () => say`stitches and the count`,
-  wasteRows: () => say`waste and the count`,
-  stripesCounted: () => say`stripes and the count`,
-  rowCounter: () => say`row and the count`,
+const answers: Readonly<Record<Fact, (words: Words) => string>> = {
+  carriage: (words: Words) => words.say`carriage left`,
+  lastColour: (words: Words) => words.say`the yarn`,
+  feeder: (words: Words) => words.say`feeder and the yarn`,
+  left: (words: Words) => words.say`left and the needle`,
+  right: (words: Words) => words.say`right and the needle`,
+  stitches: (words: Words) => words.say`stitches and the count`,
+  wasteRows: (words: Words) => words.say`waste and the count`,
+  stripesCounted: (words: Words) => words.say`stripes and the count`,
+  rowCounter: (words: Words) => words.say`row and the count`,
 };
 
 /** The most telling question, and how to answer it. */
-export const sayQuestion = (fact: Fact): string =>
-  say`${formatQuestion(fact)} Type find and ${answers[fact]()}; or find unsure.`;
+export const sayQuestion = (fact: Fact, words: Words): string =>
+  words.say`${formatQuestion(fact, words)} Type find and ${answers[fact](words)}; or find unsure.`;
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
 export const sayNoSlip = (
   doubtful: readonly { readonly name: string; readonly place: Place }[],
+  words: Words,
 ): readonly string[] => [
-  say`No place in this bag looks like that, and no one slip explains it.`,
+  words.say`No place in this bag looks like that, and no one slip explains it.`,
   doubtful.length === 0
-    ? say`Read it again, and leave out what you are least sure of.`
-    : say`One thing may be read wrong; choose and a number goes there:`,
+    ? words.say`Read it again, and leave out what you are least sure of.`
+    : words.say`One thing may be read wrong; choose and a number goes there:`,
   ...doubtful.map(
-    ({ name, place }, i) => say`  ${i + 1}  without ${name}: step ${place.done + 1} comes next`,
+    ({ name, place }, i) => words.say`  ${i + 1}  without ${name}: step ${place.done + 1} comes next`,
   ),
 ];
 
@@ -89,13 +98,13 @@ export const sayNoSlip = (
 const stepsShown = 3;
 
 /** A mend under its number: how, the first of its steps, and what will show of it. */
-export function sayMend(mend: Mend, number: number, brief: boolean): readonly string[] {
-  const [heading = '', ...texts] = formatMend(mend);
+export function sayMend(mend: Mend, number: number, brief: boolean, words: Words): readonly string[] {
+  const [heading = '', ...texts] = formatMend(mend, words);
   const hands = texts.slice(0, mend.steps.length);
   const fits = hands.length <= stepsShown && !brief;
   const shown = fits ? hands : hands.slice(0, 1);
   const more = hands.length - shown.length;
-  const last = more > 0 ? [`     ${say`and ${count(more, 'more step', 'more steps')}.`}`] : [];
+  const last = more > 0 ? [`     ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : [];
   return [
     `  ${number}  ${heading}`,
     ...shown.map((text) => `     ${text}`),
@@ -104,34 +113,34 @@ export function sayMend(mend: Mend, number: number, brief: boolean): readonly st
 }
 
 /** How the mends above are taken. */
-export const sayTake = (first: number, last: number): string =>
+export const sayTake = (first: number, last: number, words: Words): string =>
   first === last
-    ? say`To be guided through it, type choose ${first}.`
-    : say`To be guided through one of them, type choose and its number.`;
+    ? words.say`To be guided through it, type choose ${first}.`
+    : words.say`To be guided through one of them, type choose and its number.`;
 
 /** What tells a needle left working from a decrease that is missing. */
-export const sayLoose = (needle: string): string =>
-  say`Does the loop on ${needle} hang on nothing below it? Type find and loose; or find and firm.`;
+export const sayLoose = (needle: string, words: Words): string =>
+  words.say`Does the loop on ${needle} hang on nothing below it? Type find and loose; or find and firm.`;
 
 /** The way back before it is taken: how far, what cannot be undone, and its first steps. */
-export function sayWayBack(back: RipBack): readonly string[] {
-  const texts = back.steps.map(formatRipStep);
+export function sayWayBack(back: RipBack, words: Words): readonly string[] {
+  const texts = back.steps.map((one) => formatRipStep(one, words));
   const more = texts.length - stepsShown;
   return [
-    formatRipBack(back),
+    formatRipBack(back, words),
     ...texts.slice(0, stepsShown).map((text, i) => `  ${i + 1}  ${text}`),
-    ...(more > 0 ? [`  ${say`and ${count(more, 'more step', 'more steps')}.`}`] : []),
-    say`Type take to be guided back. Enter confirms each step, Left takes it back.`,
+    ...(more > 0 ? [`  ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : []),
+    words.say`Type take to be guided back. Enter confirms each step, Left takes it back.`,
   ];
 }
 
-export const sayBegun = (): string =>
-  say`One step at a time: Enter confirms, Left takes back, stop leaves it.`;
-export const sayLeft = (): string =>
-  say`Left off. Nothing more is taken back or mended; type where to see the place.`;
+export const sayBegun = (words: Words): string =>
+  words.say`One step at a time: Enter confirms, Left takes back, stop leaves it.`;
+export const sayLeft = (words: Words): string =>
+  words.say`Left off. Nothing more is taken back or mended; type where to see the place.`;
 
 /** The plan was changed by hand work left half done: the bed is not what a place must look like. */
-export const sayHalfMended = (): string =>
-  say`Left off. What your hands have changed stays changed: type find and what you see to go on.`;
+export const sayHalfMended = (words: Words): string =>
+  words.say`Left off. What your hands have changed stays changed: type find and what you see to go on.`;
 
-export const formatFact = (fact: Fact): string => factLabels[fact]();
+export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);

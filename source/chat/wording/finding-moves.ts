@@ -4,134 +4,136 @@ import type { LoopRun, ReverseMove } from '../../bed/reverse-move.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import type { MendMove } from '../../session/mend.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
-import { formatList, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { sayYarn } from './yarns.ts';
 
-export const formatMendMove = (move: MendMove): string =>
-  'undo' in move ? formatReverseMove(move) : formatBedMove(move);
+export const formatMendMove = (move: MendMove, words: Words): string =>
+  'undo' in move ? formatReverseMove(move, words) : formatBedMove(move, words);
 
-function formatBedMove(move: BedMove): string {
+function formatBedMove(move: BedMove, words: Words): string {
   switch (move.move) {
     case 'work':
-      return say`Bring ${needleList(move.needles)} into work.`;
+      return words.say`Bring ${needleList(move.needles, words)} into work.`;
     case 'rest':
-      return say`Push ${needleList(move.needles)} out of work.`;
+      return words.say`Push ${needleList(move.needles, words)} out of work.`;
     case 'stand':
-      return say`Put the carriage on the ${move.side}.`;
+      return words.say`Put the carriage on the ${move.side}.`;
     case 'cast-on':
-      return say`Cast on with ${sayYarn(move.yarn)}.`;
+      return words.say`Cast on with ${sayYarn(move.yarn, words)}.`;
     case 'feed':
-      return say`Thread ${sayYarn(move.yarn)} into the feeder.`;
+      return words.say`Thread ${sayYarn(move.yarn, words)} into the feeder.`;
     case 'park':
-      return say`Take ${sayYarn(move.yarn)} out of the feeder and park it at the ${move.end} end.`;
+      return words.say`Take ${sayYarn(move.yarn, words)} out of the feeder and park it at the ${move.end} end.`;
     case 'cut':
-      return say`Cut ${sayYarn(move.yarn)}, leaving ${endTailCm} cm.`;
+      return words.say`Cut ${sayYarn(move.yarn, words)}, leaving ${endTailCm} cm.`;
     case 'knit':
-      return say`Knit one row to the ${move.to}.`;
+      return words.say`Knit one row to the ${move.to}.`;
     case 'slip':
-      return say`Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
+      return words.say`Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
     case 'transfer':
-      return say`With the tool, lift the loops of ${needleList(move.from)} and set them on ${needleList(move.to)}.`;
+      return words.say`With the tool, lift the loops of ${needleList(move.from, words)} and set them on ${needleList(move.to, words)}.`;
     case 'take-off':
-      return say`Take the work off the needles.`;
+      return words.say`Take the work off the needles.`;
     case 'rehang':
-      return say`Hang the loops from ${move.left} to ${move.right}.`;
+      return words.say`Hang the loops from ${move.left} to ${move.right}.`;
     default:
       return exhaustive(move);
   }
 }
 
-function formatReverseMove(move: ReverseMove): string {
+function formatReverseMove(move: ReverseMove, words: Words): string {
   switch (move.undo) {
     case 'work':
-      return say`Push ${needleList(move.needles)} back out of work.`;
+      return words.say`Push ${needleList(move.needles, words)} back out of work.`;
     case 'rest':
-      return say`Bring ${needleList(move.needles)} back into work.`;
+      return words.say`Bring ${needleList(move.needles, words)} back into work.`;
     case 'stand':
-      return say`The carriage stood on the ${move.back}.`;
+      return words.say`The carriage stood on the ${move.back}.`;
     case 'slip':
-      return say`Bring the carriage back to the ${move.back} without knitting.`;
+      return words.say`Bring the carriage back to the ${move.back} without knitting.`;
     case 'cast-on':
-      return say`Take the cast-on loops off the needles.`;
+      return words.say`Take the cast-on loops off the needles.`;
     case 'feed':
       return move.parkedAt === null
-        ? say`Take ${sayYarn(move.yarn)} out of the feeder.`
-        : say`Take ${sayYarn(move.yarn)} out of the feeder, back to its place at the ${move.parkedAt} end.`;
+        ? words.say`Take ${sayYarn(move.yarn, words)} out of the feeder.`
+        : words.say`Take ${sayYarn(move.yarn, words)} out of the feeder, back to its place at the ${move.parkedAt} end.`;
     case 'park':
-      return say`Put ${sayYarn(move.yarn)} back into the feeder.`;
+      return words.say`Put ${sayYarn(move.yarn, words)} back into the feeder.`;
     case 'cut':
-      return say`Join ${sayYarn(move.yarn)} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt)}.`;
+      return words.say`Join ${sayYarn(move.yarn, words)} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt, words)}.`;
     case 'knit':
-      return formatPullOut(move.yarn, move.catches, move.back);
+      return formatPullOut(move.yarn, move.catches, move.back, words);
     case 'transfer':
-      return formatSetBack(move);
+      return formatSetBack(move, words);
     case 'take-off':
-      return say`Hang the loops again from the waste rows: ${hungOn(move.hangs)}.`;
+      return words.say`Hang the loops again from the waste rows: ${hungOn(move.hangs, words)}.`;
     case 'rehang':
-      return say`Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
+      return words.say`Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
     case 'stray':
-      return say`Drop the loose loop off ${move.needle} and push the needle out of work.`;
+      return words.say`Drop the loose loop off ${move.needle} and push the needle out of work.`;
     case 'hand':
-      return formatHandBack(move.what);
+      return formatHandBack(move.what, words);
     default:
       return exhaustive(move);
   }
 }
 
-const joinedPlace = (place: 'feeder' | 'left' | 'right'): string =>
-  place === 'feeder' ? say`it goes back into the feeder` : say`it waits at the ${place} end`;
+const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
+  place === 'feeder' ? words.say`it goes back into the feeder` : words.say`it waits at the ${place} end`;
 
 /** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
-function needleList(names: readonly string[]): string {
-  return names.length > 4 ? say`${names[0] ?? ''} to ${names.at(-1) ?? ''}` : formatList(names);
+function needleList(names: readonly string[], words: Words): string {
+  return names.length > 4 ? words.say`${names[0] ?? ''} to ${names.at(-1) ?? ''}` : words.amounts.list(names);
 }
 
-const hungOn = (runs: readonly LoopRun[]): string =>
-  say`one on each needle from ${runs[0]?.first ?? ''} to ${runs.at(-1)?.last ?? ''}`;
+const hungOn = (runs: readonly LoopRun[], words: Words): string =>
+  words.say`one on each needle from ${runs[0]?.first ?? ''} to ${runs.at(-1)?.last ?? ''}`;
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
-function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string): string {
+function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string, words: Words): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {
-    const where = first === last ? first : say`each from ${first} to ${last}`;
+    const where = first === last ? first : words.say`each from ${first} to ${last}`;
     if (loops === 1) return [];
-    return loops === 0 ? [say`none on ${where}, which stays in work`] : [say`${loops} together on ${where}`];
+    return loops === 0
+      ? [words.say`none on ${where}, which stays in work`]
+      : [words.say`${loops} together on ${where}`];
   });
   const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
-  const caught = [say`one loop on each needle from ${left} to ${right}`, ...exceptions];
-  return say`Pull out the row of ${sayYarn(yarn)} gently, catching every loop: ${formatList(caught)}. Bring the carriage back to the ${back} without knitting.`;
+  const caught = [words.say`one loop on each needle from ${left} to ${right}`, ...exceptions];
+  return words.say`Pull out the row of ${sayYarn(yarn, words)} gently, catching every loop: ${words.amounts.list(caught)}. Bring the carriage back to the ${back} without knitting.`;
 }
 
-function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>): string {
-  const [from, to] = [needleList(move.from), needleList(move.to)];
+function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>, words: Words): string {
+  const [from, to] = [needleList(move.from, words), needleList(move.to, words)];
   if (move.parts)
-    return say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`;
+    return words.say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`;
   return move.rests.length === 0
-    ? say`Set the loops of ${from} back on ${to}.`
-    : say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests)} out of work.`;
+    ? words.say`Set the loops of ${from} back on ${to}.`
+    : words.say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests, words)} out of work.`;
 }
 
-function formatHandBack(what: HandMove): string {
+function formatHandBack(what: HandMove, words: Words): string {
   switch (what.move) {
     case 'graft':
-      return say`${what.edge}: draw the thread back out${drawnFrom(what.up, say`up through`)}${drawnFrom(what.down, say`down through`)}.`;
+      return words.say`${what.edge}: draw the thread back out${drawnFrom(what.up, words.say`up through`)}${drawnFrom(what.down, words.say`down through`)}.`;
     case 'wash':
-      return say`What has been washed stays so.`;
+      return words.say`What has been washed stays so.`;
     case 'bars':
       return what.count === 1
-        ? say`Draw the thread out from under the last bar on the ${what.side}.`
-        : say`Draw the thread out from under the last ${what.count} bars on the ${what.side}.`;
+        ? words.say`Draw the thread out from under the last bar on the ${what.side}.`
+        : words.say`Draw the thread out from under the last ${what.count} bars on the ${what.side}.`;
     case 'draw-up':
-      return say`Ease the drawn-up thread.`;
+      return words.say`Ease the drawn-up thread.`;
     case 'fasten':
-      return say`Undo the fastening.`;
+      return words.say`Undo the fastening.`;
     case 'thread':
-      return say`Draw the cord back out of eyelet ${what.eyelet}.`;
+      return words.say`Draw the cord back out of eyelet ${what.eyelet}.`;
     case 'release':
       return what.what === 'waste'
-        ? say`The waste rows are out and not put back: hold the open loops on a spare strand.`
-        : say`The ravel cord is out and not put back: hold the open loops on a spare strand.`;
+        ? words.say`The waste rows are out and not put back: hold the open loops on a spare strand.`
+        : words.say`The ravel cord is out and not put back: hold the open loops on a spare strand.`;
     case 'measure':
-      return say`Measure ${what.lengthCm} cm again.`;
+      return words.say`Measure ${what.lengthCm} cm again.`;
     default:
       return exhaustive(what);
   }

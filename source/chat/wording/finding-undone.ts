@@ -1,48 +1,61 @@
 /** What taking back and doing again change besides the place, and what the hands cannot take back. */
+
 import { irreversibleOf } from '../../session/rip-back/irreversible.ts';
 import type { Session } from '../../session/session.ts';
-import { count, say } from '../../shared/say.ts';
-import { formatLength, metric, type Units } from '../../shared/units.ts';
 import { stepAt } from '../../steps/job.ts';
+import type { Words } from '../../wording/words.ts';
 import { formatIrreversible } from './finding.ts';
 
 /** `64 rows round, 13.2 cm wide and 17.9 cm deep` */
-export const sayPlanned = ({ job: { plan } }: Session, units: Units = metric): string =>
-  say`${plan.rows} rows round, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`;
+export const sayPlanned = ({ job: { plan } }: Session, words: Words): string =>
+  words.say`${plan.rows} rows round, ${words.amounts.length(plan.size.widthCm)} wide and ${words.amounts.length(plan.size.depthCm)} deep`;
 
 /** Which steps count otherwise than the way of the hands would have it: done again by taking back, undone by doing again. */
-export function sayCounted(before: Session, after: Session, command: 'back' | 'redo'): readonly string[] {
+export function sayCounted(
+  before: Session,
+  after: Session,
+  command: 'back' | 'redo',
+  words: Words,
+): readonly string[] {
   const rises = after.done > before.done;
   if (after.done === before.done || rises !== (command === 'back')) return [];
   const [first, last] = rises ? [before.done + 1, after.done] : [after.done + 1, before.done];
   if (first === last)
-    return [rises ? say`Step ${first} counts as done again.` : say`Step ${first} counts as not done again.`];
+    return [
+      rises
+        ? words.say`Step ${first} counts as done again.`
+        : words.say`Step ${first} counts as not done again.`,
+    ];
   return [
     rises
-      ? say`Steps ${first} to ${last} count as done again.`
-      : say`Steps ${first} to ${last} count as not done again.`,
+      ? words.say`Steps ${first} to ${last} count as done again.`
+      : words.say`Steps ${first} to ${last} count as not done again.`,
   ];
 }
 
 /** The plan, or the slips set right, where taking back or doing again has changed them. */
-export function sayChanged(before: Session, after: Session, units: Units = metric): readonly string[] {
-  const plan = before.job === after.job ? [] : [say`The plan is now: ${sayPlanned(after, units)}.`];
+export function sayChanged(before: Session, after: Session, words: Words): readonly string[] {
+  const plan = before.job === after.job ? [] : [words.say`The plan is now: ${sayPlanned(after, words)}.`];
   const mends = after.mends.length - before.mends.length;
   if (mends === 0) return plan;
-  return [...plan, mends < 0 ? say`The mend is off the record.` : say`The mend is on the record again.`];
+  return [
+    ...plan,
+    mends < 0 ? words.say`The mend is off the record.` : words.say`The mend is on the record again.`,
+  ];
 }
 
 const listed = 2;
 
 /** Taking back moves the place, not the work: what was cut or let go of stays so. */
-export function sayCannotUndo(before: Session, after: Session): readonly string[] {
+export function sayCannotUndo(before: Session, after: Session, words: Words): readonly string[] {
   if (before.job !== after.job) return [];
   const found: string[] = [];
   let more = 0;
   for (let number = before.done; number > after.done; number--) {
     const why = irreversibleOf(stepAt(before.job, number));
-    if (why && found.length < listed) found.push(say`If step ${number} was done: ${formatIrreversible(why)}`);
+    if (why && found.length < listed)
+      found.push(words.say`If step ${number} was done: ${formatIrreversible(why, words)}`);
     else if (why) more++;
   }
-  return more === 0 ? found : [...found, say`So with ${count(more, 'step')} before that.`];
+  return more === 0 ? found : [...found, words.say`So with ${words.count(more, 'step')} before that.`];
 }

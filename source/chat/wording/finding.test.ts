@@ -12,6 +12,7 @@ import { bedAtPlace } from '../../session/rip-back/bed-at-place.ts';
 import { ripBack } from '../../session/rip-back/rip-back.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { doneBeforeMove } from '../../steps/landmarks.ts';
+import { englishWords } from '../../wording/words.ts';
 import {
   formatDiagnosis,
   formatIrreversible,
@@ -34,20 +35,22 @@ const place = (done: number): Place => ({ done, through: done, looks: looksAt(jo
 
 describe('finding the place', () => {
   it('says where it is in one line', () => {
-    expect(formatLook(place(afterMove3))).toBe(
+    expect(formatLook(place(afterMove3), englishWords)).toBe(
       `step ${afterMove3 + 1} comes next, 6 rows knitted, edges R35 and R70, carriage on the right, plum in the feeder`,
     );
   });
 
   it('has a question for every fact and a sentence for every fault', () => {
-    for (const fact of facts) expect(formatQuestion(fact)).toMatch(/\?$/);
-    expect(formatSeenFault({ code: 'seen/needle-off-bed', needle: 'R99', needleCount: 150 })).toMatch(
-      /R99.*150/,
+    for (const fact of facts) expect(formatQuestion(fact, englishWords)).toMatch(/\?$/);
+    expect(
+      formatSeenFault({ code: 'seen/needle-off-bed', needle: 'R99', needleCount: 150 }, englishWords),
+    ).toMatch(/R99.*150/);
+    expect(
+      formatSeenFault({ code: 'seen/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }, englishWords),
+    ).toMatch(/plum and mint/);
+    expect(formatSeenFault({ code: 'seen/not-a-count', fact: 'stitches', value: -1 }, englishWords)).toMatch(
+      /^-1/,
     );
-    expect(formatSeenFault({ code: 'seen/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] })).toMatch(
-      /plum and mint/,
-    );
-    expect(formatSeenFault({ code: 'seen/not-a-count', fact: 'stitches', value: -1 })).toMatch(/^-1/);
   });
 });
 
@@ -58,10 +61,10 @@ describe('a slip', () => {
     const [first] = found.ok ? found.value : [];
     if (!first) throw new Error('nothing found');
     expect(right).toBe('R70');
-    expect(formatDiagnosis(first)).toBe(
+    expect(formatDiagnosis(first, englishWords)).toBe(
       'The decrease of move 3, after row 6, is not on the bed: the trailing edge is one needle too far out.',
     );
-    expect(first.mends.flatMap(formatMend)).toEqual([
+    expect(first.mends.flatMap((mend) => formatMend(mend, englishWords))).toEqual([
       'It can be set right now, without a trace:',
       'With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
     ]);
@@ -69,17 +72,20 @@ describe('a slip', () => {
 
   it('has a sentence of its own for each, and blames nobody', () => {
     const sentences = slips.map((slip) =>
-      formatDiagnosis({
-        slip,
-        place: place(afterMove3),
-        number: 3,
-        row: 6,
-        rowsSince: 2,
-        needle: 'R71',
-        yarn: 'plum',
-        usedYarn: 'mint',
-        mends: [],
-      }),
+      formatDiagnosis(
+        {
+          slip,
+          place: place(afterMove3),
+          number: 3,
+          row: 6,
+          rowsSince: 2,
+          needle: 'R71',
+          yarn: 'plum',
+          usedYarn: 'mint',
+          mends: [],
+        },
+        englishWords,
+      ),
     );
     expect(new Set(sentences).size).toBe(slips.length);
     for (const sentence of sentences) {
@@ -94,8 +100,8 @@ describe('the way back', () => {
 
   it('is told a step a line, needles and counter in it', () => {
     if (!back.ok) throw new Error(back.fault.code);
-    expect(formatRipBack(back.value)).toBe('4 steps back, to 6 rows on the counter.');
-    expect(back.value.steps.map(formatRipStep)).toEqual([
+    expect(formatRipBack(back.value, englishWords)).toBe('4 steps back, to 6 rows on the counter.');
+    expect(back.value.steps.map((one) => formatRipStep(one, englishWords))).toEqual([
       'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Bring the carriage back to the right without knitting. Turn the row counter back to 6.',
       'Take mint out of the feeder, back to its place at the right end. Put plum back into the feeder.',
       'Bring R71 back into work. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
@@ -107,17 +113,20 @@ describe('the way back', () => {
     const whole = ripBack(job, job.stepCount, 0);
     if (!whole.ok) throw new Error(whole.fault.code);
     const marked = whole.value.irreversible;
-    expect(formatRipBack(whole.value)).toContain(`${marked.length} of them cannot be undone`);
+    expect(formatRipBack(whole.value, englishWords)).toContain(`${marked.length} of them cannot be undone`);
     for (const step of marked) {
-      const sentence = step.irreversible ? formatIrreversible(step.irreversible) : '';
-      expect(formatRipStep(step)).toContain(sentence);
+      const sentence = step.irreversible ? formatIrreversible(step.irreversible, englishWords) : '';
+      expect(formatRipStep(step, englishWords)).toContain(sentence);
       expect(sentence).toMatch(/: .+\.$/);
     }
-    for (const step of whole.value.steps) expect(formatRipStep(step)).not.toMatch(/undefined|null|\[object/);
-    expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 })).toMatch(
+    for (const step of whole.value.steps)
+      expect(formatRipStep(step, englishWords)).not.toMatch(/undefined|null|\[object/);
+    expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 }, englishWords)).toMatch(
       /before step 4/,
     );
-    expect(formatRipBackFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 })).toMatch(/500/);
+    expect(
+      formatRipBackFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 }, englishWords),
+    ).toMatch(/500/);
   });
 
   it('names needles that hold what it says', () => {
@@ -136,29 +145,32 @@ describe('planning on from here', () => {
       recolour: null,
     });
     if (!choices.ok) throw new Error(choices.fault.code);
-    const lines = formatReplanChoices(choices.value);
+    const lines = formatReplanChoices(choices.value, englishWords);
     expect(lines[0]).toMatch(/^As planned, 64 rows: 12.7 cm wide, .* but mint is \d+ g short\.$/);
     expect(lines.at(-2)).toMatch(/^The weighed yarn lasts for none/);
     const enough = replanChoices(job, done, { measured: null, weighed: new Map(), recolour: null });
     if (!enough.ok) throw new Error(enough.fault.code);
-    expect(formatReplanChoices(enough.value).at(-2)).toMatch(
+    expect(formatReplanChoices(enough.value, englishWords).at(-2)).toMatch(
       /^Nearest to 13.7 cm wide with the yarn there is: 64 rows, number \d\.$/,
     );
-    expect(formatReplanChoices(enough.value).join(' ')).toMatch(
+    expect(formatReplanChoices(enough.value, englishWords).join(' ')).toMatch(
       /60 rows, 1 repeat fewer.*68 rows, 1 repeat more/,
     );
   });
 
   it('says why a change cannot be, and what can', () => {
     const sentences = [
-      formatReplanFault({ code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4, least: 12 }),
-      formatReplanFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }),
-      formatReplanFault({ code: 'replan/rows-too-many', rows: 40_000, most: 20_000 }),
-      formatReplanFault({ code: 'replan/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }),
-      formatReplanFault({ code: 'replan/yarn-not-to-come', yarn: 'sand' }),
-      formatReplanFault({ code: 'replan/colours-meet', first: 31, second: 1, yarn: 'plum' }),
-      formatReplanFault({ code: 'replan/measure-impossible', sizeMm: 0 }),
-      formatReplanFault({ code: 'replan/too-late' }),
+      formatReplanFault(
+        { code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4, least: 12 },
+        englishWords,
+      ),
+      formatReplanFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }, englishWords),
+      formatReplanFault({ code: 'replan/rows-too-many', rows: 40_000, most: 20_000 }, englishWords),
+      formatReplanFault({ code: 'replan/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }, englishWords),
+      formatReplanFault({ code: 'replan/yarn-not-to-come', yarn: 'sand' }, englishWords),
+      formatReplanFault({ code: 'replan/colours-meet', first: 31, second: 1, yarn: 'plum' }, englishWords),
+      formatReplanFault({ code: 'replan/measure-impossible', sizeMm: 0 }, englishWords),
+      formatReplanFault({ code: 'replan/too-late' }, englishWords),
     ];
     expect(new Set(sentences).size).toBe(sentences.length);
     for (const sentence of sentences) expect(sentence).toMatch(/: .+\.$/);

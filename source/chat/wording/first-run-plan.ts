@@ -1,15 +1,9 @@
 /** The plan in a few lines, before the bag is begun. */
+
 import type { Plan } from '../../planning/plan.ts';
 import { usualMetresPer100g } from '../../planning/usual-swatch.ts';
 import type { YarnNeed } from '../../planning/yarn-needs.ts';
-import { count, formatList, say } from '../../shared/say.ts';
-import {
-  formatLength,
-  formatMass,
-  formatMassNeeded,
-  formatYarnNeeded,
-  type Units,
-} from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Values } from '../first-run/answers.ts';
 import { answer, type Line } from '../line.ts';
 import { showSize } from './first-run.ts';
@@ -17,62 +11,62 @@ import { formatWarning } from './warnings.ts';
 
 const caution = (text: string): Line => ({ tone: 'caution', text });
 
-export function sayShortPlan(plan: Plan, values: Values, units: Units): readonly Line[] {
+export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly Line[] {
   const { stitches, rows, shapings, needlesUsed, brief } = plan;
   return [
     ...answer(
-      sizeLine(plan, values, units),
-      say`To knit: ${count(stitches, 'stitch', 'stitches')}, ${count(rows, 'row')} round and ${count(shapings, 'shaping move')}. They take ${needlesUsed} needles; the bed has ${brief.bed.needles}.`,
-      yarnLine(plan, units),
-      say`Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.`,
+      sizeLine(plan, values, words),
+      words.say`To knit: ${words.count(stitches, 'stitch', 'stitches')}, ${words.count(rows, 'row')} round and ${words.count(shapings, 'shaping move')}. They take ${needlesUsed} needles; the bed has ${brief.bed.needles}.`,
+      yarnLine(plan, words),
+      words.say`Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.`,
     ),
-    ...guesses(values, units).map(caution),
-    ...plan.warnings.map((warning) => caution(formatWarning(warning, units))),
+    ...guesses(values, words).map(caution),
+    ...plan.warnings.map((warning) => caution(formatWarning(warning, words))),
     ...answer(
-      say`Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.`,
+      words.say`Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.`,
     ),
   ];
 }
 
-function sizeLine({ size, brief }: Plan, { size: asked }: Values, units: Units): string {
-  const got = say`${formatLength(size.widthCm, units)} wide and ${formatLength(size.depthCm, units)} deep`;
+function sizeLine({ size, brief }: Plan, { size: asked }: Values, words: Words): string {
+  const got = words.say`${words.amounts.length(size.widthCm)} wide and ${words.amounts.length(size.depthCm)} deep`;
   return 'girthCm' in asked
-    ? say`${brief.name}: ${got}, sewn and lying flat, ${showSize(asked, units)}.`
-    : say`${brief.name}: ${got}, sewn and lying flat. Asked: ${showSize(asked, units)}.`;
+    ? words.say`${brief.name}: ${got}, sewn and lying flat, ${showSize(asked, words)}.`
+    : words.say`${brief.name}: ${got}, sewn and lying flat. Asked: ${showSize(asked, words)}.`;
 }
 
-function yarnLine({ yarn, brief }: Plan, units: Units): string {
-  const needs = yarn.filter((need) => need.yarn !== brief.waste.yarn).map((need) => yarnText(need, units));
-  return say`Yarn, with a reserve of 10 %: ${formatList(needs)}.`;
+function yarnLine({ yarn, brief }: Plan, words: Words): string {
+  const needs = yarn.filter((need) => need.yarn !== brief.waste.yarn).map((need) => yarnText(need, words));
+  return words.say`Yarn, with a reserve of 10 %: ${words.amounts.list(needs)}.`;
 }
 
-function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, units: Units): string {
-  const need = formatMassNeeded(withReserveGrams ?? 0, units);
+function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words: Words): string {
+  const need = words.amounts.massNeeded(withReserveGrams ?? 0);
   if (enough === null) return `${yarn} ${need}`;
-  const have = formatMass(haveGrams ?? 0, units);
+  const have = words.amounts.mass(haveGrams ?? 0);
   return enough
-    ? say`${yarn} ${need}, enough (you have ${have})`
-    : say`${yarn} ${need}, too little (you have ${have})`;
+    ? words.say`${yarn} ${need}, enough (you have ${have})`
+    : words.say`${yarn} ${need}, too little (you have ${have})`;
 }
 
 /** What the plan stands on where nobody measured. */
-function guesses(values: Values, units: Units): readonly string[] {
+function guesses(values: Values, words: Words): readonly string[] {
   const isGuessed = [values.first, values.second].some(
     (yarn) => yarn !== null && yarn.metresPer100g === null,
   );
   return [
     ...(values.swatch === null
       ? [
-          say`The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.`,
+          words.say`The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.`,
         ]
       : []),
     ...(isGuessed
       ? [
-          say`Where you gave no length, yarn is taken as ${usualLength(values, units)} to 100 g, a rule of thumb: the label knows better.`,
+          words.say`Where you gave no length, yarn is taken as ${usualLength(values, words)} to 100 g, a rule of thumb: the label knows better.`,
         ]
       : []),
   ];
 }
 
-const usualLength = (values: Values, units: Units): string =>
-  formatYarnNeeded(usualMetresPer100g(values.bed.pitchMm), units);
+const usualLength = (values: Values, words: Words): string =>
+  words.amounts.yarnNeeded(usualMetresPer100g(values.bed.pitchMm));

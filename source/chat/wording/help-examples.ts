@@ -1,6 +1,7 @@
 /** Lines to type, with the needles and yarns of the bag in hand. */
+
 import { currentStep, type Session } from '../../session/session.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { findCommand } from '../chat-commands.ts';
 import { bedNow } from './place.ts';
 
@@ -15,21 +16,21 @@ export function findExample(session: Session): string {
 
 export const weighExample = (session: Session): string => `weigh ${firstYarn(session)} 20 g`;
 
-export const noteExample = (): string => `note ${say`a little tighter here`}`;
+export const noteExample = (words: Words): string => `note ${words.say`a little tighter here`}`;
 
-export const markExample = (): string => `mark ${say`before the break`}`;
+export const markExample = (words: Words): string => `mark ${words.say`before the break`}`;
 
 export const firstYarn = ({ job }: Session): string => job.plan.stripes[0]?.yarn ?? '';
 
 /** Lines to type, each with what it does in a few words. */
-export function exampleLines(examples: readonly string[]): readonly string[] {
+export function exampleLines(examples: readonly string[], words: Words): readonly string[] {
   const width = Math.max(...examples.map((example) => example.length));
-  return examples.map((example) => `  ${example.padEnd(width)}   ${gistOf(example)}`);
+  return examples.map((example) => `  ${example.padEnd(width)}   ${gistOf(example, words)}`);
 }
 
-function gistOf(example: string): string {
+function gistOf(example: string, words: Words): string {
   const [word = '', rest] = example.split(' ');
-  if (word === 'help') return say`more of this`;
-  if (word === 'next' && rest) return say`confirm ${rest} at once`;
-  return findCommand(word)?.gist() ?? '';
+  if (word === 'help') return words.say`more of this`;
+  if (word === 'next' && rest) return words.say`confirm ${rest} at once`;
+  return findCommand(word)?.gist(words) ?? '';
 }

@@ -1,5 +1,5 @@
 /** Help: what fits what is on the screen now, by topic, on one command, or all commands. */
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { chatCommands, findCommand } from '../chat-commands.ts';
 import type { ChatCommand } from '../commands/chat-command.ts';
 import { findNamed, titleOf } from '../named.ts';
@@ -10,48 +10,50 @@ import { exampleLines } from './help-examples.ts';
 import { helpNow } from './help-now.ts';
 import { type HelpTopic, helpTopics } from './help-topics.ts';
 
-export function formatHelp(topic: string | null, scene: Scene): readonly string[] {
+export function formatHelp(topic: string | null, scene: Scene, words: Words): readonly string[] {
   const asked = topic?.trim().toLowerCase() ?? null;
-  if (asked === null) return nowLines(scene);
-  if (asked === 'all') return allLines();
-  const exact = helpTopics.find((one) => one.id === asked || titleOf(one).toLowerCase() === asked);
+  if (asked === null) return nowLines(scene, words);
+  if (asked === 'all') return allLines(words);
+  const exact = helpTopics.find((one) => one.id === asked || titleOf(one, words).toLowerCase() === asked);
   const command = findCommand(asked);
-  if (exact) return [...topicLines(exact, scene), ...(command ? commandLines(command) : [])];
-  if (command) return commandLines(command);
-  const near = findNamed(helpTopics, asked);
-  if (near) return topicLines(near, scene);
-  return findWord(asked) ? explainWord(asked) : [say`There is no help on ${asked}.`, topicsLine()];
+  if (exact) return [...topicLines(exact, scene, words), ...(command ? commandLines(command, words) : [])];
+  if (command) return commandLines(command, words);
+  const near = findNamed(helpTopics, asked, words);
+  if (near) return topicLines(near, scene, words);
+  return findWord(asked, words)
+    ? explainWord(asked, words)
+    : [words.say`There is no help on ${asked}.`, topicsLine(words)];
 }
 
-const nowLines = (scene: Scene): readonly string[] => {
+const nowLines = (scene: Scene, words: Words): readonly string[] => {
   const { says, examples } = helpNow[situationOf(scene)];
   return [
-    says(),
-    ...exampleLines(examples(scene)),
-    say`Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?`,
-    topicsLine(),
+    says(words),
+    ...exampleLines(examples(scene, words), words),
+    words.say`Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?`,
+    topicsLine(words),
   ];
 };
 
-const topicsLine = (): string =>
-  say`Type help and a topic: ${helpTopics.map(titleOf).join(', ')}; or help all.`;
+const topicsLine = (words: Words): string =>
+  words.say`Type help and a topic: ${helpTopics.map((one) => titleOf(one, words)).join(', ')}; or help all.`;
 
-const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene): readonly string[] => [
-  ...lines(),
-  ...exampleLines(examples(session)),
+const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene, words: Words): readonly string[] => [
+  ...lines(words),
+  ...exampleLines(examples(session, words), words),
 ];
 
-function commandLines({ usage, summary, example, aliases }: ChatCommand): readonly string[] {
-  const also = aliases.length > 0 ? [say`Also: ${aliases.join(', ')}.`] : [];
-  return [`${usage()}: ${summary()}.`, [say`For example: ${example}.`, ...also].join(' ')];
+function commandLines({ usage, summary, example, aliases }: ChatCommand, words: Words): readonly string[] {
+  const also = aliases.length > 0 ? [words.say`Also: ${aliases.join(', ')}.`] : [];
+  return [`${usage(words)}: ${summary(words)}.`, [words.say`For example: ${example}.`, ...also].join(' ')];
 }
 
 /** All commands in two columns, so that a window of 24 rows holds them. */
-function allLines(): readonly string[] {
-  const cells = chatCommands.map(({ name, gist }) => `${name.padEnd(nameWidth)}${gist()}`);
+function allLines(words: Words): readonly string[] {
+  const cells = chatCommands.map(({ name, gist }) => `${name.padEnd(nameWidth)}${gist(words)}`);
   const rows = Math.ceil(cells.length / 2);
   const table = cells.slice(0, rows).map((cell, i) => `${cell.padEnd(cellWidth)}${cells[rows + i] ?? ''}`);
-  return [...table, say`Help and a command says more, such as help go.`];
+  return [...table, words.say`Help and a command says more, such as help go.`];
 }
 
 const nameWidth = 9;

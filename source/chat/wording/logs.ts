@@ -1,5 +1,5 @@
 import type { Tally } from '../../journal/read-log.ts';
-import { count, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** `1 h 4 min`, `12 min`, `40 s`. */
 export function formatDuration(seconds: number): string {
@@ -9,18 +9,22 @@ export function formatDuration(seconds: number): string {
 }
 
 /** What a sound log holds, in a few lines. */
-export const formatTally = (tally: Tally): string =>
+export const formatTally = (tally: Tally, words: Words): string =>
   [
-    say`${tally.name}: the log is sound.`,
-    say`${count(tally.events, 'event')} in ${count(tally.sittings, 'sitting')}, ${formatDuration(tally.durationS)} recorded, rests included.`,
-    tally.finished ? say`The bag is finished.` : say`${tally.step} of ${tally.stepCount} steps confirmed.`,
+    words.say`${tally.name}: the log is sound.`,
+    words.say`${words.count(tally.events, 'event')} in ${words.count(tally.sittings, 'sitting')}, ${formatDuration(tally.durationS)} recorded, rests included.`,
+    tally.finished
+      ? words.say`The bag is finished.`
+      : words.say`${tally.step} of ${tally.stepCount} steps confirmed.`,
   ].join('\n');
 
 /** One bag in a list. */
-export function formatBag(tally: Tally | null, path: string, lastUsed: Date): string {
+export function formatBag(tally: Tally | null, path: string, lastUsed: Date, words: Words): string {
   const day = lastUsed.toISOString().slice(0, 10);
-  if (!tally) return `${day}  ${say`cannot be read`}  ${path}`;
-  const state = tally.finished ? say`finished` : say`step ${tally.step + 1} of ${tally.stepCount} next`;
+  if (!tally) return `${day}  ${words.say`cannot be read`}  ${path}`;
+  const state = tally.finished
+    ? words.say`finished`
+    : words.say`step ${tally.step + 1} of ${tally.stepCount} next`;
   return `${day}  ${tally.name}, ${state}  ${path}`;
 }
 
@@ -34,22 +38,22 @@ export interface Bag {
 const mostBags = 8;
 
 /** The bags used last, and how to make another like one of them. */
-export function sayBags(bags: readonly Bag[]): readonly string[] {
-  if (bags.length === 0) return [say`No bags in the folder of logs yet.`];
+export function sayBags(bags: readonly Bag[], words: Words): readonly string[] {
+  if (bags.length === 0) return [words.say`No bags in the folder of logs yet.`];
   const more = bags.length - mostBags;
   return [
     ...bags
       .slice(0, mostBags)
-      .map(({ tally, path, lastUsed }) => formatBag(tally.ok ? tally.value : null, path, lastUsed)),
-    ...(more > 0 ? [say`and ${more} more: slantwise bags lists them all.`] : []),
-    say`To make another like one of them, leave and type slantwise work --like and its file.`,
+      .map(({ tally, path, lastUsed }) => formatBag(tally.ok ? tally.value : null, path, lastUsed, words)),
+    ...(more > 0 ? [words.say`and ${more} more: slantwise bags lists them all.`] : []),
+    words.say`To make another like one of them, leave and type slantwise work --like and its file.`,
   ];
 }
 
 /** What is asked for cannot be had together. */
-export const sayLikeAlone = (): string =>
-  say`Give --like or a brief, not both: the brief comes from the log.`;
+export const sayLikeAlone = (words: Words): string =>
+  words.say`Give --like or a brief, not both: the brief comes from the log.`;
 
 /** The log named holds another bag than the brief named. */
-export const sayOtherBag = (path: string, name: string): string =>
-  say`${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;
+export const sayOtherBag = (path: string, name: string, words: Words): string =>
+  words.say`${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;

@@ -1,9 +1,7 @@
 import type { Stripe } from '../../planning/brief.ts';
 import type { BagFromYarn, BagLimit } from '../../planning/from-yarn.ts';
 import type { Neighbour, Plan } from '../../planning/plan.ts';
-import { count, say } from '../../shared/say.ts';
-import { formatLength, type Units } from '../../shared/units.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import { labelled } from './page.ts';
 
 /** Longer repeats are listed in a section of their own. */
@@ -11,105 +9,113 @@ const mostInLine = 8;
 
 export function sizeLines(
   plan: Plan,
-  units: Units,
+  words: Words,
   fromYarn: Omit<BagFromYarn, 'plan'> | null,
 ): readonly string[] {
   const { size, brief } = plan;
-  const length = (cm: number): string => formatLength(cm, units);
+  const length = (cm: number): string => words.amounts.length(cm);
   return [
     ...labelled(
-      say`bag`,
-      say`${length(size.widthCm)} ± ${length(size.widthUncertaintyCm)} wide and ${length(size.depthCm)} ± ${length(size.depthUncertaintyCm)} deep, flat and sewn, ${brief.finishState} (19 of 20 bags lie within)`,
+      words.say`bag`,
+      words.say`${length(size.widthCm)} ± ${length(size.widthUncertaintyCm)} wide and ${length(size.depthCm)} ± ${length(size.depthUncertaintyCm)} deep, flat and sewn, ${brief.finishState} (19 of 20 bags lie within)`,
     ),
-    ...doubtLines(plan, units),
-    ...learnedLines(plan, units),
-    ...asKnittedLines(plan, units),
-    ...labelled(say`asked`, fromYarn ? limitText(fromYarn.limit, units) : askedText(plan, units)),
+    ...doubtLines(plan, words),
+    ...learnedLines(plan, words),
+    ...asKnittedLines(plan, words),
+    ...labelled(words.say`asked`, fromYarn ? limitText(fromYarn.limit, words) : askedText(plan, words)),
     ...labelled(
-      say`inside`,
-      say`${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
-    ),
-    ...labelled(
-      say`knit`,
-      say`${count(plan.stitches, 'stitch', 'stitches')}, ${count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
+      words.say`inside`,
+      words.say`${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
     ),
     ...labelled(
-      say`shaping`,
-      say`${count(plan.shapings, 'move')}, one after every ${count(brief.shapeEveryRows, 'row')}, ${count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
+      words.say`knit`,
+      words.say`${words.count(plan.stitches, 'stitch', 'stitches')}, ${words.count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
     ),
     ...labelled(
-      say`stripes`,
-      say`${stripeText(plan)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
+      words.say`shaping`,
+      words.say`${words.count(plan.shapings, 'move')}, one after every ${words.count(brief.shapeEveryRows, 'row')}, ${words.count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
     ),
-    ...(fromYarn ? [...toKnitLines(plan), ...nearShapeLines(fromYarn, units)] : neighbourLines(plan, units)),
+    ...labelled(
+      words.say`stripes`,
+      words.say`${stripeText(plan, words)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
+    ),
+    ...(fromYarn
+      ? [...toKnitLines(plan, words), ...nearShapeLines(fromYarn, words)]
+      : neighbourLines(plan, words)),
   ];
 }
 
 /** What would make the doubt smaller. */
-function doubtLines({ size: { smallerDoubt: less } }: Plan, units: Units): readonly string[] {
+function doubtLines({ size: { smallerDoubt: less } }: Plan, words: Words): readonly string[] {
   if (!less) return [];
-  const left = say`${formatLength(less.widthCm, units)} and ± ${formatLength(less.depthCm, units)}`;
+  const left = words.say`${words.amounts.length(less.widthCm)} and ± ${words.amounts.length(less.depthCm)}`;
   return labelled(
-    say`surer`,
+    words.say`surer`,
     less.by === 'larger-swatch'
-      ? say`a swatch of ${less.stitches} stitches and ${less.rows} rows: ± ${left}`
-      : say`look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
+      ? words.say`a swatch of ${less.stitches} stitches and ${less.rows} rows: ± ${left}`
+      : words.say`look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
   );
 }
 
 /** What finished bags of the same swatch told. */
-function learnedLines({ brief: { learned } }: Plan, units: Units): readonly string[] {
-  const words = currentWords(units).plan;
-  return learned ? labelled(words.learned, words.toldByBags(learned)) : [];
+function learnedLines({ brief: { learned } }: Plan, words: Words): readonly string[] {
+  const { plan: say } = words;
+  return learned ? labelled(say.learned, say.toldByBags(learned)) : [];
 }
 
-function asKnittedLines({ asKnitted, brief }: Plan, units: Units): readonly string[] {
+function asKnittedLines({ asKnitted, brief }: Plan, words: Words): readonly string[] {
   if (!asKnitted) return [];
   return labelled(
-    say`as knit`,
-    say`${formatLength(asKnitted.widthCm, units)} wide and ${formatLength(asKnitted.depthCm, units)} deep, ${brief.swatch.state} as the swatch was`,
+    words.say`as knit`,
+    words.say`${words.amounts.length(asKnitted.widthCm)} wide and ${words.amounts.length(asKnitted.depthCm)} deep, ${brief.swatch.state} as the swatch was`,
   );
 }
 
 /** A bag planned from its yarn is in no brief yet. */
-const toKnitLines = ({ stitches, rows }: Plan): readonly string[] =>
-  labelled(say`write`, say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`);
+const toKnitLines = ({ stitches, rows }: Plan, words: Words): readonly string[] =>
+  labelled(
+    words.say`write`,
+    words.say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`,
+  );
 
-function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, units: Units): readonly string[] {
-  const { orElse, nearShape } = currentWords(units).plan;
+function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, words: Words): readonly string[] {
+  const { orElse, nearShape } = words.plan;
   return nearShapes.flatMap((one, i) => labelled(i === 0 ? orElse : '', nearShape(one)));
 }
 
-const neighbourLines = (plan: Plan, units: Units): readonly string[] =>
+const neighbourLines = (plan: Plan, words: Words): readonly string[] =>
   plan.neighbours.flatMap((neighbour) =>
-    labelled(neighbour.rows < plan.rows ? say`smaller` : say`larger`, neighbourText(plan, neighbour, units)),
+    labelled(
+      neighbour.rows < plan.rows ? words.say`smaller` : words.say`larger`,
+      neighbourText(plan, neighbour, words),
+    ),
   );
 
-function askedText({ size, brief }: Plan, units: Units): string {
-  const length = (cm: number | null): string => formatLength(cm ?? 0, units);
+function askedText({ size, brief }: Plan, words: Words): string {
+  const length = (cm: number | null): string => words.amounts.length(cm ?? 0);
   switch (brief.bag.by) {
     case 'size':
-      return say`${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
+      return words.say`${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
     case 'counts':
-      return say`${count(brief.bag.stitches, 'stitch', 'stitches')} and ${count(brief.bag.rows, 'row')}`;
+      return words.say`${words.count(brief.bag.stitches, 'stitch', 'stitches')} and ${words.count(brief.bag.rows, 'row')}`;
     case 'contents': {
       const { girthCm, heightCm, thicknessCm, easePercent } = brief.bag;
-      return say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round, ${length(heightCm)} high and ${length(thicknessCm)} thick, with ${easePercent} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it`;
+      return words.say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round, ${length(heightCm)} high and ${length(thicknessCm)} thick, with ${easePercent} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it`;
     }
   }
 }
 
-function limitText(limit: BagLimit, units: Units): string {
-  const largest = say`the largest of its shape that the weighed yarn allows`;
+function limitText(limit: BagLimit, words: Words): string {
+  const largest = words.say`the largest of its shape that the weighed yarn allows`;
   switch (limit.by) {
     case 'yarn':
-      return say`${largest}; one repeat more would take more ${limit.yarn} than there is`;
+      return words.say`${largest}; one repeat more would take more ${limit.yarn} than there is`;
     case 'scraps':
-      return say`${largest}; the scraps give no sequence for more`;
+      return words.say`${largest}; the scraps give no sequence for more`;
     case 'bed':
-      return say`${largest}; one repeat more would not fit the ${count(limit.usable, 'needle')} within the margins`;
+      return words.say`${largest}; one repeat more would not fit the ${words.count(limit.usable, 'needle')} within the margins`;
     case 'width':
-      return say`${largest}, and no wider than ${formatLength(limit.mostCm, units)}`;
+      return words.say`${largest}, and no wider than ${words.amounts.length(limit.mostCm)}`;
   }
 }
 
@@ -124,28 +130,29 @@ const listsStripes = (plan: Plan): boolean => !followsRepeat(plan) || plan.brief
 
 const isOneYarn = ({ stripes }: Plan): boolean => stripes.every(({ yarn }) => yarn === stripes[0]?.yarn);
 
-function stripeText(plan: Plan): string {
+function stripeText(plan: Plan, words: Words): string {
   const { brief, stripes, rows } = plan;
   if (isOneYarn(plan)) {
-    return say`${stripes[0]?.yarn ?? ''} throughout, no colour changes; the closing row, graft and seam take it too`;
+    return words.say`${stripes[0]?.yarn ?? ''} throughout, no colour changes; the closing row, graft and seam take it too`;
   }
-  if (brief.scraps) return say`${stripes.length} of ${count(brief.scraps.rows, 'row')}, listed below`;
-  if (!followsRepeat(plan)) return say`${stripes.length} stripes, listed below`;
+  if (brief.scraps)
+    return words.say`${stripes.length} of ${words.count(brief.scraps.rows, 'row')}, listed below`;
+  if (!followsRepeat(plan)) return words.say`${stripes.length} stripes, listed below`;
   const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
-  const times = count(rows / repeatRows, 'time');
+  const times = words.count(rows / repeatRows, 'time');
   return listsStripes(plan)
-    ? say`${times} a repeat of ${brief.stripes.length} stripes, listed below`
-    : say`${times} ${brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ')} rows`;
+    ? words.say`${times} a repeat of ${brief.stripes.length} stripes, listed below`
+    : words.say`${times} ${brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ')} rows`;
 }
 
 /** One repeat, or the whole sequence of scraps, with the number of the first stripe in each line. */
-export function stripeLines(plan: Plan): readonly string[] {
+export function stripeLines(plan: Plan, words: Words): readonly string[] {
   if (!listsStripes(plan) || isOneYarn(plan)) return [];
   const names = listedStripes(plan).map(({ yarn, rows }) => (plan.brief.scraps ? yarn : `${yarn} ${rows}`));
   const lines: string[] = [];
   for (let first = 0; first < names.length; first += mostInLine) {
     const shown = names.slice(first, first + mostInLine);
-    lines.push(...labelled(say`${first + 1} to ${first + shown.length}`, shown.join(', ')));
+    lines.push(...labelled(words.say`${first + 1} to ${first + shown.length}`, shown.join(', ')));
   }
   return lines;
 }
@@ -153,12 +160,14 @@ export function stripeLines(plan: Plan): readonly string[] {
 function neighbourText(
   plan: Plan,
   { rows, stitches, widthCm, depthCm, fitsBed }: Neighbour,
-  units: Units,
+  words: Words,
 ): string {
-  const size = say`${formatLength(widthCm, units)} by ${formatLength(depthCm, units)}`;
+  const size = words.say`${words.amounts.length(widthCm)} by ${words.amounts.length(depthCm)}`;
   const counts =
-    stitches === plan.stitches ? count(rows, 'row') : say`${count(rows, 'row')} of ${stitches} stitches`;
+    stitches === plan.stitches
+      ? words.count(rows, 'row')
+      : words.say`${words.count(rows, 'row')} of ${stitches} stitches`;
   return fitsBed
-    ? say`${size}, with ${counts}`
-    : say`${size}, with ${counts}, which this bed is too short for`;
+    ? words.say`${size}, with ${counts}`
+    : words.say`${size}, with ${counts}, which this bed is too short for`;
 }

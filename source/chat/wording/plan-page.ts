@@ -3,10 +3,8 @@ import { type Pace, timeByPhase, usualPace } from '../../journal/pace.ts';
 import type { BagFromYarn } from '../../planning/from-yarn.ts';
 import { sharedYarn } from '../../planning/party.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
-import { metric, type Units } from '../../shared/units.ts';
 import { layOutJob } from '../../steps/job.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { fabricLines } from './page-fabric.ts';
@@ -17,7 +15,6 @@ import { sayPhase } from './steps.ts';
 import { formatWarning } from './warnings.ts';
 
 export interface PageOptions {
-  readonly units?: Units;
   /** From the maker's own finished bags, where there are any. */
   readonly pace?: Pace;
   /** What limits a bag that was planned from its yarn, and others near it; null where a size was asked for. */
@@ -27,16 +24,17 @@ export interface PageOptions {
 /** At most `pageWidth` columns wide; warnings come last. */
 export function formatPlanPage(
   plan: Plan,
-  { units = metric, pace = usualPace, fromYarn = null }: PageOptions = {},
+  words: Words,
+  { pace = usualPace, fromYarn = null }: PageOptions = {},
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [say`SIZE`, [...sizeLines(plan, units, fromYarn), ...timeLines(plan, pace, units)]],
-    [say`STRIPES`, stripeLines(plan)],
-    [say`YARN`, yarnLines(plan, units)],
-    [say`BED`, bedLines(plan, units)],
-    [say`BY HAND`, handLines(plan, units)],
-    [say`FABRIC`, fabricLines(plan, units)],
-    [say`BEFORE YOU START`, warningLines(plan, units)],
+    [words.say`SIZE`, [...sizeLines(plan, words, fromYarn), ...timeLines(plan, pace, words)]],
+    [words.say`STRIPES`, stripeLines(plan, words)],
+    [words.say`YARN`, yarnLines(plan, words)],
+    [words.say`BED`, bedLines(plan, words)],
+    [words.say`BY HAND`, handLines(plan, words)],
+    [words.say`FABRIC`, fabricLines(plan, words)],
+    [words.say`BEFORE YOU START`, warningLines(plan, words)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
   const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
@@ -44,27 +42,27 @@ export function formatPlanPage(
 }
 
 /** The yarn of several bags, each yarn weighed once. */
-export const formatSharedYarn = (plans: readonly Plan[], units: Units): string =>
+export const formatSharedYarn = (plans: readonly Plan[], words: Words): string =>
   [
-    say`YARN FOR ALL ${plans.length} BAGS`,
+    words.say`YARN FOR ALL ${plans.length} BAGS`,
     ...sharedYarnLines(
       sharedYarn(plans),
       plans.map(({ brief }) => brief.waste.yarn),
-      units,
+      words,
     ),
   ].join('\n');
 
-function timeLines(plan: Plan, pace: Pace, units: Units): readonly string[] {
-  const { time, onTheBench } = currentWords(units).plan;
+function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
+  const { time, onTheBench } = words.plan;
   const parts = [...timeByPhase(layOutJob(plan), pace)];
   const totalS = parts.reduce((sum, [, seconds]) => sum + seconds, 0);
-  const named = parts.map(([phase, seconds]) => [sayPhase(phase), seconds] as const);
+  const named = parts.map(([phase, seconds]) => [sayPhase(phase, words), seconds] as const);
   return labelled(time, onTheBench(totalS, named, pace.bags));
 }
 
-const warningLines = ({ warnings }: Plan, units: Units): readonly string[] =>
+const warningLines = ({ warnings }: Plan, words: Words): readonly string[] =>
   warnings.flatMap((warning) =>
-    wrap(formatWarning(warning, units), pageWidth - 4).map(
+    wrap(formatWarning(warning, words), pageWidth - 4).map(
       (line, i) => `${i === 0 ? '  - ' : '    '}${line}`,
     ),
   );

@@ -5,8 +5,7 @@ import type { Recording } from '../../journal/recording.ts';
 import type { Session } from '../../session/session.ts';
 import { forShell } from '../../shared/for-shell.ts';
 import { instantOf } from '../../shared/instant.ts';
-import { count, say } from '../../shared/say.ts';
-import type { Units } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import { formatDuration } from './logs.ts';
 import { measuredLines } from './measured.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
@@ -29,55 +28,55 @@ export function lastInstant({ header, moments }: Recording): string {
 }
 
 /** At most `pageWidth` columns wide. */
-export function formatRecord(recording: Recording, record: BagRecord, units: Units): string {
+export function formatRecord(recording: Recording, record: BagRecord, words: Words): string {
   const session = lastSession(recording);
   const { plan } = session.job;
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [say`TIME`, timeLines(record)],
-    [say`BY PHASE`, phaseLines(record)],
-    [say`BY STRIPE`, stripeTimeLines(session, record)],
-    [say`SLOW PLACES`, slowLines(record)],
-    [say`SIZE`, sizeLines(plan, units, null)],
-    [say`SIZE, MEASURED`, measuredLines(session, units)],
-    [say`STRIPES`, stripeLines(plan)],
-    [say`YARN, BY THE PLAN`, yarnLines(plan, units)],
-    [say`YARN, WEIGHED`, weighedLines(session, units)],
-    [say`BED`, bedLines(plan, units)],
-    [say`NOTES`, noteLines(session)],
+    [words.say`TIME`, timeLines(record, words)],
+    [words.say`BY PHASE`, phaseLines(record, words)],
+    [words.say`BY STRIPE`, stripeTimeLines(session, record)],
+    [words.say`SLOW PLACES`, slowLines(record, words)],
+    [words.say`SIZE`, sizeLines(plan, words, null)],
+    [words.say`SIZE, MEASURED`, measuredLines(session, words)],
+    [words.say`STRIPES`, stripeLines(plan, words)],
+    [words.say`YARN, BY THE PLAN`, yarnLines(plan, words)],
+    [words.say`YARN, WEIGHED`, weighedLines(session, words)],
+    [words.say`BED`, bedLines(plan, words)],
+    [words.say`NOTES`, noteLines(session, words)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
-  const blocks = [headLines(recording), ...shown.map(([title, lines]) => [title, ...lines])];
+  const blocks = [headLines(recording, words), ...shown.map(([title, lines]) => [title, ...lines])];
   return blocks.map((lines) => lines.join('\n')).join('\n\n');
 }
 
-function headLines(recording: Recording): readonly string[] {
+function headLines(recording: Recording, words: Words): readonly string[] {
   const { header, finished } = recording;
-  const begun = say`begun ${header.startedAt.slice(0, 10)}`;
+  const begun = words.say`begun ${header.startedAt.slice(0, 10)}`;
   const { done, job } = lastSession(recording);
   const last = lastInstant(recording).slice(0, 10);
   const state = finished
-    ? say`finished ${last}`
-    : say`last worked on ${last}, ${done} of ${job.stepCount} steps done`;
+    ? words.say`finished ${last}`
+    : words.say`last worked on ${last}, ${done} of ${job.stepCount} steps done`;
   return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
 }
 
-function timeLines(record: BagRecord): readonly string[] {
+function timeLines(record: BagRecord, words: Words): readonly string[] {
   const { benchMs, restMs, sittings, takenBack } = record;
   const perRow = typicalRowMinutes([record]);
-  const bench = say`${formatDuration(benchMs / 1000)} in ${count(sittings, 'sitting')}`;
-  const rests = restMs === 0 ? '' : say`, and rests of ${formatDuration(restMs / 1000)}`;
+  const bench = words.say`${formatDuration(benchMs / 1000)} in ${words.count(sittings, 'sitting')}`;
+  const rests = restMs === 0 ? '' : words.say`, and rests of ${formatDuration(restMs / 1000)}`;
   return [
-    ...labelled(say`bench`, `${bench}${rests}`),
+    ...labelled(words.say`bench`, `${bench}${rests}`),
     ...(perRow === null
       ? []
-      : labelled(say`a row`, say`${formatDuration(perRow * 60)}, shaping moves included`)),
+      : labelled(words.say`a row`, words.say`${formatDuration(perRow * 60)}, shaping moves included`)),
     // With a space: `back` alone is the far side of the work.
-    ...labelled(say`back `, say`${count(takenBack, 'time')} something was taken back`),
+    ...labelled(words.say`back `, words.say`${words.count(takenBack, 'time')} something was taken back`),
   ];
 }
 
-const phaseLines = ({ byPhase }: BagRecord): readonly string[] =>
-  rows([...byPhase].map(([phase, ms]) => [sayPhase(phase), formatDuration(ms / 1000)]));
+const phaseLines = ({ byPhase }: BagRecord, words: Words): readonly string[] =>
+  rows([...byPhase].map(([phase, ms]) => [sayPhase(phase, words), formatDuration(ms / 1000)]));
 
 const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly string[] =>
   rows(
@@ -87,21 +86,21 @@ const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly st
     ]),
   );
 
-const slowLines = ({ slowPlaces }: BagRecord): readonly string[] =>
+const slowLines = ({ slowPlaces }: BagRecord, words: Words): readonly string[] =>
   rows(
     slowPlaces.map(({ step, row, ms, usualMs }) => [
-      say`step ${step}, row ${row}`,
+      words.say`step ${step}, row ${row}`,
       formatDuration(ms / 1000),
-      say`usually ${formatDuration(usualMs / 1000)}`,
+      words.say`usually ${formatDuration(usualMs / 1000)}`,
     ]),
   );
 
-const noteLines = ({ notes }: Session): readonly string[] =>
-  notes.flatMap(({ done, text }) => labelled(say`step ${done + 1}`, text));
+const noteLines = ({ notes }: Session, words: Words): readonly string[] =>
+  notes.flatMap(({ done, text }) => labelled(words.say`step ${done + 1}`, text));
 
 const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
   table(cells).map((line) => `  ${line}`);
 
 /** What another one needs besides yarn and bed. */
-export const sayAnother = (path: string): string =>
-  say`To make another, with this brief, its changes and these notes: slantwise work --like ${forShell(path)}`;
+export const sayAnother = (path: string, words: Words): string =>
+  words.say`To make another, with this brief, its changes and these notes: slantwise work --like ${forShell(path)}`;

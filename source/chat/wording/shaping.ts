@@ -1,5 +1,5 @@
-import { count, say } from '../../shared/say.ts';
 import type { Step } from '../../steps/step.ts';
+import type { Words } from '../../wording/words.ts';
 
 export interface Soon {
   readonly number: number;
@@ -10,10 +10,13 @@ export interface Soon {
 }
 
 /** The next shaping move in one line: `in 2 rows, move 4 of 31: left out to L24, right in, R22 out of work`. */
-export function saySoon({ number, of, rowsAway, increase, decrease }: Soon): string {
-  const when = rowsAway === 0 ? say`now` : say`in ${count(rowsAway, 'row')}`;
-  const out = increase.act.kind === 'increase' ? say`${increase.act.side} out to ${increase.act.outer}` : '';
+export function saySoon({ number, of, rowsAway, increase, decrease }: Soon, words: Words): string {
+  const when = rowsAway === 0 ? words.say`now` : words.say`in ${words.count(rowsAway, 'row')}`;
+  const out =
+    increase.act.kind === 'increase' ? words.say`${increase.act.side} out to ${increase.act.outer}` : '';
   const inward =
-    decrease.act.kind === 'decrease' ? say`${decrease.act.side} in, ${decrease.act.emptied} out of work` : '';
-  return say`${when}, move ${number} of ${of}: ${out}, ${inward}`;
+    decrease.act.kind === 'decrease'
+      ? words.say`${decrease.act.side} in, ${decrease.act.emptied} out of work`
+      : '';
+  return words.say`${when}, move ${number} of ${of}: ${out}, ${inward}`;
 }

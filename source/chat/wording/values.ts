@@ -1,5 +1,5 @@
 /** What stands in a file, shown safely: short, on one line, without characters that steer a terminal. */
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 
 const mostCharacters = 40;
 const unsafe = /[\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
@@ -23,9 +23,9 @@ export const showField = (field: string): string =>
     .join('.');
 
 /** A JSON value as a maker reads it; lists and groups are named, not shown. */
-export function showValue(value: unknown): string {
+export function showValue(value: unknown, words: Words): string {
   if (typeof value === 'string') return quote(value);
-  if (typeof value === 'number' && !Number.isFinite(value)) return say`a number too large to hold`;
-  if (Array.isArray(value)) return say`a list`;
-  return typeof value === 'object' && value !== null ? say`a group` : String(value);
+  if (typeof value === 'number' && !Number.isFinite(value)) return words.say`a number too large to hold`;
+  if (Array.isArray(value)) return words.say`a list`;
+  return typeof value === 'object' && value !== null ? words.say`a group` : String(value);
 }

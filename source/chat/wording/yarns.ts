@@ -1,8 +1,8 @@
 import { ravelCord } from '../../planning/brief.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 
 /** A yarn by the name the maker gave it; two have names of ours. */
-export function sayYarn(yarn: string): string {
-  if (yarn === ravelCord) return say`ravel cord`;
-  return yarn === 'waste' ? say`waste` : yarn;
+export function sayYarn(yarn: string, words: Words): string {
+  if (yarn === ravelCord) return words.say`ravel cord`;
+  return yarn === 'waste' ? words.say`waste` : yarn;
 }

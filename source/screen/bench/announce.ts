@@ -44,8 +44,8 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
     if (settings.bell && why !== 'again' && why !== 'rest')
       ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
     if (!settings.speech) return speech.stop();
-    const instruction = (way && sayWayStep(way, words.units)) ?? speakStep(step, words.units);
-    const first = why === 'rest' ? speakRest() : isWarning ? speakWarning(why) : null;
+    const instruction = (way && sayWayStep(way, words)) ?? speakStep(step, words);
+    const first = why === 'rest' ? speakRest(words) : isWarning ? speakWarning(why, words) : null;
     speech.say(first === null ? instruction : `${first}: ${instruction}`, words.language);
   };
 }

@@ -16,7 +16,7 @@ import { andThen, type BenchState, type Leaving, only, type Reaction, withLines 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
-  const intent = parseLine(text);
+  const intent = parseLine(text, state.words);
   if (!intent.ok) return refuse(heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
@@ -33,7 +33,7 @@ export function answerInPace(state: BenchState, pace: Pace, asked: Intent | null
 
 function answerIntent(state: BenchState, intent: Intent): Reaction {
   const { session, words, talk, pace } = state;
-  const reply = replyTo(session, intent, words.units, talk, pace ?? usualPace);
+  const reply = replyTo(session, intent, words, talk, pace ?? usualPace);
   if (reply.ok) return carryOut(state, reply.value);
   return refuse(makesOffers.has(intent.kind) ? withoutOffers(state) : state, reply.fault);
 }
@@ -47,12 +47,12 @@ const withoutOffers = (state: BenchState): BenchState => ({
 });
 
 const refuse = (state: BenchState, fault: ReplyFault): Reaction =>
-  only(withLines(state, [faultLine(fault, formatChatFault(fault))]));
+  only(withLines(state, [faultLine(fault, formatChatFault(fault, state.words))]));
 
-const sceneOf = ({ session, way, talk, saving }: BenchState): Scene => ({
+const sceneOf = ({ session, way, talk, saving, words }: BenchState): Scene => ({
   session,
   way,
-  trouble: formatSaveStatus(saving),
+  trouble: formatSaveStatus(saving, words),
   offers: stillHolds(talk, session) ? talk.offers.length : 0,
 });
 
@@ -70,7 +70,7 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return state.way ? leaveWay(state, state.way) : refuse(state, { code: 'chat/nothing-to-stop' });
     case 'help': {
       const past = sayPast(Object.keys(state.settings.pedals), state.words);
-      return only(withLines(state, answer(...formatHelp(reply.topic, sceneOf(state)), ...past)));
+      return only(withLines(state, answer(...formatHelp(reply.topic, sceneOf(state), state.words), ...past)));
     }
     case 'set':
       return setAndTell(state, reply.change);

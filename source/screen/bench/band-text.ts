@@ -25,9 +25,9 @@ export interface BandText {
 
 const arrowSign = (side: Side): string => (side === 'left' ? '<' : '>');
 
-export function bandText(view: BenchView, { bench: say }: Words): BandText {
+export function bandText(view: BenchView, { bench: say }: Words, words: Words): BandText {
   const { glance, yarn, rows, way } = view;
-  const name = yarn === null ? '' : plainText(sayYarn(yarn));
+  const name = yarn === null ? '' : plainText(sayYarn(yarn, words));
   const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };
   if (way) {
     const act = way.kind === 'back' ? say.back : say.mend;
@@ -83,7 +83,7 @@ export function bandText(view: BenchView, { bench: say }: Words): BandText {
         say,
       );
     case 'other': {
-      const act = view.step ? shoutStep(view.step) : say.finished;
+      const act = view.step ? shoutStep(view.step, words) : say.finished;
       return { ...still, act, big: act };
     }
   }

@@ -40,7 +40,7 @@ export function bandRows(
 
 function blocksOf(view: BenchView, width: number, words: Words): readonly Block[] {
   const { glance, yarn } = view;
-  const text = bandText(view, words);
+  const text = bandText(view, words, words);
   if (glance.kind !== 'yarn' || !glance.leaves || glance.leaves.yarn === glance.comes) {
     return [{ yarn, width, text }];
   }

@@ -34,7 +34,7 @@ export function BenchApp({ store }: Props) {
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
   const view = useMemo(() => benchView(session, way), [session, way]);
-  const trouble = formatSaveStatus(saving);
+  const trouble = formatSaveStatus(saving, words);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;
   const shown = lines.slice(from - linesBefore);

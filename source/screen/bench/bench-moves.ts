@@ -14,17 +14,16 @@ import { andThen, type BenchState, only, type Reaction, withLines } from './benc
 function move(state: BenchState, command: Command): Reaction {
   const { session, words } = state;
   const after = updateSession(session, command);
-  if (!after.ok)
-    return only(withLines(state, [faultLine(after.fault, formatFault(after.fault, words.units))]));
+  if (!after.ok) return only(withLines(state, [faultLine(after.fault, formatFault(after.fault, words))]));
   const moved = { ...state, session: after.value, way: wayAfter(state.way, command, after.value) };
-  const told = sayDone(session, after.value, command, words.units);
+  const told = sayDone(session, after.value, command, words);
   return [withLines(moved, told), [{ do: 'record', command, first: true }]];
 }
 
 /** The next step of a way is done: the place follows where the log can keep it. */
 function goOn(state: BenchState, way: Way): Reaction {
   const command = way.steps[way.at]?.command ?? null;
-  const line: Line = { tone: 'done', text: sayWayStep(way, state.words.units) ?? '' };
+  const line: Line = { tone: 'done', text: sayWayStep(way, state.words) ?? '' };
   const next = stepOn(way);
   if (command === null) return only(withLines({ ...state, way: next }, [line]));
   const [moved, effects] = move(state, command);
@@ -53,16 +52,16 @@ export function perform(state: BenchState, command: Command): Reaction {
 }
 
 export const beginWay = (state: BenchState, way: Way): Reaction =>
-  only(withLines({ ...state, way, talk: noTalk }, answer(sayBegun())));
+  only(withLines({ ...state, way, talk: noTalk }, answer(sayBegun(state.words))));
 
 export const leaveWay = (state: BenchState, way: Way): Reaction => {
-  const told = way.kind === 'mend' && way.at > 0 ? sayHalfMended() : sayLeft();
+  const told = way.kind === 'mend' && way.at > 0 ? sayHalfMended(state.words) : sayLeft(state.words);
   return only(withLines({ ...state, way: null }, answer(told)));
 };
 
 /** What is to be done now, in the words of the way where the hands are on one. */
 export const sayNowIn = ({ way, session, words }: BenchState): string =>
-  (way && sayWayStep(way, words.units)) ?? sayNow(session, words.units);
+  (way && sayWayStep(way, words)) ?? sayNow(session, words);
 
 /** Says again what is to be done, to the ears too. */
 export const againIn = (state: BenchState): Reaction => [

@@ -1,8 +1,8 @@
 /** The bench in windows of all sizes and both languages: words whole, nothing too wide, the band where it always is. */
+
 import { afterEach, describe, expect, it } from 'vitest';
+import { german, speak } from '../../../test/fixtures/spoken.ts';
 import { allViews, demoJob, stepsOfAllKinds } from '../../../test/screen/steps-of-all-kinds.ts';
-import { german } from '../../languages/german.ts';
-import { speak } from '../../shared/say.ts';
 import { metric } from '../../shared/units.ts';
 import { loadWords } from '../../wording/language.ts';
 import { englishWords, wordsIn } from '../../wording/words.ts';

@@ -32,7 +32,7 @@ export function benchRows(view: BenchView, window: Window, brush: Brush, words: 
     const wide = piece.row <= band.row ? window.columns : width;
     for (const [i, line] of draw({ width: wide, height: piece.height }).entries()) rows[piece.row + i] = line;
   };
-  put(layout.phases, (size) => [phaseRow(view, size.width, brush, words)]);
+  put(layout.phases, (size) => [phaseRow(view, size.width, brush, words, words)]);
   put(band, (size) => bandRows(view, size, brush, words));
   put(layout.closeUp, (size) => closeUpRows(view, size, brush, words));
   put(layout.ruler, (size) => rulerRows(view, size, brush, words));

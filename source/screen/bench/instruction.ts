@@ -16,14 +16,13 @@ export interface Instruction {
 
 export function instructionOf({ plan, step, next, way }: BenchView, words: Words): Instruction {
   if (way) {
-    const { units } = words;
-    return { now: sayWayStep(way, units) ?? '', caution: null, afterwards: sayWayStep(way, units, 1) };
+    return { now: sayWayStep(way, words) ?? '', caution: null, afterwards: sayWayStep(way, words, 1) };
   }
   if (!step) return { now: words.bench.bagDone, caution: null, afterwards: null };
   return {
-    now: sayStep(plan, step, words.units),
-    caution: cautionOf(plan, step) ?? sayNoWayBack(step),
-    afterwards: next && sayStep(plan, next, words.units),
+    now: sayStep(plan, step, words),
+    caution: cautionOf(plan, step, words) ?? sayNoWayBack(step, words),
+    afterwards: next && sayStep(plan, next, words),
   };
 }
 

@@ -38,9 +38,8 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     glyphs: ascii ? 'ascii' : 'unicode',
     rowsDone: view.finished ? view.plan.rows : view.rows.at,
     ...sewingIn(view),
-    units: words.units,
   };
-  const lines = drawPicture(picture, view.plan, options);
+  const lines = drawPicture(picture, view.plan, options, words);
   const band = bandRows(view, { width: columns, height: 1 }, brush, words);
   const below = wordRows(instruction, { width: columns, height: wordHeight }, brush, words);
   return (

@@ -1,4 +1,5 @@
 /** The drawings by name, loaded only when one is asked for. */
+
 import type { Picture } from '../../chat/intent.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
@@ -7,6 +8,7 @@ import { drawCord, drawGraft, drawSeam } from '../../sheet/terminal/draw-by-hand
 import { drawFold } from '../../sheet/terminal/draw-fold.ts';
 import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../sheet/terminal/options.ts';
+import type { Words } from '../../wording/words.ts';
 
 const painters = {
   strip: drawStrip,
@@ -18,5 +20,9 @@ const painters = {
   cord: drawCord,
 } as const;
 
-export const drawPicture = (picture: Picture, plan: Plan, options: DrawOptions): readonly string[] =>
-  painters[picture](plan, options);
+export const drawPicture = (
+  picture: Picture,
+  plan: Plan,
+  options: DrawOptions,
+  words: Words,
+): readonly string[] => painters[picture](plan, options, words);

@@ -111,6 +111,6 @@ function warn(state: BenchState, warning: Warning): Reaction {
 
 function sayNoPassDue({ session, words }: BenchState): string {
   const step = currentStep(session);
-  const next = step ? sayStep(session.job.plan, step, words.units) : words.settings.nothingIsNext;
+  const next = step ? sayStep(session.job.plan, step, words) : words.settings.nothingIsNext;
   return `${words.settings.noPassDue} ${next}`;
 }

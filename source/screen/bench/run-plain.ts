@@ -36,8 +36,9 @@ export async function runPlain(store: BenchStore, source: LineSource, print: Pri
 /** What is new since the state that was printed last. */
 export function newsOf(before: BenchState | null, state: BenchState): readonly string[] {
   const { session, saving, way } = state;
-  const trouble = formatSaveStatus(saving);
-  const isNewTrouble = trouble !== null && (!before || trouble !== formatSaveStatus(before.saving));
+  const trouble = formatSaveStatus(saving, state.words);
+  const isNewTrouble =
+    trouble !== null && (!before || trouble !== formatSaveStatus(before.saving, state.words));
   const hasMoved = session.done !== before?.session.done || way !== before.way;
   return [
     ...newLines(before, state)
@@ -63,7 +64,7 @@ export async function pictureShown(store: BenchStore): Promise<readonly string[]
   const { drawPicture } = await import('./pictures.ts');
   const look = { columns: 78, rows: 40, colour: 'none', glyphs: 'ascii', words: true } as const;
   const { job, done } = session;
-  const options = { ...look, rowsDone: rowAt(job, done), units: words.units };
+  const options = { ...look, rowsDone: rowAt(job, done) };
   store.send({ is: 'picture-shown' });
-  return drawPicture(picture, job.plan, options);
+  return drawPicture(picture, job.plan, options, words);
 }

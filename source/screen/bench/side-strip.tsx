@@ -13,13 +13,16 @@ interface Props {
 
 /** The strip as it grows, at the right of a wide window. */
 export default function SideStrip({ view, size, brush, words }: Props) {
-  const lines = drawStrip(view.plan, {
-    ...size,
-    colour: brush.depth,
-    glyphs: brush.ascii ? 'ascii' : 'unicode',
-    rowsDone: view.finished ? view.plan.rows : view.rows.at,
-    units: words.units,
-  });
+  const lines = drawStrip(
+    view.plan,
+    {
+      ...size,
+      colour: brush.depth,
+      glyphs: brush.ascii ? 'ascii' : 'unicode',
+      rowsDone: view.finished ? view.plan.rows : view.rows.at,
+    },
+    words,
+  );
   return (
     <Text wrap="truncate-end">{[' ', ...lines].map((line) => (line === '' ? ' ' : line)).join('\n')}</Text>
   );

@@ -1,8 +1,10 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
+
 import { expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/screen/bench-in-memory.ts';
 import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
+import { englishWords } from '../../wording/words.ts';
 import { updateBench } from './update-bench.ts';
 
 const unsaved: SaveStatus = { state: 'unsaved', waiting: 2, trouble: 'disk-full', slowFlushMs: null };
@@ -12,7 +14,7 @@ it('says once that the disk is slow', () => {
   for (let press = 0; press < 3; press++) {
     bench.store.send({ is: 'saving', saving: { state: 'saved', slowFlushMs: 320 } });
   }
-  const said = bench.store.get().lines.filter(({ text }) => text === formatSlowFlush(320));
+  const said = bench.store.get().lines.filter(({ text }) => text === formatSlowFlush(320, englishWords));
   expect(said).toHaveLength(1);
 });
 
@@ -30,7 +32,7 @@ it('tells of a loss before it is left, and is left when asked again', () => {
   });
   bench.store.send({ is: 'quit', how: 'interrupted' });
   expect(bench.store.get().end).toBeNull();
-  expect(bench.said(1)).toBe(formatLoss(unsaved));
+  expect(bench.said(1)).toBe(formatLoss(unsaved, englishWords));
   bench.store.send({ is: 'quit', how: 'interrupted' });
   expect(bench.store.get().end).toBe('interrupted');
 });

@@ -90,7 +90,9 @@ function takeSaving(state: BenchState, saving: SaveStatus): Reaction {
   const isSame = saving.state === 'saved' && state.saving.state === 'saved';
   const after = isSame ? state : { ...state, saving };
   if (slowFlushMs === null || state.toldOfSlowDisk) return only(after);
-  return only(withLines({ ...after, toldOfSlowDisk: true }, answer(formatSlowFlush(slowFlushMs))));
+  return only(
+    withLines({ ...after, toldOfSlowDisk: true }, answer(formatSlowFlush(slowFlushMs, state.words))),
+  );
 }
 
 /** Once each half hour of work. */
@@ -98,12 +100,15 @@ function remindToRest(state: BenchState, atMs: number): Reaction {
   const spell = pressed(state.spell, atMs);
   if (!isRestDue(spell)) return only({ ...state, spell });
   const rested = { ...state, spell: { ...spell, sinceMs: spell.lastMs } };
-  return [withLines(rested, [{ tone: 'caution', text: sayRest() }]), [{ do: 'announce', why: 'rest' }]];
+  return [
+    withLines(rested, [{ tone: 'caution', text: sayRest(state.words) }]),
+    [{ do: 'announce', why: 'rest' }],
+  ];
 }
 
 /** Leaves, unless something would be lost by it that the maker does not know of. */
 function leave(state: BenchState, how: Leaving): Reaction {
-  const loss = formatLoss(state.saving);
+  const loss = formatLoss(state.saving, state.words);
   if (loss === null) return only({ ...state, end: how });
   const told = withLines(state, [{ tone: 'caution', text: loss }]);
   return only({ ...told, toldOfLoss: state.session });

@@ -38,7 +38,7 @@ export function PlayerApp({ store }: Props) {
   const view = viewPlayer(player);
   const bench = useMemo(() => benchView(view.session), [view.session]);
   const { recording, shown } = player;
-  const lines = useMemo(() => lastLines(recording, shown, highest), [recording, shown]);
+  const lines = useMemo(() => lastLines(recording, shown, highest, words), [recording, shown, words]);
   const note = noteHere(view);
   const message = answer && sayAnswer(answer, words);
   const width = columns - labelWidth;

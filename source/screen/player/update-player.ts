@@ -60,7 +60,7 @@ function takeKey(state: PlayerState, key: Key): PlayerState {
 }
 
 function takeLine(state: PlayerState, line: string): PlayerState {
-  const action = parsePlayerLine(line);
+  const action = parsePlayerLine(line, state.words);
   return action.ok ? act(state, action.value) : { ...state, message: { fault: action.fault } };
 }
 

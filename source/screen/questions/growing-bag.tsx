@@ -1,7 +1,6 @@
 import { Text } from 'ink';
 import type { Interview } from '../../chat/first-run/interview.ts';
 import { planAsAnswered } from '../../chat/first-run/view.ts';
-import { unitsFor } from '../../shared/units.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { colourDepth } from '../colour-depth.ts';
 
@@ -15,13 +14,16 @@ interface Props {
 export default function GrowingBag({ interview, columns, rows }: Props) {
   const plan = planAsAnswered(interview);
   if (!plan) return null;
-  const lines = drawBag(plan, {
-    columns: columns - 1,
-    rows,
-    colour: colourDepth(process.env),
-    glyphs: 'unicode',
-    rowsDone: interview.answers.first ? plan.rows : 0,
-    units: unitsFor(interview.length),
-  });
+  const lines = drawBag(
+    plan,
+    {
+      columns: columns - 1,
+      rows,
+      colour: colourDepth(process.env),
+      glyphs: 'unicode',
+      rowsDone: interview.answers.first ? plan.rows : 0,
+    },
+    interview.words,
+  );
   return <Text wrap="truncate-end">{lines.join('\n')}</Text>;
 }

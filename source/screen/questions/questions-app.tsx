@@ -1,7 +1,6 @@
 import { Box, Static, Text } from 'ink';
 import { lazy, Suspense, useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
-import { say } from '../../shared/say.ts';
 import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
 import { PromptRows } from '../parts/prompt-rows.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
@@ -30,6 +29,7 @@ export function QuestionsApp({ store }: Props) {
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning } = useShownFrom(0, lines.length, resizes, rows);
   const { place, ask, asIn, enter, also } = interviewView(interview);
+  const { words } = interview;
   const texts = [ask, asIn, enter].filter((text) => text !== null);
   const width = columns - labelWidth;
   const textRows = texts.reduce((sum, text) => sum + wrappedRows(text, width), 0);
@@ -57,16 +57,16 @@ export function QuestionsApp({ store }: Props) {
             </Text>
           </Box>
         ) : null}
-        <LabelledRow label={say`ask`}>
+        <LabelledRow label={words.say`ask`}>
           <Fitting bold text={ask} width={width} whole={isWhole} />
         </LabelledRow>
         {asIn === null ? null : (
-          <LabelledRow label={say`as in`}>
+          <LabelledRow label={words.say`as in`}>
             <Fitting text={asIn} width={width} whole={isWhole} />
           </LabelledRow>
         )}
         {enter === null ? null : (
-          <LabelledRow label={say`Enter`}>
+          <LabelledRow label={words.say`Enter`}>
             <Fitting text={enter} width={width} whole={isWhole} />
           </LabelledRow>
         )}

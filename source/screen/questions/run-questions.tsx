@@ -1,4 +1,3 @@
-import { currentWords } from '../../wording/current.ts';
 import { BigEnough } from '../parts/big-enough.tsx';
 import { holdScreen } from '../parts/hold-screen.ts';
 import type { QuestionState, QuestionStore, QuestionsEnd } from './question-state.ts';
@@ -9,7 +8,7 @@ export const runQuestions = (store: QuestionStore): Promise<QuestionsEnd> =>
   holdScreen<QuestionsEnd, QuestionState>({
     store,
     screen: (
-      <BigEnough tooSmall={currentWords().bench.tooSmall}>
+      <BigEnough tooSmall={store.get().interview.words.bench.tooSmall}>
         <QuestionsApp store={store} />
       </BigEnough>
     ),

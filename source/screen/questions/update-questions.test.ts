@@ -1,4 +1,5 @@
 /** The questions without a screen or a disk: what is kept and when, and what is said where that fails. */
+
 import { describe, expect, it } from 'vitest';
 import { briefOf } from '../../../test/fixtures/plan-of.ts';
 import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
@@ -7,6 +8,7 @@ import type { QuestionId } from '../../chat/first-run/answers.ts';
 import { beginInterview } from '../../chat/first-run/interview.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
+import { englishWords } from '../../wording/words.ts';
 import { type KeptBrief, startQuestions } from './question-state.ts';
 import { createQuestionStore } from './question-store.ts';
 
@@ -24,7 +26,7 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
   const kept: (readonly string[])[] = [];
   const settings: SettingChange[] = [];
   const store = createQuestionStore(
-    startQuestions({ interview: beginInterview({}, 'cm'), lines: [], pedalGapMs: 100 }),
+    startQuestions({ interview: beginInterview({}, englishWords), lines: [], pedalGapMs: 100 }),
     {
       'keep-answers': ({ interview: { answers } }, send) => {
         kept.push(Object.keys(answers));

@@ -1,7 +1,7 @@
 /** Everything a sheet says, in words and rows; the painters only arrange it. */
+
 import type { Plan } from '../../planning/plan.ts';
-import { count, say } from '../../shared/say.ts';
-import { formatLength, formatSmall, type Units } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import { formatAngle, formatEvery } from '../measure.ts';
 import { plainText } from '../text.ts';
 import { type Instructions, instructionsFor } from './instructions.ts';
@@ -29,91 +29,91 @@ export interface SheetContent {
   readonly blanks: readonly Fact[];
 }
 
-export function sheetContent(plan: Plan, options: SheetOptions): SheetContent {
-  const { units } = options;
+export function sheetContent(plan: Plan, options: SheetOptions, words: Words): SheetContent {
   return {
     title: plainText(options.name ?? plan.brief.name),
     date: plainText(options.date),
-    lead: say`A drawstring bag of slanting stripes, ${formatLength(plan.size.widthCm, units)} wide and ${formatLength(plan.size.depthCm, units)} deep`,
-    facts: factsOf(plan, units).filter(({ label }) => !options.class || !ownSwatch().includes(label)),
+    lead: words.say`A drawstring bag of slanting stripes, ${words.amounts.length(plan.size.widthCm)} wide and ${words.amounts.length(plan.size.depthCm)} deep`,
+    facts: factsOf(plan, words).filter(({ label }) => !options.class || !ownSwatch(words).includes(label)),
     remarks: options.remarks ?? [],
-    yarns: yarnRows(plan, units),
-    tools: toolsText(plan),
-    stripes: stripeRows(plan),
-    stripesNote: say`Tick each stripe when its last row is done. Shape after every ${formatEvery(plan.brief.shapeEveryRows)} row (•). The needles are the edges while the stripe's last row is knitted.`,
-    parts: instructionsFor(plan, units),
-    blanks: options.class ? blanksFor(plan) : [],
+    yarns: yarnRows(plan, words),
+    tools: toolsText(plan, words),
+    stripes: stripeRows(plan, words),
+    stripesNote: words.say`Tick each stripe when its last row is done. Shape after every ${formatEvery(plan.brief.shapeEveryRows, words)} row (•). The needles are the edges while the stripe's last row is knitted.`,
+    parts: instructionsFor(plan, words),
+    blanks: options.class ? blanksFor(plan, words) : [],
   };
 }
 
 /** A pupil's own swatch gives these. */
-const ownSwatch = (): readonly string[] => [
-  say`Asked for`,
-  sayMeasured(false),
-  sayMeasured(true),
-  say`Yarn in a stitch`,
+const ownSwatch = (words: Words): readonly string[] => [
+  words.say`Asked for`,
+  sayMeasured(false, words),
+  sayMeasured(true, words),
+  words.say`Yarn in a stitch`,
 ];
 
-const sayMeasured = (onPiece: boolean): string => (onPiece ? say`Piece measured` : say`Swatch measured`);
+const sayMeasured = (onPiece: boolean, words: Words): string =>
+  onPiece ? words.say`Piece measured` : words.say`Swatch measured`;
 
-function factsOf(plan: Plan, units: Units): readonly Fact[] {
+function factsOf(plan: Plan, words: Words): readonly Fact[] {
   const { brief, size, gauge } = plan;
   const swatchSize = [brief.swatch.widthMm, brief.swatch.heightMm]
-    .map((mm) => formatLength(mm / 10, units))
+    .map((mm) => words.amounts.length(mm / 10))
     .join(' × ');
   const asked = [size.wantedWidthCm, size.wantedDepthCm].filter((cm) => cm !== null);
   return [
     {
-      label: say`Flat and sewn`,
-      value: `${formatLength(size.widthCm, units)} × ${formatLength(size.depthCm, units)}`,
+      label: words.say`Flat and sewn`,
+      value: `${words.amounts.length(size.widthCm)} × ${words.amounts.length(size.depthCm)}`,
     },
     ...(asked.length === 2
-      ? [{ label: say`Asked for`, value: asked.map((cm) => formatLength(cm, units)).join(' × ') }]
+      ? [{ label: words.say`Asked for`, value: asked.map((cm) => words.amounts.length(cm)).join(' × ') }]
       : []),
-    { label: say`Below the cord`, value: formatLength(size.depthBelowCordCm, units) },
-    { label: say`Round the mouth`, value: formatLength(size.mouthCm, units) },
-    { label: say`Stitches`, value: say`${plan.stitches} across` },
-    { label: say`Rows`, value: say`${plan.rows}: ${plan.knittedRows} knitted, 1 grafted` },
+    { label: words.say`Below the cord`, value: words.amounts.length(size.depthBelowCordCm) },
+    { label: words.say`Round the mouth`, value: words.amounts.length(size.mouthCm) },
+    { label: words.say`Stitches`, value: words.say`${plan.stitches} across` },
+    { label: words.say`Rows`, value: words.say`${plan.rows}: ${plan.knittedRows} knitted, 1 grafted` },
     {
-      label: say`Shaping`,
-      value: say`${count(plan.shapings, 'move')}, one every ${brief.shapeEveryRows} rows, ${count(brief.edgeStitches, 'edge stitch', 'edge stitches')}`,
+      label: words.say`Shaping`,
+      value: words.say`${words.count(plan.shapings, 'move')}, one every ${brief.shapeEveryRows} rows, ${words.count(brief.edgeStitches, 'edge stitch', 'edge stitches')}`,
     },
-    { label: say`Crawls`, value: say`${brief.crawl}; home side ${brief.homeSide}` },
+    { label: words.say`Crawls`, value: words.say`${brief.crawl}; home side ${brief.homeSide}` },
     {
-      label: say`Stripes`,
-      value: say`${plan.stripes.length}, at ${formatAngle(size.stripeAngleDeg)} to the bottom`,
-    },
-    {
-      label: sayMeasured(brief.swatch.onPiece ?? false),
-      value: say`${brief.swatch.stitches} stitches, ${brief.swatch.rows} rows: ${swatchSize}`,
+      label: words.say`Stripes`,
+      value: words.say`${plan.stripes.length}, at ${formatAngle(size.stripeAngleDeg)} to the bottom`,
     },
     {
-      label: say`Yarn in a stitch`,
-      value: `${formatSmall(gauge.loopLengthMm, units)}, ${gauge.loopLengthMeasured ? say`measured` : say`from the gauge`}`,
+      label: sayMeasured(brief.swatch.onPiece ?? false, words),
+      value: words.say`${brief.swatch.stitches} stitches, ${brief.swatch.rows} rows: ${swatchSize}`,
     },
     {
-      label: say`Bed`,
-      value: say`${brief.bed.needles} needles, ${formatSmall(brief.bed.pitchMm, units)} apart; ${timesHung(plan.hangings.length)}`,
+      label: words.say`Yarn in a stitch`,
+      value: `${words.amounts.small(gauge.loopLengthMm)}, ${gauge.loopLengthMeasured ? words.say`measured` : words.say`from the gauge`}`,
+    },
+    {
+      label: words.say`Bed`,
+      value: words.say`${brief.bed.needles} needles, ${words.amounts.small(brief.bed.pitchMm)} apart; ${timesHung(plan.hangings.length, words)}`,
     },
   ];
 }
 
-const timesHung = (hangings: number): string =>
-  hangings === 1 ? say`hung once` : say`hung ${hangings} times`;
+const timesHung = (hangings: number, words: Words): string =>
+  hangings === 1 ? words.say`hung once` : words.say`hung ${hangings} times`;
 
-const toolsText = ({ brief }: Plan): string =>
-  say`Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${count(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;
+const toolsText = ({ brief }: Plan, words: Words): string =>
+  words.say`Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with ${words.count(brief.edgeStitches, 'prong')}, latch tool, blunt needle, tape measure.`;
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
-const blanksFor = ({ stitches, rows, shapings }: Plan): readonly Fact[] => [
-  { label: say`Name`, value: '' },
-  { label: say`Stitches counted`, value: say`over a width of` },
-  { label: say`Rows counted`, value: say`over a height of` },
-  { label: say`Stitch width w`, value: say`width ÷ stitches =` },
-  { label: say`Row height h`, value: say`height ÷ rows =` },
-  { label: say`Across a`, value: `${shapings} × w =` },
-  { label: say`Along b`, value: `${rows} × h =` },
-  { label: say`Mouth c`, value: '√(a × a + b × b) =' },
-  { label: say`My bag, wide`, value: 'c ÷ 2 =' },
-  { label: say`My bag, deep`, value: `${stitches - 1} × w × b ÷ c =` },
+const blanksFor = ({ stitches, rows, shapings }: Plan, words: Words): readonly Fact[] => [
+  { label: words.say`Name`, value: '' },
+  { label: words.say`Stitches counted`, value: words.say`over a width of` },
+  { label: words.say`Rows counted`, value: words.say`over a height of` },
+  { label: words.say`Stitch width w`, value: words.say`width ÷ stitches =` },
+  { label: words.say`Row height h`, value: words.say`height ÷ rows =` },
+  { label: words.say`Across a`, value: `${shapings} × w =` },
+  { label: words.say`Along b`, value: `${rows} × h =` },
+  { label: words.say`Mouth c`, value: '√(a × a + b × b) =' },
+  { label: words.say`My bag, wide`, value: 'c ÷ 2 =' },
+  { label: words.say`My bag, deep`, value: `${stitches - 1} × w × b ÷ c =` },
 ];

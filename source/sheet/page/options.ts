@@ -1,11 +1,8 @@
-import type { Units } from '../../shared/units.ts';
-
 export interface SheetOptions {
   /** Printed as it is given. */
   readonly date: string;
   /** The maker's name for the bag; left out, the brief's. */
   readonly name?: string;
-  readonly units: Units;
   /** For a class: with blanks for each pupil's own swatch. */
   readonly class?: boolean;
   /** Sentences to print near the top, such as the plan's warnings. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { drawBag } from '../terminal/draw-bag.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
@@ -11,22 +11,29 @@ import type { Part } from './instructions.ts';
 import type { SheetOptions } from './options.ts';
 
 /** The sheet as Markdown, its drawings in letters: task-list boxes for the stripes, tables for figures. */
-export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
+export function sheetMarkdown(plan: Plan, options: SheetOptions, words: Words): string {
   const { title, date, lead, facts, remarks, yarns, tools, stripes, stripesNote, parts, blanks } =
-    sheetContent(plan, options);
-  const look: DrawOptions = { columns: 72, rows: 26, colour: 'none', glyphs: 'ascii', units: options.units };
+    sheetContent(plan, options, words);
+  const look: DrawOptions = { columns: 72, rows: 26, colour: 'none', glyphs: 'ascii' };
   const blocks = [
     `# ${escapeMarkdown(title)}`,
     `${escapeMarkdown(lead)}. ${escapeMarkdown(date)}`,
     list(remarks),
-    `## ${say`Plan`}`,
+    `## ${words.say`Plan`}`,
     table(
       ['', ''],
       facts.map(({ label, value }) => [label, value]),
     ),
-    `## ${say`Yarn`}`,
+    `## ${words.say`Yarn`}`,
     table(
-      [say`Mark`, say`Yarn`, say`For`, say`Needs`, say`With 10 % more`, say`You have`],
+      [
+        words.say`Mark`,
+        words.say`Yarn`,
+        words.say`For`,
+        words.say`Needs`,
+        words.say`With 10 % more`,
+        words.say`You have`,
+      ],
       yarns.map(({ mark, name, use, length, weight, have }) => [
         mark?.letter ?? '',
         name,
@@ -37,30 +44,30 @@ export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
       ]),
     ),
     escapeMarkdown(tools),
-    `## ${say`The bag`}`,
-    drawing(drawBag(plan, look)),
-    `## ${say`The strip`}`,
-    drawing(drawStrip(plan, { ...look, rows: 70, rowsDone: plan.rows })),
-    `## ${say`Folded and grafted`}`,
-    drawing(drawFold(plan, { ...look, rows: 18 })),
-    `## ${say`On the bed`}`,
-    drawing(drawBed(plan, look)),
-    ...(blanks.length > 0 ? [`## ${say`My own swatch`}`, blankList(blanks)] : []),
-    ...part(parts.start),
-    ...part(parts.stripes),
-    `## ${say`Stripe by stripe`}`,
+    `## ${words.say`The bag`}`,
+    drawing(drawBag(plan, look, words)),
+    `## ${words.say`The strip`}`,
+    drawing(drawStrip(plan, { ...look, rows: 70, rowsDone: plan.rows }, words)),
+    `## ${words.say`Folded and grafted`}`,
+    drawing(drawFold(plan, { ...look, rows: 18 }, words)),
+    `## ${words.say`On the bed`}`,
+    drawing(drawBed(plan, look, words)),
+    ...(blanks.length > 0 ? [`## ${words.say`My own swatch`}`, blankList(blanks)] : []),
+    ...part(parts.start, words),
+    ...part(parts.stripes, words),
+    `## ${words.say`Stripe by stripe`}`,
     escapeMarkdown(stripesNote),
     stripes
       .map(({ number, mark, rows, edges, rehang }) => {
         const again = rehang === null ? '' : `; **${escapeMarkdown(rehang)}**`;
-        return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: ${say`rows ${rows}`}, ${edges}${again}`;
+        return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: ${words.say`rows ${rows}`}, ${edges}${again}`;
       })
       .join('\n'),
-    ...part(parts.closing),
-    ...part(parts.graft),
-    ...part(parts.seam),
-    ...part(parts.cord),
-    `## ${say`Notes`}`,
+    ...part(parts.closing, words),
+    ...part(parts.graft, words),
+    ...part(parts.seam, words),
+    ...part(parts.cord, words),
+    `## ${words.say`Notes`}`,
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 }
@@ -75,10 +82,10 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
 
 const drawing = (lines: readonly string[]): string => ['```text', ...lines, '```'].join('\n');
 
-const part = ({ title, steps, caution }: Part): readonly string[] => [
+const part = ({ title, steps, caution }: Part, words: Words): readonly string[] => [
   `## ${title}`,
   steps.map((step, i) => `${i + 1}. ${escapeMarkdown(step)}`).join('\n'),
-  caution === null ? '' : `> **${say`Mind:`}** ${escapeMarkdown(caution)}`,
+  caution === null ? '' : `> **${words.say`Mind:`}** ${escapeMarkdown(caution)}`,
 ];
 
 const blankList = (blanks: readonly Fact[]): string =>

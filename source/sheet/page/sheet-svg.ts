@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { languageCode, say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
 import { bandDrawing, patchFills } from '../svg/band-drawing.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
@@ -35,9 +35,9 @@ const gapMm = 4.5;
 const mostStripeLines = 48;
 
 /** The sheet as one SVG: A4 pages below each other, text as text, nothing fetched from outside. */
-export function sheetSvg(plan: Plan, options: SheetOptions): string {
-  const content = sheetContent(plan, options);
-  const pages = paginate(blocksOf(plan, content, options), page.heightMm - 2 * page.topMm, gapMm);
+export function sheetSvg(plan: Plan, options: SheetOptions, words: Words): string {
+  const content = sheetContent(plan, options, words);
+  const pages = paginate(blocksOf(plan, content, words), page.heightMm - 2 * page.topMm, gapMm);
   const heightMm = pages.length * page.heightMm;
   const sheets = pages.map((blocks, i) => {
     const top = i * page.heightMm;
@@ -54,24 +54,24 @@ export function sheetSvg(plan: Plan, options: SheetOptions): string {
     viewBox: `0 0 ${page.widthMm} ${heightMm}`,
     width: `${page.widthMm}mm`,
     height: `${heightMm}mm`,
-    lang: languageCode() === 'en' ? null : languageCode(),
+    lang: words.language === 'en' ? null : words.language,
     'font-family': fontFamily,
   };
   return `<?xml version="1.0" encoding="UTF-8"?>\n${element('svg', attributes, title + patchFills(plan).defs + sheets.join(''))}\n`;
 }
 
-function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): readonly Block[] {
+function blocksOf(plan: Plan, content: SheetContent, words: Words): readonly Block[] {
   const { parts, blanks, stripes } = content;
   const room = roomFor(plan, content);
   const fills = patchFills(plan);
   const [firstStripes, ...moreStripes] = stripeTables(fills, stripes, widthMm, mostStripeLines);
   return [
-    header(plan, content),
-    hero(content, bagDrawing(plan, { widthMm: 88, heightMm: room.bagMm }, units, 'bag')),
+    header(plan, content, words),
+    hero(content, bagDrawing(plan, { widthMm: 88, heightMm: room.bagMm }, words, 'bag')),
     stack(
       [
-        heading(say`Yarn`, widthMm),
-        yarnTable(fills, content.yarns, widthMm),
+        heading(words.say`Yarn`, widthMm),
+        yarnTable(fills, content.yarns, widthMm, words),
         paragraph(content.tools, widthMm, { colour: palette.quiet }),
       ],
       1,
@@ -81,8 +81,8 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
         0,
         stack(
           [
-            heading(say`The strip`, 70),
-            picture(stripDrawing(plan, { widthMm: 74, heightMm: room.stripMm + 2, units, id: 'strip' })),
+            heading(words.say`The strip`, 70),
+            picture(stripDrawing(plan, { widthMm: 74, heightMm: room.stripMm + 2, id: 'strip' }, words)),
           ],
           1,
         ),
@@ -91,25 +91,31 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
         80,
         stack(
           [
-            heading(say`Folded and grafted`, 100),
-            picture(foldDrawing(plan, { widthMm: 102, heightMm: room.stripMm }, 'fold')),
+            heading(words.say`Folded and grafted`, 100),
+            picture(foldDrawing(plan, { widthMm: 102, heightMm: room.stripMm }, 'fold', words)),
           ],
           1,
         ),
       ],
     ]),
-    stack([heading(say`On the bed`, widthMm), picture(bedDrawing(plan, { widthMm, lanes: room.lanes }))], 1),
+    stack(
+      [
+        heading(words.say`On the bed`, widthMm),
+        picture(bedDrawing(plan, { widthMm, lanes: room.lanes }, words)),
+      ],
+      1,
+    ),
     blanks.length > 0
-      ? stack([heading(say`My own swatch`, widthMm), blankTable(blanks, widthMm)], 1)
-      : notes(),
+      ? stack([heading(words.say`My own swatch`, widthMm), blankTable(blanks, widthMm)], 1)
+      : notes(words),
     sideBySide([
-      [0, part(parts.start, 48)],
-      [53, part(parts.stripes, 71)],
-      [129, stack([part(parts.closing, 53), picture(shapingDiagram(plan))], 2)],
+      [0, part(parts.start, 48, words)],
+      [53, part(parts.stripes, 71, words)],
+      [129, stack([part(parts.closing, 53, words), picture(shapingDiagram(plan, words))], 2)],
     ]),
     stack(
       [
-        heading(say`Stripe by stripe`, widthMm),
+        heading(words.say`Stripe by stripe`, widthMm),
         paragraph(content.stripesNote, widthMm),
         ...(firstStripes ? [firstStripes] : []),
       ],
@@ -117,15 +123,15 @@ function blocksOf(plan: Plan, content: SheetContent, { units }: SheetOptions): r
     ),
     ...moreStripes,
     sideBySide([
-      [0, part(parts.graft, 58, graftDiagram())],
-      [62, part(parts.seam, 58, seamDiagram())],
-      [124, part(parts.cord, 58)],
+      [0, part(parts.graft, 58, words, graftDiagram(words))],
+      [62, part(parts.seam, 58, words, seamDiagram(words))],
+      [124, part(parts.cord, 58, words)],
     ]),
-    stack([heading(say`Threading`, widthMm), picture(threadingDiagram(plan, widthMm))], 0.5),
+    stack([heading(words.say`Threading`, widthMm), picture(threadingDiagram(plan, widthMm, words))], 0.5),
   ];
 }
 
-function header(plan: Plan, { title, date, lead }: SheetContent): Block {
+function header(plan: Plan, { title, date, lead }: SheetContent, words: Words): Block {
   const length = textWidth(title, 1);
   const size = [9.5, 6.6, 4.9].find((choice) => length * choice <= widthMm * 1.6) ?? 4;
   const dateMm = Math.min(60, textWidth(date, 2.85));
@@ -136,7 +142,7 @@ function header(plan: Plan, { title, date, lead }: SheetContent): Block {
         [0, paragraph(lead, widthMm - dateMm - 6, { colour: palette.quiet })],
         [widthMm - dateMm, paragraph(date, dateMm, { colour: palette.quiet })],
       ]),
-      picture(bandDrawing(plan, widthMm, 4.2, 'band')),
+      picture(bandDrawing(plan, widthMm, 4.2, 'band', words)),
     ],
     1.2,
   );
@@ -152,22 +158,22 @@ function hero({ facts, remarks }: SheetContent, bag: Drawing): Block {
   ]);
 }
 
-function part({ title, steps, caution }: Part, wide: number, drawing?: Drawing): Block {
+function part({ title, steps, caution }: Part, wide: number, words: Words, drawing?: Drawing): Block {
   return stack(
     [
       heading(title, wide),
       ...(drawing ? [picture(drawing)] : []),
       ...steps.map((step, i) => numbered(i + 1, step, wide)),
-      ...(caution === null ? [] : [ruled(`${say`Mind:`} ${caution}`, wide)]),
+      ...(caution === null ? [] : [ruled(`${words.say`Mind:`} ${caution}`, wide)]),
     ],
     0.9,
   );
 }
 
-const notes = (): Block => ({
+const notes = (words: Words): Block => ({
   heightMm: 20,
   draw: ([x, y]) =>
-    heading(say`Notes`, widthMm).draw([x, y]) +
+    heading(words.say`Notes`, widthMm).draw([x, y]) +
     [6, 13, 20]
       .map((down) => lineFrom([x, y + down + 0.5], [x + widthMm, y + down + 0.5], { stroke: '#b5aea2' }))
       .join(''),

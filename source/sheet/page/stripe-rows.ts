@@ -1,6 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { edgesAtRow } from '../geometry/bed-map.ts';
 import { span } from '../measure.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
@@ -21,7 +21,7 @@ export interface StripeRow {
 const mostRowsWritten = 4;
 const mostStripesWritten = 33;
 
-export function stripeRows(plan: Plan): readonly StripeRow[] {
+export function stripeRows(plan: Plan, words: Words): readonly StripeRow[] {
   const marks = markYarns(plan, 'print');
   return plan.stripes.map(({ number, yarn, firstRow, lastRow }) => {
     const mark = marks.get(yarn);
@@ -31,16 +31,16 @@ export function stripeRows(plan: Plan): readonly StripeRow[] {
     return {
       number,
       mark,
-      rows: rowsText(plan, firstRow, lastRow),
+      rows: rowsText(plan, firstRow, lastRow, words),
       edges: `${edges.leftName}–${edges.rightName}`,
-      rehang: rehangText(plan, firstRow, lastKnitted),
+      rehang: rehangText(plan, firstRow, lastKnitted, words),
     };
   });
 }
 
-function rowsText(plan: Plan, firstRow: number, lastRow: number): string {
+function rowsText(plan: Plan, firstRow: number, lastRow: number, words: Words): string {
   const knitted = Math.min(lastRow, plan.knittedRows);
-  const withGraft = (numbers: string): string => (knitted < lastRow ? say`${numbers} graft` : numbers);
+  const withGraft = (numbers: string): string => (knitted < lastRow ? words.say`${numbers} graft` : numbers);
   if (knitted - firstRow >= mostRowsWritten || plan.stripes.length > mostStripesWritten)
     return withGraft(span(firstRow, knitted));
   const isShaped = (row: number): boolean => row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
@@ -48,7 +48,7 @@ function rowsText(plan: Plan, firstRow: number, lastRow: number): string {
   return withGraft(numbers.map((row) => `${row}${isShaped(row) ? '•' : ''}`).join(' '));
 }
 
-function rehangText(plan: Plan, firstRow: number, lastRow: number): string | null {
+function rehangText(plan: Plan, firstRow: number, lastRow: number, words: Words): string | null {
   const again = plan.hangings.filter(
     ({ fromRow }) => fromRow > 1 && fromRow - 1 >= firstRow && fromRow - 1 <= lastRow,
   );
@@ -56,7 +56,7 @@ function rehangText(plan: Plan, firstRow: number, lastRow: number): string | nul
   return again
     .map(({ fromRow, hungLeft, hungRight }) => {
       const nameOf = (place: number): string => formatNeedle(plan.brief.bed.needles, place);
-      return say`after row ${fromRow - 1} hang again, ${nameOf(hungLeft)} to ${nameOf(hungRight)}, then shape`;
+      return words.say`after row ${fromRow - 1} hang again, ${nameOf(hungLeft)} to ${nameOf(hungRight)}, then shape`;
     })
     .join('; ');
 }

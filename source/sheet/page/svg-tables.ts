@@ -1,5 +1,5 @@
 /** The tables of the SVG sheet: facts, yarn, stripes to tick, blanks to fill in. */
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { patchDrawing } from '../svg/band-drawing.ts';
 import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import type { Fills } from '../svg/fills.ts';
@@ -32,7 +32,7 @@ export const factTable = (facts: readonly Fact[], widthMm: number): Block =>
     0,
   );
 
-export function yarnTable(fills: Fills, yarns: readonly YarnRow[], widthMm: number): Block {
+export function yarnTable(fills: Fills, yarns: readonly YarnRow[], widthMm: number, words: Words): Block {
   const row = (cells: readonly string[], style: { colour?: string }, patch: string): Block => {
     const lefts = [8, 12, 68, 108, 126, 152] as const;
     const widths = [5, 54, 38, 17, 25, widthMm - 152] as const;
@@ -46,7 +46,14 @@ export function yarnTable(fills: Fills, yarns: readonly YarnRow[], widthMm: numb
       widthMm,
     );
   };
-  const titles = ['', say`Yarn`, say`For`, say`Needs`, say`with 10 % more`, say`You have`];
+  const titles = [
+    '',
+    words.say`Yarn`,
+    words.say`For`,
+    words.say`Needs`,
+    words.say`with 10 % more`,
+    words.say`You have`,
+  ];
   const head = row(titles, { colour: palette.quiet }, '');
   const rows = yarns.map(({ name, mark, use, length, weight, have }) => {
     return row(

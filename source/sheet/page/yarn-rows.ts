@@ -1,6 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
-import { formatMass, formatMassNeeded, formatYarnNeeded, type Units } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import { inSentence } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 
@@ -16,30 +15,32 @@ export interface YarnRow {
   readonly have: string;
 }
 
-export function yarnRows(plan: Plan, units: Units): readonly YarnRow[] {
+export function yarnRows(plan: Plan, words: Words): readonly YarnRow[] {
   const marks = markYarns(plan, 'print');
   return plan.yarn.map((need) => ({
     name: inSentence(need.yarn),
     mark: marks.get(need.yarn) ?? null,
-    use: useOf(plan, need.yarn),
-    length: formatYarnNeeded(need.metres, units),
-    weight: need.withReserveGrams === null ? '' : formatMassNeeded(need.withReserveGrams, units),
-    have: haveText(need, units),
+    use: useOf(plan, need.yarn, words),
+    length: words.amounts.yarnNeeded(need.metres),
+    weight: need.withReserveGrams === null ? '' : words.amounts.massNeeded(need.withReserveGrams),
+    have: haveText(need, words),
   }));
 }
 
-function useOf({ brief, stripes, cord }: Plan, yarn: string): string {
-  if (yarn === brief.waste.yarn) return say`waste rows`;
+function useOf({ brief, stripes, cord }: Plan, yarn: string, words: Words): string {
+  if (yarn === brief.waste.yarn) return words.say`waste rows`;
   const uses = [
-    stripes.some((stripe) => stripe.yarn === yarn) ? say`stripes` : '',
-    stripes.at(-1)?.yarn === yarn ? say`graft, seam` : '',
-    cord.yarn === yarn ? say`cord` : '',
+    stripes.some((stripe) => stripe.yarn === yarn) ? words.say`stripes` : '',
+    stripes.at(-1)?.yarn === yarn ? words.say`graft, seam` : '',
+    cord.yarn === yarn ? words.say`cord` : '',
   ].filter((use) => use !== '');
-  return uses.length > 0 ? uses.join(', ') : say`not used`;
+  return uses.length > 0 ? uses.join(', ') : words.say`not used`;
 }
 
-function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], units: Units): string {
+function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], words: Words): string {
   if (haveGrams === null) return '';
-  const have = formatMass(haveGrams, units);
-  return shortGrams ? say`${have}, ${formatMassNeeded(shortGrams, units)} short` : say`${have}, enough`;
+  const have = words.amounts.mass(haveGrams);
+  return shortGrams
+    ? words.say`${have}, ${words.amounts.massNeeded(shortGrams)} short`
+    : words.say`${have}, enough`;
 }

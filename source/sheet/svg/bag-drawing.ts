@@ -1,6 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
-import { formatLength, type Units } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Bag, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../measure.ts';
@@ -16,7 +15,7 @@ const margin = { left: 9, right: 9, top: 7, bottom: 7 };
 export function bagDrawing(
   plan: Plan,
   room: { widthMm: number; heightMm: number },
-  units: Units,
+  words: Words,
   id: string,
 ): Drawing {
   const bag = bagOf(plan);
@@ -30,12 +29,12 @@ export function bagDrawing(
   const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
   const { size } = plan;
   const widthMm = width + margin.left + margin.right;
-  const cordText = say`${formatLength(size.depthBelowCordCm, units)} below the cord`;
+  const cordText = words.say`${words.amounts.length(size.depthBelowCordCm)} below the cord`;
   const heightMm = Math.max(depth + margin.top + margin.bottom, textWidth(cordText, 2.6));
   return {
     widthMm,
     heightMm,
-    title: say`The finished bag, ${formatLength(size.widthCm, units)} wide and ${formatLength(size.depthCm, units)} deep`,
+    title: words.say`The finished bag, ${words.amounts.length(size.widthCm)} wide and ${words.amounts.length(size.depthCm)} deep`,
     body: [
       fills.defs,
       element(
@@ -50,8 +49,8 @@ export function bagDrawing(
       cord(plan, bag, scale, onPaper),
       seam(left, left + width, top + depth),
       width >= 14 && depth >= 14 ? angleMark(plan, bag, onPaper) : '',
-      acrossDimension(left, left + width, top + depth + 2.8, formatLength(size.widthCm, units), widthMm),
-      downDimension(left - 3.4, top, top + depth, formatLength(size.depthCm, units), 'left', heightMm),
+      acrossDimension(left, left + width, top + depth + 2.8, words.amounts.length(size.widthCm), widthMm),
+      downDimension(left - 3.4, top, top + depth, words.amounts.length(size.depthCm), 'left', heightMm),
       downDimension(
         left + width + 3.4,
         top + depth - bag.cordMm * scale,

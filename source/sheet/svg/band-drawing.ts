@@ -1,12 +1,18 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
 import { markYarns } from '../yarn-marks.ts';
 import { type Drawing, element, palette, pointList } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 
 /** All stripes from first to last in one slanting band: an ornament, in the order they are knitted. */
-export function bandDrawing(plan: Plan, widthMm: number, heightMm: number, id: string): Drawing {
+export function bandDrawing(
+  plan: Plan,
+  widthMm: number,
+  heightMm: number,
+  id: string,
+  words: Words,
+): Drawing {
   const fills = fillsFor(markYarns(plan, 'print'), id, 1);
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
   const lean = (heightMm / Math.tan(turn)) * (plan.brief.crawl === 'right' ? -1 : 1);
@@ -34,7 +40,12 @@ export function bandDrawing(plan: Plan, widthMm: number, heightMm: number, id: s
     stroke: palette.ink,
     'stroke-width': 0.2,
   });
-  return { widthMm, heightMm, title: say`The stripes in order`, body: fills.defs + bands.join('') + frame };
+  return {
+    widthMm,
+    heightMm,
+    title: words.say`The stripes in order`,
+    body: fills.defs + bands.join('') + frame,
+  };
 }
 
 /** A small patch of a yarn, for tables; the definitions of `fills` must stand in the page once. */

@@ -1,6 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, type HangingOnBed } from '../geometry/bed-map.ts';
 import { type Drawing, element, lineFrom, palette, textAt } from './element.ts';
 import { centreWithin } from './text-width.ts';
@@ -10,25 +10,25 @@ const laneMm = 11;
 const scaleMm = 9;
 
 /** The bed from above with needle numbers; a lane for each hanging: where it is hung, and where it has crawled to. */
-export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number }): Drawing {
+export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number }, words: Words): Drawing {
   const map = bedMapOf(plan);
   const needleMm = (room.widthMm - 2 * side) / map.needles;
   const leftOf = (place: number): number => side + place * needleMm;
   const shown = map.hangings.slice(0, room.lanes);
   const more = map.hangings.length - shown.length;
-  const lanes = shown.map((hanging, i) => lane(hanging, scaleMm + i * laneMm, leftOf, room.widthMm));
+  const lanes = shown.map((hanging, i) => lane(hanging, scaleMm + i * laneMm, leftOf, room.widthMm, words));
   const bottom = scaleMm + shown.length * laneMm;
   return {
     widthMm: room.widthMm,
     heightMm: bottom + (more > 0 ? 4.5 : 0),
-    title: say`The bed with its ${map.needles} needles and where the work hangs`,
+    title: words.say`The bed with its ${map.needles} needles and where the work hangs`,
     body: [
       needleScale(map, needleMm, leftOf),
       ...lanes,
       more > 0
         ? textAt(
             [side, bottom + 2.8],
-            say`and ${more} more, each hung on the same needles; the list of stripes says when`,
+            words.say`and ${more} more, each hung on the same needles; the list of stripes says when`,
             {},
           )
         : '',
@@ -87,6 +87,7 @@ function lane(
   top: number,
   leftOf: (place: number) => number,
   widthMm: number,
+  words: Words,
 ): string {
   const bar = (from: number, through: number, y: number, fill: string): string =>
     element('rect', {
@@ -127,9 +128,9 @@ function lane(
       hung.leftName,
       hung.rightName,
       hungY,
-      fromRow === 1 ? say`hung for row 1` : say`hung again after row ${fromRow - 1}`,
+      fromRow === 1 ? words.say`hung for row 1` : words.say`hung again after row ${fromRow - 1}`,
     ),
-    names(last.left, last.right, last.leftName, last.rightName, endY, say`at row ${throughRow}`),
+    names(last.left, last.right, last.leftName, last.rightName, endY, words.say`at row ${throughRow}`),
   ].join('');
 }
 

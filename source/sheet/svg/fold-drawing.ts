@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
 import { markYarns } from '../yarn-marks.ts';
@@ -20,7 +20,12 @@ const margin = { side: 4, top: 5, bottom: 5 };
 const gapMm = 16;
 
 /** How the strip becomes the bag: unrolled with its folds and lettered edges, an arrow, folded with the edges met. */
-export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: number }, id: string): Drawing {
+export function foldDrawing(
+  plan: Plan,
+  room: { widthMm: number; heightMm: number },
+  id: string,
+  words: Words,
+): Drawing {
   const fold = foldOf(plan);
   const { band } = fold;
   const unrolledMm = band.mouthMm + band.leanMm;
@@ -40,9 +45,10 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
   const bagHalf = (band.widthMm * scale) / 2;
   return {
     // The name of its edge may be wider than a small bag.
-    widthMm: bagLeft + bagHalf + Math.max(bagHalf + margin.side, textWidth(say`mouth`, usualTextMm) / 2),
+    widthMm:
+      bagLeft + bagHalf + Math.max(bagHalf + margin.side, textWidth(words.say`mouth`, usualTextMm) / 2),
     heightMm: height + margin.top + margin.bottom,
-    title: say`How the strip folds into the bag: its last edge A meets its first edge B`,
+    title: words.say`How the strip folds into the bag: its last edge A meets its first edge B`,
     body: [
       fills.defs,
       pieces(fold, fills, scale, [margin.side, bottom], 'unrolled'),
@@ -56,14 +62,14 @@ export function foldDrawing(plan: Plan, room: { widthMm: number; heightMm: numbe
       edgeLetters(fold, plan.stitches, onStrip),
       metLetters(fold, onBag),
       arrow(margin.side + unrolledMm * scale + gapMm / 2 + (band.mirrored ? 0 : 2), margin.top + height / 2),
-      textAt([margin.side + (unrolledMm * scale) / 2 + leanHalf, margin.top - 1.3], say`mouth`, {
+      textAt([margin.side + (unrolledMm * scale) / 2 + leanHalf, margin.top - 1.3], words.say`mouth`, {
         anchor: 'middle',
       }),
-      textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], say`bottom`, {
+      textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], words.say`bottom`, {
         anchor: 'middle',
       }),
-      textAt([bagLeft + bagHalf, margin.top - 1.3], say`mouth`, { anchor: 'middle' }),
-      textAt([bagLeft + bagHalf, bottom + 3.4], say`seam`, { anchor: 'middle' }),
+      textAt([bagLeft + bagHalf, margin.top - 1.3], words.say`mouth`, { anchor: 'middle' }),
+      textAt([bagLeft + bagHalf, bottom + 3.4], words.say`seam`, { anchor: 'middle' }),
     ].join(''),
   };
 }

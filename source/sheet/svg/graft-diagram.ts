@@ -1,4 +1,4 @@
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawing, pair, palette, strokePath, textAt } from './element.ts';
 
@@ -19,7 +19,7 @@ function entriesOf(number: number): { readonly up: string; readonly down: string
 }
 
 /** The first stitches of the graft: the thread runs as a knitted row would. */
-export function graftDiagram(): Drawing {
+export function graftDiagram(words: Words): Drawing {
   const stitches = [1, 2, 3, 4, 5, 6].map((number) => {
     const { up, down } = entriesOf(number);
     return { number, from: loopLeg(up, -1), to: loopLeg(down, 1) };
@@ -45,7 +45,7 @@ export function graftDiagram(): Drawing {
   return {
     widthMm: 52,
     heightMm: 28,
-    title: say`The graft: up through A1, down through B1, up through B2, down through A1, and so on`,
+    title: words.say`The graft: up through A1, down through B1, up through B2, down through A1, and so on`,
     body:
       openLoops('A', 3) +
       openLoops('B', 4) +

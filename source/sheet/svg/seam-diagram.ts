@@ -1,8 +1,8 @@
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Drawing, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
 
 /** Bars taken from the two sides in turn: drawn up on the left, still loose on the right. */
-export function seamDiagram(): Drawing {
+export function seamDiagram(words: Words): Drawing {
   const step = 6.4;
   const middle = 11;
   const columns = Array.from({ length: 7 }, (_, i) => 4 + i * step);
@@ -30,14 +30,14 @@ export function seamDiagram(): Drawing {
   return {
     widthMm: 52,
     heightMm: 22,
-    title: say`The seam: one bar from the front, one from the back, in turn; then the thread is drawn up`,
+    title: words.say`The seam: one bar from the front, one from the back, in turn; then the thread is drawn up`,
     body: [
       cloth(-1),
       cloth(1),
       ...columns.map((x) => bar(x, -1) + bar(x + step / 2, 1)),
       strokePath(thread.join(''), { 'stroke-width': 0.6, 'stroke-linejoin': 'round' }),
-      textAt([1.4, 3.4], say`front`, { size: 2.3 }),
-      textAt([1.4, 20.6], say`back`, { size: 2.3 }),
+      textAt([1.4, 3.4], words.say`front`, { size: 2.3 }),
+      textAt([1.4, 20.6], words.say`back`, { size: 2.3 }),
     ].join(''),
   };
 }

@@ -1,6 +1,7 @@
 /** What a shaping move does to the needles of both edges, before and after, outermost needles drawn at the outside. */
+
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Drawing, element, palette, textAt } from './element.ts';
 
 type NeedleLook = 'resting' | 'loop' | 'empty' | 'doubled';
@@ -10,7 +11,7 @@ const top = 6;
 const rowStep = 6;
 const widthMm = 52;
 
-export function shapingDiagram({ brief }: Plan): Drawing {
+export function shapingDiagram({ brief }: Plan, words: Words): Drawing {
   const count = brief.edgeStitches + 3;
   const loops = (many: number): NeedleLook[] => Array.from({ length: many }, () => 'loop');
   const leading = {
@@ -27,7 +28,7 @@ export function shapingDiagram({ brief }: Plan): Drawing {
     ] as NeedleLook[],
   };
   const [left, right] = brief.crawl === 'left' ? [leading, trailing] : [trailing, leading];
-  const names = [say`leading edge`, say`trailing edge`];
+  const names = [words.say`leading edge`, words.say`trailing edge`];
   const [leftName = '', rightName = ''] = brief.crawl === 'left' ? names : names.toReversed();
   const pitch = Math.min(3.8, (widthMm - labelMm - 4) / (2 * count));
   const rightFrom = widthMm - count * pitch;
@@ -38,19 +39,19 @@ export function shapingDiagram({ brief }: Plan): Drawing {
   return {
     widthMm,
     heightMm: 19.6,
-    title: say`A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge`,
+    title: words.say`A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge`,
     body: [
       textAt([labelMm + (count * pitch) / 2, 2.6], leftName, { anchor: 'middle', size: 2.3 }),
       textAt([rightFrom + (count * pitch) / 2, 2.6], rightName, { anchor: 'middle', size: 2.3 }),
-      textAt([0, top + 1], say`before`, { size: 2.3, colour: palette.quiet }),
-      textAt([0, top + rowStep + 1], say`after`, { size: 2.3, colour: palette.quiet }),
+      textAt([0, top + 1], words.say`before`, { size: 2.3, colour: palette.quiet }),
+      textAt([0, top + rowStep + 1], words.say`after`, { size: 2.3, colour: palette.quiet }),
       draw(left.before, labelMm, 0, false),
       draw(left.after, labelMm, 1, false),
       draw(right.before, rightFrom, 0, true),
       draw(right.after, rightFrom, 1, true),
-      key('resting', say`resting`, 1.5),
-      key('empty', say`empty, working`, 14),
-      key('doubled', say`two loops`, 36),
+      key('resting', words.say`resting`, 1.5),
+      key('empty', words.say`empty, working`, 14),
+      key('doubled', words.say`two loops`, 36),
     ].join(''),
   };
 }

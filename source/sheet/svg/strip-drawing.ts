@@ -1,6 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { count, say } from '../../shared/say.ts';
-import { formatLength, type Units } from '../../shared/units.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
@@ -16,15 +15,14 @@ const captionSize = 2.5;
 export interface StripDrawingOptions {
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly units: Units;
   readonly id: string;
   /** Rows knitted, 0 to T; the rest is outlined. Left out: all of them. */
   readonly rowsDone?: number;
 }
 
 /** The strip as it hangs from the bed, to scale, stripe by stripe, with its counts and dimensions. */
-export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing {
-  const { units, id } = options;
+export function stripDrawing(plan: Plan, options: StripDrawingOptions, words: Words): Drawing {
+  const { id } = options;
   const strip = stripOf(plan, options.rowsDone ?? plan.rows);
   const scale = Math.min(
     (options.widthMm - margin.left - margin.right) / strip.box.right,
@@ -39,13 +37,13 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
     number,
   ];
   const [endLeft, endRight] = ends(strip.outline, 2).map((point) => onPaper(point)[0]) as [number, number];
-  const startCaption = say`first row: open on waste yarn`;
-  const endCaption = say`last row: grafted to the first`;
+  const startCaption = words.say`first row: open on waste yarn`;
+  const endCaption = words.say`last row: grafted to the first`;
   const widthMm = Math.max(
     width + margin.left + margin.right,
     ...[startCaption, endCaption].map((text) => textWidth(text, captionSize)),
   );
-  const rowsText = `${count(plan.rows, 'row')}, ${formatLength((plan.rows * plan.gauge.rowMm) / 10, units)}`;
+  const rowsText = `${words.count(plan.rows, 'row')}, ${words.amounts.length((plan.rows * plan.gauge.rowMm) / 10)}`;
   const heightMm = Math.max(height + margin.top + margin.bottom, textWidth(rowsText, 2.6));
   const caption = (x: number, y: number, text: string): string =>
     textAt([centreWithin(x, text, captionSize, widthMm), y], text, { anchor: 'middle', size: captionSize });
@@ -54,7 +52,7 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
   return {
     widthMm,
     heightMm,
-    title: say`The strip: ${count(plan.stitches, 'stitch', 'stitches')} across, ${count(plan.rows, 'row')}`,
+    title: words.say`The strip: ${words.count(plan.stitches, 'stitch', 'stitches')} across, ${words.count(plan.rows, 'row')}`,
     body: [
       fills.defs,
       element(
@@ -70,12 +68,12 @@ export function stripDrawing(plan: Plan, options: StripDrawingOptions): Drawing 
         startLeft,
         startRight,
         bottom + 2.8,
-        `${count(plan.stitches, 'stitch', 'stitches')}, ${formatLength(acrossCm, units)}`,
+        `${words.count(plan.stitches, 'stitch', 'stitches')}, ${words.amounts.length(acrossCm)}`,
         widthMm,
       ),
       caption((startLeft + startRight) / 2, bottom + 9.4, startCaption),
       downDimension(left - 3.4, top, bottom, rowsText, 'left', heightMm),
-      crawlArrow(plan, onPaper, strip),
+      crawlArrow(plan, onPaper, strip, words),
     ].join(''),
   };
 }
@@ -106,7 +104,12 @@ function shapes(strip: Strip, fills: Fills, scale: number): string {
 }
 
 /** An arrow in the corner that the leaning strip leaves free: which way the work crawls. */
-function crawlArrow({ brief }: Plan, onPaper: (point: Point) => Point, { box, outline }: Strip): string {
+function crawlArrow(
+  { brief }: Plan,
+  onPaper: (point: Point) => Point,
+  { box, outline }: Strip,
+  words: Words,
+): string {
   const [trailingX] = outline[3] ?? [0];
   const free = brief.crawl === 'right' ? trailingX : box.right - trailingX;
   const [from] = onPaper([brief.crawl === 'right' ? 0 : box.right - free, 0]);
@@ -121,6 +124,6 @@ function crawlArrow({ brief }: Plan, onPaper: (point: Point) => Point, { box, ou
       d: `M${round(middle + reach)} ${round(y)}l${-reach / 4} -0.9v1.8z`,
       fill: palette.ink,
     }) +
-    textAt([middle, y - 1.6], say`crawls ${brief.crawl}`, { anchor: 'middle' })
+    textAt([middle, y - 1.6], words.say`crawls ${brief.crawl}`, { anchor: 'middle' })
   );
 }

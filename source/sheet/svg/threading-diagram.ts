@@ -1,12 +1,12 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawing, element, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
 
 const mostHoles = 40;
 
 /** The mouth laid out flat: which eyelets the cord goes through, in and out, and the gap at the graft. */
-export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
+export function threadingDiagram({ eyelets }: Plan, widthMm: number, words: Words): Drawing {
   const shown = Math.min(eyelets.made, mostHoles);
   const isCut = eyelets.made > mostHoles;
   const numberAt = (i: number): number => (isCut && i >= shown / 2 ? eyelets.made - shown + i + 1 : i + 1);
@@ -47,14 +47,17 @@ export function threadingDiagram({ eyelets }: Plan, widthMm: number): Drawing {
   return {
     widthMm,
     heightMm: 14.5,
-    title: say`The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
+    title: words.say`The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
     body: [
-      textAt([0, 3], say`full line: outside; broken line: inside`, { size: 2.3, colour: palette.quiet }),
+      textAt([0, 3], words.say`full line: outside; broken line: inside`, {
+        size: 2.3,
+        colour: palette.quiet,
+      }),
       lineFrom([0, y], [widthMm, y], { stroke: palette.rule, 'stroke-width': 0.2 }),
       ...strands,
       ...holes,
       ...named.map(({ number, x }) =>
-        textAt([x, 13.8], passedBy.includes(number) ? say`${number} passed by` : String(number), {
+        textAt([x, 13.8], passedBy.includes(number) ? words.say`${number} passed by` : String(number), {
           anchor: 'middle',
           size: 2.3,
         }),

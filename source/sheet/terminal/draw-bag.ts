@@ -1,8 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { mixColours } from '../../shared/colour.ts';
-import { say } from '../../shared/say.ts';
-import { formatLength, metric } from '../../shared/units.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Bag, bagOf } from '../geometry/bag.ts';
 import { formatAngle } from '../measure.ts';
 import { cutToCells } from '../text.ts';
@@ -15,13 +13,12 @@ import { blankRaster, fill, type Raster, type View } from './raster.ts';
 import { describeBag } from './words.ts';
 
 /** The finished bag lying flat, to scale: stripes, cord line with its eyelets, bottom seam, width and depth. */
-export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
+export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   if (options.words || options.columns < 24 || options.rows < 6)
-    return wrapWords(describeBag(plan, options), options);
-  const units = options.units ?? metric;
+    return wrapWords(describeBag(plan, words), options);
   const bag = bagOf(plan);
-  const depth = formatLength(plan.size.depthCm, units);
-  const width = formatLength(plan.size.widthCm, units);
+  const depth = words.amounts.length(plan.size.depthCm);
+  const width = words.amounts.length(plan.size.widthCm);
   const captionLines = options.rows >= 9 ? 3 : 2;
   const view = viewOf(plan, bag, options, options.columns - depth.length - 4, options.rows - captionLines);
   const { raster, columns, lines } = rasterise(bag, view, options);
@@ -41,8 +38,8 @@ export function drawBag(plan: Plan, options: DrawOptions): readonly string[] {
     ],
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
-  const caption = `  ${say`${width} wide, ${formatLength(plan.size.depthBelowCordCm, units)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
-  const part = currentWords(units).drawings.bagPart(plan.size.depthCm);
+  const caption = `  ${words.say`${width} wide, ${words.amounts.length(plan.size.depthBelowCordCm)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
+  const part = words.drawings.bagPart(plan.size.depthCm);
   const captions: Line[] = [
     isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],
     [{ text: caption.slice(0, options.columns) }],

@@ -1,6 +1,6 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { Line, Span } from './ansi.ts';
@@ -12,19 +12,22 @@ import { describeBed } from './words.ts';
  * The bed from above: the scale of needles, and for each hanging a bar where the work is first hung and a dotted trail
  * over the needles it crawls to. In the hanging being knitted the bar stands where the work is now.
  */
-export function drawBed(plan: Plan, options: DrawOptions): readonly string[] {
+export function drawBed(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   if (options.words || options.columns < 30 || options.rows < 4)
-    return wrapWords(describeBed(plan, options), options);
+    return wrapWords(describeBed(plan, options, words), options);
   const map = bedMapOf(plan);
   const shown = hangingsToShow(map, options);
   const lines: Line[] = [
     [{ text: scaleNames(map, options) }],
     [{ text: scaleTicks(map, options) }],
-    ...shown.flatMap((hanging) => [[{ text: nameOf(hanging, options) }], barOf(plan, map, hanging, options)]),
+    ...shown.flatMap((hanging) => [
+      [{ text: nameOf(hanging, options, words) }],
+      barOf(plan, map, hanging, options),
+    ]),
   ];
   const left = map.hangings.length - shown.length;
   if (left > 0)
-    lines.push([{ text: say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
+    lines.push([{ text: words.say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
   return formatPicture(lines, options);
 }
 
@@ -75,8 +78,12 @@ function scaleTicks(map: BedMap, options: DrawOptions): string {
   return cells.join('');
 }
 
-function nameOf({ fromRow, throughRow, hung, last }: HangingOnBed, { columns }: DrawOptions): string {
-  return say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
+function nameOf(
+  { fromRow, throughRow, hung, last }: HangingOnBed,
+  { columns }: DrawOptions,
+  words: Words,
+): string {
+  return words.say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
     0,
     columns,
   );

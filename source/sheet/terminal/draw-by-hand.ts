@@ -5,9 +5,10 @@
  * The graft follows the path of a knitted row: B down through i, up through i + 1, then A down through i, up through i + 1;
  * the thread lies behind the legs and over the end of each loop (common practice, no source).
  */
+
 import { opposite, type Side } from '../../bed/side.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { currentWords } from '../../wording/current.ts';
+import type { Words } from '../../wording/words.ts';
 import { cutToCells } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
@@ -54,21 +55,15 @@ function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | 
   return mark && colour !== 'none' && !mark.edged ? mark.colour : null;
 }
 
-export function drawGraft(plan: Plan, options: DrawOptions): readonly string[] {
-  const words = currentWords(options.units).drawings;
+export function drawGraft(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
+  const { drawings: say } = words;
   const { names, legs, path } = graftRows(plan, options.grafting ?? firstMovements, {
     columns: options.columns - 4,
     most: mostLoops,
     ascii: options.glyphs === 'ascii',
     thread: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options),
   });
-  const notes = [
-    words.graft(mouthOfGraft(plan)),
-    words.graftTurns,
-    words.graftDown,
-    words.graftUp,
-    words.graftPath,
-  ];
+  const notes = [say.graft(mouthOfGraft(plan)), say.graftTurns, say.graftDown, say.graftUp, say.graftPath];
   const picture = [names.A, legs, path.A, [], path.B, legs, names.B].map((line) => [{ text: '  ' }, ...line]);
   return withNotes(picture, notes, options);
 }
@@ -76,8 +71,8 @@ export function drawGraft(plan: Plan, options: DrawOptions): readonly string[] {
 /** Turned over for the graft, a strip that crawled left has its mouth at the left. */
 const mouthOfGraft = ({ brief }: Plan): Side => brief.crawl;
 
-export function drawSeam(plan: Plan, options: DrawOptions): readonly string[] {
-  const words = currentWords(options.units).drawings;
+export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
+  const { drawings: say } = words;
   const signs = signsOf(options);
   const bars = Math.ceil(plan.rows / 2);
   const at = Math.min(bars, Math.max(1, options.seamBar ?? 1));
@@ -98,11 +93,11 @@ export function drawSeam(plan: Plan, options: DrawOptions): readonly string[] {
     row((one) => (one === at ? `  ${signs.down}` : one < at ? `  ${signs.behind}` : '')),
     row(() => `${signs.leg}${bar}${signs.leg}`),
   ];
-  return withNotes(picture, [words.seamFold, words.seamBars, words.seamDraw], options);
+  return withNotes(picture, [say.seamFold, say.seamBars, say.seamDraw], options);
 }
 
-export function drawCord(plan: Plan, options: DrawOptions): readonly string[] {
-  const words = currentWords(options.units).drawings;
+export function drawCord(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
+  const { drawings: say } = words;
   const signs = signsOf(options);
   const { stitches, yarn } = plan.cord;
   const slipTo = plan.brief.homeSide;
@@ -122,7 +117,7 @@ export function drawCord(plan: Plan, options: DrawOptions): readonly string[] {
     [{ text: '  ' }, { ...thread, bold: true, text: arrow(knitTo, signs.over) }],
     loops,
   ];
-  return withNotes(picture, [words.cordSlip(slipTo), words.cordKnit(knitTo), words.cordRound], options);
+  return withNotes(picture, [say.cordSlip(slipTo), say.cordKnit(knitTo), say.cordRound], options);
 }
 
 /** Words under the picture; where rows are few they go first, since without them it teaches little. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { mapPolygon, type Point, rectangle } from '../geometry/shape.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
@@ -15,9 +15,9 @@ import { describeFold } from './words.ts';
  * folded. The letters A and B run along the two edges that the graft joins, and in the bag they meet. Where there is colour
  * the first and the last stripe are filled: they are the ones that meet.
  */
-export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
+export function drawFold(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   if (options.words || options.columns < 40 || options.rows < 8)
-    return wrapWords(describeFold(plan, options), options);
+    return wrapWords(describeFold(plan, words), options);
   const scene = layOut(foldOf(plan), options);
   const raster = rasterise(scene, options.colour === 'none' ? [] : [1, plan.stripes.length]);
   const yarns = markYarns(plan, options.colour);
@@ -28,8 +28,8 @@ export function drawFold(plan: Plan, options: DrawOptions): readonly string[] {
     options,
   );
   const captions = [
-    say`strip on the left: growing edge up, fold at the dotted lines`,
-    say`bag on the right: last edge A meets first edge B`,
+    words.say`strip on the left: growing edge up, fold at the dotted lines`,
+    words.say`bag on the right: last edge A meets first edge B`,
   ].map((text): Line => [{ text: text.slice(0, options.columns) }]);
   return formatPicture([...picture, ...captions], options);
 }

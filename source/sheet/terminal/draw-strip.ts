@@ -1,5 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
-import { say } from '../../shared/say.ts';
+import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
@@ -12,11 +12,11 @@ import { describeStrip } from './words.ts';
  * The strip as it hangs from the bed, to scale: knitted stripes filled, the rest outlined. Where it is too long for the
  * window the rows around the place are shown, and the caption says which.
  */
-export function drawStrip(plan: Plan, options: DrawOptions): readonly string[] {
+export function drawStrip(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   const rowsDone = Math.min(Math.max(0, options.rowsDone ?? 0), plan.rows);
   const captionLines = options.rows >= 8 ? 2 : options.rows >= 6 ? 1 : 0;
   if (options.words || options.columns < 12 || options.rows < 4) {
-    return wrapWords(describeStrip(plan, rowsDone), options);
+    return wrapWords(describeStrip(plan, rowsDone, words), options);
   }
   const height = (options.rows - captionLines) * pixelsPerCell(options);
   const scale = scaleFor(plan, options.columns, height, pixelsPerCell(options));
@@ -30,7 +30,7 @@ export function drawStrip(plan: Plan, options: DrawOptions): readonly string[] {
   );
   const captions = [
     legend(plan, options),
-    [{ text: place(plan, rowsDone, window, scale).slice(0, options.columns) }],
+    [{ text: place(plan, rowsDone, window, scale, words).slice(0, options.columns) }],
   ];
   return formatPicture([...picture, ...captions.slice(0, captionLines)], options);
 }
@@ -116,9 +116,10 @@ function place(
   rowsDone: number,
   { fromRow, throughRow }: RowWindow,
   { unitPixels }: Scale,
+  words: Words,
 ): string {
   const stripe = stripes.find((one) => one.lastRow > rowsDone)?.number ?? stripes.length;
-  const shown = throughRow - fromRow + 1 < rows ? say`, rows ${fromRow} to ${throughRow} shown` : '';
-  const tooFine = unitPixels === 0 ? say`, too fine to show every stripe` : '';
-  return say`row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}` + shown + tooFine;
+  const shown = throughRow - fromRow + 1 < rows ? words.say`, rows ${fromRow} to ${throughRow} shown` : '';
+  const tooFine = unitPixels === 0 ? words.say`, too fine to show every stripe` : '';
+  return words.say`row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}` + shown + tooFine;
 }

@@ -1,5 +1,4 @@
 import type { ColourDepth } from '../../shared/shown-colour.ts';
-import type { Units } from '../../shared/units.ts';
 import type { GraftMovement } from './graft-rows.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
@@ -16,7 +15,6 @@ export interface DrawOptions {
   readonly grafting?: readonly GraftMovement[];
   /** The bar at hand, from 1, for the drawing of the seam. */
   readonly seamBar?: number;
-  readonly units?: Units;
 }
 
 /** Half-block characters give two pixels a cell; letters and ASCII give one. */
