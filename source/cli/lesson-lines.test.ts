@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { confirm, writeLog } from '../../test/journal/sample-log.ts';
+import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
 import { readRecording } from '../journal/recording.ts';
 import { englishWords } from '../wording/words.ts';
 import { formatLessonLineFault, readLessonLines } from './lesson-lines.ts';

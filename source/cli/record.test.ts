@@ -1,7 +1,7 @@
 /** The record of a bag; the log is invented, its times counted by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { confirm, writeLog } from '../../test/journal/sample-log.ts';
+import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
 import { formatRecord } from '../chat/wording/record.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';

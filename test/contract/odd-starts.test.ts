@@ -13,7 +13,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { confirm, writeLog } from '../journal/sample-log.ts';
+import { confirm, writeLog } from '../fixtures/sample-log.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 const pouch = 'demo/token-pouch.json';

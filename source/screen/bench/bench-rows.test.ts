@@ -2,7 +2,7 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak } from '../../../test/fixtures/spoken.ts';
-import { allViews, demoJob, stepsOfAllKinds } from '../../../test/screen/steps-of-all-kinds.ts';
+import { allViews, demoJob, stepsOfAllKinds } from '../../../test/fixtures/steps-of-all-kinds.ts';
 import { metric } from '../../shared/units.ts';
 import { loadWords } from '../../wording/language.ts';
 import { englishWords, wordsIn } from '../../wording/words.ts';

@@ -1,7 +1,7 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
 
 import { expect, it } from 'vitest';
-import { openMemoryBench } from '../../../test/screen/bench-in-memory.ts';
+import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
 import { englishWords } from '../../wording/words.ts';

@@ -1,9 +1,9 @@
 /** The questions without a screen or a disk: what is kept and when, and what is said where that fails. */
 
 import { describe, expect, it } from 'vitest';
+import { keyNamed } from '../../../test/fixtures/bench-in-memory.ts';
 import { briefOf } from '../../../test/fixtures/plan-of.ts';
 import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
-import { keyNamed } from '../../../test/screen/bench-in-memory.ts';
 import type { QuestionId } from '../../chat/first-run/answers.ts';
 import { beginInterview } from '../../chat/first-run/interview.ts';
 import type { SettingChange } from '../../settings/settings.ts';

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { seenOf } from '../../test/fixtures/compare-sessions.ts';
+import { sampleLines, writeLog } from '../../test/fixtures/sample-log.ts';
+import { formatLessonFault } from '../chat/wording/journal-faults.ts';
+import { englishWords } from '../wording/words.ts';
+import { addToCopy } from './lesson.ts';
+import { readRecording } from './recording.ts';
+
+const original = writeLog(sampleLines);
+const read = readRecording(original.bytes);
+if (!read.ok) throw new Error(read.fault.code);
+const recording = read.value;
+
+const copyOf = (text: string) => {
+  const copy = readRecording(new TextEncoder().encode(text));
+  if (!copy.ok) throw new Error(copy.fault.code);
+  return copy.value;
+};
+
+describe('a lesson', () => {
+  it('without additions is the log itself', () => {
+    expect(addToCopy(recording, [])).toEqual({ ok: true, value: original.text });
+  });
+
+  it('holds what a teacher adds, in its place, and the steps as they were', () => {
+    const lesson = addToCopy(recording, [
+      { after: 1, event: { do: 'say', text: 'Is the carriage at home?' } },
+      { after: 1, event: { do: 'pause' } },
+      { after: 0, event: { do: 'mark', name: 'start' } },
+      { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
+    ]);
+    if (!lesson.ok) throw new Error(lesson.fault.code);
+    const { moments } = copyOf(lesson.value);
+    expect(moments.slice(0, 4).map(({ entry }) => entry.event.do)).toEqual([
+      'mark',
+      'confirm',
+      'say',
+      'pause',
+    ]);
+    expect(moments.at(-1)?.entry).toMatchObject({
+      event: { text: 'The end of today.' },
+      afterMs: 0,
+      step: 9,
+    });
+    const kept = moments.filter(({ entry }) => recording.moments.some((one) => sameEntry(one.entry, entry)));
+    expect(kept.map(({ entry }) => entry)).toEqual(recording.moments.map(({ entry }) => entry));
+    expect(moments.at(-1)?.session.done).toBe(recording.moments.at(-1)?.session.done);
+  });
+
+  it('leaves the recording alone', () => {
+    const before = recording.moments.map(({ session }) => seenOf(session));
+    addToCopy(recording, [{ after: 3, event: { do: 'mark', name: 'here' } }]);
+    expect(recording.moments.map(({ session }) => seenOf(session))).toEqual(before);
+  });
+
+  it('refuses a place that the log does not have, and a note that says nothing', () => {
+    const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause' } }]);
+    expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 18, events: 17 } });
+    if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
+      expect(formatLessonFault(astray.fault, englishWords)).toBe(
+        'There is no event 18: the log has 17 events.',
+      );
+    }
+    expect(addToCopy(recording, [{ after: 0, event: { do: 'note', text: ' ' } }])).toMatchObject({
+      ok: false,
+      fault: { code: 'session/nothing-to-say' },
+    });
+  });
+});
+
+const sameEntry = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);

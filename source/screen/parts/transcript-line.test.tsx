@@ -1,0 +1,20 @@
+import { render } from 'ink-testing-library';
+import { expect, it } from 'vitest';
+import { TranscriptLine } from './transcript-line.tsx';
+
+const shown = (text: string, columns: number): readonly string[] =>
+  (render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')
+    .split('\n')
+    .map((line) => line.trimEnd());
+
+it('keeps the gaps of a table', () => {
+  expect(shown('  next     confirm this step', 40)).toEqual(['    next     confirm this step']);
+});
+
+it('wraps below its own beginning, and never begins a row with a space', () => {
+  expect(shown('  one two three four', 12)).toEqual(['    one two', '    three', '    four']);
+});
+
+it('keeps a number with its unit', () => {
+  expect(shown('a row is 3.6 mm high', 14)).toEqual(['  a row is', '  3.6 mm high']);
+});

@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { jobOf } from '../../test/fixtures/plan-of.ts';
+import { briefFile } from '../../test/fixtures/random-brief.ts';
+import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { tries } from '../../test/tools/tries.ts';
+import { stepAt } from './job.ts';
+import { doneBefore } from './landmarks.ts';
+import { phases } from './step.ts';
+
+const place = (outcome: ReturnType<typeof doneBefore>): number => (outcome.ok ? outcome.value : Number.NaN);
+
+describe('a landmark', () => {
+  it('is what comes next once its place is reached, in every bag', () => {
+    fc.assert(
+      fc.property(briefFile(), (file) => {
+        const job = jobOf(file);
+        for (const phase of phases) {
+          const done = place(doneBefore(job, { at: 'phase', phase }));
+          expect(stepAt(job, done + 1).phase).toBe(phase);
+          if (done > 0) expect(stepAt(job, done).phase).not.toBe(phase);
+        }
+        for (let row = 1; row <= job.plan.knittedRows; row++) {
+          const done = place(doneBefore(job, { at: 'row', number: row }));
+          const coming = [done + 1, done + 2].map((number) => stepAt(job, number));
+          expect(coming.some((step) => step.row === row && step.moves[0]?.move === 'knit')).toBe(true);
+        }
+        for (let move = 1; move <= job.plan.shapings; move++) {
+          const { act } = stepAt(job, place(doneBefore(job, { at: 'move', number: move })) + 1);
+          expect(act).toMatchObject({ kind: 'increase', number: move });
+        }
+        for (const stripe of job.plan.stripes) {
+          const step = stepAt(job, place(doneBefore(job, { at: 'stripe', number: stripe.number })) + 1);
+          expect(step.stripe).toBe(stripe.number);
+        }
+      }),
+      { numRuns: tries(60) },
+    );
+  });
+
+  it.each([
+    ['row', 0],
+    ['row', 64],
+    ['stripe', 33],
+    ['move', 32],
+    ['step', 9999],
+    ['step', 1.5],
+  ] as const)('%s %d is not in a bag of 64 rows', (at, number) => {
+    const job = jobOf(stripedBrief(46, 64));
+    const outcome = doneBefore(job, { at, number });
+    expect(outcome.ok ? null : outcome.fault.code).toBe('steps/no-such-place');
+  });
+});

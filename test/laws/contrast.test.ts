@@ -1,0 +1,138 @@
+/**
+ * Every text of the bench can be read, and neighbouring stripes told apart, in all schemes and depths. Contrast as culori
+ * computes it (WCAG 2.2 asks for 4.5 to 1).
+ */
+import { readFileSync } from 'node:fs';
+import { wcagContrast } from 'culori';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { labOf, linear, parseColour } from '../../source/shared/colour.ts';
+import { colourDifference } from '../../source/shared/colour-difference.ts';
+import { seenBy, visionTypes } from '../../source/shared/colour-vision.ts';
+import { benchOnScreen } from '../fixtures/bench-on-screen.ts';
+import type { Cell } from '../fixtures/drawn-screen.ts';
+import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { allViews, demoBags, demoJob, stepsOfAllKinds } from '../fixtures/steps-of-all-kinds.ts';
+import { tries } from '../tools/tries.ts';
+
+const depths = ['true', '256', '16', 'none'] as const;
+const leastContrast = 4.5;
+/**
+ * Labels and names of what is not touched: quieter, and never the only place of a fact. In the teal scheme text is pale
+ * as it is, and how pale it gets when dim is the scheme's own affair.
+ */
+const leastDimContrast = 4.2;
+const leastDifference = 10;
+
+const contrasts = new Map<string, number>();
+function contrastOf(ink: string, ground: string): number {
+  const key = ink + ground;
+  const known = contrasts.get(key) ?? wcagContrast(ink, ground);
+  contrasts.set(key, known);
+  return known;
+}
+
+const isText = ({ text }: Cell): boolean => /[\p{L}\p{N}!►◄]/u.test(text);
+
+function unreadable(cells: readonly (readonly Cell[])[], scheme: Scheme): readonly string[] {
+  return cells.flat().flatMap((cell) => {
+    const { ink, ground } = lookOf(cell, scheme);
+    const least = !cell.dim ? leastContrast : scheme === schemes.teal ? 0 : leastDimContrast;
+    const contrast = contrastOf(ink, ground);
+    return isText(cell) && contrast < least ? [`${cell.text}: ${ink} on ${ground}, ${contrast}`] : [];
+  });
+}
+
+describe.each(demoBags)('%s', (bag) => {
+  it.each(depths)('can be read at every kind of step, colours: %s', async (depth) => {
+    for (const view of stepsOfAllKinds(bag)) {
+      for (const large of bag === 'dice-bag' ? [false, true] : [false]) {
+        const cells = await benchOnScreen(view, depth, large);
+        for (const scheme of Object.values(schemes)) expect(unreadable(cells, scheme)).toEqual([]);
+      }
+    }
+  });
+});
+
+const colour = fc
+  .integer({ min: 0, max: 0xffffff })
+  .map((value) => `#${value.toString(16).padStart(6, '0')}`);
+
+const dice = JSON.parse(readFileSync('demo/dice-bag.json', 'utf8'));
+const jobWith = (plum: string, mint: string) =>
+  jobOf({
+    ...dice,
+    yarns: { plum: { ...dice.yarns.plum, colour: plum }, mint: { ...dice.yarns.mint, colour: mint } },
+  });
+
+/** Half of the rows are knitted: knitted stripes stand beside one another in the ruler. */
+const viewAtRow = (job: ReturnType<typeof jobOf>, row: number) => {
+  const view = allViews(job).find(({ step, rows }) => rows.at === row && step?.act.kind === 'pass');
+  if (!view) throw new Error('no pass');
+  return view;
+};
+
+describe('yarns of any colours', () => {
+  it('can be read on', async () => {
+    await fc.assert(
+      fc.asyncProperty(colour, colour, async (plum, mint) => {
+        const view = viewAtRow(jobWith(plum, mint), 32);
+        for (const depth of depths) {
+          const cells = await benchOnScreen(view, depth);
+          for (const scheme of Object.values(schemes)) expect(unreadable(cells, scheme)).toEqual([]);
+        }
+      }),
+      { numRuns: tries(8) },
+    );
+  });
+
+  it('are told apart in the ruler by colour, to all eyes, or by a sign', async () => {
+    await fc.assert(
+      fc.asyncProperty(colour, colour, async (plum, mint) => {
+        const view = viewAtRow(jobWith(plum, mint), 32);
+        for (const depth of depths) {
+          const cells = await benchOnScreen(view, depth);
+          for (const scheme of Object.values(schemes)) {
+            const [first, second] = rulerCells(cells);
+            expect(first && second && areApart(first, second, scheme), `${plum} ${mint} ${depth}`).toBe(true);
+          }
+        }
+      }),
+      { numRuns: tries(12) },
+    );
+  });
+});
+
+/** The right cell of the first stripe and of the second: each is two cells wide. */
+const rulerCells = (cells: readonly (readonly Cell[])[]): readonly (Cell | undefined)[] => {
+  const row = cells[cells.findIndex((line) => line.some(({ text }) => text === '▲')) - 1];
+  return [row?.[2], row?.[4]];
+};
+
+function areApart(one: Cell, other: Cell, scheme: Scheme): boolean {
+  if (one.text !== other.text) return true;
+  const [a, b] = [one, other].map((cell) => linear(parseColour(lookOf(cell, scheme).ground)));
+  if (!a || !b) return false;
+  const differences = [
+    colourDifference(labOf(a), labOf(b)),
+    ...visionTypes.map((type) => colourDifference(labOf(seenBy(type, a)), labOf(seenBy(type, b)))),
+  ];
+  return differences.every((difference) => difference >= leastDifference);
+}
+
+it('measures what it should: yellow on white is unreadable, and its own look-alike is not apart', () => {
+  const cell = { text: 'a', ink: 'ansi 3', ground: null, bold: false, dim: false, inverse: false };
+  expect(unreadable([[cell]], schemes.light as Scheme)).toHaveLength(1);
+  expect(areApart(cell, cell, schemes.light as Scheme)).toBe(false);
+});
+
+it('has look-alike yarns to tell apart', async () => {
+  const view = viewAtRow(jobWith('#6b2d5c', '#6b3560'), 32);
+  const [first, second] = rulerCells(await benchOnScreen(view, 'true'));
+  expect(first?.text).not.toBe(second?.text);
+});
+
+it('shows the demo bags', () => {
+  for (const bag of demoBags) expect(demoJob(bag).stepCount).toBeGreaterThan(50);
+});
