@@ -133,7 +133,9 @@ function measurementOf(
 }
 
 const newYarn = ({ colour, metresPer100g }: NonNullable<ReplanWish['recolour']>) =>
-  colour === null || metresPer100g === null ? null : { colour, metresPer100g, grams: null };
+  colour === null || metresPer100g === null
+    ? null
+    : { colour, metresPer100g, grams: null, pricePer100g: null };
 
 function millimetres({ value, unit }: Amount, units: Units): number {
   switch (unit ?? units.length) {

@@ -58,7 +58,7 @@ export function replyTo(
     case 'cord-length':
       return succeed({
         kind: 'do',
-        command: { do: 'cord-measured', lengthCm: inCm(intent.length, words.units) },
+        command: { do: 'cord', lengthCm: inCm(intent.length, words.units) },
       });
     case 'choose':
       return takeOffer(session, talk, intent.number);
@@ -143,7 +143,7 @@ export function sayDone(before: Session, after: Session, command: Command, words
       return answer(sayWeighed(after, command.yarn, words));
     case 'measured':
       return answer(...sayMeasured(after, words));
-    case 'cord-measured':
+    case 'cord':
       return answer(sayCord(after, words));
     case 'rip':
       return answer(words.say`Ripped back: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));

@@ -1,5 +1,6 @@
 import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
 import { sayPhase, sayStep } from '../chat/wording/steps.ts';
+import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase } from '../journal/pace.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import { sharedYarn } from '../planning/party.ts';
@@ -46,6 +47,7 @@ function jsonText(bags: readonly Bag[], words: Words): string {
   const plans = bags.map(({ plan, fromYarn }) => ({
     ...planJson(plan, words),
     time: timeJson(plan, pace),
+    ...costJson(plan, pace),
     ...(fromYarn ? withoutPlan(fromYarn) : {}),
   }));
   const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
@@ -56,6 +58,11 @@ function timeJson(plan: Plan, pace: Pace) {
   const byPhase = timeByPhase(layOutJob(plan), pace);
   const benchS = [...byPhase.values()].reduce((sum, seconds) => sum + seconds, 0);
   return { benchS, byPhaseS: Object.fromEntries(byPhase), ownBags: pace.bags };
+}
+
+function costJson(plan: Plan, pace: Pace) {
+  const cost = plannedCost(plan, pace);
+  return cost ? { cost } : {};
 }
 
 const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });

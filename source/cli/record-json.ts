@@ -1,4 +1,5 @@
 import { lastInstant, lastSession } from '../chat/wording/record.ts';
+import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import type { Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/used-yarn.ts';
@@ -15,6 +16,7 @@ export function recordJson(
   const session = lastSession(recording);
   const { job, done, notes, measured } = session;
   const { benchMs, restMs, sittings, takenBack, byPhase, byStripe, slowPlaces } = record;
+  const cost = workedCost(session, benchMs);
   const seconds = <Key>(times: ReadonlyMap<Key, number>) =>
     Object.fromEntries([...times].map(([key, ms]) => [key, ms / 1000]));
   return {
@@ -45,6 +47,7 @@ export function recordJson(
       usedGrams,
       stepsDone,
     })),
+    ...(cost ? { cost } : {}),
     measured: measured && {
       widthCm: measured.widthCm,
       depthCm: measured.depthCm,

@@ -36,7 +36,7 @@ const fields: {
     colour: orNull(text),
     metresPer100g: mm,
   }),
-  'cord-measured': fc.record({ lengthCm: fc.double({ min: 0.1, max: 90, noNaN: true }) }),
+  cord: fc.record({ lengthCm: fc.double({ min: 0.1, max: 90, noNaN: true }) }),
   measured: fc.record({
     widthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
     depthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),

@@ -39,7 +39,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   mark: { name: isText },
   weigh: { yarn: isText, grams: isNumber },
   measured: { widthCm: isNumber, depthCm: isNumber },
-  'cord-measured': { lengthCm: isNumber },
+  cord: { lengthCm: isNumber },
   rip: { done: isWhole },
   mend: {
     slip: oneOf(slips),

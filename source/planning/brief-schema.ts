@@ -63,6 +63,7 @@ export const briefSchema = v.strictObject({
       colour: v.pipe(v.string(), v.regex(colourPattern)),
       metresPer100g: between(1, 100_000),
       grams: v.optional(between(0, 100_000)),
+      pricePer100g: v.optional(between(0, 1_000_000)),
     }),
   ),
   stripes: v.optional(
@@ -87,6 +88,12 @@ export const briefSchema = v.strictObject({
       tieCm: v.optional(between(0, 300)),
       draws: v.optional(v.picklist([1])),
       roundsPer10Cm: v.optional(between(1, 500)),
+    }),
+  ),
+  cost: v.optional(
+    v.strictObject({
+      perHour: v.optional(between(0, 1_000_000)),
+      currency: v.optional(plainName(8)),
     }),
   ),
   learned: v.optional(

@@ -36,6 +36,8 @@ export interface Yarn {
   readonly metresPer100g: number;
   /** Weighed amount; null where the maker has not said. */
   readonly grams: number | null;
+  /** What 100 g cost; null where the maker has not said. */
+  readonly pricePer100g: number | null;
 }
 
 export interface Stripe {
@@ -83,6 +85,8 @@ export interface Brief {
     /** Rounds the maker counted in 10 cm of cord; null takes the swatch's row height. */
     readonly roundsPer10Cm: number | null;
   };
+  /** What an hour at the bench is worth, and how the maker writes money; null where nothing was said. */
+  readonly cost: { readonly perHour: number | null; readonly currency: string | null };
   /** What finished bags of this swatch told; null where there are none. */
   readonly learned: Learned | null;
 }

@@ -27,7 +27,10 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
     edgeStitches: file.edgeStitches ?? 2,
     shapeEveryRows: file.shapeEveryRows ?? 2,
     yarns: new Map(
-      Object.entries(file.yarns).map(([name, yarn]) => [name, { ...yarn, grams: yarn.grams ?? null }]),
+      Object.entries(file.yarns).map(([name, yarn]) => [
+        name,
+        { ...yarn, grams: yarn.grams ?? null, pricePer100g: yarn.pricePer100g ?? null },
+      ]),
     ),
     stripes: file.stripes ?? [],
     scraps: file.scraps ? { rows: file.scraps.rows ?? 2 } : null,
@@ -38,6 +41,7 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
       tieCm: file.cord?.tieCm ?? 25,
       roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
     },
+    cost: { perHour: file.cost?.perHour ?? null, currency: file.cost?.currency ?? null },
     learned: file.learned ? { ...file.learned, setAside: file.learned.setAside ?? 0 } : null,
   });
 }

@@ -23,7 +23,7 @@ function groupsOf(json: unknown): readonly (readonly [path: readonly (string | n
   const stripes = Array.isArray(brief.stripes) ? brief.stripes : [];
   return [
     [[], json],
-    ...['bed', 'swatch', 'bag', 'yarns', 'scraps', 'waste', 'cord', 'learned'].map(
+    ...['bed', 'swatch', 'bag', 'yarns', 'scraps', 'waste', 'cord', 'cost', 'learned'].map(
       (key) => [[key], brief[key]] as const,
     ),
     [['bag', 'contents'], asGroup(brief.bag).contents],

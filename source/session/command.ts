@@ -20,7 +20,7 @@ export type Command =
   /** The bag measures so much, sewn and lying flat. */
   | { readonly do: 'measured'; readonly widthCm: number; readonly depthCm: number }
   /** The first rounds of the cord are so long; its rest is planned by that. */
-  | { readonly do: 'cord-measured'; readonly lengthCm: number }
+  | { readonly do: 'cord'; readonly lengthCm: number }
   /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
   | { readonly do: 'rip'; readonly done: number }
   /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */

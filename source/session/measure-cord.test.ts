@@ -41,7 +41,7 @@ describe('twenty rounds of cord', () => {
     expect(job().plan.cord.metres).toBeLessThan(metres);
     expect(steps().slice(0, asks - 1)).toEqual(before.slice(0, asks - 1));
     expect(store.get().session.done).toBe(asks - 1);
-    expect(log.at(-1)).toEqual({ do: 'cord-measured', lengthCm: 8 });
+    expect(log.at(-1)).toEqual({ do: 'cord', lengthCm: 8 });
     for (const { step, bed } of simulate(job())) {
       const { shapings: _, ...after } = step.after;
       expect(seenOn(bed), `step ${step.step}`).toMatchObject(after);

@@ -29,7 +29,7 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return weighYarn(session, command.yarn, command.grams);
     case 'measured':
       return measureBag(session, command.widthCm, command.depthCm);
-    case 'cord-measured': {
+    case 'cord': {
       const measured = measureCord(session, command.lengthCm);
       return measured.ok ? goTo(session, measured.value) : measured;
     }
@@ -121,7 +121,10 @@ function planAnew(session: Session, command: CommandOf<'replan'>): Outcome {
 function changesOf(command: CommandOf<'replan'>): PlanChanges {
   const { rows, stitchMm, rowMm, from, to, colour, metresPer100g } = command;
   const measured = stitchMm === null || rowMm === null ? null : { stitchMm, rowMm };
-  const yarn = colour === null || metresPer100g === null ? null : { colour, metresPer100g, grams: null };
+  const yarn =
+    colour === null || metresPer100g === null
+      ? null
+      : { colour, metresPer100g, grams: null, pricePer100g: null };
   return { rows, measured, recolour: from === null || to === null ? null : { from, to, yarn } };
 }
 

@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
 import type { PlanWords } from './plan.en.ts';
 
-export const plan = ({ length, time, decimal }: Amounts): PlanWords => {
+export const plan = ({ length, time, decimal, list }: Amounts): PlanWords => {
   const percentOff = (factor: number, more: string, less: string): string =>
     `${decimal(100 * Math.abs(factor - 1), 1)} % ${factor < 1 ? less : more}`;
   return {
@@ -36,6 +36,18 @@ export const plan = ({ length, time, decimal }: Amounts): PlanWords => {
       `Etwa ${time(phaseS)} bis zum Ende dieses Teils (${phase}), ${time(bagS)} bis zum Ende des Beutels (${
         bags === 0 ? 'Faustregel' : 'im Tempo deiner fertigen Beutel'
       }).`,
+
+    cost: 'Kosten',
+    costs: ({ yarn, unpriced, hours, work, total, currency }) => {
+      const money = (amount: number): string =>
+        `${amount.toFixed(2).replace('.', ',')}${currency === null ? '' : ` ${currency}`}`;
+      const parts = [
+        ...yarn.map((one) => `${one.yarn} ${money(one.cost)}`),
+        ...(work === null ? [] : [`${time(3600 * hours)} ${money(work)}`]),
+      ];
+      const without = unpriced.length === 0 ? '' : `; ohne Preis: ${list(unpriced)}`;
+      return `${money(total)}: ${parts.join(', ')}${without}`;
+    },
 
     orElse: 'oder',
     nearShape: ({ stitches, rows, widthCm, depthCm, shapeShare, areaShare }) => {

@@ -1,10 +1,11 @@
 /** What the plan page says of choices beside the one that was asked for. */
 import type { Learned } from '../planning/brief.ts';
+import type { Cost } from '../planning/cost.ts';
 import type { NearShape } from '../planning/near-shapes.ts';
 import type { Saving } from '../planning/savings.ts';
 import type { Amounts } from './amounts.ts';
 
-export const plan = ({ length, time, decimal }: Amounts) => {
+export const plan = ({ length, time, decimal, list }: Amounts) => {
   const percentOff = (factor: number, more: string, less: string): string =>
     `${decimal(100 * Math.abs(factor - 1), 1)} % ${factor < 1 ? less : more}`;
   return {
@@ -42,6 +43,18 @@ export const plan = ({ length, time, decimal }: Amounts) => {
       `About ${time(phaseS)} to the end of the ${phase}, ${time(bagS)} to the end of the bag (${
         bags === 0 ? 'rule of thumb' : 'at the pace of your finished bags'
       }).`,
+
+    cost: 'cost',
+    costs: ({ yarn, unpriced, hours, work, total, currency }: Cost) => {
+      const money = (amount: number): string =>
+        `${amount.toFixed(2)}${currency === null ? '' : ` ${currency}`}`;
+      const parts = [
+        ...yarn.map((one) => `${one.yarn} ${money(one.cost)}`),
+        ...(work === null ? [] : [`${time(3600 * hours)} ${money(work)}`]),
+      ];
+      const without = unpriced.length === 0 ? '' : `; no price for ${list(unpriced)}`;
+      return `${money(total)}: ${parts.join(', ')}${without}`;
+    },
 
     orElse: 'or else',
     nearShape: ({ stitches, rows, widthCm, depthCm, shapeShare, areaShare }: NearShape) => {

@@ -29,7 +29,7 @@ const command = (): fc.Arbitrary<Command> =>
       yarn: fc.constantFrom('plum', 'gold'),
       grams: fc.integer({ min: -1, max: 9 }),
     }),
-    fc.record({ do: fc.constant('cord-measured' as const), lengthCm: fc.integer({ min: -1, max: 20 }) }),
+    fc.record({ do: fc.constant('cord' as const), lengthCm: fc.integer({ min: -1, max: 20 }) }),
     fc.record({
       do: fc.constant('measured' as const),
       widthCm: fc.integer({ min: -1, max: 20 }),

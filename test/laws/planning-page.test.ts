@@ -182,7 +182,7 @@ describe('the page of a bag planned anew on the way', () => {
   });
 
   it('lists stripes that no longer follow one repeat, each in its own yarn', () => {
-    const yarn = { colour: '#d8c49a', metresPer100g: 190, grams: null };
+    const yarn = { colour: '#d8c49a', metresPer100g: 190, grams: null, pricePer100g: null };
     const page = formatPlanPage(from({ recolour: { from: 'mint', to: 'sand', yarn } }), spoken());
     expect(flow(page)).toContain('28 stripes, listed below');
     expect(sectionOf(page, 'STRIPES')[0]).toBe(

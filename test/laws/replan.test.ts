@@ -43,7 +43,7 @@ function changed(
   const rows = Math.max(leastRowsFrom(plan.brief, row), plan.rows + repeats * stepRowsOf(plan.brief));
   const { stitchMm, rowMm } = plan.gauge;
   const from = plan.brief.stripes.at(-1)?.yarn ?? '';
-  const yarn = { colour: '#102030', metresPer100g: 200, grams: null };
+  const yarn = { colour: '#102030', metresPer100g: 200, grams: null, pricePer100g: null };
   const next = replan(job, done, {
     rows,
     measured: { stitchMm: stitchMm * stretch, rowMm: rowMm / stretch },

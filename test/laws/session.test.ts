@@ -57,9 +57,7 @@ const command = (): fc.Arbitrary<Command> =>
     },
     {
       weight: 1,
-      arbitrary: fc
-        .integer({ min: -1, max: 40 })
-        .map((lengthCm) => ({ do: 'cord-measured', lengthCm }) as const),
+      arbitrary: fc.integer({ min: -1, max: 40 }).map((lengthCm) => ({ do: 'cord', lengthCm }) as const),
     },
     {
       weight: 1,

@@ -1,4 +1,5 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
+import { plannedCost } from '../../journal/bag-cost.ts';
 import { type Pace, timeByPhase, usualPace } from '../../journal/pace.ts';
 import type { BagFromYarn } from '../../planning/from-yarn.ts';
 import { sharedYarn } from '../../planning/party.ts';
@@ -7,6 +8,7 @@ import { layOutJob } from '../../steps/job.ts';
 import type { Words } from '../../wording/words.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
+import { costLines } from './page-cost.ts';
 import { fabricLines } from './page-fabric.ts';
 import { handLines } from './page-hand.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
@@ -28,7 +30,14 @@ export function formatPlanPage(
   { pace = usualPace, fromYarn = null }: PageOptions = {},
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [words.say`SIZE`, [...sizeLines(plan, words, fromYarn), ...timeLines(plan, pace, words)]],
+    [
+      words.say`SIZE`,
+      [
+        ...sizeLines(plan, words, fromYarn),
+        ...timeLines(plan, pace, words),
+        ...costLines(plannedCost(plan, pace), words),
+      ],
+    ],
     [words.say`STRIPES`, stripeLines(plan, words)],
     [words.say`YARN`, yarnLines(plan, words)],
     [words.say`BED`, bedLines(plan, words)],

@@ -1,5 +1,6 @@
 /** The record of a bag: the time it took, what it was made of, and what another one needs. */
 
+import { workedCost } from '../../journal/bag-cost.ts';
 import { type BagRecord, typicalRowMinutes } from '../../journal/record.ts';
 import type { Recording } from '../../journal/recording.ts';
 import type { Session } from '../../session/session.ts';
@@ -10,6 +11,7 @@ import { formatDuration } from './logs.ts';
 import { measuredLines } from './measured.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
+import { costLines } from './page-cost.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { yarnLines } from './page-yarn.ts';
 import { sayPhase } from './steps.ts';
@@ -32,7 +34,10 @@ export function formatRecord(recording: Recording, record: BagRecord, words: Wor
   const session = lastSession(recording);
   const { plan } = session.job;
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
-    [words.say`TIME`, timeLines(record, words)],
+    [
+      words.say`TIME`,
+      [...timeLines(record, words), ...costLines(workedCost(session, record.benchMs), words)],
+    ],
     [words.say`BY PHASE`, phaseLines(record, words)],
     [words.say`BY STRIPE`, stripeTimeLines(session, record)],
     [words.say`SLOW PLACES`, slowLines(record, words)],
