@@ -28,9 +28,13 @@ const engine = {
 loadYoga(engine);
 const Yoga = wrapAssembly(engine);`;
 
-/** The pattern is made when the first text comes that is not plain. */
+/**
+ * The pattern is made when the first text comes that is not plain. Letters of Latin, arrows, lines, blocks and shapes are
+ * plain as well: all of them take one cell each.
+ */
 const lateEmoji = `
 let emoji;
+const oneCellEach = /^[\\u0020-\\u007e\\u00a1-\\u00ac\\u00ae-\\u024f\\u2190-\\u21ff\\u2500-\\u25fc]*$/;
 function isEmoji(text) {
   emoji ??= new RegExp('^\\\\p{RGI_Emoji}$', 'v');
   return emoji.test(text);
@@ -106,6 +110,13 @@ const changes = [
     shows: /\.draw\?[\w$]+\.draw\(/,
   },
   {
+    // Ink keeps the size of every text that it ever drew, with the text: of a long day that would be much.
+    name: 'few measured texts are kept',
+    file: /[\\/]ink[\\/]build[\\/]measure-text\.js$/,
+    texts: [['    cache.set(text, dimensions);', '    if (cache.size > 200) cache.clear();\n    cache.set(text, dimensions);']],
+    shows: /\.size>200&&[\w$]+\.clear\(\)/,
+  },
+  {
     name: 'cut rows are kept',
     file: /[\\/]ink[\\/]build[\\/]output\.js$/,
     texts: [['caches = new OutputCaches();', 'caches = keptCaches();']],
@@ -133,10 +144,13 @@ const changes = [
   },
   {
     // Two versions of this library come along. One of them makes this pattern, which takes long, and plain text never needs it.
-    name: 'the pattern of emoji is made late',
+    name: 'plain text is measured by its length, the pattern of emoji made late',
     file: /node_modules[\\/]string-width[\\/]index\.js$/,
     only: (text) => text.includes('rgiEmojiRegex'),
-    texts: [['rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;', 'rgiEmojiRegex = { test: isEmoji };']],
+    texts: [
+      ['rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;', 'rgiEmojiRegex = { test: isEmoji };'],
+      ['/^[\\u0020-\\u007E]*$/.test(string)', 'oneCellEach.test(string)'],
+    ],
     more: lateEmoji,
     shows: /new RegExp\("\^\\\\p\{RGI_Emoji\}\$","v"\)/,
   },
