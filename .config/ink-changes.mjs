@@ -13,6 +13,14 @@ function keptCaches() {
   return kept;
 }`;
 
+/** What is cut off in the end need not be put together first. */
+const withoutBlanks = `
+function withoutBlanks(characters) {
+  let end = characters.length;
+  while (end > 0 && characters[end - 1].value === ' ' && characters[end - 1].styles.length === 0) end--;
+  return characters.slice(0, end);
+}`;
+
 /**
  * The engine is compiled at once. As it comes, it waits for that while it loads, and a file that does cannot be kept
  * compiled; nor need it be fetched from within itself, as if from a network.
@@ -113,14 +121,25 @@ const changes = [
     // Ink keeps the size of every text that it ever drew, with the text: of a long day that would be much.
     name: 'few measured texts are kept',
     file: /[\\/]ink[\\/]build[\\/]measure-text\.js$/,
-    texts: [['    cache.set(text, dimensions);', '    if (cache.size > 200) cache.clear();\n    cache.set(text, dimensions);']],
+    texts: [
+      [
+        '    cache.set(text, dimensions);',
+        '    if (cache.size > 200) cache.clear();\n    cache.set(text, dimensions);',
+      ],
+    ],
     shows: /\.size>200&&[\w$]+\.clear\(\)/,
   },
   {
-    name: 'cut rows are kept',
+    name: 'cut rows are kept, blanks at their ends left out',
     file: /[\\/]ink[\\/]build[\\/]output\.js$/,
-    texts: [['caches = new OutputCaches();', 'caches = keptCaches();']],
-    more: keptCaches,
+    texts: [
+      ['caches = new OutputCaches();', 'caches = keptCaches();'],
+      [
+        'styledCharsToString(lineWithoutEmptyItems)',
+        'styledCharsToString(withoutBlanks(lineWithoutEmptyItems))',
+      ],
+    ],
+    more: keptCaches + withoutBlanks,
     shows: /\.styledChars\.size>500/,
   },
   {

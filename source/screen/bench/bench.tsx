@@ -3,9 +3,9 @@ import { lazy, Suspense, useMemo } from 'react';
 import type { BenchView } from '../../chat/view.ts';
 import type { Words } from '../../wording/words.ts';
 import { colourDepth } from '../colour-depth.ts';
+import { Rows } from '../parts/rows.tsx';
 import { benchRows } from './bench-rows.ts';
 import { brushFor } from './row.ts';
-import { Rows } from './rows.tsx';
 
 /** Drawings are not wanted at the start. */
 const SideStrip = lazy(() => import('./side-strip.tsx'));

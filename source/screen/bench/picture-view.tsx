@@ -1,17 +1,16 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import type { Picture } from '../../chat/intent.ts';
 import type { BenchView } from '../../chat/view.ts';
-import { formatLine } from '../../sheet/terminal/ansi.ts';
 import { chip } from '../../sheet/terminal/on-yarn.ts';
 import type { DrawOptions } from '../../sheet/terminal/options.ts';
 import { plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
 import { colourDepth } from '../colour-depth.ts';
+import { FinishedRows, Rows } from '../parts/rows.tsx';
 import { bandRows } from './band.ts';
 import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
 import { drawPicture } from './pictures.ts';
 import { type Brush, brushFor, endingAt, rowOf, widthOf } from './row.ts';
-import { Rows } from './rows.tsx';
 
 interface Props {
   readonly picture: Picture;
@@ -46,9 +45,9 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     <Box flexDirection="column">
       <Rows rows={band} depth={brush.depth} />
       <Box height={options.rows} flexDirection="column">
-        <Text wrap="truncate-end">{lines.map((line) => (line === '' ? ' ' : line)).join('\n')}</Text>
+        <FinishedRows rows={lines} />
       </Box>
-      <Text>{formatLine(placeRow(view, columns, brush, words), brush.depth)}</Text>
+      <Rows rows={[placeRow(view, columns, brush, words)]} depth={brush.depth} />
       <Box height={wordHeight}>
         <Rows rows={below} depth={brush.depth} />
       </Box>

@@ -1,7 +1,7 @@
-import { Text } from 'ink';
 import type { BenchView } from '../../chat/view.ts';
 import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
 import type { Words } from '../../wording/words.ts';
+import { FinishedRows } from '../parts/rows.tsx';
 import type { Brush } from './row.ts';
 
 interface Props {
@@ -23,7 +23,5 @@ export default function SideStrip({ view, size, brush, words }: Props) {
     },
     words,
   );
-  return (
-    <Text wrap="truncate-end">{[' ', ...lines].map((line) => (line === '' ? ' ' : line)).join('\n')}</Text>
-  );
+  return <FinishedRows rows={['', ...lines]} />;
 }

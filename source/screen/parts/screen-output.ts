@@ -2,6 +2,7 @@
  * The terminal as Ink writes to it, with two things changed. It never clears what has scrolled away, which is the viewer's
  * own; and of a screen that is drawn again only the cells that differ are written, with what was said let in above it.
  */
+import { putIn } from './finished-rows.ts';
 import { rowChange } from './styled-cells.ts';
 
 const clearScrollback = '\x1b[3J';
@@ -17,7 +18,7 @@ export interface ScreenOutput extends NodeJS.WriteStream {
 export function screenOutput(output: NodeJS.WriteStream): ScreenOutput {
   let isBlank = false;
   const write = (text: string, ...rest: readonly unknown[]): boolean =>
-    Reflect.apply(output.write, output, [text.replaceAll(clearScrollback, ''), ...rest]);
+    Reflect.apply(output.write, output, [putIn(text).replaceAll(clearScrollback, ''), ...rest]);
   const own: Record<string, unknown> = {
     write,
     draw(before: string, said: string, now: string) {
@@ -66,7 +67,8 @@ function rowChanges(old: Rows, wanted: Rows): string {
   let text = '';
   let at = old.length;
   for (const [row, after] of wanted.entries()) {
-    const change = rowChange(old[row] ?? '', after);
+    const before = old[row] ?? '';
+    const change = before === after ? '' : rowChange(putIn(before), putIn(after));
     if (change === '') continue;
     text += moved(at, row) + change;
     at = row;

@@ -1,8 +1,8 @@
-import { Text } from 'ink';
 import type { Interview } from '../../chat/first-run/interview.ts';
 import { planAsAnswered } from '../../chat/first-run/view.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { colourDepth } from '../colour-depth.ts';
+import { FinishedRows } from '../parts/rows.tsx';
 
 interface Props {
   readonly interview: Interview;
@@ -25,5 +25,5 @@ export default function GrowingBag({ interview, columns, rows }: Props) {
     },
     interview.words,
   );
-  return <Text wrap="truncate-end">{lines.join('\n')}</Text>;
+  return <FinishedRows rows={lines} />;
 }
