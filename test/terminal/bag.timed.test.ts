@@ -139,7 +139,7 @@ describe('at the bench', () => {
     terminal.send('nxet\r');
     await terminal.waitFor('Did you mean next?');
     terminal.send('whe\t\r');
-    await terminal.waitFor('You are here: step 1 of');
+    await terminal.waitFor(() => terminal.transcript().includes('You are here: step 1 of'));
     terminal.send('\x1b[A');
     await terminal.waitFor('> where');
   });
