@@ -12,13 +12,31 @@ export function complain(sentence: string, code: number = exitCodes.input): numb
   return code;
 }
 
-/** Whoever reads our output may stop early, as `head` does: that is no error. */
+/** Whoever reads our output may stop early, as `head` does: that is no error. A window may be closed, too. */
 export function quietOnClosedPipe(): void {
+  process.stderr.on('error', () => undefined);
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EIO') return hangUp();
     process.exit(
       error.code === 'EPIPE' ? exitCodes.done : complain(spoken.cli.unwritten(error.code ?? error.message)),
     );
   });
+}
+
+let hasHungUp = false;
+
+/**
+ * The terminal is gone. A screen hears of it as of a signal, so that the log is left in order; then the program ends as that
+ * signal ends one, since Node's own way out aborts where there is no terminal to put back.
+ */
+function hangUp(): void {
+  if (hasHungUp) return;
+  hasHungUp = true;
+  process.once('exit', () => {
+    process.removeAllListeners('SIGHUP');
+    process.kill(process.pid, 'SIGHUP');
+  });
+  if (!process.emit('SIGHUP', 'SIGHUP')) process.exit();
 }
 
 let log: string | null = null;

@@ -32,6 +32,10 @@ export type KeyReader = {
   readonly reportKinds: (on: boolean) => void;
 };
 
+// A screen has it hidden; a shell wants it.
+const cursorShown = '\x1b[?25h';
+const cursorHidden = '\x1b[?25l';
+
 const waits = (options: ReadKeysOptions): WaitsMs => ({
   escape: options.escapeWaitMs ?? 30,
   sequence: options.sequenceWaitMs ?? 250,
@@ -57,6 +61,7 @@ export function readKeys(
     decoder.feed(typeof chunk === 'string' ? chunk : utf8.write(chunk), now());
   const end = (): void => onEnd?.();
   const resume = (): void => {
+    if (isSuspended) options.output.write(cursorHidden);
     isSuspended = false;
     modes.again();
     onResume?.();
@@ -64,6 +69,7 @@ export function readKeys(
   const suspend = (): void => {
     isSuspended = true;
     modes.reset();
+    options.output.write(cursorShown);
     process.kill(0, 'SIGTSTP');
     // Without a shell that knows jobs nothing stops, and nobody sends SIGCONT.
     setImmediate(() => isSuspended && resume());

@@ -25,6 +25,8 @@ export type Terminal = Pick<
 > & {
   readonly send: (text: string) => void;
   readonly kill: (signal?: NodeJS.Signals) => void;
+  /** Closes the window: the program is left without a terminal. */
+  readonly hangUp: () => void;
   readonly exited: Promise<Exit>;
   readonly pid: number;
   readonly home: string;
@@ -90,6 +92,8 @@ export function openTerminal(options: TerminalOptions = {}): Terminal {
       pty.resize(newColumns, newRows);
     },
     kill,
+    // It can, though its type does not say so.
+    hangUp: () => (pty as unknown as { destroy(): void }).destroy(),
     exited,
     pid: pty.pid,
     home,
