@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import type { CliCommand } from './cli/command.ts';
 import { commands } from './cli/commands.ts';
-import { complain, endByOurFault, exitCodes, failIn, quietOnClosedPipe } from './cli/outcome.ts';
+import { complain, endByOurFault, exitCodes, failIn, printDone, quietOnClosedPipe } from './cli/outcome.ts';
 import { type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import { formatUsage, formatUsageFault } from './cli/usage.ts';
@@ -13,7 +13,7 @@ async function main(): Promise<number> {
   quietOnClosedPipe();
   const tokens = tokensOf(process.argv.slice(2));
   const read = parseArguments(tokens, commands);
-  if (read.ok && read.value.kind === 'version') return print(SLANTWISE_VERSION);
+  if (read.ok && read.value.kind === 'version') return printDone(SLANTWISE_VERSION);
   const { settings, words } = await settle(
     tokens.some((token) => token.kind === 'option' && token.name === 'json'),
   );
@@ -21,7 +21,7 @@ async function main(): Promise<number> {
   const asked = read.ok && read.value.kind === 'run' ? read.value : null;
   if (!asked?.command.saysSettings) await complainOfSettings(settings, words);
   if (!read.ok) return complain(formatUsageFault(read.fault, words), exitCodes.usage);
-  if (asked === null) return print(formatUsage(commands, words));
+  if (asked === null) return printDone(formatUsage(commands, words));
   return asked.command.run({ ...asked, settings, words, program: SLANTWISE_VERSION, commands });
 }
 
@@ -33,11 +33,6 @@ function tokensOf(args: readonly string[]): readonly ArgumentToken[] {
     commands.flatMap((command) => command.options).map((option) => [option.name, { type: typeOf(option) }]),
   );
   return parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true }).tokens;
-}
-
-function print(text: string): number {
-  process.stdout.write(`${text}\n`);
-  return exitCodes.done;
 }
 
 process.on('uncaughtException', endByOurFault);

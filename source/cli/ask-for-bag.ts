@@ -32,7 +32,7 @@ import { createQuestionStore } from '../screen/questions/question-store.ts';
 import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Words } from '../wording/words.ts';
-import { prepareScreen } from './outcome.ts';
+import { prepareScreen, print } from './outcome.ts';
 
 export interface AskOptions {
   readonly settings: Settings;
@@ -69,7 +69,6 @@ export async function askForBag({ settings, words, told, source }: AskOptions): 
   return end;
 }
 
-const print = (text: string): void => void process.stdout.write(`${text}\n`);
 const leaves = ({ kind }: QuestionsEnd): boolean => kind === 'left' || kind === 'interrupted';
 
 async function ask(store: QuestionStore, source: LineSource | null): Promise<QuestionsEnd> {

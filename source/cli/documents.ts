@@ -3,26 +3,21 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import { briefSchema } from '../planning/brief-schema.ts';
 import type { Asked } from './command.ts';
 import { formatManual } from './manual.ts';
-import { exitCodes } from './outcome.ts';
+import { printDone } from './outcome.ts';
 import { completionScript, type Shell } from './shell-completion.ts';
 
 export const printCompletion = ({ commands, words }: Asked, shell: Shell): number =>
-  print(completionScript(shell, commands, words));
+  printDone(completionScript(shell, commands, words));
 
 export const printManual = ({ commands, words, program }: Asked): number =>
-  print(formatManual(commands, words, { version: program, date: new Date().toISOString().slice(0, 10) }));
+  printDone(formatManual(commands, words, { version: program, date: new Date().toISOString().slice(0, 10) }));
 
 /** The JSON Schema of a brief. Checks between fields, such as yarns that must exist, are not in it. */
 export const printSchema = (): number =>
-  print(
+  printDone(
     JSON.stringify(
       { title: 'Slantwise brief', ...toJsonSchema(briefSchema, { errorMode: 'ignore' }) },
       null,
       2,
     ),
   );
-
-function print(text: string): number {
-  process.stdout.write(`${text}\n`);
-  return exitCodes.done;
-}

@@ -4,7 +4,7 @@ import { writeText } from '../files/text-file.ts';
 import { addToCopy } from '../journal/lesson.ts';
 import type { Words } from '../wording/words.ts';
 import { formatCopyFault, formatLessonLineFault, readLessonLines, sayLessonWritten } from './lesson-lines.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, print } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
@@ -25,6 +25,6 @@ export function writeLesson(
   if (!copy.ok) return complain(`${linesPath}: ${formatCopyFault(copy.fault, words)}`);
   const written = writeText(out, copy.value);
   if (!written.ok) return complain(formatFileFault(written.fault, words));
-  process.stdout.write(`${sayLessonWritten(out, additions.value.length, words)}\n`);
+  print(sayLessonWritten(out, additions.value.length, words));
   return exitCodes.done;
 }

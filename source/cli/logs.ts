@@ -6,7 +6,7 @@ import { folderFault, listLogs, readLogFile } from '../files/log-list.ts';
 import { saveSoundPart } from '../files/open-log.ts';
 import { tallyLog } from '../journal/read-log.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, print, printJson } from './outcome.ts';
 
 /** Exits 0 for a sound log; for a damaged one, saves its sound part beside it and names the line. */
 export function check(path: string, json: boolean, words: Words): number {
@@ -19,8 +19,9 @@ export function check(path: string, json: boolean, words: Words): number {
     if (!saved.ok || !saved.value) return complain(sentence);
     return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);
   }
-  for (const sign of tally.value.foreign) process.stderr.write(`slantwise: ${words.logs.foreign[sign]}\n`);
-  process.stdout.write(json ? `${JSON.stringify(tally.value)}\n` : `${formatTally(tally.value, words)}\n`);
+  for (const sign of tally.value.foreign) complain(words.logs.foreign[sign]);
+  if (json) printJson(tally.value);
+  else print(formatTally(tally.value, words));
   const { tornBytes, events } = tally.value;
   // The header is line 1.
   return tornBytes === 0 ? exitCodes.done : complain(`${path}: ${formatCutOff(events + 2, words)}`);
@@ -30,13 +31,11 @@ export function listBags(json: boolean, words: Words): number {
   const fault = folderFault(logFolder());
   if (fault) return complain(formatFileFault(fault, words));
   const logs = listLogs(logFolder());
-  if (logs.length === 0) process.stderr.write(`slantwise: ${sayBags(logs, words).join(' ')}\n`);
+  if (logs.length === 0) complain(sayBags(logs, words).join(' '));
   for (const { path, lastUsed, tally } of logs) {
     const bag = tally.ok ? tally.value : null;
-    const line = json
-      ? JSON.stringify({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null })
-      : formatBag(bag, path, lastUsed, words);
-    process.stdout.write(`${line}\n`);
+    if (json) printJson({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null });
+    else print(formatBag(bag, path, lastUsed, words));
   }
   return exitCodes.done;
 }

@@ -1,10 +1,23 @@
 /** How a run ends: the exit status, and the one line that says why. */
 
 import { logFolder } from '../files/data-folders.ts';
-import { harmless } from '../shared/plain-text.ts';
+import { harmless, harmlessJson } from '../shared/plain-text.ts';
 import { englishWords, type Words } from '../wording/words.ts';
 
 export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
+
+/** The way to standard output of all that is printed: nothing in it acts on a terminal. False where it should wait. */
+export const print = (text: string): boolean => process.stdout.write(`${harmless(text)}\n`);
+
+/** Prints and is done. */
+export function printDone(text: string): number {
+  print(text);
+  return exitCodes.done;
+}
+
+/** One value, on one line or set in by so many spaces. */
+export const printJson = (value: unknown, space?: number): boolean =>
+  process.stdout.write(`${harmlessJson(value, space)}\n`);
 
 /** Says one sentence on standard error and gives the exit status back. */
 export function complain(sentence: string, code: number = exitCodes.input): number {

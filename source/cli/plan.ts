@@ -7,7 +7,7 @@ import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
 import { planJson } from './plan-json.ts';
 import { readBagFromYarn, readPlan } from './read-input.ts';
@@ -30,7 +30,8 @@ export function printPlan(paths: readonly string[], { json, fromYarn, words }: P
     if (!bag.ok) return complain(bag.fault);
     bags.push('plan' in bag.value ? bagOf(bag.value) : { plan: bag.value, fromYarn: null });
   }
-  process.stdout.write(`${json ? jsonText(bags, words) : pageText(bags, words)}\n`);
+  if (json) printJson(bagsJson(bags, words), 2);
+  else print(pageText(bags, words));
   return exitCodes.done;
 }
 
@@ -42,7 +43,7 @@ interface Bag {
 
 const bagOf = (fromYarn: BagFromYarn): Bag => ({ plan: fromYarn.plan, fromYarn });
 
-function jsonText(bags: readonly Bag[], words: Words): string {
+function bagsJson(bags: readonly Bag[], words: Words): unknown {
   const pace = ownPace();
   const plans = bags.map(({ plan, fromYarn }) => ({
     ...planJson(plan, words),
@@ -51,7 +52,7 @@ function jsonText(bags: readonly Bag[], words: Words): string {
     ...(fromYarn ? withoutPlan(fromYarn) : {}),
   }));
   const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
-  return JSON.stringify(plans.length === 1 ? plans[0] : party, null, 2);
+  return plans.length === 1 ? plans[0] : party;
 }
 
 function timeJson(plan: Plan, pace: Pace) {
@@ -78,8 +79,7 @@ export async function printSteps(path: string, json: boolean, words: Words): Pro
   const plan = readPlan(path, words);
   if (!plan.ok) return complain(plan.fault);
   for (const line of json ? jsonLines(plan.value, words) : textLines(plan.value, words)) {
-    if (!process.stdout.write(`${line}\n`))
-      await new Promise((resolve) => process.stdout.once('drain', resolve));
+    if (!print(line)) await new Promise((resolve) => process.stdout.once('drain', resolve));
   }
   return exitCodes.done;
 }

@@ -1,7 +1,7 @@
 import { formatRecord, sayAnother } from '../chat/wording/record.ts';
 import { recordOf } from '../journal/record.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 import { recordJson } from './record-json.ts';
 
@@ -10,9 +10,7 @@ export function printRecord(path: string, json: boolean, words: Words): number {
   const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   const record = recordOf(recording.value);
-  const text = json
-    ? JSON.stringify(recordJson(recording.value, record, words), null, 2)
-    : `${formatRecord(recording.value, record, words)}\n\n${sayAnother(path, words)}`;
-  process.stdout.write(`${text}\n`);
+  if (json) printJson(recordJson(recording.value, record, words), 2);
+  else print(`${formatRecord(recording.value, record, words)}\n\n${sayAnother(path, words)}`);
   return exitCodes.done;
 }

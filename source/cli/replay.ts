@@ -4,7 +4,7 @@ import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes, hasScreen, prepareScreen } from './outcome.ts';
+import { complain, exitCodes, hasScreen, prepareScreen, print, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 export interface ReplayOptions {
@@ -23,10 +23,8 @@ export async function replay(path: string, { json, speed: typed, words }: Replay
   const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words);
-  const lines = json
-    ? recording.value.moments.map(({ entry }) => JSON.stringify(entryJson(entry)))
-    : replayLines(recording.value, words);
-  for (const line of lines) process.stdout.write(`${line}\n`);
+  if (json) for (const { entry } of recording.value.moments) printJson(entryJson(entry));
+  else for (const line of replayLines(recording.value, words)) print(line);
   return exitCodes.done;
 }
 

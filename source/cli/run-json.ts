@@ -2,6 +2,7 @@
 import type { BenchState, BenchStore, Leaving } from '../screen/bench/bench-state.ts';
 import { newsOf, pictureShown } from '../screen/bench/run-plain.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
+import { harmlessJson } from '../shared/plain-text.ts';
 import { workJson } from './work-json.ts';
 
 export async function runJson(
@@ -12,7 +13,7 @@ export async function runJson(
   let told: BenchState | null = null;
   const tell = async (): Promise<void> => {
     const say = [...newsOf(told, store.get()), ...(await pictureShown(store))];
-    print(JSON.stringify(workJson(told, store.get(), say)));
+    print(harmlessJson(workJson(told, store.get(), say)));
     told = store.get();
   };
   await tell();

@@ -10,7 +10,7 @@ import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes } from './outcome.ts';
+import { complain, exitCodes, print } from './outcome.ts';
 import { readPlan } from './read-input.ts';
 
 const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions, words: Words) => string> = new Map([
@@ -32,7 +32,7 @@ export function writeSheet(path: string, request: SheetRequest): number {
   if (!plan.ok) return complain(plan.fault);
   const written = saveSheet(plan.value, request);
   if (!written.ok) return complain(written.fault);
-  process.stdout.write(`${written.value}\n`);
+  print(written.value);
   return exitCodes.done;
 }
 

@@ -1,5 +1,6 @@
 import { cautionOf } from '../chat/wording/cautions.ts';
 import { sayStep } from '../chat/wording/steps.ts';
+import { harmlessJson } from '../shared/plain-text.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import type { Words } from '../wording/words.ts';
@@ -10,7 +11,7 @@ export function stepJson(job: Job, number: number, words: Words): string {
   const { phase, row, stripe, moves, after } = step;
   const say = sayStep(job.plan, step, words);
   const caution = cautionOf(job.plan, step, words);
-  return JSON.stringify({
+  return harmlessJson({
     step: step.step,
     phase,
     say,

@@ -18,7 +18,7 @@ import { unitsFor } from '../shared/units.ts';
 import { type Words, wordsIn } from '../wording/words.ts';
 import { benchEffects, keepSaving, sayTakenOver } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
-import { complain, exitCodes, prepareScreen, workIsKeptIn } from './outcome.ts';
+import { complain, exitCodes, prepareScreen, print, workIsKeptIn } from './outcome.ts';
 import { endByForce, saveInThread } from './save-in-thread.ts';
 import { speakIn } from './settings.ts';
 
@@ -118,7 +118,7 @@ async function guide(
 ): Promise<number | 'new'> {
   if (source !== null) {
     const run = json ? (await import('./run-json.ts')).runJson : runPlain;
-    const plainly = run(store, source, (text) => process.stdout.write(`${text}\n`));
+    const plainly = run(store, source, print);
     onShown();
     return endOf(await plainly);
   }

@@ -62,6 +62,7 @@ function readVersion1(json: Readonly<Record<string, unknown>>): Result<OpenedHea
   const read = readBrief(brief);
   const plan = read.ok ? planBag(read.value) : read;
   if (!plan.ok) return fail({ code: 'journal/brief', program, fault: plan.fault });
+  if (name !== plan.value.brief.name) return fail(damagedHeader);
   const job = layOutJob(plan.value);
   const difference = findDifference(figures, figuresOf(job));
   if (difference) return fail({ code: 'journal/plan-differs', program, ...difference });

@@ -1,3 +1,4 @@
+import { colourPattern } from '../planning/brief-schema.ts';
 import type { Command } from '../session/command.ts';
 import { slips } from '../session/diagnose/slip.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
@@ -13,6 +14,7 @@ type FieldsOf<Kind> = {
 
 const isWhole: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;
 const isText: Check = (value) => typeof value === 'string';
+const isColour: Check = (value) => isText(value) && colourPattern.test(value as string);
 const isNumber: Check = (value) => Number.isFinite(value);
 const oneOf =
   (choices: readonly string[]): Check =>
@@ -53,7 +55,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
     rowMm: orNull(isNumber),
     from: orNull(isText),
     to: orNull(isText),
-    colour: orNull(isText),
+    colour: orNull(isColour),
     metresPer100g: orNull(isNumber),
   },
   resume: { at: isInstant },

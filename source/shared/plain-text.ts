@@ -1,17 +1,49 @@
 /**
  * Text from outside made harmless for a terminal: it comes through whole, and cannot act. Controls (C0, C1) are shown as their
- * pictures or U+FFFD; signs that turn the writing round or cannot be seen are left out (Unicode UAX 9). Line ends stay.
+ * pictures or U+FFFD; signs that turn the writing round (Unicode UAX 9) or cannot be seen are left out. Line ends stay, and
+ * so do joiners and variation selectors, which whole scripts and emoji are made with, and isolates that are closed again.
  */
-const harmful =
-  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u2064\u2066\u2067\ufeff]/;
+const controls = '\\u0000-\\u0009\\u000b-\\u001f\\u007f-\\u009f';
+const turning = '\\u061c\\u200e\\u200f\\u202a-\\u202e\\u2066\\u2067';
+const unseen =
+  '\\u00ad\\u115f\\u1160\\u180e\\u200b\\u2028\\u2029\\u2060-\\u2065\\u206a-\\u206f\\u3164\\ufeff\\uffa0\\ufff9-\\ufffb\\u{e0000}-\\u{e007f}\\u{100000}-\\u{10ffff}';
+const isolates = '\\u2068\\u2069';
 
-const everyHarmful = new RegExp(harmful, 'g');
+/** The signs that are never let through, as a class for a pattern with the flag u. */
+export const harmfulSigns = controls + turning + unseen;
 
-export const harmless = (text: string): string =>
-  harmful.test(text) ? text.replace(everyHarmful, shownAs) : text;
+const harmful = new RegExp(`[${harmfulSigns}]`, 'u');
+const everyHarmful = new RegExp(harmful, 'gu');
+const anyIsolate = new RegExp(`[${isolates}]`);
+const everyIsolate = new RegExp(anyIsolate, 'g');
+
+export function harmless(text: string): string {
+  const safe = harmful.test(text) ? text.replace(everyHarmful, shownAs) : text;
+  return anyIsolate.test(safe) && !areClosed(safe) ? safe.replace(everyIsolate, '') : safe;
+}
 
 function shownAs(sign: string): string {
   const code = sign.charCodeAt(0);
   if (code < 0x20) return String.fromCharCode(0x2400 + code);
-  return code < 0xa0 ? '\ufffd' : '';
+  return code >= 0x7f && code < 0xa0 ? '\ufffd' : '';
 }
+
+/** Each isolate ends on its own line. */
+function areClosed(text: string): boolean {
+  let depth = 0;
+  for (const sign of text) {
+    if (sign === '\n' && depth !== 0) return false;
+    if (sign === '\u2068') depth++;
+    if (sign === '\u2069') depth--;
+    if (depth < 0) return false;
+  }
+  return depth === 0;
+}
+
+/** JSON that is the same to whoever parses it, and as harmless to a terminal that shows it. */
+export const harmlessJson = (value: unknown, space?: number): string =>
+  JSON.stringify(value, null, space).replace(everyInJson, (sign) =>
+    sign.replace(/[\s\S]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`),
+  );
+
+const everyInJson = new RegExp(`[${harmfulSigns}${isolates}]`, 'gu');

@@ -1,9 +1,10 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import { lazy, Suspense, useMemo } from 'react';
 import type { BenchView } from '../../chat/view.ts';
 import type { Words } from '../../wording/words.ts';
 import { colourDepth } from '../colour-depth.ts';
 import { Rows } from '../parts/rows.tsx';
+import { Text } from '../parts/text.tsx';
 import { benchRows } from './bench-rows.ts';
 import { brushFor } from './row.ts';
 

@@ -1,5 +1,5 @@
-import { Text } from 'ink';
 import type { ReactNode } from 'react';
+import { Text } from './text.tsx';
 import { useWindowSize } from './use-window-size.ts';
 
 /** Below this nothing can be read: what is drawn would be higher than the window, or cut into letters. */

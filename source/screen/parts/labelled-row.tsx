@@ -1,5 +1,6 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import type { ReactNode } from 'react';
+import { Text } from './text.tsx';
 
 /** Width of the labels' column, the space behind it included. */
 export const labelWidth = 7;

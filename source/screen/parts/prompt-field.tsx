@@ -8,6 +8,7 @@
  */
 import TextInput from 'ink-text-input';
 import { memo, useLayoutEffect, useState } from 'react';
+import { harmless } from '../../shared/plain-text.ts';
 import type { Line } from '../keys/edit-line.ts';
 
 interface Props {
@@ -30,7 +31,7 @@ export const PromptField = memo(function PromptField({ line, placeholder = '' }:
 
 /** A fresh field has its cursor at the end of its text, and leaves it there when more is put behind it. */
 function Field({ line, placeholder }: Required<Props>) {
-  const [text, setText] = useState(line.text.slice(0, line.cursor));
-  useLayoutEffect(() => setText(line.text), [line]);
-  return <TextInput value={text} onChange={nothing} placeholder={placeholder} />;
+  const [text, setText] = useState(harmless(line.text.slice(0, line.cursor)));
+  useLayoutEffect(() => setText(harmless(line.text)), [line]);
+  return <TextInput value={text} onChange={nothing} placeholder={harmless(placeholder)} />;
 }

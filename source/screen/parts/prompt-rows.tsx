@@ -1,6 +1,7 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import type { Prompt } from './prompt.ts';
 import { PromptField } from './prompt-field.tsx';
+import { Text } from './text.tsx';
 
 interface Props {
   readonly prompt: Prompt;

@@ -1,5 +1,6 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import type { Line } from '../../chat/line.ts';
+import { Text } from './text.tsx';
 import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 const marks: Readonly<Record<Line['tone'], string>> = {

@@ -1,5 +1,6 @@
-import { Text, type TextProps } from 'ink';
+import type { TextProps } from 'ink';
 import { wrap } from '../../chat/wording/page.ts';
+import { Text } from './text.tsx';
 
 interface Props extends Omit<TextProps, 'children' | 'wrap'> {
   readonly text: string;

@@ -1,4 +1,4 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import { useMemo, useSyncExternalStore } from 'react';
 import { lastLines } from '../../chat/replay-lines.ts';
 import { benchView } from '../../chat/view.ts';
@@ -7,6 +7,7 @@ import type { Words } from '../../wording/words.ts';
 import { Bench } from '../bench/bench.tsx';
 import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
 import { PromptField } from '../parts/prompt-field.tsx';
+import { Text } from '../parts/text.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
 import { useWindowSize } from '../parts/use-window-size.ts';
 import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';

@@ -1,5 +1,6 @@
 /** Coloured text for a terminal: ECMA-48 SGR sequences. */
 import { parseColour } from '../../shared/colour.ts';
+import { harmless } from '../../shared/plain-text.ts';
 import { type ColourDepth, fixedIndex, sixteenIndex } from '../../shared/shown-colour.ts';
 
 /** A run of text in one style. Colours are `#rrggbb`; null leaves the terminal's own. */
@@ -48,7 +49,7 @@ export function formatLine(line: Line, depth: ColourDepth): string {
     const wanted = styleOf(span, depth, palette);
     if (wanted !== style) text += `\u001b[${wanted === '' ? '0' : `0;${wanted}`}m`;
     style = wanted;
-    text += span.text;
+    text += harmless(span.text);
   }
   return style === '' ? text.trimEnd() : `${text}\u001b[0m`;
 }
