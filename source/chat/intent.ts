@@ -62,6 +62,7 @@ export type ChatFault =
       readonly most: number;
     }
   | { readonly code: 'chat/needs-more'; readonly usage: string }
+  | { readonly code: 'chat/stands-alone'; readonly usage: string; readonly rest: string }
   | {
       readonly code: 'chat/unknown-place';
       readonly word: string;

@@ -335,6 +335,8 @@ export const german: Catalog = {
     'Parked: {0}.': 'Abgelegt: {0}.',
     'No notes yet. Type note and a remark.': 'Noch keine Notizen. Tippe note und eine Bemerkung.',
     'After step {0}: {1}': 'Nach Schritt {0}: {1}',
+    '{0} stands alone, so nothing is done: type it without "{1}".':
+      '{0} steht allein, deshalb geschieht nichts: tipp es ohne "{1}".',
     'No marks yet. Type mark and a name.': 'Noch keine Marken. Tippe mark und einen Namen.',
     '{0}: step {1} comes next there': '{0}: dort kommt als Nächstes Schritt {1}',
 

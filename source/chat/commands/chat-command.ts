@@ -20,6 +20,12 @@ export interface ChatCommand {
 
 export const plainIntent = (intent: Intent) => (): Result<Intent, ChatFault> => succeed(intent);
 
+/** For what would surprise somebody who meant something else by the words behind it. */
+export const alone =
+  (usage: () => string, intent: Intent) =>
+  (rest: string): Result<Intent, ChatFault> =>
+    rest === '' ? succeed(intent) : fail({ code: 'chat/stands-alone', usage: usage(), rest });
+
 export const withText =
   (usage: string, make: (text: string) => Intent) =>
   (rest: string): Result<Intent, ChatFault> =>

@@ -3,7 +3,7 @@ import type { Words } from '../../wording/words.ts';
 import { cordUsage, parseCordLength } from '../cord-length.ts';
 import { measuredUsage, parseMeasured } from '../measured.ts';
 import { parseWeigh } from '../weigh.ts';
-import { type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
+import { alone, type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
 
 const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;
 
@@ -97,7 +97,7 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`plan a bag of your own`,
     example: 'new',
     follows: [],
-    parse: plainIntent({ kind: 'new' }),
+    parse: alone(() => 'new', { kind: 'new' }),
   },
   {
     name: 'draw',
@@ -138,6 +138,6 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`leave, and come back later`,
     example: 'quit',
     follows: [],
-    parse: plainIntent({ kind: 'quit' }),
+    parse: alone(() => 'quit', { kind: 'quit' }),
   },
 ];

@@ -50,6 +50,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return words.say`${fault.word} is not a whole number from ${fault.least} to ${fault.most}.`;
     case 'chat/needs-more':
       return words.say`Something is missing. For example: ${fault.usage}.`;
+    case 'chat/stands-alone':
+      return words.say`${fault.usage} stands alone, so nothing is done: type it without "${fault.rest}".`;
     case 'chat/unknown-place':
       return words.say`${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
     case 'chat/no-such-mark':
