@@ -33,7 +33,7 @@ const fields: {
     rowMm: mm,
     from: orNull(text),
     to: orNull(text),
-    colour: orNull(text),
+    colour: orNull(fc.stringMatching(/^#[0-9A-Fa-f]{6}$/)),
     metresPer100g: mm,
   }),
   cord: fc.record({ lengthCm: fc.double({ min: 0.1, max: 90, noNaN: true }) }),

@@ -50,6 +50,23 @@ describe('a file that is not a sound log is named for what it is', () => {
     ['an empty line', bytesOf(`${sound.text}\n`), damaged(3, 'not-json')],
     ['a line without its sum', bytesOf(`${sound.text}{"do":"redo"}\n`), damaged(3, 'no-checksum')],
     ['a wrong sum', bytesOf(`${sound.text}{"do":"redo","sum":"00000000"}\n`), damaged(3, 'checksum')],
+    [
+      'a colour that is none',
+      sealed(header, {
+        do: 'replan',
+        rows: 8,
+        stitchMm: null,
+        rowMm: null,
+        from: 'plum',
+        to: 'red',
+        colour: 'url(http://example.invalid)',
+        metresPer100g: 100,
+        afterMs: 0,
+        step: 0,
+      }),
+      damaged(2, 'wrong-fields'),
+    ],
+    ['the name of another bag', sealed({ ...header, name: 'Another' }), damaged(1, 'wrong-fields')],
     ['a line without its fields', sealed(header, { ...event, count: null }), damaged(2, 'wrong-fields')],
     [
       'an early end mark',

@@ -9,7 +9,7 @@ import type { Terminal } from './rig/pseudo-terminal.ts';
 
 const pouch = 'demo/token-pouch.json';
 /** With a switch assigned, repeats and releases of keys are asked for too. */
-const settings = { pressWindowMs: 20, caution: 'low', pedals: { f13: 'confirm' } };
+const settings = { pedalGapMs: 20, pause: 'short', pedals: { f13: 'confirm' } };
 
 let log = '';
 beforeEach(() => {
@@ -31,7 +31,7 @@ function expectRestored(terminal: Terminal): void {
 function expectLogInOrder(step: number): void {
   const { state, fault, tornBytes } = readLog(readFileSync(log));
   expect([fault, tornBytes, state?.session.done]).toEqual([null, 0, step]);
-  expect(readFileSync(log, 'utf8').trimEnd().split('\n').at(-1)).toContain('"do":"leave"');
+  expect(readFileSync(log, 'utf8').trimEnd().split('\n').at(-1)).toContain('"do":"quit"');
   expect(existsSync(`${log}.lock`)).toBe(false);
 }
 
