@@ -110,3 +110,18 @@ describe('the pure folders', () => {
       expect(line).toMatch(machine);
   });
 });
+
+describe('text goes out by a few places, each of which makes it harmless', () => {
+  const saying = (pattern: RegExp): readonly string[] => modules.filter((path) => pattern.test(codeOf(path)));
+
+  it('to standard output and error in one file; the bell rings in another', () => {
+    expect(saying(/std(?:out|err)\.write\(|console\.|writeSync\((?:1|2)\b/)).toEqual([
+      'source/cli/outcome.ts',
+      'source/cli/work.ts',
+    ]);
+  });
+
+  it('to Ink in one file', () => {
+    expect(saying(/\bText\b[^;]*from 'ink'/)).toEqual(['source/screen/parts/text.tsx']);
+  });
+});
