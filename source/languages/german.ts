@@ -1954,6 +1954,9 @@ export const german: Catalog = {
       `Gib die Zahl der Nadeln und ihren Abstand an, so wie ${quoted(example)}.`,
     'Give stitches and rows, and the width and height they measure, as in {0}.': (example) =>
       `Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie ${quoted(example)}.`,
+    '2 balls of 50 g, 120 m each': '2 Knäuel zu 50 g, je 120 m',
+    'Is the yarn called {0}? Then answer with that in quotes; balls and lengths as in {1}.':
+      'Heißt das Garn {0}? Dann schreib den Namen in Anführungszeichen; Knäuel und Längen wie in {1}.',
     'Give one number of rows, or two.': 'Gib eine Reihenzahl an, oder zwei.',
     'Answer as in {0}.': (example) => `Antworte so wie ${quoted(example)}.`,
     'To knit: {0}, {1} round and {2}. They take {3} needles; the bed has {4}.':
@@ -1964,7 +1967,7 @@ export const german: Catalog = {
       'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Sie stehen in der Vorgabedatei und lassen sich dort ändern.',
     '{0}: {1}, sewn and lying flat, {2}.': '{0}: {1}, genäht und flach gelegt, {2}.',
     '{0}: {1}, sewn and lying flat. Asked: {2}.': '{0}: {1}, genäht und flach gelegt. Gewünscht: {2}.',
-    'Yarn, with a reserve of 10 %: {0}.': 'Garn, mit 10 % Reserve: {0}.',
+    'Yarn, with a reserve of {0} %: {1}.': 'Garn, mit {0} % Reserve: {1}.',
     '{0} {1}, enough (you have {2})': '{0} {1}, reicht (du hast {2})',
     '{0} {1}, too little (you have {2})': '{0} {1}, reicht nicht (du hast {2})',
     'The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.':

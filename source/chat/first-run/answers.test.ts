@@ -135,6 +135,7 @@ describe('a yarn', () => {
     name,
     colour,
     metresPer100g,
+    isUsualLength: false,
     grams,
   });
   it.each([

@@ -10,6 +10,8 @@ export interface YarnAnswer {
   /** Null leaves it to a rule of thumb; so does `metresPer100g`. */
   readonly colour: string | null;
   readonly metresPer100g: number | null;
+  /** The length is no label's: it goes by the name of the yarn's weight. */
+  readonly isUsualLength: boolean;
   readonly grams: number | null;
 }
 
@@ -51,5 +53,7 @@ export type AnswerFault =
     }
   | { readonly code: 'first-run/which-is-which' }
   | { readonly code: 'first-run/yarn-without-name' }
+  /** Numbers or commas are left that nothing was made of. */
+  | { readonly code: 'first-run/odd-yarn-name'; readonly name: string }
   | { readonly code: 'first-run/same-yarn'; readonly yarn: string }
   | BriefFault;

@@ -32,7 +32,13 @@ export function usualValue<Id extends QuestionId>(
   return usual[id]();
 }
 
-const yarnNamed = (name: string): YarnAnswer => ({ name, colour: null, metresPer100g: null, grams: null });
+const yarnNamed = (name: string): YarnAnswer => ({
+  name,
+  colour: null,
+  metresPer100g: null,
+  isUsualLength: false,
+  grams: null,
+});
 
 /** The swatch, or the guess that stands for it. */
 export const swatchOf = ({ swatch, bed }: Values): MeasuredSwatch => swatch ?? usualSwatch(bed.pitchMm);
@@ -62,14 +68,16 @@ export function briefFileOf(values: Values): Result<BriefFile, AnswerFault> {
     bed,
     swatch: swatchOf(values),
     bag: 'girthCm' in size ? { contents: size } : size,
-    yarns: Object.fromEntries(yarns.map(({ name: yarn, ...known }) => [yarn, withoutNull(known)])),
+    yarns: Object.fromEntries(
+      yarns.map(({ name: yarn, isUsualLength: _, ...known }) => [yarn, withoutNull(known)]),
+    ),
     stripes: yarns.map(({ name: yarn }, i) => ({ yarn, rows: stripes[i] })),
   };
   const brief = readBrief(asked);
   return brief.ok ? succeed({ json: spelledOut(asked, brief.value), brief: brief.value }) : brief;
 }
 
-const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name'>) =>
+const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name' | 'isUsualLength'>) =>
   grams === null ? known : { ...known, grams };
 
 function spelledOut(

@@ -10,8 +10,10 @@ import { formatInterviewFault, type InterviewFault } from '../wording/first-run-
 import { sayShortPlan } from '../wording/first-run-plan.ts';
 import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
+import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { readInterviewLine, type Wish } from './read-line.ts';
+import { type Part, partsOf } from './several-answers.ts';
 
 export interface Interview {
   readonly answers: Answers;
@@ -102,14 +104,41 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
   }
 }
 
-/** An empty line keeps the answer that is there, or else takes what is usual. */
-function give(interview: Interview, id: QuestionId, line: string): Result<Update, AnswerFault> {
+/** An empty line, or one that says nobody knows, keeps the answer that is there, or else takes what is usual. */
+function give(interview: Interview, id: QuestionId, typed: string): Result<Update, AnswerFault> {
   const { answers, words } = interview;
-  const given = line === '' && answers[id] ? answers[id] : { line, length: words.units.length };
+  const { length } = words.units;
+  const line = id !== 'name' && isUnsure(typed) ? '' : typed;
+  const given = line === '' && answers[id] ? answers[id] : { line, length };
   const after = withAnswer(answers, id, given, words);
-  if (!after.ok) return after;
-  const next = beginInterview(after.value, words);
-  return succeed(update(next, [sayGiven(id, valuesOf(after.value, words), words), ...planLines(next)]));
+  if (id === 'name' || !after.ok) {
+    const parts = partsOf(line, id, length);
+    const all = parts && (parts.length > 1 || parts[0]?.id !== id) ? giveAll(interview, parts) : null;
+    if (parts && all?.ok)
+      return succeed(
+        taken(
+          interview,
+          all.value,
+          parts.map((part) => part.id),
+        ),
+      );
+  }
+  return after.ok ? succeed(taken(interview, after.value, [id])) : after;
+}
+
+function giveAll({ answers, words }: Interview, parts: readonly Part[]): Result<Answers, AnswerFault> {
+  return parts.reduce<Result<Answers, AnswerFault>>(
+    (before, { id, line }) =>
+      before.ok ? withAnswer(before.value, id, { line, length: words.units.length }, words) : before,
+    succeed(answers),
+  );
+}
+
+function taken({ words }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
+  const next = beginInterview(answers, words);
+  const values = valuesOf(answers, words);
+  const said = given.map((id) => sayGiven(id, values, words));
+  return update(next, [...said, ...planLines(next)]);
 }
 
 function change(interview: Interview, text: string): Result<Update, InterviewFault> {

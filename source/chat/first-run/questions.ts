@@ -5,6 +5,7 @@ import { labelOf } from '../wording/first-run.ts';
 import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
 import { questionIds } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
+import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
 import { readStripes } from './read-stripes.ts';
@@ -29,15 +30,18 @@ export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = 
   stripes: { aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
 };
 
-const read = <Id extends QuestionId>(id: Id, { line, length }: Given): Result<Values[Id], AnswerFault> =>
-  questions[id].read(line, length);
+export const readAnswer = <Id extends QuestionId>(
+  id: Id,
+  line: string,
+  length: Length,
+): Result<Values[Id], AnswerFault> => questions[id].read(id === 'name' ? line : withoutHedges(line), length);
 
 /** All values: what was answered, and elsewhere what is usual. */
 export function valuesOf(answers: Answers, words: Words): Values {
   const values: Partial<Record<QuestionId, unknown>> = {};
   for (const id of questionIds) {
     const given = answers[id];
-    const answered = given && given.line !== '' ? read(id, given) : null;
+    const answered = given && given.line !== '' ? readAnswer(id, given.line, given.length) : null;
     values[id] = answered?.ok
       ? answered.value
       : usualValue(id, values as Partial<Values>, given?.length ?? words.units.length, words);
@@ -56,7 +60,7 @@ export function withAnswer(
   given: Given,
   words: Words,
 ): Result<Answers, AnswerFault> {
-  const value = given.line === '' ? null : read(id, given);
+  const value = given.line === '' ? null : readAnswer(id, given.line, given.length);
   if (value && !value.ok) return value;
   const after = answers[id] === given ? answers : { ...answers, [id]: given };
   const file = briefFileOf(valuesOf(after, words));

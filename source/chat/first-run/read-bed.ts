@@ -23,6 +23,8 @@ const beside = [
   'x',
   'and',
   'apart',
+  'with',
+  'mit',
   'pitch',
   'gauge',
   'bed',

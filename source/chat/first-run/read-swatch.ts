@@ -1,7 +1,7 @@
 /** The swatch: `40 stitches over 19.2 cm, 60 rows over 21.6 cm`, or what goes to 10 cm: `30 stitches 42 rows`. */
 import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { type Amount, isLength, readAmounts, toCm } from './amounts.ts';
+import { type Amount, isLength, numberIn, numberPattern, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';
 
 const beside = [
@@ -23,15 +23,47 @@ const beside = [
   'pro',
   'breit',
   'hoch',
+  '=',
+  '/',
+  'x',
+  'square',
+  'gauge',
+  'is',
+  'ist',
+  'sind',
+  'are',
 ];
-const none = ['none', 'no', 'keine', 'nein'];
+const none =
+  /^(?:none|no|not)(?: swatch)?(?: yet)?$|^(?:keine|nein|noch keine)(?: (?:maschen)?probe)?$|^no gauge$/i;
+
+/** `7.5 st/in`, `10 rows per inch`, `3 stitches to the centimetre`: over one of them. */
+const perUnit = new RegExp(
+  String.raw`(${numberPattern})\s*(\p{L}+)\s*(?:\/|(?:(?:per|an?|to|the|pro|je|auf|einen|den)\s+)+)\s*(in|inch|cm|centimetre|centimeter|zoll|zentimeter)(?!\p{L})`,
+  'giu',
+);
+/** What a count to one inch or centimetre is written out to, so that it is whole more often. */
+const spelledOut = { in: 4, cm: 10 };
+
+const toWhole = (line: string): string =>
+  line.replace(perUnit, (found, number: string, word: string, unit: string) => {
+    const counted = unitOf(word);
+    const over = unitOf(unit);
+    if ((counted !== 'stitches' && counted !== 'rows') || (over !== 'in' && over !== 'cm')) return found;
+    return `${numberIn(number) * spelledOut[over]} ${word} over ${spelledOut[over]} ${over} `;
+  });
 
 /** Null where there is none yet. */
 export function readSwatch(line: string, length: Length): Result<Values['swatch'], AnswerFault> {
-  if (none.includes(line.trim().toLowerCase())) return succeed(null);
+  if (none.test(line.trim())) return succeed(null);
   // Here nothing is measured in metres, and rows and stitches are often shortened so.
   const { amounts: typed, others } = readAmounts(
-    line.replace(/(\d\s*)r\b/gi, '$1 rows').replace(/(\d\s*)m\b/gi, '$1 st'),
+    toWhole(
+      line
+        .replace(/(\d\s*)r\b/gi, '$1 rows')
+        .replace(/(\d\s*)m\b/gi, '$1 st')
+        // Between two counts a stroke is no fraction: 28/40.
+        .replace(/(\d{2,})\s*\/\s*(?=\d{2,})/g, '$1 '),
+    ),
   );
   const stranger = others.find((word) => !beside.includes(word));
   const swatch = stranger === undefined ? measured(typed, length) : null;

@@ -1,32 +1,64 @@
-/** A yarn: its name, and what is known of it in any order behind it: `plum #6b2d5c 190 m per 100 g 60 g`. */
+/**
+ * A yarn: its name, and what is known of it in any order behind it: `plum #6b2d5c 190 m per 100 g 60 g`, `cream DK, 2 balls of
+ * 50 g, 120 m each`.
+ */
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { gramsPerOunce, metresPerYard } from '../../shared/units.ts';
 import { negative, numberIn, numberPattern, unitOf } from './amounts.ts';
 import type { AnswerFault, YarnAnswer } from './answers.ts';
+import { weightNamed } from './yarn-weights.ts';
 
 const colour = /(?<=^|\s)#(\S*?)(?=[,;]?(?:\s|$))/;
 const long = 'm|metres?|meters?|meter|yds?|yards?';
-const heavy = 'g|grams?|gramm|oz|ounces?|unzen?';
-/** `190 m`, `210 yd per 100 g`, `85 m/50 g`. */
-const length = new RegExp(
-  String.raw`(?<![\p{L}\p{N}])(${numberPattern})\s*(${long})(?:\s*(?:per|to|on|in|auf|je|pro|\/|=)\s*(${numberPattern})\s*(${heavy}))?(?![\p{L}\p{N}])`,
-  'iu',
+const heavy = 'g|grams?|gramm|oz|ounces?|unzen?|lbs?|pounds?|pfund';
+const ball = 'balls?|skeins?|hanks?|cones?|knäuel|strang|stränge|konen?';
+const each = String.raw`each|(?:a|per|je|pro)\s+(?:${ball})|je|pro`;
+const half = String.raw`half\s+an?|ein(?:en)?\s+halbe[sn]?`;
+const few = ['an?', 'one', 'two', 'three', 'four', half, 'eine?n?', 'zwei', 'drei', 'vier'].join('|');
+const number = (written: string): RegExp =>
+  new RegExp(String.raw`(?<![\p{L}\p{N}])${written}(?![\p{L}\p{N}])`, 'iu');
+/** `190 m`, `210 yd per 100 g`, `85 m/50 g`, `1120 yards per pound`. */
+const length = number(
+  String.raw`(${numberPattern})\s*(${long})(?:\s*(?:per|to|on|in|a|an|auf|je|pro|\/|=)\s*(${numberPattern})?\s*(${heavy}))?`,
 );
-const weight = new RegExp(String.raw`(?<![\p{L}\p{N}])(${numberPattern})\s*(${heavy})(?![\p{L}\p{N}])`, 'iu');
+const weight = number(String.raw`(${numberPattern})\s*(${heavy})(?:\s*(?:${each}))?`);
+/** `2 balls of 50 g, 120 m each`, `half a ball of 50 g`, `3 x 50 g`; the length of one ball may stand on either side. */
+const balls = number(
+  String.raw`(${numberPattern}|${few})\s*(?:(?:${ball})\s*(?:of|à|a|zu|je|mit|,|\()?|x|×|mal)\s*(?:(${numberPattern})\s*(${long})\s*[,\/=]?\s*)?(${numberPattern})\s*(${heavy})\s*\)?(?:\s*(?:${each}))?(?:\s*[,;\/=(]?\s*(?:je\s*)?(${numberPattern})\s*(${long})(?:\s*(?:${each}))?\s*\)?)?`,
+);
+/** `half a ball`, with nothing said of what a ball weighs. */
+const bareBalls = number(String.raw`(?:${numberPattern}|${few})\s*(?:${ball})`);
+const countWords: ReadonlyMap<string, number> = new Map([
+  ['two', 2],
+  ['zwei', 2],
+  ['three', 3],
+  ['drei', 3],
+  ['four', 4],
+  ['vier', 4],
+]);
 
 const none = ['none', 'no', 'keins', 'keines', 'kein', 'keine', 'nein'];
 
 export function readYarn(line: string): Result<YarnAnswer, AnswerFault> {
   const below = negative.exec(line)?.[0];
   if (below !== undefined) return fail({ code: 'first-run/not-understood', question: 'first', word: below });
-  const withoutColour = line.replace(colour, ' ');
-  const withoutLength = withoutColour.replace(length, ' ');
-  const name = nameIn(withoutLength.replace(weight, ' '));
   const hex = colour.exec(line)?.[0] ?? null;
+  const { rest, metresPer100g, grams } = amountsIn(line.replace(colour, ' '));
+  const byWeight = isQuoted(rest) ? null : weightNamed(rest);
+  const name = nameIn(byWeight && nameIn(byWeight.rest) !== '' ? byWeight.rest : rest);
   if (name === '' || none.includes(name.toLowerCase())) return fail({ code: 'first-run/yarn-without-name' });
-  const grams = massIn(weight.exec(withoutLength)?.slice(1));
-  return succeed({ name, colour: hex?.toLowerCase() ?? null, metresPer100g: metresIn(withoutColour), grams });
+  if (!isQuoted(rest) && (/[\d,;]/.test(name) || bareBalls.test(name)))
+    return fail({ code: 'first-run/odd-yarn-name', name });
+  return succeed({
+    name,
+    colour: hex?.toLowerCase() ?? null,
+    metresPer100g: metresPer100g ?? byWeight?.metres ?? null,
+    isUsualLength: metresPer100g === null && byWeight !== null,
+    grams,
+  });
 }
+
+const isQuoted = (text: string): boolean => /^[\s,;:]*"[^"]*"[\s,;:]*$/.test(text);
 
 /** Null for none: all is knitted in the first. */
 export const readSecondYarn = (line: string): Result<YarnAnswer | null, AnswerFault> =>
@@ -40,17 +72,53 @@ export const nameIn = (text: string): string =>
     .replace(/^"(.*)"$/, '$1')
     .trim();
 
-function metresIn(text: string): number | null {
-  const [, number, unit = '', per, mass] = length.exec(text) ?? [];
-  if (number === undefined) return null;
-  const metres = numberIn(number) * (unitOf(unit) === 'yd' ? metresPerYard : 1);
-  const grams = per === undefined || mass === undefined ? 100 : (massIn([per, mass]) ?? 100);
-  return toTenth((metres * 100) / grams);
+interface Told {
+  /** What is left of the line. */
+  readonly rest: string;
+  readonly metresPer100g: number | null;
+  readonly grams: number | null;
 }
 
-function massIn([number, unit = '']: readonly (string | undefined)[] = []): number | null {
-  if (number === undefined) return null;
-  return toTenth(numberIn(number) * (unitOf(unit) === 'oz' ? gramsPerOunce : 1));
+function amountsIn(line: string): Told {
+  const inBalls = balls.exec(line);
+  if (!inBalls) return looseAmounts(line);
+  const [found, count = '', long1, unit1, mass = '', massUnit, long2, unit2] = inBalls;
+  const one = massIn(mass, massUnit);
+  const of = long1 ?? long2;
+  const metres = of === undefined ? null : (metresIn(of, unit1 ?? unit2) * 100) / one;
+  const rest = looseAmounts(line.replace(found, ' , '));
+  return {
+    rest: rest.rest,
+    metresPer100g: metres === null ? rest.metresPer100g : toTenth(metres),
+    grams: toTenth(countOf(count.toLowerCase()) * one),
+  };
+}
+
+function looseAmounts(line: string): Told {
+  const [found, amount, unit, per, massUnit] = length.exec(line) ?? [];
+  const withoutLength = found === undefined ? line : line.replace(found, ' ');
+  const [heavyFound, mass, unitOfMass] = weight.exec(withoutLength) ?? [];
+  const over = massUnit === undefined ? 100 : massIn(per ?? '1', massUnit);
+  return {
+    rest: heavyFound === undefined ? withoutLength : withoutLength.replace(heavyFound, ' '),
+    metresPer100g: amount === undefined ? null : toTenth((metresIn(amount, unit) * 100) / over),
+    grams: mass === undefined ? null : toTenth(massIn(mass, unitOfMass)),
+  };
+}
+
+const countOf = (word: string): number => {
+  if (/^\d/.test(word)) return numberIn(word);
+  return /hal[bf]/.test(word) ? 0.5 : (countWords.get(word) ?? 1);
+};
+
+const metresIn = (amount: string, unit = ''): number =>
+  numberIn(amount) * (unitOf(unit) === 'yd' ? metresPerYard : 1);
+
+function massIn(amount: string, unit = ''): number {
+  if (/^(?:lb|pound)/i.test(unit)) return numberIn(amount) * gramsPerOunce * 16;
+  // A German pound is half a kilogram.
+  if (/^pfund/i.test(unit)) return numberIn(amount) * 500;
+  return numberIn(amount) * (unitOf(unit) === 'oz' ? gramsPerOunce : 1);
 }
 
 const toTenth = (value: number): number => Math.round(value * 10) / 10;

@@ -29,6 +29,8 @@ export function formatInterviewFault(
       return words.say`Say which number is which, as in: ${examplesOf('swatch', words.units, words)[0] ?? ''}.`;
     case 'first-run/yarn-without-name':
       return words.say`The yarn needs a name of its own, first in the line.`;
+    case 'first-run/odd-yarn-name':
+      return words.say`Is the yarn called ${quote(fault.name)}? Then answer with that in quotes; balls and lengths as in ${quote(words.say`2 balls of 50 g, 120 m each`)}.`;
     case 'first-run/same-yarn':
       return words.say`Both yarns are called ${quote(fault.yarn)}: give one of them another name.`;
     case 'first-run/no-such-answer':

@@ -3,6 +3,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { usualMetresPer100g } from '../../planning/usual-swatch.ts';
 import type { YarnNeed } from '../../planning/yarn-needs.ts';
+import { reserveOf } from '../../planning/yarn-needs.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Values } from '../first-run/answers.ts';
 import { answer, type Line } from '../line.ts';
@@ -35,9 +36,9 @@ function sizeLine({ size, brief }: Plan, { size: asked }: Values, words: Words):
     : words.say`${brief.name}: ${got}, sewn and lying flat. Asked: ${showSize(asked, words)}.`;
 }
 
-function yarnLine({ yarn, brief }: Plan, words: Words): string {
+function yarnLine({ yarn, brief, gauge }: Plan, words: Words): string {
   const needs = yarn.filter((need) => need.yarn !== brief.waste.yarn).map((need) => yarnText(need, words));
-  return words.say`Yarn, with a reserve of 10 %: ${words.amounts.list(needs)}.`;
+  return words.say`Yarn, with a reserve of ${Math.round((reserveOf(gauge) - 1) * 100)} %: ${words.amounts.list(needs)}.`;
 }
 
 function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words: Words): string {

@@ -108,12 +108,18 @@ export function showSize(size: Values['size'], words: Words): string {
 const showSwatch = ({ stitches, rows, widthCm, heightCm }: MeasuredSwatch, words: Words): string =>
   words.say`${words.count(stitches, 'stitch', 'stitches')} over ${words.amounts.length(widthCm)}, ${words.count(rows, 'row')} over ${words.amounts.length(heightCm)}`;
 
-function showYarn({ name, colour, metresPer100g, grams }: YarnAnswer, values: Values, words: Words): string {
+function showYarn(
+  { name, colour, metresPer100g, isUsualLength, grams }: YarnAnswer,
+  values: Values,
+  words: Words,
+): string {
   const length = words.amounts.yarnNeeded(metresPer100g ?? usualMetresPer100g(values.bed.pitchMm));
   return [
     name,
     ...(colour === null ? [] : [colour]),
-    metresPer100g === null ? words.say`${length} to 100 g (rule of thumb)` : words.say`${length} to 100 g`,
+    metresPer100g === null || isUsualLength
+      ? words.say`${length} to 100 g (rule of thumb)`
+      : words.say`${length} to 100 g`,
     grams === null ? words.say`not weighed` : words.amounts.mass(grams),
   ].join(', ');
 }
