@@ -171,7 +171,7 @@ const changes = [
       ['/^[\\u0020-\\u007E]*$/.test(string)', 'oneCellEach.test(string)'],
     ],
     more: lateEmoji,
-    shows: /new RegExp\("\^\\\\p\{RGI_Emoji\}\$","v"\)/,
+    shows: /\?\?=new RegExp\("\^\\\\p\{RGI_Emoji\}\$","v"\)/,
   },
   {
     // The engine is held as text for a browser: Node's own decoder is quicker than the one that comes with it.
@@ -242,6 +242,8 @@ export const inkChangesInTests = {
     return change ? { code: apply(change, text), map: null } : null;
   },
 };
+
+export const changeNames = changes.map(({ name }) => name);
 
 /** Names of the changes that the text of a bundle does not have. */
 export const missingFrom = (bundle) =>

@@ -1,7 +1,6 @@
-/** A few runs of each benchmark, so that all of them go on running; no figure is judged here. */
-import { spawnSync } from 'node:child_process';
+/** A few runs of each benchmark, so that all of them go on running; no figure is judged here. Counting instructions takes too long for that. */
 import { describe, expect, it, vi } from 'vitest';
-import { countInstructions, measureCore } from './core.ts';
+import { measureCore } from './core.ts';
 import { type Figure, formatTable, meets, sayWorse } from './figure.ts';
 import { measureInstall } from './install.ts';
 import { measureMemory } from './memory.ts';
@@ -23,9 +22,6 @@ describe('each benchmark runs', () => {
   it('press to paint', async () => expectMeasured(await measurePress(8, 20)));
   it.runIf(process.platform === 'linux')('memory', async () => expectMeasured(await measureMemory(2, 4)));
   it('the pure core', async () => expectMeasured(await measureCore(0.05)));
-  it.skipIf(spawnSync('valgrind', ['--version']).error)('instructions', async () =>
-    expectMeasured(await countInstructions({ 'step-anywhere': 1 })),
-  );
   it('installation', () => {
     const figures = measureInstall();
     const [shipped, ...brought] = figures;

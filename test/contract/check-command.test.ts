@@ -1,9 +1,9 @@
 /** `slantwise check` on logs that are sound, cut off, and damaged: exit status, and what is said. */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { slantwise } from '../tools/slantwise.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-check-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -14,10 +14,7 @@ const lineCount = log.toString().split('\n').length - 1;
 function check(name: string, bytes: Uint8Array) {
   const path = join(folder, name);
   writeFileSync(path, bytes);
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', 'check', path, '--json'], {
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: 'C' },
-  });
+  const { status, stdout, stderr } = slantwise(['check', path, '--json']);
   return { status, tally: stdout === '' ? null : JSON.parse(stdout), stderr };
 }
 

@@ -1,9 +1,9 @@
 /** The built program in the language of the system or of the settings; its JSON is the same in all of them. */
-import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { slantwise as run } from '../tools/slantwise.ts';
 
 const home = mkdtempSync(join(tmpdir(), 'slantwise-language-'));
 const settingsFile = join(home, 'config/slantwise/settings.json');
@@ -14,18 +14,7 @@ afterAll(() => rmSync(home, { recursive: true, force: true }));
 function slantwise(locale: string, args: readonly string[], settings: string | null = null) {
   rmSync(settingsFile, { force: true });
   if (settings !== null) writeFileSync(settingsFile, settings);
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', ...args], {
-    encoding: 'utf8',
-    input: 'quit\n',
-    env: {
-      PATH: process.env.PATH,
-      HOME: home,
-      XDG_CONFIG_HOME: join(home, 'config'),
-      XDG_DATA_HOME: join(home, 'data'),
-      LANG: locale,
-    },
-  });
-  return { status, stdout, stderr };
+  return run(args, { home, locale });
 }
 
 const german = 'de_DE.UTF-8';

@@ -14,7 +14,7 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../fixtures/sample-log.ts';
-import { emptyFolder, slantwise } from '../tools/slantwise.ts';
+import { emptyFolder, hermetic, slantwise } from '../tools/slantwise.ts';
 
 const pouch = 'demo/token-pouch.json';
 const brief = JSON.parse(readFileSync(pouch, 'utf8'));
@@ -135,7 +135,10 @@ describe('among the logs', () => {
 
 /** In bash, for what another program writes. */
 function spawnShell(command: string): { readonly stdout: string } {
-  return { stdout: execFileSync('bash', ['-c', `${process.execPath} ${command}`], { encoding: 'utf8' }) };
+  const env = hermetic(emptyFolder());
+  return {
+    stdout: execFileSync('bash', ['-c', `${process.execPath} ${command}`], { encoding: 'utf8', env }),
+  };
 }
 
 /** Nobody; those who are not root take away their own right. */

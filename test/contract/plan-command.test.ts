@@ -1,9 +1,9 @@
 /** `slantwise plan` of the built program: JSON alone on standard output, settings and finished bags of the maker's own. */
-import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { slantwise as run } from '../tools/slantwise.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-plan-'));
 const bare = join(folder, 'bare');
@@ -18,20 +18,8 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Runs the program for a maker whose folders lie in `home`; on Linux their places are told by the environment. */
-function slantwise(home: string, ...args: readonly string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', ...args], {
-    encoding: 'utf8',
-    env: {
-      ...process.env,
-      LC_ALL: 'C',
-      HOME: home,
-      XDG_CONFIG_HOME: join(home, 'config'),
-      XDG_DATA_HOME: join(home, 'data'),
-    },
-  });
-  return { status, stdout, stderr };
-}
+/** Runs the program for a maker whose folders lie in `home`. */
+const slantwise = (home: string, ...args: readonly string[]) => run(args, { home });
 
 function write(name: string, file: unknown): string {
   const path = join(folder, name);

@@ -1,16 +1,14 @@
 /** `slantwise work --json`: an object a line for each command, driven from outside as another program would. */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { slantwise } from '../tools/slantwise.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-work-json-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const env = { ...process.env, LC_ALL: 'C', HOME: folder, XDG_CONFIG_HOME: folder, XDG_DATA_HOME: folder };
-const run = (args: readonly string[], input = '') =>
-  spawnSync(process.execPath, ['dist/cli.js', ...args], { encoding: 'utf8', env, input });
+const run = (args: readonly string[], input = '') => slantwise(args, { home: folder, input });
 
 interface Answer {
   readonly ok: boolean;

@@ -1,9 +1,9 @@
 /** The questions without a screen: the built program reads lines and prints lines. */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { slantwise } from '../tools/slantwise.ts';
 import { openTerminal } from './rig/pseudo-terminal.ts';
 
 let home = '';
@@ -12,20 +12,8 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(home, { recursive: true, force: true }));
 
-function run(lines: readonly string[], ...args: readonly string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/cli.js', ...args], {
-    encoding: 'utf8',
-    input: lines.map((line) => `${line}\n`).join(''),
-    env: {
-      PATH: process.env.PATH,
-      HOME: home,
-      XDG_DATA_HOME: join(home, 'data'),
-      XDG_CONFIG_HOME: home,
-      LANG: 'C',
-    },
-  });
-  return { status, stdout, stderr };
-}
+const run = (lines: readonly string[], ...args: readonly string[]) =>
+  slantwise(args, { home, input: lines.map((line) => `${line}\n`).join('') });
 
 const answers = [
   'Dice bag',
@@ -78,7 +66,7 @@ it('is come to from the bench, and comes to it, within one stream of lines', () 
   expect(stdout).toContain('This is the practice bag; the word new plans a bag of your own.');
   expect(stdout).toContain('You are here: step 3 of 293');
   expect(stdout).toContain('Pouch: ');
-  expect(stdout.trim().split('\n').at(-1)).toBe('The bed is empty.');
+  expect(stdout.trim().split('\n').slice(-2)).toContain('The bed is empty.');
   expect(readdirSync(join(home, 'data/slantwise/briefs'))).toEqual(['pouch.json']);
 });
 

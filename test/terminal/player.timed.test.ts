@@ -1,10 +1,10 @@
 /** A log played again in a real pseudo-terminal. The log is invented; its times add up to 37.03 s as played. */
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { confirm, type SampleLine, writeLog } from '../fixtures/sample-log.ts';
+import { slantwise } from '../tools/slantwise.ts';
 import { useBench } from './home.ts';
 import { useTimedPlayer } from './timed-player.ts';
 
@@ -204,8 +204,7 @@ describe('slantwise replay', () => {
   });
 
   it('prints text outside a terminal, and events as JSON', () => {
-    const run = (...args: readonly string[]): string =>
-      execFileSync(process.execPath, ['dist/cli.js', 'replay', path, ...args], { encoding: 'utf8' });
+    const run = (...args: readonly string[]): string => slantwise(['replay', path, ...args]).stdout;
     expect(run()).toMatch(/^Card sleeve, begun 2031-03-04\n[\s\S]*Noted: mint feels[\s\S]*is finished\.\n$/);
     const events = run('--json').trimEnd().split('\n');
     expect(events.map((event) => JSON.parse(event).do)).toEqual([
@@ -218,10 +217,8 @@ describe('slantwise replay', () => {
   it('plays a lesson made from a copy, its lines shown and its pauses kept', async () => {
     const [additions, copy] = [join(folder, 'lines.txt'), join(folder, 'lesson.jsonl')];
     writeFileSync(additions, '# for Tuesday\n2 say Look at the left edge.\n2 pause\n\n4 mark the comb\n');
-    const told = execFileSync(process.execPath, ['dist/cli.js', 'lesson', path, additions, '--out', copy], {
-      encoding: 'utf8',
-    });
-    expect(told).toBe(`3 lines added; the lesson is in ${copy}. Play it: slantwise replay ${copy}\n`);
+    const { stdout } = slantwise(['lesson', path, additions, '--out', copy]);
+    expect(stdout).toBe(`3 lines added; the lesson is in ${copy}. Play it: slantwise replay ${copy}\n`);
     const player = bench({ args: ['replay', copy, '--speed', '64'] });
     const screen = await player.waitFor('a place to pause');
     expect(screen).toContain('lesson Look at the left edge.');

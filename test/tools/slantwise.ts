@@ -18,6 +18,8 @@ export interface RunOptions {
   readonly locale?: string;
   /** A home to go on with; without one it is empty and new. */
   readonly home?: string;
+  /** Where it prints to; without one it is read. */
+  readonly stdout?: number;
   /** Added to the environment. */
   readonly env?: Readonly<Record<string, string>>;
   /** Who runs it, where the tests run as root: to root no folder is closed. */
@@ -31,6 +33,15 @@ export function emptyFolder(): string {
   return folder;
 }
 
+/** The environment of a maker whose folders lie in `home`. */
+export const hermetic = (home: string): Readonly<Record<string, string | undefined>> => ({
+  PATH: process.env.PATH,
+  HOME: home,
+  XDG_CONFIG_HOME: join(home, 'config'),
+  XDG_DATA_HOME: join(home, 'data'),
+  XDG_CACHE_HOME: join(home, 'cache'),
+});
+
 export function slantwise(
   args: readonly string[],
   {
@@ -38,6 +49,7 @@ export function slantwise(
     input = 'quit\n',
     locale = 'C.UTF-8',
     home = emptyFolder(),
+    stdout: printsTo,
     env,
     user,
   }: RunOptions = {},
@@ -46,14 +58,8 @@ export function slantwise(
     encoding: 'utf8',
     input,
     ...(user === undefined ? {} : { uid: user, gid: user }),
-    env: {
-      PATH: process.env.PATH,
-      HOME: home,
-      XDG_CONFIG_HOME: join(home, 'config'),
-      XDG_DATA_HOME: join(home, 'data'),
-      LANG: locale,
-      ...env,
-    },
+    stdio: ['pipe', printsTo ?? 'pipe', 'pipe'],
+    env: { ...hermetic(home), LANG: locale, ...env },
   });
   return { status, stdout, stderr };
 }
