@@ -1,10 +1,12 @@
 /** Every warning: a plan that deserves it, one that does not, and the sentence. */
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatWarning } from '../../source/chat/wording/warnings.ts';
 import { imperial } from '../../source/shared/units.ts';
 import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
+import { tries } from '../tools/tries.ts';
 
 const yarn = { colour: '#6b2d5c', metresPer100g: 190 };
 
@@ -156,5 +158,54 @@ describe('a warning', () => {
   it('is not given for stripes of the one yarn there is', () => {
     const selfStriping = { ...sound, yarns: { plum: yarn }, stripes: [{ yarn: 'plum', rows: 2 }] };
     expect(warningsOf(selfStriping)).toEqual([]);
+  });
+});
+
+describe('a sound swatch of any class at its label gauge', () => {
+  // Stitches to 10 cm by class: Craft Yarn Council, Standard Yarn Weight System; jumbo of 6, since wider ones no
+  // bed of 20 mm knits with ease. Tightness of labels 0.95 to 1.2, stitches 1.2 to 1.4 times as wide as high (rules of thumb).
+  const classes = [
+    [33, 40],
+    [27, 32],
+    [23, 26],
+    [21, 24],
+    [16, 20],
+    [12, 15],
+    [7, 11],
+    [6, 6],
+  ] as const;
+  const swatches = fc.record({
+    stitches: fc.constantFrom(...classes).chain(([least, most]) => fc.integer({ min: least, max: most })),
+    aspect: fc.double({ min: 1.2, max: 1.4, noNaN: true }),
+    tightness: fc.double({ min: 0.95, max: 1.2, noNaN: true }),
+    shareOfPitch: fc.double({ min: 0.65, max: 0.88, noNaN: true }),
+    state: fc.constantFrom<['dry-relaxed' | 'wet-relaxed' | 'fully-relaxed', number]>(
+      ['dry-relaxed', 19],
+      ['wet-relaxed', 21.6],
+      ['fully-relaxed', 23.1],
+    ),
+  });
+
+  it('brings no warning at all', () => {
+    fc.assert(
+      fc.property(swatches, ({ stitches, aspect, tightness, shareOfPitch, state: [state, ks] }) => {
+        const stitchMm = 100 / stitches;
+        const rowMm = stitchMm / aspect;
+        const loopMm = Math.sqrt(ks * stitchMm * rowMm);
+        const metresPer100g = 100_000 / (tightness * loopMm) ** 2;
+        const plan = planOf({
+          ...sound,
+          bed: { needles: 250, pitchMm: Math.min(20, stitchMm / shareOfPitch) },
+          swatch: { stitches, rows: stitches, widthCm: 10, heightCm: (stitches * rowMm) / 10, state },
+          bag: { widthCm: 20, depthCm: 22 },
+          yarns: {
+            plum: { colour: '#6b2d5c', metresPer100g, grams: 500 },
+            mint: { colour: '#9fd8c2', metresPer100g, grams: 500 },
+          },
+        });
+        expect(plan.warnings).toEqual([]);
+      }),
+      { numRuns: tries(1000) },
+    );
   });
 });

@@ -1,6 +1,9 @@
 /** Fabric mass, yarn count, weight classes and cord limits against what has been published. */
 import fc from 'fast-check';
+import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { planJson } from '../../source/cli/plan-json.ts';
+import type { RelaxedState } from '../../source/planning/brief.ts';
 import {
   gaugeToAimAt,
   jamTightness,
@@ -9,8 +12,8 @@ import {
   yarnDiameterCm,
 } from '../../source/planning/fabric.ts';
 import { modelLoopLength } from '../../source/planning/gauge.ts';
-import { classesOfGauge } from '../../source/planning/yarn-class.ts';
 import { texOf } from '../../source/planning/yarn-needs.ts';
+import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 describe('fabric mass', () => {
@@ -62,6 +65,32 @@ describe('fabric mass', () => {
   });
 });
 
+describe('handbook formulas in centimetres', () => {
+  // General formulae of weft knitting, as handbooks have them (from memory): loops to the square centimetre S = ks / l²,
+  // grams to the square metre S · l · tex / 10, tightness factor √tex / l, with l in cm.
+  it('agree with loop, mass and tightness', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 5, noNaN: true }),
+        fc.double({ min: 10, max: 2000, noNaN: true }),
+        fc.constantFrom<[RelaxedState, number]>(
+          ['dry-relaxed', 19],
+          ['wet-relaxed', 21.6],
+          ['fully-relaxed', 23.1],
+        ),
+        (loopCm, tex, [state, ks]) => {
+          const density = ks / loopCm ** 2;
+          const stitchMm = 10 / Math.sqrt(density);
+          expect(modelLoopLength(stitchMm, stitchMm, state) / 10).toBeCloseTo(loopCm, 9);
+          const mass = massPerSquareMetre({ stitchMm, rowMm: stitchMm }, 10 * loopCm, tex);
+          expect(mass / ((density * loopCm * tex) / 10)).toBeCloseTo(1, 9);
+          expect(10 * tightnessFactor(tex, 10 * loopCm)).toBeCloseTo(Math.sqrt(tex) / loopCm, 9);
+        },
+      ),
+    );
+  });
+});
+
 describe('yarn count', () => {
   // Tex is grams per kilometre (ISO 1144); cotton count Ne = 590.5 / tex (same handbook, page 147).
   it.each([
@@ -70,6 +99,25 @@ describe('yarn count', () => {
     [400, 250],
   ])('%d metres to 100 g are %d tex', (metresPer100g, tex) => {
     expect(texOf(metresPer100g)).toBeCloseTo(tex, 1);
+  });
+
+  // By definition: Nm kilometres to the kilogram; denier grams to 9000 m; cotton count hanks of 840 yards to the pound, the yard
+  // and pound of 1959 (by mathjs). All turned into metres to 100 g apart from the program.
+  const lengths = fc.double({ min: 20, max: 2000, noNaN: true });
+  const yardsPerPound = (metresPer100g: number): number =>
+    unit(metresPer100g, 'm').toNumber('yard') / unit(100, 'g').toNumber('lbm');
+
+  it.each<[string, (metresPer100g: number) => number]>([
+    ['Nm', (metresPer100g) => 1000 / (metresPer100g / 100)],
+    ['denier', (metresPer100g) => (9000 * 100) / metresPer100g / 9],
+    ['cotton count', (metresPer100g) => 590.541 / (yardsPerPound(metresPer100g) / 840)],
+    ['yards to the pound', (metresPer100g) => 496_055 / yardsPerPound(metresPer100g)],
+  ])('agrees with %s', (_, texBy) => {
+    fc.assert(
+      fc.property(lengths, (metresPer100g) => {
+        expect(texOf(metresPer100g) / texBy(metresPer100g)).toBeCloseTo(1, 5);
+      }),
+    );
   });
 });
 
@@ -83,30 +131,63 @@ describe('yarn weight class', () => {
     [4, 'medium', 16, 20],
     [5, 'bulky', 12, 15],
     [6, 'super bulky', 7, 11],
-    [7, 'jumbo', 1, 6],
+    // A single stitch to 10 cm is wider than a swatch may have.
+    [7, 'jumbo', 2, 6],
   ] as const;
 
-  it.each(published)('%i %s holds %i to %i stitches', (number, name, least, most) => {
+  const classesOf = (swatch: object): unknown =>
+    planJson(
+      planOf({
+        name: 'Swatched bag',
+        bed: { needles: 400, pitchMm: 20 },
+        swatch: { rows: 60, heightCm: 20, ...swatch },
+        bag: { stitches: 20, rows: 20 },
+        yarns: { plum: { colour: '#6b2d5c', metresPer100g: 190 } },
+        stripes: [{ yarn: 'plum', rows: 2 }],
+      }),
+      englishWords,
+    ).yarnClasses;
+  /** Swatches with so many stitches to 10 cm, or to 4 inches, as makers measure them. */
+  const inCm = (stitches: number): readonly object[] => [
+    { stitches, widthCm: 10 },
+    { stitches: stitches / 2, widthCm: 5 },
+    { stitches: stitches * 1.5, widthCm: 15 },
+    { stitches: 40, widthCm: 400 / stitches },
+  ];
+  const inInches = (stitches: number): readonly object[] => [
+    { stitches, widthIn: 4 },
+    { stitches: (stitches * 3) / 4, widthIn: 3 },
+    { stitches: (stitches * 3) / 2, widthIn: 6 },
+  ];
+  /** Ranges overlap at 23 and 24. */
+  const both = (stitches: number, number: number): readonly number[] =>
+    stitches === 23 || stitches === 24 ? [2, 3] : [number];
+
+  it.each(published)('%i %s holds %i to %i stitches on any swatch', (number, _, least, most) => {
     for (let stitches: number = least; stitches <= most; stitches++) {
-      for (const swatch of swatchesOf(stitches)) {
-        const classes = classesOfGauge(swatch);
-        expect(classes).toContainEqual(expect.objectContaining({ number, name }));
-        expect(classes).toHaveLength(stitches === 23 || stitches === 24 ? 2 : 1);
-      }
+      for (const swatch of inCm(stitches))
+        expect(classesOf(swatch), `${stitches}`).toEqual(both(stitches, number));
     }
   });
 
+  it.each(published)('%i %s holds them to 4 inches too', (number, _, least, most) => {
+    for (let stitches = Math.max(least, number === 0 ? 34 : 1); stitches <= most; stitches++) {
+      // 4 inches are 10.16 cm: what is counted to 10 cm is a little less, and whole.
+      const toTenCm = Math.round(stitches / 1.016);
+      for (const swatch of inInches(stitches))
+        expect(classesOf(swatch), `${stitches}`).toEqual(both(toTenCm, number));
+    }
+  });
+
+  // The one limit at which the two ways of counting part: 33 to 4 inches are 32 to 10 cm.
+  it('takes 33 stitches to 4 inches for 32 to 10 cm, super fine', () => {
+    for (const swatch of inInches(33)) expect(classesOf(swatch)).toEqual([1]);
+  });
+
   it('is none for what is finer than lace', () => {
-    expect(classesOfGauge(100 / 41)).toEqual([]);
+    expect(classesOf({ stitches: 41, widthCm: 10 })).toEqual([]);
   });
 });
-
-/** Stitch widths in mm of swatches with so many stitches on 10 cm and 5 cm, and, where lace does not begin, on 4 and 3 inches. */
-const swatchesOf = (stitches: number): readonly number[] => [
-  100 / stitches,
-  50 / (stitches / 2),
-  ...(stitches === 33 ? [] : [(4 * 25.4) / stitches, (3 * 25.4) / ((stitches * 3) / 4)]),
-];
 
 describe('the diameter of a yarn', () => {
   // Texcoms Textile Technical Handbook (2023), page 147, h: d = 4.44e-3 · √(tex / density) cm; worked here by calculator
@@ -130,6 +211,37 @@ describe('the diameter of a yarn', () => {
     const loopMm = 16.7 * yarnDiameterCm(400, 1.31) * 10;
     expect(jamTightness).toBeCloseTo(tightnessFactor(400, loopMm), 9);
     expect(jamTightness).toBeCloseTo(1.54, 2);
+  });
+});
+
+describe('the yarn of a row', () => {
+  // Rules that are spread among knitters (common practice, no source): a row takes 3½ to 4 times its width, with a little for
+  // tighter yarn; a piece takes length × width × stitches to the inch / 6 yards, all in inches, with a margin of their own.
+  it.each([
+    [29, 38, 400],
+    [22, 29, 230],
+    [19, 25, 200],
+    [14, 18.5, 110],
+  ])('of %d stitches to 10 cm is what knitters reckon with', (stitches, rows, metresPer100g) => {
+    const plan = planOf({
+      name: 'Plain bag',
+      bed: { needles: 200, pitchMm: 9 },
+      swatch: { stitches, rows, widthCm: 10, heightCm: 10 },
+      bag: { widthCm: 14, depthCm: 18 },
+      yarns: { plum: { colour: '#6b2d5c', metresPer100g }, mint: { colour: '#9fd8c2', metresPer100g } },
+      stripes: [{ yarn: 'plum', rows: 2 }],
+      cord: { yarn: 'mint' },
+    });
+    const rowWidths = plan.gauge.loopLengthMm / plan.gauge.stitchMm;
+    expect(rowWidths).toBeGreaterThan(3.5);
+    expect(rowWidths).toBeLessThan(4.25);
+    const knittedM = (plan.knittedRows * plan.stitches * plan.gauge.loopLengthMm) / 1000;
+    const inches = (mm: number): number => mm / 25.4;
+    const areaSquareInches =
+      inches(plan.stitches * plan.gauge.stitchMm) * inches(plan.rows * plan.gauge.rowMm);
+    const ruleM = ((areaSquareInches * (stitches / 10) * 2.54) / 6) * 0.9144;
+    expect(knittedM / ruleM).toBeGreaterThan(0.8);
+    expect(knittedM / ruleM).toBeLessThan(1);
   });
 });
 

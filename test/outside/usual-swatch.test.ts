@@ -38,6 +38,38 @@ it.each([
   expect(usualMetresPer100g(pitchMm)).toBeLessThanOrEqual(most);
 });
 
+// Hand yarns at the gauge of their labels have a tightness of 0.95 to 1.2 (rule of thumb); stitch and loop by Munden's kw.
+it.each([
+  [3.6, 33, 40],
+  [4.5, 27, 32],
+  [6.5, 16, 20],
+  [9, 12, 15],
+])(
+  'the label for a bed of %d mm has the gauge of its class at the tightness of labels',
+  (pitchMm, least, most) => {
+    const rootTex = Math.sqrt(100_000 / usualMetresPer100g(pitchMm));
+    const toTenCm = [0.95, 1.2].map((tightness) => 100 / (rootTex / tightness / 4.1));
+    const [loosest = 0, tightest = 0] = toTenCm;
+    expect(loosest).toBeLessThan(most + 0.5);
+    expect(tightest).toBeGreaterThan(least - 0.5);
+    const middle = Math.round(100 / (rootTex / 1.05 / 4.1));
+    expect(middle).toBeGreaterThanOrEqual(least);
+    expect(middle).toBeLessThanOrEqual(most);
+  },
+);
+
+it.each([3.6, 4.5, 6.5, 9])(
+  'guessed yarn on the guessed swatch for %d mm is as tight as labels are',
+  (pitchMm) => {
+    const { stitches, rows, widthCm, heightCm } = usualSwatch(pitchMm);
+    // Loops by Munden's ks for wet-relaxed wool.
+    const loopMm = Math.sqrt(21.6 * ((10 * widthCm) / stitches) * ((10 * heightCm) / rows));
+    const tightness = Math.sqrt(100_000 / usualMetresPer100g(pitchMm)) / loopMm;
+    expect(tightness).toBeGreaterThan(0.95);
+    expect(tightness).toBeLessThan(1.2);
+  },
+);
+
 it('the yarn that is guessed grows heavier with the pitch, between the labels and beyond them', () => {
   const metres = [2, 3.6, 4, 4.5, 5.5, 6.5, 8, 9, 12, 20].map(usualMetresPer100g);
   expect(metres).toEqual(metres.toSorted((a, b) => b - a));
