@@ -44,13 +44,13 @@ process.argv.splice(1, Number.POSITIVE_INFINITY, join(folder, 'cli.js'), 'demo/d
 setTimeout(() => {
   throw new Error(`the program did not show ${texts.join(', ')} but\n${shown}`);
 }, patienceMs);
-const { run, compiledPath } = createRequire(import.meta.url)(resolve(folder, 'cli.js'));
+const { run, seal, compiledPath } = createRequire(import.meta.url)(resolve(folder, 'cli.js'));
 const program = run();
 for (const text of texts) {
   await waitFor(text);
   stdin.write('\r');
 }
-writeFileSync(`${compiledPath}.new`, program.createCachedData());
+writeFileSync(`${compiledPath}.new`, seal(program.createCachedData()));
 renameSync(`${compiledPath}.new`, compiledPath);
 rmSync(home, { recursive: true, force: true });
 process.exit(0);

@@ -45,6 +45,8 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
 
   it('leaves files to the shell', () => {
     expect(offered('plan', 'dice')).toEqual([]);
+    expect(offered('plan', '')).toEqual([]);
+    expect(offered('sheet', 'bag.json', '--out', '')).toEqual([]);
   });
 });
 

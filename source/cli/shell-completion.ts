@@ -24,22 +24,23 @@ const flags = (options: readonly CliOption[]): readonly string[] => options.map(
 const quoted = (text: string): string => `'${text.replaceAll("'", `'\\''`)}'`;
 const quotedForFish = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
 
-/** Where nothing is offered, bash completes file names by itself. */
+/** Where nothing is offered, bash completes file names by itself; so options wait for their dash. */
 function bashScript(commands: readonly CliCommand[]): string {
   const options = optionsAtFirst(commands);
   const cases = commands.map(
-    (command) =>
-      `    ${command.name}) words=${quoted([...flags(command.options), ...(command.choices ?? [])].join(' '))} ;;`,
+    ({ name, options, choices = [] }) =>
+      `    ${name}) options=${quoted(flags(options).join(' '))} words=${quoted(choices.join(' '))} ;;`,
   );
-  const first = [...commands.map(({ name }) => name), ...flags(options), ...general];
+  const names = commands.map(({ name }) => name);
   return `# slantwise completion bash: add  source <(slantwise completion bash)  to ~/.bashrc
 _slantwise() {
-  local word=\${COMP_WORDS[COMP_CWORD]} words
+  local word=\${COMP_WORDS[COMP_CWORD]} options words
   case \${COMP_WORDS[1]} in
 ${cases.join('\n')}
-    *) words=${quoted(flags(options).join(' '))} ;;
+    *) options=${quoted(flags(options).join(' '))} words= ;;
   esac
-  ((COMP_CWORD == 1)) && words=${quoted(first.join(' '))}
+  ((COMP_CWORD == 1)) && options=${quoted([...flags(options), ...general].join(' '))} words=${quoted(names.join(' '))}
+  [[ $word == -* ]] && words=$options
   COMPREPLY=($(compgen -W "$words" -- "$word"))
 }
 complete -o default -F _slantwise slantwise`;

@@ -4,6 +4,7 @@
  * version of Node on one kind of machine. Any other Node keeps for itself what it compiled, from 22.1 on; what it keeps is
  * less, since it does so before anything ran.
  */
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import Module, { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -25,9 +26,18 @@ export function run(kept?: Buffer): Script {
   return program;
 }
 
-function readIfThere(file: string): Buffer | undefined {
+/** Its sum goes before what was kept: V8 does not look whether a disk gave it back as it was, and a wrong bit ends it. */
+export const seal = (kept: Buffer): Buffer => Buffer.concat([sumOf(kept), kept]);
+
+const sumOf = (bytes: Uint8Array): Buffer => createHash('sha256').update(bytes).digest();
+const sumLength = 32;
+
+/** What the build kept, if it is as the build left it. */
+export function readKept(): Buffer | undefined {
   try {
-    return readFileSync(file);
+    const sealed = readFileSync(compiledPath);
+    const kept = sealed.subarray(sumLength);
+    return sumOf(kept).equals(sealed.subarray(0, sumLength)) ? kept : undefined;
   } catch {
     return undefined;
   }
@@ -39,7 +49,7 @@ interface KeepingModule {
 }
 
 function start(): void {
-  const kept = readIfThere(compiledPath);
+  const kept = readKept();
   if (kept) return void run(kept);
   (Module as KeepingModule).enableCompileCache?.(cacheFolder());
   createRequire(path)(path);

@@ -1,6 +1,6 @@
 /** The built program starts from what the build kept compiled of it, and as well where that is missing or spoilt. */
 import { execFileSync } from 'node:child_process';
-import { cpSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import Module from 'node:module';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -26,9 +26,30 @@ test('what was kept is taken by the Node that it was built with', () => {
   const { program, cache } = copy();
   const script = `
     process.argv.splice(1, 0, 'slantwise', '--version');
-    const { run, compiledPath } = require(${JSON.stringify(program)});
-    console.log(run(require('node:fs').readFileSync(compiledPath)).cachedDataRejected);`;
+    const { run, readKept } = require(${JSON.stringify(program)});
+    console.log(run(readKept()).cachedDataRejected);`;
   expect(said(cache, '-e', script)).toMatch(/^false$/m);
+});
+
+test('a bit that a disk gives back wrong is noticed wherever it is, and the program starts without what was kept', () => {
+  const { program, compiled, cache } = copy();
+  const script = `
+    const { readKept, compiledPath } = require(${JSON.stringify(program)});
+    const { readFileSync, writeFileSync } = require('node:fs');
+    const sound = readFileSync(compiledPath);
+    let noticed = 0;
+    for (let flip = 0; flip < 200; flip++) {
+      const at = flip < 40 ? flip : Math.floor((flip / 200) * sound.length);
+      const flipped = Buffer.from(sound);
+      flipped[at] ^= 1 << (flip % 8);
+      writeFileSync(compiledPath, flipped);
+      if (readKept() === undefined) noticed++;
+    }
+    console.log(noticed);`;
+  expect(said(cache, '-e', script)).toBe('200\n');
+  // The last of them is still there.
+  expect(readFileSync(compiled).length).toBeGreaterThan(1000);
+  expect(said(cache, program, '--version')).toMatch(version);
 });
 
 test('the program starts where it was cut off', () => {
