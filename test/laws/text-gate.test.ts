@@ -5,9 +5,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readLog } from '../../source/journal/read-log.ts';
 import { harmless, harmlessJson } from '../../source/shared/plain-text.ts';
+import { actsIn, hostile, hostileSigns } from '../fixtures/hostile.ts';
+import { lay, type Place } from '../fixtures/hostile-place.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
-import { actsIn, hostile, hostileSigns } from './hostile.ts';
-import { lay, type Place } from './hostile-place.ts';
 
 const typed = [
   ...[
