@@ -68,8 +68,34 @@ describe('any move', () => {
     expect(bed).toEqual(before);
   });
 
-  it('may stand the carriage on either side, wherever it was', () => {
-    expect(bedAfter(bedOf('.1.'), { move: 'stand', side: 'left' }).carriage).toBe('left');
-    expect(bedAfter(bedOf('.1.'), { move: 'stand', side: 'right' }).carriage).toBe('right');
+  it('may stand the carriage on either side of an empty bed, and not over loops', () => {
+    expect(bedAfter(bedOf('.o.'), { move: 'stand', side: 'left' }).carriage).toBe('left');
+    expect(bedAfter(bedOf('.o.'), { move: 'stand', side: 'right' }).carriage).toBe('right');
+    expect(faultOf(bedOf('.1.'), { move: 'stand', side: 'left' })).toEqual({
+      code: 'bed/bed-not-empty',
+      stitchCount: 1,
+    });
+  });
+});
+
+describe('the row counter', () => {
+  const work = { ...bedOf('.11.'), counter: 8 };
+
+  it('is turned on by one at each pass, one that knits, slips or drops the work', () => {
+    const bare = { ...work, feeder: null };
+    expect(bedAfter(work, { move: 'knit', to: 'left' }).counter).toBe(9);
+    expect(bedAfter(work, { move: 'slip', to: 'left' }).counter).toBe(9);
+    expect(bedAfter(bare, { move: 'take-off', to: 'left' }).counter).toBe(9);
+  });
+
+  it('is set by hand, and stays while the carriage does', () => {
+    const set = bedAfter(work, { move: 'counter', rows: 0 }, { move: 'take-off' });
+    expect(set.counter).toBe(0);
+  });
+
+  it('is missed on a bed that has none', () => {
+    const without = { ...work, counter: null };
+    expect(bedAfter(without, { move: 'knit', to: 'left' }).counter).toBeNull();
+    expect(faultOf(without, { move: 'counter', rows: 0 })).toEqual({ code: 'bed/no-counter' });
   });
 });

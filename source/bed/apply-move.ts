@@ -5,11 +5,11 @@
  */
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Bed, edgesOf, type Needle, restingNeedle } from './bed.ts';
+import { type Bed, edgesOf, type Needle, restingNeedle, turned } from './bed.ts';
 import type { BedFault } from './fault.ts';
 import type { BedMove } from './move.ts';
 import { formatNeedle, parseNeedle } from './needles.ts';
-import { opposite, type Side } from './side.ts';
+import type { Side } from './side.ts';
 
 type Outcome = Result<Bed, BedFault>;
 
@@ -21,7 +21,11 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
     case 'rest':
       return restNeedles(bed, move.needles);
     case 'stand':
-      return succeed({ ...bed, carriage: move.side });
+      return stand(bed, move.side);
+    case 'counter':
+      return bed.counter === null
+        ? fail({ code: 'bed/no-counter' })
+        : succeed({ ...bed, counter: move.rows });
     case 'cast-on':
       return castOn(bed, move);
     case 'feed':
@@ -33,11 +37,13 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
     case 'knit':
       return knit(bed, move.to);
     case 'slip':
-      return bed.carriage === move.to ? alreadyThere(move.to) : succeed({ ...bed, carriage: move.to });
+      return bed.carriage === move.to
+        ? alreadyThere(move.to)
+        : succeed({ ...bed, carriage: move.to, counter: turned(bed, 1) });
     case 'transfer':
       return transfer(bed, move.from, move.to);
     case 'take-off':
-      return takeOff(bed);
+      return takeOff(bed, move.to ?? null);
     case 'rehang':
       return rehang(bed, move.left, move.right);
     default:
@@ -75,6 +81,13 @@ function restNeedles(bed: Bed, names: readonly string[]): Outcome {
   const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
   if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
   return setNeedles(bed, names, () => restingNeedle);
+}
+
+/** Pushed across by hand, which is nothing for the counter; over loops it would knit them, or drop them. */
+function stand(bed: Bed, side: Side): Outcome {
+  const { stitchCount } = edgesOf(bed);
+  if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
+  return succeed({ ...bed, carriage: side });
 }
 
 function castOn(bed: Bed, { yarn, from, to }: Extract<BedMove, { move: 'cast-on' }>): Outcome {
@@ -126,7 +139,8 @@ function knit(bed: Bed, to: Side): Outcome {
   const eyeletCount = bed.eyeletCount + emptyBetweenEdges(bed);
   return succeed({
     ...bed,
-    carriage: opposite(bed.carriage),
+    carriage: to,
+    counter: turned(bed, 1),
     eyeletCount,
     needles: bed.needles.map((needle) => knitted(needle, yarn)),
   });
@@ -148,6 +162,8 @@ function transfer(bed: Bed, from: readonly string[], to: readonly string[]): Out
   if (!sources.ok) return sources;
   const targets = placesOf(bed, to);
   if (!targets.ok) return targets;
+  const idle = targets.value.findIndex((place) => !bed.needles[place]?.working);
+  if (idle >= 0) return fail({ code: 'bed/needle-out-of-work', needle: to[idle] ?? '' });
   const needles = [...bed.needles];
   const lifted: Needle[] = [];
   for (const [i, place] of sources.value.entries()) {
@@ -167,10 +183,15 @@ function transfer(bed: Bed, from: readonly string[], to: readonly string[]): Out
   return succeed({ ...bed, needles });
 }
 
-function takeOff(bed: Bed): Outcome {
+/** The carriage that drops the work must carry no yarn, or it knits. */
+function takeOff(bed: Bed, to: Side | null): Outcome {
   const loopsOff = bed.needles.reduce((sum, needle) => sum + needle.loopCount, 0);
   if (loopsOff === 0) return fail({ code: 'bed/nothing-to-take-off' });
-  return succeed({ ...bed, loopsOff, needles: bed.needles.map(() => restingNeedle) });
+  const off = { ...bed, loopsOff, needles: bed.needles.map(() => restingNeedle) };
+  if (to === null) return succeed(off);
+  if (bed.feeder !== null) return fail({ code: 'bed/yarn-in-feeder', held: bed.feeder });
+  if (bed.carriage === to) return alreadyThere(to);
+  return succeed({ ...off, carriage: to, counter: turned(bed, 1) });
 }
 
 function rehang(bed: Bed, left: string, right: string): Outcome {
@@ -182,6 +203,9 @@ function rehang(bed: Bed, left: string, right: string): Outcome {
   const needleCount = Math.max(0, last - first + 1);
   if (needleCount !== bed.loopsOff)
     return fail({ code: 'bed/loops-differ', loopsOff: bed.loopsOff, needleCount });
+  const idle = bed.needles.findIndex((needle, i) => i >= first && i <= last && !needle.working);
+  if (idle >= 0)
+    return fail({ code: 'bed/needle-out-of-work', needle: formatNeedle(bed.needles.length, idle) });
   const needles = bed.needles.map((needle, i) =>
     i >= first && i <= last ? { working: true, loopCount: 1, yarn: null } : needle,
   );

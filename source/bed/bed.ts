@@ -13,6 +13,8 @@ export interface Bed {
   readonly carriage: Side;
   readonly feeder: string | null;
   readonly parked: ReadonlyMap<string, Side>;
+  /** What the row counter shows: each pass turns it on by one. Null on a bed that has none. */
+  readonly counter: number | null;
   /** Loops taken off and not yet hung again. */
   readonly loopsOff: number;
   /** Loops laid so far on empty working needles between the edges: eyelets. */
@@ -21,11 +23,16 @@ export interface Bed {
 
 export const restingNeedle: Needle = { working: false, loopCount: 0, yarn: null };
 
-/** An empty bed: every needle resting, nothing in the feeder. */
-export function emptyBed(needleCount: number, carriage: Side): Bed {
+/** An empty bed: every needle out of work, nothing in the feeder, and the row counter, where there is one, at 0. */
+export function emptyBed(needleCount: number, carriage: Side, hasCounter = true): Bed {
   const needles = Array.from({ length: needleCount }, () => restingNeedle);
-  return { needles, carriage, feeder: null, parked: new Map(), loopsOff: 0, eyeletCount: 0 };
+  const counter = hasCounter ? 0 : null;
+  return { needles, carriage, feeder: null, parked: new Map(), counter, loopsOff: 0, eyeletCount: 0 };
 }
+
+/** The row counter once it has been turned on, or back, by so many passes. */
+export const turned = ({ counter }: Bed, by: number): number | null =>
+  counter === null ? null : Math.max(0, counter + by);
 
 /** Places of the outermost needles that hold loops, and how many hold one (a doubled needle counts once). */
 export function edgesOf(bed: Bed): {

@@ -4,13 +4,16 @@ import type { Side } from './side.ts';
 export type BedMove =
   | { readonly move: 'work' | 'rest'; readonly needles: readonly string[] }
   | { readonly move: 'stand'; readonly side: Side }
+  /** The row counter, set by hand. */
+  | { readonly move: 'counter'; readonly rows: number }
   | { readonly move: 'feed' | 'cut'; readonly yarn: string }
   /** A loop on every needle in work, wound from one edge needle to the other, where it ends beside the carriage. */
   | { readonly move: 'cast-on'; readonly yarn: string; readonly from: string; readonly to: string }
   | { readonly move: 'park'; readonly yarn: string; readonly end: Side }
   | { readonly move: 'knit' | 'slip'; readonly to: Side }
   | { readonly move: 'transfer'; readonly from: readonly string[]; readonly to: readonly string[] }
-  | { readonly move: 'take-off' }
+  /** All loops off and all needles out of work; with `to` by a pass of the carriage with nothing in the feeder. */
+  | { readonly move: 'take-off'; readonly to?: Side }
   | { readonly move: 'rehang'; readonly left: string; readonly right: string };
 
 /** What the hands do away from the bed, with the work in the lap. */

@@ -24,9 +24,9 @@ describe('a pass', () => {
     ).toBe(1);
   });
 
-  it('that slips moves the carriage and nothing else', () => {
+  it('that slips moves the carriage and the row counter, and nothing else', () => {
     const bed = bedOf('.1o2.');
-    expect(bedAfter(bed, { move: 'slip', to: 'left' })).toEqual({ ...bed, carriage: 'left' });
+    expect(bedAfter(bed, { move: 'slip', to: 'left' })).toEqual({ ...bed, carriage: 'left', counter: 1 });
   });
 
   it('needs a yarn in the feeder', () => {

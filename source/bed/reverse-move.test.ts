@@ -29,7 +29,8 @@ const five = make(
 );
 const decrease: BedMove = { move: 'transfer', from: ['R3', 'R2'], to: ['R2', 'R1'] };
 const increase: BedMove = { move: 'transfer', from: ['L2', 'L1'], to: ['L3', 'L2'] };
-const shaped = make(five, increase, decrease, { move: 'rest', needles: ['R3'] });
+const wider = make(five, { move: 'work', needles: ['L3'] });
+const shaped = make(wider, increase, decrease, { move: 'rest', needles: ['R3'] });
 
 describe('a move taken back', () => {
   it('parts the doubled stitch of a decrease: R1 holds two, and gives one back to R2', () => {
@@ -47,10 +48,25 @@ describe('a move taken back', () => {
     expect(back && applyReverse(doubled, back)).toEqual({ ok: true, value: five });
   });
 
-  it('sends the outer needle of an increase back out of work: L3', () => {
-    const back = reverseOf(five, increase);
-    expect(back).toMatchObject({ from: ['L3', 'L2'], to: ['L2', 'L1'], rests: ['L3'] });
-    expect(back && applyReverse(make(five, increase), back)).toEqual({ ok: true, value: five });
+  it('sets the loops of an increase back in, and L3, which had come into work for it, stays there', () => {
+    const back = reverseOf(wider, increase);
+    expect(back).toMatchObject({ from: ['L3', 'L2'], to: ['L2', 'L1'], rests: [] });
+    expect(back && applyReverse(make(wider, increase), back)).toEqual({ ok: true, value: wider });
+    expect(applyReverse(wider, { undo: 'work', needles: ['L3'] })).toEqual({ ok: true, value: five });
+  });
+
+  it('hangs again what a pass with an empty feeder dropped, the carriage and the counter where they were', () => {
+    const bare = make(five, { move: 'cut', yarn: 'plum' });
+    const drop: BedMove = { move: 'take-off', to: 'left' };
+    const back = reverseOf(bare, drop);
+    expect(back).toMatchObject({ undo: 'take-off', back: 'right', offBefore: 0 });
+    expect(back && applyReverse(make(bare, drop), back)).toEqual({ ok: true, value: bare });
+  });
+
+  it('turns the row counter back to what it showed: 2', () => {
+    const set: BedMove = { move: 'counter', rows: 0 };
+    expect(reverseOf(five, set)).toEqual({ undo: 'counter', rows: 2 });
+    expect(applyReverse(make(five, set), { undo: 'counter', rows: 2 })).toEqual({ ok: true, value: five });
   });
 
   it('pulls a row out to two loops on R1 and none on L1, the eyelet', () => {

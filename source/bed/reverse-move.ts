@@ -1,16 +1,17 @@
 /**
  * Moves taken back with the hands. Pulling out a row loop for loop needs what lies below it, and the bed knows only the
  * newest loops: so a reverse move names what it restores. A row taken out catches a loop of the row below on each needle,
- * two where a needle was doubled and none where an eyelet was about to be made (common practice, no source).
+ * two where a needle was doubled and none where an eyelet was about to be made. The row counter is turned back with each
+ * pass (common practice, no source).
  */
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { emptyBetweenEdges, placesOf } from './apply-move.ts';
-import { type Bed, edgesOf, type Needle, restingNeedle } from './bed.ts';
+import { type Bed, edgesOf, type Needle, restingNeedle, turned } from './bed.ts';
 import type { BedFault } from './fault.ts';
 import type { HandMove } from './move.ts';
 import { formatNeedle } from './needles.ts';
-import { opposite, type Side } from './side.ts';
+import type { Side } from './side.ts';
 
 /** Neighbouring working needles that hold alike: `loops` of `yarn` each; none where the needle stays empty. */
 export interface LoopRun {
@@ -23,6 +24,7 @@ export interface LoopRun {
 export type ReverseMove =
   | { readonly undo: 'work' | 'rest'; readonly needles: readonly string[] }
   | { readonly undo: 'stand' | 'slip'; readonly back: Side }
+  | { readonly undo: 'counter'; readonly rows: number }
   | { readonly undo: 'cast-on' }
   /** The yarn leaves the feeder again, for its parking place or the ball. */
   | { readonly undo: 'feed'; readonly yarn: string; readonly parkedAt: Side | null }
@@ -44,7 +46,13 @@ export type ReverseMove =
       readonly parts: boolean;
       readonly rests: readonly string[];
     }
-  | { readonly undo: 'take-off'; readonly hangs: readonly LoopRun[]; readonly offBefore: number }
+  /** `back` is where the carriage stood that dropped the work. */
+  | {
+      readonly undo: 'take-off';
+      readonly hangs: readonly LoopRun[];
+      readonly offBefore: number;
+      readonly back?: Side;
+    }
   | { readonly undo: 'rehang'; readonly left: string; readonly right: string }
   /** A loop with nothing below it is dropped off its needle, which goes out of work. */
   | { readonly undo: 'stray'; readonly needle: string }
@@ -70,8 +78,11 @@ export function applyReverse(bed: Bed, move: ReverseMove): Outcome {
     case 'rest':
       return change(bed, move.needles, (needle) => ({ ...needle, working: true }));
     case 'stand':
-    case 'slip':
       return succeed({ ...bed, carriage: move.back });
+    case 'slip':
+      return succeed({ ...bed, carriage: move.back, counter: turned(bed, -1) });
+    case 'counter':
+      return succeed({ ...bed, counter: move.rows });
     case 'cast-on':
       return succeed({ ...bed, needles: bed.needles.map(emptied) });
     case 'feed':
@@ -85,7 +96,7 @@ export function applyReverse(bed: Bed, move: ReverseMove): Outcome {
     case 'transfer':
       return setBack(bed, move);
     case 'take-off':
-      return hangAgain(bed, move.hangs, move.offBefore);
+      return hangAgain(bed, move);
     case 'rehang':
       return takeOffAgain(bed, move.left, move.right);
     case 'stray':
@@ -148,7 +159,8 @@ function pullOut(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'knit' }>
   if (!caught.ok) return caught;
   return succeed({
     ...caught.value,
-    carriage: opposite(bed.carriage),
+    carriage: back,
+    counter: turned(bed, -1),
     eyeletCount: bed.eyeletCount - emptyBetweenEdges(caught.value),
   });
 }
@@ -189,7 +201,8 @@ function setBack(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'transfer
   return restAgain({ ...bed, needles }, rests);
 }
 
-function hangAgain(bed: Bed, hangs: readonly LoopRun[], offBefore: number): Outcome {
+function hangAgain(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'take-off' }>): Outcome {
+  const { hangs, offBefore, back } = move;
   const { stitchCount } = edgesOf(bed);
   if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
   const hung = hang(bed, hangs);
@@ -197,7 +210,8 @@ function hangAgain(bed: Bed, hangs: readonly LoopRun[], offBefore: number): Outc
   const loops = hung.value.needles.reduce((sum, needle) => sum + needle.loopCount, 0);
   if (loops !== bed.loopsOff)
     return fail({ code: 'bed/loops-differ', loopsOff: bed.loopsOff, needleCount: loops });
-  return succeed({ ...hung.value, loopsOff: offBefore });
+  const dropped = back === undefined ? {} : { carriage: back, counter: turned(bed, -1) };
+  return succeed({ ...hung.value, ...dropped, loopsOff: offBefore });
 }
 
 function takeOffAgain(bed: Bed, left: string, right: string): Outcome {
@@ -207,6 +221,6 @@ function takeOffAgain(bed: Bed, left: string, right: string): Outcome {
   const inside = (place: number): boolean => place >= first && place <= last;
   const loopsOff = bed.needles.reduce((sum, needle, i) => sum + (inside(i) ? needle.loopCount : 0), 0);
   if (loopsOff === 0) return fail({ code: 'bed/nothing-to-take-off' });
-  const needles = bed.needles.map((needle, i) => (inside(i) ? restingNeedle : needle));
+  const needles = bed.needles.map((needle, i) => (inside(i) ? emptied(needle) : needle));
   return succeed({ ...bed, needles, loopsOff });
 }

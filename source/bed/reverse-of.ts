@@ -27,6 +27,8 @@ export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
       return { undo: 'stand', back: bed.carriage };
     case 'slip':
       return { undo: 'slip', back: bed.carriage };
+    case 'counter':
+      return { undo: 'counter', rows: bed.counter ?? 0 };
     case 'cast-on':
       return { undo: 'cast-on' };
     case 'feed':
@@ -49,7 +51,12 @@ export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
         rests: move.to.filter((_, i) => !needlesAt(bed, move.to)[i]?.working),
       };
     case 'take-off':
-      return { undo: 'take-off', hangs: loopRuns(bed), offBefore: bed.loopsOff };
+      return {
+        undo: 'take-off',
+        hangs: loopRuns(bed),
+        offBefore: bed.loopsOff,
+        ...(move.to === undefined ? {} : { back: bed.carriage }),
+      };
     case 'rehang':
       return { undo: 'rehang', left: move.left, right: move.right };
     default:

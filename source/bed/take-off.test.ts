@@ -12,7 +12,12 @@ describe('work off the bed', () => {
   });
 
   it('goes back on the same number of needles elsewhere, all working, one loop each', () => {
-    const bed = bedAfter(work, { move: 'take-off' }, { move: 'rehang', left: 'L4', right: 'R1' });
+    const bed = bedAfter(
+      work,
+      { move: 'take-off' },
+      { move: 'work', needles: ['L4', 'L3', 'L2', 'L1', 'R1'] },
+      { move: 'rehang', left: 'L4', right: 'R1' },
+    );
     expect(draw(bed)).toBe('11111...');
     expect(bed.loopsOff).toBe(0);
   });
@@ -26,6 +31,28 @@ describe('work off the bed', () => {
       code: 'bed/loops-differ',
       loopsOff: 5,
       needleCount,
+    });
+  });
+
+  it('does not go on needles that are out of work', () => {
+    const bed = bedAfter(work, { move: 'take-off' }, { move: 'work', needles: ['L4', 'L3', 'L1', 'R1'] });
+    expect(faultOf(bed, { move: 'rehang', left: 'L4', right: 'R1' })).toEqual({
+      code: 'bed/needle-out-of-work',
+      needle: 'L2',
+    });
+  });
+
+  it('drops by a pass with nothing in the feeder, after which the carriage stands there', () => {
+    const bare = { ...work, feeder: null };
+    const bed = bedAfter(bare, { move: 'take-off', to: 'left' });
+    expect([draw(bed), bed.carriage, bed.loopsOff]).toEqual(['........', 'left', 5]);
+    expect(faultOf(work, { move: 'take-off', to: 'left' })).toEqual({
+      code: 'bed/yarn-in-feeder',
+      held: 'plum',
+    });
+    expect(faultOf(bare, { move: 'take-off', to: 'right' })).toEqual({
+      code: 'bed/carriage-already-there',
+      side: 'right',
     });
   });
 

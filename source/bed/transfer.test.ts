@@ -3,8 +3,8 @@ import { bedAfter, bedOf, draw, faultOf } from '../../test/fixtures/drawn-bed.ts
 import { edgesOf } from './bed.ts';
 
 describe('a transfer', () => {
-  // Needles L4 L3 L2 L1 R1 R2 R3 R4; the work hangs on L2 to R3.
-  const work = bedOf('..11111.');
+  // Needles L4 L3 L2 L1 R1 R2 R3 R4; the work hangs on L2 to R3, and L3 has come into work.
+  const work = bedOf('.o11111.');
 
   it('sets the leading edge one needle out and leaves the uncovered needle working', () => {
     const bed = bedAfter(work, { move: 'transfer', from: ['L2', 'L1'], to: ['L3', 'L2'] });
@@ -15,15 +15,15 @@ describe('a transfer', () => {
 
   it('sets the trailing edge one needle in and doubles the stitch it lands on', () => {
     const transfer = { move: 'transfer', from: ['R3', 'R2'], to: ['R2', 'R1'] } as const;
-    expect(draw(bedAfter(work, transfer))).toBe('..1121o.');
+    expect(draw(bedAfter(work, transfer))).toBe('.o1121o.');
     const bed = bedAfter(work, transfer, { move: 'rest', needles: ['R3'] });
-    expect(draw(bed)).toBe('..1121..');
+    expect(draw(bed)).toBe('.o1121..');
     expect(edgesOf(bed)).toEqual({ left: 2, right: 5, stitchCount: 4 });
   });
 
   it('starts a stray stitch where the emptied needle is not put to rest', () => {
     const bed = bedAfter(
-      work,
+      bedOf('..11111.'),
       { move: 'transfer', from: ['R3', 'R2'], to: ['R2', 'R1'] },
       { move: 'knit', to: 'left' },
     );
@@ -51,15 +51,22 @@ describe('a transfer', () => {
   });
 
   it('carries every loop of a doubled needle, with its yarn', () => {
-    const bed = bedAfter(bedOf('.2.'), { move: 'transfer', from: ['R1'], to: ['R2'] });
+    const bed = bedAfter(bedOf('.2o'), { move: 'transfer', from: ['R1'], to: ['R2'] });
     expect(draw(bed)).toBe('.o2');
     expect(bed.needles[2]).toEqual({ working: true, loopCount: 2, yarn: 'plum' });
   });
 
+  it('cannot set down on a needle that is out of work', () => {
+    expect(faultOf(bedOf('..11111.'), { move: 'transfer', from: ['L2', 'L1'], to: ['L3', 'L2'] })).toEqual({
+      code: 'bed/needle-out-of-work',
+      needle: 'L3',
+    });
+  });
+
   it('cannot lift from a needle without a loop', () => {
-    expect(faultOf(work, { move: 'transfer', from: ['R4'], to: ['R3'] })).toEqual({
+    expect(faultOf(work, { move: 'transfer', from: ['L3'], to: ['L2'] })).toEqual({
       code: 'bed/needle-empty',
-      needle: 'R4',
+      needle: 'L3',
     });
   });
 

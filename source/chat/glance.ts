@@ -37,6 +37,15 @@ export type Glance =
       readonly count: Count;
     }
   | { readonly kind: 'bars'; readonly from: number; readonly through: number; readonly of: number }
+  /** Rows to and fro, the last of them to the side `to`. */
+  | {
+      readonly kind: 'passes';
+      readonly waste: boolean;
+      readonly from: number;
+      readonly through: number;
+      readonly of: number;
+      readonly to: Side;
+    }
   | {
       readonly kind: 'rounds';
       readonly from: number;
@@ -64,8 +73,11 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
   switch (act.kind) {
     case 'pass':
       return { kind: 'pass', to: act.to, inStripe: { at: act.rowInStripe, of: act.stripeRows } };
-    case 'waste-pass':
-      return { kind: 'pass', to: act.to, inStripe: { at: act.number, of: act.count } };
+    case 'waste-rows':
+    case 'flat-rows': {
+      const { from, through, of, to } = act;
+      return { kind: 'passes', waste: act.kind === 'waste-rows', from, through, of, to };
+    }
     case 'closing-pass':
     case 'ravel-pass':
     case 'cord-first-row':
@@ -96,8 +108,8 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
     case 'bars':
       return { kind: 'bars', from: act.from, through: act.through, of: act.of };
     case 'rounds': {
-      const { from, through, slipTo, knitTo } = act;
-      return { kind: 'rounds', from, through, of: plan.cord.rounds, slipTo, knitTo };
+      const { from, through, of, slipTo, knitTo } = act;
+      return { kind: 'rounds', from, through, of, slipTo, knitTo };
     }
     case 'thread-eyelets': {
       const { inThrough, outThrough, hole, of } = act;
@@ -124,6 +136,14 @@ export interface OddNeedles {
   readonly doubled: number | null;
 }
 
+const betweenPasses: ReadonlySet<string> = new Set([
+  'increase',
+  'decrease',
+  'comb-off',
+  'move-weights',
+  'thread',
+]);
+
 /** The moves since the last pass leave an empty needle at one edge and a doubled one at the other. */
 export function oddNeedles(job: Job, done: number, stepAt: (job: Job, number: number) => Step): OddNeedles {
   const place = (name: string): number | null => parseNeedle(job.plan.brief.bed.needles, name);
@@ -133,9 +153,7 @@ export function oddNeedles(job: Job, done: number, stepAt: (job: Job, number: nu
     if (act.kind === 'increase') odd = { ...odd, empty: place(act.uncovered) };
     else if (act.kind === 'decrease') odd = { ...odd, doubled: place(act.doubled) };
     if (moves.some(({ move }) => move === 'knit' || move === 'rehang')) return odd;
-    if (act.kind !== 'increase' && act.kind !== 'decrease' && act.kind !== 'move-weights') {
-      if (act.kind !== 'thread') return odd;
-    }
+    if (!betweenPasses.has(act.kind)) return odd;
   }
   return odd;
 }

@@ -163,7 +163,7 @@ function doneLines({ done, job }: Session, after: Session, words: Words): readon
   const last = after.done;
   const text =
     last === done + 1
-      ? `${last} ${sayStep(job.plan, stepAt(job, last), words)}`
+      ? `${last} ${sayStep(stepAt(job, last), words)}`
       : words.say`${done + 1} to ${last}: ${last - done} steps confirmed`;
   return [{ tone: 'done', text }];
 }

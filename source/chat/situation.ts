@@ -44,12 +44,13 @@ function situationAt({ phase, act }: Step): Situation {
     case 'thread-eyelets':
     case 'tie':
       return 'threading';
+    case 'set-needles-again':
     case 'rehang':
       return 'rehang';
     case 'weights-off':
     case 'take-off':
     case 'release-waste':
-      return act.rehang ? 'rehang' : phase;
+      return act.rehangs ? 'rehang' : phase;
     default:
       return phase;
   }

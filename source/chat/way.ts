@@ -78,6 +78,6 @@ function sayHands(hands: HandWork, words: Words): string {
     case 'mend':
       return formatMendStep(hands.step, words);
     case 'plan':
-      return sayStep(hands.plan, hands.step, words);
+      return sayStep(hands.step, words);
   }
 }

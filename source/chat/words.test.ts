@@ -24,16 +24,14 @@ function everythingRead(): string {
     .map((name) => jobOf(readFileSync(`demo/${name}`, 'utf8')))
     .flatMap((job) => [
       formatPlanPage(job.plan, spoken()),
-      ...Array.from({ length: job.stepCount }, (_, done) =>
-        sayStep(job.plan, stepAt(job, done + 1), spoken()),
-      ),
+      ...Array.from({ length: job.stepCount }, (_, done) => sayStep(stepAt(job, done + 1), spoken())),
     ]);
   return read.join(' ').toLowerCase().replace(/\s+/g, ' ');
 }
 
 const used = [
   ...['needle', 'carriage', 'pass', 'row', 'feeder', 'loop', 'stitch', 'tail'],
-  ...['e-wrap', 'comb', 'claw weight', 'waste yarn', 'waste row', 'ravel cord', 'one out', 'one in'],
+  ...['e-wrap', 'comb', 'claw weight', 'waste yarn', 'waste row', 'ravel row', 'increase', 'decrease'],
   ...[
     'open loops',
     'trailing edge',

@@ -98,6 +98,6 @@ function* textLines(plan: Plan, words: Words): Generator<string> {
     if (step.phase !== phase)
       yield `${phase === null ? '' : '\n'}${sayPhase(step.phase, words).toUpperCase()}`;
     phase = step.phase;
-    yield `${String(step.step).padStart(width)}  ${sayStep(plan, step, words)}`;
+    yield `${String(step.step).padStart(width)}  ${sayStep(step, words)}`;
   }
 }

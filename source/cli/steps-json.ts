@@ -9,7 +9,7 @@ import type { Words } from '../wording/words.ts';
 export function stepJson(job: Job, number: number, words: Words): string {
   const step = stepAt(job, number);
   const { phase, row, stripe, moves, after } = step;
-  const say = sayStep(job.plan, step, words);
+  const say = sayStep(step, words);
   const caution = cautionOf(job.plan, step, words);
   return harmlessJson({
     step: step.step,

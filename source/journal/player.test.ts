@@ -19,7 +19,7 @@ const lines: readonly SampleLine[] = [
   confirm(4, 3000),
   { event: { do: 'say', text: 'Look at the left edge.' }, afterMs: 0 },
   { event: { do: 'mark', name: 'edge' }, afterMs: 1000 },
-  confirm(12, 600_000),
+  confirm(5, 600_000),
   confirm(1, 1000),
 ];
 
@@ -78,7 +78,7 @@ describe('a player', () => {
       elapsedMs: 6000,
       saying: 'Look at the left edge.',
     });
-    expect(place(advancePlayer(having(stopped, { do: 'play' }), 10_000))).toEqual([17, 16_000]);
+    expect(place(advancePlayer(having(stopped, { do: 'play' }), 10_000))).toEqual([10, 16_000]);
   });
 
   it('stops where a teacher put a pause', () => {
@@ -109,10 +109,10 @@ describe('a player', () => {
 
   it('goes to a phase, a stripe or the end, running or standing as before', () => {
     const stripes = having(playerOf(), { do: 'to-phase', phase: 'stripes' });
-    // Sixteen steps of casting on: the stripes are reached by the presses that confirm 17 steps in all.
-    expect([place(stripes), viewPlayer(stripes).playing]).toEqual([[17, 16_000], true]);
+    // Nine steps of casting on: the stripes are reached by the presses that confirm 10 steps in all.
+    expect([place(stripes), viewPlayer(stripes).playing]).toEqual([[10, 16_000], true]);
     expect(place(having(stripes, { do: 'to-phase', phase: 'cast-on' }))).toEqual([0, 0]);
-    expect(place(having(playerOf(), { do: 'to-stripe', stripe: 1 }))).toEqual([17, 16_000]);
+    expect(place(having(playerOf(), { do: 'to-stripe', stripe: 1 }))).toEqual([10, 16_000]);
     expect(viewPlayer(having(playerOf(), { do: 'to-end' })).ended).toBe(true);
   });
 

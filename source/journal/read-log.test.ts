@@ -127,7 +127,7 @@ describe('the tally of a sound log', () => {
         sittings: 2,
         finished: false,
         step: 9,
-        stepCount: 88,
+        stepCount: 74,
         durationS: 75.363,
         tornBytes: 0,
         foreign: [],

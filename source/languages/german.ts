@@ -154,148 +154,13 @@ export const german: Catalog = {
     graft: 'Verbinden',
     seam: 'Naht',
     cord: 'Kordel',
-    'Carriage on the {0}. Bring {1} needles into work: {2} to {3}.': (at, count, first, last) =>
-      `Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung: ${first} bis ${last}.`,
-    'the waste yarn': 'das Hilfsgarn',
-    '{0}, the waste yarn': '{0}, das Hilfsgarn',
-    '{0}, the waste yarn,': '{0}, das Hilfsgarn,',
-    'Hang the cast-on comb on the loops.': 'Häng den Anschlagkamm in die Maschen.',
     'Thread {0} into the feeder.': (yarn) => `Fädle ${yarnObject(yarn)} in den Fadenführer ein.`,
-    'Thread {0} into the feeder, leaving a {1} tail.':
-      'Fädle {0} in den Fadenführer ein und lass {1} hängen.',
-    'Waste row {0} of {1}: one pass to the {2}.': (number, all, to) =>
-      `Hilfsgarnreihe ${number} von ${all}: ein Schlittengang nach ${sideWord(to)}.`,
-    'Cut {0}. Lay the ravel cord in the feeder, its end held slack by a clip on the {1}.': (yarn, at) =>
-      `Schneide ${yarn} ab. Leg den Trennfaden in den Fadenführer; ${sideWord(at)} hält eine Klammer sein Ende locker fest.`,
-    'Hang a claw weight at each edge: under {0} and under {1}.':
-      'Häng an jeden Rand ein Krallengewicht: unter {0} und unter {1}.',
-    'Knit one row to the {0} with {1}: row {2} of {3} in this stripe.': (to, yarn, row, rows) =>
-      `Strick eine Reihe nach ${sideWord(to)} mit ${yarn}: Reihe ${row} von ${rows} in diesem Streifen.`,
-    'Closing row: knit one row to the {0} with {1}. The graft will be the last row of this stripe.': (
-      to,
-      yarn,
-    ) =>
-      `Schlussreihe: strick eine Reihe nach ${sideWord(to)} mit ${yarn}. Die Verbindung wird die letzte Reihe dieses Streifens.`,
-    'Move the claw weights up: under {0} and under {1}.':
-      'Häng die Krallengewichte höher: unter {0} und unter {1}.',
-    'Cut {0}. Take the weights off, a hand under each.':
-      'Schneide {0} ab. Nimm die Gewichte ab, mit einer Hand unter jedem.',
-    'Push the work off all the needles, on its waste rows. All needles out of work.':
-      'Schieb das Gestrick mit seinen Hilfsgarnreihen von allen Nadeln. Alle Nadeln in Ruhestellung.',
-    'Drop the work off the needles: the waste rows hold its loops. All needles out of work.':
-      'Wirf das Gestrick von den Nadeln ab: die Hilfsgarnreihen halten seine Maschen. Alle Nadeln in Ruhestellung.',
-    'Hang the {0} loops again, one on each needle, from {1} to {2}, left to right.':
-      'Häng die {0} Maschen wieder ein, eine auf jede Nadel, von {1} bis {2}, von links nach rechts.',
-    'Unpick the waste rows. Hang the claw weights again: under {0} and under {1}.':
-      'Trenn die Hilfsgarnreihen auf. Häng die Krallengewichte wieder an: unter {0} und unter {1}.',
-    'Unpick the waste rows from edge A.': 'Trenn die Hilfsgarnreihen von Kante A ab.',
-    'Measure {0} of {1} and cut it there: the tail for the graft and the bottom seam.':
-      'Miss {0} {1} ab und schneide dort: der Faden zum Verbinden und für die Bodennaht.',
-    'Measure {0} of {1} and cut it there: the tail for the graft.':
-      'Miss {0} {1} ab und schneide dort: der Faden zum Verbinden.',
-    'Cut {0} too.': 'Schneide auch {0} ab.',
-    'Fasten the graft thread at the edge.': 'Vernäh den Faden der Verbindung am Rand.',
-    'Pull the ravel cord out: the waste comes away from edge B.':
-      'Zieh den Trennfaden heraus: das Hilfsgarn löst sich von Kante B.',
-    'Fold the tube flat along the trailing edge, {0} facing {1}. The graft tail sews on.':
-      'Leg den Schlauch am Abnahmerand flach, {0} auf {1}. Näh mit dem Faden vom Verbinden weiter.',
-    'Fold the tube flat along the trailing edge, {0} facing {1}. Cut {2} of {3} for the seam.':
-      'Leg den Schlauch am Abnahmerand flach, {0} auf {1}. Schneide für die Naht {2} {3} ab.',
-    'Seam, bar {0} of {1}: one from the front, one from the back, in turn. Draw up until the edges meet.':
-      'Naht, Quersteg {0} von {1}: abwechselnd einen vorn, einen hinten. Zieh an, bis die Ränder sich treffen.',
-    'Seam, bars {0} to {1} of {2}: one from the front, one from the back, in turn. Draw up until the edges meet.':
-      'Naht, Querstege {0} bis {1} von {2}: abwechselnd einen vorn, einen hinten. Zieh an, bis die Ränder sich treffen.',
-    'Fasten the seam thread.': 'Vernäh den Nahtfaden.',
-    'Sew all yarn ends in on the inside.': 'Vernäh alle Fadenenden auf der Innenseite.',
-    'For the cord: carriage on the {0}. Bring {1} needles into work: {2} to {3}.': (at, count, first, last) =>
-      `Für die Kordel: Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung: ${first} bis ${last}.`,
     'Knit one row to the {0}.': (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
-    'Hang a small weight on the cord. Set the carriage to slip to the {0} and knit to the {1}.': (
-      slip,
-      knit,
-    ) =>
-      `Häng ein kleines Gewicht an die Kordel. Stell den Schlitten so ein: nach ${sideWord(slip)} leer, nach ${sideWord(knit)} stricken.`,
-    'Round {0} of {1}: slip to the {2}, knit to the {3}.': (number, all, slip, knit) =>
-      `Runde ${number} von ${all}: nach ${sideWord(slip)} leer, nach ${sideWord(knit)} stricken.`,
-    'Measure the cord, lying at rest: it should be {0} long. Knit more rounds if it is shorter.':
-      'Miss die Kordel, ohne sie zu dehnen: sie soll {0} lang sein. Ist sie kürzer, strick weitere Runden.',
-    'Cut {0}, leaving {1}. Draw the end through the {2} loops, take them off, and hide it inside the cord.':
-      'Schneide {0} ab, lass {1} stehen. Zieh das Ende durch die {2} Maschen, nimm sie ab und verbirg es in der Kordel.',
-    'Even the two ends, knot each, and tie a bow.':
-      'Mach beide Enden gleich lang, knote jedes ab und binde eine Schleife.',
-    'Cut {0}, leaving a {1} tail.': 'Schneide {0} ab und lass {1} hängen.',
-    'Left edge': 'Linker Rand',
-    'Right edge': 'Rechter Rand',
-    'lift the outermost loop, {0}, to {1}': 'häng die äußerste Masche, {0}, auf {1} um',
-    'lift the {0} outermost loops, {1}, to {2}': 'häng die {0} äußersten Maschen, {1}, auf {2} um',
-    '{0}, one in: {1}. Push {2} out of work.': '{0}, eine nach innen: {1}. Schieb {2} in Ruhestellung.',
     'too soon, look first': 'zu früh, schau erst hin',
     'no pass is due': 'jetzt ist kein Schlittengang dran',
     'the bag is finished': 'der Beutel ist fertig',
-    '{0} needles, {1} to {2}. Carriage {3}': (count, first, last, at) =>
-      `${count} Nadeln, ${first} bis ${last}. Schlitten ${sideWord(at)}`,
-    'wrap {0} needles with {1}': '{0} Nadeln mit {1} umwickeln',
-    'hang the comb': 'Anschlagkamm einhängen',
-    'thread {0}': '{0} einfädeln',
-    'waste row {0}, {1}': (number, to) => `Hilfsgarnreihe ${number}, nach ${sideWord(to)}`,
-    'lay the ravel cord': 'Trennfaden einlegen',
-    'knit {0}': (to) => `nach ${sideWord(to)}`,
-    'cut the ravel cord': 'Trennfaden abschneiden',
-    'weights, {0} and {1}': 'Gewichte, {0} und {1}',
-    'knit {0}, row {1} of {2}': (to, row, rows) => `nach ${sideWord(to)}, Reihe ${row} von ${rows}`,
-    'closing row, knit {0}, one row only': (to) => `Schlussreihe, nach ${sideWord(to)}, nur eine Reihe`,
-    '{0}: {1} out, {2}': (side, loops, outer) => `${sideWord(side)}: ${loops} nach außen, ${outer}`,
-    '{0}: {1} in, rest {2}': (side, loops, emptied) =>
-      `${sideWord(side)}: ${loops} nach innen, ${emptied} in Ruhe`,
-    'move the weights up, {0} and {1}': 'Gewichte höher hängen, {0} und {1}',
-    'cut the waste yarn, weights off': 'Hilfsgarn abschneiden, Gewichte ab',
-    'take the work off': 'Gestrick von den Nadeln nehmen',
-    'hang {0} loops, {1} to {2}': '{0} Maschen einhängen, {1} bis {2}',
-    'unpick the waste, weights under {0} and {1}': 'Hilfsgarn auftrennen, Gewichte unter {0} und {1}',
-    'unpick the waste': 'Hilfsgarn auftrennen',
-    'measure {0} of {1} and cut': '{0} {1} abmessen und abschneiden',
-    'fasten the thread': 'Faden vernähen',
-    'fold for the seam': 'für die Naht falten',
-    'bar {0}, draw up': 'Quersteg {0}, anziehen',
-    'bars {0} to {1}, draw up': 'Querstege {0} bis {1}, anziehen',
-    'sew the ends in': 'Enden vernähen',
-    'slip {0}, knit {1}': (slip, knit) => `nach ${sideWord(slip)} leer, nach ${sideWord(knit)} stricken`,
-    'round {0}': 'Runde {0}',
-    'measure the cord, {0}': 'Kordel messen, {0}',
-    'cut, draw through, take off': 'abschneiden, durchziehen, abnehmen',
-    'tie a bow': 'Schleife binden',
-    'park {0} {1}': (yarn, end) => `${yarn} ${sideWord(end)} ablegen`,
-    'cut {0}': '{0} abschneiden',
-    one: 'eine',
-    two: 'zwei',
-    three: 'drei',
-    centimetres: 'Zentimeter',
-    inches: 'Zoll',
-    // What stands in big letters: at most 15 letters.
     needles: 'Nadeln',
-    'cast on': 'anschlagen',
-    comb: 'Kamm',
     'ravel cord': 'Trennfaden',
-    'cut cord': 'abschneiden',
-    'pull cord': 'Faden ziehen',
-    '{0} out': (side) => `${sideWord(side)} raus`,
-    '{0} in': (side) => `${sideWord(side)} rein`,
-    'to {0}': 'nun {0}',
-    'hang again': 'aufnadeln',
-    weights: 'Gewichte',
-    'weights off': 'Gewichte ab',
-    'take off': 'abnehmen',
-    unpick: 'auftrennen',
-    'cut tail': 'Faden messen',
-    fold: 'falten',
-    fasten: 'festmachen',
-    'bar {0}': 'Steg {0}',
-    'bar {0}-{1}': 'Steg {0}-{1}',
-    'sew ends': 'Fadenenden',
-    'set slip': 'einstellen',
-    measure: 'messen',
-    'draw off': 'durchziehen',
-    tie: 'Schleife',
     'Back, {0} of {1}: {2}': 'Zurück, {0} von {1}: {2}',
     'Mend, {0} of {1}: {2}': 'Ausbessern, {0} von {1}: {2}',
     now: 'jetzt',
@@ -632,6 +497,20 @@ export const german: Catalog = {
     '{0} lines of the log are not on disk: {1}.': '{0} Zeilen des Protokolls sind nicht auf der Platte: {1}.',
     'The whole log is in {0}, and the work goes on there. Next time: slantwise --log {1}':
       'Das ganze Protokoll ist in {0}, und dort geht es weiter. Nächstes Mal: slantwise --log {1}',
+    'Needle {0} is out of work: bring it into work before a loop goes on it.':
+      'Nadel {0} ist außer Arbeit: bring sie in Arbeit, bevor eine Masche darauf kommt.',
+    'The feeder holds {0}, so the carriage would knit: take {1} out before the work is dropped.':
+      'Im Fadenführer ist {0}, also würde der Schlitten stricken: nimm {1} heraus, bevor das Gestrick abgeworfen wird.',
+    'This bed has no row counter: the rows are counted on the screen.':
+      'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
+    'Row counter to {0}.': 'Reihenzähler auf {0}.',
+    'Hold the work and pass the carriage once to the {0} with nothing in the feeder: the work drops.': (to) =>
+      `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
+    'Pull out {0} rows of {1} one by one, catching every loop: in the end {2}. Bring the carriage back to the {3} without knitting.':
+      (rows, yarn, caught, back) =>
+        `Zieh ${rows} Reihen ${yarn} einzeln heraus und fang jede Masche: am Ende ${caught}. Bring den Schlitten zurück nach ${sideWord(back)}, ohne zu stricken.`,
+    'Draw the thread out from under the last {0} bars on each side.':
+      'Zieh den Faden auf jeder Seite unter den letzten {0} Querfäden heraus.',
     'measured WIDTH DEPTH': 'measured BREITE TIEFE',
     'keep the size of the finished bag, dry and flat, beside the plan':
       'die Größe des fertigen Beutels festhalten, trocken und flach, neben dem Plan',
@@ -1449,7 +1328,7 @@ export const german: Catalog = {
     'waste yarn, waste, waste row': 'Hilfsgarn, Hilfsgarnreihe, Hilfsreihe',
     'Yarn to throw away. A few rows of it hold the open loops, and are unpicked later.':
       'Garn zum Wegwerfen. Ein paar Reihen davon halten die offenen Maschen und werden später aufgetrennt.',
-    'ravel cord, ravelling cord': 'Trennfaden',
+    'ravel cord, ravel row, ravelling cord': 'Trennfaden',
     'A strand knitted for one row between the waste and the work. Pulled out later, it lets the waste come away.':
       'Ein Faden, eine Reihe lang zwischen Hilfsgarn und Gestrick gearbeitet. Später herausgezogen, gibt er das Hilfsgarn frei.',
     'edge stitches, edge stitch': 'Randmaschen, Seitenmasche',
@@ -1458,14 +1337,14 @@ export const german: Catalog = {
     'transfer tool, tool, prong, transfer': 'Decker, Umhängewerkzeug, Deckernadel, umhängen, Werkzeug',
     'A handle with one prong or more. It lifts loops off their needles and sets them on others.':
       'Ein Griff mit einer oder mehreren Spitzen. Er hebt Maschen von ihren Nadeln und setzt sie auf andere.',
-    'gain, one out, increase': 'Zunahme, eine nach außen, zunehmen',
+    'increase, one out, one needle out, gain': 'Zunahme, eine hinaus, zunehmen',
     'One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.':
       'Eine nach außen: der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeitsstellung.',
-    'loss, one in, decrease': 'Abnahme, eine nach innen, abnehmen',
+    'decrease, one in, one needle in, loss': 'Abnahme, eine hinein, abnehmen',
     'One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.':
       'Eine nach innen: der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt in Ruhestellung.',
     'shaping move, shaping, move': 'Formschritt',
-    'One out at the leading edge and one in at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.':
+    'An increase at the leading edge and a decrease at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.':
       'Eine nach außen am Zunahmerand, eine nach innen am Abnahmerand. Die Maschenzahl bleibt gleich, und das Gestrick wandert eine Nadel weiter.',
     'crawl, crawling': 'wandern, Wanderrichtung',
     'Shaping moves make the work wander along the bed, to the left or to the right. That is what slants the strip, and lets the stripes wind round the bag.':
@@ -1563,7 +1442,7 @@ export const german: Catalog = {
     "To pull the seam's thread until the two edges meet, after every 6 to 8 bars, and no tighter.":
       'Den Nähfaden ziehen, bis die Ränder aneinanderliegen, alle 6 bis 8 Querstege, und nicht fester.',
     'eyelet, hole': 'Lochmasche, Loch',
-    'The small hole where one out has left a working needle empty. The cord runs through the eyelets below the mouth.':
+    'The small hole where an increase has left a working needle empty. The cord runs through the eyelets below the mouth.':
       'Das kleine Loch, wo eine Zunahme eine Nadel leer in Arbeitsstellung gelassen hat. Durch die Lochmaschen unter der Öffnung läuft die Kordel.',
     'cord, tubular cord': 'Kordel, Schlauchkordel, Strickkordel',
     'A narrow tube, knitted on a few needles by slipping one way and knitting the other. It draws the bag shut.':
@@ -1657,7 +1536,7 @@ export const german: Catalog = {
     'You are at the start: needles, the first loops, waste rows and the ravel cord.':
       'Du bist am Anfang: Nadeln, die ersten Maschen, Hilfsgarnreihen und der Trennfaden.',
     'You are knitting stripes.': 'Du strickst Streifen.',
-    'You are at a shaping move: one out at one edge, one in at the other.':
+    'You are at a shaping move: an increase at one edge, a decrease at the other.':
       'Du bist bei einem Formschritt: eine nach außen am einen Rand, eine nach innen am anderen.',
     'You are at a rehang: the work comes off on waste rows and is hung again.':
       'Du bist beim Umsetzen: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
@@ -1765,7 +1644,7 @@ export const german: Catalog = {
       'Jedes wartende Garn hat sein eigenes Ende des Nadelbetts, damit sich die Garne nicht verdrehen.',
     'resting, push out of work, one in, decrease, loss':
       'Ruhestellung, in Ruhestellung, eine nach innen, Abnahme, abnehmen',
-    'The needle that one in has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.':
+    'The needle that a decrease has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.':
       'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
     'edge stitches, prongs, two edge stitches, transfer tool':
       'Randmaschen, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
@@ -1815,7 +1694,7 @@ export const german: Catalog = {
       'Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + {0} cm',
     'eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain':
       'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',
-    'Each one out leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.':
+    'Each increase leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.':
       'Jede Zunahme lässt eine Nadel leer in Arbeitsstellung, und der nächste Schlittengang legt eine Masche darauf: ein Loch für die Kordel. Nach einer geraden Zahl von Löchern kommen beide Kordelenden außen heraus.',
     'eyelets = moves; the cord uses an even number of them':
       'Lochmaschen = Formschritte; die Kordel nutzt eine gerade Zahl davon',
@@ -2165,53 +2044,6 @@ export const german: Catalog = {
     'A graft follows the path of a knitted row, so no seam shows. The needle enters each loop twice; only the first loop of edge B and the last of edge A are entered once.':
       'Der Faden nimmt den Weg einer gestrickten Reihe, darum sieht man keine Naht. Die Nadel sticht in jede Masche zweimal; nur in die erste Masche von Kante B und die letzte von Kante A einmal.',
     'pairs of entries = 2 × stitches − 1': 'Paare von Einstichen = 2 × Maschen − 1',
-    'lay it knit side up, A above, B below, mouth {0}': (side) =>
-      `rechte Seite oben, A oben, B unten, Öffnung ${sideWord(side)}`,
-    'A up 1': 'A herauf 1',
-    'B down {0}, up {1}. A down {2}, up {3}': 'B hinab {0}, herauf {1}. A hinab {2}, herauf {3}',
-    'B down {0}, the last': 'B hinab {0}, die letzte',
-    'soak or wash it, lay it flat': 'einweichen oder waschen, flach legen',
-    'measure the bag': 'Beutel messen',
-    'rounds {0} to {1}': 'Runden {0} bis {1}',
-    'measure, {0} at {1} rounds': 'messen, {0} bei {1} Runden',
-    'in through {0}, out through {1}': 'hinein durch {0}, heraus durch {1}',
-    'graft 1': 'Masche 1',
-    'graft {0}': 'Masche {0}',
-    'hole {0}': 'Loch {0}',
-    wash: 'waschen',
-    'Knit side up: A, where the tail hangs, above the gap; B, the start, below; mouth on the {0}. Fold the waste under: open loops show. The ravel cord stays in.':
-      (side) =>
-        `Rechte Seite oben: A, wo der Faden hängt, über dem Spalt, B, der Anfang, darunter; Öffnung ${sideWord(side)}. Schlag das Hilfsgarn unter. Der Trennfaden bleibt drin.`,
-    'Thread the tail into the blunt needle and count the loops of both edges from where it hangs. A: up through 1, from behind.':
-      'Fädle das Fadenende in die stumpfe Nadel, und zähl die Maschen beider Kanten von dort, wo es hängt. A: herauf durch 1, von hinten.',
-    'B: down through {0}, up through {1}. A: down through {2}, up through {3}.':
-      'B: hinab durch {0}, herauf durch {1}. A: hinab durch {2}, herauf durch {3}.',
-    'B: down through {0}, the last. Look along the row: every stitch as big as the ones beside it.':
-      'B: hinab durch {0}, die letzte. Schau die Reihe entlang: jede Masche so groß wie die daneben.',
-    '{0} Lay it flat, {1} wide and {2} deep, and let it dry.':
-      '{0} Leg ihn flach hin, {1} breit und {2} tief, und lass ihn trocknen.',
-    'Measure the bag, dry and flat: it should be {0} wide and {1} deep. Note what you got: the next bag is planned from it.':
-      'Miss den Beutel, trocken und flach: er soll {0} breit und {1} tief sein. Schreib auf, was herauskam: danach wird der nächste geplant.',
-    'Rounds {0} to {1} of {2}: each time slip to the {3}, knit to the {4}.': (
-      from,
-      through,
-      all,
-      slip,
-      knit,
-    ) =>
-      `Runden ${from} bis ${through} von ${all}: jedes Mal leer nach ${sideWord(slip)}, stricken nach ${sideWord(knit)}.`,
-    'Measure the cord, lying at rest: {0} rounds should be {1}. Where yours differ, type cord and your length: the rounds still to knit follow it.':
-      'Miss die Kordel, locker liegend: {0} Runden sollen {1} sein. Wo deine abweichen, gib cord und deine Länge ein: danach richten sich die übrigen Runden.',
-    'Holes {0} and {1} of {2}, counted from the graft: the cord goes in through eyelet {3} and comes out through eyelet {4}.':
-      'Löcher {0} und {1} von {2}, von der Verbindung aus gezählt: die Kordel geht durch Lochmasche {3} hinein und kommt durch Lochmasche {4} heraus.',
-    'Draw each movement to the size of a stitch, never tight.':
-      'Zieh jede Bewegung auf die Größe einer Masche an, nie fest.',
-    'Look along the row.': 'Schau die Reihe entlang.',
-    'Let the bag rest for a day.': 'Lass den Beutel einen Tag ruhen.',
-    'Soak the bag, press the water out and do not wring it.':
-      'Weich den Beutel ein, drück das Wasser heraus und wring ihn nicht.',
-    'Wash and tumble the bag as it will be washed.':
-      'Wasch und trockne den Beutel, wie er gewaschen werden wird.',
     'movement, needle movement': 'Bewegung, Nadelbewegung',
     'What the blunt needle does on one edge of the graft: down through one loop and up through the next, drawn to the size of a stitch.':
       'Was die stumpfe Nadel an einer Kante beim Verbinden tut: durch eine Masche hinab und durch die nächste herauf, auf die Größe einer Masche angezogen.',
@@ -2232,37 +2064,5 @@ export const german: Catalog = {
     ) =>
       `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
     'Set the loops of {0} back on {1}.': 'Häng die Maschen von {0} zurück auf {1}.',
-    'wrap with {0}, {1} to {2}': 'mit {0} umwickeln, {1} bis {2}',
-    'hold the loops down': 'Maschen niederhalten',
-    'draw out a loop, {0}, and clip it': (side) => `Schlinge herausziehen, ${sideWord(side)}, und klammern`,
-    'cut the waste yarn, counter to zero': 'Hilfsgarn abschneiden, Zähler auf null',
-    'pull the ravel row out': 'Trennreihe herausziehen',
-    'E-wrap {0} round each needle from {1} to {2}, so that the yarn ends beside the carriage.':
-      'Wickle {0} um jede Nadel von {1} bis {2}, so dass das Garn neben dem Schlitten endet.',
-    'No comb: hold the loops down against the bed with a hand while the first rows are knitted.':
-      'Kein Kamm: halte die Maschen mit der Hand am Bett nieder, während die ersten Reihen gestrickt werden.',
-    'At the {0} edge draw out a loop of {1} as long as your hand, and hold it slack with a clip: it marks the row that is pulled out later.':
-      (side, yarn) =>
-        `Zieh am ${sideWord(side) === 'links' ? 'linken' : 'rechten'} Rand eine handlange Schlinge aus ${yarn} heraus und halt sie locker mit einer Klammer: sie zeigt die Reihe, die später herausgezogen wird.`,
-    'Ravel row: one pass to the {0}.': (to) => `Trennreihe: ein Schlittengang nach ${sideWord(to)}.`,
-    'Cut the ravel cord, leaving an end at each side to pull later. Row counter to 0.':
-      'Schneide den Trennfaden ab; an jeder Seite bleibt ein Ende, um ihn später zu ziehen. Reihenzähler auf 0.',
-    'Cut {0} here; the loop in its clip stays. Row counter to 0.':
-      'Schneide hier {0} ab; die Schlinge in der Klammer bleibt. Reihenzähler auf 0.',
-    'Find the loop in its clip, cut one strand of that row and pull it out: the waste comes away from edge B.':
-      'Such die Schlinge in der Klammer, schneide einen Faden ihrer Reihe durch und zieh ihn heraus: das Hilfsgarn löst sich von Kante B.',
-    'E-wrap the {0} needles with {1}, from {2} to {3} beside the carriage, leaving a {4} tail.':
-      'Wickle {1} um die {0} Nadeln, von {2} bis {3} neben dem Schlitten, und lass {4} hängen.',
-    'Stitch size as for the swatch.': 'Maschenweite wie bei der Maschenprobe.',
-    'Stitch size {0}, as for the swatch.': 'Maschenweite {0}, wie bei der Maschenprobe.',
-    'Take {0} out of the feeder, lead it straight back and clip it on the {1}.': (yarn, side) =>
-      `Nimm ${yarn} aus dem Fadenführer, führ es gerade zurück und klammere es ${sideWord(side)} fest.`,
-    '{0}, one out: bring {1} into work, {2}. Leave {3} in work and empty: the eyelet.': (
-      edge,
-      needle,
-      lift,
-      empty,
-    ) =>
-      `${edge}, eine nach außen: bring ${needle} in Arbeit, ${lift}. ${empty} bleibt leer in Arbeit: die Lochmasche.`,
   },
 };

@@ -36,7 +36,7 @@ export const briefSchema = v.strictObject({
     marginNeedles: v.optional(whole(0, 50)),
     place: v.optional(v.picklist(['centre', 'end'])),
     park: v.optional(v.picklist(['home', 'ends'])),
-    without: v.optional(v.pipe(v.array(v.picklist(['comb', 'counter'])), v.maxLength(2))),
+    without: v.optional(v.pipe(v.array(v.picklist(['comb', 'slip', 'counter'])), v.maxLength(3))),
   }),
   swatch: v.strictObject({
     stitches: between(1, 2000),

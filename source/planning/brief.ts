@@ -57,7 +57,7 @@ export interface Brief {
     /** Where a yarn waits: on the side where the carriage stands, or at the two ends in turn, led below the needles. */
     readonly park: 'home' | 'ends';
     /** What the bed lacks. */
-    readonly without: readonly ('comb' | 'counter')[];
+    readonly without: readonly ('comb' | 'slip' | 'counter')[];
   };
   readonly swatch: Swatch;
   /** The state in which the bag will be used, and in which its size is wanted. */

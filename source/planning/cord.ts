@@ -1,11 +1,13 @@
 /**
  * The tubular cord: two passes a round, each round one row high. A round takes its stitches and the strand that
  * crosses the back, (c − 1) stitch widths (common practice; loop length as for the bag). It winds in and out of the holes,
- * so its way from hole to hole is √(gap² + thickness²), and that much longer than the mouth (rule of thumb).
+ * so its way from hole to hole is √(gap² + thickness²), and that much longer than the mouth (rule of thumb). A bed that
+ * cannot slip knits it flat, a row for a round; its long edges are sewn with a thread twice as long (common practice).
  */
 import type { Brief } from './brief.ts';
 import { cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
+import { endTailCm } from './tails.ts';
 
 export interface CordPlan {
   readonly stitches: number;
@@ -16,13 +18,15 @@ export interface CordPlan {
   readonly takeUpCm: number;
   readonly rounds: number;
   readonly passes: number;
+  /** Thread to sew the edges of a flat cord with, and to hold on to; null for a tube. */
+  readonly flatSeamCm: number | null;
   /** Yarn in the cord itself, without its two tails. */
   readonly metres: number;
 }
 
 /** At least `knitted` rounds: those that there are already. */
 export function planCord(
-  { cord }: Brief,
+  { cord, bed }: Brief,
   gauge: Gauge,
   mouthCm: number,
   eyelets: EyeletChoice,
@@ -32,15 +36,19 @@ export function planCord(
   const lengthCm = mouthCm + takeUpCm + 2 * cord.tieCm;
   const roundCm = cord.roundsPer10Cm === null ? gauge.rowMm / 10 : 10 / cord.roundsPer10Cm;
   const rounds = Math.max(knitted, Math.ceil(lengthCm / roundCm - 1e-9));
-  const roundMm = cord.stitches * gauge.loopLengthMm + (cord.stitches - 1) * gauge.stitchMm;
+  const isFlat = bed.without.includes('slip');
+  const acrossMm = isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm;
+  const flatSeamCm = isFlat ? 2 * lengthCm + endTailCm : null;
+  const knittedMm = rounds * (cord.stitches * gauge.loopLengthMm + acrossMm);
   return {
     stitches: cord.stitches,
     yarn: cord.yarn,
     lengthCm,
     takeUpCm,
     rounds,
-    passes: 2 * rounds,
-    metres: (rounds * roundMm) / 1000,
+    passes: isFlat ? rounds : 2 * rounds,
+    flatSeamCm,
+    metres: knittedMm / 1000 + (flatSeamCm ?? 0) / 100,
   };
 }
 

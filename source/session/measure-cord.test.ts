@@ -39,7 +39,9 @@ describe('twenty rounds of cord', () => {
     expect(job().plan.cord).toMatchObject({ rounds, passes: 2 * rounds, lengthCm });
     expect(roundsKnitted()).toBe(rounds);
     expect(job().plan.cord.metres).toBeLessThan(metres);
-    expect(steps().slice(0, asks - 1)).toEqual(before.slice(0, asks - 1));
+    const sofar = (all: readonly Step[]) =>
+      all.slice(0, asks - 1).map(({ moves, after }) => ({ moves, after }));
+    expect(sofar(steps())).toEqual(sofar(before));
     expect(store.get().session.done).toBe(asks - 1);
     expect(log.at(-1)).toEqual({ do: 'cord', lengthCm: 8 });
     for (const { step, bed } of simulate(job())) {

@@ -6,14 +6,19 @@ import type { BedAfter } from './step.ts';
 
 const nothingParked: ReadonlyMap<string, Side> = new Map();
 
+/** What the row counter shows after so many passes since it was set; null on a bed that has none. */
+export const counterAt = ({ plan }: Outline, passes: number): number | null =>
+  plan.brief.bed.without.includes('counter') ? null : passes;
+
 /** The bed without loops, once the work is off. */
-export const bareBed = (outline: Outline, carriage: Side, feeder: string | null = null): BedAfter => ({
+export const bareBed = (outline: Outline, carriage: Side, counter: number | null): BedAfter => ({
   left: null,
   right: null,
   stitches: 0,
   carriage,
-  feeder,
+  feeder: null,
   parked: nothingParked,
+  counter,
   shapings: outline.plan.shapings,
 });
 
@@ -51,6 +56,8 @@ interface Moment {
   /** The leading edge is one ahead: the increase is made and the decrease is not. */
   readonly increased?: boolean;
   readonly carriage?: Side;
+  /** Where waste rows have turned it on beyond the bag's own. */
+  readonly counter?: number | null;
 }
 
 export function bedAt(outline: Outline, moment: Moment): BedAfter {
@@ -65,6 +72,7 @@ export function bedAt(outline: Outline, moment: Moment): BedAfter {
     carriage: moment.carriage ?? carriageAfter(outline, moment.row),
     feeder: moment.feeder,
     parked: moment.parked,
+    counter: moment.counter === undefined ? counterAt(outline, moment.row) : moment.counter,
     shapings: moment.shapings,
   };
 }

@@ -1,19 +1,20 @@
 /**
  * Closing: one row with the last stripe's yarn (its second row is the graft), the tail measured and cut, waste rows to
- * hold the loops, weights off, and the work dropped off the needles (common practice).
+ * hold the loops, weights off, and the work dropped by a pass with nothing in the feeder (common practice).
  */
-import { opposite } from '../bed/side.ts';
+import { opposite, type Side } from '../bed/side.ts';
 import { closingTailCm } from '../planning/tails.ts';
-import { bareBed, bedAt, carriageAfter, hangingOf } from './bed-after.ts';
-import { feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
+import { bareBed, bedAt, carriageAfter, counterAt, hangingOf } from './bed-after.ts';
+import { combHangs, feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 import { passStep, threadStep } from './stripes.ts';
+import { wasteRows } from './waste-rows.ts';
 
-/** Beside a thread step where one is due: pass, cut the tail, thread waste, weights off, take off. */
-const fixedSteps = 5;
+/** Beside a thread step where one is due: pass, cut the tail, thread waste, waste rows, weights off, take off. */
+const fixedSteps = 6;
 
 export const countClosingRow = (outline: Outline): number =>
-  (feedsBefore(outline, outline.plan.knittedRows) ? 1 : 0) + fixedSteps + outline.closingWasteRows;
+  (feedsBefore(outline, outline.plan.knittedRows) ? 1 : 0) + fixedSteps;
 
 export function closingRowStep(outline: Outline, local: number): StepBody {
   const { plan, closingWasteRows, leftParked } = outline;
@@ -25,7 +26,6 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
   if (part === 0) return passStep(outline, row);
 
   const yarn = yarnOfRow(outline, row);
-  const side = carriageAfter(outline, row);
   const common = { row, stripe: stripeNumberOf(outline, row) };
   const onBed = (feeder: string | null, passes: number): BedAfter =>
     bedAt(outline, {
@@ -34,64 +34,71 @@ export function closingRowStep(outline: Outline, local: number): StepBody {
       shapings,
       feeder,
       parked: new Map(),
-      carriage: passes % 2 === 0 ? side : opposite(side),
+      carriage: sideAfterWaste(outline, passes),
+      counter: counterAt(outline, row + passes),
     });
 
-  if (part === 1) {
-    const lengthCm = closingTailCm({ graft, seam });
-    return {
-      ...common,
-      act: {
-        kind: 'cut-graft-tail',
-        yarn,
-        lengthCm,
-        throughSeam: graft.goesOnToSeam,
-        alsoCut: leftParked,
-      },
-      moves: [
-        { move: 'measure', lengthCm },
-        { move: 'cut', yarn },
-        ...leftParked.map((left) => ({ move: 'cut', yarn: left }) as const),
-      ],
-      after: onBed(null, 0),
-    };
+  switch (part) {
+    case 1: {
+      const lengthCm = closingTailCm({ graft, seam });
+      const throughSeam = graft.goesOnToSeam;
+      return {
+        ...common,
+        act: { kind: 'cut-graft-tail', yarn, lengthCm, throughSeam, alsoCut: leftParked },
+        moves: [
+          { move: 'measure', lengthCm },
+          { move: 'cut', yarn },
+          ...leftParked.map((left) => ({ move: 'cut', yarn: left }) as const),
+        ],
+        after: onBed(null, 0),
+      };
+    }
+    case 2:
+      return {
+        ...common,
+        act: { kind: 'thread-waste', yarn: waste, aside: null },
+        moves: [{ move: 'feed', yarn: waste }],
+        after: onBed(waste, 0),
+      };
+    case 3: {
+      const end = sideAfterWaste(outline, closingWasteRows);
+      return {
+        ...common,
+        ...wasteRows({ yarn: waste, from: 1, through: closingWasteRows, of: closingWasteRows, end }),
+        after: onBed(waste, closingWasteRows),
+      };
+    }
+    case 4:
+      return {
+        ...common,
+        act: { kind: 'weights-off', wasteYarn: waste, comb: combHangs(outline, row), rehangs: false },
+        moves: [{ move: 'cut', yarn: waste }],
+        after: onBed(null, closingWasteRows),
+      };
+    default: {
+      const to = carriageAtEnd(outline);
+      return {
+        ...common,
+        act: { kind: 'take-off', to, rehangs: false },
+        moves: [{ move: 'take-off', to }],
+        after: closedBed(outline),
+      };
+    }
   }
-  if (part === 2) {
-    return {
-      ...common,
-      act: { kind: 'thread-waste', yarn: waste, aside: null },
-      moves: [{ move: 'feed', yarn: waste }],
-      after: onBed(waste, 0),
-    };
-  }
-  const number = part - 2;
-  if (number <= closingWasteRows) {
-    const after = onBed(waste, number);
-    return {
-      ...common,
-      act: { kind: 'waste-pass', yarn: waste, number, count: closingWasteRows, to: after.carriage },
-      moves: [{ move: 'knit', to: after.carriage }],
-      after,
-    };
-  }
-  if (number === closingWasteRows + 1) {
-    return {
-      ...common,
-      act: { kind: 'weights-off', wasteYarn: waste, rehang: false },
-      moves: [{ move: 'cut', yarn: waste }],
-      after: onBed(null, closingWasteRows),
-    };
-  }
-  return {
-    ...common,
-    act: { kind: 'take-off', rehang: false },
-    moves: [{ move: 'take-off' }],
-    after: bareBed(outline, carriageAtEnd(outline)),
-  };
 }
 
-/** The side on which the carriage is left once the work is off the bed. */
-export function carriageAtEnd(outline: Outline): 'left' | 'right' {
+function sideAfterWaste(outline: Outline, passes: number): Side {
   const side = carriageAfter(outline, outline.plan.knittedRows);
-  return outline.closingWasteRows % 2 === 0 ? side : opposite(side);
+  return passes % 2 === 0 ? side : opposite(side);
 }
+
+/** The side on which the pass that drops the work leaves the carriage. */
+const carriageAtEnd = (outline: Outline): Side => sideAfterWaste(outline, outline.closingWasteRows + 1);
+
+/** The bed while the work is in the lap. */
+export const closedBed = (outline: Outline): BedAfter =>
+  bareBed(
+    outline,
+    carriageAtEnd(outline),
+    counterAt(outline, outline.plan.knittedRows + outline.closingWasteRows + 1),
+  );

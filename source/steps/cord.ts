@@ -1,21 +1,26 @@
 /**
  * The cord: a few needles, e-wrapped, one plain row, then rounds of two passes with the carriage slipping one way and
- * knitting the other; drawn off and threaded through the eyelets, in and out, so that both ends come out on the outside
- * (common practice).
+ * knitting the other; drawn off and threaded through the eyelets, in and out, so that both ends come out on the outside. A
+ * bed that cannot slip knits it flat, a row for each round, and its long edges are sewn together (common practice).
  */
+import type { BedMove } from '../bed/move.ts';
 import { opposite, type Side } from '../bed/side.ts';
-import { bareBed } from './bed-after.ts';
+import { bareBed, counterAt } from './bed-after.ts';
+import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
 import type { Act, BedAfter, StepBody } from './step.ts';
 
 /** Set needles, cast on, thread, plain row, set the carriage to slip. */
 const before = 5;
-/** Measure, draw through. */
-const behind = 2;
 /** Rounds that one step holds. */
 const roundsAtOnce = 10;
 /** After so many the cord is measured: how high a round is, is a guess until then. */
 const roundsToMeasure = 20;
+
+const isFlat = ({ plan }: Outline): boolean => plan.cord.flatSeamCm !== null;
+
+/** Measure, draw through; a flat cord is sewn too. */
+const behind = (outline: Outline): number => (isFlat(outline) ? 3 : 2);
 
 const roundSteps = ({ plan }: Outline): number => Math.ceil(plan.cord.rounds / roundsAtOnce);
 /** Steps of rounds before the measure in between; none where the cord is over by then. */
@@ -27,105 +32,196 @@ export const countCord = (outline: Outline): number =>
   before +
   roundSteps(outline) +
   measuresOnTheWay(outline) +
-  behind +
+  behind(outline) +
   outline.plan.eyelets.used.length / 2 +
   1;
 
 export function cordStep(outline: Outline, local: number): StepBody {
-  const { plan } = outline;
-  const { stitches: count, yarn, rounds, lengthCm } = plan.cord;
-  const home = plan.brief.homeSide;
-  const away = opposite(home);
+  const part = local - before;
+  if (part < 0) return beginning(outline, local);
+  if (part === stepsToMeasure(outline) && part > 0) return measureOnTheWay(outline);
+  const number = part > stepsToMeasure(outline) ? part - measuresOnTheWay(outline) : part;
+  if (number < roundSteps(outline)) return roundsStep(outline, number);
+  const ending = number - roundSteps(outline);
+  return ending < behind(outline)
+    ? endingStep(outline, ending)
+    : threadingStep(outline, 2 * (ending - behind(outline)));
+}
+
+/** Rounds knitted by the end of the steps of rounds before `number`. */
+const roundsBefore = ({ plan }: Outline, number: number): number =>
+  Math.min(plan.cord.rounds, number * roundsAtOnce);
+
+/** The cord on its needles once `rounds` are knitted; what has been knitted before them is not on the row counter. */
+function cordBed(outline: Outline, rounds: number): BedAfter {
+  const { homeSide } = outline.plan.brief;
+  const away = opposite(homeSide);
+  // A round ends where the plain row did; a flat row at the other side each time.
+  const carriage = isFlat(outline) && rounds % 2 === 1 ? homeSide : away;
+  return onNeedles(
+    outline,
+    carriage,
+    outline.plan.cord.yarn,
+    counterAt(outline, rounds * passesARound(outline)),
+  );
+}
+
+const passesARound = (outline: Outline): number => (isFlat(outline) ? 1 : 2);
+
+function onNeedles(
+  outline: Outline,
+  carriage: Side,
+  feeder: string | null,
+  counter: number | null,
+): BedAfter {
   const names = cordNeedles(outline);
+  return {
+    ...bareBed(outline, carriage, counter),
+    left: names[0] ?? '',
+    right: names.at(-1) ?? '',
+    stitches: names.length,
+    feeder,
+  };
+}
+
+const bodyOf = ({ plan }: Outline, act: Act, moves: StepBody['moves'], after: BedAfter): StepBody => ({
+  row: plan.knittedRows,
+  stripe: null,
+  act,
+  moves,
+  after,
+});
+
+function beginning(outline: Outline, local: number): StepBody {
+  const { homeSide: home, bed } = outline.plan.brief;
+  const { yarn } = outline.plan.cord;
+  const names = cordNeedles(outline);
+  const count = names.length;
   const [first = '', last = ''] = [names[0], names.at(-1)];
   const wrapped = home === 'left' ? { from: last, to: first } : { from: first, to: last };
-  const onBed = (carriage: Side, feeder: string | null): BedAfter => ({
-    ...bareBed(outline, carriage, feeder),
-    left: first,
-    right: last,
-    stitches: count,
-  });
-  const body = (act: Act, moves: StepBody['moves'], after: BedAfter): StepBody => ({
-    row: plan.knittedRows,
-    stripe: null,
-    act,
-    moves,
-    after,
-  });
-
+  const away = opposite(home);
+  const { counter } = closedBed(outline);
   switch (local) {
     case 0:
-      return body(
+      return bodyOf(
+        outline,
         { kind: 'set-cord-needles', first, last, count, carriage: home },
         [
           { move: 'stand', side: home },
           { move: 'work', needles: names },
         ],
-        bareBed(outline, home),
+        bareBed(outline, home, counter),
       );
     case 1:
-      return body(
+      return bodyOf(
+        outline,
         { kind: 'cast-on-cord', yarn, count, ...wrapped },
         [{ move: 'cast-on', yarn, ...wrapped }],
-        onBed(home, null),
+        onNeedles(outline, home, null, counter),
       );
     case 2:
-      return body({ kind: 'thread-cord', yarn }, [{ move: 'feed', yarn }], onBed(home, yarn));
+      return bodyOf(
+        outline,
+        { kind: 'thread-cord', yarn },
+        [{ move: 'feed', yarn }],
+        onNeedles(outline, home, yarn, counter),
+      );
     case 3:
-      return body({ kind: 'cord-first-row', to: away }, [{ move: 'knit', to: away }], onBed(away, yarn));
-    case 4:
-      return body({ kind: 'set-slip', slipTo: home, knitTo: away }, [], onBed(away, yarn));
+      return bodyOf(
+        outline,
+        { kind: 'cord-first-row', to: away },
+        [{ move: 'knit', to: away }],
+        onNeedles(outline, away, yarn, counter === null ? null : counter + 1),
+      );
+    default: {
+      const setsCounter = !bed.without.includes('counter');
+      return bodyOf(
+        outline,
+        isFlat(outline)
+          ? { kind: 'weigh-flat-cord', setsCounter }
+          : { kind: 'set-slip', slipTo: home, knitTo: away, setsCounter },
+        setsCounter ? [{ move: 'counter', rows: 0 }] : [],
+        cordBed(outline, 0),
+      );
+    }
   }
-  const part = local - before;
-  if (part === stepsToMeasure(outline) && part > 0) {
-    const length = (lengthCm * roundsToMeasure) / rounds;
-    const measured = { rounds: roundsToMeasure, lengthCm: length };
-    const moves = [{ move: 'measure', lengthCm: length } as const];
-    return body({ kind: 'measure-rounds', ...measured }, moves, onBed(away, yarn));
-  }
-  const number = part > stepsToMeasure(outline) ? part - measuresOnTheWay(outline) : part;
-  if (number < roundSteps(outline)) {
-    const from = number * roundsAtOnce + 1;
-    const through = Math.min(rounds, from + roundsAtOnce - 1);
-    return body(
-      { kind: 'rounds', from, through, slipTo: home, knitTo: away },
-      Array.from({ length: through - from + 1 }, () => roundMoves(home, away)).flat(),
-      onBed(away, yarn),
-    );
-  }
-  if (number === roundSteps(outline)) {
-    return body({ kind: 'measure-cord', lengthCm }, [{ move: 'measure', lengthCm }], onBed(away, yarn));
-  }
-  if (number === roundSteps(outline) + 1) {
-    return body(
-      { kind: 'draw-through', yarn, count },
-      [{ move: 'cut', yarn }, { move: 'take-off' }, { move: 'fasten' }],
-      bareBed(outline, away),
-    );
-  }
-  return threadingStep(outline, 2 * (number - roundSteps(outline) - behind), bareBed(outline, away));
 }
 
-const roundMoves = (slipTo: Side, knitTo: Side): StepBody['moves'] => [
+function roundsStep(outline: Outline, number: number): StepBody {
+  const home = outline.plan.brief.homeSide;
+  const away = opposite(home);
+  const from = roundsBefore(outline, number) + 1;
+  const through = roundsBefore(outline, number + 1);
+  const after = cordBed(outline, through);
+  const of = outline.plan.cord.rounds;
+  const rounds = Array.from({ length: through - from + 1 }, (_, i) => from + i);
+  return isFlat(outline)
+    ? bodyOf(
+        outline,
+        { kind: 'flat-rows', from, through, of, to: after.carriage },
+        rounds.map((row) => ({ move: 'knit', to: row % 2 === 1 ? home : away })),
+        after,
+      )
+    : bodyOf(
+        outline,
+        { kind: 'rounds', from, through, of, counter: after.counter, slipTo: home, knitTo: away },
+        rounds.flatMap(() => roundMoves(home, away)),
+        after,
+      );
+}
+
+const roundMoves = (slipTo: Side, knitTo: Side): readonly BedMove[] => [
   { move: 'slip', to: slipTo },
   { move: 'knit', to: knitTo },
 ];
 
+function measureOnTheWay(outline: Outline): StepBody {
+  const { rounds, lengthCm } = outline.plan.cord;
+  const measured = {
+    rounds: roundsToMeasure,
+    lengthCm: (lengthCm * roundsToMeasure) / rounds,
+  };
+  return bodyOf(
+    outline,
+    { kind: 'measure-rounds', ...measured },
+    [{ move: 'measure', lengthCm: measured.lengthCm }],
+    cordBed(outline, roundsToMeasure),
+  );
+}
+
+function endingStep(outline: Outline, ending: number): StepBody {
+  const { stitches: count, yarn, lengthCm, rounds, flatSeamCm } = outline.plan.cord;
+  const done = cordBed(outline, rounds);
+  if (ending === 0) {
+    return bodyOf(outline, { kind: 'measure-cord', lengthCm }, [{ move: 'measure', lengthCm }], done);
+  }
+  const bare = bareBed(outline, done.carriage, done.counter);
+  return ending === 1
+    ? bodyOf(
+        outline,
+        { kind: 'draw-through', yarn, count, sewsWithCm: flatSeamCm },
+        [{ move: 'cut', yarn }, { move: 'take-off' }, { move: 'fasten' }],
+        bare,
+      )
+    : bodyOf(outline, { kind: 'sew-cord' }, [], bare);
+}
+
 /** Two holes, the first of them `done + 1`; the bow after the last. */
-function threadingStep({ plan }: Outline, done: number, after: BedAfter): StepBody {
-  const { used } = plan.eyelets;
-  const common = { row: plan.knittedRows, stripe: null, after };
+function threadingStep(outline: Outline, done: number): StepBody {
+  const { used } = outline.plan.eyelets;
+  const cord = cordBed(outline, outline.plan.cord.rounds);
+  const after = bareBed(outline, cord.carriage, cord.counter);
   const [inThrough, outThrough] = [used[done], used[done + 1]];
-  if (inThrough === undefined || outThrough === undefined)
-    return { ...common, act: { kind: 'tie' }, moves: [] };
-  return {
-    ...common,
-    act: { kind: 'thread-eyelets', inThrough, outThrough, hole: done + 1, of: used.length },
-    moves: [
+  if (inThrough === undefined || outThrough === undefined) return bodyOf(outline, { kind: 'tie' }, [], after);
+  return bodyOf(
+    outline,
+    { kind: 'thread-eyelets', inThrough, outThrough, hole: done + 1, of: used.length },
+    [
       { move: 'thread', eyelet: inThrough, towards: 'inside' },
       { move: 'thread', eyelet: outThrough, towards: 'outside' },
     ],
-  };
+    after,
+  );
 }
 
 /** The cord sits in the middle of the bed. */

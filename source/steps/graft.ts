@@ -5,8 +5,8 @@
  * B down through N. "Down" goes from the knit side to the back. Loops are counted from where the tail hangs (common practice).
  */
 import type { Move } from '../bed/move.ts';
-import { bareBed, carriageAfter } from './bed-after.ts';
-import { carriageAtEnd } from './closing-row.ts';
+import { carriageAfter } from './bed-after.ts';
+import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
@@ -25,13 +25,16 @@ export function graftStep(outline: Outline, local: number): StepBody {
     stripe: null,
     act,
     moves,
-    after: bareBed(outline, carriageAtEnd(outline)),
+    after: closedBed(outline),
   });
   if (local === 0) {
     const tailAt = carriageAfter(outline, plan.knittedRows) === plan.brief.crawl ? 'mouth' : 'bottom';
-    return body({ kind: 'lay-graft', mouthSide: plan.brief.crawl, tailAt }, []);
+    return body(
+      { kind: 'lay-graft', mouthSide: plan.brief.crawl, tailAt, ravel: plan.brief.waste.ravel },
+      [],
+    );
   }
-  if (local === 1) return body({ kind: 'graft-start' }, [movement('A', null, 1)]);
+  if (local === 1) return body({ kind: 'graft-start', loops: stitches }, [movement('A', null, 1)]);
   const loop = local - 1;
   if (loop < stitches) {
     return body({ kind: 'graft-pair', down: loop, up: loop + 1 }, [
@@ -43,10 +46,10 @@ export function graftStep(outline: Outline, local: number): StepBody {
   const part = loop - stitches - (plan.graft.goesOnToSeam ? 0 : 1);
   if (part === 0) return body({ kind: 'fasten-graft' }, [{ move: 'fasten' }]);
   return part === 1
-    ? body({ kind: 'pull-ravel-cord' }, [{ move: 'release', what: 'ravel cord' }])
-    : body({ kind: 'release-waste', rehang: false, left: null, right: null }, [
-        { move: 'release', what: 'waste' },
-      ]);
+    ? body({ kind: 'pull-ravel-cord', ravel: plan.brief.waste.ravel }, [
+        { move: 'release', what: 'ravel cord' },
+      ])
+    : body({ kind: 'release-waste', rehangs: false, row: null }, [{ move: 'release', what: 'waste' }]);
 }
 
 const movement = (edge: 'A' | 'B', down: number | null, up: number | null): Move => ({

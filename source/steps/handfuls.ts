@@ -9,6 +9,8 @@ export function handfulsIn(act: Act): number {
       return act.count;
     case 'bars':
     case 'rounds':
+    case 'flat-rows':
+    case 'waste-rows':
       return act.through - act.from + 1;
     case 'thread-eyelets':
       return 2;

@@ -28,6 +28,10 @@ export interface Outline {
   readonly rowStart: Uint32Array;
   readonly closingWasteRows: number;
   readonly rehangWasteRows: number;
+  /** The row after which the work carries claw weights alone: an even one, so that the carriage is at home. */
+  readonly clawRow: number;
+  /** By row: the waiting yarns that are crossed with the working one before its pass. */
+  readonly crossings: ReadonlyMap<number, readonly string[]>;
   /** Yarns that wait parked though the plan, changed half-way, does not need them again: cut at the closing row. */
   readonly leftParked: readonly string[];
 }
@@ -40,8 +44,13 @@ export interface KnittedPart {
   readonly parked: ReadonlyMap<string, Side>;
 }
 
-/** The claw weights are moved up every so many rows: common practice says 10 to 20, the growing edge more often. */
+/** The comb comes off and claw weights go on once so many rows hang, and they are moved up every so many (common practice). */
+const combRows = 20;
 const weightRows = 10;
+
+/** A strand that waits longer than this gathers the edge: it is crossed with the working yarn every so many rows (common practice). */
+const longestWait = 6;
+const crossedEvery = 4;
 
 export function outlineSteps(plan: Plan, knitted: KnittedPart | null = null): Outline {
   const stripeOfRow = new Uint16Array(plan.rows + 1);
@@ -50,15 +59,18 @@ export function outlineSteps(plan: Plan, knitted: KnittedPart | null = null): Ou
   for (const [i, { fromRow, throughRow }] of plan.hangings.entries())
     hangingOfRow.fill(i, fromRow, throughRow + 1);
   const leftParked = knitted ? leftParkedOf(plan, knitted) : [];
+  const yarnSpans = yarnSpansOf(plan).map((span) => spanFromHere(plan, span, knitted, leftParked));
   const bare = {
     plan,
     needles: formatNeedles(plan.brief.bed.needles, 0, plan.brief.bed.needles - 1),
-    yarnSpans: yarnSpansOf(plan).map((span) => spanFromHere(plan, span, knitted, leftParked)),
+    yarnSpans,
     stripeOfRow,
     hangingOfRow,
     rowStart: new Uint32Array(plan.rows),
     closingWasteRows: closingWasteRows(plan.brief),
     rehangWasteRows: rehangWasteRows(plan.brief),
+    clawRow: clawRowOf(plan),
+    crossings: crossingsOf(plan, yarnSpans),
     leftParked,
   };
   for (let row = 1; row < plan.knittedRows; row++) {
@@ -75,6 +87,28 @@ function yarnSpansOf({ brief, stripes, rows }: Plan): readonly YarnSpan[] {
     lastRow: stripes.findLast((stripe) => stripe.yarn === yarn)?.lastRow ?? rows,
     end: brief.bed.park === 'home' || i % 2 === 0 ? brief.homeSide : opposite(brief.homeSide),
   }));
+}
+
+/** Below the first row of the bag hang the waste rows and the ravel row. */
+function clawRowOf({ brief }: Plan): number {
+  const row = Math.max(2, combRows - brief.waste.rows - 1);
+  return row + (row % 2);
+}
+
+function crossingsOf({ stripes }: Plan, spans: readonly YarnSpan[]): Outline['crossings'] {
+  const crossings = new Map<number, string[]>();
+  const lastKnitted = new Map<string, number>();
+  for (const { yarn, firstRow, lastRow } of stripes) {
+    const since = lastKnitted.get(yarn);
+    lastKnitted.set(yarn, lastRow);
+    const span = spans.find((one) => one.yarn === yarn);
+    if (since === undefined || !span || since < span.firstRow || firstRow - since - 1 <= longestWait)
+      continue;
+    for (let row = since + crossedEvery + 1; row < firstRow; row += crossedEvery) {
+      crossings.set(row, [...(crossings.get(row) ?? []), yarn]);
+    }
+  }
+  return crossings;
 }
 
 const leftParkedOf = ({ stripes }: Plan, { row, parked }: KnittedPart): readonly string[] =>
@@ -106,23 +140,23 @@ export interface RowParts {
   readonly stepCount: number;
 }
 
-/** Steps of a rehang beside its waste rows: park, weights off, take off, hang again, waste out. */
-export const rehangExtraSteps = 5;
+/** Steps of a rehang: waste yarn, waste rows, weights off, off, needles, on again, weights, waste out. */
+export const rehangSteps = 8;
 
 export function partsOfRow(outline: Outline, row: number): RowParts {
-  const { plan } = outline;
+  const { plan, clawRow } = outline;
   const threads = feedsBefore(outline, row);
   const rehangs = rehangsAfter(outline, row);
   const shapes = row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
-  const movesWeights = row % weightRows === 0 && !rehangs;
+  const movesWeights = row >= clawRow && (row - clawRow) % weightRows === 0 && !rehangs;
   const stepCount =
-    1 +
-    (threads ? 1 : 0) +
-    (rehangs ? rehangExtraSteps + outline.rehangWasteRows : 0) +
-    (shapes ? 2 : 0) +
-    (movesWeights ? 1 : 0);
+    1 + (threads ? 1 : 0) + (rehangs ? rehangSteps : 0) + (shapes ? 2 : 0) + (movesWeights ? 1 : 0);
   return { threads, rehangs, shapes, movesWeights, stepCount };
 }
+
+/** The cast-on comb still hangs once `row` is knitted: until enough rows do, or until the work is hung again. */
+export const combHangs = ({ plan, clawRow, hangingOfRow }: Outline, row: number): boolean =>
+  !plan.brief.bed.without.includes('comb') && row <= clawRow && hangingOfRow[row] === 0;
 
 export const yarnOfRow = ({ plan, stripeOfRow }: Outline, row: number): string =>
   plan.stripes[stripeOfRow[row] ?? 0]?.yarn ?? '';

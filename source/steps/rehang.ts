@@ -1,72 +1,110 @@
 /**
- * Scrap off and hang again: the yarn is set aside, a few waste rows hold the stitches, the work comes off and goes back on
- * at the trailing end. An even number of waste rows leaves the carriage at home (common practice).
+ * Scrap off and rehang: the yarn is set aside, a few waste rows hold the stitches, the carriage drops the work by a pass with
+ * nothing in the feeder and comes home over the empty bed; then the loops go back on at the trailing end. An even number of
+ * waste rows ends at home (common practice).
  */
-import { opposite } from '../bed/side.ts';
+import { formatNeedles } from '../bed/needles.ts';
+import { opposite, type Side } from '../bed/side.ts';
 import { asideAfter, asideMoves } from './aside.ts';
-import { bareBed, bedAt, hangingOf, parkedDuring } from './bed-after.ts';
-import { type Outline, stripeNumberOf } from './outline.ts';
+import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
+import { combHangs, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
+import { wasteRows } from './waste-rows.ts';
 
 export function rehangStep(outline: Outline, row: number, part: number): StepBody {
-  const { plan, needles, rehangWasteRows } = outline;
-  const { homeSide, shapeEveryRows, waste } = plan.brief;
+  const { plan, rehangWasteRows } = outline;
+  const { homeSide, shapeEveryRows, waste, bed } = plan.brief;
   const shapings = Math.floor((row - 1) / shapeEveryRows);
   const parked = parkedDuring(outline, row, null);
-  const common = { row, stripe: stripeNumberOf(outline, row) };
-  const hungOn = (hangingRow: number, feeder: string | null): BedAfter =>
-    bedAt(outline, { hanging: hangingOf(outline, hangingRow), row, shapings, feeder, parked });
-  const offBed: BedAfter = { ...bareBed(outline, homeSide), parked, shapings };
+  const before = hangingOf(outline, row);
+  const again = hangingOf(outline, row + 1);
+  const names = formatNeedles(bed.needles, again.hungLeft, again.hungRight);
+  const [first = '', last = ''] = [names[0], names.at(-1)];
+  const away = opposite(homeSide);
+  const onBed = (hanging: typeof before, feeder: string | null, passes: number): BedAfter =>
+    bedAt(outline, {
+      hanging,
+      row,
+      shapings,
+      feeder,
+      parked,
+      carriage: homeSide,
+      counter: counterAt(outline, row + passes),
+    });
+  const offBed = (carriage: Side): BedAfter => ({
+    ...bareBed(outline, carriage, counterAt(outline, row + rehangWasteRows + 1)),
+    parked,
+    shapings,
+  });
+  const body = (step: Pick<StepBody, 'act' | 'moves' | 'after'>): StepBody => ({
+    row,
+    stripe: stripeNumberOf(outline, row),
+    ...step,
+  });
 
-  if (part === 0) {
-    const aside = asideAfter(outline, row);
-    return {
-      ...common,
-      act: { kind: 'thread-waste', yarn: waste.yarn, aside },
-      moves: [...asideMoves(aside), { move: 'feed', yarn: waste.yarn }],
-      after: hungOn(row, waste.yarn),
-    };
-  }
-  if (part <= rehangWasteRows) {
-    const to = part % 2 === 1 ? opposite(homeSide) : homeSide;
-    return {
-      ...common,
-      act: { kind: 'waste-pass', yarn: waste.yarn, number: part, count: rehangWasteRows, to },
-      moves: [{ move: 'knit', to }],
-      after: { ...hungOn(row, waste.yarn), carriage: to },
-    };
-  }
-  const hanging = hangingOf(outline, row + 1);
-  const first = needles[hanging.hungLeft] ?? '';
-  const last = needles[hanging.hungRight] ?? '';
-  switch (part - rehangWasteRows) {
+  switch (part) {
+    case 0: {
+      const aside = asideAfter(outline, row);
+      return body({
+        act: { kind: 'thread-waste', yarn: waste.yarn, aside },
+        moves: [...asideMoves(aside), { move: 'feed', yarn: waste.yarn }],
+        after: onBed(before, waste.yarn, 0),
+      });
+    }
     case 1:
-      return {
-        ...common,
-        act: { kind: 'weights-off', wasteYarn: waste.yarn, rehang: true },
-        moves: [{ move: 'cut', yarn: waste.yarn }],
-        after: hungOn(row, null),
-      };
+      return body({
+        ...wasteRows({
+          yarn: waste.yarn,
+          from: 1,
+          through: rehangWasteRows,
+          of: rehangWasteRows,
+          end: homeSide,
+        }),
+        after: onBed(before, waste.yarn, rehangWasteRows),
+      });
     case 2:
-      return {
-        ...common,
-        act: { kind: 'take-off', rehang: true },
-        moves: [{ move: 'take-off' }],
-        after: offBed,
-      };
+      return body({
+        act: { kind: 'weights-off', wasteYarn: waste.yarn, comb: combHangs(outline, row), rehangs: true },
+        moves: [{ move: 'cut', yarn: waste.yarn }],
+        after: onBed(before, null, rehangWasteRows),
+      });
     case 3:
-      return {
-        ...common,
-        act: { kind: 'rehang', first, last, count: plan.stitches },
+      return body({
+        act: { kind: 'take-off', to: away, rehangs: true },
+        moves: [{ move: 'take-off', to: away }],
+        after: offBed(away),
+      });
+    case 4:
+      return body({
+        act: { kind: 'set-needles-again', first, last, count: plan.stitches, carriage: homeSide },
+        moves: [
+          { move: 'stand', side: homeSide },
+          { move: 'work', needles: names },
+        ],
+        after: offBed(homeSide),
+      });
+    case 5:
+      return body({
+        act: { kind: 'rehang', first, last, count: plan.stitches, yarn: yarnOfRow(outline, row) },
         moves: [{ move: 'rehang', left: first, right: last }],
-        after: hungOn(row + 1, null),
-      };
-    default:
-      return {
-        ...common,
-        act: { kind: 'release-waste', rehang: true, left: first, right: last },
-        moves: [{ move: 'release', what: 'waste' }],
-        after: hungOn(row + 1, null),
-      };
+        after: onBed(again, null, rehangWasteRows + 1),
+      });
+    case 6:
+      return body({
+        act: { kind: 'hang-weights', left: first, right: last },
+        moves: [],
+        after: onBed(again, null, rehangWasteRows + 1),
+      });
+    default: {
+      const counts = !bed.without.includes('counter');
+      return body({
+        act: { kind: 'release-waste', rehangs: true, row: counts ? row : null },
+        moves: [
+          { move: 'release', what: 'waste' },
+          ...(counts ? [{ move: 'counter', rows: row } as const] : []),
+        ],
+        after: onBed(again, null, 0),
+      });
+    }
   }
 }

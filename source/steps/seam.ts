@@ -4,8 +4,7 @@
  * finished: ends sewn in, brought to the state in which it will be used, and measured, since the next bag is planned from that.
  */
 import type { HandMove } from '../bed/move.ts';
-import { bareBed } from './bed-after.ts';
-import { carriageAtEnd } from './closing-row.ts';
+import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
@@ -26,7 +25,7 @@ export function seamStep(outline: Outline, local: number): StepBody {
     stripe: null,
     act,
     moves,
-    after: bareBed(outline, carriageAtEnd(outline)),
+    after: closedBed(outline),
   });
   if (local === 0) {
     const tailCm = graft.goesOnToSeam ? null : seam.tailCm;

@@ -15,6 +15,8 @@ export interface BedAfter {
   readonly carriage: Side;
   readonly feeder: string | null;
   readonly parked: ReadonlyMap<string, Side>;
+  /** What the row counter shows; null on a bed that has none. */
+  readonly counter: number | null;
   readonly shapings: number;
 }
 
@@ -37,15 +39,19 @@ export type Act =
       readonly to: string;
       readonly count: number;
     }
-  | { readonly kind: 'hang-comb'; readonly hasComb: boolean }
   | { readonly kind: 'thread-waste'; readonly yarn: string; readonly aside: Aside | null }
+  /** Waste rows knitted one after the other, the last of them to the side `to`. */
   | {
-      readonly kind: 'waste-pass';
+      readonly kind: 'waste-rows';
       readonly yarn: string;
-      readonly number: number;
-      readonly count: number;
+      readonly from: number;
+      readonly through: number;
+      readonly of: number;
       readonly to: Side;
+      /** The first rows of a cast-on: slowly, and where nothing can be hung on them yet by hand. */
+      readonly first: 'for the comb' | 'held down' | null;
     }
+  | { readonly kind: 'hang-comb' }
   | {
       readonly kind: 'lay-ravel-cord';
       readonly ravel: 'loop' | 'cord';
@@ -53,21 +59,43 @@ export type Act =
       readonly clipSide: Side;
     }
   | { readonly kind: 'ravel-pass'; readonly to: Side }
-  | { readonly kind: 'trim-ravel-cord'; readonly ravel: 'loop' | 'cord'; readonly wasteYarn: string }
-  | { readonly kind: 'hang-weights'; readonly left: string; readonly right: string }
-  | { readonly kind: 'thread'; readonly yarn: string; readonly aside: Aside | null; readonly first: boolean }
+  | {
+      readonly kind: 'trim-ravel-cord';
+      readonly ravel: 'loop' | 'cord';
+      readonly wasteYarn: string;
+      readonly setsCounter: boolean;
+    }
+  | {
+      readonly kind: 'hang-weights' | 'comb-off' | 'move-weights';
+      readonly left: string;
+      readonly right: string;
+    }
+  /** `waitsAt` is the side where the yarn was parked; null where it comes from its ball. */
+  | {
+      readonly kind: 'thread';
+      readonly yarn: string;
+      readonly aside: Aside | null;
+      readonly waitsAt: Side | null;
+    }
   | {
       readonly kind: 'pass';
       readonly yarn: string;
       readonly rowInStripe: number;
       readonly stripeRows: number;
       readonly to: Side;
+      /** Yarns that have waited long: each strand is laid over the working yarn before the pass. */
+      readonly crosses: readonly string[];
+      /** Rows of the bag, where no row counter shows them. */
+      readonly rowInAll: number | null;
     }
   | { readonly kind: 'closing-pass'; readonly yarn: string; readonly to: Side }
   | {
       readonly kind: 'increase';
       readonly side: Side;
       readonly number: number;
+      /** The needles whose loops are lifted, outermost first, and those they are set on. */
+      readonly from: readonly string[];
+      readonly to: readonly string[];
       readonly outer: string;
       readonly uncovered: string;
     }
@@ -75,19 +103,35 @@ export type Act =
       readonly kind: 'decrease';
       readonly side: Side;
       readonly number: number;
+      readonly from: readonly string[];
+      readonly to: readonly string[];
       readonly emptied: string;
       readonly doubled: string;
     }
-  | { readonly kind: 'move-weights'; readonly left: string; readonly right: string }
-  | { readonly kind: 'weights-off'; readonly wasteYarn: string; readonly rehang: boolean }
-  | { readonly kind: 'take-off'; readonly rehang: boolean }
-  | { readonly kind: 'rehang'; readonly first: string; readonly last: string; readonly count: number }
   | {
-      readonly kind: 'release-waste';
-      readonly rehang: boolean;
-      readonly left: string | null;
-      readonly right: string | null;
+      readonly kind: 'weights-off';
+      readonly wasteYarn: string;
+      readonly comb: boolean;
+      readonly rehangs: boolean;
     }
+  | { readonly kind: 'take-off'; readonly to: Side; readonly rehangs: boolean }
+  | {
+      readonly kind: 'set-needles-again';
+      readonly first: string;
+      readonly last: string;
+      readonly count: number;
+      readonly carriage: Side;
+    }
+  | {
+      readonly kind: 'rehang';
+      readonly first: string;
+      readonly last: string;
+      readonly count: number;
+      /** What the last row of the bag was knitted with, to tell it from the waste. */
+      readonly yarn: string;
+    }
+  /** At a rehang the row counter goes back to the bag's `row`; null after the graft, and where there is no counter. */
+  | { readonly kind: 'release-waste'; readonly rehangs: boolean; readonly row: number | null }
   | {
       readonly kind: 'cut-graft-tail';
       readonly yarn: string;
@@ -97,13 +141,18 @@ export type Act =
       readonly alsoCut: readonly string[];
     }
   /** The mouth lies on the side that the work crawled to; the tail hangs at one end of edge A. */
-  | { readonly kind: 'lay-graft'; readonly mouthSide: Side; readonly tailAt: 'mouth' | 'bottom' }
-  | { readonly kind: 'graft-start' }
+  | {
+      readonly kind: 'lay-graft';
+      readonly mouthSide: Side;
+      readonly tailAt: 'mouth' | 'bottom';
+      readonly ravel: 'loop' | 'cord';
+    }
+  | { readonly kind: 'graft-start'; readonly loops: number }
   /** Two movements of the needle, on B and on A, each down through one loop and up through the next. */
   | { readonly kind: 'graft-pair'; readonly down: number; readonly up: number }
   | { readonly kind: 'graft-end'; readonly down: number }
   | { readonly kind: 'fasten-graft' }
-  | { readonly kind: 'pull-ravel-cord' }
+  | { readonly kind: 'pull-ravel-cord'; readonly ravel: 'loop' | 'cord' }
   | {
       readonly kind: 'fold-seam';
       readonly rowsPerSide: number;
@@ -137,18 +186,46 @@ export type Act =
     }
   | { readonly kind: 'thread-cord'; readonly yarn: string }
   | { readonly kind: 'cord-first-row'; readonly to: Side }
-  | { readonly kind: 'set-slip'; readonly slipTo: Side; readonly knitTo: Side }
+  | {
+      readonly kind: 'set-slip';
+      readonly slipTo: Side;
+      readonly knitTo: Side;
+      readonly setsCounter: boolean;
+    }
+  /** A bed that cannot slip knits the cord flat, to and fro, and its edges are sewn together. */
+  | { readonly kind: 'weigh-flat-cord'; readonly setsCounter: boolean }
+  | {
+      readonly kind: 'flat-rows';
+      readonly from: number;
+      readonly through: number;
+      readonly of: number;
+      readonly to: Side;
+    }
+  | { readonly kind: 'sew-cord' }
   | {
       readonly kind: 'rounds';
       readonly from: number;
       readonly through: number;
+      readonly of: number;
+      /** What the row counter shows at the end; null where there is none. */
+      readonly counter: number | null;
       readonly slipTo: Side;
       readonly knitTo: Side;
     }
   /** So many rounds should be so long by the plan. */
-  | { readonly kind: 'measure-rounds'; readonly rounds: number; readonly lengthCm: number }
+  | {
+      readonly kind: 'measure-rounds';
+      readonly rounds: number;
+      readonly lengthCm: number;
+    }
   | { readonly kind: 'measure-cord'; readonly lengthCm: number }
-  | { readonly kind: 'draw-through'; readonly yarn: string; readonly count: number }
+  /** The end is hidden inside the tube; or so much of it is left to sew a flat cord with. */
+  | {
+      readonly kind: 'draw-through';
+      readonly yarn: string;
+      readonly count: number;
+      readonly sewsWithCm: number | null;
+    }
   /** In through one eyelet and out through the next; holes are counted among those in use. */
   | {
       readonly kind: 'thread-eyelets';
@@ -159,9 +236,10 @@ export type Act =
     }
   | { readonly kind: 'tie' };
 
-/** What becomes of the yarn that leaves the feeder: parked at its own end, or cut because it is not needed again. */
+/** What becomes of the yarn that leaves the feeder: parked, or cut because it is not needed again. */
 export type Aside =
-  | { readonly how: 'park'; readonly yarn: string; readonly end: Side }
+  /** `across`: the end is not on the side where the carriage stands, so the strand is led there below the needles. */
+  | { readonly how: 'park'; readonly yarn: string; readonly end: Side; readonly across: boolean }
   | { readonly how: 'cut'; readonly yarn: string };
 
 /** One instruction: what a single key press confirms. */

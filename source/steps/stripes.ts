@@ -8,9 +8,10 @@ import { shapingsBefore } from '../planning/hangings.ts';
 import { asideAfter, asideMoves } from './aside.ts';
 import { bedAt, bedBeforePass, carriageAfter, hangingOf, parkedDuring } from './bed-after.ts';
 import {
+  combHangs,
   type Outline,
   partsOfRow,
-  rehangExtraSteps,
+  rehangSteps,
   rehangsAfter,
   rowAtStep,
   stripeNumberOf,
@@ -18,6 +19,8 @@ import {
 } from './outline.ts';
 import { rehangStep } from './rehang.ts';
 import type { StepBody } from './step.ts';
+
+const none: readonly string[] = [];
 
 export const countStripes = ({ rowStart, plan }: Outline): number => rowStart[plan.knittedRows] ?? 0;
 
@@ -28,7 +31,6 @@ export function stripesStep(outline: Outline, local: number): StepBody {
   if (parts.threads && part-- === 0) return threadStep(outline, row);
   if (part-- === 0) return passStep(outline, row);
   if (parts.rehangs) {
-    const rehangSteps = rehangExtraSteps + outline.rehangWasteRows;
     if (part < rehangSteps) return rehangStep(outline, row, part);
     part -= rehangSteps;
   }
@@ -43,11 +45,11 @@ export function stripesStep(outline: Outline, local: number): StepBody {
 export function threadStep(outline: Outline, row: number): StepBody {
   const yarn = yarnOfRow(outline, row);
   const aside = row === 1 || rehangsAfter(outline, row - 1) ? null : asideAfter(outline, row - 1);
-  const first = outline.yarnSpans.some((span) => span.yarn === yarn && span.firstRow === row);
+  const waitsAt = parkedDuring(outline, row - 1, null).get(yarn) ?? null;
   return {
     row: row - 1,
     stripe: stripeNumberOf(outline, row),
-    act: { kind: 'thread', yarn, aside, first },
+    act: { kind: 'thread', yarn, aside, waitsAt },
     moves: [...asideMoves(aside), { move: 'feed', yarn }],
     after: bedBeforePass(outline, row, true),
   };
@@ -70,6 +72,8 @@ export function passStep(outline: Outline, row: number): StepBody {
           to,
           rowInStripe: row - (stripe?.firstRow ?? 1) + 1,
           stripeRows: stripe?.rows ?? 0,
+          crosses: outline.crossings.get(row) ?? none,
+          rowInAll: plan.brief.bed.without.includes('counter') ? row : null,
         },
     moves: [{ move: 'knit', to }],
     after: bedAt(outline, {
@@ -118,6 +122,8 @@ function increaseStep(outline: Outline, row: number): StepBody {
       kind: 'increase',
       side: crawl,
       number: edges.number,
+      from,
+      to,
       outer: to[0] ?? '',
       uncovered: from.at(-1) ?? '',
     },
@@ -146,7 +152,15 @@ function decreaseStep(outline: Outline, row: number): StepBody {
   return {
     row,
     stripe: stripeNumberOf(outline, row),
-    act: { kind: 'decrease', side: trailing, number: edges.number, emptied, doubled: to.at(-1) ?? '' },
+    act: {
+      kind: 'decrease',
+      side: trailing,
+      number: edges.number,
+      from,
+      to,
+      emptied,
+      doubled: to.at(-1) ?? '',
+    },
     moves: [
       { move: 'transfer', from, to },
       { move: 'rest', needles: [emptied] },
@@ -158,13 +172,15 @@ function decreaseStep(outline: Outline, row: number): StepBody {
 const feederAfterRow = (outline: Outline, row: number): string | null =>
   rehangsAfter(outline, row) ? null : yarnOfRow(outline, row);
 
+/** The first time the comb gives way to the claw weights, if it still hangs. */
 function moveWeightsStep(outline: Outline, row: number): StepBody {
   const after = bedBeforePass(outline, row + 1, false);
   const stripe = stripeNumberOf(outline, row);
+  const kind = combHangs(outline, row) ? 'comb-off' : 'move-weights';
   return {
     row,
     stripe,
-    act: { kind: 'move-weights', left: after.left ?? '', right: after.right ?? '' },
+    act: { kind, left: after.left ?? '', right: after.right ?? '' },
     moves: [],
     after,
   };

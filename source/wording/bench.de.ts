@@ -18,6 +18,10 @@ export const bench = (_: Amounts): BenchWords => ({
       ...(up === null ? [] : [`heraus ${edge}${up}`]),
     ].join(' '),
   bars: (from, through) => (from === through ? `Steg ${from}` : `Stege ${from} bis ${through}`),
+  wasteRows: (from, through) =>
+    from === through ? `Hilfsgarnreihe ${from}` : `Hilfsgarnreihen ${from} bis ${through}`,
+  cordRows: (from, through) =>
+    from === through ? `Kordelreihe ${from}` : `Kordelreihen ${from} bis ${through}`,
   rounds: (from, through) => (from === through ? `Runde ${from}` : `Runden ${from} bis ${through}`),
   holes: (inThrough, outThrough) => `hinein ${inThrough}, heraus ${outThrough}`,
   back: 'auftrennen',

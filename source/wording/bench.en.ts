@@ -13,6 +13,10 @@ export const bench = (_: Amounts) => ({
       ' ',
     ),
   bars: (from: number, through: number) => (from === through ? `bar ${from}` : `bars ${from} to ${through}`),
+  wasteRows: (from: number, through: number) =>
+    from === through ? `waste row ${from}` : `waste rows ${from} to ${through}`,
+  cordRows: (from: number, through: number) =>
+    from === through ? `cord row ${from}` : `cord rows ${from} to ${through}`,
   rounds: (from: number, through: number) =>
     from === through ? `round ${from}` : `rounds ${from} to ${through}`,
   holes: (inThrough: number, outThrough: number) => `in ${inThrough}, out ${outThrough}`,

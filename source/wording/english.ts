@@ -9,12 +9,18 @@ import { measured } from './measured.en.ts';
 import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
 import { settings } from './settings.en.ts';
+import { shouted } from './shouted.en.ts';
+import { spoken } from './spoken.en.ts';
+import { steps } from './steps.en.ts';
 
 export const english = {
   settings,
   logs,
   player,
   measured,
+  steps,
+  spoken,
+  shouted,
   drawings,
   bench,
   cli,

@@ -10,6 +10,9 @@ import { measured } from './measured.de.ts';
 import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
 import { settings } from './settings.de.ts';
+import { shouted } from './shouted.de.ts';
+import { spoken } from './spoken.de.ts';
+import { steps } from './steps.de.ts';
 import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
@@ -17,6 +20,9 @@ const topics: Topics = {
   logs,
   player,
   measured,
+  steps,
+  spoken,
+  shouted,
   drawings,
   bench,
   cli,

@@ -14,7 +14,7 @@ export interface Done {
 
 /** Carries out every move of a job on a bed that starts empty; a move that cannot be made throws. */
 export function* simulate(job: Job): Generator<Done> {
-  let bed = emptyBed(job.plan.brief.bed.needles, 'left');
+  let bed = emptyBed(job.plan.brief.bed.needles, 'left', !job.plan.brief.bed.without.includes('counter'));
   for (const step of allSteps(job)) {
     const passes: Bed[] = [];
     for (const move of step.moves) {
@@ -38,6 +38,6 @@ export function seenOn(bed: Bed): Omit<BedAfter, 'shapings'> {
   const { left, right, stitchCount } = edgesOf(bed);
   const name = (place: number | null): string | null =>
     place === null ? null : formatNeedle(bed.needles.length, place);
-  const { carriage, feeder, parked } = bed;
-  return { left: name(left), right: name(right), stitches: stitchCount, carriage, feeder, parked };
+  const { carriage, feeder, parked, counter } = bed;
+  return { left: name(left), right: name(right), stitches: stitchCount, carriage, feeder, parked, counter };
 }

@@ -46,7 +46,9 @@ function shape(bed: Bed, side: Side, count: number, way: 'out' | 'in'): readonly
     from: offsets.map(name),
     to: offsets.map((offset) => name(offset + by)),
   };
-  return way === 'out' ? [transfer] : [transfer, { move: 'rest', needles: [name(0)] }];
+  return way === 'out'
+    ? [{ move: 'work', needles: [name(-1)] }, transfer]
+    : [transfer, { move: 'rest', needles: [name(0)] }];
 }
 
 type Part = 'inc' | 'dec' | 'inc at trailing' | 'dec at leading';

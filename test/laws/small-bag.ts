@@ -34,7 +34,6 @@ const stitchMm = 5;
 const rowMm = 4.5;
 const tieMm = 10;
 const wasteRows = 2;
-const leastClosingWaste = 6;
 const opposite = (side: Side): Side => (side === 'left' ? 'right' : 'left');
 
 export const movesOf = (bag: SmallBag): number => bag.rows / bag.shapeEveryRows - 1;
@@ -137,26 +136,31 @@ function windingMm(bag: SmallBag): number {
 export function stepCounts(bag: SmallBag): Readonly<Record<string, number>> {
   const moves = movesOf(bag);
   const rehangs = rehangRows(bag).length;
-  const weightRows = [10, 20].filter((row) => row < bag.rows - 1 && !rehangRows(bag).includes(row));
+  // With 2 waste rows and the ravel row 20 rows hang after row 17; the next even one is 18, and 28 is beyond every bag.
+  const clawRow = 18;
+  const handles = clawRow < bag.rows - 1 && !rehangRows(bag).includes(clawRow);
+  const isRehung = rehangRows(bag).some((row) => row < clawRow);
   return {
     'set-needles': 1,
     'cast-on': 1,
-    'hang-comb': 1,
     'thread-waste': 2 + rehangs,
-    'waste-pass': wasteRows + (1 + rehangs) * leastClosingWaste,
+    'waste-rows': 2 + rehangs,
+    'hang-comb': 1,
     'lay-ravel-cord': 1,
     'ravel-pass': 1,
     'trim-ravel-cord': 1,
-    'hang-weights': 1,
     thread: bag.colours === 2 ? bag.rows / 2 : 1 + rehangs,
     pass: bag.rows - 2,
     'closing-pass': 1,
     increase: moves,
     decrease: moves,
-    'move-weights': weightRows.length,
+    'comb-off': handles && !isRehung ? 1 : 0,
+    'move-weights': handles && isRehung ? 1 : 0,
     'weights-off': 1 + rehangs,
     'take-off': 1 + rehangs,
+    'set-needles-again': rehangs,
     rehang: rehangs,
+    'hang-weights': rehangs,
     'release-waste': 1 + rehangs,
     'cut-graft-tail': 1,
     'lay-graft': 1,

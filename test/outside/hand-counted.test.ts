@@ -63,7 +63,7 @@ function stepLine({ row, stripe, moves, after }: Step): string {
   const edges = `${after.left ?? '-'} ${after.right ?? '-'} ${after.stitches}`;
   const rest = `${after.carriage} ${after.feeder ?? '-'} ${after.shapings}`;
   const hands = moves.map(moveLine).join(', ');
-  return `${row} ${stripe ?? '-'} | ${hands} | ${edges} | ${rest}`.replace(/ +/g, ' ');
+  return `${row} ${stripe ?? '-'} | ${hands} | ${edges} | ${rest} | ${after.counter}`.replace(/ +/g, ' ');
 }
 
 describe('a bag of 8 stitches and 8 rows counted by hand', () => {

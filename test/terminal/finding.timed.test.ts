@@ -16,19 +16,19 @@ describe('never lost', () => {
   const bench = useBench();
   const atStep = async (step: number): Promise<Terminal> => {
     const terminal = bench({ args: [dice], rows: 40 });
-    await terminal.waitFor('step 1 of 293');
-    await say(terminal, `go step ${step}`, `step ${step} of 293`);
+    await terminal.waitFor('step 1 of 279');
+    await say(terminal, `go step ${step}`, `step ${step} of 279`);
     return terminal;
   };
 
   it('finds a forgotten decrease and guides through its mend', async () => {
-    const terminal = await atStep(79);
+    const terminal = await atStep(72);
     const slip = 'The decrease of move 12, after row 24, is not on the bed';
     const screen = await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
-    expect(screen).toContain('or go step 78');
+    expect(screen).toContain('or go step 71');
     await say(terminal, 'choose 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
-    const after = await terminal.waitFor(/Set right: step 79[\s\S]*\n {0,2}Take mint/);
+    const after = await terminal.waitFor(/Set right: step 72[\s\S]*\n {0,2}Take mint/);
     expect(after).toContain('Edges L20 and R26');
     terminal.kill('SIGKILL');
     await terminal.exited;
@@ -36,51 +36,51 @@ describe('never lost', () => {
   });
 
   it('goes on after a power cut and a wrong guess', async () => {
-    const first = await atStep(77);
+    const first = await atStep(70);
     await say(first, 'next 5', /26 of 63/);
     first.kill('SIGKILL');
     await first.exited;
     const second = bench({ rows: 40 });
-    await second.waitFor('step 82 of 293');
-    await say(second, 'go row 24', 'step 76 of 293');
+    await second.waitFor('step 75 of 279');
+    await say(second, 'go row 24', 'step 69 of 279');
     await say(second, 'find L20 R26 plum', 'places look like that');
-    const found = await say(second, 'find and carriage right', 'or go step 82');
+    const found = await say(second, 'find and carriage right', 'or go step 75');
     expect(found).toContain('26 rows knitted, edges L20 and R26');
-    await say(second, 'choose', /> choose\s[\s\S]*\n {0,2}Left edge, one out/);
+    await say(second, 'choose', /> choose\s[\s\S]*\n {0,2}Left edge, increase/);
     second.send(' ');
-    await second.waitFor('step 83 of 293');
+    await second.waitFor('step 76 of 279');
   });
 
   it('rips back two rows, a step at a time', async () => {
-    const terminal = await atStep(82);
+    const terminal = await atStep(75);
     await say(terminal, 'rip row 25', '3 steps back, to 24 rows on the counter');
     await say(terminal, 'choose', '\n  Back, 1 of 3: Pull out the row of plum');
     await say(terminal, 'next', '\n  Back, 2 of 3:');
     await say(terminal, 'next', '\n  Back, 3 of 3: Take plum out of the feeder');
     terminal.send(' ');
-    const screen = await terminal.waitFor(/Ripped back: step 79[\s\S]*\n {0,2}Take mint/);
+    const screen = await terminal.waitFor(/Ripped back: step 72[\s\S]*\n {0,2}Take mint/);
     expect(screen).toMatch(/24 of 63/);
     expect(screen).not.toContain('\n  Back');
   });
 
   it('keeps a plan that was changed, and begins another bag like it', async () => {
-    const first = await atStep(76);
+    const first = await atStep(69);
     await say(first, 'note mint is tight', 'Noted: mint is tight');
     await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
     await say(first, 'choose 2', 'Planned anew: 60 rows round, 12.5 cm wide');
-    await first.waitFor(/step 76 of \d+[\s\S]*24 of 59/);
+    await first.waitFor(/step 69 of \d+[\s\S]*24 of 59/);
     const bags = await say(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];
     first.send('quit\r');
     expect((await first.exited).code).toBe(0);
     const second = bench({ rows: 40 });
-    await second.waitFor(/step 76 of \d+[\s\S]*24 of 59/);
+    await second.waitFor(/step 69 of \d+[\s\S]*24 of 59/);
     second.send('quit\r');
     await second.exited;
     const path = log.replace(/\s+/g, '');
     const third = bench({ args: ['work', '--like', path], rows: 40 });
     const screen = await third.waitFor(/step 1 of \d+/);
     expect(screen).toContain('60 rows round, 12.5 cm wide');
-    expect(screen).toContain('Last time, at step 76: mint is tight');
+    expect(screen).toContain('Last time, at step 69: mint is tight');
   });
 });

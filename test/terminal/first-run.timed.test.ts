@@ -111,14 +111,14 @@ describe('the questions', () => {
     await terminal.waitFor('question 1 of 7');
     const practice = await type(terminal, 'practice', 'CAST-ON');
     expect(practice).toContain('This is the practice bag; the word new plans a bag of your own.');
-    await type(terminal, 'next 3', 'step 4 of 293');
+    await type(terminal, 'next 3', 'step 4 of 279');
     expect(await type(terminal, 'new', 'question 1 of 7')).toContain('Dice bag is saved, and waits in');
     await type(terminal, 'My pouch', 'question 2 of 7');
     terminal.send('quit\r');
     await terminal.exited;
     // The bag in hand comes before questions that were left open.
     const again = bench();
-    await again.waitFor('step 4 of 293');
+    await again.waitFor('step 4 of 279');
     expect(again.transcript()).toContain('Dice bag again.');
     expect(await type(again, 'new', 'question 2 of 7')).toContain('1 name: My pouch');
     for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2']) {
@@ -213,7 +213,7 @@ describe('the practice bag', () => {
   it('is opened without a question where that is asked for, as npm start does', async () => {
     const { scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
     const [, options = ''] = /node dist\/cli\.js(.*)$/.exec(scripts.start) ?? [];
-    const screen = await bench({ args: options.trim().split(' ') }).waitFor('step 1 of 293');
+    const screen = await bench({ args: options.trim().split(' ') }).waitFor('step 1 of 279');
     expect(screen).toContain('the word new plans a bag of your own');
   });
 });

@@ -20,7 +20,7 @@ const pace: Readonly<Partial<Record<Step['act']['kind'], number>>> = {
   'thread-waste': 25,
   thread: 22,
   pass: 7,
-  'waste-pass': 6,
+  'waste-rows': 40,
   increase: 16,
   decrease: 18,
   'cut-graft-tail': 35,

@@ -7,6 +7,8 @@
 
 import type { Plan } from '../../planning/plan.ts';
 import { irreversibleOf } from '../../session/rip-back/irreversible.ts';
+import { exhaustive } from '../../shared/exhaustive.ts';
+import { acts } from '../../steps/acts.ts';
 import type { Step } from '../../steps/step.ts';
 import type { Words } from '../../wording/words.ts';
 
@@ -15,19 +17,22 @@ export const toyCordLimits = { freeCordCm: 22, loopCm: 38 };
 
 /** What could hurt at this step and how to keep clear of it; null where nothing new does. */
 export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
-  switch (step.act.kind) {
-    case 'set-needles':
+  const { hazard } = acts[step.act.kind];
+  switch (hazard) {
+    case null:
+      return null;
+    case 'hooks':
       return words.say`Needle hooks and latches are sharp: keep fingers clear while the carriage moves.`;
-    case 'hang-comb':
+    case 'weights':
       return words.say`Weights fall: hang them with a hand under them, feet clear.`;
     case 'weights-off':
       return words.say`Take the weights off before any stitch is released; feet clear.`;
-    case 'hide-ends':
+    case 'steam':
       return words.say`If you steam the bag: steam scalds, and it flattens man-made fibre.`;
-    case 'tie':
+    case 'cord':
       return cordCaution(plan, words);
     default:
-      return null;
+      return exhaustive(hazard);
   }
 }
 

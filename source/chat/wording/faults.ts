@@ -26,6 +26,12 @@ export function formatFault(fault: Fault, words: Words): string {
       return words.say`Needle ${fault.needle} still holds a loop: move the loop before you push the needle out of work.`;
     case 'bed/needle-empty':
       return words.say`Needle ${fault.needle} has no loop to lift: look again where the edge of the work is.`;
+    case 'bed/needle-out-of-work':
+      return words.say`Needle ${fault.needle} is out of work: bring it into work before a loop goes on it.`;
+    case 'bed/yarn-in-feeder':
+      return words.say`The feeder holds ${fault.held}, so the carriage would knit: take ${fault.held} out before the work is dropped.`;
+    case 'bed/no-counter':
+      return words.say`This bed has no row counter: the rows are counted on the screen.`;
     case 'bed/loop-on-resting-needle':
       return words.say`Needle ${fault.needle} rests but holds a loop: bring it into work before the pass.`;
     case 'bed/cast-on-ends-far':

@@ -1,14 +1,73 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
 import type { BedMove, HandMove } from '../../bed/move.ts';
 import type { LoopRun, ReverseMove } from '../../bed/reverse-move.ts';
+import type { Side } from '../../bed/side.ts';
 import { endTailCm } from '../../planning/tails.ts';
 import type { MendMove } from '../../session/mend.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import type { Words } from '../../wording/words.ts';
 import { sayYarn } from './yarns.ts';
 
+/** A sentence for each move, and one for several rows, rounds or bars that are taken back alike. */
+export function formatMoves(moves: readonly MendMove[], words: Words): readonly string[] {
+  const sentences: string[] = [];
+  for (let from = 0; from < moves.length; ) {
+    const move = moves[from] as MendMove;
+    const alike = runOf(moves, from, words);
+    sentences.push(alike?.sentence ?? formatMendMove(move, words));
+    from += alike?.length ?? 1;
+  }
+  return sentences;
+}
+
 export const formatMendMove = (move: MendMove, words: Words): string =>
   'undo' in move ? formatReverseMove(move, words) : formatBedMove(move, words);
+
+interface Run {
+  readonly length: number;
+  readonly sentence: string;
+}
+
+function runOf(moves: readonly MendMove[], from: number, words: Words): Run | null {
+  return rowsPulled(moves, from, words) ?? barsDrawn(moves, from, words);
+}
+
+/** Rows pulled out one after the other; in a cord the carriage has slipped between them. */
+function rowsPulled(moves: readonly MendMove[], from: number, words: Words): Run | null {
+  let rows = 0;
+  let last: Pulled | null = null;
+  let back: Side | null = null;
+  let at = from;
+  for (; at < moves.length; at++) {
+    const move = moves[at] as MendMove;
+    if (!('undo' in move)) break;
+    if (move.undo === 'knit' && (last === null || last.yarn === move.yarn)) {
+      last = move;
+      rows++;
+    } else if (move.undo !== 'slip' || last === null) break;
+    back = move.back;
+  }
+  if (rows < 2 || last === null || back === null) return null;
+  const yarn = sayYarn(last.yarn, words);
+  const sentence = words.say`Pull out ${rows} rows of ${yarn} one by one, catching every loop: in the end ${caughtOn(last.catches, words)}. Bring the carriage back to the ${back} without knitting.`;
+  return { length: at - from, sentence };
+}
+
+function barsDrawn(moves: readonly MendMove[], from: number, words: Words): Run | null {
+  const next = moves.slice(from).findIndex((move) => barOf(move) === null);
+  const length = next < 0 ? moves.length - from : next;
+  if (length < 4) return null;
+  const bars = moves.slice(from, from + length).reduce((sum, move) => sum + (barOf(move) ?? 0), 0);
+  return {
+    length,
+    sentence: words.say`Draw the thread out from under the last ${bars / 2} bars on each side.`,
+  };
+}
+
+const barOf = (move: MendMove): number | null =>
+  'undo' in move && move.undo === 'hand' && move.what.move === 'bars' ? move.what.count : null;
+
+type Pulled = Extract<ReverseMove, { readonly undo: 'knit' }>;
 
 function formatBedMove(move: BedMove, words: Words): string {
   switch (move.move) {
@@ -18,6 +77,8 @@ function formatBedMove(move: BedMove, words: Words): string {
       return words.say`Push ${needleList(move.needles, words)} out of work.`;
     case 'stand':
       return words.say`Put the carriage on the ${move.side}.`;
+    case 'counter':
+      return words.say`Row counter to ${move.rows}.`;
     case 'cast-on':
       return words.say`Cast on with ${sayYarn(move.yarn, words)}.`;
     case 'feed':
@@ -33,7 +94,9 @@ function formatBedMove(move: BedMove, words: Words): string {
     case 'transfer':
       return words.say`With the tool, lift the loops of ${needleList(move.from, words)} and set them on ${needleList(move.to, words)}.`;
     case 'take-off':
-      return words.say`Take the work off the needles.`;
+      return move.to === undefined
+        ? words.say`Take the work off the needles.`
+        : words.say`Hold the work and pass the carriage once to the ${move.to} with nothing in the feeder: the work drops.`;
     case 'rehang':
       return words.say`Hang the loops from ${move.left} to ${move.right}.`;
     default:
@@ -51,6 +114,8 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
       return words.say`The carriage stood on the ${move.back}.`;
     case 'slip':
       return words.say`Bring the carriage back to the ${move.back} without knitting.`;
+    case 'counter':
+      return words.say`Turn the row counter back to ${move.rows}.`;
     case 'cast-on':
       return words.say`Take the cast-on loops off the needles.`;
     case 'feed':
@@ -62,7 +127,7 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
     case 'cut':
       return words.say`Join ${sayYarn(move.yarn, words)} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt, words)}.`;
     case 'knit':
-      return formatPullOut(move.yarn, move.catches, move.back, words);
+      return formatPullOut(move, words);
     case 'transfer':
       return formatSetBack(move, words);
     case 'take-off':
@@ -90,7 +155,10 @@ const hungOn = (runs: readonly LoopRun[], words: Words): string =>
   words.say`one on each needle from ${runs[0]?.first ?? ''} to ${runs.at(-1)?.last ?? ''}`;
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
-function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string, words: Words): string {
+const formatPullOut = ({ yarn, catches, back }: Pulled, words: Words): string =>
+  words.say`Pull out the row of ${sayYarn(yarn, words)} gently, catching every loop: ${caughtOn(catches, words)}. Bring the carriage back to the ${back} without knitting.`;
+
+function caughtOn(catches: readonly LoopRun[], words: Words): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {
     const where = first === last ? first : words.say`each from ${first} to ${last}`;
     if (loops === 1) return [];
@@ -99,8 +167,7 @@ function formatPullOut(yarn: string, catches: readonly LoopRun[], back: string, 
       : [words.say`${loops} together on ${where}`];
   });
   const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
-  const caught = [words.say`one loop on each needle from ${left} to ${right}`, ...exceptions];
-  return words.say`Pull out the row of ${sayYarn(yarn, words)} gently, catching every loop: ${words.amounts.list(caught)}. Bring the carriage back to the ${back} without knitting.`;
+  return words.amounts.list([words.say`one loop on each needle from ${left} to ${right}`, ...exceptions]);
 }
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>, words: Words): string {

@@ -8,7 +8,7 @@ import type { Irreversible } from '../../session/rip-back/irreversible.ts';
 import type { RipBack, RipBackFault, RipStep } from '../../session/rip-back/rip-back.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import type { Words } from '../../wording/words.ts';
-import { formatMendMove } from './finding-moves.ts';
+import { formatMoves } from './finding-moves.ts';
 import { sayYarn } from './yarns.ts';
 
 /** `step 48 comes next, row 12 knitted, edges L25 and R10, carriage on the right, plum in the feeder`. */
@@ -131,9 +131,7 @@ export const formatTraces = ({ shows }: Mend, words: Words): readonly string[] =
     : [words.say`It will show: ${words.amounts.list(shows.map((trace) => traces[trace](words)))}.`];
 
 export const formatMendStep = ({ moves, row, turnsCounterBack }: MendStep, words: Words): string =>
-  [...moves.map((move) => formatMendMove(move, words)), ...counterBack(turnsCounterBack, row, words)].join(
-    ' ',
-  );
+  [...formatMoves(moves, words), ...counterBack(turnsCounterBack, row, words)].join(' ');
 
 const counterBack = (turnsBack: boolean, row: number, words: Words): readonly string[] =>
   turnsBack ? [words.say`Turn the row counter back to ${row}.`] : [];
@@ -149,11 +147,7 @@ export function formatRipBack({ steps, row, irreversible }: RipBack, words: Word
 
 export function formatRipStep({ moves, row, turnsCounterBack, irreversible }: RipStep, words: Words): string {
   const marked = irreversible === null ? [] : [formatIrreversible(irreversible, words)];
-  return [
-    ...moves.map((move) => formatMendMove(move, words)),
-    ...counterBack(turnsCounterBack, row, words),
-    ...marked,
-  ].join(' ');
+  return [...formatMoves(moves, words), ...counterBack(turnsCounterBack, row, words), ...marked].join(' ');
 }
 
 /** Why the hands cannot take a step back, and what to do instead. */

@@ -46,20 +46,20 @@ describe('what is seen, in German', () => {
   it('names a place, and goes there', () => {
     const answers = type('find R17 R62 mint Schlitten rechts Reihe 24', 'choose');
     expect(answers).toContain(
-      'Deine Arbeit ist hier: als Nächstes kommt Schritt 77, 24 Reihen gestrickt, Ränder R17 und R62, Schlitten rechts, mint im Fadenführer.',
+      'Deine Arbeit ist hier: als Nächstes kommt Schritt 70, 24 Reihen gestrickt, Ränder R17 und R62, Schlitten rechts, mint im Fadenführer.',
     );
-    expect(answers).toContain('Gesprungen: als Nächstes Schritt 77 von');
+    expect(answers).toContain('Gesprungen: als Nächstes Schritt 70 von');
   });
 
   it.each([
     ['several places', ['find R17 R62', 'find und Schlitten rechts', 'find unsicher']],
-    ['one reading amiss', ['go step 82', 'find R17 R62 mint Schlitten rechts Reihe 50']],
+    ['one reading amiss', ['go step 75', 'find R17 R62 mint Schlitten rechts Reihe 50']],
     [
       'a slip, mended',
-      ['go step 81', 'find R16 R62 47 Maschen Reihe 25', 'find und fest', 'choose 2', '', ''],
+      ['go step 74', 'find R16 R62 47 Maschen Reihe 25', 'find und fest', 'choose 2', '', ''],
     ],
-    ['another length', ['go step 82', 'replan 20 Maschen 9,8 cm 30 Reihen 10,5 cm', 'choose 1', 'back']],
-    ['the way back', ['go step 82', 'rip Reihe 25', 'choose', '', 'back', 'stop']],
+    ['another length', ['go step 75', 'replan 20 Maschen 9,8 cm 30 Reihen 10,5 cm', 'choose 1', 'back']],
+    ['the way back', ['go step 75', 'rip Reihe 25', 'choose', '', 'back', 'stop']],
   ])('%s: answers without English', (_, lines) => {
     const answers = type(...lines);
     expect(answers.split('\n').length).toBeGreaterThan(3);

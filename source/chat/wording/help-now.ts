@@ -50,7 +50,8 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     ],
   },
   shaping: {
-    says: (words: Words) => words.say`You are at a shaping move: one out at one edge, one in at the other.`,
+    says: (words: Words) =>
+      words.say`You are at a shaping move: an increase at one edge, a decrease at the other.`,
     examples: ({ session }) => [
       'next',
       'words shaping move',

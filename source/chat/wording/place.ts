@@ -38,7 +38,7 @@ export function sayNow(session: Session, words: Words): string {
   if (!step) return words.say`The bag is finished.`;
   const { plan, stepCount } = session.job;
   const caution = cautionOf(plan, step, words);
-  const now = words.say`Step ${step.step} of ${stepCount}, ${sayPhase(step.phase, words)}: ${sayStep(plan, step, words)}`;
+  const now = words.say`Step ${step.step} of ${stepCount}, ${sayPhase(step.phase, words)}: ${sayStep(step, words)}`;
   return caution === null ? now : `${now} ${words.say`Caution: ${caution}`}`;
 }
 

@@ -70,7 +70,7 @@ export const benchReasons: readonly Reason[] = [
     id: 'resting',
     names: (words: Words) => words.say`resting, push out of work, one in, decrease, loss`,
     rule: (words: Words) =>
-      words.say`The needle that one in has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.`,
+      words.say`The needle that a decrease has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.`,
     source: commonPractice,
   },
   {

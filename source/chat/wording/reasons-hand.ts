@@ -50,7 +50,7 @@ export const handReasons: readonly Reason[] = [
     names: (words: Words) =>
       words.say`eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain`,
     rule: (words: Words) =>
-      words.say`Each one out leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.`,
+      words.say`Each increase leaves a working needle empty, and the next pass lays a loop on it: a hole for the cord. In and out through an even number of holes, both cord ends come out on the outside.`,
     formula: (words: Words) => words.say`eyelets = moves; the cord uses an even number of them`,
     here: ({ eyelets }, words: Words) => {
       const made = words.count(eyelets.made, 'eyelet');

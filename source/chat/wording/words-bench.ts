@@ -121,7 +121,7 @@ export const benchWords: readonly Word[] = [
   },
   {
     id: 'ravel-cord',
-    names: (words: Words) => words.say`ravel cord, ravelling cord`,
+    names: (words: Words) => words.say`ravel cord, ravel row, ravelling cord`,
     means: (words: Words) =>
       words.say`A strand knitted for one row between the waste and the work. Pulled out later, it lets the waste come away.`,
   },
@@ -138,14 +138,14 @@ export const benchWords: readonly Word[] = [
       words.say`A handle with one prong or more. It lifts loops off their needles and sets them on others.`,
   },
   {
-    id: 'gain',
-    names: (words: Words) => words.say`gain, one out, increase`,
+    id: 'increase',
+    names: (words: Words) => words.say`increase, one out, one needle out, gain`,
     means: (words: Words) =>
       words.say`One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.`,
   },
   {
-    id: 'loss',
-    names: (words: Words) => words.say`loss, one in, decrease`,
+    id: 'decrease',
+    names: (words: Words) => words.say`decrease, one in, one needle in, loss`,
     means: (words: Words) =>
       words.say`One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.`,
   },
@@ -153,7 +153,7 @@ export const benchWords: readonly Word[] = [
     id: 'shaping-move',
     names: (words: Words) => words.say`shaping move, shaping, move`,
     means: (words: Words) =>
-      words.say`One out at the leading edge and one in at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.`,
+      words.say`An increase at the leading edge and a decrease at the trailing edge. The number of stitches stays the same, and the work crawls on by one needle.`,
   },
   {
     id: 'crawl',

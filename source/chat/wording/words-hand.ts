@@ -49,7 +49,7 @@ export const handWords: readonly Word[] = [
     id: 'eyelet',
     names: (words: Words) => words.say`eyelet, hole`,
     means: (words: Words) =>
-      words.say`The small hole where one out has left a working needle empty. The cord runs through the eyelets below the mouth.`,
+      words.say`The small hole where an increase has left a working needle empty. The cord runs through the eyelets below the mouth.`,
   },
   {
     id: 'cord',

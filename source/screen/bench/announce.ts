@@ -3,15 +3,9 @@ import { sayWayStep } from '../../chat/way.ts';
 import { speakRest } from '../../chat/wording/rest.ts';
 import { speakStep, speakWarning } from '../../chat/wording/spoken.ts';
 import { currentStep } from '../../session/session.ts';
-import type { Step } from '../../steps/step.ts';
+import { acts } from '../../steps/acts.ts';
 import type { Announcement, BenchState } from './bench-state.ts';
 import type { Speech } from './speech.ts';
-
-/** Rings: one for an ordinary step, two for a shaping move, three where another yarn goes into the feeder. */
-function ringsFor({ act, moves }: Step): number {
-  if (act.kind === 'increase' || act.kind === 'decrease') return 2;
-  return moves.some(({ move }) => move === 'feed') ? 3 : 1;
-}
 
 /** A press that did nothing must not sound like one that did. */
 const warningRings = 4;
@@ -42,7 +36,7 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
     const step = currentStep(session);
     const isWarning = why !== 'next' && why !== 'again' && why !== 'rest';
     if (settings.bell && why !== 'again' && why !== 'rest')
-      ring(isWarning ? warningRings : step && !way ? ringsFor(step) : 1);
+      ring(isWarning ? warningRings : step && !way ? acts[step.act.kind].bell : 1);
     if (!settings.speech) return speech.stop();
     const instruction = (way && sayWayStep(way, words)) ?? speakStep(step, words);
     const first = why === 'rest' ? speakRest(words) : isWarning ? speakWarning(why, words) : null;

@@ -72,6 +72,11 @@ export function bandText(view: BenchView, { bench: say }: Words, words: Words): 
     }
     case 'bars':
       return counted(still, say.bars(glance.from, glance.through), glance.through, glance.of, say);
+    case 'passes': {
+      const { waste, from, through, of, to } = glance;
+      const act = waste ? say.wasteRows(from, through) : say.cordRows(from, through);
+      return { ...counted(still, act, through, of, say), side: to };
+    }
     case 'rounds':
       return counted(still, say.rounds(glance.from, glance.through), glance.through, glance.of, say);
     case 'holes':

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type MemoryBench, openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
-import { isGuarded } from '../../steps/guarded.ts';
+import { isGuarded } from '../../steps/acts.ts';
 import { stepAt } from '../../steps/job.ts';
 
 const withB = { pedals: { b: 'confirm' } };
@@ -212,7 +212,9 @@ describe('a switch at the carriage', () => {
     const done = bench.done();
     bench.key('p', 3000);
     expect(bench.done()).toBe(done);
-    expect(bench.said(1)).toMatch(/^A pass came where none is due\. What comes next: Left edge, one out/);
+    expect(bench.said(1)).toMatch(
+      /^A pass came where none is due\. What comes next: Left edge, increase, one needle out/,
+    );
   });
 
   it('has to come twice for each round of cord, as often again after the rounds are taken back', () => {

@@ -26,6 +26,7 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
     case 'edge':
       return moveRows(view, glance, size, brush, words).slice(0, size.height);
     case 'pass':
+    case 'passes':
     case 'yarn':
       return view.bed.left === null || view.phase === 'cord' ? [] : bothEdges(view.bed, size, brush);
     case 'graft':

@@ -20,9 +20,9 @@ export function instructionOf({ plan, step, next, way }: BenchView, words: Words
   }
   if (!step) return { now: words.bench.bagDone, caution: null, afterwards: null };
   return {
-    now: sayStep(plan, step, words),
+    now: sayStep(step, words),
     caution: cautionOf(plan, step, words) ?? sayNoWayBack(step, words),
-    afterwards: next && sayStep(plan, next, words),
+    afterwards: next && sayStep(next, words),
   };
 }
 

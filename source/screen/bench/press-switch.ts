@@ -2,7 +2,7 @@
 import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
 import { type PedalAct, pauseMs, type Warning } from '../../settings/settings.ts';
-import { isGuarded, passesIn } from '../../steps/guarded.ts';
+import { isGuarded, passesIn } from '../../steps/acts.ts';
 import type { Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
 import { againIn, perform } from './bench-moves.ts';
@@ -111,6 +111,6 @@ function warn(state: BenchState, warning: Warning): Reaction {
 
 function sayNoPassDue({ session, words }: BenchState): string {
   const step = currentStep(session);
-  const next = step ? sayStep(session.job.plan, step, words) : words.settings.nothingIsNext;
+  const next = step ? sayStep(step, words) : words.settings.nothingIsNext;
   return `${words.settings.noPassDue} ${next}`;
 }

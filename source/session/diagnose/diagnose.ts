@@ -53,7 +53,7 @@ function suspects(job: Job, seen: Look): readonly Suspect[] {
     ...strayLoop(job, seen),
     ...shaping.slice(2),
     ...missingLoop(job, seen),
-    ...wrongSide(seen),
+    ...wrongSide(job, seen),
     ...wrongFeeder(job, seen),
     ...wrongColour(job, seen),
     ...swappedSides(job, seen),

@@ -1,18 +1,24 @@
+import type { BedMove } from '../../bed/move.ts';
 import { parseNeedle } from '../../bed/needles.ts';
 import { opposite } from '../../bed/side.ts';
-import type { Job } from '../../steps/job.ts';
+import { type Job, stepAt } from '../../steps/job.ts';
 import type { Place } from '../locate/locate.ts';
 import type { Seen } from '../locate/seen.ts';
 import type { Diagnosis } from './slip.ts';
 import { onBed, type Suspect, unsaid } from './suspect.ts';
 
 /** All is right but the side of the carriage. */
-export function wrongSide(seen: Seen): readonly Suspect[] {
+export function wrongSide(job: Job, seen: Seen): readonly Suspect[] {
   if (seen.carriage === undefined) return [];
   const at = (place: Place): Diagnosis | null => {
     if (!onBed(place)) return null;
     const { done, looks } = place;
-    const moves = [{ move: 'slip', to: looks.carriage } as const];
+    // Crossing once more turns the row counter on.
+    const { counter } = stepAt(job, done).after;
+    const moves: readonly BedMove[] = [
+      { move: 'slip', to: looks.carriage },
+      ...(counter === null ? [] : [{ move: 'counter', rows: counter } as const]),
+    ];
     const steps = [{ moves, row: looks.rowCounter, turnsCounterBack: false }];
     return {
       ...unsaid,

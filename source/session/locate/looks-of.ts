@@ -1,8 +1,9 @@
-import { ravelCord } from '../../planning/brief.ts';
+import { type Brief, ravelCord } from '../../planning/brief.ts';
 import { closingWasteRows, rehangWasteRows } from '../../planning/yarn-needs.ts';
+import { rowsBeforeComb } from '../../steps/cast-on.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { yarnOfRow } from '../../steps/outline.ts';
-import type { Step } from '../../steps/step.ts';
+import type { Act, Step } from '../../steps/step.ts';
 import type { Looks } from './seen.ts';
 
 /** What can be seen once `done` steps are confirmed. Before the first, the carriage stands wherever it was left. */
@@ -55,26 +56,41 @@ function newestYarn(job: Job, { phase, act, row }: Step): string {
   if (phase === 'cord') return cord.yarn;
   const strand = waste.ravel === 'loop' ? waste.yarn : ravelCord;
   if (phase === 'cast-on') return onRavelCord.has(act.kind) ? strand : waste.yarn;
-  if (act.kind === 'waste-pass' || act.kind === 'weights-off') return waste.yarn;
+  if (act.kind === 'waste-rows' || act.kind === 'weights-off') return waste.yarn;
   return row === 0 ? strand : yarnOfRow(job.outline, row);
 }
 
-const onRavelCord: ReadonlySet<string> = new Set(['ravel-pass', 'trim-ravel-cord', 'hang-weights']);
+const onRavelCord: ReadonlySet<string> = new Set(['ravel-pass', 'trim-ravel-cord']);
 
 function wasteRowsOf(job: Job, { phase, act, row }: Step): number {
   const { brief } = job.plan;
+  if (act.kind === 'waste-rows') return act.through;
+  if (phase === 'cast-on') return castOnRows(brief, act.kind);
   switch (act.kind) {
-    case 'waste-pass':
-      return act.number;
     case 'weights-off':
-      return act.rehang ? rehangWasteRows(brief) : closingWasteRows(brief);
+      return act.rehangs ? rehangWasteRows(brief) : closingWasteRows(brief);
     case 'rehang':
+    case 'hang-weights':
       return rehangWasteRows(brief);
+    default:
+      return phase === 'stripes' && row === 0 ? openStartRows(brief) : 0;
+  }
+}
+
+/** All that hangs below the first row of the bag; a ravel row of waste looks like one row more of it. */
+const openStartRows = ({ waste }: Brief): number => waste.rows + (waste.ravel === 'loop' ? 1 : 0);
+
+function castOnRows(brief: Brief, kind: Act['kind']): number {
+  switch (kind) {
+    case 'hang-comb':
+    case 'hang-weights':
+      return Math.min(brief.waste.rows, rowsBeforeComb);
     case 'lay-ravel-cord':
       return brief.waste.rows;
+    case 'ravel-pass':
+    case 'trim-ravel-cord':
+      return openStartRows(brief);
     default:
-      return (phase === 'cast-on' && onRavelCord.has(act.kind)) || (phase === 'stripes' && row === 0)
-        ? brief.waste.rows + (brief.waste.ravel === 'loop' ? 1 : 0)
-        : 0;
+      return 0;
   }
 }

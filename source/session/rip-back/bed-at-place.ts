@@ -3,8 +3,13 @@ import { applyMove } from '../../bed/apply-move.ts';
 import { type Bed, emptyBed } from '../../bed/bed.ts';
 import { isHandMove, type Move } from '../../bed/move.ts';
 import { parseNeedle } from '../../bed/needles.ts';
+import { acts } from '../../steps/acts.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
+
+/** The bed before the first step: the carriage wherever it was left. */
+export const bareStart = ({ plan: { brief } }: Job): Bed =>
+  emptyBed(brief.bed.needles, 'left', !brief.bed.without.includes('counter'));
 
 /** The bed once `done` steps are confirmed. Throws outside 0 … stepCount, as `stepAt` does. */
 export function bedAtPlace(job: Job, done: number): Bed {
@@ -14,7 +19,7 @@ export function bedAtPlace(job: Job, done: number): Bed {
     bed = settledBed(job, stepAt(job, settled));
     if (bed === null) settled--;
   }
-  bed ??= emptyBed(job.plan.brief.bed.needles, 'left');
+  bed ??= bareStart(job);
   for (let number = settled + 1; number <= done; number++) bed = afterMoves(bed, stepAt(job, number).moves);
   return bed;
 }
@@ -33,44 +38,27 @@ export function afterMoves(bed: Bed, moves: readonly Move[]): Bed {
 
 /** The bed after a step that leaves each needle known: a pass, or an empty bed; null after any other. */
 function settledBed(job: Job, step: Step): Bed | null {
-  const { act, after } = step;
-  const { needles: needleCount } = job.plan.brief.bed;
-  const common = {
+  const { act, after, moves, phase } = step;
+  const { plan } = job;
+  const empty = emptyBed(plan.brief.bed.needles, after.carriage).needles;
+  const bed = {
     carriage: after.carriage,
     feeder: after.feeder,
     parked: after.parked,
+    counter: after.counter,
     eyeletCount: after.shapings,
   };
-  if (isPass(step) && after.left !== null && after.right !== null) {
-    const left = parseNeedle(needleCount, after.left) ?? 0;
-    const right = parseNeedle(needleCount, after.right) ?? -1;
-    const needles = [...emptyBed(needleCount, 'left').needles];
-    needles.fill({ working: true, loopCount: 1, yarn: after.feeder }, left, right + 1);
-    return { ...common, needles, loopsOff: step.phase === 'cord' ? job.plan.stitches : 0 };
+  if (after.left === null || after.right === null) {
+    // Needles that have just come into work, empty, are not told here.
+    const known = step.row > 0 && !moves.some(({ move }) => move === 'work');
+    return known
+      ? { ...bed, needles: empty, loopsOff: (phase === 'cord' ? plan.cord : plan).stitches }
+      : null;
   }
-  if (act.kind === 'take-off' || isHandWork(step)) {
-    const { needles } = emptyBed(needleCount, 'left');
-    const cordIsOff = step.phase === 'cord';
-    return { ...common, needles, loopsOff: cordIsOff ? job.plan.cord.stitches : job.plan.stitches };
-  }
-  return null;
+  if (!acts[act.kind].pass) return null;
+  const left = parseNeedle(empty.length, after.left) ?? 0;
+  const right = parseNeedle(empty.length, after.right) ?? -1;
+  const needles = [...empty];
+  needles.fill({ working: true, loopCount: 1, yarn: after.feeder }, left, right + 1);
+  return { ...bed, needles, loopsOff: phase === 'cord' ? plan.stitches : 0 };
 }
-
-const passes: ReadonlySet<string> = new Set([
-  'waste-pass',
-  'ravel-pass',
-  'pass',
-  'closing-pass',
-  'cord-first-row',
-  'rounds',
-]);
-
-const isPass = ({ act }: Step): boolean => passes.has(act.kind);
-
-/** Away from the bed: sewing, and the cord once it is drawn off. */
-const isHandWork = ({ phase, act }: Step): boolean =>
-  phase === 'graft' ||
-  phase === 'seam' ||
-  act.kind === 'draw-through' ||
-  act.kind === 'thread-eyelets' ||
-  act.kind === 'tie';

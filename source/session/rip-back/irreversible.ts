@@ -1,4 +1,5 @@
 /** What the hands cannot take back, and what to do instead (common practice). */
+import { acts } from '../../steps/acts.ts';
 import type { Step } from '../../steps/step.ts';
 
 export type Irreversible =
@@ -12,8 +13,9 @@ export type Irreversible =
 
 /** Why a step cannot be taken back as it was done; null where the hands can. */
 export function irreversibleOf({ act, moves }: Step): Irreversible | null {
-  if (act.kind === 'draw-through') return { why: 'drawn-through', yarn: act.yarn };
-  if (act.kind === 'take-off') return { why: 'off-the-needles' };
+  const { final } = acts[act.kind];
+  if (final === 'drawn-through' && 'yarn' in act) return { why: final, yarn: act.yarn };
+  if (final === 'off-the-needles') return { why: final };
   for (const move of moves) {
     if (move.move === 'release') return { why: 'released', what: move.what };
     if (move.move === 'cut') return { why: 'cut', yarn: move.yarn };

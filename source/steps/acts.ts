@@ -1,0 +1,100 @@
+/** What sort of act each is: one table that screens, switches, the bell, the cautions and the way back all ask. */
+import type { Act, Step } from './step.ts';
+
+/** What could hurt; each is said where it is met first. */
+export type Hazard = 'hooks' | 'weights' | 'weights-off' | 'steam' | 'cord';
+
+export interface ActFacts {
+  /** The carriage knits across, so that afterwards each needle between the edges holds one loop of the yarn in the feeder. */
+  readonly pass: boolean;
+  /**
+   * Not to be trodden past, since mending it costs the most: a pass with a new yarn, as an empty feeder drops every stitch; a
+   * rehang; the closing row; whatever is cut (common practice).
+   */
+  readonly guarded: 'always' | 'at first' | 'never';
+  /** What the hands cannot take back beside a cut and a strand that was pulled out. */
+  readonly final: 'off-the-needles' | 'drawn-through' | null;
+  readonly hazard: Hazard | null;
+  /** Rings: a shaping move differs to the ear from an ordinary step, and another yarn in the feeder from both. */
+  readonly bell: 1 | 2 | 3;
+}
+
+const plain: ActFacts = { pass: false, guarded: 'never', final: null, hazard: null, bell: 1 };
+const guarded: ActFacts = { ...plain, guarded: 'always' };
+const pass: ActFacts = { ...plain, pass: true };
+const yarn: ActFacts = { ...plain, bell: 3 };
+const shaping: ActFacts = { ...plain, bell: 2 };
+
+export const acts: Readonly<Record<Act['kind'], ActFacts>> = {
+  'set-needles': { ...plain, hazard: 'hooks' },
+  'cast-on': plain,
+  'thread-waste': yarn,
+  'waste-rows': { ...pass, guarded: 'at first' },
+  'hang-comb': { ...plain, hazard: 'weights' },
+  'hang-weights': { ...plain, hazard: 'weights' },
+  'lay-ravel-cord': plain,
+  'ravel-pass': { ...pass, guarded: 'always' },
+  'trim-ravel-cord': guarded,
+  thread: yarn,
+  pass: { ...pass, guarded: 'at first' },
+  increase: shaping,
+  decrease: shaping,
+  'comb-off': plain,
+  'move-weights': plain,
+  'weights-off': { ...guarded, hazard: 'weights-off' },
+  'take-off': { ...guarded, final: 'off-the-needles' },
+  'set-needles-again': plain,
+  rehang: guarded,
+  'release-waste': { ...plain, guarded: 'at first' },
+  'closing-pass': { ...pass, guarded: 'always' },
+  'cut-graft-tail': guarded,
+  'lay-graft': plain,
+  'graft-start': plain,
+  'graft-pair': plain,
+  'graft-end': plain,
+  'fasten-graft': plain,
+  'pull-ravel-cord': plain,
+  'fold-seam': plain,
+  bars: plain,
+  'fasten-seam': plain,
+  'hide-ends': { ...plain, hazard: 'steam' },
+  wash: plain,
+  'measure-bag': plain,
+  'set-cord-needles': plain,
+  'cast-on-cord': plain,
+  'thread-cord': yarn,
+  'cord-first-row': { ...pass, guarded: 'always' },
+  'set-slip': plain,
+  'weigh-flat-cord': plain,
+  rounds: pass,
+  'flat-rows': pass,
+  'measure-rounds': plain,
+  'measure-cord': plain,
+  'draw-through': { ...guarded, final: 'drawn-through' },
+  'sew-cord': plain,
+  'thread-eyelets': plain,
+  tie: { ...plain, hazard: 'cord' },
+};
+
+export function isGuarded({ act, moves }: Step): boolean {
+  if (moves.some(({ move }) => move === 'cut')) return true;
+  const how = acts[act.kind].guarded;
+  return how === 'at first' ? isFirst(act) : how === 'always';
+}
+
+function isFirst(act: Act): boolean {
+  switch (act.kind) {
+    case 'pass':
+      return act.rowInStripe === 1;
+    case 'waste-rows':
+      return act.from === 1;
+    case 'release-waste':
+      return act.rehangs;
+    default:
+      return false;
+  }
+}
+
+/** Carriage passes in a step: one for a row, two for a round of cord, none where the carriage rests. */
+export const passesIn = ({ moves }: Step): number =>
+  moves.filter(({ move }) => move === 'knit' || move === 'slip').length;

@@ -1,0 +1,85 @@
+/** Ein Schritt in so wenig Worten, dass die Nadeln noch darin sind: zum Hören, ohne den Bildschirm zu sehen. */
+import type { Side } from '../bed/side.ts';
+import type { Aside } from '../steps/step.ts';
+import type { ActWords } from './act-words.ts';
+import type { Amounts } from './amounts.ts';
+
+const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };
+const edge: Readonly<Record<Side, string>> = { left: 'linker Rand', right: 'rechter Rand' };
+const yarnName = (yarn: string): string => (yarn === 'waste' ? 'Hilfsgarn' : yarn);
+const rowsFrom = (from: number, through: number): string =>
+  from === through ? `${from}` : `${from} bis ${through}`;
+const spelt = (length: string): string => length.replace(/ cm$/, ' Zentimeter').replace(/ in$/, ' Zoll');
+const aside = (aside: Aside | null): string => {
+  if (!aside) return '';
+  const yarn = yarnName(aside.yarn);
+  return aside.how === 'park' ? `${yarn} ${at[aside.end]} ablegen, ` : `${yarn} abschneiden, `;
+};
+const counter = (sets: boolean, rows: number): string => (sets ? `, Zähler auf ${rows}` : '');
+
+export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords => ({
+  'set-needles': ({ count, first, last, carriage }) =>
+    `${count} Nadeln, ${first} bis ${last}. Schlitten ${at[carriage]}`,
+  'set-needles-again': ({ count, first, last, carriage }) =>
+    `Schlitten zurück nach ${at[carriage]}, ${count} Nadeln, ${first} bis ${last}`,
+  'set-cord-needles': ({ count, first, last, carriage }) =>
+    `${count} Nadeln, ${first} bis ${last}. Schlitten ${at[carriage]}`,
+  'cast-on': ({ yarn, from, to }) => `mit ${yarnName(yarn)} umwickeln, ${from} bis ${to}`,
+  'cast-on-cord': ({ count, yarn, from, to }) => `${count} Nadeln mit ${yarn} umwickeln, ${from} bis ${to}`,
+  'hang-comb': () => 'Anschlagkamm einhängen',
+  'thread-waste': (act) => `${aside(act.aside)}${yarnName(act.yarn)} einfädeln`,
+  thread: (act) =>
+    `${aside(act.aside)}${act.yarn}${act.aside?.how === 'park' ? ` unter ${act.aside.yarn}` : ''} einfädeln`,
+  'thread-cord': ({ yarn }) => `${yarn} einfädeln`,
+  'waste-rows': ({ from, through, to, first }) =>
+    `Hilfsgarn ${rowsFrom(from, through)}, zuletzt nach ${at[to]}${first === null ? '' : ', langsam'}`,
+  'lay-ravel-cord': ({ ravel, clipSide }) =>
+    ravel === 'cord'
+      ? 'Hilfsgarn abschneiden, Trennfaden einlegen'
+      : `Schlinge herausziehen, ${at[clipSide]}, und klammern`,
+  'ravel-pass': ({ to }) => `nach ${at[to]}`,
+  'cord-first-row': ({ to }) => `nach ${at[to]}`,
+  'trim-ravel-cord': ({ ravel, setsCounter }) =>
+    `${ravel === 'cord' ? 'Trennfaden' : 'Hilfsgarn'} abschneiden${counter(setsCounter, 0)}`,
+  'hang-weights': ({ left, right }) => `Gewichte, ${left} und ${right}`,
+  'comb-off': ({ left, right }) => `Kamm ab, Gewichte unter ${left} und ${right}`,
+  'move-weights': ({ left, right }) => `Gewichte höher hängen, ${left} und ${right}`,
+  pass: ({ to, rowInStripe, stripeRows, crosses }) =>
+    `${crosses.length === 0 ? '' : `${list(crosses)} kreuzen, `}nach ${at[to]}, Reihe ${rowInStripe} von ${stripeRows}`,
+  'closing-pass': ({ to }) => `Schlussreihe, nach ${at[to]}, nur eine Reihe`,
+  increase: ({ side, outer, uncovered }) =>
+    `${edge[side]}, eine hinaus, auf ${outer}, ${uncovered} bleibt leer`,
+  decrease: ({ side, emptied }) => `${edge[side]}, eine hinein, ${emptied} außer Arbeit`,
+  'weights-off': ({ comb }) => `Hilfsgarn abschneiden, ${comb ? 'Kamm' : 'Gewichte'} ab`,
+  'take-off': ({ to }) => `Fadenführer leer, Gestrick halten, einmal nach ${at[to]}: es fällt ab`,
+  rehang: ({ count, first, last }) => `${count} Maschen einhängen, ${first} bis ${last}`,
+  'release-waste': ({ row }) => `Hilfsgarn auftrennen${row === null ? '' : `, Zähler zurück auf ${row}`}`,
+  'cut-graft-tail': ({ lengthCm, yarn }) => `${spelt(tail(lengthCm))} ${yarn} abmessen und abschneiden`,
+  'lay-graft': ({ mouthSide }) => `rechte Seite oben, A oben, B unten, Öffnung ${at[mouthSide]}`,
+  'graft-start': () => 'Faden einfädeln. A herauf 1',
+  'graft-pair': ({ down, up }) => `B hinab ${down}, herauf ${up}. A hinab ${down}, herauf ${up}`,
+  'graft-end': ({ down }) => `B hinab ${down}, die letzte`,
+  'fasten-graft': () => 'Faden vernähen',
+  'fasten-seam': () => 'Faden vernähen',
+  'pull-ravel-cord': () => 'Trennreihe herausziehen',
+  'fold-seam': () => 'rechte Seite außen, für die Naht falten',
+  bars: ({ from, through }) =>
+    `${from === through ? 'Querfaden' : 'Querfäden'} ${rowsFrom(from, through)}, anziehen`,
+  'hide-ends': () => 'Enden vernähen',
+  wash: ({ state }) =>
+    state === 'dry-relaxed'
+      ? 'flach legen und ruhen lassen'
+      : `${state === 'wet-relaxed' ? 'einweichen' : 'waschen'}, flach legen`,
+  'measure-bag': () => 'Beutel messen',
+  'set-slip': ({ slipTo, knitTo, setsCounter }) =>
+    `nach ${at[slipTo]} Freilauf, nach ${at[knitTo]} stricken${counter(setsCounter, 0)}`,
+  'weigh-flat-cord': ({ setsCounter }) => `kleines Gewicht an die Kordel${counter(setsCounter, 0)}`,
+  rounds: ({ from, through }) => `${from === through ? 'Runde' : 'Runden'} ${rowsFrom(from, through)}`,
+  'flat-rows': ({ from, through, to }) => `Kordelreihen ${rowsFrom(from, through)}, zuletzt nach ${at[to]}`,
+  'measure-rounds': ({ rounds, lengthCm }) => `messen, ${spelt(length(lengthCm))} bei ${rounds} Runden`,
+  'measure-cord': ({ lengthCm }) => `Kordel messen, ${spelt(lengthNeeded(lengthCm))}`,
+  'draw-through': () => 'abschneiden, durchziehen, abnehmen',
+  'sew-cord': () => 'Kordel zusammennähen',
+  'thread-eyelets': ({ inThrough, outThrough }) => `hinein durch ${inThrough}, heraus durch ${outThrough}`,
+  tie: () => 'Schleife binden',
+});

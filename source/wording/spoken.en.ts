@@ -1,0 +1,79 @@
+/** A step in the fewest words that still name the needles: to be heard, with the screen out of sight. */
+import type { Aside } from '../steps/step.ts';
+import type { ActWords } from './act-words.ts';
+import type { Amounts } from './amounts.ts';
+
+const yarnName = (yarn: string): string => (yarn === 'waste' ? 'the waste yarn' : yarn);
+const rowsFrom = (from: number, through: number): string =>
+  from === through ? `${from}` : `${from} to ${through}`;
+/** Units in full, for a voice. */
+const spelt = (length: string): string => length.replace(/ cm$/, ' centimetres').replace(/ in$/, ' inches');
+const aside = (aside: Aside | null): string => {
+  if (!aside) return '';
+  return aside.how === 'park'
+    ? `park ${yarnName(aside.yarn)} ${aside.end}, `
+    : `cut ${yarnName(aside.yarn)}, `;
+};
+const counter = (sets: boolean, rows: number): string => (sets ? `, counter to ${rows}` : '');
+
+export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords => ({
+  'set-needles': ({ count, first, last, carriage }) =>
+    `${count} needles, ${first} to ${last}. Carriage ${carriage}`,
+  'set-needles-again': ({ count, first, last, carriage }) =>
+    `carriage back to the ${carriage}, ${count} needles, ${first} to ${last}`,
+  'set-cord-needles': ({ count, first, last, carriage }) =>
+    `${count} needles, ${first} to ${last}. Carriage ${carriage}`,
+  'cast-on': ({ yarn, from, to }) => `wrap with ${yarnName(yarn)}, ${from} to ${to}`,
+  'cast-on-cord': ({ count, yarn, from, to }) => `wrap ${count} needles with ${yarn}, ${from} to ${to}`,
+  'hang-comb': () => 'hang the comb',
+  'thread-waste': (act) => `${aside(act.aside)}thread ${yarnName(act.yarn)}`,
+  thread: (act) =>
+    `${aside(act.aside)}thread ${act.yarn}${act.aside?.how === 'park' ? ` under ${act.aside.yarn}` : ''}`,
+  'thread-cord': ({ yarn }) => `thread ${yarn}`,
+  'waste-rows': ({ from, through, to, first }) =>
+    `waste ${rowsFrom(from, through)}, ending ${to}${first === null ? '' : ', slowly'}`,
+  'lay-ravel-cord': ({ ravel, clipSide }) =>
+    ravel === 'cord' ? 'cut the waste yarn, lay the ravel cord' : `draw out a loop, ${clipSide}, and clip it`,
+  'ravel-pass': ({ to }) => `knit ${to}`,
+  'cord-first-row': ({ to }) => `knit ${to}`,
+  'trim-ravel-cord': ({ ravel, setsCounter }) =>
+    `cut the ${ravel === 'cord' ? 'ravel cord' : 'waste yarn'}${counter(setsCounter, 0)}`,
+  'hang-weights': ({ left, right }) => `weights, ${left} and ${right}`,
+  'comb-off': ({ left, right }) => `comb off, weights under ${left} and ${right}`,
+  'move-weights': ({ left, right }) => `move the weights up, ${left} and ${right}`,
+  pass: ({ to, rowInStripe, stripeRows, crosses }) =>
+    `${crosses.length === 0 ? '' : `cross ${list(crosses)}, `}knit ${to}, row ${rowInStripe} of ${stripeRows}`,
+  'closing-pass': ({ to }) => `closing row, knit ${to}, one row only`,
+  increase: ({ side, outer, uncovered }) => `${side} edge, one out, to ${outer}, ${uncovered} stays empty`,
+  decrease: ({ side, emptied }) => `${side} edge, one in, ${emptied} out of work`,
+  'weights-off': ({ comb }) => `cut the waste yarn, ${comb ? 'comb' : 'weights'} off`,
+  'take-off': ({ to }) => `feeder empty, hold the work, one pass ${to}: it drops`,
+  rehang: ({ count, first, last }) => `hang ${count} loops, ${first} to ${last}`,
+  'release-waste': ({ row }) => `unpick the waste${row === null ? '' : `, counter back to ${row}`}`,
+  'cut-graft-tail': ({ lengthCm, yarn }) => `measure ${spelt(tail(lengthCm))} of ${yarn} and cut`,
+  'lay-graft': ({ mouthSide }) => `lay it knit side up, A above, B below, mouth ${mouthSide}`,
+  'graft-start': () => 'thread the tail. A up 1',
+  'graft-pair': ({ down, up }) => `B down ${down}, up ${up}. A down ${down}, up ${up}`,
+  'graft-end': ({ down }) => `B down ${down}, the last`,
+  'fasten-graft': () => 'fasten the thread',
+  'fasten-seam': () => 'fasten the thread',
+  'pull-ravel-cord': () => 'pull the ravel row out',
+  'fold-seam': () => 'knit side out, fold for the seam',
+  bars: ({ from, through }) => `bar${from === through ? '' : 's'} ${rowsFrom(from, through)}, draw up`,
+  'hide-ends': () => 'sew the ends in',
+  wash: ({ state }) =>
+    state === 'dry-relaxed'
+      ? 'lay it flat, to rest'
+      : `${state === 'wet-relaxed' ? 'soak' : 'wash'} it, lay it flat`,
+  'measure-bag': () => 'measure the bag',
+  'set-slip': ({ slipTo, knitTo, setsCounter }) => `slip ${slipTo}, knit ${knitTo}${counter(setsCounter, 0)}`,
+  'weigh-flat-cord': ({ setsCounter }) => `small weight on the cord${counter(setsCounter, 0)}`,
+  rounds: ({ from, through }) => `round${from === through ? '' : 's'} ${rowsFrom(from, through)}`,
+  'flat-rows': ({ from, through, to }) => `cord rows ${rowsFrom(from, through)}, ending ${to}`,
+  'measure-rounds': ({ rounds, lengthCm }) => `measure, ${spelt(length(lengthCm))} at ${rounds} rounds`,
+  'measure-cord': ({ lengthCm }) => `measure the cord, ${spelt(lengthNeeded(lengthCm))}`,
+  'draw-through': () => 'cut, draw through, take off',
+  'sew-cord': () => 'sew the cord together',
+  'thread-eyelets': ({ inThrough, outThrough }) => `in through ${inThrough}, out through ${outThrough}`,
+  tie: () => 'tie a bow',
+});
