@@ -90,7 +90,9 @@ describe('the JSON of a plan', () => {
     expect(plan.bed.needlesUsed).toBe(plan.stitches + plan.shapings);
     expect(plan.graft.entries).toBe(2 * plan.stitches - 1);
     expect(plan.seam.barsPerSide).toBe(plan.rows / 2);
-    expect(plan.cord.passes).toBe(2 * plan.cord.rounds);
+    // A bed that cannot slip knits its cord flat, a row for a round.
+    const aRound = JSON.parse(demo(name)).bed.without?.includes('slip') ? 1 : 2;
+    expect(plan.cord.passes).toBe(aRound * plan.cord.rounds);
     expect(plan.size.widthCm).toBe(plan.size.mouthCm / 2);
     expect(plan.eyelets.made).toBe(plan.shapings);
     expect([...plan.eyelets.used, ...plan.eyelets.skipped].sort((a, b) => a - b)).toEqual(
