@@ -8,7 +8,7 @@ import { chmod, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { inkChanges, missingFrom } from './ink-changes.mjs';
-import { languagesApart } from './languages-apart.mjs';
+import { loadedApart } from './loaded-apart.mjs';
 import { noticesOf } from './notices.mjs';
 
 const [program = 'source/main.ts', outdir = 'dist', ...shown] = process.argv.slice(2);
@@ -24,11 +24,12 @@ const { metafile } = await build({
     program,
     'journal-worker': 'source/files/journal-worker.ts',
     german: 'source/wording/german.ts',
+    conf: 'source/files/conf.ts',
   },
   outdir: fresh,
   metafile: true,
   format: 'cjs',
-  plugins: [inkChanges, languagesApart],
+  plugins: [inkChanges, loadedApart],
   // What is loaded later is loaded by the program's own `require`.
   supported: { 'dynamic-import': false },
   banner: { js: "const thisFile = require('node:url').pathToFileURL(__filename).href;" },

@@ -44,7 +44,7 @@ export async function saveSetting<Name extends SettingName>(
   if (fault) return fail(fault);
   try {
     systemDisk.makeFolder(folder);
-    const { default: Conf } = await import('conf');
+    const { Conf } = await import('./conf.ts');
     const conf = new Conf({
       cwd: folder,
       configName: 'settings',
