@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { expect, it, vi } from 'vitest';
+import { afterEach, expect, it, vi } from 'vitest';
 import { emptyFolder } from '../../test/tools/slantwise.ts';
 import { completeBrief } from '../planning/complete-brief.ts';
 import { metric } from '../shared/units.ts';
@@ -10,7 +10,11 @@ vi.mock(import('../planning/complete-brief.ts'), async (importOriginal) => ({
   completeBrief: vi.fn((await importOriginal()).completeBrief),
 }));
 
+afterEach(() => vi.unstubAllEnvs());
+
 const work = (options: Partial<WorkOptions>): number => {
+  vi.stubEnv('HOME', emptyFolder());
+  vi.stubEnv('XDG_DATA_HOME', emptyFolder());
   vi.mocked(completeBrief).mockClear();
   const opened = openWork({
     brief: null,
