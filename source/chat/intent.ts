@@ -29,7 +29,9 @@ export type Intent =
   | { readonly kind: 'stop' }
   | { readonly kind: 'bags' }
   /** Leaves this bag as it is and plans another. */
-  | { readonly kind: 'new' }
+  | { readonly kind: 'new' | 'practice' }
+  /** Leaves for another bag, by its number in the list or its name. */
+  | { readonly kind: 'open'; readonly bag: string }
   | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'cautions' | 'marks' | 'notes' }
   | { readonly kind: 'help'; readonly topic: string | null }
   /** A word of the trade, or null for all of them. */

@@ -77,6 +77,8 @@ export function replyTo(
     case 'save':
     case 'stop':
     case 'bags':
+    case 'open':
+    case 'practice':
     case 'new':
     case 'quit':
       return succeed(intent);

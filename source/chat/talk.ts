@@ -35,6 +35,8 @@ type Passed = Extract<
     readonly kind:
       | 'stop'
       | 'bags'
+      | 'open'
+      | 'practice'
       | 'new'
       | 'help'
       | 'set'

@@ -39,11 +39,19 @@ export interface AskOptions {
   readonly words: Words;
   /** Said first. */
   readonly told: readonly string[];
+  /** A bag was left for the questions, to go back to. */
+  readonly mayCancel: boolean;
   /** Lines to read from; null where there is a screen. */
   readonly source: LineSource | null;
 }
 
-export async function askForBag({ settings, words, told, source }: AskOptions): Promise<QuestionsEnd> {
+export async function askForBag({
+  settings,
+  words,
+  told,
+  source,
+  mayCancel,
+}: AskOptions): Promise<QuestionsEnd> {
   const interview = beginInterview(readDraft(readDraftFile(draftPath()), words), words);
   const hasAnswers = Object.keys(interview.answers).length > 0;
   let areKept = hasAnswers;
@@ -52,17 +60,25 @@ export async function askForBag({ settings, words, told, source }: AskOptions): 
     ...damagedLogs(words),
     ...answer(...(hasAnswers ? [sayGoingOn(words), ...answersIn(interview)] : [sayOpening(words)])),
   ];
-  const store = createQuestionStore(startQuestions({ interview, lines, pedalGapMs: settings.pedalGapMs }), {
-    'keep-answers': ({ interview: { answers } }, send) => {
-      const written = writeDraftFile(draftPath(), draftOf(answers));
-      areKept = written.ok;
-      const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault, words), words);
-      send({ is: 'answers-kept', trouble });
+  const store = createQuestionStore(
+    startQuestions({
+      interview,
+      lines,
+      pedalGapMs: settings.pedalGapMs,
+      cannotCancel: mayCancel ? null : words.logs.nothingToCancel,
+    }),
+    {
+      'keep-answers': ({ interview: { answers } }, send) => {
+        const written = writeDraftFile(draftPath(), draftOf(answers));
+        areKept = written.ok;
+        const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault, words), words);
+        send({ is: 'answers-kept', trouble });
+      },
+      'keep-brief': ({ interview: answered, out }, send) =>
+        send({ is: 'brief-kept', kept: keepBrief(answered, out) }),
+      keep: async ({ change: { name, value } }) => void (await saveSetting(settingsFolder(), name, value)),
     },
-    'keep-brief': ({ interview: answered, out }, send) =>
-      send({ is: 'brief-kept', kept: keepBrief(answered, out) }),
-    keep: async ({ change: { name, value } }) => void (await saveSetting(settingsFolder(), name, value)),
-  });
+  );
   const end = await ask(store, source);
   await store.settled();
   if (leaves(end) && areKept) print(sayAnswersKept(words));

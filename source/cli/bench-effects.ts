@@ -12,6 +12,7 @@ import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
 import type { Words } from '../wording/words.ts';
+import { bagToOpen } from './bag-to-open.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
 import { speakIn } from './settings.ts';
@@ -60,6 +61,10 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
   'list-bags': (_, send, { words }) => {
     const fault = folderFault(logFolder());
     send(told(...(fault ? [formatFileFault(fault, words)] : sayBags(listLogs(logFolder()), words))));
+  },
+  'find-bag': ({ bag }, send, { words }) => {
+    const found = bagToOpen(bag, log.path, words);
+    send(found.ok ? { is: 'found-bag', path: found.value } : told(found.fault));
   },
   'read-pace': ({ asked }, send) => send({ is: 'pace', pace: ownPace(), asked }),
 });

@@ -60,6 +60,14 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
       }),
   },
   {
+    name: 'open',
+    takes: ['BAG'],
+    summary: ({ cli }) => cli.does.open,
+    options: [plain],
+    saysSettings: true,
+    run: async (asked) => (await import('./open-bag.ts')).openBag(asked, first(asked)),
+  },
+  {
     name: 'plan',
     takes: ['BRIEF', '[BRIEF...]'],
     summary: ({ cli }) => cli.does.plan,

@@ -32,10 +32,12 @@ export function listBags(json: boolean, words: Words): number {
   if (fault) return complain(formatFileFault(fault, words));
   const logs = listLogs(logFolder());
   if (logs.length === 0) complain(sayBags(logs, words).join(' '));
-  for (const { path, lastUsed, tally } of logs) {
+  for (const [i, listed] of logs.entries()) {
+    const { path, lastUsed, tally } = listed;
     const bag = tally.ok ? tally.value : null;
-    if (json) printJson({ path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null });
-    else print(formatBag(bag, path, lastUsed, words));
+    if (json)
+      printJson({ number: i + 1, path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null });
+    else print(formatBag(i + 1, listed, words));
   }
   return exitCodes.done;
 }

@@ -40,6 +40,8 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
   let told = sayOfSettings(settings, words);
   let asks = options.asksFirst;
   let isAnswered = false;
+  /** The log of the bag that was left for another. */
+  let left: string | null = null;
   for (;;) {
     if (!asks) {
       const opened = openWork(wanted);
@@ -58,29 +60,61 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
               source,
               json: options.json,
             });
-      if (end !== 'new') return end;
+      if (typeof end === 'number') return end;
       // The questions are for a maker: a program ends here and begins again.
       if (options.json) return exitCodes.done;
+      left = log?.path ?? null;
       if (log !== null) told = [sayWaits(log.state.header.name, log.path, words)];
       settings = loadSettings(settingsFolder());
       words = await wordsFor(settings.settings);
+      if (end !== 'new') {
+        wanted = end === 'practice' ? practising(options, words) : goingOn(options, end.open);
+        isAnswered = false;
+        continue;
+      }
     }
-    const end = await askForBag({ settings: settings.settings, words, told, source });
+    const end = await askForBag({
+      settings: settings.settings,
+      words,
+      told,
+      source,
+      mayCancel: left !== null,
+    });
+    if (end.kind === 'cancelled' && left !== null) {
+      told = [];
+      wanted = goingOn(options, left);
+      asks = false;
+      isAnswered = false;
+      continue;
+    }
     if (end.kind === 'left') return exitCodes.done;
     if (end.kind === 'interrupted') return exitCodes.interrupted;
     settings = loadSettings(settingsFolder());
     words = await wordsFor(settings.settings);
     told = end.kind === 'begin' ? [end.kept.told] : [];
-    wanted = {
-      ...options,
-      like: undefined,
-      brief: end.kind === 'begin' ? end.kept.brief : practiceBrief(words),
-      fresh: end.kind === 'begin',
-    };
+    wanted =
+      end.kind === 'begin'
+        ? { ...options, like: undefined, brief: end.kept.brief, fresh: true }
+        : practising(options, words);
     asks = false;
     isAnswered = end.kind === 'begin';
   }
 }
+
+const practising = (options: WorkOptions, words: Words): WorkOptions => ({
+  ...options,
+  like: undefined,
+  brief: practiceBrief(words),
+  fresh: false,
+});
+
+const goingOn = (options: WorkOptions, log: string): WorkOptions => ({
+  ...options,
+  like: undefined,
+  brief: null,
+  fresh: false,
+  log,
+});
 
 /** Why there is nothing to work on; a bag that is open elsewhere may be looked at. */
 async function refuse(fault: string | InUse, words: Words, plain: boolean): Promise<number> {

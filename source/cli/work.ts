@@ -32,8 +32,11 @@ export interface BenchOptions extends WorkOptions {
   readonly json: boolean;
 }
 
-/** Guides until the maker leaves, or wants to plan another bag. */
-export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | 'new'> {
+/** Where a maker goes from a bag without leaving the program. */
+export type Onward = Exclude<Leaving, 'left' | 'interrupted'>;
+
+/** Guides until the maker leaves, or wants another bag. */
+export async function workIn(log: SessionLog, options: BenchOptions): Promise<number | Onward> {
   workIsKeptIn(log.path);
   const speech = createSpeech({
     onTrouble: (trouble) => store.send({ is: 'told', lines: answer(saySpeechTrouble(trouble, store.get())) }),
@@ -50,7 +53,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
     });
   announce(store.get(), 'again');
   let lost: string | null = null;
-  let end: number | 'new' = exitCodes.input;
+  let end: number | Onward = exitCodes.input;
   try {
     end = await guide(store, options, onShown);
   } finally {
@@ -61,7 +64,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   }
   if (lost !== null) {
     const status = complain(lost);
-    if (end !== 'new') end = status;
+    if (typeof end === 'number') end = status;
   }
   if (!hangs()) return end;
   complain(sayDiskHolds(store.get().words));
@@ -115,7 +118,7 @@ async function guide(
   store: BenchStore,
   { source, json }: BenchOptions,
   onShown: () => void,
-): Promise<number | 'new'> {
+): Promise<number | Onward> {
   if (source !== null) {
     const run = json ? (await import('./run-json.ts')).runJson : runPlain;
     const plainly = run(store, source, print);
@@ -129,7 +132,7 @@ async function guide(
   return endOf(await bench);
 }
 
-function endOf(leaving: Leaving): number | 'new' {
-  if (leaving === 'new') return leaving;
-  return leaving === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
+function endOf(leaving: Leaving): number | Onward {
+  if (leaving === 'left') return exitCodes.done;
+  return leaving === 'interrupted' ? exitCodes.interrupted : leaving;
 }

@@ -24,6 +24,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     copy: 'eine neue Datei für die Kopie',
     record: 'die Übersicht über einen Beutel: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
     check: 'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
+    open: 'mit einem Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen',
     bags: 'angefangene und fertige Beutel auflisten',
     completion: 'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
     manual: 'die Handbuchseite ausgeben, für man -l -',

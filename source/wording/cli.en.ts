@@ -25,6 +25,7 @@ export const cli = ({ choice, decimal }: Amounts) => ({
     copy: 'a new file for the copy',
     record: 'the record of a bag: time, size, yarn, needles, dates, notes',
     check: 'check that a log is sound, and count what is in it',
+    open: 'go on with a bag, by its number in bags or by its name',
     bags: 'list the bags on the go and finished',
     completion: 'print what lets the Tab key of bash, zsh or fish complete these words',
     manual: 'print the manual page, for man -l -',

@@ -3,6 +3,22 @@ import type { Amounts } from './amounts.ts';
 import type { LogsWords } from './logs.en.ts';
 
 export const logs = (_: Amounts): LogsWords => ({
+  openUsage: 'open NUMMER, oder open und ein Name',
+  openSummary:
+    'mit einem anderen Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen; dieser wartet',
+  openGist: 'einen anderen Beutel öffnen',
+  practiceSummary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
+  practiceGist: 'zum Übungsbeutel',
+  nothingToCancel: 'Es gibt keinen Beutel, zu dem es zurückginge: quit beendet und behält deine Antworten.',
+  openHint: 'Mit einem anderen weiter geht es mit open und seiner Nummer oder seinem Namen.',
+  noSuchBag: (bag, known) =>
+    known === 0
+      ? 'Es gibt noch keine anderen Beutel: mit new planst du einen.'
+      : `Kein Beutel hier ist ${bag}: tippe bags und öffne einen nach seiner Nummer, 1 bis ${known}, oder seinem Namen.`,
+  severalBags: (bag, names) =>
+    `${bag} kann ${names.join('; ')} sein: tippe bags und öffne einen nach seiner Nummer.`,
+  openAlready: (name) => `${name} ist der Beutel, der hier offen ist.`,
+  cannotOpen: (path) => `Das Protokoll ${path} ist beschädigt: slantwise check und die Datei sagt, wo.`,
   needsBrief:
     'Zusammen mit seiner Vorgabe, also slantwise BRIEF --log LOG, ist zu gebrauchen, was danach aufgezeichnet wurde.',
   foreign: {

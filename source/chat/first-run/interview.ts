@@ -28,7 +28,7 @@ export type Effect =
   /** Keeps the brief, in this file where one is named, and begins the bag. */
   | { readonly kind: 'begin'; readonly out: string | null }
   | { readonly kind: 'units'; readonly length: Length }
-  | { readonly kind: 'practice' | 'quit' };
+  | { readonly kind: 'practice' | 'cancel' | 'quit' };
 
 export interface Update {
   readonly interview: Interview;
@@ -99,6 +99,7 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
     case 'save':
       return at === 'plan' ? begin(interview, wish.out) : give(interview, at, `save ${wish.out}`);
     case 'practice':
+    case 'cancel':
     case 'quit':
       return succeed(update(interview, [], { kind: wish.kind }));
   }

@@ -10,7 +10,7 @@ export type Wish =
   | { readonly kind: 'save'; readonly out: string }
   | { readonly kind: Alone };
 
-type Alone = 'back' | 'answers' | 'help' | 'practice' | 'quit';
+type Alone = 'back' | 'answers' | 'help' | 'practice' | 'cancel' | 'quit';
 
 const alone: ReadonlyMap<string, Alone> = new Map([
   ['back', 'back'],
@@ -24,6 +24,8 @@ const alone: ReadonlyMap<string, Alone> = new Map([
   ['new', 'help'],
   ['practice', 'practice'],
   ['practise', 'practice'],
+  ['cancel', 'cancel'],
+  ['abbrechen', 'cancel'],
   ['quit', 'quit'],
   ['exit', 'quit'],
 ]);
@@ -32,6 +34,7 @@ const alone: ReadonlyMap<string, Alone> = new Map([
 export const steeringWords: readonly string[] = [
   'answers',
   'back',
+  'cancel',
   'change',
   'help',
   'practice',

@@ -19,13 +19,15 @@ export const formatTally = (tally: Tally, words: Words): string =>
   ].join('\n');
 
 /** One bag in a list. */
-export function formatBag(tally: Tally | null, path: string, lastUsed: Date, words: Words): string {
+export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, words: Words): string {
+  const tally = read.ok ? read.value : null;
   const day = lastUsed.toISOString().slice(0, 10);
-  if (!tally) return `${day}  ${words.say`cannot be read`}  ${path}`;
+  const at = String(number).padStart(2);
+  if (!tally) return `${at}  ${day}  ${words.say`cannot be read`}  ${path}`;
   const state = tally.finished
     ? words.say`finished`
     : words.say`step ${tally.step + 1} of ${tally.stepCount} next`;
-  return `${day}  ${tally.name}, ${state}  ${path}`;
+  return `${at}  ${day}  ${tally.name}, ${state}  ${path}`;
 }
 
 export interface Bag {
@@ -42,10 +44,9 @@ export function sayBags(bags: readonly Bag[], words: Words): readonly string[] {
   if (bags.length === 0) return [words.say`No bags in the folder of logs yet.`];
   const more = bags.length - mostBags;
   return [
-    ...bags
-      .slice(0, mostBags)
-      .map(({ tally, path, lastUsed }) => formatBag(tally.ok ? tally.value : null, path, lastUsed, words)),
+    ...bags.slice(0, mostBags).map((bag, i) => formatBag(i + 1, bag, words)),
     ...(more > 0 ? [words.say`and ${more} more: slantwise bags lists them all.`] : []),
+    ...(bags.length > 1 ? [words.logs.openHint] : []),
     words.say`To make another like one of them, leave and type slantwise work --like and its file.`,
   ];
 }

@@ -86,8 +86,11 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return [state, [{ do: 'write-sheet', plan: state.session.job.plan, out: reply.out }]];
     case 'save':
       return [state, [{ do: 'save-elsewhere', out: reply.out }]];
+    case 'open':
+      return [state, [{ do: 'find-bag', bag: reply.bag }]];
     case 'new':
-      return askToLeave(state, 'new');
+    case 'practice':
+      return askToLeave(state, reply.kind);
     case 'quit':
       return askToLeave(state, 'left');
   }

@@ -16,8 +16,8 @@ import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
 import type { Store } from '../parts/store.ts';
 import { type Switches, startSwitches } from './switches.ts';
 
-/** `new`: to plan another bag. */
-export type Leaving = 'left' | 'interrupted' | 'new';
+/** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log. */
+export type Leaving = 'left' | 'interrupted' | 'new' | 'practice' | { readonly open: string };
 
 export interface BenchState extends ScreenState<Leaving> {
   readonly session: Session;
@@ -66,6 +66,8 @@ export type BenchMessage =
   | { readonly is: 'told'; readonly lines: readonly Line[] }
   /** The language of a setting has come. */
   | { readonly is: 'language'; readonly language: Language; readonly setting: string }
+  /** The log of the bag that was asked for. */
+  | { readonly is: 'found-bag'; readonly path: string }
   /** The pace of the maker's own bags, and what is to be answered now that it is known. */
   | { readonly is: 'pace'; readonly pace: Pace; readonly asked: Intent | null }
   /** The picture was printed, where there is no screen for it to stay on. */
@@ -89,6 +91,8 @@ export type BenchEffect =
   | { readonly do: 'save-elsewhere'; readonly out: string; readonly first?: never }
   /** Tells of the bags on the go and finished. */
   | { readonly do: 'list-bags'; readonly first?: never }
+  /** Looks for a bag by its number or name; answers `found-bag`, or tells why there is none. */
+  | { readonly do: 'find-bag'; readonly bag: string; readonly first?: never }
   /** Answers `pace`. */
   | { readonly do: 'read-pace'; readonly asked: Intent | null; readonly first?: never };
 

@@ -50,6 +50,8 @@ function react(state: BenchState, message: BenchMessage): Reaction {
       return only(withLines(state, message.lines));
     case 'language':
       return speakIn(state, message.language, message.setting);
+    case 'found-bag':
+      return askToLeave(state, { open: message.path });
     case 'pace':
       return answerInPace(state, message.pace, message.asked);
     case 'picture-shown':

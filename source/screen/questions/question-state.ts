@@ -18,7 +18,8 @@ export interface KeptBrief {
 /** How the questions end. */
 export type QuestionsEnd =
   | { readonly kind: 'begin'; readonly kept: KeptBrief }
-  | { readonly kind: 'practice' | 'left' | 'interrupted' };
+  /** `cancelled`: back to the bag that was left for the questions. */
+  | { readonly kind: 'practice' | 'cancelled' | 'left' | 'interrupted' };
 
 export interface QuestionState extends ScreenState<QuestionsEnd> {
   readonly interview: Interview;
@@ -26,6 +27,8 @@ export interface QuestionState extends ScreenState<QuestionsEnd> {
   /** Why answers are not kept. Told once: it will not be better at the next answer. */
   readonly trouble: string | null;
   readonly presses: PressState;
+  /** What is said where there is no bag to go back to; null where there is one. */
+  readonly cannotCancel: string | null;
   /** As the setting has it. */
   readonly pedalGapMs: number;
 }
@@ -55,5 +58,12 @@ export type QuestionEffect =
 export type QuestionStore = Store<QuestionState, QuestionMessage>;
 
 export const startQuestions = (
-  given: Pick<QuestionState, 'interview' | 'lines' | 'pedalGapMs'>,
-): QuestionState => ({ prompt: emptyPrompt, trouble: null, presses: noPresses, end: null, ...given });
+  given: Pick<QuestionState, 'interview' | 'lines' | 'pedalGapMs'> & Partial<QuestionState>,
+): QuestionState => ({
+  cannotCancel: null,
+  prompt: emptyPrompt,
+  trouble: null,
+  presses: noPresses,
+  end: null,
+  ...given,
+});

@@ -66,6 +66,10 @@ function takeLine(state: QuestionState, text: string): Reaction {
       return [after, [...keeping, { do: 'keep', change: { name: 'units', value: effect.length } }]];
     case 'practice':
       return [{ ...after, end: { kind: 'practice' } }, keeping];
+    case 'cancel':
+      return state.cannotCancel === null
+        ? [{ ...after, end: { kind: 'cancelled' } }, keeping]
+        : [withLines(after, [{ tone: 'fault', text: state.cannotCancel }]), keeping];
     case 'quit':
       return [{ ...after, end: { kind: 'left' } }, keeping];
     default:

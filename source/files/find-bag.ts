@@ -1,0 +1,21 @@
+/** A bag among the logs, as a maker names it. */
+import { type ListedLog, slugOf } from './log-list.ts';
+
+export type FoundBag =
+  | { readonly is: 'one'; readonly bag: ListedLog }
+  | { readonly is: 'none' }
+  | { readonly is: 'several'; readonly names: readonly string[] };
+
+/** By number in the list, by whole name, or by a part of a name that only one has. Of bags of one name the one used last. */
+export function findBag(logs: readonly ListedLog[], wanted: string): FoundBag {
+  const numbered = /^\d+$/.test(wanted) ? logs[Number(wanted) - 1] : undefined;
+  if (numbered) return { is: 'one', bag: numbered };
+  const slug = slugOf(wanted);
+  const named = logs.flatMap((bag) => (bag.tally.ok ? [{ bag, name: bag.tally.value.name }] : []));
+  const whole = named.find(({ name }) => slugOf(name) === slug);
+  if (whole) return { is: 'one', bag: whole.bag };
+  const partly = named.filter(({ name }) => slugOf(name).includes(slug));
+  const names = [...new Set(partly.map(({ name }) => name))];
+  if (names.length > 1) return { is: 'several', names };
+  return partly[0] ? { is: 'one', bag: partly[0].bag } : { is: 'none' };
+}

@@ -1,0 +1,64 @@
+/** From one bag to another without a path, in the chat and outside. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { emptyFolder, slantwise } from '../tools/slantwise.ts';
+
+let home = '';
+const at = (args: readonly string[], ...lines: readonly string[]) =>
+  slantwise(args, { home, input: `${lines.join('\n')}\n` });
+
+beforeEach(() => {
+  home = emptyFolder();
+  at(['demo/token-pouch.json'], 'next 3', 'quit');
+  at(['demo/marble-bag.json'], 'next 5', 'quit');
+});
+
+describe('a bag in hand', () => {
+  it('has a number in the list, the one used last first', () => {
+    expect(at(['bags']).stdout).toMatch(
+      /^ 1 {2}\S+ {2}Marble bag, step 6 of .*\n 2 {2}\S+ {2}Token pouch, step 4 of /,
+    );
+  });
+
+  it.each([
+    ['a number', '2', 'Token pouch again.'],
+    ['its name', 'token-pouch', 'Token pouch again.'],
+    ['a part of its name', 'Marb', 'Marble bag again.'],
+  ])('is opened by %s from outside', (_, bag, told) => {
+    expect(at(['open', bag], 'quit')).toMatchObject({
+      status: 0,
+      stdout: expect.stringContaining(told),
+    });
+  });
+
+  it('is gone on with from another, which waits', () => {
+    const { status, stdout } = at([], 'next', 'open token pouch', 'next', 'open 2', 'where', 'quit');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(
+      /Marble bag again[\s\S]*Marble bag is saved[\s\S]*Token pouch again[\s\S]*Token pouch is saved[\s\S]*Marble bag again[\s\S]*step 7 of/,
+    );
+  });
+
+  it('is left for the practice bag by a word', () => {
+    expect(at([], 'practice', 'quit').stdout).toMatch(/Marble bag is saved[\s\S]*This is the practice bag/);
+  });
+
+  it('is come back to where questions are cancelled', () => {
+    expect(at([], 'new', 'cancel', 'quit').stdout).toMatch(/Marble bag is saved[\s\S]*Marble bag again/);
+  });
+
+  it.each([
+    ['9', 'No bag here is 9: type bags, and open one by its number, 1 to 2, or by its name.'],
+    ['marble', 'Marble bag is the bag that is open here.'],
+  ])('is not opened as %s', (bag, told) => {
+    expect(at([], `open ${bag}`, 'quit').stdout).toContain(told);
+  });
+
+  it('is named, where a part of a name fits several', () => {
+    at(['demo/card-box-bag.json'], 'next', 'quit');
+    expect(at([], 'open bag', 'quit').stdout).toMatch(/bag could be .*Marble bag/);
+    expect(at(['open', 'nothing'])).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('No bag here is nothing'),
+    });
+  });
+});
