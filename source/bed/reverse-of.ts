@@ -70,7 +70,7 @@ function needlesAt(bed: Bed, names: readonly string[]): readonly Needle[] {
 }
 
 /** The working needles, neighbours that hold alike told together. */
-function loopRuns({ needles }: Bed): readonly LoopRun[] {
+export function loopRuns({ needles }: Bed): readonly LoopRun[] {
   const runs: LoopRun[] = [];
   let from = 0;
   for (let place = 1; place <= needles.length; place++) {

@@ -1,11 +1,15 @@
 import type { Command } from '../session/command.ts';
-import type { Look } from '../session/diagnose/suspect.ts';
 import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
 import type { Amount, ReplanWish, Weighed } from './replan-wish.ts';
+import type { Told } from './told.ts';
 
 /** A place as a maker names it. */
-export type NamedPlace = Landmark | { readonly at: 'mark'; readonly name: string };
+export type NamedPlace =
+  | Landmark
+  | { readonly at: 'mark'; readonly name: string }
+  /** So many rows of the bag before where the work stands. */
+  | { readonly at: 'rows-back'; readonly count: number };
 
 /** What can be drawn in place of the counters. */
 export type Picture = 'strip' | 'bag' | 'fold' | 'bed' | 'graft' | 'seam' | 'cord';
@@ -15,7 +19,7 @@ export type Intent =
   | { readonly kind: 'do'; readonly command: Command }
   | { readonly kind: 'go'; readonly to: NamedPlace }
   /** What is seen at the bench; `more` adds to what was said before, `unsure` passes by the question that was asked. */
-  | { readonly kind: 'find'; readonly more: boolean; readonly seen: Look; readonly unsure: boolean }
+  | { readonly kind: 'find'; readonly more: boolean; readonly told: Told; readonly unsure: boolean }
   | { readonly kind: 'rip'; readonly to: NamedPlace }
   | { readonly kind: 'replan'; readonly wish: ReplanWish }
   | { readonly kind: 'weigh'; readonly weighed: Weighed }
@@ -83,4 +87,16 @@ export type ChatFault =
   | { readonly code: 'chat/nothing-found-before' }
   | { readonly code: 'chat/nothing-offered' }
   | { readonly code: 'chat/not-offered'; readonly most: number }
-  | { readonly code: 'chat/nothing-to-stop' };
+  /** A command with words behind it that it does not use. */
+  | {
+      readonly code: 'chat/takes-nothing';
+      readonly command: string;
+      readonly rest: string;
+      readonly instead: string | null;
+    }
+  /** Nothing of what was typed can be seen at the bench. */
+  | {
+      readonly code: 'chat/nothing-seen';
+      readonly words: readonly string[];
+      readonly yarns: readonly string[];
+    };

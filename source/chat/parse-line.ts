@@ -4,17 +4,32 @@ import { chatCommands, findCommand } from './chat-commands.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { nearest } from './nearest.ts';
+import { parseFind } from './parse-seen.ts';
+import { type Known, nothingKnown, saysSomething } from './told.ts';
 import { findWord } from './words.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
-export function parseLine(line: string, words: Words): Result<Intent, ChatFault> {
+export function parseLine(
+  line: string,
+  words: Words,
+  known: Known = nothingKnown,
+): Result<Intent, ChatFault> {
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
   const [word = ''] = text.split(/\s+/, 1);
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
   if (!command.ok && text.endsWith('?') && findWord(text, words))
     return succeed({ kind: 'words', about: text });
-  return command.ok ? command.value.parse(text.slice(word.length).trim(), words) : command;
+  if (command.ok) return command.value.parse(text.slice(word.length).trim(), words, known);
+  return seenIn(text, words, known) ?? command;
+}
+
+/** What is seen may be typed without a command. */
+function seenIn(text: string, words: Words, known: Known): Result<Intent, ChatFault> | null {
+  const found = parseFind(text, words, known);
+  return found.ok && found.value.kind === 'find' && (found.value.unsure || saysSomething(found.value.told))
+    ? found
+    : null;
 }
 
 /** The command that `word` names or begins; a command's own name beats any it begins. */

@@ -4,11 +4,19 @@ import { parseLine } from './parse-line.ts';
 import type { ReplanWish } from './replan-wish.ts';
 import { formatChatFault } from './wording/chat-faults.ts';
 
+/** An invented bag of 63 rows in stripes of two, one of its yarns with a name of two words. */
+const known = { yarns: ['plum', 'mint', 'dark mint', 'waste'], knittedRows: 63, stripeRows: 2 };
+
 const read = (line: string): unknown => {
-  const parsed = parseLine(line, englishWords);
+  const parsed = parseLine(line, englishWords, known);
   return parsed.ok ? parsed.value : formatChatFault(parsed.fault, englishWords);
 };
-const find = (seen: object, more = false, unsure = false) => ({ kind: 'find', more, seen, unsure });
+const find = (seen: object, more = false, unsure = false) => ({
+  kind: 'find',
+  more,
+  told: { seen, moment: null, askRow: null, ladder: false, leftOut: [] },
+  unsure,
+});
 
 describe('what is seen', () => {
   it.each([

@@ -1,45 +1,57 @@
 /** Answers to what is seen at the bench: the place, or what would tell it, or what may have happened and how to mend it. */
-
-import { diagnose } from '../session/diagnose/diagnose.ts';
-import type { Diagnosis } from '../session/diagnose/slip.ts';
-import type { Look } from '../session/diagnose/suspect.ts';
-import { type Finding, locate, type Place } from '../session/locate/locate.ts';
+import {
+  type Diagnosis,
+  diagnose,
+  isFallen,
+  type Question,
+  type Remedy,
+} from '../session/diagnose/diagnose.ts';
+import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
-import { checkSeen, facts, type Seen, type SeenFault, yarnsSeen } from '../session/locate/seen.ts';
-import type { Mend } from '../session/mend.ts';
+import {
+  checkSeen,
+  type Fact,
+  facts,
+  type Look,
+  type Seen,
+  type SeenFault,
+  yarnsSeen,
+} from '../session/locate/seen.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { stepAt } from '../steps/job.ts';
+import { rowAt, stepAt } from '../steps/job.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { answer } from './line.ts';
 import { type Offer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
-import type { HandWork, WayStep } from './way.ts';
-import { formatDiagnosis } from './wording/finding.ts';
+import { saysSomething, type Told } from './told.ts';
 import {
   formatFact,
+  sayAsked,
   sayHere,
   sayHereToo,
-  sayLoose,
   sayMany,
-  sayMend,
   sayNoSlip,
   sayOnly,
   sayPlaces,
   sayQuestion,
+  saySides,
   sayTake,
 } from './wording/finding-answer.ts';
+import { sayMend, sayStories } from './wording/finding-slips.ts';
 
 type FindIntent = Extract<Intent, { readonly kind: 'find' }>;
-type Offers = {
+
+interface Answer {
   readonly lines: readonly string[];
   readonly offers: readonly Offer[];
-  readonly askedLoose?: string | null;
-};
+  readonly asked?: Question | null;
+  /** The question in words. */
+  readonly question?: string | null;
+}
 
 /** Longer lists help nobody. */
 const placesListed = 4;
-const diagnosesListed = 2;
 
 export function replyToFind(
   session: Session,
@@ -47,35 +59,70 @@ export function replyToFind(
   before: Talk,
   words: Words,
 ): Result<Reply, ChatFault | SeenFault> {
-  const { job } = session;
-  const goesOn = intent.more && before.seen !== null && stillHolds(before, session);
-  if (intent.more && !goesOn) return fail({ code: 'chat/nothing-found-before' });
-  const told = { ...(goesOn ? before.seen : {}), ...intent.seen };
-  const unsure = goesOn ? [...before.unsure, ...(intent.unsure && before.asked ? [before.asked] : [])] : [];
-  const { looseEdgeLoop, ...plain } = spelt(session, told);
-  const checked = checkSeen(job, plain);
+  const { told } = intent;
+  const holds = before.seen !== null && stillHolds(before, session);
+  const isMomentAlone = told.moment !== null && Object.keys(told.seen).length === 0;
+  if ((intent.more || isMomentAlone) && !holds) return fail({ code: 'chat/nothing-found-before' });
+  const goesOn = holds && (intent.more || isMomentAlone || answers(told, before.asked));
+  const said = saysSomething(told);
+  if (!said && told.leftOut.length > 0)
+    return fail({ code: 'chat/nothing-seen', words: told.leftOut, yarns: yarnsSeen(session.job) });
+  const seen = withRow(
+    session,
+    { ...(goesOn ? before.seen : {}), ...spelt(session, told.seen) },
+    told.askRow,
+  );
+  const moment = told.moment ?? (goesOn ? before.moment : null);
+  const asks = intent.unsure && before.asked ? [before.asked] : [];
+  const unsure = goesOn ? [...before.unsure, ...asks] : [];
+  const { looseEdgeLoop: _, ...plain } = seen;
+  const checked = checkSeen(session.job, plain);
   if (!checked.ok) return checked;
-  const found = locate(job, checked.value, unsure);
+  const look: Look = { ...checked.value, looseEdgeLoop: seen.looseEdgeLoop };
+  const found = answerTo(session, look, moment, unsure, words);
   if (!found.ok) return found;
-  const seen: Look = { ...checked.value, looseEdgeLoop };
-  const isHere = looksLike(session, checked.value);
-  const saysNothing = facts.every((fact) => checked.value[fact] === undefined);
-  const places = saysNothing ? noOffers : tellPlaces(session, found.value, isHere, words);
-  const slips = isHere ? noOffers : tellSlips(session, seen, found.value, places.offers.length, words);
-  const asked = found.value.found === 'several' ? found.value.bestQuestion : null;
-  const lines = [...places.lines, ...slips.lines, ...(asked ? [sayQuestion(asked, words)] : [])];
-  const offers = [...places.offers, ...slips.offers];
-  const askedLoose = slips.askedLoose ?? null;
-  return succeed(offer(session, answer(...lines), { seen: told, unsure, asked, askedLoose, offers }));
+  const { slips } = words;
+  const isOpen = told.askRow !== null && seen.rowCounter === undefined;
+  const lines = [
+    ...(told.leftOut.length === 0 ? [] : [slips.leftOut(told.leftOut)]),
+    ...(told.ladder ? [slips.ladder] : []),
+    ...(isOpen ? [slips.rowOfWhat(told.askRow ?? 0)] : []),
+    ...(isOpen ? [] : found.value.lines),
+  ];
+  return succeed(
+    offer(session, answer(...lines), {
+      seen,
+      moment,
+      unsure,
+      asked: isOpen ? null : (found.value.asked ?? null),
+      question: isOpen ? slips.rowOfWhat(told.askRow ?? 0) : (found.value.question ?? null),
+      offers: isOpen ? [] : found.value.offers,
+    }),
+  );
 }
 
-const noOffers: Offers = { lines: [], offers: [] };
+/** The question that stands is answered, and nothing else is said: what was seen before still holds. */
+function answers({ seen, moment, askRow }: Told, asked: Question | null): boolean {
+  const said = Object.keys(seen);
+  if (asked === 'moment' || asked === 'row') return moment !== null && said.length === 0;
+  if (moment !== null || said.length > 1) return false;
+  if (asked === 'loose') return seen.looseEdgeLoop !== undefined;
+  return asked !== null && (said[0] === asked || (asked === 'rowCounter' && askRow !== null));
+}
+
+/** A small row is the counter's while the work is in its first rows anyway; later it must be asked. */
+function withRow({ job, done }: Session, seen: Look, row: number | null): Look {
+  if (row === null) return seen;
+  const isEarly = Math.abs(rowAt(job, done) - row) <= 2;
+  return isEarly ? { ...seen, rowCounter: row } : seen;
+}
 
 /** Yarns in the spelling of the brief. */
 function spelt({ job }: Session, look: Look): Look {
   const known = yarnsSeen(job);
   const spell = (yarn: string): string =>
-    known.find((one) => one.toLowerCase() === yarn.toLowerCase()) ?? yarn;
+    known.find((one) => one.toLowerCase() === yarn.toLowerCase()) ??
+    (yarn === 'waste' ? job.plan.brief.waste.yarn : yarn);
   const { lastColour, feeder } = look;
   return {
     ...look,
@@ -84,25 +131,71 @@ function spelt({ job }: Session, look: Look): Look {
   };
 }
 
+function answerTo(
+  session: Session,
+  look: Look,
+  moment: Talk['moment'],
+  unsure: readonly Question[],
+  words: Words,
+): Result<Answer, SeenFault> {
+  const { looseEdgeLoop: _, ...seen } = look;
+  const { job, done } = session;
+  if (facts.every((fact) => seen[fact] === undefined) && moment === null && look.looseEdgeLoop === undefined)
+    return succeed({ lines: [], offers: [], asked: null });
+  const found = locate(job, seen, unsure.filter(isFact));
+  if (!found.ok) return found;
+  const isHere =
+    moment === null && !look.looseEdgeLoop && looksLike(session, seen) && !isFallen(job, look, done);
+  if (isHere) return succeed(tellPlaces(session, found.value, true, words));
+  const diagnosis = diagnose(job, { look, moment, unsure }, done);
+  if (!diagnosis.ok) return diagnosis;
+  const { stories } = diagnosis.value;
+  if (stories.length > 0) return succeed(tellSlips(session, diagnosis.value, words));
+  if (found.value.found !== 'none' && moment === null)
+    return succeed(tellPlaces(session, found.value, false, words));
+  return succeed(swapped(session, seen, words) ?? noSlip(session, seen, words));
+}
+
+const isFact = (question: Question): question is Fact => facts.some((fact) => fact === question);
+
 /** The place that the program has is one of those that look as it was told. */
-function looksLike({ job, done }: Session, seen: Seen): boolean {
+function looksLike({ job, done, way, adrift }: Session, seen: Seen): boolean {
+  if (way || adrift) return false;
   const looks = looksAt(job, done);
   return facts.every((fact) => seen[fact] === undefined || seen[fact] === looks[fact]);
 }
 
-function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: Words): Offers {
-  if (finding.found === 'none') return noOffers;
+function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: Words): Answer {
+  if (finding.found === 'none') return { lines: [], offers: [] };
   if (finding.found === 'one') {
     const { place } = finding;
-    return isHere
-      ? { lines: [sayHere(session, words)], offers: [] }
+    if (isHere) return { lines: [sayHere(session, words)], offers: [] };
+    const many = standsForMany(session, place, words);
+    return many
+      ? { lines: [many], offers: [], question: many }
       : { lines: sayOnly(place, words), offers: [goingTo(place)] };
   }
-  const { places, count, tellApart } = finding;
+  const { places, count, tellApart, bestQuestion } = finding;
   const here = isHere ? [sayHereToo(session, words)] : [];
-  if (count > placesListed) return { lines: [sayMany(count, tellApart, words), ...here], offers: [] };
+  const question = bestQuestion === null ? [] : [sayQuestion(bestQuestion, words)];
+  const asks = { asked: bestQuestion, question: question[0] ?? null };
+  if (count > placesListed)
+    return { lines: [sayMany(count, tellApart, words), ...here, ...question], offers: [], ...asks };
   const listed = places.filter((place) => !holds(place, session));
-  return { lines: [...sayPlaces(listed, places, words), ...here], offers: listed.map(goingTo) };
+  const apart = places.flatMap((place) => standsForMany(session, place, words) ?? []);
+  return {
+    lines: [...sayPlaces(listed, places, words), ...apart, ...here, ...question],
+    offers: listed.map(goingTo),
+    ...asks,
+  };
+}
+
+/** A bed that looks the same through many steps: the rounds of the cord, and the work in the lap. */
+function standsForMany({ job }: Session, { done, through }: Place, words: Words): string | null {
+  if (through - done < 5 || done === 0) return null;
+  const { phase } = stepAt(job, Math.max(1, done));
+  const part = phase === 'cord' && stepAt(job, done).after.left !== null ? 'cord' : 'hand';
+  return words.slips.standsForMany(done + 1, through + 1, part);
 }
 
 const holds = ({ done, through }: Place, session: Session): boolean =>
@@ -114,37 +207,65 @@ const goingTo = (place: Place): Offer => ({
   takes: { kind: 'do', command: { do: 'go', done: place.done } },
 });
 
-function tellSlips(
-  session: Session,
-  seen: Look,
-  finding: Finding,
-  offeredBefore: number,
-  words: Words,
-): Offers {
-  const found = diagnose(session.job, seen, session.done);
-  const fits = (found.ok ? found.value : []).filter(
-    ({ place }) => finding.found === 'none' || holds(place, session),
-  );
-  if (fits.length === 0) return finding.found === 'none' ? noSlip(session, seen, words) : noOffers;
-  const told = fits.slice(0, fits[0]?.slip === 'sides-swapped' ? 1 : diagnosesListed);
-  const lines: string[] = [];
+function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer {
+  const { stories, remedies, question, elsewhere } = diagnosis;
+  const { job } = session;
+  const lines = [...sayStories(job, stories, words)];
   const offers: Offer[] = [];
-  for (const diagnosis of told) {
-    lines.push(formatDiagnosis(diagnosis, words));
-    for (const mend of diagnosis.mends) {
-      offers.push({ is: 'mend', mend, takes: mending(session, diagnosis, mend) });
-      lines.push(...sayMend(mend, offeredBefore + offers.length, told.length > 1, words));
-    }
+  for (const done of elsewhere.slice(0, placesListed)) {
+    const place = placeAtDone(job, done);
+    offers.push(goingTo(place));
+    lines.push(...sayOnly(place, words, offers.length));
   }
-  if (offers.length > 0) lines.push(sayTake(offeredBefore + 1, offeredBefore + offers.length, words));
-  const stray = told.find(({ slip }) => slip === 'needle-left-working')?.needle;
-  const askedLoose = stray && told.length > 1 && seen.looseEdgeLoop === undefined ? stray : null;
-  if (askedLoose !== null) lines.push(sayLoose(askedLoose, words));
-  return { lines, offers, askedLoose };
+  for (const remedy of remedies) {
+    offers.push({ is: 'mend', remedy, takes: mending(remedy) });
+    lines.push(...sayMend(remedy.mend, offers.length, remedies.length === 1, words));
+  }
+  if (remedies.length > 0) lines.push(sayTake(offers.length - remedies.length + 1, offers.length, words));
+  const asked = question === null ? null : sayAsked(question, stories, words);
+  if (asked !== null) lines.push(asked);
+  return { lines, offers, asked: question, question: asked };
 }
 
+const mending = ({ story, mend }: Remedy): Reply => ({
+  kind: 'do',
+  command: {
+    do: 'mend',
+    slips: story.slips,
+    place: story.done,
+    how: mend.how,
+    thenDone: mend.thenDone,
+  },
+});
+
+/** What was read fits once left and right change places. */
+function swapped(session: Session, seen: Seen, words: Words): Answer | null {
+  const { left, right, carriage } = seen;
+  if (!left && !right) return null;
+  const mirrored = { ...seen, left: otherHalf(right), right: otherHalf(left) };
+  const tries: readonly Seen[] = [
+    { ...seen, left: right, right: left },
+    { ...seen, left: otherHalf(left), right: otherHalf(right) },
+    mirrored,
+    ...(carriage
+      ? [{ ...mirrored, carriage: carriage === 'left' ? ('right' as const) : ('left' as const) }]
+      : []),
+  ];
+  for (const one of tries) {
+    const found = locate(session.job, one);
+    if (found.ok && found.value.found === 'one')
+      return { lines: [saySides(found.value.place, words)], offers: [] };
+  }
+  return null;
+}
+
+const halves: Readonly<Record<string, string>> = { L: 'R', R: 'L' };
+
+const otherHalf = <N extends string | null | undefined>(name: N): N =>
+  (name ? name.replace(/^[LR]/, (half) => halves[half] ?? half) : name) as N;
+
 /** Nothing explains it: which single thing, left out, would leave one place. */
-function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look, words: Words): Offers {
+function noSlip({ job }: Session, seen: Seen, words: Words): Answer {
   const doubtful = facts.flatMap((fact) => {
     const { [fact]: told, ...others } = seen;
     const found = told === undefined ? null : locate(job, others);
@@ -156,26 +277,6 @@ function noSlip({ job }: Session, { looseEdgeLoop: _, ...seen }: Look, words: Wo
       places.map(({ fact, place }) => ({ name: formatFact(fact, words), place })),
       words,
     ),
-    offers: places.map(({ place }) => goingTo(place)),
+    offers: [],
   };
-}
-
-/** The steps of a mend to be guided through; the log keeps it with the last of them. */
-function mending({ job }: Session, { slip, number, place }: Diagnosis, mend: Mend): Reply {
-  const planned = Math.max(0, mend.afterDone - place.through);
-  const work: readonly HandWork[] = [
-    ...Array.from(
-      { length: planned },
-      (_, i) => ({ is: 'plan', plan: job.plan, step: stepAt(job, place.through + 1 + i) }) as const,
-    ),
-    ...mend.steps.map((step) => ({ is: 'mend', step }) as const),
-  ];
-  const command = { do: 'mend', slip, move: number, how: mend.how, done: mend.thenDone } as const;
-  const steps: readonly WayStep[] = work.map((hands, i) => ({
-    hands,
-    command: i === work.length - 1 ? command : null,
-  }));
-  return steps.length === 0
-    ? { kind: 'do', command }
-    : { kind: 'begin', way: { kind: 'mend', steps, at: 0 } };
 }

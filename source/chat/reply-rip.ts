@@ -11,19 +11,13 @@ import { sayWayBack } from './wording/finding-answer.ts';
  * a way broken off leaves the place as exact as the work.
  */
 export function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault> {
-  const back = ripBack(session.job, session.done, toDone);
+  const back = ripBack(session, toDone);
   if (!back.ok) return back;
-  const steps = back.value.steps.map((step) => ({
-    hands: { is: 'rip', step } as const,
-    command: { do: 'rip', done: step.done } as const,
-  }));
-  const takes: Reply =
-    steps.length === 0
-      ? { kind: 'do', command: { do: 'rip', done: toDone } }
-      : { kind: 'begin', way: { kind: 'back', steps, at: 0 } };
+  const { value } = back;
+  const further = value.toDone < value.askedDone ? [words.slips.further(value.row + 1)] : [];
   return succeed(
-    offer(session, answer(...sayWayBack(back.value, words)), {
-      offers: [{ is: 'way-back', back: back.value, takes }],
+    offer(session, answer(...further, ...sayWayBack(value, words)), {
+      offers: [{ is: 'way-back', back: value, takes: { kind: 'do', command: { do: 'rip', done: toDone } } }],
     }),
   );
 }

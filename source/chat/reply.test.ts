@@ -62,45 +62,59 @@ describe('finding the place', () => {
 describe('a slip', () => {
   it('is named, mended step by step, and kept in the log at the last of them', () => {
     const lines = type('go step 74', 'find R16 R62 47 stitches row 25');
-    expect(lines[0]).toMatch(/^The decrease of move 12, after row 24, is not on the bed/);
-    expect(lines.join(' ')).toMatch(
-      /1 {2}Rip back .*2 {2}Or keep it .*It will show: a small step in the bottom edge/,
+    expect(lines[0]).toMatch(/^The decrease of move 12, or of one before it, is missing/);
+    expect(lines.at(-1)).toMatch(/^Does the outermost loop at the trailing edge hang on nothing below it\?/);
+    expect(type('find and firm').at(-1)).toMatch(/^Follow that edge down to where it steps/);
+    expect(type('find and move 12').join(' ')).toMatch(
+      /^The decrease of move 12, after row 24, is missing.*1 {2}Rip back .*2 {2}Or keep it .*It will show: a small step in the bottom edge/,
     );
-    expect(lines.at(-1)).toMatch(/^Does the loop on R62 hang on nothing below it\?/);
-    expect(type('find and firm').join(' ')).not.toMatch(/has taken a loop of its own/);
     type('choose 2');
-    expect(store.get().way?.steps).toHaveLength(2);
+    expect(store.get().session.way?.steps).toHaveLength(2);
     type('next');
+    expect(bench.commands.at(-1)).toEqual({ do: 'on-the-way' });
+    expect(type('where')[0]).toBe('You are in the middle of a mend, 2 of 2: next goes on, stop leaves it.');
     expect(bench.done()).toBe(73);
     type('');
-    expect(bench.commands.at(-1)).toEqual({
-      do: 'mend',
-      slip: 'decrease-missing',
-      move: 12,
-      how: 'make-up',
-      done: 74,
-    });
+    expect(bench.commands.slice(1)).toEqual([
+      {
+        do: 'mend',
+        slips: [{ is: 'decrease-missing', move: 12 }],
+        place: 73,
+        how: 'make-up',
+        thenDone: 74,
+      },
+      { do: 'on-the-way' },
+      { do: 'on-the-way' },
+    ]);
     expect(bench.done()).toBe(74);
-    expect(type('back').join(' ')).toMatch(/^Taken back: step 74 .* The mend is off the record/);
+    expect(type('back').join(' ')).toMatch(/^Taken back: .*The mend is off the record/);
   });
 });
 
 describe('the way back', () => {
   it('is gone a step at a time, each kept as what happened', () => {
     const lines = type('go step 75', 'rip row 25');
-    expect(lines[0]).toBe('3 steps back, to 24 rows on the counter.');
-    expect(lines.at(-1)).toBe('Type take to be guided back. Enter confirms each step, Left takes it back.');
+    expect(lines[0]).toBe('5 steps back, to 24 rows on the counter.');
+    expect(lines.at(-1)).toBe('Type choose to be guided back. Enter confirms each step, Left takes it back.');
     expect(bench.commands).toEqual([{ do: 'go', done: 74 }]);
-    type('choose', '', 'back', '', '', '');
-    expect(
-      bench.commands.slice(1).map((command) => (command.do === 'rip' ? command.done : command.do)),
-    ).toEqual([73, 'back', 73, 72, 71]);
-    expect(store.get().way).toBeNull();
+    const places = ['choose', '', '', 'back', '', '', '', ''].map((line) => {
+      type(line);
+      return bench.done();
+    });
+    expect(places).toEqual([74, 74, 73, 74, 73, 72, 71, 71]);
+    expect(bench.commands.slice(1).map((command) => command.do)).toEqual([
+      'rip',
+      'on-the-way',
+      'on-the-way',
+      'back',
+      ...Array.from({ length: 4 }, () => 'on-the-way'),
+    ]);
+    expect(store.get().session.way).toBeNull();
     expect(type('where')[1]).toMatch(/^Edges R16 and R61, 45 needles with loops. Carriage on the right/);
   });
 
   it('can be left in the middle, with the place where the work is', () => {
-    type('go step 75', 'rip row 20', 'choose', 'next 2');
+    type('go step 75', 'rip row 20', 'choose', 'next 3');
     expect(type('stop')[0]).toMatch(/^Left off/);
     expect(bench.done()).toBe(72);
     expect(type('stop')[0]).toMatch(/^No way back/);

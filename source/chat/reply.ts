@@ -7,7 +7,7 @@ import type { SeenFault } from '../session/locate/seen.ts';
 import type { RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { stepAt } from '../steps/job.ts';
+import { rowAt, stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent, NamedPlace } from './intent.ts';
@@ -18,6 +18,7 @@ import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
 import { replyToRip } from './reply-rip.ts';
 import { noTalk, type Reply, type Talk, takeOffer } from './talk.ts';
+import { sayWayStep } from './way.ts';
 import { weighCommand } from './weigh.ts';
 import { cautionLines } from './wording/cautions-page.ts';
 import { sayCord } from './wording/cord.ts';
@@ -91,7 +92,11 @@ function replyToGo(session: Session, to: NamedPlace): Result<Reply, ChatFault | 
 }
 
 /** Steps confirmed where the place comes next. */
-function doneAt({ job, marks }: Session, to: NamedPlace): Result<number, ChatFault | LandmarkFault> {
+function doneAt(
+  { job, done: now, marks }: Session,
+  to: NamedPlace,
+): Result<number, ChatFault | LandmarkFault> {
+  if (to.at === 'rows-back') return doneBefore(job, { at: 'row', number: rowAt(job, now) - to.count + 1 });
   if (to.at !== 'mark') return doneBefore(job, to);
   const done = marks.get(to.name);
   return done === undefined
@@ -148,9 +153,18 @@ export function sayDone(before: Session, after: Session, command: Command, words
     case 'cord':
       return answer(sayCord(after, words));
     case 'rip':
-      return answer(words.say`Ripped back: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
     case 'mend':
-      return answer(words.say`Set right: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
+      return after.way === null
+        ? answer(words.say`Set right: ${sayPlace(after, words)}`)
+        : answer(words.say`One step at a time: Enter confirms, Left takes back, stop leaves it.`);
+    case 'on-the-way':
+      return sayOnWay(before, after, words);
+    case 'stop':
+      return answer(
+        after.adrift
+          ? words.slips.leftBetween
+          : words.say`Left off. Nothing more is taken back or mended; type where to see the place.`,
+      );
     case 'replan':
       return answer(
         words.say`Planned anew: ${sayPlanned(after, words)}.`,
@@ -159,6 +173,18 @@ export function sayDone(before: Session, after: Session, command: Command, words
     case 'mark':
       return answer(words.say`Marked this place as ${command.name}.`);
   }
+}
+
+/** What was done on a way, and at its end the place. */
+function sayOnWay(before: Session, after: Session, words: Words): readonly Line[] {
+  const { way } = before;
+  const line: Line = { tone: 'done', text: (way && sayWayStep(way, words)) ?? '' };
+  if (after.way !== null || way === null) return [line];
+  const place =
+    way.kind === 'rip'
+      ? words.say`Ripped back: ${sayPlace(after, words)}`
+      : words.say`Set right: ${sayPlace(after, words)}`;
+  return [line, ...answer(place, ...sayWhere(after, words).slice(1))];
 }
 
 function doneLines({ done, job }: Session, after: Session, words: Words): readonly Line[] {

@@ -1,7 +1,7 @@
 /** What the maker is in the middle of, for help that fits. */
 import { currentStep, type Session } from '../session/session.ts';
+import type { Way } from '../session/way.ts';
 import type { Step } from '../steps/step.ts';
-import type { Way } from './way.ts';
 
 export interface Scene {
   readonly session: Session;

@@ -1,17 +1,15 @@
 /** What a line is answered with, and what the conversation remembers of it: what was seen so far, and what was offered. */
 
 import type { Command } from '../session/command.ts';
-import type { Look } from '../session/diagnose/suspect.ts';
+import type { Moment, Question, Remedy } from '../session/diagnose/diagnose.ts';
 import type { Place } from '../session/locate/locate.ts';
-import type { Fact } from '../session/locate/seen.ts';
-import type { Mend } from '../session/mend.ts';
+import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import type { Line } from './line.ts';
-import type { Way } from './way.ts';
 
 /** What a typed line brings about. */
 export type Reply =
@@ -25,7 +23,6 @@ export type Reply =
       /** What the log keeps of what was said. */
       readonly record: readonly Command[];
     }
-  | { readonly kind: 'begin'; readonly way: Way }
   | Passed;
 
 /** Intents that need no answer from the session: whoever asked carries them out as they are. */
@@ -52,25 +49,35 @@ type Passed = Extract<
 /** One thing that a number takes up: what it is, as facts, and what taking it brings about. */
 export type Offer = { readonly takes: Reply } & (
   | { readonly is: 'place'; readonly place: Place }
-  | { readonly is: 'mend'; readonly mend: Mend }
+  | { readonly is: 'mend'; readonly remedy: Remedy }
   | { readonly is: 'way-back'; readonly back: RipBack }
   | { readonly is: 'choice'; readonly choice: ReplanChoice }
 );
 
 export interface Talk {
   readonly seen: Look | null;
+  /** Where the maker found the slip. */
+  readonly moment: Moment | null;
   /** Questions that the maker passed by. */
-  readonly unsure: readonly Fact[];
-  readonly asked: Fact | null;
-  /** A needle whose loop may hang on nothing below it: asked for too. */
-  readonly askedLoose: string | null;
+  readonly unsure: readonly Question[];
+  readonly asked: Question | null;
+  /** The question as it was said. */
+  readonly question: string | null;
   /** What `take` and a number carries out, counted from 1. */
   readonly offers: readonly Offer[];
   /** Offers hold for this place of this plan alone. */
   readonly at: Pick<Session, 'job' | 'done'> | null;
 }
 
-export const noTalk: Talk = { seen: null, unsure: [], asked: null, askedLoose: null, offers: [], at: null };
+export const noTalk: Talk = {
+  seen: null,
+  moment: null,
+  unsure: [],
+  asked: null,
+  question: null,
+  offers: [],
+  at: null,
+};
 
 /** Lines with something to take up. */
 export const offer = (

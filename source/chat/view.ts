@@ -1,12 +1,13 @@
 /** Everything a bench screen shows, as numbers and names: screens ask for this, find words for it and draw it. */
+import { type Bed, edgesOf, type Needle } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
 import type { Side } from '../bed/side.ts';
 import type { Plan } from '../planning/plan.ts';
 import { currentStep, type Session } from '../session/session.ts';
+import type { Way } from '../session/way.ts';
 import { type Job, rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter, Phase, Step } from '../steps/step.ts';
 import { type Count, type Glance, glanceAt, type OddNeedles, oddNeedles, yarnAtHand } from './glance.ts';
-import type { Way } from './way.ts';
 
 /** The loops on the bed, as places counted from the far left. */
 export interface BedStrip extends OddNeedles {
@@ -38,13 +39,14 @@ export interface BenchView {
   readonly carriage: Side;
 }
 
-export function benchView(session: Session, way: Way | null = null): BenchView {
-  const { job, done } = session;
+export function benchView(session: Session): BenchView {
+  const { job, done, way } = session;
   const { plan } = job;
   const step = currentStep(session);
   const before = done === 0 ? null : stepAt(job, done);
   const onWay = way !== null && way.at < way.steps.length;
   const row = rowAt(job, done);
+  const handled = way?.bed ?? session.adrift;
   return {
     plan,
     phase: step?.phase ?? 'cord',
@@ -57,9 +59,28 @@ export function benchView(session: Session, way: Way | null = null): BenchView {
     rows: { at: row, of: plan.knittedRows },
     stripe: { at: step?.stripe ?? (row === 0 ? 0 : plan.stripes.length), of: plan.stripes.length },
     steps: { at: step?.step ?? job.stepCount, of: job.stepCount },
-    bed: bedStrip(job, done, before?.after),
-    bedAfter: bedStrip(job, step ? done + 1 : done, step?.after ?? before?.after),
-    carriage: before?.after.carriage ?? step?.after.carriage ?? plan.brief.homeSide,
+    bed: handled ? looseStrip(handled) : bedStrip(job, done, before?.after),
+    bedAfter: handled
+      ? looseStrip(handled)
+      : bedStrip(job, step ? done + 1 : done, step?.after ?? before?.after),
+    carriage: handled?.carriage ?? before?.after.carriage ?? step?.after.carriage ?? plan.brief.homeSide,
+  };
+}
+
+/** A bed that the plan does not foretell, as it is. */
+function looseStrip(bed: Bed): BedStrip {
+  const { left, right } = edgesOf(bed);
+  const inside = (place: number): boolean => left !== null && right !== null && place > left && place < right;
+  const odd = (is: (needle: Needle) => boolean): number | null => {
+    const place = bed.needles.findIndex((needle, at) => inside(at) && is(needle));
+    return place < 0 ? null : place;
+  };
+  return {
+    needleCount: bed.needles.length,
+    left,
+    right,
+    empty: odd(({ working, loopCount }) => working && loopCount === 0),
+    doubled: odd(({ loopCount }) => loopCount > 1),
   };
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../../test/tools/tries.ts';
-import { slips } from '../session/diagnose/slip.ts';
+import { type Slip, slipKinds } from '../session/diagnose/slip.ts';
 import type { Entry, LogEvent } from './entry.ts';
 import { entryJson, isCommand, readEntry } from './notation.ts';
 
@@ -9,6 +9,16 @@ const text = fc.string({ unit: 'binary' });
 const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
   fc.option(value, { nil: null });
 const mm = orNull(fc.double({ min: 0.5, max: 20, noNaN: true }));
+
+/** A slip of any kind, with facts of the kinds that it has. */
+function slip(): fc.Arbitrary<Slip> {
+  const values = { number: fc.nat(), text, 'text or null': orNull(text) };
+  const kinds = Object.entries(slipKinds).map(([is, facts]) => {
+    const own = Object.entries(facts).map(([name, kind]) => [name, values[kind as keyof typeof values]]);
+    return fc.record(Object.fromEntries(own)).map((facts) => ({ is, ...facts }) as unknown as Slip);
+  });
+  return fc.oneof(...kinds);
+}
 
 /** What each kind may hold beside its name; the compiler asks for a row when a kind is added. */
 const fields: {
@@ -22,11 +32,13 @@ const fields: {
   mark: fc.record({ name: text }),
   rip: fc.record({ done: fc.nat() }),
   mend: fc.record({
-    slip: fc.constantFrom(...slips),
-    move: orNull(fc.nat()),
+    slips: fc.array(slip(), { minLength: 1, maxLength: 2 }),
+    place: fc.nat(),
     how: fc.constantFrom('now' as const, 'rip' as const, 'make-up' as const),
-    done: fc.nat(),
+    thenDone: fc.nat(),
   }),
+  'on-the-way': fc.constant({}),
+  stop: fc.constant({}),
   replan: fc.record({
     rows: fc.nat(),
     stitchMm: mm,
@@ -80,7 +92,19 @@ describe('an entry', () => {
     ['a day that does not exist', { do: 'resume', at: '2031-13-41T18:00:00.000Z', afterMs: 0, step: 1 }],
     [
       'a slip nobody knows',
-      { do: 'mend', slip: 'hiccup', move: 1, how: 'now', done: 1, afterMs: 0, step: 1 },
+      { do: 'mend', slips: [{ is: 'hiccup' }], place: 1, how: 'now', thenDone: 1, afterMs: 0, step: 1 },
+    ],
+    [
+      'a slip with a fact too many',
+      {
+        do: 'mend',
+        slips: [{ is: 'stitch-dropped', move: 3 }],
+        place: 1,
+        how: 'now',
+        thenDone: 1,
+        afterMs: 0,
+        step: 1,
+      },
     ],
     ['a list', []],
     ['nothing', null],

@@ -1,6 +1,6 @@
 import { colourPattern } from '../planning/brief-schema.ts';
 import type { Command } from '../session/command.ts';
-import { slips } from '../session/diagnose/slip.ts';
+import { isSlip } from '../session/diagnose/slip.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Entry, LogEvent, Occurrence } from './entry.ts';
 
@@ -44,11 +44,13 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   cord: { lengthCm: isNumber },
   rip: { done: isWhole },
   mend: {
-    slip: oneOf(slips),
-    move: orNull(isWhole),
+    slips: (value) => Array.isArray(value) && value.length > 0 && value.every(isSlip),
+    place: isWhole,
     how: oneOf(['now', 'rip', 'make-up']),
-    done: isWhole,
+    thenDone: isWhole,
   },
+  'on-the-way': {},
+  stop: {},
   replan: {
     rows: isWhole,
     stitchMm: orNull(isNumber),

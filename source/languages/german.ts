@@ -144,6 +144,17 @@ export const german: Catalog = {
     '{0} is not a whole number from {1} to {2}.': '{0} ist keine ganze Zahl von {1} bis {2}.',
     'From the gap at the graft in through eyelet {0}, out through {1}, every second one, {2} in all. Knot both ends outside.':
       'Ab der Lücke durch Lochmasche {0} hinein, durch {1} heraus, jede zweite, {2} im Ganzen. Enden außen verknoten.',
+    'To go there type choose {0}, or go step {1}.': 'Um dorthin zu gehen, tippe choose {0} oder go step {1}.',
+    'rows of that colour': 'Reihen dieser Farbe',
+    'counter and the count': 'counter und die Zahl',
+    'the count in this stripe': 'die Zahl in diesem Streifen',
+    'One thing may be read wrong. It would fit:': 'Eines kann falsch gelesen sein. Es würde passen:',
+    '  without {0}: step {1} comes next': '  ohne {0}: als Nächstes Schritt {1}',
+    'Type choose to be guided back. Enter confirms each step, Left takes it back.':
+      'Tippe choose, um zurückgeführt zu werden. Enter bestätigt jeden Schritt, Pfeil links nimmt ihn zurück.',
+    'How many rows of the newest colour hang there, the one on the needles too?':
+      'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
+    'Turn the row counter back to {0}.': 'Stell das Zählwerk zurück auf {0}.',
     // General words
     or: 'oder',
 
@@ -461,7 +472,6 @@ export const german: Catalog = {
     'There is one offer: type choose.': 'Es gibt einen Vorschlag: tippe choose.',
     'Which one? Type choose and a number from 1 to {0}.':
       'Welcher? Tippe choose und eine Zahl von 1 bis {0}.',
-    'No way back and no mend is being guided.': 'Es läuft gerade weder ein Rückweg noch eine Ausbesserung.',
     // Files and logs
     'the disk is full': 'die Platte ist voll',
     'the disk can only be read': 'die Platte lässt sich nur lesen',
@@ -603,49 +613,8 @@ export const german: Catalog = {
     '{0} is not a yarn of this bag: it has {1}.': '{0} ist kein Garn dieses Beutels: er hat {1}.',
     '{0} cannot be counted: give a whole number, 0 or more.':
       '{0} lässt sich nicht zählen: nenn eine ganze Zahl ab 0.',
-    'move {0}, after row {1}': 'Formschritt {0} (nach Reihe {1})',
-    'The increase of {0}, is not on the bed: the leading edge is one needle short.':
-      'Die Zunahme von {0} fehlt auf dem Nadelbett: am Zunahmerand fehlt eine Nadel.',
-    'The decrease of {0}, is not on the bed: the trailing edge is one needle too far out.':
-      'Die Abnahme von {0} fehlt auf dem Nadelbett: der Abnahmerand liegt eine Nadel zu weit außen.',
-    'The increase of {0}, is there twice: the leading edge is one needle too far out.':
-      'Die Zunahme von {0} ist doppelt da: der Zunahmerand liegt eine Nadel zu weit außen.',
-    'The decrease of {0}, is there twice: the trailing edge is one needle too far in.':
-      'Die Abnahme von {0} ist doppelt da: der Abnahmerand liegt eine Nadel zu weit innen.',
-    'Shaping {0}, is not on the bed: both edges are where they were before it.':
-      '{0} fehlt auf dem Nadelbett: beide Ränder liegen noch wie davor.',
-    'Shaping {0}, is there twice: both edges are one needle too far along.':
-      '{0} ist doppelt da: beide Ränder sind eine Nadel zu weit gewandert.',
-    'Shaping {0}, went the other way: left and right changed places, and the work moved back by one needle.':
-      '{0} ging andersherum: links und rechts sind vertauscht, und das Gestrick ist eine Nadel zurückgewandert.',
-    '{0} has taken a loop of its own since {1}: it should be out of work.':
-      '{0} hat seit {1} eine eigene Masche: die Nadel gehört in Ruhestellung.',
-    '{0} holds no loop since {1}: it should be in work, for the eyelet.':
-      '{0} trägt seit {1} keine Masche: die Nadel gehört für die Lochmasche in Arbeitsstellung.',
-    'One needle between the edges has lost its loop: look along the row for a ladder, and catch it with a latch tool before the next pass.':
-      'Eine Nadel zwischen den Rändern hat ihre Masche verloren: such die Laufmasche und fang sie vor dem nächsten Schlittengang mit der Zungennadel.',
-    'The carriage should stand on the {0} after row {1}.': (at, row) =>
-      `Nach Reihe ${row} gehört der Schlitten nach ${sideWord(at)}.`,
-    'The feeder should hold {0}; it holds {1}.': 'In den Fadenführer gehört {0}; darin ist {1}.',
-    '{0} went on where {1} was due after row {2}: two stripes of one colour, {3} so far.':
-      '{0} lief weiter, wo nach Reihe {2} {1} dran war: zwei Streifen in einer Farbe, bisher {3}.',
-    'Row {0} is in {1}, which should be waiting; {2} was due.':
-      'Reihe {0} ist aus {1}, das warten sollte; dran war {2}.',
     'It fits when left and right change places: {0}. Read the needle names again.':
       'Es passt, wenn links und rechts tauschen: {0}. Lies die Namen der Nadeln noch einmal ab.',
-    'an eyelet out of line': 'eine Lochmasche außer der Reihe',
-    'a hole two needles wide': 'ein Loch, zwei Nadeln breit',
-    'one eyelet too many close to the next': 'eine Lochmasche zu viel dicht bei der nächsten',
-    'a small step in the mouth edge': 'eine kleine Stufe im Rand der Öffnung',
-    'a small step in the bottom edge, inside the seam': 'eine kleine Stufe im Bodenrand, in der Naht',
-    'a hole near the bottom edge': 'ein Loch nahe am Bodenrand',
-    'the row or stripe in the other colour': 'die Reihe oder der Streifen in der anderen Farbe',
-    'It can be set right now, without a trace:': 'Das lässt sich jetzt spurlos ausbessern:',
-    'Rip back and do it again from step {0}:': 'Trenn auf und arbeite ab Schritt {0} noch einmal:',
-    'Or keep it and make up for it, once step {0} is done:':
-      'Oder lass es und gleich es aus, sobald Schritt {0} gemacht ist:',
-    'It will show: {0}.': 'Zu sehen bleibt: {0}.',
-    'Turn the row counter back to {0}.': 'Dreh das Zählwerk auf {0} zurück.',
     '{0} back, to {1} on the counter.': '{0} zurück, bis das Zählwerk {1} zeigt.',
     '{0} of them cannot be undone just as they were done.': (howMany) =>
       howMany === '1'
@@ -723,7 +692,6 @@ export const german: Catalog = {
     'Measure {0} cm again.': 'Miss {0} cm noch einmal ab.',
     'That is where you are: {0}': 'Genau dort bist du: {0}',
     'Where you are looks like that too: {0}': 'So sieht es auch aus, wo du bist: {0}',
-    'To go there type choose 1, or go step {0}.': 'Um dorthin zu gehen, tippe choose 1 oder go step {0}.',
     '{0} places look like that.': '{0} Stellen sehen so aus.',
     'Apart they are told by {0}.': 'Zu unterscheiden sind sie an: {0}.',
     'step {0} next': 'als Nächstes Schritt {0}',
@@ -743,29 +711,19 @@ export const german: Catalog = {
     'stitches and the count': 'Maschen und die Zahl',
     'waste and the count': 'Hilfsgarn und die Zahl',
     'stripes and the count': 'Streifen und die Zahl',
-    'row and the count': 'Reihe und die Zahl',
     '{0} Type find and {1}; or find unsure.': '{0} Tippe find und {1}; oder find unsicher.',
     'No place in this bag looks like that, and no one slip explains it.':
       'Keine Stelle dieses Beutels sieht so aus, und kein einzelnes Versehen erklärt es.',
     'Read it again, and leave out what you are least sure of.':
       'Lies noch einmal ab und lass weg, was am unsichersten ist.',
-    'One thing may be read wrong; choose and a number goes there:':
-      'Eine Angabe stimmt vielleicht nicht; mit choose und einer Nummer geht es hin:',
-    '  {0}  without {1}: step {2} comes next': '  {0}  ohne „{1}“: als Nächstes kommt Schritt {2}',
     'and {0}.': 'und {0}.',
     'To be guided through it, type choose {0}.': 'Schritt für Schritt führt dich choose {0}.',
     'To be guided through one of them, type choose and its number.':
       'Schritt für Schritt führt dich take mit einer der Nummern.',
-    'Does the loop on {0} hang on nothing below it? Type find and loose; or find and firm.':
-      'Hängt die Masche auf {0} lose, ohne eine unter sich? Tippe find und lose; oder find und fest.',
-    'Type take to be guided back. Enter confirms each step, Left takes it back.':
-      'Tippe choose, dann führt es Schritt für Schritt zurück. Enter bestätigt, Pfeil links nimmt zurück.',
     'One step at a time: Enter confirms, Left takes back, stop leaves it.':
       'Ein Schritt nach dem anderen: Enter bestätigt, Pfeil links nimmt zurück, stop hört damit auf.',
     'Left off. Nothing more is taken back or mended; type where to see the place.':
       'Aufgehört. Es wird nichts weiter aufgetrennt oder ausgebessert; where zeigt die Stelle.',
-    'Left off. What your hands have changed stays changed: type find and what you see to go on.':
-      'Aufgehört. Was du verändert hast, bleibt so: tippe find und was du siehst, um weiterzumachen.',
     'As planned it cannot be finished.': 'Wie geplant lässt er sich nicht fertigstricken.',
     'As planned, {0}.': 'Wie geplant {0}.',
     'There is no other length to choose.': 'Eine andere Länge steht nicht zur Wahl.',
@@ -990,7 +948,6 @@ export const german: Catalog = {
     'The sheet is written: {0}': 'Das Blatt ist geschrieben: {0}',
     'Also: {0}.': 'Auch: {0}.',
     'For example: {0}.': 'Zum Beispiel: {0}.',
-    nothing: 'nichts',
     '{0} on, or {1} off': '{0} on oder {1} off',
     'next [how many]': 'next [wie viele]',
     'confirm the step on the screen, or several at once':

@@ -1,10 +1,9 @@
 import type { ReplanFault } from '../planning/plan-from.ts';
-import type { Slip } from './diagnose/slip.ts';
 import type { MeasureCordFault } from './measure-cord.ts';
 import type { MeasuredFault } from './measured-bag.ts';
-import type { Mend } from './mend.ts';
 import type { RipBackFault } from './rip-back/rip-back.ts';
 import type { WeighFault } from './used-yarn.ts';
+import type { MendName, WayFault } from './way.ts';
 
 /** What a maker can do to a session. Accepted commands are what the log records, one line each. */
 export type Command =
@@ -21,16 +20,14 @@ export type Command =
   | { readonly do: 'measured'; readonly widthCm: number; readonly depthCm: number }
   /** The first rounds of the cord are so long; its rest is planned by that. */
   | { readonly do: 'cord'; readonly lengthCm: number }
-  /** The work itself was taken back, with the hands, to where `done` steps are confirmed. */
+  /** The hands set out on the way back to where `done` steps are confirmed. */
   | { readonly do: 'rip'; readonly done: number }
-  /** A slip was set right, at shaping move `move` where it has one; the plan goes on from `done` confirmed steps. */
-  | {
-      readonly do: 'mend';
-      readonly slip: Slip;
-      readonly move: number | null;
-      readonly how: Mend['how'];
-      readonly done: number;
-    }
+  /** The hands set out to set slips right that are in the work once `place` steps are confirmed. */
+  | ({ readonly do: 'mend' } & MendName)
+  /** The next thing on the way is done. */
+  | { readonly do: 'on-the-way' }
+  /** The way is left where it is. */
+  | { readonly do: 'stop' }
   /**
    * The rest is planned anew from here: rows round the tube, the piece's own gauge, and yarn `to` in place of `from` from
    * the next stripe on. A yarn that the brief does not have comes with its colour and thickness. Null where nothing changes.
@@ -58,4 +55,5 @@ export type SessionFault =
   | MeasuredFault
   | MeasureCordFault
   | RipBackFault
+  | WayFault
   | ReplanFault;

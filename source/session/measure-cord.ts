@@ -15,7 +15,10 @@ export type MeasureCordFault =
   | { readonly code: 'cord/not-a-length'; readonly lengthCm: number };
 
 /** The work with as many rounds as the measured ones make necessary; only at the step that asks for it. */
-export function measureCord(session: Session, lengthCm: number): Result<Standing, MeasureCordFault> {
+export function measureCord(
+  session: Session,
+  lengthCm: number,
+): Result<Omit<Standing, 'way' | 'adrift'>, MeasureCordFault> {
   const { job, done, mends } = session;
   const act = currentStep(session)?.act;
   if (act?.kind !== 'measure-rounds') return fail({ code: 'cord/not-asked' });

@@ -1,16 +1,8 @@
+import type { Bed } from '../bed/bed.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
-import type { Slip } from './diagnose/slip.ts';
-import type { Mend } from './mend.ts';
-
-/** A slip that was set right, and how; a kept one shows in the bag. */
-export interface SetRight {
-  readonly slip: Slip;
-  readonly move: number | null;
-  readonly how: Mend['how'];
-  /** Steps confirmed when it was done. */
-  readonly done: number;
-}
+import type { SetRight } from './mend.ts';
+import type { Way } from './way.ts';
 
 /** What taking back brings back: the place, the plan followed from there, the slips set right. */
 export interface Standing {
@@ -18,6 +10,10 @@ export interface Standing {
   /** Steps confirmed; the step to do now is `done + 1`. */
   readonly done: number;
   readonly mends: readonly SetRight[];
+  /** The way back or the mend that the hands are on. */
+  readonly way: Way | null;
+  /** The bed where a way was left between two places of the plan; null where the bed is the plan's. */
+  readonly adrift: Bed | null;
 }
 
 /** Places left by earlier commands, newest first. A linked list, so that a press costs the same after a thousand. */
@@ -62,6 +58,8 @@ export const startSession = (job: Job): Session => ({
   job,
   done: 0,
   mends: [],
+  way: null,
+  adrift: null,
   takeBack: null,
   redo: null,
   notes: [],

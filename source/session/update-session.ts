@@ -1,11 +1,14 @@
 import type { PlanChanges } from '../planning/plan-from.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
+import { sameBed } from './diagnose/settle.ts';
 import { measureCord } from './measure-cord.ts';
 import { measureBag } from './measured-bag.ts';
 import { replan } from './replan/replan.ts';
+import { bedAtPlace } from './rip-back/bed-at-place.ts';
 import { isFinished, type Session, type Standing } from './session.ts';
 import { weighYarn } from './used-yarn.ts';
+import { mendWay, onWay, ripWay, type Way } from './way.ts';
 
 /**
  * The one state machine: the session after `command`, or why it cannot be done. Opening, resuming and replaying a log
@@ -34,9 +37,13 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return measured.ok ? goTo(session, measured.value) : measured;
     }
     case 'rip':
-      return ripBackTo(session, command.done);
+      return beginRip(session, command.done);
     case 'mend':
-      return setRight(session, command);
+      return beginMend(session, command);
+    case 'on-the-way':
+      return goOnWay(session);
+    case 'stop':
+      return leaveWay(session);
     case 'replan':
       return planAnew(session, command);
   }
@@ -44,7 +51,18 @@ export function updateSession(session: Session, command: Command): Result<Sessio
 
 type Outcome = Result<Session, SessionFault>;
 
-const standing = ({ job, done, mends }: Standing): Standing => ({ job, done, mends });
+const standing = ({ job, done, mends, way, adrift }: Standing): Standing => ({
+  job,
+  done,
+  mends,
+  way,
+  adrift,
+});
+
+/** What moves the place waits until the hands are off the way. */
+function busy({ way }: Session): Extract<Outcome, { readonly ok: false }> | null {
+  return way && fail({ code: 'way/on-the-way', kind: way.kind, at: way.at + 1, of: way.steps.length });
+}
 
 const goTo = (session: Session, to: Partial<Standing>): Outcome =>
   succeed({
@@ -55,6 +73,9 @@ const goTo = (session: Session, to: Partial<Standing>): Outcome =>
   });
 
 function confirm(session: Session, count: number): Outcome {
+  const held = busy(session);
+  if (held) return held;
+  if (session.adrift) return fail({ code: 'way/between-places' });
   const left = session.job.stepCount - session.done;
   if (isFinished(session)) return fail({ code: 'session/nothing-to-confirm' });
   if (!Number.isInteger(count) || count < 1 || count > left) {
@@ -92,28 +113,55 @@ function noSuchStep({ job: { stepCount } }: Session, done: number): SessionFault
 
 function jump(session: Session, done: number): Outcome {
   const fault = noSuchStep(session, done);
-  if (fault) return fail(fault);
-  return done === session.done ? fail({ code: 'session/already-there', done }) : goTo(session, { done });
+  const held = fault ? fail(fault) : busy(session);
+  if (held) return held;
+  const isThere = done === session.done && !session.adrift;
+  return isThere ? fail({ code: 'session/already-there', done }) : goTo(session, { done, adrift: null });
 }
 
-function ripBackTo(session: Session, done: number): Outcome {
-  const fault = noSuchStep(session, done);
-  if (fault) return fail(fault);
-  if (done >= session.done) {
-    return fail({ code: 'rip-back/not-behind', fromDone: session.done, toDone: done });
-  }
-  return goTo(session, { done });
+function beginRip(session: Session, done: number): Outcome {
+  const way = busy(session) ?? ripWay(session, done);
+  return way.ok ? setOut(session, way.value) : way;
+}
+
+function beginMend(session: Session, name: CommandOf<'mend'>): Outcome {
+  const way = busy(session) ?? mendWay(session.job, name);
+  return way.ok ? setOut(session, way.value) : way;
+}
+
+/** A way of no steps is gone at once. */
+function setOut(session: Session, way: Way): Outcome {
+  return way.steps.length > 0 ? goTo(session, { way, adrift: null }) : arrive(session, way);
+}
+
+function goOnWay(session: Session): Outcome {
+  const { way, job, done } = session;
+  if (!way) return fail({ code: 'way/not-on-one' });
+  const next = onWay(way, job.plan.stitches);
+  return next.way ? goTo(session, { way: next.way, done: next.done ?? done }) : arrive(session, way);
+}
+
+/** What lay behind the place is as it was; a kept slip that was undone is gone, and a new one is kept. */
+function arrive(session: Session, { thenDone, mend, kind }: Way): Outcome {
+  const left = session.mends.filter(
+    ({ detour }) => kind === 'mend' || detour === null || detour.through <= thenDone,
+  );
+  return goTo(session, { way: null, adrift: null, done: thenDone, mends: mend ? [...left, mend] : left });
+}
+
+/** Before its first step, or where the bed is the plan's, nothing is left half done. */
+function leaveWay(session: Session): Outcome {
+  const { way, job, done } = session;
+  if (!way) return fail({ code: 'way/not-on-one' });
+  const isSound = sameBed(way.bed, bedAtPlace(job, done)) || way.at === 0;
+  return goTo(session, { way: null, adrift: isSound ? null : way.bed });
 }
 
 type CommandOf<D extends Command['do']> = Extract<Command, { readonly do: D }>;
 
-function setRight(session: Session, { slip, move, how, done }: CommandOf<'mend'>): Outcome {
-  const fault = noSuchStep(session, done);
-  if (fault) return fail(fault);
-  return goTo(session, { done, mends: [...session.mends, { slip, move, how, done }] });
-}
-
 function planAnew(session: Session, command: CommandOf<'replan'>): Outcome {
+  const held = busy(session);
+  if (held) return held;
   const job = replan(session.job, session.done, changesOf(command));
   return job.ok ? goTo(session, { job: job.value }) : job;
 }

@@ -10,6 +10,7 @@ import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
 import { settings } from './settings.en.ts';
 import { shouted } from './shouted.en.ts';
+import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
 import { steps } from './steps.en.ts';
 
@@ -24,6 +25,7 @@ export const english = {
   drawings,
   bench,
   cli,
+  slips,
   plan,
   cord,
 };

@@ -11,6 +11,7 @@ import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
 import { settings } from './settings.de.ts';
 import { shouted } from './shouted.de.ts';
+import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
 import { steps } from './steps.de.ts';
 import type { Language, Topics } from './words.ts';
@@ -26,6 +27,7 @@ const topics: Topics = {
   drawings,
   bench,
   cli,
+  slips,
   plan,
   cord,
 };

@@ -101,7 +101,8 @@ describe('work --json', () => {
     expect(last(back).now.way).toBeNull();
     expect(last(back).place.step).toBe(offer?.step);
     const log = readFileSync(join(folder, 'back-2.jsonl'), 'utf8');
-    expect(log.match(/"do":"rip"/g)).toHaveLength(count);
+    expect(log.match(/"do":"rip"/g)).toHaveLength(1);
+    expect(log.match(/"do":"on-the-way"/g)).toHaveLength(count);
   });
 
   it('turns the row counter back last', () => {
@@ -128,17 +129,42 @@ describe('work --json', () => {
     run(['work', '--practice', '--plain', '--log', join(folder, 'english.jsonl')], 'language en\n');
   });
 
-  it('does not tell of a bed that it does not know, in the middle of a mend', () => {
+  it('has the bed as it is in the middle of a mend, each step of it kept and resumed', () => {
     // Decrease of move 2 left out, known from the edges: read off the list of steps, one needle further out.
     const moved = planned.find(({ phase, row }) => phase === 'stripes' && row === 6);
     const { left, right, carriage } = moved.after;
-    const seen = `find ${left} R${Number(right.slice(1)) + 1} carriage ${carriage} row 6`;
-    const found = last(work('mend', `go step ${moved.step + 1}`, seen));
-    const kept = found.offers.find(({ moves }) => moves !== null);
-    expect(['mend', 'make-up', 'rip']).toContain(kept?.kind);
-    const on = last(work('mend-2', `go step ${moved.step + 1}`, seen, `choose ${kept?.n}`));
-    expect(on.now.way).toBe('mend');
-    expect(on.place).toMatchObject({ left: null, right: null, carriage: null, feeder: null, parked: null });
+    const outer = `R${Number(right.slice(1)) + 1}`;
+    const seen = `find ${left} ${outer} carriage ${carriage} counter 6`;
+    const lines = [`go step ${moved.step + 1}`, seen, 'find and firm', 'find and move 2'];
+    const kept = last(work('mend', ...lines)).offers.find(({ kind }) => kind === 'rip');
+    expect(kept).toMatchObject({ trace: null });
+    const on = last(work('mend-2', ...lines, `choose ${kept?.n}`, 'next'));
+    expect(on.now).toMatchObject({ way: 'mend', at: 2 });
+    // One row of plum is out: 47 loops hung below it, the carriage is on the other side again.
+    expect(on.place).toMatchObject({ left, right: outer, carriage: carriage === 'left' ? 'right' : 'left' });
+    const again = last(work('mend-2', 'where'));
+    expect(again.now).toEqual(on.now);
+    expect(again.place).toEqual(on.place);
+    const ended = last(work('mend-2', `next ${kept?.moves?.length}`));
+    expect(ended.now.way).toBeNull();
+    expect(ended.place.step).toBe(kept?.step);
+  });
+
+  it('refuses to go elsewhere in the middle of a way, and says how to leave it', () => {
+    const answers = work(
+      'busy',
+      'next 60',
+      'rip row 8',
+      'choose',
+      'next',
+      'go step 3',
+      'replan longer',
+      'choose 1',
+      'stop',
+    );
+    expect(answers[5]).toMatchObject({ ok: false, code: 'way/on-the-way' });
+    expect(answers[7]).toMatchObject({ ok: false, code: 'way/on-the-way' });
+    expect(last(answers).now.way).toBeNull();
   });
 
   it('lets old offers die with a command that is refused', () => {

@@ -4,7 +4,7 @@ import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.
 import { isCommand } from '../../source/journal/notation.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import type { Command } from '../../source/session/command.ts';
-import { slips } from '../../source/session/diagnose/slip.ts';
+import { shapingSlips } from '../../source/session/diagnose/slip.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { seenOf } from '../fixtures/compare-sessions.ts';
@@ -38,11 +38,14 @@ const command = (): fc.Arbitrary<Command> =>
     fc.record({ do: fc.constant('rip' as const), done: fc.integer({ min: 0, max: 40 }) }),
     fc.record({
       do: fc.constant('mend' as const),
-      slip: fc.constantFrom(...slips),
-      move: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
-      how: fc.constantFrom('now' as const, 'make-up' as const),
-      done: fc.integer({ min: 0, max: 40 }),
+      slips: fc
+        .record({ is: fc.constantFrom(...shapingSlips), move: fc.integer({ min: 1, max: 3 }) })
+        .map((slip) => [slip]),
+      place: fc.integer({ min: 20, max: 40 }),
+      how: fc.constantFrom('rip' as const, 'now' as const, 'make-up' as const),
+      thenDone: fc.integer({ min: 20, max: 40 }),
     }),
+    fc.record({ do: fc.constantFrom('on-the-way' as const, 'on-the-way' as const, 'stop' as const) }),
     fc.record({
       do: fc.constant('replan' as const),
       rows: fc.constantFrom(8, 12, 16, 17),

@@ -2,9 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
-import { applyReverse, type ReverseMove } from '../../source/bed/reverse-move.ts';
+import { afterHandStep, type HandStep, type MendMove } from '../../source/session/mend.ts';
 import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
 import { ripBack } from '../../source/session/rip-back/rip-back.ts';
+import { startSession } from '../../source/session/session.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
@@ -20,14 +21,10 @@ const bedsOf = (job: Job): readonly Bed[] => [
   ...[...simulate(job)].map(({ bed }) => bed),
 ];
 
-function takeBack(bed: Bed, moves: readonly ReverseMove[]): Bed {
-  let now = bed;
-  for (const move of moves) {
-    const next = applyReverse(now, move);
-    if (!next.ok) throw new Error(`${JSON.stringify(next.fault)} at ${JSON.stringify(move)}`);
-    now = next.value;
-  }
-  return now;
+function takeBack(bed: Bed, step: HandStep, job: Job): Bed {
+  const after = afterHandStep(bed, step, job.plan.stitches);
+  if (!after.ok) throw new Error(`${JSON.stringify(after.fault)} at ${JSON.stringify(step.moves)}`);
+  return after.value;
 }
 
 describe('the whole bed at a place', () => {
@@ -54,12 +51,12 @@ describe('ripping back', () => {
           .toSorted((a, b) => a - b);
         fc.pre(from > to);
         const beds = bedsOf(job);
-        const way = ripBack(job, from, to);
+        const way = ripBack({ ...startSession(job), done: from }, to);
         if (!way.ok) throw new Error(way.fault.code);
         let bed = beds[from] as Bed;
         for (const step of way.value.steps) {
-          bed = takeBack(bed, step.moves);
-          expect(bed).toEqual(beds[step.done]);
+          bed = takeBack(bed, step, job);
+          if (step.done !== null) expect(bed).toEqual(beds[step.done]);
         }
         expect(bed).toEqual(beds[to]);
       }),
@@ -71,9 +68,15 @@ describe('ripping back', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const job = jobOf(file);
-        const way = ripBack(job, job.stepCount, 0);
+        const way = ripBack({ ...startSession(job), done: job.stepCount }, 0);
         if (!way.ok) throw new Error(way.fault.code);
-        const counts = way.value.steps.filter((step) => step.turnsCounterBack).map((step) => step.row);
+        const isOfBag = (move: MendMove): boolean =>
+          'undo' in move && move.undo === 'knit' && job.plan.brief.yarns.has(move.yarn);
+        const pulled = way.value.steps.filter(({ moves }) => moves.some(isOfBag));
+        expect(pulled.every(({ setsCounter }) => setsCounter)).toBe(
+          !job.plan.brief.bed.without.includes('counter'),
+        );
+        const counts = pulled.map(({ row }) => row);
         expect(counts).toEqual(Array.from({ length: job.plan.knittedRows }, (_, i) => i).toReversed());
         expect(way.value.row).toBe(0);
       }),
@@ -85,14 +88,17 @@ describe('ripping back', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const job = jobOf(file);
-        const way = ripBack(job, job.stepCount, 0);
+        const way = ripBack({ ...startSession(job), done: job.stepCount }, 0);
         if (!way.ok) throw new Error(way.fault.code);
-        const marked = new Set(way.value.irreversible.map((step) => step.undoes.step));
-        for (const { step } of simulate(job)) {
-          const cannot = step.moves.some(
-            ({ move }) => move === 'cut' || move === 'take-off' || move === 'release',
+        for (const { moves, irreversible, care } of way.value.steps) {
+          const cannot = moves.some(
+            (move) =>
+              'undo' in move &&
+              (move.undo === 'cut' || (move.undo === 'hand' && move.what.move === 'release')),
           );
-          expect(marked.has(step.step)).toBe(cannot);
+          const leftBed = moves.some((move) => 'undo' in move && move.undo === 'take-off');
+          if (cannot) expect(irreversible).not.toBeNull();
+          if (leftBed) expect(irreversible ?? care).not.toBeNull();
         }
       }),
       { numRuns: tries(60) },
@@ -101,11 +107,11 @@ describe('ripping back', () => {
 
   it('refuses a way forward and a place that does not exist', () => {
     const job = jobOf(fc.sample(briefFile(), { seed: 1, numRuns: 1 })[0]);
-    expect(ripBack(job, 3, 3)).toEqual({
+    expect(ripBack({ ...startSession(job), done: 3 }, 3)).toEqual({
       ok: false,
       fault: { code: 'rip-back/not-behind', fromDone: 3, toDone: 3 },
     });
-    expect(ripBack(job, job.stepCount + 1, 3)).toMatchObject({
+    expect(ripBack({ ...startSession(job), done: 3 }, job.stepCount + 1)).toMatchObject({
       fault: { code: 'rip-back/no-such-place', done: job.stepCount + 1 },
     });
   });

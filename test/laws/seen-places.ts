@@ -22,6 +22,7 @@ export class Eye {
   private bands = 0;
   private wasteRows = 0;
   private lastYarn: string | null = null;
+  private rowsOfColour = 0;
 
   constructor(private readonly job: Job) {}
 
@@ -31,6 +32,7 @@ export class Eye {
     eye.bands = this.bands;
     eye.wasteRows = this.wasteRows;
     eye.lastYarn = this.lastYarn;
+    eye.rowsOfColour = this.rowsOfColour;
     return eye;
   }
 
@@ -48,7 +50,11 @@ export class Eye {
     if (yarn === null || !this.job.plan.brief.yarns.has(yarn)) return;
     this.wasteRows = 0;
     this.rows++;
-    if (yarn !== this.lastYarn) this.bands++;
+    if (yarn !== this.lastYarn) {
+      this.bands++;
+      this.rowsOfColour = 0;
+    }
+    this.rowsOfColour++;
     this.lastYarn = yarn;
   }
 
@@ -56,7 +62,7 @@ export class Eye {
     const { left, right, stitches, carriage, feeder } = seenOn(bed);
     const newest = bed.needles.find((needle) => needle.loopCount > 0)?.yarn ?? this.lastYarn;
     const facts = { left, right, stitches, carriage, feeder };
-    const counted = { stripesCounted: this.bands, rowCounter: this.rows };
+    const counted = { stripesCounted: this.bands, rowCounter: this.rows, rowsOfColour: this.rowsOfColour };
     return left === null
       ? { ...facts, lastColour: null, wasteRows: 0, ...counted }
       : { ...facts, lastColour: newest, wasteRows: this.wasteRows, ...counted };

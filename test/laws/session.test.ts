@@ -3,6 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import type { Command } from '../../source/session/command.ts';
+import { storyOf } from '../../source/session/diagnose/story.ts';
+import { waysOut } from '../../source/session/diagnose/ways-out.ts';
+import type { How } from '../../source/session/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
@@ -16,6 +19,14 @@ vi.setConfig({ testTimeout: 90_000 });
 const job = jobOf(stripedBrief(20, 24, 60));
 
 const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
+
+/** A forgotten decrease, set right in a way that the bag has; where there is none, nothing is named that could be. */
+function mendOf(how: How, place: number): Command {
+  const slips = [{ is: 'decrease-missing', move: 3 } as const];
+  const story = storyOf(job, slips, place);
+  const mend = story && waysOut(job, story).find((one) => one.how === how);
+  return { do: 'mend', slips, place, how, thenDone: mend?.thenDone ?? 0 };
+}
 
 const command = (): fc.Arbitrary<Command> =>
   fc.oneof(
@@ -33,9 +44,11 @@ const command = (): fc.Arbitrary<Command> =>
     {
       weight: 1,
       arbitrary: fc
-        .integer({ min: 0, max: 200 })
-        .map((done) => ({ do: 'mend', slip: 'increase-missing', move: 3, how: 'now', done }) as const),
+        .record({ how: fc.constantFrom('rip', 'make-up'), place: fc.integer({ min: 30, max: 60 }) })
+        .map(({ how, place }) => mendOf(how as How, place)),
     },
+    { weight: 4, arbitrary: fc.constant({ do: 'on-the-way' } as const) },
+    { weight: 1, arbitrary: fc.constant({ do: 'stop' } as const) },
     {
       weight: 1,
       arbitrary: fc
@@ -177,9 +190,15 @@ describe('a session', () => {
       fault: { code: 'rip-back/not-behind' },
     });
     expect(
-      updateSession(start, { do: 'mend', slip: 'move-missing', move: 1, how: 'now', done: -1 }),
+      updateSession(start, {
+        do: 'mend',
+        slips: [{ is: 'move-missing', move: 1 }],
+        place: -1,
+        how: 'now',
+        thenDone: 3,
+      }),
     ).toMatchObject({
-      fault: { code: 'session/no-such-step' },
+      fault: { code: 'way/no-such-mend' },
     });
     const late = updateSession(start, { do: 'go', done: (job.phaseStarts[2] ?? 0) + 1 });
     if (!late.ok) throw new Error(late.fault.code);

@@ -23,9 +23,10 @@ describe('never lost', () => {
 
   it('finds a forgotten decrease and guides through its mend', async () => {
     const terminal = await atStep(72);
-    const slip = 'The decrease of move 12, after row 24, is not on the bed';
-    const screen = await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
-    expect(screen).toContain('or go step 71');
+    const slip = 'The decrease of move 12, or of one before it, is missing';
+    await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
+    await say(terminal, 'find and firm', 'at which move is it?');
+    await say(terminal, 'find and move 12', 'Push R27 out of work');
     await say(terminal, 'choose 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
     const after = await terminal.waitFor(/Set right: step 72[\s\S]*\n {0,2}Take mint/);
@@ -53,10 +54,12 @@ describe('never lost', () => {
 
   it('rips back two rows, a step at a time', async () => {
     const terminal = await atStep(75);
-    await say(terminal, 'rip row 25', '3 steps back, to 24 rows on the counter');
-    await say(terminal, 'choose', '\n  Back, 1 of 3: Pull out the row of plum');
-    await say(terminal, 'next', '\n  Back, 2 of 3:');
-    await say(terminal, 'next', '\n  Back, 3 of 3: Take plum out of the feeder');
+    await say(terminal, 'rip row 25', '5 steps back, to 24 rows on the counter');
+    await say(terminal, 'choose', '\n  Back, 1 of 5: Take the claw weights off');
+    await say(terminal, 'next', '\n  Back, 2 of 5: Pull out the row of plum');
+    await say(terminal, 'next', '\n  Back, 3 of 5:');
+    await say(terminal, 'next', '\n  Back, 4 of 5: Take plum out of the feeder');
+    await say(terminal, 'next', '\n  Back, 5 of 5: Hang the claw weights again');
     terminal.send(' ');
     const screen = await terminal.waitFor(/Ripped back: step 72[\s\S]*\n {0,2}Take mint/);
     expect(screen).toMatch(/24 of 63/);

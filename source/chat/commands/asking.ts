@@ -25,7 +25,7 @@ export const askCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`where you are`,
     example: 'where',
     follows: [],
-    parse: plainIntent({ kind: 'show', what: 'where' }),
+    parse: plainIntent({ kind: 'show', what: 'where' }, 'where', (rest) => `find ${rest}`),
   },
   {
     name: 'plan',
@@ -35,7 +35,7 @@ export const askCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`the whole plan`,
     example: 'plan',
     follows: [],
-    parse: plainIntent({ kind: 'show', what: 'plan' }),
+    parse: plainIntent({ kind: 'show', what: 'plan' }, 'plan'),
   },
   {
     name: 'words',
@@ -65,7 +65,7 @@ export const askCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`all cautions`,
     example: 'cautions',
     follows: [],
-    parse: plainIntent({ kind: 'show', what: 'cautions' }),
+    parse: plainIntent({ kind: 'show', what: 'cautions' }, 'cautions'),
   },
   {
     name: 'again',
@@ -75,7 +75,7 @@ export const askCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`repeat the instruction`,
     example: 'again',
     follows: [],
-    parse: plainIntent({ kind: 'again' }),
+    parse: plainIntent({ kind: 'again' }, 'again'),
   },
   {
     name: 'help',

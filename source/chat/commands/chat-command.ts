@@ -3,6 +3,7 @@
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../intent.ts';
+import type { Known } from '../told.ts';
 
 export interface ChatCommand {
   readonly name: string;
@@ -15,10 +16,16 @@ export interface ChatCommand {
   readonly example: string;
   /** First words that may follow, for completion. */
   readonly follows: readonly string[];
-  readonly parse: (rest: string, words: Words) => Result<Intent, ChatFault>;
+  readonly parse: (rest: string, words: Words, known: Known) => Result<Intent, ChatFault>;
 }
 
-export const plainIntent = (intent: Intent) => (): Result<Intent, ChatFault> => succeed(intent);
+/** A command of one word: what follows it is refused, since it would not be heeded. */
+export const plainIntent =
+  (intent: Intent, command: string, instead: (rest: string) => string | null = () => null) =>
+  (rest: string): Result<Intent, ChatFault> =>
+    rest === ''
+      ? succeed(intent)
+      : fail({ code: 'chat/takes-nothing', command, rest, instead: instead(rest) });
 
 /** For what would surprise somebody who meant something else by the words behind it. */
 export const alone =

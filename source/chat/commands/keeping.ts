@@ -26,7 +26,7 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`read the remarks`,
     example: 'notes',
     follows: [],
-    parse: plainIntent({ kind: 'show', what: 'notes' }),
+    parse: plainIntent({ kind: 'show', what: 'notes' }, 'notes'),
   },
   {
     name: 'weigh',
@@ -77,7 +77,7 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`the named places`,
     example: 'marks',
     follows: [],
-    parse: plainIntent({ kind: 'show', what: 'marks' }),
+    parse: plainIntent({ kind: 'show', what: 'marks' }, 'marks'),
   },
   {
     name: 'bags',
@@ -87,7 +87,7 @@ export const keepCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`on the go, and finished`,
     example: 'bags',
     follows: [],
-    parse: plainIntent({ kind: 'bags' }),
+    parse: plainIntent({ kind: 'bags' }, 'bags'),
   },
   {
     name: 'open',

@@ -49,7 +49,9 @@ export const moveCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`take the last one back`,
     example: 'back',
     follows: [],
-    parse: plainIntent({ kind: 'do', command: { do: 'back' } }),
+    parse: plainIntent({ kind: 'do', command: { do: 'back' } }, 'back', (rest) =>
+      /rows?\b/i.test(rest) ? `rip ${/\d/.test(rest) ? rest : ['last', 'row'].join(' ')}` : 'back',
+    ),
   },
   {
     name: 'redo',
@@ -59,7 +61,7 @@ export const moveCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`do what was taken back`,
     example: 'redo',
     follows: [],
-    parse: plainIntent({ kind: 'do', command: { do: 'redo' } }),
+    parse: plainIntent({ kind: 'do', command: { do: 'redo' } }, 'redo'),
   },
   {
     name: 'go',
@@ -124,6 +126,6 @@ export const moveCommands: readonly ChatCommand[] = [
     gist: (words: Words) => words.say`leave a way back`,
     example: 'stop',
     follows: [],
-    parse: plainIntent({ kind: 'stop' }),
+    parse: plainIntent({ kind: 'stop' }, 'stop'),
   },
 ];

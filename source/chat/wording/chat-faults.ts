@@ -5,6 +5,7 @@ import type { ChatFault } from '../intent.ts';
 import type { ReplyFault } from '../reply.ts';
 import { formatRipBackFault, formatSeenFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
+import { sayYarn } from './yarns.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
 export function formatChatFault(fault: ReplyFault, words: Words): string {
@@ -84,8 +85,13 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return fault.most === 1
         ? words.say`There is one offer: type choose.`
         : words.say`Which one? Type choose and a number from 1 to ${fault.most}.`;
-    case 'chat/nothing-to-stop':
-      return words.say`No way back and no mend is being guided.`;
+    case 'chat/takes-nothing':
+      return words.slips.takesNothing(fault.command, fault.rest, fault.instead);
+    case 'chat/nothing-seen':
+      return words.slips.nothingSeen(
+        fault.words,
+        fault.yarns.map((yarn) => sayYarn(yarn, words)),
+      );
     default:
       return exhaustive(fault);
   }

@@ -106,6 +106,14 @@ export function formatFault(fault: Fault, words: Words): string {
     case 'cord/not-asked':
     case 'cord/not-a-length':
       return formatCordFault(fault, words);
+    case 'way/on-the-way':
+      return words.slips.onTheWay(fault.kind, fault.at, fault.of);
+    case 'way/not-on-one':
+      return words.slips.notOnOne;
+    case 'way/no-such-mend':
+      return words.slips.noSuchMend;
+    case 'way/between-places':
+      return words.slips.betweenPlaces;
     case 'rip-back/no-such-place':
     case 'rip-back/not-behind':
       return formatRipBackFault(fault, words);

@@ -1,12 +1,14 @@
 /** Answers in the transcript: few and short lines, each with what to type next. */
 
+import type { Question } from '../../session/diagnose/diagnose.ts';
+import { isShapingSlip } from '../../session/diagnose/slip.ts';
+import type { Story } from '../../session/diagnose/story.ts';
 import type { Place } from '../../session/locate/locate.ts';
 import { type Fact, facts, type Looks } from '../../session/locate/seen.ts';
-import type { Mend } from '../../session/mend.ts';
 import type { RipBack } from '../../session/rip-back/rip-back.ts';
 import type { Session } from '../../session/session.ts';
 import type { Words } from '../../wording/words.ts';
-import { formatLook, formatMend, formatQuestion, formatRipBack, formatRipStep } from './finding.ts';
+import { formatHandStep, formatLook, formatQuestion, formatRipBack } from './finding.ts';
 import { sayPlace } from './place.ts';
 import { sayYarn } from './yarns.ts';
 
@@ -17,9 +19,9 @@ export const sayHereToo = (session: Session, words: Words): string =>
   words.say`Where you are looks like that too: ${sayPlace(session, words)}`;
 
 /** The one place. */
-export const sayOnly = (place: Place, words: Words): readonly string[] => [
+export const sayOnly = (place: Place, words: Words, number = 1): readonly string[] => [
   words.say`It is here: ${formatLook(place, words)}.`,
-  words.say`To go there type choose 1, or go step ${place.done + 1}.`,
+  words.say`To go there type choose ${number}, or go step ${place.done + 1}.`,
 ];
 
 /** How many look alike, and the first few facts that would tell them apart. */
@@ -55,6 +57,7 @@ const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
   wasteRows: (words: Words) => words.say`waste rows`,
   stripesCounted: (words: Words) => words.say`stripes`,
   rowCounter: (words: Words) => words.say`row counter`,
+  rowsOfColour: (words: Words) => words.say`rows of that colour`,
 };
 
 function showFact(fact: Fact, looks: Looks, words: Words): string {
@@ -73,7 +76,8 @@ const answers: Readonly<Record<Fact, (words: Words) => string>> = {
   stitches: (words: Words) => words.say`stitches and the count`,
   wasteRows: (words: Words) => words.say`waste and the count`,
   stripesCounted: (words: Words) => words.say`stripes and the count`,
-  rowCounter: (words: Words) => words.say`row and the count`,
+  rowCounter: (words: Words) => words.say`counter and the count`,
+  rowsOfColour: (words: Words) => words.say`the count in this stripe`,
 };
 
 /** The most telling question, and how to answer it. */
@@ -88,29 +92,12 @@ export const sayNoSlip = (
   words.say`No place in this bag looks like that, and no one slip explains it.`,
   doubtful.length === 0
     ? words.say`Read it again, and leave out what you are least sure of.`
-    : words.say`One thing may be read wrong; choose and a number goes there:`,
-  ...doubtful.map(
-    ({ name, place }, i) => words.say`  ${i + 1}  without ${name}: step ${place.done + 1} comes next`,
-  ),
+    : words.say`One thing may be read wrong. It would fit:`,
+  ...doubtful.map(({ name, place }) => words.say`  without ${name}: step ${place.done + 1} comes next`),
 ];
 
 /** Steps of a way shown before it is taken. */
 const stepsShown = 3;
-
-/** A mend under its number: how, the first of its steps, and what will show of it. */
-export function sayMend(mend: Mend, number: number, brief: boolean, words: Words): readonly string[] {
-  const [heading = '', ...texts] = formatMend(mend, words);
-  const hands = texts.slice(0, mend.steps.length);
-  const fits = hands.length <= stepsShown && !brief;
-  const shown = fits ? hands : hands.slice(0, 1);
-  const more = hands.length - shown.length;
-  const last = more > 0 ? [`     ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : [];
-  return [
-    `  ${number}  ${heading}`,
-    ...shown.map((text) => `     ${text}`),
-    ...[...last, ...texts.slice(hands.length).map((text) => `     ${text}`)],
-  ];
-}
 
 /** How the mends above are taken. */
 export const sayTake = (first: number, last: number, words: Words): string =>
@@ -118,29 +105,34 @@ export const sayTake = (first: number, last: number, words: Words): string =>
     ? words.say`To be guided through it, type choose ${first}.`
     : words.say`To be guided through one of them, type choose and its number.`;
 
-/** What tells a needle left working from a decrease that is missing. */
-export const sayLoose = (needle: string, words: Words): string =>
-  words.say`Does the loop on ${needle} hang on nothing below it? Type find and loose; or find and firm.`;
-
 /** The way back before it is taken: how far, what cannot be undone, and its first steps. */
 export function sayWayBack(back: RipBack, words: Words): readonly string[] {
-  const texts = back.steps.map((one) => formatRipStep(one, words));
+  const texts = back.steps.map((step) => formatHandStep(step, words));
   const more = texts.length - stepsShown;
   return [
     formatRipBack(back, words),
     ...texts.slice(0, stepsShown).map((text, i) => `  ${i + 1}  ${text}`),
     ...(more > 0 ? [`  ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : []),
-    words.say`Type take to be guided back. Enter confirms each step, Left takes it back.`,
+    words.say`Type choose to be guided back. Enter confirms each step, Left takes it back.`,
   ];
 }
 
-export const sayBegun = (words: Words): string =>
-  words.say`One step at a time: Enter confirms, Left takes back, stop leaves it.`;
-export const sayLeft = (words: Words): string =>
-  words.say`Left off. Nothing more is taken back or mended; type where to see the place.`;
-
-/** The plan was changed by hand work left half done: the bed is not what a place must look like. */
-export const sayHalfMended = (words: Words): string =>
-  words.say`Left off. What your hands have changed stays changed: type find and what you see to go on.`;
-
 export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);
+
+/** A question that tells explanations apart, and how it is answered. */
+export function sayAsked(question: Question, stories: readonly Story[], words: Words): string {
+  const { slips } = words;
+  if (question === 'loose') return slips.question('loose');
+  if (question === 'row') return slips.question('row');
+  if (question !== 'moment') return sayQuestion(question, words);
+  const [slip] = stories[0]?.slips ?? [];
+  const kinds = stories.flatMap((story) => story.slips);
+  if (kinds.some(isShapingSlip) && kinds.some(({ is }) => is.startsWith('rehang')))
+    return slips.question('move-or-rehang');
+  if (slip && isShapingSlip(slip)) return slips.question('move');
+  return slips.question(slip && ('stripe' in slip || slip.is.startsWith('rows')) ? 'stripe' : 'row');
+}
+
+/** What was read off the bed fits once left and right change places. */
+export const saySides = (place: Place, words: Words): string =>
+  words.say`It fits when left and right change places: ${formatLook(place, words)}. Read the needle names again.`;

@@ -1,5 +1,5 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
-import type { BedMove, HandMove } from '../../bed/move.ts';
+import { type BedMove, type HandMove, isHandMove } from '../../bed/move.ts';
 import type { LoopRun, ReverseMove } from '../../bed/reverse-move.ts';
 import type { Side } from '../../bed/side.ts';
 import { endTailCm } from '../../planning/tails.ts';
@@ -20,8 +20,14 @@ export function formatMoves(moves: readonly MendMove[], words: Words): readonly 
   return sentences;
 }
 
-export const formatMendMove = (move: MendMove, words: Words): string =>
-  'undo' in move ? formatReverseMove(move, words) : formatBedMove(move, words);
+export function formatMendMove(move: MendMove, words: Words): string {
+  if ('undo' in move) return formatReverseMove(move, words);
+  return isHandMove(move) ? formatHandMove(move, words) : formatBedMove(move, words);
+}
+
+/** Away from the bed there is one thing that a way asks for beyond the plan's own steps. */
+const formatHandMove = (move: HandMove, words: Words): string =>
+  move.move === 'release' ? words.slips.unpick : '';
 
 interface Run {
   readonly length: number;

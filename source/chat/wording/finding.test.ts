@@ -1,30 +1,30 @@
 import { describe, expect, it } from 'vitest';
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
+import { slipsOfAllKinds } from '../../../test/fixtures/slips-of-all-kinds.ts';
 import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
 import type { Bed } from '../../bed/bed.ts';
 import { diagnose } from '../../session/diagnose/diagnose.ts';
-import { slips } from '../../session/diagnose/slip.ts';
 import type { Place } from '../../session/locate/locate.ts';
 import { looksAt } from '../../session/locate/looks-of.ts';
 import { facts } from '../../session/locate/seen.ts';
 import { replanChoices } from '../../session/replan/replan-choices.ts';
 import { bedAtPlace } from '../../session/rip-back/bed-at-place.ts';
 import { ripBack } from '../../session/rip-back/rip-back.ts';
+import { startSession } from '../../session/session.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { doneBeforeMove } from '../../steps/landmarks.ts';
 import { englishWords } from '../../wording/words.ts';
 import {
-  formatDiagnosis,
+  formatHandStep,
   formatIrreversible,
   formatLook,
-  formatMend,
   formatQuestion,
   formatRipBack,
   formatRipBackFault,
-  formatRipStep,
   formatSeenFault,
 } from './finding.ts';
 import { formatReplanChoices, formatReplanFault } from './finding-replan.ts';
+import { sayStories, sayWholeMend } from './finding-slips.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
 const job: Job = jobOf(stripedBrief(36, 64));
@@ -55,72 +55,68 @@ describe('finding the place', () => {
 });
 
 describe('a slip', () => {
+  const { slips } = englishWords;
+
   it('is told as what is on the bed, with needles in every step of the mend', () => {
     const { right, stitches, ...looks } = looksAt(job, afterMove3);
-    const found = diagnose(job, { ...looks, right: 'R71', stitches: stitches + 1 }, afterMove3);
-    const [first] = found.ok ? found.value : [];
-    if (!first) throw new Error('nothing found');
+    const look = { ...looks, right: 'R71', stitches: stitches + 1 };
+    const found = diagnose(job, { look, moment: { by: 'move', number: 3 }, unsure: [] }, afterMove3);
+    if (!found.ok) throw new Error(found.fault.code);
     expect(right).toBe('R70');
-    expect(formatDiagnosis(first, englishWords)).toBe(
-      'The decrease of move 3, after row 6, is not on the bed: the trailing edge is one needle too far out.',
+    expect(sayStories(job, found.value.stories, englishWords)[0]).toBe(
+      'The decrease of move 3, after row 6, is missing: the trailing edge is one needle too far out.',
     );
-    expect(first.mends.flatMap((mend) => formatMend(mend, englishWords))).toEqual([
-      'It can be set right now, without a trace:',
-      'With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
+    expect(found.value.remedies.map(({ mend }) => sayWholeMend(mend, englishWords))).toEqual([
+      'It can be set right now, without a trace: With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
     ]);
   });
 
   it('has a sentence of its own for each, and blames nobody', () => {
-    const sentences = slips.map((slip) =>
-      formatDiagnosis(
-        {
-          slip,
-          place: place(afterMove3),
-          number: 3,
-          row: 6,
-          rowsSince: 2,
-          needle: 'R71',
-          yarn: 'plum',
-          usedYarn: 'mint',
-          mends: [],
-        },
-        englishWords,
-      ),
-    );
-    expect(new Set(sentences).size).toBe(slips.length);
+    const sentences = slipsOfAllKinds.map((told) => slips.slip(told));
+    expect(new Set(sentences).size).toBe(slipsOfAllKinds.length);
     for (const sentence of sentences) {
-      expect(sentence).toMatch(/\.$/);
+      expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
       expect(sentence).not.toMatch(blame);
+      expect(sentence).not.toMatch(/undefined|null|\[object/);
     }
+  });
+
+  it('tells the loops of fallen work one by one: 35 on 34 needles', () => {
+    const told = slipsOfAllKinds.find(({ slip }) => slip.is === 'work-dropped');
+    expect(told && slips.slip(told)).toContain(
+      'The 35 open loops are of row 6, from R35 to R69, R37 empty for the eyelet, two on R69',
+    );
   });
 });
 
 describe('the way back', () => {
-  const back = ripBack(job, afterMove3 + 2, afterMove3 - 2);
+  const back = ripBack({ ...startSession(job), done: afterMove3 + 2 }, afterMove3 - 2);
 
   it('is told a step a line, needles and counter in it', () => {
     if (!back.ok) throw new Error(back.fault.code);
-    expect(formatRipBack(back.value, englishWords)).toBe('4 steps back, to 6 rows on the counter.');
-    expect(back.value.steps.map((one) => formatRipStep(one, englishWords))).toEqual([
-      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Bring the carriage back to the right without knitting. Turn the row counter back to 6.',
+    expect(formatRipBack(back.value, englishWords)).toBe('6 steps back, to 6 rows on the counter.');
+    expect(back.value.steps.map((step) => formatHandStep(step, englishWords))).toEqual([
+      'Take the claw weights and the comb off, a hand under each: they hang in rows that come out.',
+      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Bring the carriage back to the right without knitting. Set the row counter to 6.',
       'Take mint out of the feeder, back to its place at the right end. Put plum back into the feeder.',
       'Bring R71 back into work. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
       'Set the loops of R35 and R36 back on R36 and R37. Push R35 back out of work.',
+      'Hang the comb again, and the claw weights under R36 and R71.',
     ]);
   });
 
   it('says what cannot be taken back, and what to do instead', () => {
-    const whole = ripBack(job, job.stepCount, 0);
+    const whole = ripBack({ ...startSession(job), done: job.stepCount }, 0);
     if (!whole.ok) throw new Error(whole.fault.code);
     const marked = whole.value.irreversible;
     expect(formatRipBack(whole.value, englishWords)).toContain(`${marked.length} of them cannot be undone`);
     for (const step of marked) {
       const sentence = step.irreversible ? formatIrreversible(step.irreversible, englishWords) : '';
-      expect(formatRipStep(step, englishWords)).toContain(sentence);
+      expect(formatHandStep(step, englishWords)).toContain(sentence);
       expect(sentence).toMatch(/: .+\.$/);
     }
     for (const step of whole.value.steps)
-      expect(formatRipStep(step, englishWords)).not.toMatch(/undefined|null|\[object/);
+      expect(formatHandStep(step, englishWords)).not.toMatch(/undefined|null|\[object/);
     expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 }, englishWords)).toMatch(
       /before step 4/,
     );

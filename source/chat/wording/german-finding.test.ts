@@ -4,15 +4,14 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { englishWord } from '../../../test/contract/english-word.ts';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
+import { slipsOfAllKinds } from '../../../test/fixtures/slips-of-all-kinds.ts';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
-import { diagnose } from '../../session/diagnose/diagnose.ts';
-import { type Slip, slips } from '../../session/diagnose/slip.ts';
-import { looksAt } from '../../session/locate/looks-of.ts';
 import { facts } from '../../session/locate/seen.ts';
 import { ripBack } from '../../session/rip-back/rip-back.ts';
+import { startSession } from '../../session/session.ts';
 import { parseFind } from '../parse-seen.ts';
-import { formatDiagnosis, formatMend, formatQuestion, formatRipStep } from './finding.ts';
+import { formatHandStep, formatQuestion } from './finding.ts';
 
 /** 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
 const brief = stripedBrief(46, 64);
@@ -56,7 +55,15 @@ describe('what is seen, in German', () => {
     ['one reading amiss', ['go step 75', 'find R17 R62 mint Schlitten rechts Reihe 50']],
     [
       'a slip, mended',
-      ['go step 74', 'find R16 R62 47 Maschen Reihe 25', 'find und fest', 'choose 2', '', ''],
+      [
+        'go step 74',
+        'find R16 R62 47 Maschen Reihe 25',
+        'find und fest',
+        'find und Formschritt 12',
+        'choose 2',
+        '',
+        '',
+      ],
     ],
     ['another length', ['go step 75', 'replan 20 Maschen 9,8 cm 30 Reihen 10,5 cm', 'choose 1', 'back']],
     ['the way back', ['go step 75', 'rip Reihe 25', 'choose', '', 'back', 'stop']],
@@ -73,60 +80,20 @@ describe('every sentence of finding, in German', () => {
     expect(facts.map((fact) => formatQuestion(fact, spoken())).join(' ')).not.toMatch(englishWord);
   });
 
-  it('tells every slip and every mend found for it', () => {
-    const told = new Map<Slip, string>();
-    for (let done = 60; done < 100; done++) {
-      const { left, right, stitches, carriage, ...looks } = looksAt(job, done);
-      for (const seen of [
-        {
-          ...looks,
-          left,
-          right: right && `R${Number(right.slice(1)) + 1}`,
-          stitches: stitches + 1,
-          carriage,
-        },
-        { ...looks, left: left && `R${Number(left.slice(1)) + 1}`, right, stitches: stitches - 1, carriage },
-        {
-          ...looks,
-          left,
-          right,
-          stitches,
-          carriage: carriage === 'left' ? ('right' as const) : ('left' as const),
-        },
-        { ...looks, left, right, stitches: stitches - 1, carriage },
-        { ...looks, left, right, stitches, carriage, feeder: looks.feeder === 'mint' ? 'plum' : 'mint' },
-      ]) {
-        const found = diagnose(job, seen, done);
-        for (const one of found.ok ? found.value : [])
-          told.set(
-            one.slip,
-            [formatDiagnosis(one, spoken()), ...one.mends.flatMap((mend) => formatMend(mend, spoken()))].join(
-              '\n',
-            ),
-          );
-      }
-    }
-    expect(told.size).toBeGreaterThan(4);
-    for (const text of told.values()) expect(text).not.toMatch(englishWord);
-    const place = { done: 80, through: 80, looks: looksAt(job, 80) };
-    const rest = {
-      place,
-      number: 3,
-      row: 6,
-      rowsSince: 2,
-      needle: 'R71',
-      yarn: 'plum',
-      usedYarn: 'mint',
-      mends: [],
-    };
-    const sentences = slips.map((slip) => formatDiagnosis({ slip, ...rest }, spoken()));
-    expect(new Set(sentences).size).toBe(slips.length);
-    expect(sentences.join(' ')).not.toMatch(englishWord);
+  it('tells every slip, what will show, and every question', () => {
+    const { slips } = spoken();
+    const sentences = slipsOfAllKinds.map((told) => slips.slip(told));
+    expect(new Set(sentences).size).toBe(slipsOfAllKinds.length);
+    const asked = ['loose', 'move', 'stripe', 'row', 'move-or-rehang'] as const;
+    expect([...sentences, ...asked.map(slips.question)].join(' ').replace(/\bfind\b/g, '')).not.toMatch(
+      englishWord,
+    );
+    expect(slips.shows(['extra-eyelet', 'wide-hole'])).not.toMatch(englishWord);
   });
 
   it('tells each step of the way back through the whole bag', () => {
-    const back = ripBack(job, job.stepCount, 0);
+    const back = ripBack({ ...startSession(job), done: job.stepCount }, 0);
     if (!back.ok) throw new Error(back.fault.code);
-    for (const step of back.value.steps) expect(formatRipStep(step, spoken())).not.toMatch(englishWord);
+    for (const step of back.value.steps) expect(formatHandStep(step, spoken())).not.toMatch(englishWord);
   });
 });

@@ -1,9 +1,9 @@
 /** Lines to type, with the needles and yarns of the bag in hand. */
 
+import { bedNow } from '../../session/bed-now.ts';
 import { currentStep, type Session } from '../../session/session.ts';
 import type { Words } from '../../wording/words.ts';
 import { findCommand } from '../chat-commands.ts';
-import { bedNow } from './place.ts';
 
 /** The bed as it should be, said as if it were seen. */
 export function findExample(session: Session): string {

@@ -1,16 +1,16 @@
 /** An offer in one sentence, and the question that would tell it from the others. */
 import type { Words } from '../../wording/words.ts';
 import type { Offer, Talk } from '../talk.ts';
-import { formatLook, formatMend, formatRipBack, formatTraces } from './finding.ts';
-import { sayLoose, sayQuestion } from './finding-answer.ts';
+import { formatLook, formatRipBack } from './finding.ts';
 import { formatReplanChoice } from './finding-replan.ts';
+import { sayShows, sayWholeMend } from './finding-slips.ts';
 
 export function sayOffer(offer: Offer, words: Words): string {
   switch (offer.is) {
     case 'place':
       return formatLook(offer.place, words);
     case 'mend':
-      return formatMend(offer.mend, words).join(' ');
+      return sayWholeMend(offer.remedy.mend, words);
     case 'way-back':
       return formatRipBack(offer.back, words);
     case 'choice':
@@ -20,9 +20,6 @@ export function sayOffer(offer: Offer, words: Words): string {
 
 /** What will show of a slip that is kept; null where nothing does. */
 export const sayTrace = (offer: Offer, words: Words): string | null =>
-  offer.is === 'mend' ? (formatTraces(offer.mend, words)[0] ?? null) : null;
+  offer.is === 'mend' ? (sayShows(offer.remedy.mend, words)[0] ?? null) : null;
 
-export const sayQuestions = ({ asked, askedLoose }: Talk, words: Words): readonly string[] => [
-  ...(asked === null ? [] : [sayQuestion(asked, words)]),
-  ...(askedLoose === null ? [] : [sayLoose(askedLoose, words)]),
-];
+export const sayQuestions = ({ question }: Talk): readonly string[] => (question === null ? [] : [question]);

@@ -1,5 +1,6 @@
 /** Where the maker is, and what the bed should look like there. */
 import { type Pace, timeLeft } from '../../journal/pace.ts';
+import { bedNow } from '../../session/bed-now.ts';
 import type { Session } from '../../session/session.ts';
 import { currentStep } from '../../session/session.ts';
 import { rowAt, stepAt } from '../../steps/job.ts';
@@ -8,10 +9,6 @@ import type { Words } from '../../wording/words.ts';
 import { cautionOf } from './cautions.ts';
 import { sayPhase, sayStep } from './steps.ts';
 import { sayYarn } from './yarns.ts';
-
-/** The bed before the step to do now; null before the first. */
-export const bedNow = ({ job, done }: Session): BedAfter | null =>
-  done === 0 ? null : stepAt(job, done).after;
 
 /** One line: `step 35 of 550, stripes, row 7 of 63.` */
 export function sayPlace(session: Session, words: Words): string {
@@ -44,10 +41,16 @@ export function sayNow(session: Session, words: Words): string {
 
 /** The place, and the bed as it should be: edges, carriage, feeder, parked yarns. */
 export function sayWhere(session: Session, words: Words): readonly string[] {
-  const place = words.say`You are here: ${sayPlace(session, words)}`;
+  const place = session.adrift ? words.slips.betweenPlaces : sayWhereOnWay(session, words);
   const bed = bedNow(session);
   if (!bed) return [place, words.say`The bed is empty.`];
   return [place, sayEdges(session, bed, words), sayYarns(bed, words)];
+}
+
+function sayWhereOnWay(session: Session, words: Words): string {
+  const { way } = session;
+  if (!way) return words.say`You are here: ${sayPlace(session, words)}`;
+  return words.slips.onTheWay(way.kind, way.at + 1, way.steps.length);
 }
 
 /** How long it still takes; nothing once the bag is finished. */

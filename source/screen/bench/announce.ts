@@ -12,10 +12,7 @@ const warningRings = 4;
 /** Closer together they run into one another (rule of thumb). */
 const betweenRingsMs = 180;
 
-export type Announce = (
-  state: Pick<BenchState, 'session' | 'settings' | 'words' | 'way'>,
-  why: Announcement,
-) => void;
+export type Announce = (state: Pick<BenchState, 'session' | 'settings' | 'words'>, why: Announcement) => void;
 
 export interface AnnounceOptions {
   readonly speech: Speech;
@@ -32,7 +29,8 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
     ringing = setTimeout(ring, betweenRingsMs, times - 1);
     ringing.unref();
   };
-  return ({ session, settings, words, way }, why) => {
+  return ({ session, settings, words }, why) => {
+    const { way } = session;
     const step = currentStep(session);
     const isWarning = why !== 'next' && why !== 'again' && why !== 'rest';
     if (settings.bell && why !== 'again' && why !== 'rest')

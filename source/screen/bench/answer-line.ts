@@ -5,18 +5,19 @@ import { parseLine } from '../../chat/parse-line.ts';
 import { type ReplyFault, replyTo } from '../../chat/reply.ts';
 import type { Scene } from '../../chat/situation.ts';
 import { type Reply, stillHolds } from '../../chat/talk.ts';
+import { knownOf } from '../../chat/told.ts';
 import { formatChatFault } from '../../chat/wording/chat-faults.ts';
 import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import { formatHelp } from '../../chat/wording/help.ts';
 import { type Pace, usualPace } from '../../journal/pace.ts';
-import { againIn, beginWay, leaveWay, perform } from './bench-moves.ts';
+import { againIn, perform } from './bench-moves.ts';
 import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
 import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';
 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
-  const intent = parseLine(text, state.words);
+  const intent = parseLine(text, state.words, knownOf(state.session.job));
   if (!intent.ok) return refuse(heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
@@ -49,9 +50,9 @@ const withoutOffers = (state: BenchState): BenchState => ({
 const refuse = (state: BenchState, fault: ReplyFault): Reaction =>
   only(withLines(state, [faultLine(fault, formatChatFault(fault, state.words))]));
 
-const sceneOf = ({ session, way, talk, saving, words }: BenchState): Scene => ({
+const sceneOf = ({ session, talk, saving, words }: BenchState): Scene => ({
   session,
-  way,
+  way: session.way,
   trouble: formatSaveStatus(saving, words),
   offers: stillHolds(talk, session) ? talk.offers.length : 0,
 });
@@ -64,10 +65,8 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return only(withLines(state, reply.lines));
     case 'offer':
       return offer(state, reply);
-    case 'begin':
-      return beginWay(state, reply.way);
     case 'stop':
-      return state.way ? leaveWay(state, state.way) : refuse(state, { code: 'chat/nothing-to-stop' });
+      return perform(state, { do: 'stop' });
     case 'help': {
       const past = sayPast(Object.keys(state.settings.pedals), state.words);
       return only(withLines(state, answer(...formatHelp(reply.topic, sceneOf(state), state.words), ...past)));

@@ -30,7 +30,7 @@ export function bandText(view: BenchView, { bench: say }: Words, words: Words): 
   const name = yarn === null ? '' : plainText(sayYarn(yarn, words));
   const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };
   if (way) {
-    const act = way.kind === 'back' ? say.back : say.mend;
+    const act = way.kind === 'rip' ? say.back : say.mend;
     return { ...still, act, count: say.wayStep(way.at + 1, way.steps.length), big: act };
   }
   switch (glance.kind) {

@@ -27,13 +27,13 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store }: Props) {
-  const { session, lines, linesBefore, saving, settings, words, picture, way, prompt } = useSyncExternalStore(
+  const { session, lines, linesBefore, saving, settings, words, picture, prompt } = useSyncExternalStore(
     store.subscribe,
     store.get,
   );
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
-  const view = useMemo(() => benchView(session, way), [session, way]);
+  const view = useMemo(() => benchView(session), [session]);
   const trouble = formatSaveStatus(saving, words);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;

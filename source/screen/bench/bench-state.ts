@@ -3,7 +3,6 @@ import type { Intent, Picture } from '../../chat/intent.ts';
 import type { Line } from '../../chat/line.ts';
 import type { Spell } from '../../chat/rest.ts';
 import { noTalk, type Talk } from '../../chat/talk.ts';
-import type { Way } from '../../chat/way.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
 import type { Pace } from '../../journal/pace.ts';
 import type { Plan } from '../../planning/plan.ts';
@@ -35,8 +34,6 @@ export interface BenchState extends ScreenState<Leaving> {
   readonly assigning: PedalAct | null;
   /** The drawing that stands in place of the bench's lower part. */
   readonly picture: Picture | null;
-  /** A way back or a mend that the hands are on: its steps come before the plan's. */
-  readonly way: Way | null;
   /** What was seen and offered. */
   readonly talk: Talk;
   readonly switches: Switches;
@@ -122,7 +119,6 @@ export const startBench = (
   saving: noTrouble,
   assigning: null,
   picture: null,
-  way: null,
   talk: noTalk,
   prompt: emptyPrompt,
   switches: startSwitches(given.session.done),

@@ -16,7 +16,11 @@ export interface Instruction {
 
 export function instructionOf({ plan, step, next, way }: BenchView, words: Words): Instruction {
   if (way) {
-    return { now: sayWayStep(way, words) ?? '', caution: null, afterwards: sayWayStep(way, words, 1) };
+    return {
+      now: sayWayStep(way, words) ?? '',
+      caution: null,
+      afterwards: sayWayStep(way, words, 1),
+    };
   }
   if (!step) return { now: words.bench.bagDone, caution: null, afterwards: null };
   return {

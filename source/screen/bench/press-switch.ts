@@ -27,7 +27,8 @@ export function pressElsewhere(reaction: Reaction, key: Key, at: number): Reacti
 /** A step that has just come is there to be looked at from now on. */
 const looking = (reaction: Reaction, at: number): Reaction =>
   andThen(reaction, (state) => {
-    const { session, way, switches } = state;
+    const { session, switches } = state;
+    const { way } = session;
     if (switches.shown.done === session.done && switches.shown.way === way) return only(state);
     return only(withSwitches(state, { shown: { done: session.done, way, since: at } }));
   });
@@ -45,7 +46,7 @@ function takeJudged(state: BenchState, act: PressAct, what: PedalAct, key: Key, 
 
 function counted(before: BenchState, what: PedalAct, key: Key, at: number): Reaction {
   return andThen(press(before, what, at), (state) => {
-    const changed = state.session !== before.session || state.way !== before.way;
+    const changed = state.session !== before.session;
     const did = { changed, passesBefore: before.switches.passes };
     return only({ ...state, switches: remember(state.switches, key, did) });
   });
@@ -65,7 +66,8 @@ function press(state: BenchState, what: PedalAct, at: number): Reaction {
 }
 
 function confirm(state: BenchState, at: number): Reaction {
-  const { session, settings, way, switches } = state;
+  const { session, settings, switches } = state;
+  const { way } = session;
   const step = way ? null : currentStep(session);
   const tooSoon = at - switches.shown.since < pauseMs[settings.pause];
   if (step && tooSoon && isGuarded(step)) return warn(state, 'too-soon');
@@ -74,7 +76,8 @@ function confirm(state: BenchState, at: number): Reaction {
 
 /** No care here: a carriage that has crossed cannot be asked to look first. */
 function pass(state: BenchState): Reaction {
-  const { session, way, switches } = state;
+  const { session, switches } = state;
+  const { way } = session;
   // On the way back the carriage crosses without knitting: the maker says when a step of it is done.
   if (way) return only(state);
   const step = currentStep(session);

@@ -35,11 +35,11 @@ export async function runPlain(store: BenchStore, source: LineSource, print: Pri
 
 /** What is new since the state that was printed last. */
 export function newsOf(before: BenchState | null, state: BenchState): readonly string[] {
-  const { session, saving, way } = state;
+  const { session, saving } = state;
   const trouble = formatSaveStatus(saving, state.words);
   const isNewTrouble =
     trouble !== null && (!before || trouble !== formatSaveStatus(before.saving, state.words));
-  const hasMoved = session.done !== before?.session.done || way !== before.way;
+  const hasMoved = session.done !== before?.session.done || session.way !== before.session.way;
   return [
     ...newLines(before, state)
       .filter(isTold)

@@ -2,7 +2,7 @@
  * What the events of a switch's key come to, whatever key it types: one press one act, a hold goes back. Here is only what
  * has to be remembered from one event to the next.
  */
-import type { Way } from '../../chat/way.ts';
+import type { Way } from '../../session/way.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { filterPress, noPresses, type PressAct, type PressState, pressTiming } from '../keys/press-filter.ts';
 

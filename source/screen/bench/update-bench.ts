@@ -26,7 +26,7 @@ import { pressElsewhere, pressSwitch } from './press-switch.ts';
 export function updateBench(before: BenchState, message: BenchMessage): Reaction {
   const [after, effects] = react(before, message);
   const state = withoutOldLines(after, before.lines.length);
-  const moved = state.session.done !== before.session.done || state.way !== before.way;
+  const moved = state.session.done !== before.session.done || state.session.way !== before.session.way;
   return [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
 }
 

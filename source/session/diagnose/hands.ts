@@ -2,10 +2,7 @@
 import { type Bed, edgesOf } from '../../bed/bed.ts';
 import type { BedMove } from '../../bed/move.ts';
 import { formatNeedle } from '../../bed/needles.ts';
-import { opposite, type Side } from '../../bed/side.ts';
-import type { Job } from '../../steps/job.ts';
-import { applyMends, type MendMove, type MendStep } from '../mend.ts';
-import type { ShapingSlip } from './slip.ts';
+import type { Side } from '../../bed/side.ts';
 
 /** The needle beyond the edge comes into work, and the outermost loops go one needle further out. */
 export function setOut(bed: Bed, side: Side, edgeStitches: number): readonly BedMove[] | null {
@@ -42,49 +39,9 @@ function outermost(
   const to = from.map((place) => place - outwards * inward);
   const needleCount = bed.needles.length;
   if ([...from, ...to].some((place) => place < 0 || place >= needleCount)) return null;
+  const lifted = from.filter((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
+  if (lifted.length < from.length) return null;
   const names = (places: readonly number[]): readonly string[] =>
     places.map((place) => formatNeedle(needleCount, place));
   return { from: names(from), to: names(to) };
-}
-
-/** Something done to the bed as it is then; null where there is no room for it. */
-export type Hand = (bed: Bed) => readonly MendMove[] | null;
-
-/** The moves of a slip that are still due, in working order. */
-export function due(job: Job, slip: ShapingSlip): readonly Hand[] {
-  const { crawl, edgeStitches } = job.plan.brief;
-  const increase: Hand = (bed) => setOut(bed, crawl, edgeStitches);
-  const decrease: Hand = (bed) => setIn(bed, opposite(crawl), edgeStitches);
-  switch (slip) {
-    case 'increase-missing':
-      return [increase];
-    case 'decrease-missing':
-      return [decrease];
-    case 'move-missing':
-    case 'move-mirrored':
-      return [increase, decrease];
-    default:
-      return [];
-  }
-}
-
-/** The steps `first`, then what the hands do after them; null where something of it cannot be done. */
-export function handSteps(
-  bed: Bed,
-  first: readonly MendStep[],
-  hands: readonly Hand[],
-  row: number,
-): readonly MendStep[] | null {
-  const steps = [...first];
-  let now = applyMends(
-    bed,
-    first.flatMap(({ moves }) => moves),
-  );
-  for (const hand of hands) {
-    const moves = now.ok ? hand(now.value) : null;
-    if (!now.ok || !moves) return null;
-    steps.push({ moves, row, turnsCounterBack: false });
-    now = applyMends(now.value, moves);
-  }
-  return now.ok ? steps : null;
 }

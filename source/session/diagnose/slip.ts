@@ -1,92 +1,86 @@
 /**
- * What goes wrong at the bench, and what the bed shows of it. Leading edge one ahead of the trailing edge: the decrease of
- * the last move is missing; trailing ahead of leading: the increase is; a loop too many at the trailing edge: a needle
- * that should rest was left working (common practice).
+ * What goes wrong at the bench. A slip is told by what the hands did otherwise than the plan and by where: everything it
+ * leaves to see, and every way to set it right, follows from carrying it out on the bed (common practice).
  */
 
-import type { Place } from '../locate/locate.ts';
-import type { Mend } from '../mend.ts';
-
-export type ShapingSlip =
-  | 'increase-missing'
-  | 'decrease-missing'
-  | 'increase-doubled'
-  | 'decrease-doubled'
-  | 'move-missing'
-  | 'move-doubled'
+export const shapingSlips = [
+  'increase-missing',
+  'decrease-missing',
+  'increase-doubled',
+  'decrease-doubled',
+  'move-missing',
+  'move-doubled',
   /** Increased at the trailing edge and decreased at the leading one: left and right swapped. */
-  | 'move-mirrored';
+  'move-mirrored',
+  /** The needle emptied by the decrease stayed in work and takes a loop of its own. */
+  'needle-left-working',
+  /** The needle uncovered by the increase went out of work: no eyelet there. */
+  'needle-left-resting',
+] as const;
+export type ShapingSlip = (typeof shapingSlips)[number];
 
 export type Slip =
-  | ShapingSlip
-  | 'needle-left-working'
-  | 'needle-left-resting'
-  | 'stitch-dropped'
-  | 'carriage-wrong-side'
-  | 'wrong-yarn-in-feeder'
-  /** The yarn was not changed: two stripes of one colour. */
-  | 'stripe-not-changed'
-  | 'parked-yarn-used'
-  /** What was read off the bed fits once left and right change places. */
-  | 'sides-swapped';
+  /** At shaping move `move`, from 1. */
+  | { readonly is: ShapingSlip; readonly move: number }
+  /** So many rows knitted too many after the step `step`, a pass or what followed it; or left out up to and with it. */
+  | { readonly is: 'rows-too-many' | 'rows-too-few'; readonly rows: number; readonly step: number }
+  /** A whole stripe in another yarn, from 1. */
+  | { readonly is: 'stripe-in-other-yarn'; readonly stripe: number; readonly used: string }
+  /** From this stripe on two yarns have changed places. */
+  | { readonly is: 'yarns-swapped'; readonly stripe: number; readonly used: string }
+  /** Only the row of this pass took another yarn. */
+  | { readonly is: 'row-in-other-yarn'; readonly step: number; readonly used: string }
+  /** After this row the work was not hung anew, or hung so many needles too far to the right. */
+  | { readonly is: 'rehang-missing'; readonly row: number }
+  | { readonly is: 'rehang-shifted'; readonly row: number; readonly by: number }
+  /** The pass of this step found the feeder empty, and everything fell. */
+  | { readonly is: 'work-dropped'; readonly step: number }
+  | { readonly is: 'stitch-dropped' }
+  /** The carriage was brought across without knitting. */
+  | { readonly is: 'carriage-wrong-side' }
+  | { readonly is: 'wrong-yarn-in-feeder'; readonly held: string | null };
 
-export interface Diagnosis {
-  readonly slip: Slip;
-  /** Where the work is, but for the slip. */
-  readonly place: Place;
-  /** The shaping move it happened at, from 1. */
-  readonly number: number | null;
-  /** Rows knitted when it happened, and since. */
-  readonly row: number;
-  readonly rowsSince: number;
-  readonly needle: string | null;
-  /** The yarn that should have been used, and the one that was. */
-  readonly yarn: string | null;
-  readonly usedYarn: string | null;
-  /** Ways to set it right, the best first; none where only the reading was wrong. */
-  readonly mends: readonly Mend[];
-}
+const shaping: ReadonlySet<string> = new Set(shapingSlips);
+export const isShapingSlip = (slip: Slip): slip is Extract<Slip, { readonly move: number }> =>
+  shaping.has(slip.is);
 
-/** Since its move: only the increase is due, the whole move is made, or a pass has followed. */
-export type ShapingState = 'increased' | 'decreased' | 'passed';
+type FieldsOf<S> = { readonly [F in Exclude<keyof S, 'is'>]: 'number' | 'text' | 'text or null' };
+type Kinds = { readonly [K in Slip['is']]: FieldsOf<Extract<Slip, { readonly is: K }>> };
+const atMove = { move: 'number' } as const;
 
-interface SlipMark {
-  /** Needles each edge is too far along the crawl. */
-  readonly leading: number;
-  readonly trailing: number;
-  /** Needles with loops too many; null where the slip cannot be seen in that state. */
-  readonly stitches: Readonly<Record<ShapingState, number | null>>;
-}
-
-const mark = (
-  leading: number,
-  trailing: number,
-  increased: number | null,
-  decreased: number,
-  passed: number,
-): SlipMark => ({ leading, trailing, stitches: { increased, decreased, passed } });
-
-export const slipMarks: Readonly<Record<ShapingSlip, SlipMark>> = {
-  'increase-missing': mark(-1, 0, 0, 0, -1),
-  'decrease-missing': mark(0, -1, null, 1, 1),
-  'increase-doubled': mark(1, 0, 0, 0, 1),
-  'decrease-doubled': mark(0, 1, null, -1, -1),
-  'move-missing': mark(-1, -1, null, 1, 0),
-  'move-doubled': mark(1, 1, null, -1, 0),
-  'move-mirrored': mark(-2, -2, null, 0, 0),
+/** Every kind of slip and its own facts, as a log may hold it; the compiler asks for a row when one is added. */
+export const slipKinds: Kinds = {
+  'increase-missing': atMove,
+  'decrease-missing': atMove,
+  'increase-doubled': atMove,
+  'decrease-doubled': atMove,
+  'move-missing': atMove,
+  'move-doubled': atMove,
+  'move-mirrored': atMove,
+  'needle-left-working': atMove,
+  'needle-left-resting': atMove,
+  'rows-too-many': { rows: 'number', step: 'number' },
+  'rows-too-few': { rows: 'number', step: 'number' },
+  'stripe-in-other-yarn': { stripe: 'number', used: 'text' },
+  'yarns-swapped': { stripe: 'number', used: 'text' },
+  'row-in-other-yarn': { step: 'number', used: 'text' },
+  'rehang-missing': { row: 'number' },
+  'rehang-shifted': { row: 'number', by: 'number' },
+  'work-dropped': { step: 'number' },
+  'stitch-dropped': {},
+  'carriage-wrong-side': {},
+  'wrong-yarn-in-feeder': { held: 'text or null' },
 };
 
-export const shapingSlips = Object.keys(slipMarks) as readonly ShapingSlip[];
-
-/** Every slip by its name, as a log may hold it. */
-export const slips: readonly Slip[] = [
-  ...shapingSlips,
-  'needle-left-working',
-  'needle-left-resting',
-  'stitch-dropped',
-  'carriage-wrong-side',
-  'wrong-yarn-in-feeder',
-  'stripe-not-changed',
-  'parked-yarn-used',
-  'sides-swapped',
-];
+/** Whether what a log holds is a slip, with its own facts and no others. */
+export function isSlip(value: unknown): value is Slip {
+  if (typeof value !== 'object' || value === null || !('is' in value)) return false;
+  const { is, ...facts } = value as Record<string, unknown>;
+  const fields = typeof is === 'string' && Object.hasOwn(slipKinds, is) ? slipKinds[is as Slip['is']] : null;
+  if (!fields || Object.keys(facts).length !== Object.keys(fields).length) return false;
+  return Object.entries(fields).every(([name, kind]) => {
+    const fact = facts[name];
+    if (kind === 'number') return Number.isSafeInteger(fact);
+    return typeof fact === 'string' || (fact === null && kind === 'text or null');
+  });
+}

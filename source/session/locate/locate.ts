@@ -61,6 +61,14 @@ export function placeAt(job: Job, { firstDone, lastDone, bands }: PlaceIndex, pl
   return { done, through: lastDone[place] ?? 0, looks: looksAt(job, done, bands) };
 }
 
+/** The stretch of steps that look alike and hold the place where `done` steps are confirmed. */
+export function placeAtDone(job: Job, done: number): Place {
+  const index = placeIndex(job);
+  let place = 0;
+  while (place + 1 < index.placeCount && (index.firstDone[place + 1] ?? 0) <= done) place++;
+  return placeAt(job, index, place);
+}
+
 /** More places than this are judged by an even sample of them. */
 const sampleSize = 256;
 

@@ -24,6 +24,7 @@ const bare = {
   wasteRows: 0,
   stripesCounted: 0,
   rowCounter: 0,
+  rowsOfColour: 0,
 } as const;
 
 export function looksAfter(job: Job, step: Step, bands: readonly number[]): Looks {
@@ -39,7 +40,17 @@ export function looksAfter(job: Job, step: Step, bands: readonly number[]): Look
     wasteRows: left === null ? 0 : wasteRowsOf(job, step),
     stripesCounted: step.row === 0 ? 0 : (bands[stripe] ?? 0),
     rowCounter: step.row,
+    rowsOfColour: rowsOfColour(job, step.row, bands),
   };
+}
+
+/** Rows of one colour below the needles, neighbouring stripes of that colour together. */
+function rowsOfColour({ plan, outline }: Job, row: number, bands: readonly number[]): number {
+  if (row === 0) return 0;
+  const stripe = outline.stripeOfRow[row] ?? 0;
+  let first = stripe;
+  while (first > 0 && bands[first - 1] === bands[stripe]) first--;
+  return row - (plan.stripes[first]?.firstRow ?? 1) + 1;
 }
 
 /** By stripe: which band of colour it lies in, from 1. */

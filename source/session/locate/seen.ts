@@ -21,6 +21,8 @@ export interface Looks {
   readonly stripesCounted: number;
   /** Rows of the bag knitted. */
   readonly rowCounter: number;
+  /** Rows of the newest of the bag's colours, from the needles down to the colour before it. */
+  readonly rowsOfColour: number;
 }
 
 export type Fact = keyof Looks;
@@ -34,12 +36,19 @@ export const facts = [
   'right',
   'stitches',
   'wasteRows',
-  'stripesCounted',
+  'rowsOfColour',
   'rowCounter',
+  'stripesCounted',
 ] as const satisfies readonly Fact[];
 
 /** As much of it as the maker knows; what is left out is unknown, and null says that there is nothing. */
 export type Seen = { readonly [F in Fact]?: Looks[F] | undefined };
+
+/** What else an eye can tell once it knows where to look. */
+export interface Look extends Seen {
+  /** The outermost loop at the trailing edge hangs on nothing below it. */
+  readonly looseEdgeLoop?: boolean | undefined;
+}
 
 export type SeenFault =
   | { readonly code: 'seen/needle-off-bed'; readonly needle: string; readonly needleCount: number }
@@ -69,7 +78,7 @@ export function checkSeen(job: Job, seen: Seen): Result<Seen, SeenFault> {
       return fail({ code: 'seen/unknown-yarn', yarn, known });
     }
   }
-  for (const fact of ['stitches', 'wasteRows', 'stripesCounted', 'rowCounter'] as const) {
+  for (const fact of ['stitches', 'wasteRows', 'stripesCounted', 'rowCounter', 'rowsOfColour'] as const) {
     const value = seen[fact];
     if (value !== undefined && !(Number.isInteger(value) && value >= 0)) {
       return fail({ code: 'seen/not-a-count', fact, value });

@@ -1,0 +1,114 @@
+/** A way that the hands are on, back or through a mend: its steps come before the plan's, and each is kept as it is done. */
+import type { Bed } from '../bed/bed.ts';
+import type { Move } from '../bed/move.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Job, stepAt } from '../steps/job.ts';
+import type { Slip } from './diagnose/slip.ts';
+import { baseOf, type Story, storyOf } from './diagnose/story.ts';
+import { waysOut } from './diagnose/ways-out.ts';
+import {
+  afterHandStep,
+  type Detour,
+  type HandStep,
+  type How,
+  type Mend,
+  type MendMove,
+  type SetRight,
+  type Whereabouts,
+} from './mend.ts';
+import { bedAtPlace } from './rip-back/bed-at-place.ts';
+import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
+
+export interface Way {
+  readonly kind: 'rip' | 'mend';
+  readonly steps: readonly HandStep[];
+  /** Steps of the way that are done. */
+  readonly at: number;
+  /** What the bed holds now. */
+  readonly bed: Bed;
+  /** Steps confirmed once the way is gone to its end. */
+  readonly thenDone: number;
+  /** What is then kept of a mend; null for a way back. */
+  readonly mend: SetRight | null;
+}
+
+export type WayFault =
+  | { readonly code: 'way/on-the-way'; readonly kind: Way['kind']; readonly at: number; readonly of: number }
+  | { readonly code: 'way/not-on-one' }
+  | { readonly code: 'way/no-such-mend' }
+  /** A way was left where the bed is not what any step expects. */
+  | { readonly code: 'way/between-places' };
+
+export function ripWay(standing: Whereabouts, toDone: number): Result<Way, RipBackFault> {
+  const back = ripBack(standing, toDone);
+  if (!back.ok) return back;
+  const bed = bedAtPlace(standing.job, standing.done);
+  return succeed({
+    kind: 'rip',
+    steps: back.value.steps,
+    at: 0,
+    bed,
+    thenDone: back.value.toDone,
+    mend: null,
+  });
+}
+
+/** Which mend of which slips: all else follows from it. */
+export interface MendName {
+  readonly slips: readonly Slip[];
+  /** Steps that count as confirmed, with the slips in them. */
+  readonly place: number;
+  readonly how: How;
+  readonly thenDone: number;
+}
+
+export function mendWay(job: Job, { slips, place, how, thenDone }: MendName): Result<Way, WayFault> {
+  const story = place >= 0 && place <= job.stepCount ? storyOf(job, slips, place) : null;
+  const mend = story && waysOut(job, story).find((one) => one.how === how && one.thenDone === thenDone);
+  if (!story || !mend) return fail({ code: 'way/no-such-mend' });
+  const set: SetRight = {
+    slips,
+    how,
+    done: thenDone,
+    detour: mend.shows.length === 0 ? null : detourOf(job, story, mend),
+  };
+  return succeed({ kind: 'mend', steps: mend.steps, at: 0, bed: story.bed, thenDone, mend: set });
+}
+
+/** All that was done from before the slips until they were made up for. */
+function detourOf(job: Job, story: Story, mend: Mend): Detour {
+  const from = baseOf(job, story.slips, story.done);
+  const before = from === 0 ? 0 : stepAt(job, from).row;
+  const parts: { moves: Move[]; row: number; step: number }[] = [];
+  let row = before;
+  for (const { move, step, before: bed } of story.made) {
+    const isMain = move.move === 'knit' && job.plan.brief.yarns.has(bed.feeder ?? '');
+    if (isMain) row++;
+    const last = parts.at(-1);
+    if (last && last.step === step && move.move !== 'knit' && last.row === row) last.moves.push(move);
+    else parts.push({ moves: [move], row, step });
+  }
+  const kept = mend.steps.map(({ moves, row: shown }) => ({ moves: moves.filter(isForward), row: shown }));
+  return {
+    from,
+    through: mend.thenDone,
+    parts: [...parts.map(({ moves, row: shown }) => ({ moves, row: shown })), ...kept],
+  };
+}
+
+const isForward = (move: MendMove): move is Move => 'move' in move;
+
+/** Its next step done: the way, and how many planned steps are confirmed by then. */
+export function onWay(
+  way: Way,
+  stitches: number,
+): { readonly way: Way | null; readonly done: number | null } {
+  const step = way.steps[way.at];
+  const at = way.at + 1;
+  if (!step || at >= way.steps.length) return { way: null, done: way.thenDone };
+  const bed = afterHandStep(way.bed, step, stitches);
+  return {
+    way: { ...way, at, bed: bed.ok ? bed.value : way.bed },
+    done: way.kind === 'rip' ? step.done : null,
+  };
+}
