@@ -1188,9 +1188,6 @@ export const german: Catalog = {
     'strip on the left: growing edge up, fold at the dotted lines':
       'Bahn links: Zunahmerand oben, an den Punktlinien falten',
     'bag on the right: last edge A meets first edge B': 'Beutel rechts: letzte Kante A trifft erste Kante B',
-    ', rows {0} to {1} shown': ', Reihen {0} bis {1} gezeigt',
-    ', too fine to show every stripe': ', nicht alle gezeigt',
-    'row {0} of {1}, stripe {2} of {3}': 'Reihe {0} von {1}, Streifen {2} von {3}',
     'The strip leans to the {0} as it grows: {1}, {2} rows, the last one grafted.': (
       towards,
       stripes,

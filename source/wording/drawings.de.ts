@@ -6,6 +6,10 @@ const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 
 export const drawings = ({ length }: Amounts): DrawingsWords => ({
   bagPart: (depthCm) => `oben links, im Ganzen ${length(depthCm)} tief; blass: kommt noch`,
+  mouth: 'Öffnung',
+  bottom: 'Boden',
+  stripPart: (from, through, of) => `Reihen ${from} bis ${through} von ${of} gezeigt`,
+  tooFine: 'zu fein, um jeden Streifen zu zeigen',
   graft: (mouth) => `rechte Seite oben, A oberhalb, B unterhalb, die Öffnung ${at(mouth)}`,
   graftDown: 'hinein: von der rechten Seite nach hinten',
   graftUp: 'heraus: von hinten zur rechten Seite',

@@ -4,6 +4,10 @@ import type { Amounts } from './amounts.ts';
 export const drawings = ({ length }: Amounts) => ({
   bagPart: (depthCm: number) =>
     `upper left part, ${length(depthCm)} deep as a whole; stripes to come are pale`,
+  mouth: 'mouth',
+  bottom: 'bottom',
+  stripPart: (from: number, through: number, of: number) => `rows ${from} to ${through} of ${of} shown`,
+  tooFine: 'too fine to show every stripe',
   graft: (mouth: Side) => `knit side up, A above, B below, the mouth at the ${mouth}`,
   graftDown: 'down: from the knit side to the back',
   graftUp: 'up: from the back to the knit side',

@@ -11,6 +11,7 @@ import { bandRows } from './band.ts';
 import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
 import { drawPicture } from './pictures.ts';
 import { type Brush, brushFor, endingAt, rowOf, widthOf } from './row.ts';
+import { countOf } from './ruler.ts';
 
 interface Props {
   readonly picture: Picture;
@@ -36,6 +37,7 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     colour: brush.depth,
     glyphs: ascii ? 'ascii' : 'unicode',
     rowsDone: view.finished ? view.plan.rows : view.rows.at,
+    carriage: view.carriage,
     ...sewingIn(view),
   };
   const lines = drawPicture(picture, view.plan, options, words);
@@ -61,20 +63,17 @@ function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'seamBa
   return glance.kind === 'bars' ? { seamBar: glance.from } : {};
 }
 
-/** Row, stripe, the yarn in the hands, and the way back to the bench. */
+/** Row, stripe, the yarn in the hands, and the way back to the bench; in narrow windows as much of it as there is room for. */
 function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }: Words) {
-  const { rows, stripe, yarn } = view;
+  const { rows, stripe, yarn, glance } = view;
   const mark = yarn === null ? undefined : brush.marks.get(yarn);
   const name =
     yarn === null ? [] : mark ? chip(mark, plainText(yarn), brush.depth, brush.ascii) : [{ text: yarn }];
-  const place = [
-    { text: `${say.rowsDone(rows.at, rows.of)}   ${say.stripe(stripe.at, stripe.of)}   ` },
-    ...name,
-  ];
+  const count = countOf(glance);
+  const done = [{ text: `${count ? say.done(count.at, count.of) : say.rowsDone(rows.at, rows.of)}   ` }];
+  const inStripe = count || stripe.at === 0 ? [] : [{ text: `${say.stripe(stripe.at, stripe.of)}   ` }];
   const back = [{ text: say.drawOff, dim: true }];
-  const fits = widthOf(place) + widthOf(back) + 2 <= columns;
-  return rowOf(
-    columns,
-    fits ? [{ column: 0, spans: place }, endingAt(columns, back)] : [{ column: 0, spans: back }],
-  );
+  const forms = [[...done, ...inStripe, ...name], [...done, ...name], name];
+  const place = forms.find((form) => widthOf(form) + widthOf(back) + 2 <= columns) ?? [];
+  return rowOf(columns, [{ column: 0, spans: place }, endingAt(columns, back)]);
 }

@@ -28,8 +28,8 @@ export function rulerRows(view: BenchView, size: Size, brush: Brush, { bench: sa
   return count ? threadRows(view, count, size, brush, say) : [];
 }
 
-/** How many of what the hands count are done. */
-function countOf(glance: Glance): Count | null {
+/** How many of what the hands count are done; null where they count nothing but rows. */
+export function countOf(glance: Glance): Count | null {
   switch (glance.kind) {
     case 'graft':
     case 'holes':

@@ -3,8 +3,9 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
 import { markYarns } from '../yarn-marks.ts';
-import type { Line, Span } from './ansi.ts';
+import type { Line } from './ansi.ts';
 import { formatPicture, wrapWords } from './caption.ts';
+import { Cells } from './cells.ts';
 import type { DrawOptions } from './options.ts';
 import { describeBed } from './words.ts';
 
@@ -21,8 +22,8 @@ export function drawBed(plan: Plan, options: DrawOptions, words: Words): readonl
     [{ text: scaleNames(map, options) }],
     [{ text: scaleTicks(map, options) }],
     ...shown.flatMap((hanging) => [
-      [{ text: nameOf(hanging, options, words) }],
       barOf(plan, map, hanging, options),
+      [{ text: nameOf(plan, hanging, options, words) }],
     ]),
   ];
   const left = map.hangings.length - shown.length;
@@ -78,17 +79,22 @@ function scaleTicks(map: BedMap, options: DrawOptions): string {
   return cells.join('');
 }
 
+/** The way it crawls, and from where to where. */
 function nameOf(
+  { brief }: Plan,
   { fromRow, throughRow, hung, last }: HangingOnBed,
-  { columns }: DrawOptions,
+  { columns, glyphs }: DrawOptions,
   words: Words,
 ): string {
-  return words.say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`.slice(
-    0,
-    columns,
-  );
+  const arrow = arrows[glyphs][brief.crawl];
+  const text = words.say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`;
+  return `${arrow} ${text}`.slice(0, columns);
 }
 
+const arrows = { unicode: { left: '◄', right: '►' }, ascii: { left: '<', right: '>' } } as const;
+const carriageMark = '[=]';
+
+/** The loops between their named edges on the needles that they crawl over, and where they are now the carriage. */
 function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOptions): Line {
   const rowsDone = options.rowsDone ?? 0;
   const isNow = rowsDone >= hanging.fromRow && rowsDone <= hanging.throughRow;
@@ -96,15 +102,26 @@ function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOpti
   const at = isNow ? edgesAtRow(plan, row) : hanging.hung;
   const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];
   const yarn = plan.stripes.find((stripe) => stripe.lastRow >= row)?.yarn ?? '';
-  const ink = isNow ? markYarns(plan, options.colour).get(yarn)?.colour : null;
-  const from = columnOf(map, options, Math.min(hanging.hung.left, hanging.last.left));
-  const through = columnOf(map, options, Math.max(hanging.hung.right, hanging.last.right));
-  const left = columnOf(map, options, at.left);
-  const right = columnOf(map, options, at.right);
-  const spans: Span[] = [
-    { text: ' '.repeat(from) + trail.repeat(Math.max(0, left - from)) },
-    { text: (isNow ? now : planned).repeat(right - left + 1), ink: ink ?? null },
-    { text: trail.repeat(Math.max(0, through - right)) },
-  ];
-  return spans;
+  const mark = isNow ? markYarns(plan, options.colour).get(yarn) : null;
+  const ink = mark && !mark.edged ? mark.colour : null;
+  const column = (place: number): number => columnOf(map, options, place);
+  const from = column(Math.min(hanging.hung.left, hanging.last.left));
+  const through = column(Math.max(hanging.hung.right, hanging.last.right));
+  const [left, right] = [column(at.left), column(at.right)];
+  const cells = new Cells(options.columns, { text: ' ' });
+  // Without colour it is for files as well, which know no styles.
+  const isStyled = options.colour !== 'none';
+  cells.put(from, trail.repeat(through - from + 1), { dim: isStyled });
+  cells.put(left, (isNow ? now : planned).repeat(right - left + 1), { ink });
+  const { leftName, rightName } = at;
+  const style = { bold: isNow && isStyled };
+  cells.put(left >= leftName.length ? left - leftName.length : left + 1, leftName, style);
+  const hasRight = right + rightName.length < options.columns;
+  cells.put(hasRight ? right + 1 : right - rightName.length, rightName, style);
+  if (isNow && options.carriage === 'left' && Math.min(from, left - leftName.length) > carriageMark.length)
+    cells.put(0, carriageMark, style);
+  const end = options.columns - carriageMark.length;
+  if (isNow && options.carriage === 'right' && Math.max(through, right + rightName.length) < end - 1)
+    cells.put(end, carriageMark, style);
+  return cells.line();
 }

@@ -1,13 +1,13 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
-import { mapPolygon, type Point, rectangle } from '../geometry/shape.ts';
+import { mapPolygon, type Point } from '../geometry/shape.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
 import { formatPicture, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
 import { type Label, paintRaster } from './paint.ts';
-import { blankRaster, fill, hollow, type Raster, type View } from './raster.ts';
+import { blankRaster, fill, type Raster, type View } from './raster.ts';
 import { describeFold } from './words.ts';
 
 /**
@@ -23,8 +23,8 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
   const yarns = markYarns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => ({ yarn: mark === outlineMark ? outlineYarn : yarnOf(plan, yarns, mark), open: false }),
-    labelsOf(scene, raster, options),
+    (mark) => ({ yarn: yarnOf(plan, yarns, mark), open: false }),
+    labelsOf(scene, raster, options, words),
     options,
   );
   const captions = [
@@ -34,8 +34,6 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
   return formatPicture([...picture, ...captions], options);
 }
 
-const outlineMark = 0xffff_ffff;
-const outlineYarn: YarnMark = { yarn: '', colour: '#8a8a8a', letter: '.', pattern: 'plain', edged: false };
 const gapColumns = 9;
 
 interface Scene {
@@ -76,17 +74,7 @@ function layOut(fold: Fold, options: DrawOptions): Scene {
 }
 
 function rasterise({ fold, view, columns, toBag }: Scene, filled: readonly number[]): Raster {
-  const { band } = fold;
-  const raster = blankRaster(columns, Math.max(1, Math.round(band.depthMm / view.pixelHeightMm)));
-  const bag = rectangle({ left: 0, right: band.widthMm, bottom: 0, top: band.depthMm });
-  fill(raster, view, fold.unrolledOutline, outlineMark);
-  fill(raster, view, mapPolygon(bag, toBag), outlineMark);
-  hollow(
-    raster,
-    false,
-    () => true,
-    (mark, other) => mark !== other,
-  );
+  const raster = blankRaster(columns, Math.max(1, Math.round(fold.band.depthMm / view.pixelHeightMm)));
   for (const piece of fold.pieces) {
     if (!filled.includes(piece.stripe)) continue;
     fill(raster, view, piece.unrolled, piece.stripe);
@@ -101,8 +89,50 @@ function yarnOf(plan: Plan, yarns: ReadonlyMap<string, YarnMark>, stripe: number
   return found;
 }
 
+/** Thin lines round both pictures: the mouth above, the bottom below, the sides of the bag. */
+function framesOf(
+  { fold, view, perCell, toBag }: Scene,
+  raster: Raster,
+  { glyphs }: DrawOptions,
+  { drawings: say }: Words,
+): { readonly lines: readonly Label[]; readonly names: readonly Label[] } {
+  const last = Math.ceil(raster.height / perCell) - 1;
+  const [line, side] = glyphs === 'ascii' ? ['-', '|'] : ['─', '│'];
+  const column = (x: number): number => Math.round(x / view.pixelWidthMm);
+  const corners = fold.unrolledOutline.toSorted(([, a], [, b]) => b - a).map(([x]) => column(x));
+  const bag = [toBag([0, 0]), toBag([fold.band.widthMm, 0])].map(([x]) => column(x));
+  const edges = [
+    { row: 0, columns: corners.slice(0, 2), name: say.mouth },
+    { row: last, columns: corners.slice(2), name: say.bottom },
+    { row: 0, columns: bag, name: say.mouth },
+    { row: last, columns: bag, name: say.bottom },
+  ].map(({ row, columns, name }) => ({ row, from: Math.min(...columns), end: Math.max(...columns), name }));
+  const sides = Array.from({ length: last + 1 }, (_, row) =>
+    [bag[0] ?? 0, (bag[1] ?? 0) - 1].map((at) => ({ row, column: at, text: side })),
+  ).flat();
+  return {
+    lines: [
+      ...sides,
+      ...edges.map(({ row, from, end }) => ({
+        row,
+        column: from,
+        text: line.repeat(Math.max(0, end - from)),
+      })),
+    ],
+    names: edges
+      .filter(({ from, end, name }) => end - from > name.length + 6)
+      .map(({ row, from, end, name }) => ({
+        row,
+        column: Math.floor((from + end - name.length) / 2) - 1,
+        text: ` ${name} `,
+      })),
+  };
+}
+
 /** Fold lines, the letters along the grafted edges, and the arrow between the two pictures. */
-function labelsOf(scene: Scene, raster: Raster, { glyphs }: DrawOptions): readonly Label[] {
+function labelsOf(scene: Scene, raster: Raster, options: DrawOptions, words: Words): readonly Label[] {
+  const { glyphs } = options;
+  const frame = framesOf(scene, raster, options, words);
   const { fold, view, toBag } = scene;
   const rows = Math.ceil(raster.height / scene.perCell);
   const before = fold.band.mirrored ? 0 : -1;
@@ -114,6 +144,7 @@ function labelsOf(scene: Scene, raster: Raster, { glyphs }: DrawOptions): readon
       text,
     }));
   return [
+    ...frame.lines,
     ...fold.folds.flatMap((line) => along(line, glyphs === 'ascii' ? ':' : '┊', 0)),
     ...along(fold.edges.A, 'A', before),
     ...along(fold.edges.B, 'B', after),
@@ -122,6 +153,7 @@ function labelsOf(scene: Scene, raster: Raster, { glyphs }: DrawOptions): readon
       return [...along(line, 'A', before), ...along(line, 'B', after)];
     }),
     { row: Math.floor(rows / 2), column: scene.arrowColumn, text: glyphs === 'ascii' ? '-->' : '──▶' },
+    ...frame.names,
   ];
 }
 

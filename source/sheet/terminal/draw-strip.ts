@@ -1,7 +1,9 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
+import { cellsOf, cutToCells } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
+import type { Line } from './ansi.ts';
 import { formatPicture, legend, wrapWords } from './caption.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
 import { type Pixel, paintRaster } from './paint.ts';
@@ -14,7 +16,7 @@ import { describeStrip } from './words.ts';
  */
 export function drawStrip(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   const rowsDone = Math.min(Math.max(0, options.rowsDone ?? 0), plan.rows);
-  const captionLines = options.rows >= 8 ? 2 : options.rows >= 6 ? 1 : 0;
+  const captionLines = options.rows >= 6 ? 1 : 0;
   if (options.words || options.columns < 12 || options.rows < 4) {
     return wrapWords(describeStrip(plan, rowsDone, words), options);
   }
@@ -24,15 +26,33 @@ export function drawStrip(plan: Plan, options: DrawOptions, words: Words): reado
   const strip = stripOf(plan, rowsDone, window);
   const picture = paintRaster(
     rasterise(plan, strip, scale),
-    pixelOf(markYarns(plan, options.colour), strip),
+    pixelOf(markYarns(plan, options.colour), strip, options),
     [],
     options,
   );
-  const captions = [
-    legend(plan, options),
-    [{ text: place(plan, rowsDone, window, scale, words).slice(0, options.columns) }],
-  ];
-  return formatPicture([...picture, ...captions.slice(0, captionLines)], options);
+  return formatPicture(
+    [...picture, ...(captionLines > 0 ? [caption(plan, window, scale, options, words)] : [])],
+    options,
+  );
+}
+
+/** Which yarn is which, and what of the strip is not shown. */
+function caption(
+  plan: Plan,
+  { fromRow, throughRow }: RowWindow,
+  { unitPixels }: Scale,
+  options: DrawOptions,
+  { drawings: say }: Words,
+): Line {
+  const isCut = throughRow - fromRow + 1 < plan.rows;
+  const note = [
+    ...(isCut ? [say.stripPart(fromRow, throughRow, plan.rows)] : []),
+    ...(unitPixels === 0 ? [say.tooFine] : []),
+  ].join(', ');
+  if (note === '') return legend(plan, options);
+  const yarns = legend(plan, { ...options, columns: Math.max(0, options.columns - cellsOf(note) - 3) });
+  const gap = yarns.length > 0 ? '   ' : '';
+  return [...yarns, { text: gap }, { text: cutToCells(note, options.columns, '') }];
 }
 
 interface Scale {
@@ -102,24 +122,20 @@ function isBorder({ pieces }: Strip, mark: number, other: number, eachOutlined: 
   return eachOutlined && !beside.knitted && beside.stripe !== pieces[mark - 1]?.stripe;
 }
 
-function pixelOf(marks: ReadonlyMap<string, YarnMark>, { pieces }: Strip): (mark: number) => Pixel {
+/** The outline of what is to come is neutral where a grey can be counted on: a line in two colours is but a dotted one. */
+const outlineColour = '#808080';
+
+function pixelOf(
+  marks: ReadonlyMap<string, YarnMark>,
+  { pieces }: Strip,
+  { colour: depth }: DrawOptions,
+): (mark: number) => Pixel {
+  const isGrey = depth === 'true' || depth === '256';
   return (mark) => {
     const piece = pieces[mark - 1];
     const yarn = marks.get(piece?.yarn ?? '');
     if (!piece || !yarn) throw new Error(`no piece ${mark}`);
-    return { yarn, open: !piece.knitted };
+    if (piece.knitted || !isGrey) return { yarn, open: !piece.knitted };
+    return { yarn: { ...yarn, colour: outlineColour, pattern: 'plain', edged: false }, open: true };
   };
-}
-
-function place(
-  { rows, stripes }: Plan,
-  rowsDone: number,
-  { fromRow, throughRow }: RowWindow,
-  { unitPixels }: Scale,
-  words: Words,
-): string {
-  const stripe = stripes.find((one) => one.lastRow > rowsDone)?.number ?? stripes.length;
-  const shown = throughRow - fromRow + 1 < rows ? words.say`, rows ${fromRow} to ${throughRow} shown` : '';
-  const tooFine = unitPixels === 0 ? words.say`, too fine to show every stripe` : '';
-  return words.say`row ${rowsDone} of ${rows}, stripe ${stripe} of ${stripes.length}` + shown + tooFine;
 }

@@ -85,6 +85,7 @@ describe('any window and any bag', () => {
 
 describe('the strip in true colour', () => {
   const plan = demoPlan('dice-bag');
+  const grey = '#808080';
 
   it('has all 32 stripes one pixel high at 80 by 24, the knitted ones filled and the rest outlined', async () => {
     const pixels = pixelsOf(
@@ -92,7 +93,7 @@ describe('the strip in true colour', () => {
     );
     const strip = pixels.slice(0, 32).toReversed();
     for (const [i, row] of strip.entries()) {
-      const wanted = i % 2 === 0 ? plum : mint;
+      const wanted = i >= 10 ? grey : i % 2 === 0 ? plum : mint;
       const filled = row.filter((pixel) => pixel !== null);
       expect(new Set(filled)).toEqual(new Set([wanted]));
       // 46 stitches of 4.8 mm at 7.2 mm a pixel: 30.7 pixels across.
@@ -100,6 +101,14 @@ describe('the strip in true colour', () => {
       // The last row closes the outline.
       else if (i < 31) expect(filled.length).toBeLessThanOrEqual(4);
     }
+  });
+
+  it('leaves no gap where a stripe is half knitted', async () => {
+    const options = { columns: 80, rows: 13, rowsDone: 25, ...trueColour };
+    const pixels = pixelsOf(await show(drawStrip(plan, options, spoken()), 80, 13));
+    // 12 lines of 2 pixels: the twelve whole stripes lie below, the half one on them.
+    for (const row of pixels.slice(11, 24))
+      expect(row.filter((pixel) => pixel !== null).length).toBeGreaterThan(29);
   });
 
   it('leans left at the angle of the plan', async () => {
@@ -127,7 +136,7 @@ describe('the strip in true colour', () => {
   it('shows the rows around the place when the strip is too long, and says which', () => {
     const long = planOf({ ...JSON.parse(JSON.stringify(dicePlain)), bag: { stitches: 20, rows: 400 } });
     const lines = drawStrip(long, { columns: 80, rows: 24, rowsDone: 200, ...letters }, spoken());
-    const shown = /rows (\d+) to (\d+) shown/.exec(lines.at(-1) ?? '');
+    const shown = /rows (\d+) to (\d+) of 400 shown/.exec(lines.at(-1) ?? '');
     expect(shown).not.toBeNull();
     expect(Number(shown?.[1])).toBeLessThan(200);
     expect(Number(shown?.[2])).toBeGreaterThan(200);
@@ -158,7 +167,6 @@ describe('the strip without colour', () => {
     expect(whole).toMatch(/P{10}/);
     expect(whole).toMatch(/M{10}/);
     expect(whole).toMatch(/^ *m +m$/m);
-    expect(whole).toContain('row 4 of 16, stripe 3 of 8');
   });
 });
 
@@ -325,7 +333,7 @@ describe('the bed', () => {
       { columns: 112, rows: 20, colour: 'none', glyphs: 'ascii', rowsDone: 30 },
       spoken(),
     );
-    const bars = lines.filter((line) => /^[ .#=]+$/.test(line));
+    const bars = lines.filter((line) => /#{9}|={9}/.test(line));
     expect(bars.map((bar) => bar.replaceAll(/[^#=]/g, '').length)).toEqual([70, 70]);
     expect(bars[0]).toContain('#');
     // 14 shaping moves left before row 30: from L16 to L30, place 56 − 30 = 26.
@@ -398,7 +406,8 @@ describe('in German', () => {
       for (const draw of Object.values(drawings)) {
         for (const rowsDone of [0, 11, 16]) {
           const lines = draw(demoPlan(name), { columns, rows, rowsDone, ...letters }, spoken());
-          const captions = lines.filter((line) => /[a-zäöü]{4} /.test(line));
+          // Names in the lines of a picture are no captions.
+          const captions = lines.filter((line) => /[a-zäöü]{4} /.test(line) && !line.includes('---'));
           expect(captions.length).toBeGreaterThan(0);
           // Captions are cut at the edge of the window.
           expect(captions.filter((line) => line.length >= columns)).toEqual([]);

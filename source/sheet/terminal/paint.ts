@@ -2,6 +2,7 @@
 import { inkOn, mixColours } from '../../shared/colour.ts';
 import type { Pattern, YarnMark } from '../yarn-marks.ts';
 import type { Line, Span } from './ansi.ts';
+import { edgeInk } from './on-yarn.ts';
 import { type DrawOptions, pixelsPerCell } from './options.ts';
 import { markAt, type Raster } from './raster.ts';
 
@@ -31,7 +32,10 @@ export function paintRaster(
     for (let column = 0; column < raster.width; column++) {
       const at = (y: number): Shown | null => {
         const mark = markAt(raster, column, y);
-        return mark === 0 ? null : shown(pixelOf(mark), column, y, options);
+        if (mark === 0) return null;
+        const pixel = pixelOf(mark);
+        const edge = pixel.yarn.edged && isAtEdge(raster, column, y) ? edgeInk(options.colour) : null;
+        return edge === null ? shown(pixel, column, y, options) : { ...pixel, colour: edge };
       };
       cells.push(perCell === 2 ? halves(at(2 * row), at(2 * row + 1)) : single(at(row), options));
     }
@@ -40,6 +44,15 @@ export function paintRaster(
   for (const label of labels) write(lines, label, options);
   return lines;
 }
+
+/** A yarn that may be the terminal's own ground is seen by the line round it. */
+const isAtEdge = (raster: Raster, x: number, y: number): boolean =>
+  [
+    markAt(raster, x - 1, y),
+    markAt(raster, x + 1, y),
+    markAt(raster, x, y - 1),
+    markAt(raster, x, y + 1),
+  ].includes(0);
 
 interface Shown extends Pixel {
   readonly colour: string;

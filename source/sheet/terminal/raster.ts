@@ -27,11 +27,15 @@ export const markAt = ({ width, height, marks }: Raster, x: number, y: number): 
 
 /** Fills a convex shape. */
 export function fill(raster: Raster, view: View, shape: Polygon, mark: number): void {
-  const ys = shape.map(([, y]) => (view.topMm - y) / view.pixelHeightMm);
+  const heights = shape.map(([, y]) => y);
+  const [lowest, highest] = [Math.min(...heights), Math.max(...heights)];
+  const ys = heights.map((y) => (view.topMm - y) / view.pixelHeightMm);
   const first = Math.max(0, Math.ceil(Math.min(...ys) - 0.5 - 1e-9));
   const last = Math.min(raster.height - 1, Math.ceil(Math.max(...ys) - 0.5 - 1e-9) - 1);
   for (let y = first; y <= last; y++) {
-    const [from, to] = crossing(shape, view.topMm - (y + 0.5) * view.pixelHeightMm);
+    // A centre on the very edge may be reckoned a hair outside.
+    const centre = view.topMm - (y + 0.5) * view.pixelHeightMm;
+    const [from, to] = crossing(shape, Math.min(highest, Math.max(lowest, centre)));
     const left = Math.max(0, Math.ceil((from - view.leftMm) / view.pixelWidthMm - 0.5 - 1e-9));
     const end = Math.min(raster.width, Math.ceil((to - view.leftMm) / view.pixelWidthMm - 0.5 - 1e-9));
     if (end > left) raster.marks.fill(mark, y * raster.width + left, y * raster.width + end);
