@@ -88,7 +88,7 @@ function nameOf(
 ): string {
   const arrow = arrows[glyphs][brief.crawl];
   const text = words.say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`;
-  return (text.length + 2 <= columns ? `${arrow} ${text}` : text).slice(0, columns);
+  return (text.length + 2 < columns ? `${arrow} ${text}` : text).slice(0, columns);
 }
 
 const arrows = { unicode: { left: '◄', right: '►' }, ascii: { left: '<', right: '>' } } as const;
