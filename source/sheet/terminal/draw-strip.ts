@@ -50,7 +50,7 @@ function caption(
     ...(unitPixels === 0 ? [say.tooFine] : []),
   ].join(', ');
   if (note === '') return legend(plan, options);
-  const yarns = legend(plan, { ...options, columns: Math.max(0, options.columns - cellsOf(note) - 3) });
+  const yarns = legend(plan, { ...options, columns: Math.max(0, options.columns - cellsOf(note) - 4) });
   const gap = yarns.length > 0 ? '   ' : '';
   return [...yarns, { text: gap }, { text: cutToCells(note, options.columns, '') }];
 }
