@@ -35,8 +35,10 @@ export function planCord(
   const takeUpCm = takenUpCm(eyelets, cordThicknessMm(cord.stitches, gauge) / 10);
   const lengthCm = mouthCm + takeUpCm + 2 * cord.tieCm;
   const roundCm = cord.roundsPer10Cm === null ? gauge.rowMm / 10 : 10 / cord.roundsPer10Cm;
-  const rounds = Math.max(knitted, Math.ceil(lengthCm / roundCm - 1e-9));
   const isFlat = bed.without.includes('slip');
+  const needed = Math.max(knitted, Math.ceil(lengthCm / roundCm - 1e-9));
+  // To and fro: the carriage ends where it began.
+  const rounds = isFlat ? needed + (needed % 2) : needed;
   const acrossMm = isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm;
   const flatSeamCm = isFlat ? 2 * lengthCm + endTailCm : null;
   const knittedMm = rounds * (cord.stitches * gauge.loopLengthMm + acrossMm);

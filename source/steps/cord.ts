@@ -52,18 +52,11 @@ export function cordStep(outline: Outline, local: number): StepBody {
 const roundsBefore = ({ plan }: Outline, number: number): number =>
   Math.min(plan.cord.rounds, number * roundsAtOnce);
 
-/** The cord on its needles once `rounds` are knitted; what has been knitted before them is not on the row counter. */
+/** The cord on its needles once so many rounds are knitted, or an even number of flat rows: the carriage is where it began. */
 function cordBed(outline: Outline, rounds: number): BedAfter {
-  const { homeSide } = outline.plan.brief;
-  const away = opposite(homeSide);
-  // A round ends where the plain row did; a flat row at the other side each time.
-  const carriage = isFlat(outline) && rounds % 2 === 1 ? homeSide : away;
-  return onNeedles(
-    outline,
-    carriage,
-    outline.plan.cord.yarn,
-    counterAt(outline, rounds * passesARound(outline)),
-  );
+  const away = opposite(outline.plan.brief.homeSide);
+  const counter = counterAt(outline, rounds * passesARound(outline));
+  return onNeedles(outline, away, outline.plan.cord.yarn, counter);
 }
 
 const passesARound = (outline: Outline): number => (isFlat(outline) ? 1 : 2);

@@ -38,6 +38,16 @@ describe('every job', () => {
     });
   });
 
+  it('knits every row of the bag with its number on the row counter, where the bed has one', () => {
+    overJobs((job) => {
+      const has = !job.plan.brief.bed.without.includes('counter');
+      const shown = [...simulate(job)].filter(
+        ({ step }) => step.act.kind === 'pass' || step.act.kind === 'closing-pass',
+      );
+      expect(shown.map(({ bed }) => bed.counter)).toEqual(shown.map((_, i) => (has ? i + 1 : null)));
+    }, 100);
+  });
+
   it('makes one eyelet for each shaping move', () => {
     overJobs((job) => {
       let eyelets = 0;

@@ -36,8 +36,11 @@ function metresAlongSteps(plan: Plan, yarn: string): number {
     rows.reduce((sum, row, i) => sum + (i > 0 ? row - (rows[i - 1] ?? 0) - 1 : 0), 0) * gauge.rowMm;
   const startMm = rows.length > 0 ? 150 : 0;
   const endMm = closes ? (graft.tailCm + seam.tailCm) * 10 : startMm;
-  const roundMm = cord.stitches * gauge.loopLengthMm + (cord.stitches - 1) * gauge.stitchMm;
-  const cordMm = cord.yarn === yarn ? cord.rounds * roundMm + 300 : 0;
+  // A flat cord has no strand across its back, and is sewn together: twice its length, and 15 cm to hold.
+  const isFlat = plan.brief.bed.without.includes('slip');
+  const roundMm = cord.stitches * gauge.loopLengthMm + (isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm);
+  const sewnMm = isFlat ? 20 * cord.lengthCm + 150 : 0;
+  const cordMm = cord.yarn === yarn ? cord.rounds * roundMm + sewnMm + 300 : 0;
   return (loopsMm + strandMm + startMm + endMm + cordMm) / 1000;
 }
 

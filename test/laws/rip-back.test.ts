@@ -17,7 +17,7 @@ vi.setConfig({ testTimeout: 90_000 });
 
 /** The bed at every place: index = steps confirmed. */
 const bedsOf = (job: Job): readonly Bed[] => [
-  emptyBed(job.plan.brief.bed.needles, 'left'),
+  emptyBed(job.plan.brief.bed.needles, 'left', !job.plan.brief.bed.without.includes('counter')),
   ...[...simulate(job)].map(({ bed }) => bed),
 ];
 
