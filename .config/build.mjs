@@ -22,6 +22,7 @@ const { metafile } = await build({
   entryPoints: {
     cli: 'source/cli/start.ts',
     program,
+    'start-executable': 'source/cli/start-executable.ts',
     'journal-worker': 'source/files/journal-worker.ts',
     german: 'source/wording/german.ts',
     conf: 'source/files/conf.ts',

@@ -1,6 +1,5 @@
 /** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
 
-import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
 import { nearest } from '../chat/nearest.ts';
 import { formatFault } from '../chat/wording/faults.ts';
@@ -13,11 +12,12 @@ import { type FoundLog, findLog, folderFault, newLogPath, readLogFile } from '..
 import { openSessionLog, type SoundPart, saveSoundPart, startSessionLog } from '../files/open-log.ts';
 import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
+import { practiceText } from '../files/shipped.ts';
 import type { JournalFault } from '../journal/fault.ts';
 import type { FileFault, InUse } from '../journal/file-fault.ts';
 import { briefLike } from '../journal/like.ts';
 import type { BriefFile } from '../planning/brief.ts';
-import { readBrief } from '../planning/parse-brief.ts';
+import { parseBrief, readBrief } from '../planning/parse-brief.ts';
 import { forShell } from '../shared/for-shell.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Words } from '../wording/words.ts';
@@ -104,7 +104,7 @@ function begin(
   path: string | null,
   ownFolder: boolean,
 ): Result<SessionLog, string> {
-  const file = withLearned(asked ?? practiceBrief(options.words));
+  const file = withLearned(asked ?? practiceBrief());
   const where = path ?? newLogPath(logFolder(), file.brief.name, new Date());
   const begun = startSessionLog({ path: where, brief: file, program: options.program, ownFolder });
   if (begun.ok) return begun;
@@ -198,13 +198,13 @@ function whyNotThere(path: string, fault: FileFault, { commands, words }: WorkOp
 let practice: BriefFile | null = null;
 
 /** The bag to practise on, which comes with the program. */
-export function practiceBrief(words: Words): BriefFile {
-  practice ??= readPractice(words);
+export function practiceBrief(): BriefFile {
+  practice ??= readPractice();
   return practice;
 }
 
-function readPractice(words: Words): BriefFile {
-  const read = readBriefAt(fileURLToPath(new URL('../demo/dice-bag.json', import.meta.url)), words);
-  if (!read.ok) throw new Error(read.fault);
+function readPractice(): BriefFile {
+  const read = parseBrief(practiceText());
+  if (!read.ok) throw new Error(read.fault.code);
   return read.value;
 }

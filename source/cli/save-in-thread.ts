@@ -1,4 +1,5 @@
 import type { SessionLog } from '../files/session-log.ts';
+import { journalWorker } from '../files/shipped.ts';
 
 /**
  * Leaves a log's file to another thread. Gives what tells whether a thread hangs in the system. Called once the first
@@ -6,7 +7,7 @@ import type { SessionLog } from '../files/session-log.ts';
  */
 export async function saveInThread(log: SessionLog): Promise<() => boolean> {
   const { JournalThread, hasStuckThread } = await import('../files/journal-thread.ts');
-  log.saveIn((file) => JournalThread.goOn(file, { script: new URL('./journal-worker.js', import.meta.url) }));
+  log.saveIn((file) => JournalThread.goOn(file, { script: journalWorker() }));
   return hasStuckThread;
 }
 

@@ -68,7 +68,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
       settings = loadSettings(settingsFolder());
       words = await wordsFor(settings.settings);
       if (end !== 'new') {
-        wanted = end === 'practice' ? practising(options, words) : goingOn(options, end.open);
+        wanted = end === 'practice' ? practising(options) : goingOn(options, end.open);
         isAnswered = false;
         continue;
       }
@@ -95,16 +95,16 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
     wanted =
       end.kind === 'begin'
         ? { ...options, like: undefined, brief: end.kept.brief, fresh: true }
-        : practising(options, words);
+        : practising(options);
     asks = false;
     isAnswered = end.kind === 'begin';
   }
 }
 
-const practising = (options: WorkOptions, words: Words): WorkOptions => ({
+const practising = (options: WorkOptions): WorkOptions => ({
   ...options,
   like: undefined,
-  brief: practiceBrief(words),
+  brief: practiceBrief(),
   fresh: false,
 });
 

@@ -95,7 +95,7 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
   ...tornNotice(log, words),
   ...log.foreign.map((sign) => words.logs.foreign[sign]),
   ...sayWelcome(log.session, words),
-  ...(isPracticeBegun(log, words) ? [sayPractice(words)] : []),
+  ...(isPracticeBegun(log) ? [sayPractice(words)] : []),
   ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan, words) : []),
   ...notesBefore(log, options),
 ];
@@ -104,8 +104,8 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
 const shadesAtStart = ({ warnings }: Plan, words: Words): readonly string[] =>
   warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning, words));
 
-const isPracticeBegun = ({ session, state }: SessionLog, words: Words): boolean =>
-  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief(words).json);
+const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
+  session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
 
 const tornNotice = ({ tornKeptAs }: SessionLog, words: Words): readonly string[] =>
   tornKeptAs === null ? [] : [formatTornTail(tornKeptAs, words)];

@@ -26,8 +26,8 @@ export function hasStuckThread(): boolean {
 }
 
 export interface ThreadOptions {
-  /** The script that calls `serveJournal`. */
-  readonly script: URL;
+  /** The script that calls `serveJournal`: where it stands, or its text. */
+  readonly script: URL | string;
   readonly patienceMs?: number;
 }
 
@@ -55,7 +55,8 @@ export class JournalThread implements LogFile {
     const { port1, port2 } = new MessageChannel();
     this.#port = port1;
     const workerData: ThreadData = { port: port2, answered: this.#answered, beginning };
-    new Worker(options.script, { workerData, transferList: [port2] }).unref();
+    const { script } = options;
+    new Worker(script, { eval: typeof script === 'string', workerData, transferList: [port2] }).unref();
     waiting.add(this);
   }
 
