@@ -1,4 +1,5 @@
 import { extname } from 'node:path';
+import { cautionOf } from '../chat/wording/cautions.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { sayOutKind, sayWritten } from '../chat/wording/sheet.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
@@ -13,7 +14,7 @@ import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';
 import { readPlan } from './read-input.ts';
 
-const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions, words: Words) => string> = new Map([
+const makers: ReadonlyMap<string, (plan: Plan, options: SheetOptions) => string> = new Map([
   ['.html', sheetHtml],
   ['.svg', sheetSvg],
   ['.md', sheetMarkdown],
@@ -40,15 +41,13 @@ export function writeSheet(path: string, request: SheetRequest): number {
 export function saveSheet(plan: Plan, { out, forClass, words }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
   if (!make) return fail(sayOutKind(out, words));
-  const text = make(
-    plan,
-    {
-      date: new Date().toISOString().slice(0, 10),
-      class: forClass,
-      remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
-    },
+  const text = make(plan, {
+    date: new Date().toISOString().slice(0, 10),
     words,
-  );
+    cautionOf: (step) => cautionOf(plan, step, words),
+    class: forClass,
+    remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
+  });
   const written = writeText(out, text);
   return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
 }

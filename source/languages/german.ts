@@ -59,8 +59,6 @@ export const german: Catalog = {
     stripe: ['Streifen', 'Streifen'],
     step: ['Schritt', 'Schritte'],
     move: ['Formschritt', 'Formschritte'],
-    'edge stitch': ['Randmasche', 'Randmaschen'],
-    prong: ['Spitze', 'Spitzen'],
     'waste row': ['Hilfsgarnreihe', 'Hilfsgarnreihen'],
     time: ['Mal', 'Mal'],
     bar: ['Quersteg', 'Querstege'],
@@ -142,8 +140,6 @@ export const german: Catalog = {
   },
   sentences: {
     '{0} is not a whole number from {1} to {2}.': '{0} ist keine ganze Zahl von {1} bis {2}.',
-    'From the gap at the graft in through eyelet {0}, out through {1}, every second one, {2} in all. Knot both ends outside.':
-      'Ab der Lücke durch Lochmasche {0} hinein, durch {1} heraus, jede zweite, {2} im Ganzen. Enden außen verknoten.',
     'To go there type choose {0}, or go step {1}.': 'Um dorthin zu gehen, tippe choose {0} oder go step {1}.',
     'rows of that colour': 'Reihen dieser Farbe',
     'counter and the count': 'counter und die Zahl',
@@ -1010,176 +1006,14 @@ export const german: Catalog = {
       'beenden; alles ist gespeichert, und du kommst zu diesem Schritt zurück',
 
     // The sheet
-    second: 'zweiten',
-    '{0}th': '{0}.',
-    'A drawstring bag of slanting stripes, {0} wide and {1} deep':
-      'Ein Zugbeutel mit schrägen Streifen, {0} breit und {1} tief',
-    "Tick each stripe when its last row is done. Shape after every {0} row (•). The needles are the edges while the stripe's last row is knitted.":
-      'Hak jeden Streifen nach seiner letzten Reihe ab. Forme nach jeder {0} Reihe (•). Die Nadeln sind die Ränder in der letzten Reihe.',
-    'Asked for': 'Gewünscht',
-    'Yarn in a stitch': 'Garn je Masche',
-    'Swatch measured': 'Probe gemessen',
-    'Piece measured': 'Stück gemessen',
-    '{0} stitches, {1} rows: {2}': '{0} Maschen, {1} Reihen: {2}',
-    'Flat and sewn': 'Flach, genäht',
-    'Below the cord': 'Unter der Kordel',
-    'Round the mouth': 'Öffnung rundum',
-    Stitches: 'Maschen',
-    '{0} across': '{0} in der Breite',
-    Rows: 'Reihen',
-    '{0}: {1} knitted, 1 grafted': '{0}: {1} gestrickt, 1 im Maschenstich',
-    Shaping: 'Formen',
-    '{0}, one every {1} rows, {2}': '{0}, alle {1} Reihen einer, {2}',
-    Crawls: 'Wandert',
-    '{0}; home side {1}': (crawl, home) => `nach ${sideWord(crawl)}; Ausgangsseite ${sideWord(home)}`,
-    Stripes: 'Streifen',
-    '{0}, at {1} to the bottom': '{0}, im Winkel von {1} zum Boden',
-    measured: 'gemessen',
-    'from the gauge': 'aus der Maschenprobe',
-    Bed: 'Nadelbett',
-    '{0} needles, {1} apart; {2}': '{0} Nadeln im Abstand {1}; {2}',
-    'hung once': 'einmal eingehängt',
-    'hung {0} times': '{0}-mal eingehängt',
-    'Besides: ravel cord, cast-on comb, two claw weights and a small one, transfer tool with {0}, latch tool, blunt needle, tape measure.':
-      'Dazu: Trennfaden, Anschlagkamm, zwei Krallengewichte und ein kleines, Decker mit {0}, Zungennadel, stumpfe Nadel, Maßband.',
     'Stripes of {0} and {1} lie side by side and look much alike: choose one lighter or darker to tell them apart.':
       'Streifen in {0} und {1} liegen nebeneinander und sehen fast gleich aus: wähle eine der Farben heller oder dunkler.',
     'Stripes of {0} and {1} lie side by side and look much alike to people with {2} colour vision: choose one lighter or darker to tell them apart.':
       'Streifen in {0} und {1} liegen nebeneinander und sehen für manche Augen ({2}) fast gleich aus: wähle eine der Farben heller oder dunkler.',
-    'Stitches counted': 'Gezählte Maschen',
-    'over a width of': 'auf der Breite',
-    'Rows counted': 'Gezählte Reihen',
-    'over a height of': 'auf der Höhe',
-    'Stitch width w': 'Maschenbreite w',
-    'width ÷ stitches =': 'Breite ÷ Maschen =',
-    'Row height h': 'Reihenhöhe h',
-    'height ÷ rows =': 'Höhe ÷ Reihen =',
-    'Across a': 'Quer a',
-    'Along b': 'Längs b',
-    'Mouth c': 'Öffnung c',
-    'My bag, wide': 'Beutel, Breite',
-    'My bag, deep': 'Beutel, Tiefe',
-    'Open start': 'Offener Anfang',
-    'Carriage on the {0}. Bring {1} needles into work, {2} to {3}.': (at, count, first, last) =>
-      `Schlitten ${sideWord(at)}. Bring ${count} Nadeln in Arbeitsstellung, ${first} bis ${last}.`,
-    'Cast on with {0}, hang the comb, knit {1}.': 'Schlag mit {0} an, häng den Kamm ein, strick {1}.',
-    'One row with the ravel cord brings the carriage home, to the {0}. Cut it, an end left at each side, and hang a weight at each edge.':
-      (home) =>
-        `Strick eine Reihe mit Trennfaden zur Ausgangsseite, nach ${sideWord(home)}. Schneide ihn ab, lass an jeder Seite ein Ende, und häng an jeden Rand ein Gewicht.`,
-    'Hooks and latches are sharp: fingers clear while the carriage moves. Weights fall: a hand under them, feet clear.':
-      'Haken und Zungen sind scharf: Finger weg, solange der Schlitten läuft. Gewichte fallen: Hand darunter, Füße weg.',
-    'the outermost loop': 'die äußerste Masche',
-    'the {0} outermost loops': 'die {0} äußersten Maschen',
-    'Shape after every {0} row, {1} in all, with the carriage home on the {2}.': (every, times, home) =>
-      `Forme nach jeder ${every} Reihe, ${times}, mit dem Schlitten ${sideWord(home)}.`,
-    'Leading edge, {0}: {1} one needle out. The needle this uncovers stays in work and empty: the next pass makes it an eyelet.':
-      (at, loops) =>
-        `Zunahmerand, ${sideWord(at)}: ${loops} eine Nadel nach außen. Die leere Nadel bleibt in Arbeit: die Lochmasche.`,
-    'Trailing edge, {0}: {1} one needle in, the innermost onto a needle that holds one. Push the emptied needle out of work.':
-      (at, loops) =>
-        `Abnahmerand, ${sideWord(at)}: ${loops} eine Nadel nach innen; eine trägt dann zwei. Schieb die leere in Ruhestellung.`,
-    'Park the yarn that waits at its own end of the bed. Move the edge weights up every 10 rows.':
-      'Leg wartendes Garn an seiner Seite ab. Häng die Randgewichte alle 10 Reihen höher.',
-    'An empty feeder drops every stitch: look before each pass. Rest hands and shoulders every half hour or so.':
-      'Bei leerem Fadenführer fallen alle Maschen: schau vor jeder Reihe hin. Etwa jede halbe Stunde Hände und Schultern ausruhen.',
-    'Closing row': 'Schlussreihe',
-    'Row {0}, in {1}, is the last to be knitted; the graft is row {2}.':
-      'Reihe {0}, in {1}, strickst du als letzte; Reihe {2} wird verbunden.',
-    'Cut {0} {1} long: the tail for the graft and the seam.':
-      'Schneide {0} {1} lang ab: für Verbinden und Naht.',
-    'Cut {0} {1} long: the tail for the graft.': 'Schneide {0} {1} lang ab: zum Verbinden.',
-    'Knit {0} rows of {1}, take the weights off, drop the work off the needles.':
-      'Strick {0} Reihen mit {1}, nimm die Gewichte ab, wirf das Gestrick ab.',
-    'Weights off before any stitch is let go, a hand under them, feet clear.':
-      'Gewichte ab, bevor du Maschen loslässt, Hand darunter, Füße weg.',
-    Graft: 'Verbinden',
-    'Fold the waste under, so that open loops show. A is the edge with the tail, B the start; loop 1 of both is at the {0}.':
-      (end) =>
-        `Schlag das Hilfsgarn um, bis Maschen freiliegen. A ist die Kante mit dem Faden, B der Anfang; Masche 1 ist je ${atEnd(end)}.`,
-    'The graft tail sews on': 'Näh mit dem Faden vom Verbinden weiter',
-    'Cut {0} of yarn': 'Schneide {0} Garn ab',
-    Seam: 'Naht',
-    'Lay the tube flat along the trailing edge, {0} rows facing {1}. {2}.':
-      'Leg den Schlauch am Abnahmerand flach, {0} Reihen auf {1}. {2}.',
-    'One stitch in from the edge, take one bar from the front, one from the back, in turn: {0} a side.':
-      'Fass eine Masche vom Rand entfernt abwechselnd einen Quersteg vorn, einen hinten: {0} je Seite.',
     'Steam scalds, and it flattens man-made fibre.': 'Dampf verbrüht und drückt Kunstfasern platt.',
-    Cord: 'Kordel',
-    'E-wrap {0} with {1}, an end of {2} left; knit one row, hang a small weight.':
-      'Wickelanschlag auf {0} mit {1}; lass {2} hängen. Strick eine Reihe, häng ein kleines Gewicht an.',
-    'Set the carriage to slip one way and knit the other: {0} of two passes make {1}. Draw the end through the loops.':
-      'Stell den Schlitten ein: hin leer, zurück stricken. {0} hin und zurück ergeben {1}. Zieh das Ende durch die Maschen.',
-    'From the gap at the graft go in through eyelet {0}, out through the next, and so on, {1} in all. Both ends come out on the outside: knot them.':
-      'Von der Lücke an der Verbindung durch Lochmasche {0} hinein, durch die nächste heraus und so weiter, {1} insgesamt. Knote beide Enden außen ab.',
-    'From the gap at the graft go in through eyelet {0}, out through the next, and so on, {1} in all. Pass by {2}. Both ends come out on the outside: knot them.':
-      'Von der Lücke an der Verbindung durch Lochmasche {0} hinein, durch die nächste heraus und so weiter, {1} insgesamt. Lass {2} aus. Knote beide Enden außen ab.',
-    'Keep cords from small children. Toy rules (EN 71-1) allow the very young far shorter cords; this bag is no toy, and local rules decide.':
-      'Halte Kordeln von kleinen Kindern fern. Spielzeugregeln (EN 71-1) erlauben den Kleinsten nur viel kürzere; dies ist kein Spielzeug, es gelten örtliche Regeln.',
-    Plan: 'Plan',
-    Yarn: 'Garn',
-    Mark: 'Zeichen',
-    For: 'Für',
-    Needs: 'Bedarf',
-    'with 10 % more': 'mit 10 % mehr',
-    'With 10 % more': 'Mit 10 % mehr',
-    'You have': 'Du hast',
-    'The bag': 'Der Beutel',
-    'The strip': 'Die Bahn',
-    'Folded and grafted': 'Gefaltet und verbunden',
-    'On the bed': 'Auf dem Nadelbett',
-    'Mind:': 'Achtung:',
-    'Stripe by stripe': 'Streifen für Streifen',
-    Threading: 'Einfädeln',
-    Notes: 'Notizen',
-    'My own swatch': 'Meine Maschenprobe',
-    'stitches and rows stay as on this sheet; another swatch gives a bag of another size':
-      'Maschen und Reihen bleiben wie auf diesem Blatt; die Größe folgt der Maschenprobe',
-    'rows {0}': 'Reihen {0}',
-    '{0} graft': '{0} verbinden',
-    'after row {0} hang again, {1} to {2}, then shape':
-      'nach Reihe {0} umsetzen auf {1} bis {2}, dann formen',
     'waste rows': 'Hilfsgarnreihen',
-    'graft, seam': 'Nähte',
-    'not used': 'nicht verwendet',
-    '{0}, {1} short': '{0}, {1} zu wenig',
-    '{0}, enough': '{0}, genug',
 
     // Drawings
-    '{0} below the cord': '{0} unter der Kordel',
-    'The finished bag, {0} wide and {1} deep': 'Der fertige Beutel, {0} breit und {1} tief',
-    'The stripes in order': 'Die Streifen der Reihe nach',
-    'The bed with its {0} needles and where the work hangs':
-      'Das Nadelbett mit seinen {0} Nadeln und wo das Gestrick hängt',
-    'and {0} more, each hung on the same needles; the list of stripes says when': (more) =>
-      `und noch ${timesWord(more)}, immer auf dieselben Nadeln eingehängt; die Streifenliste sagt, wann`,
-    'hung for row 1': 'hängt ab Reihe 1',
-    'hung again after row {0}': 'umgesetzt nach Reihe {0}',
-    'at row {0}': 'bei Reihe {0}',
-    'How the strip folds into the bag: its last edge A meets its first edge B':
-      'Wie sich die Bahn zum Beutel faltet: ihre letzte Kante A trifft ihre erste Kante B',
-    mouth: 'Öffnung',
-    bottom: 'Boden',
-    'The seam: one bar from the front, one from the back, in turn; then the thread is drawn up':
-      'Die Naht: abwechselnd ein Quersteg vorn, einer hinten; dann wird der Faden angezogen',
-    front: 'vorn',
-    back: 'hinten',
-    'leading edge': 'Zunahme',
-    'trailing edge': 'Abnahme',
-    'A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge':
-      'Ein Formschritt: die äußeren Maschen gehen am Zunahmerand eine Nadel nach außen und am Abnahmerand eine nach innen',
-    before: 'vorher',
-    after: 'danach',
-    resting: 'in Ruhe',
-    'empty, working': 'leer, in Arbeit',
-    'two loops': 'doppelt',
-    'first row: open on waste yarn': 'Anfang: offen auf Hilfsgarn',
-    'last row: grafted to the first': 'Ende: trifft den Anfang',
-    'The strip: {0} across, {1}': 'Die Bahn: {0} breit, {1}',
-    'crawls {0}': (towards) => `wandert nach ${sideWord(towards)}`,
-    'The cord runs through {0} of {1} eyelets, in and out':
-      'Die Kordel läuft durch {0} von {1} Lochmaschen, hinein und heraus',
-    'full line: outside; broken line: inside': 'durchgezogen: außen; gestrichelt: innen',
-    '{0} passed by': '{0} ausgelassen',
     '{0} wide, {1} below the cord, stripes at {2}': '{0} breit, {1} unter der Kordel, Streifen mit {2}',
     'and {0} more, hung on the same needles': (more) =>
       `und noch ${timesWord(more)}, auf dieselben Nadeln eingehängt`,
@@ -1733,7 +1567,6 @@ export const german: Catalog = {
     'Type help and a topic: {0}; or help all.': 'Tippe help und ein Thema: {0}; oder help all.',
 
     // Help
-    Name: 'Name',
     'Last time, at the end: {0}': 'Letztes Mal, am Ende: {0}',
     'Last time, at step {0}: {1}': 'Letztes Mal, bei Schritt {0}: {1}',
 
@@ -2001,17 +1834,6 @@ export const german: Catalog = {
     'movement, needle movement': 'Bewegung, Nadelbewegung',
     'What the blunt needle does on one edge of the graft: down through one loop and up through the next, drawn to the size of a stitch.':
       'Was die stumpfe Nadel an einer Kante beim Verbinden tut: durch eine Masche hinab und durch die nächste herauf, auf die Größe einer Masche angezogen.',
-    'A: up through 1, from behind. For 1, 2, 3 … on B, then on A: down through it, up through the next. At the {0} B: down through {1}.':
-      (end, last) =>
-        `A: herauf durch 1, von hinten. Für 1, 2, 3 … an B, dann A: hinab, durch die nächste herauf. ${end === 'mouth' ? 'An der Öffnung' : 'Am Boden'} B: hinab durch ${last}.`,
-    'Draw each movement to the size of a stitch, never tight. Pull the ravel cord out and unpick the waste.':
-      'Nie fest ziehen. Trennfaden heraus, Hilfsgarn auftrennen.',
-    'Draw each movement to the size of a stitch, never tight. Fasten. Pull the ravel cord out and unpick the waste.':
-      'Zieh jede Bewegung auf die Größe einer Masche an, nie fest. Vernäh den Faden. Zieh den Trennfaden heraus und trenne das Hilfsgarn auf.',
-    'After every few bars draw the thread up until the edges meet. Fasten, and sew all ends in on the inside.':
-      'Zieh den Faden nach je ein paar Querstegen an, bis sich die Kanten treffen. Vernäh ihn und alle Enden innen.',
-    'The graft: up through A1, down through B1, up through B2, down through A1, and so on':
-      'Das Verbinden: durch A1 herauf, durch B1 hinab, durch B2 herauf, durch A1 hinab und so weiter',
     'The carriage is on the {0}: wrap the needles towards it, so that the yarn ends there and not at {1}.': (
       side,
       needle,

@@ -9,6 +9,7 @@ import { measured } from './measured.en.ts';
 import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
 import { settings } from './settings.en.ts';
+import { sheet } from './sheet.en.ts';
 import { shouted } from './shouted.en.ts';
 import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
@@ -16,6 +17,7 @@ import { steps } from './steps.en.ts';
 
 export const english = {
   settings,
+  sheet,
   logs,
   player,
   measured,

@@ -10,6 +10,7 @@ import { measured } from './measured.de.ts';
 import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
 import { settings } from './settings.de.ts';
+import { sheet } from './sheet.de.ts';
 import { shouted } from './shouted.de.ts';
 import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
@@ -18,6 +19,7 @@ import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
   settings,
+  sheet,
   logs,
   player,
   measured,

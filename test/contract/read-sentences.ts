@@ -84,7 +84,8 @@ export function readSentences(paths: readonly string[]): Sentences {
       }
       const text = textOf(node);
       if (text !== null) note(unsaid, node, text, within);
-      if (node.type === 'TaggedTemplateExpression' && nameOf(node.tag) === 'css') passed = [node.quasi];
+      if (node.type === 'TaggedTemplateExpression' && /^(?:css|script)$/.test(nameOf(node.tag) ?? ''))
+        passed = [node.quasi];
       for (const child of Object.values(node).flat())
         if (isNode(child) && !passed.includes(child)) walk(child, within);
     };

@@ -31,19 +31,32 @@ interface DomNode {
   readonly parentElement: DomElement | null;
 }
 interface DomElement extends DomNode {
+  readonly className: string;
   closest(selector: string): DomElement | null;
+  getAttribute(name: string): string | null;
+  getBoundingClientRect(): { readonly height: number };
+  /** SVG has it. */
+  getScreenCTM?(): { readonly b: number; readonly d: number } | null;
 }
 declare const document: {
   readonly documentElement: DomElement & { readonly scrollWidth: number };
   createTreeWalker(root: DomElement, show: number): { nextNode(): DomNode | null };
-  createRange(): { selectNodeContents(node: DomNode): void; getClientRects(): Iterable<Box> };
+  createRange(): {
+    setStart(node: DomNode, offset: number): void;
+    setEnd(node: DomNode, offset: number): void;
+    getClientRects(): Iterable<Box>;
+  };
   querySelector(selector: string): DomElement | null;
-  querySelectorAll(selector: string): { readonly length: number };
+  querySelectorAll(selector: string): Iterable<DomElement> & { readonly length: number };
 };
 declare const window: object;
 declare const scrollY: number;
 declare const innerWidth: number;
-declare const getComputedStyle: (element: DomElement) => { readonly fill: string; readonly color: string };
+declare const getComputedStyle: (element: DomElement) => {
+  readonly fill: string;
+  readonly color: string;
+  readonly fontSize: string;
+};
 declare const Image: new () => {
   src: string;
   decode(): Promise<void>;
@@ -62,6 +75,8 @@ declare const OffscreenCanvas: new (
 
 export interface TextPiece {
   readonly text: string;
+  /** Which of the page's texts it belongs to. */
+  readonly of: number;
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -70,36 +85,44 @@ export interface TextPiece {
   readonly colour: readonly [number, number, number];
 }
 
-/** Paper in CSS pixels, less the margins that the sheet asks for. */
-export const papers = {
-  A4: { widthPx: ((210 - 28) / 25.4) * 96, heightPx: ((297 - 22) / 25.4) * 96 },
-  Letter: { widthPx: ((215.9 - 28) / 25.4) * 96, heightPx: ((279.4 - 22) / 25.4) * 96 },
-} as const;
+/** How wide the sheet is printed, in CSS pixels. */
+export const columnPx = (182 / 25.4) * 96;
 
 /** Every visible run of text, one piece a line box. */
 export const textPieces = (page: Page): Promise<readonly TextPiece[]> =>
   page.evaluate(() => {
     const pieces: TextPiece[] = [];
+    let of = 0;
     const walker = document.createTreeWalker(document.documentElement, 4 /* text nodes */);
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const parent = node.parentElement;
-      if (!parent || (node.textContent ?? '').trim() === '' || parent.closest('head, style, title')) continue;
+      if (!parent || (node.textContent ?? '').trim() === '' || parent.closest('head, style, title, script'))
+        continue;
       const style = getComputedStyle(parent);
       const colour = parent.closest('svg') ? style.fill : style.color;
       const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map(Number);
-      const range = document.createRange();
-      range.selectNodeContents(node);
-      for (const box of range.getClientRects()) {
-        if (box.width < 0.5) continue;
-        const { left, top, right, bottom } = box;
-        pieces.push({
-          text: node.textContent ?? '',
-          left,
-          top: top + scrollY,
-          right,
-          bottom: bottom + scrollY,
-          colour: [r, g, b] as [number, number, number],
-        });
+      const text = node.textContent ?? '';
+      of++;
+      // The box of a slanting line is far larger than the line: its letters are looked at one by one.
+      const isSlanting = /^rotate\(-?(?!90\b)/.test(parent.getAttribute('transform') ?? '');
+      const spans = isSlanting ? [...text].map((_, i) => [i, i + 1] as const) : [[0, text.length] as const];
+      for (const [from, to] of spans) {
+        const range = document.createRange();
+        range.setStart(node, from);
+        range.setEnd(node, to);
+        for (const box of range.getClientRects()) {
+          if (box.width < 0.5) continue;
+          const { left, top, right, bottom } = box;
+          pieces.push({
+            text: text.slice(from, to),
+            of,
+            left,
+            top: top + scrollY,
+            right,
+            bottom: bottom + scrollY,
+            colour: [r, g, b] as [number, number, number],
+          });
+        }
       }
     }
     return pieces;
@@ -112,6 +135,7 @@ export function overlaps(pieces: readonly TextPiece[]): readonly string[] {
   for (const [i, one] of sorted.entries()) {
     for (const other of sorted.slice(i + 1)) {
       if (other.top >= one.bottom) break;
+      if (other.of === one.of) continue;
       const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
       const down = Math.min(one.bottom, other.bottom) - other.top;
       // Line boxes are a little higher than their letters.
@@ -183,3 +207,32 @@ export const inventory = (page: Page) =>
     title: document.querySelector('h1')?.textContent ?? '',
     boxes: document.querySelectorAll('input[type=checkbox]').length,
   }));
+
+/** The places and heights of the pages as the sheet has them. */
+export const heightsOfPages = (
+  page: Page,
+): Promise<readonly { readonly place: string; readonly heightMm: number }[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('section.page')].map((element) => ({
+      place: element.className.replace('page ', ''),
+      heightMm: (element.getBoundingClientRect().height / 96) * 25.4,
+    })),
+  );
+
+/** The smallest letters, as they come out: SVG text in the scale of its drawing. */
+export const smallestText = (
+  page: Page,
+): Promise<{ readonly px: number; readonly points: number; readonly text: string }> =>
+  page.evaluate(() => {
+    let [px, text] = [Infinity, ''];
+    const walker = document.createTreeWalker(document.documentElement, 4 /* text nodes */);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (!parent || (node.textContent ?? '').trim() === '' || parent.closest('head, style, title, script'))
+        continue;
+      const { b, d } = parent.getScreenCTM?.() ?? { b: 0, d: 1 };
+      const size = Number.parseFloat(getComputedStyle(parent).fontSize) * Math.hypot(b, d);
+      if (size < px) [px, text] = [size, node.textContent ?? ''];
+    }
+    return { px, points: (px * 72) / 96, text };
+  });

@@ -1,18 +1,29 @@
 /** The three files of the sheet, read by libraries: HTML by a validator, SVG by an XML parser, Markdown by a renderer. */
 
+import { createHash } from 'node:crypto';
 import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { imperial } from '../../source/shared/units.ts';
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../source/planning/plan.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
-import { allNodes, readSvg } from '../fixtures/read-svg.ts';
-import { demoNames, demoPlan, hostileNames, renameYarn, twoColours } from '../fixtures/sheet-briefs.ts';
-import { german, speak, spoken } from '../fixtures/spoken.ts';
+import { ticksHash, ticksScript } from '../../source/sheet/page/ticks.ts';
+import { inEnglish } from '../../source/wording/words.ts';
+import { allNodes, readSvg, withClass } from '../fixtures/read-svg.ts';
+import {
+  demoNames,
+  demoPlan,
+  diceBagWith,
+  hostileNames,
+  renameYarn,
+  twoColours,
+} from '../fixtures/sheet-briefs.ts';
+import { optionsFor } from '../fixtures/sheet-options.ts';
+import { german } from '../fixtures/spoken.ts';
 
-const plain: SheetOptions = { date: '4 May' };
+const plain = (plan: Plan): SheetOptions => optionsFor(plan);
 const validator = new HtmlValidate({
   extends: ['html-validate:standard', 'html-validate:document'],
   rules: { 'no-inline-style': 'error' },
@@ -38,29 +49,26 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
   const plan = demoPlan(name);
 
   it('is valid HTML, for a class too', async () => {
-    expect(await faultsOf(sheetHtml(plan, plain, spoken()))).toEqual([]);
+    expect(await faultsOf(sheetHtml(plan, plain(plan)))).toEqual([]);
     expect(
-      await faultsOf(sheetHtml(plan, { ...plain, class: true, remarks: ['Mind the cat.'] }, spoken())),
+      await faultsOf(sheetHtml(plan, { ...plain(plan), class: true, remarks: ['Mind the cat.'] })),
     ).toEqual([]);
   });
 
   it('has a box to tick for each stripe, in all three files', () => {
-    expect(sheetHtml(plan, plain, spoken()).match(/<input type="checkbox">/g)).toHaveLength(
-      plan.stripes.length,
-    );
-    expect(sheetMarkdown(plan, plain, spoken()).match(/^- \[ \] /gm)).toHaveLength(plan.stripes.length);
-    const boxes = allNodes(readSvg(sheetSvg(plan, plain, spoken()))).filter(
-      ({ name: tag, attributes }) =>
-        tag === 'rect' && attributes.width === '3.2' && attributes.height === '3.2',
-    );
+    expect(sheetHtml(plan, plain(plan)).match(/<input type="checkbox"/g)).toHaveLength(plan.stripes.length);
+    expect(sheetMarkdown(plan, plain(plan)).match(/^- \[ \] /gm)).toHaveLength(plan.stripes.length);
+    const boxes = withClass(readSvg(sheetSvg(plan, plain(plan))), 'box');
     expect(boxes).toHaveLength(plan.stripes.length);
+    // To be ticked with a pencil, from an arm's length away.
+    for (const { attributes } of boxes) expect([attributes.width, attributes.height]).toEqual(['6', '6']);
   });
 
-  it('fetches nothing: no address but the name of the SVG format', () => {
+  it('fetches nothing: no address but the name of the SVG format, and runs nothing but what keeps the ticks', () => {
     for (const file of [
-      sheetHtml(plan, plain, spoken()),
-      sheetSvg(plan, plain, spoken()),
-      sheetMarkdown(plan, plain, spoken()),
+      sheetHtml(plan, plain(plan)).replace(`<script>${ticksScript}</script>`, ''),
+      sheetSvg(plan, plain(plan)),
+      sheetMarkdown(plan, plain(plan)),
     ]) {
       const addresses = new Set(file.match(/[a-z]+:\/\/[^"'\s<)]*/g));
       addresses.delete('http://www.w3.org/2000/svg');
@@ -72,9 +80,9 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
   it('gives the figures of the plan', () => {
     const { stitches, rows, knittedRows, shapings } = plan;
     for (const file of [
-      sheetHtml(plan, plain, spoken()),
-      sheetSvg(plan, plain, spoken()),
-      sheetMarkdown(plan, plain, spoken()),
+      sheetHtml(plan, plain(plan)),
+      sheetSvg(plan, plain(plan)),
+      sheetMarkdown(plan, plain(plan)),
     ]) {
       expect(file).toContain(`${stitches} across`);
       expect(file).toContain(`${rows}: ${knittedRows} knitted, 1 grafted`);
@@ -85,39 +93,59 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
 });
 
 describe('the dice bag, counted by hand', () => {
-  // 46 stitches and 31 moves cover 77 of 120 needles: 21 stay free at the left, L60 to L40, so the edges end at L39 after the last
-  // move and begin 31 needles right of there, at L8–R38; each stripe of 2 rows crawls one needle left.
-  it('lists rows and edge needles stripe by stripe, the last one grafted', () => {
-    const lines = sheetMarkdown(demoPlan('dice-bag'), plain, spoken())
-      .split('\n')
-      .filter((line) => line.startsWith('- [ ]'));
-    expect(lines[0]).toBe('- [ ] 1 plum: rows 1 2•, L8–R38');
-    expect(lines[1]).toBe('- [ ] 2 mint: rows 3 4•, L9–R37');
-    expect(lines[27]).toBe('- [ ] 28 mint: rows 55 56•, L35–R11');
-    expect(lines[28]).toBe('- [ ] 29 plum: rows 57 58•, L36–R10');
-    expect(lines[31]).toBe('- [ ] 32 mint: rows 63 graft, L39–R7');
+  // 46 stitches and 31 moves cover 77 of 150 needles: 36 stay free at the left, L75 to L40, so the edges end at L39 after the last
+  // move and begin 31 needles right of there, at L8–R38; after each stripe of 2 rows they stand one needle further left.
+  it('lists rows and the edges after them stripe by stripe, the last row grafted', () => {
+    const lines = stripesIn('dice-bag');
+    expect(lines[0]).toBe('- [ ] 1 plum: 1 2• → L9–R37');
+    expect(lines[1]).toBe('- [ ] 2 mint: 3 4• → L10–R36');
+    expect(lines[27]).toBe('- [ ] 28 mint: 55 56• → L36–R10');
+    expect(lines[30]).toBe('- [ ] 31 plum: 61 62• → L39–R7; **then cut plum**');
+    expect(lines[31]).toBe('- [ ] 32 mint: 63 → L39–R7; **64: the graft**');
+  });
+
+  it('keeps the marks of shaping however many stripes there are', () => {
+    // 400 rows with a move after every second one but the last: 199 moves.
+    const lines = stripesOf(
+      diceBagWith({ bed: { needles: 400, pitchMm: 6.5 }, bag: { stitches: 46, rows: 400 } }),
+    );
+    expect(lines).toHaveLength(200);
+    expect(lines.join('').match(/•/g)).toHaveLength(199);
   });
 
   it('says where to hang the work again', () => {
-    const lines = sheetMarkdown(demoPlan('rulebook-bag'), plain, spoken()).split('\n');
-    expect(lines.find((line) => line.includes('hang again'))).toBe(
-      '- [ ] 26 mint: rows 77 78•, L54–R16; **after row 78 hang again, L32 to R38, then shape**',
+    expect(stripesIn('rulebook-bag').find((line) => line.includes('hang again'))).toBe(
+      '- [ ] 26 mint: 77 78• → L33–R37; **After row 78 scrap off, hang again on L32 to R38, counter to 78, then shape.**',
     );
+  });
+});
+
+const stripesOf = (plan: Plan): readonly string[] =>
+  sheetMarkdown(plan, plain(plan))
+    .split('\n')
+    .filter((line) => line.startsWith('- [ ]'));
+const stripesIn = (name: (typeof demoNames)[number]): readonly string[] => stripesOf(demoPlan(name));
+
+describe('the script that keeps the ticks', () => {
+  it('is the one that the page lets run, by its sum', () => {
+    const plan = demoPlan('token-pouch');
+    expect(ticksHash).toBe(`sha256-${createHash('sha256').update(ticksScript).digest('base64')}`);
+    expect(sheetHtml(plan, plain(plan))).toContain(`script-src '${ticksHash}'"`);
   });
 });
 
 describe('names', () => {
   it.each(Object.entries(hostileNames))('with %s come through whole and harmless', async (kind, name) => {
     const plan = renameYarn(demoPlan('dice-bag'), 'plum', name);
-    const options = { ...plain, name };
+    const options = { ...plain(plan), name };
     const wanted = visibleName[kind] ?? '';
 
-    const html = sheetHtml(plan, options, spoken());
+    const html = sheetHtml(plan, options);
     expect(await faultsOf(html)).toEqual([]);
     const title = /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1] ?? '';
     expect(decoded(title)).toBe(wanted);
 
-    const nodes = allNodes(readSvg(sheetSvg(plan, options, spoken())));
+    const nodes = allNodes(readSvg(sheetSvg(plan, options)));
     expect(decoded(nodes.find((node) => node.name === 'title')?.text ?? '')).toBe(wanted);
     const written = decoded(
       bare(
@@ -129,7 +157,7 @@ describe('names', () => {
     );
     expect(written.replaceAll(' ', '')).toContain(bare(wanted).replaceAll(' ', ''));
 
-    const rendered = await marked.parse(sheetMarkdown(plan, options, spoken()), { gfm: true });
+    const rendered = await marked.parse(sheetMarkdown(plan, options), { gfm: true });
     const heading = /<h1>([\s\S]*?)<\/h1>/.exec(rendered)?.[1] ?? '';
     expect(decoded(heading)).toBe(wanted.trim());
     expect(rendered).not.toMatch(/<(?:script|img|a|i|b)\b/);
@@ -149,55 +177,56 @@ function decoded(text: string): string {
 describe('the sheet for a class', () => {
   it('has blanks for each pupil’s swatch, with the counts of the plan in the sums', () => {
     const plan = demoPlan('dice-bag');
-    const html = sheetHtml(plan, { ...plain, class: true }, spoken());
+    const html = sheetHtml(plan, { ...plain(plan), class: true });
     for (const sum of ['31 × w =', '64 × h =', '√(a × a + b × b) =', 'c ÷ 2 =', '45 × w × b ÷ c =']) {
       expect(html).toContain(sum);
     }
-    expect(sheetHtml(plan, plain, spoken())).not.toContain('My own swatch');
-    const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm |';
-    expect(sheetMarkdown(plan, plain, spoken())).toContain(measured);
-    expect(sheetMarkdown(plan, { ...plain, class: true }, spoken())).not.toContain('Swatch measured');
+    expect(sheetHtml(plan, plain(plan))).not.toContain('My own swatch');
+    const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm, soaked and dried flat |';
+    expect(sheetMarkdown(plan, plain(plan))).toContain(measured);
+    expect(sheetMarkdown(plan, { ...plain(plan), class: true })).not.toContain('Swatch measured');
+  });
+
+  it('leads a pupil with the plan’s own swatch to the plan’s own bag', () => {
+    const { gauge, rows, shapings, stitches, size } = demoPlan('dice-bag');
+    const [w, h] = [gauge.stitchMm, gauge.rowMm];
+    const [a, b] = [shapings * w, rows * h];
+    const c = Math.sqrt(a * a + b * b);
+    expect(c / 2 / 10).toBeCloseTo(size.widthCm, 9);
+    expect(((stitches - 1) * w * b) / c / 10).toBeCloseTo(size.depthCm, 9);
   });
 });
 
 describe('remarks', () => {
   it('print what the caller has to say', () => {
-    const html = sheetHtml(
-      twoColours('#b4564e', '#7d7a3a'),
-      {
-        ...plain,
-        remarks: ['Hang it again after row 78.'],
-      },
-      spoken(),
-    );
-    expect(html).toContain('<li>Hang it again after row 78.</li>');
+    const plan = twoColours('#b4564e', '#7d7a3a');
+    const html = sheetHtml(plan, { ...plain(plan), remarks: ['Hang it again after row 78.'] });
+    expect(html).toContain('<p class="ruled">Hang it again after row 78.</p>');
   });
 });
 
 describe('the sheet in German', () => {
   const plan = twoColours('#b4564e', '#7d7a3a');
-  const options: SheetOptions = { date: '2026-05-04', class: true };
-  beforeEach(() => speak(german));
-  afterEach(() => speak(null));
+  const options = (): SheetOptions => optionsFor(plan, { date: '2026-05-04', class: true }, german);
 
   /** What is read or read out: text, and the names of pictures. */
   const readable = (html: string): string =>
     [
-      html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll(/<[^>]*>/g, ' '),
+      html.replace(/<style>[\s\S]*?<\/style>|<script>[\s\S]*?<\/script>/g, '').replaceAll(/<[^>]*>/g, ' '),
       ...[...html.matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label),
     ].join(' ');
   const files = (): readonly string[] => [
-    readable(sheetHtml(plan, options, spoken())),
-    readable(sheetSvg(plan, options, spoken())),
-    sheetMarkdown(plan, options, spoken()),
+    readable(sheetHtml(plan, options())),
+    readable(sheetSvg(plan, options())),
+    sheetMarkdown(plan, options()),
   ];
 
   it('is valid and says its language', async () => {
-    const html = sheetHtml(plan, options, spoken());
+    const html = sheetHtml(plan, options());
     expect(await faultsOf(html)).toEqual([]);
     expect(html).toContain('<html lang="de">');
-    expect(readSvg(sheetSvg(plan, options, spoken())).attributes.lang).toBe('de');
-    const rendered = await marked.parse(sheetMarkdown(plan, options, spoken()), { gfm: true });
+    expect(readSvg(sheetSvg(plan, options())).attributes.lang).toBe('de');
+    const rendered = await marked.parse(sheetMarkdown(plan, options()), { gfm: true });
     expect(rendered.match(/<li><input/g)).toHaveLength(plan.stripes.length);
   });
 
@@ -217,9 +246,12 @@ describe('the sheet in German', () => {
 
 describe('units', () => {
   it('are the maker’s', () => {
-    const html = sheetHtml(demoPlan('dice-bag'), plain, spoken(imperial));
-    // 13.71 cm and 18.14 cm are 5.4 in and 7.1 in.
-    expect(html).toContain('5.4 in × 7.1 in');
-    expect(html).not.toMatch(/\d (?:cm|mm)\b/);
+    const plan = demoPlan('dice-bag');
+    const html = sheetHtml(plan, optionsFor(plan, {}, inEnglish, { length: 'in', mass: 'oz', yarn: 'yd' }));
+    // 13.71 ± 0.6 cm and 18.14 ± 0.8 cm are 5.4 ± 0.2 in and 7.1 ± 0.3 in.
+    expect(html).toContain('5.4 in ± 0.2 in × 7.1 in ± 0.3 in');
+    // The style is not read, and the published limits for cords stand in the unit in which they are published.
+    const read = html.replace(/<style>[\s\S]*?<\/style>|Keep cords from[^<]*/g, '');
+    expect(read).not.toMatch(/\d (?:cm|mm)\b/);
   });
 });

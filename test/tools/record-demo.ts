@@ -2,7 +2,6 @@
  * Writes the finished log in demo/, an invented maker's at an invented pace, and the picture of the dice bag. Run it with
  * `npm run demo` after a change to the steps of the token pouch, which a log made before would no longer fit.
  */
-
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
@@ -101,5 +100,5 @@ record({ do: 'quit' }, 3);
 writeFileSync('demo/token-pouch.jsonl', lines.join(''));
 
 const dice = planOf(readFileSync('demo/dice-bag.json', 'utf8'));
-const drawing = bagDrawing(dice, { widthMm: 90, heightMm: 100 }, englishWords, 'bag');
+const drawing = bagDrawing(dice, englishWords, { widthMm: 90, heightMm: 100, id: 'bag' });
 writeFileSync('demo/dice-bag.svg', `${standalone(drawing)}\n`);

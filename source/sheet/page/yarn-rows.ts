@@ -1,4 +1,5 @@
 import type { Plan } from '../../planning/plan.ts';
+import { reserveOf } from '../../planning/yarn-needs.ts';
 import type { Words } from '../../wording/words.ts';
 import { inSentence } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
@@ -15,32 +16,40 @@ export interface YarnRow {
   readonly have: string;
 }
 
+export const yarnTitles = ({ gauge }: Plan, { sheet }: Words): readonly string[] => [
+  sheet.mark,
+  sheet.yarn,
+  sheet.forWhat,
+  sheet.needs,
+  sheet.withReserve(Math.round(100 * reserveOf(gauge)) - 100),
+  sheet.youHave,
+];
+
 export function yarnRows(plan: Plan, words: Words): readonly YarnRow[] {
   const marks = markYarns(plan, 'print');
+  const { amounts } = words;
   return plan.yarn.map((need) => ({
     name: inSentence(need.yarn),
     mark: marks.get(need.yarn) ?? null,
     use: useOf(plan, need.yarn, words),
-    length: words.amounts.yarnNeeded(need.metres),
-    weight: need.withReserveGrams === null ? '' : words.amounts.massNeeded(need.withReserveGrams),
+    length: amounts.yarnNeeded(need.metres),
+    weight: need.withReserveGrams === null ? '' : amounts.massNeeded(need.withReserveGrams),
     have: haveText(need, words),
   }));
 }
 
-function useOf({ brief, stripes, cord }: Plan, yarn: string, words: Words): string {
-  if (yarn === brief.waste.yarn) return words.say`waste rows`;
+function useOf({ brief, stripes, cord }: Plan, yarn: string, { sheet }: Words): string {
+  if (yarn === brief.waste.yarn) return sheet.wasteRows;
   const uses = [
-    stripes.some((stripe) => stripe.yarn === yarn) ? words.say`stripes` : '',
-    stripes.at(-1)?.yarn === yarn ? words.say`graft, seam` : '',
-    cord.yarn === yarn ? words.say`cord` : '',
-  ].filter((use) => use !== '');
-  return uses.length > 0 ? uses.join(', ') : words.say`not used`;
+    ...(stripes.some((stripe) => stripe.yarn === yarn) ? [sheet.stripesUse] : []),
+    ...(stripes.at(-1)?.yarn === yarn ? [sheet.graftAndSeam] : []),
+    ...(cord.yarn === yarn ? [sheet.cordUse] : []),
+  ];
+  return uses.length > 0 ? uses.join(', ') : sheet.notUsed;
 }
 
-function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], words: Words): string {
+function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], { sheet, amounts }: Words): string {
   if (haveGrams === null) return '';
-  const have = words.amounts.mass(haveGrams);
-  return shortGrams
-    ? words.say`${have}, ${words.amounts.massNeeded(shortGrams)} short`
-    : words.say`${have}, enough`;
+  const have = amounts.mass(haveGrams);
+  return shortGrams ? sheet.short(have, amounts.massNeeded(shortGrams)) : sheet.enough(have);
 }

@@ -1,78 +1,107 @@
+/** The finished bag lying flat, knit side out, to scale, with its dimensions; the cord through its eyelets and tied in a bow. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Bag, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../measure.ts';
 import { markYarns } from '../yarn-marks.ts';
-import { acrossDimension, downDimension } from './dimension.ts';
-import { type Drawing, element, lineFrom, palette, pointList, round, textAt } from './element.ts';
+import { measure } from './dimension.ts';
+import {
+  type Drawing,
+  element,
+  lineFrom,
+  pair,
+  palette,
+  pointList,
+  strokePath,
+  usualTextMm,
+} from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
+import { drawingOf, type Mark, marked, reachOf, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
-const margin = { left: 9, right: 9, top: 7, bottom: 7 };
+/** What stands round the bag, in mm. */
+const around = { width: 18, height: 17 };
 
-/** The finished bag lying flat, to scale, with its dimensions; as large as fits the room (in mm on paper). */
-export function bagDrawing(
-  plan: Plan,
-  room: { widthMm: number; heightMm: number },
-  words: Words,
-  id: string,
-): Drawing {
-  const bag = bagOf(plan);
-  const scale = Math.min(
-    (room.widthMm - margin.left - margin.right) / bag.widthMm,
-    (room.heightMm - margin.top - margin.bottom) / bag.depthMm,
-  );
-  const [width, depth] = [bag.widthMm * scale, bag.depthMm * scale];
-  const [left, top] = [margin.left, margin.top];
-  const onPaper = ([x, y]: Point): Point => [left + x * scale, top + depth - y * scale];
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
-  const { size } = plan;
-  const widthMm = width + margin.left + margin.right;
-  const cordText = words.say`${words.amounts.length(size.depthBelowCordCm)} below the cord`;
-  const heightMm = Math.max(depth + margin.top + margin.bottom, textWidth(cordText, 2.6));
-  return {
-    widthMm,
-    heightMm,
-    title: words.say`The finished bag, ${words.amounts.length(size.widthCm)} wide and ${words.amounts.length(size.depthCm)} deep`,
-    body: [
-      fills.defs,
-      element(
-        'g',
-        {
-          transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} ${round(left)} ${round(top + depth)})`,
-          class: 'bag',
-        },
-        stripes(bag, fills) + outline(bag, scale),
-      ),
-      ...bag.graft.map((line) => graftLine(line, onPaper)),
-      cord(plan, bag, scale, onPaper),
-      seam(left, left + width, top + depth),
-      width >= 14 && depth >= 14 ? angleMark(plan, bag, onPaper) : '',
-      acrossDimension(left, left + width, top + depth + 2.8, words.amounts.length(size.widthCm), widthMm),
-      downDimension(left - 3.4, top, top + depth, words.amounts.length(size.depthCm), 'left', heightMm),
-      downDimension(
-        left + width + 3.4,
-        top + depth - bag.cordMm * scale,
-        top + depth,
-        cordText,
-        'right',
-        heightMm,
-      ),
-    ].join(''),
-  };
+type OnPaper = (point: Point) => Point;
+
+export interface BagDrawingOptions {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly id: string;
+  /** Without names and sizes. */
+  readonly bare?: boolean;
 }
 
-const stripes = (bag: Bag, fills: Fills): string =>
+export function bagDrawing(plan: Plan, { sheet, amounts }: Words, options: BagDrawingOptions): Drawing {
+  const { id, bare } = options;
+  const bag = bagOf(plan);
+  const { size } = plan;
+  const scale = Math.min(
+    (options.widthMm - (bare ? 1 : around.width)) / bag.widthMm,
+    (options.heightMm - (bare ? 1 : around.height)) / bag.depthMm,
+  );
+  const [width, depth] = [bag.widthMm * scale, bag.depthMm * scale];
+  const onPaper: OnPaper = ([x, y]) => [x * scale, -y * scale];
+  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
+  const middle = width / 2;
+  const belowCord = sheet.belowCord(size.depthBelowCordCm);
+  const tied = cord(plan, bag, scale, onPaper);
+  const reach = reachOf([
+    ...tied,
+    marked('', [
+      [0, 0],
+      [width, 0],
+    ]),
+  ]);
+  const [outerLeft, outerRight] = [reach.left - 3, reach.right + 3];
+  return drawingOf(
+    sheet.shows.bag(size.widthCm, size.depthCm),
+    [
+      within(fills.defs),
+      marked(
+        element(
+          'g',
+          { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)`, class: 'bag' },
+          stripes(bag, fills, scale) + outline(bag, scale),
+        ),
+        [
+          [0, -depth],
+          [width, 0],
+        ],
+      ),
+      ...bag.graft.map((line) => within(graftLine(line, onPaper))),
+      within(seam(width)),
+      ...(bare || width < 24 || depth < 20 ? [] : angleMark(plan, bag, onPaper)),
+      ...tied,
+      ...(bare
+        ? []
+        : [
+            written([middle, -depth - 1.6], sheet.mouth, { anchor: 'middle' }),
+            written([middle, 3.2], sheet.bottom, { anchor: 'middle' }),
+            ...measure([0, 5.4], [width, 5.4], amounts.length(size.widthCm)),
+            ...measure([outerLeft, -depth], [outerLeft, 0], amounts.length(size.depthCm), 'left'),
+            ...measure([outerRight, -bag.cordMm * scale], [outerRight, 0], belowCord),
+          ]),
+    ],
+    bare ? null : { cloth: 'knit', text: sheet.knitSide },
+  );
+}
+
+const stripes = (bag: Bag, fills: Fills, scale: number): string =>
   bag.pieces
-    .map(({ stripe, yarn, shape }) =>
-      element('polygon', {
+    .map(({ stripe, yarn, shape }) => {
+      const fill = fills.fillOf(yarn);
+      return element('polygon', {
         points: pointList(shape),
-        fill: fills.fillOf(yarn),
+        fill,
+        // Its own colour closes the hair between neighbours.
+        stroke: fill,
+        'stroke-width': 0.08 / scale,
         class: 'stripe',
         'data-stripe': stripe,
-      }),
-    )
+      });
+    })
     .join('');
 
 const outline = ({ widthMm, depthMm }: Bag, scale: number): string =>
@@ -85,7 +114,7 @@ const outline = ({ widthMm, depthMm }: Bag, scale: number): string =>
   });
 
 /** Dashes on a pale ground, to be seen on dark and on light stripes. */
-function graftLine([one, other]: Segment, onPaper: (point: Point) => Point): string {
+function graftLine([one, other]: Segment, onPaper: OnPaper): string {
   const [from, to] = [onPaper(one), onPaper(other)];
   return (
     lineFrom(from, to, { stroke: palette.paper, 'stroke-width': 0.45 }) +
@@ -93,14 +122,11 @@ function graftLine([one, other]: Segment, onPaper: (point: Point) => Point): str
   );
 }
 
-/** Eyelets as holes, the cord where it shows, and its two ends at the graft. */
-function cord(plan: Plan, bag: Bag, scale: number, onPaper: (point: Point) => Point): string {
+/** The cord where it shows, the eyelets, and the bow at the graft, where both its ends come out. */
+function cord(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly Mark[] {
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
   const gap = ((bag.widthMm * 2 * scale) / plan.rows) * plan.brief.shapeEveryRows;
-  const radius = Math.min(0.7, gap * 0.3);
-  const strand = (from: Point, to: Point): string =>
-    lineFrom(from, to, { stroke: palette.ink, 'stroke-width': 1.3, 'stroke-linecap': 'round' }) +
-    lineFrom(from, to, { stroke: colour, 'stroke-width': 0.9, 'stroke-linecap': 'round' });
+  const radius = Math.min(0.8, gap * 0.3);
   const holes = bag.eyelets.map(({ at, used }) => {
     const [cx, cy] = onPaper(at);
     return element('circle', {
@@ -110,65 +136,88 @@ function cord(plan: Plan, bag: Bag, scale: number, onPaper: (point: Point) => Po
       fill: used ? palette.ink : palette.paper,
       stroke: palette.ink,
       'stroke-width': 0.15,
+      class: 'eyelet',
     });
   });
-  return (
-    holes.join('') +
-    bag.cordOutside.map(([from, to]) => strand(onPaper(from), onPaper(to))).join('') +
-    ties(bag, colour, onPaper)
-  );
+  const strands = bag.cordOutside.map(([from, to]) => {
+    const d = `M${pair(onPaper(from))}L${pair(onPaper(to))}`;
+    return twoTone(d, colour, 0.9, 'butt');
+  });
+  return [
+    within(holes.join('') + strands.join('')),
+    ...(bag.ends ? bow(onPaper(bag.ends), plan.brief.cord.tieCm * 10 * scale, colour) : []),
+  ];
 }
 
-function ties(bag: Bag, colour: string, onPaper: (point: Point) => Point): string {
-  if (!bag.ends) return '';
-  const [x, y] = onPaper(bag.ends);
-  const tail = (dx: number): string => {
-    const d = `M${round(x)} ${round(y)}c${round(dx * 0.2)} -3 ${round(dx * 1.4)} -4 ${round(dx)} -6.6`;
-    const path = (stroke: string, width: number): string =>
-      element('path', { d, fill: 'none', stroke, 'stroke-width': width, 'stroke-linecap': 'round' });
-    return path(palette.ink, 1.3) + path(colour, 0.9);
+const twoTone = (d: string, colour: string, width: number, cap: 'butt' | 'round'): string =>
+  strokePath(d, { 'stroke-width': width + 0.4, 'stroke-linecap': cap, 'stroke-linejoin': 'round' }) +
+  strokePath(d, { stroke: colour, 'stroke-width': width, 'stroke-linecap': cap, 'stroke-linejoin': 'round' });
+
+/** About half of each tie goes into a loop of the bow, the rest hangs (drawn for the eye; no measure is to be taken from it). */
+function bow([x, y]: Point, tieMm: number, colour: string): readonly Mark[] {
+  const [loop, tail] = [Math.min(14, tieMm * 0.2), Math.min(32, tieMm * 0.42)];
+  const side = (to: -1 | 1): string => {
+    const p = (dx: number, dy: number): string => pair([x + to * dx, y + dy]);
+    const hang = `M${p(0, 0)}C${p(tail * 0.12, tail * 0.3)} ${p(tail * 0.04, tail * 0.6)} ${p(tail * 0.22, tail * 0.95)}`;
+    const round = `M${p(0, 0)}C${p(loop * 0.6, -loop * 0.4)} ${p(loop * 1.3, -loop * 0.1)} ${p(loop, loop * 0.35)}C${p(loop * 0.75, loop * 0.62)} ${p(loop * 0.25, loop * 0.35)} ${p(0, 0)}`;
+    return twoTone(hang, colour, 0.9, 'round') + twoTone(round, colour, 0.9, 'round');
   };
   const knot = element('circle', {
     cx: x,
     cy: y,
-    r: 1.1,
+    r: 1.25,
     fill: colour,
     stroke: palette.ink,
     'stroke-width': 0.2,
   });
-  return tail(-2) + tail(2.4) + knot;
+  return [
+    marked(side(-1) + side(1) + knot, [
+      [x - loop * 1.05 - 0.7, y - loop * 0.25 - 0.7],
+      [x + loop * 1.05 + 0.7, y + tail * 0.95 + 0.7],
+    ]),
+  ];
 }
 
 /** Small stitches along the bottom. */
-function seam(left: number, right: number, y: number): string {
-  const count = Math.max(1, Math.floor((right - left) / 1.8));
-  const step = (right - left) / count;
-  return element('path', {
-    d: Array.from(
-      { length: count },
-      (_, i) => `M${round(left + (i + 0.3) * step)} ${round(y - 0.5)}l${round(step * 0.4)} 1`,
-    ).join(''),
-    stroke: palette.ink,
-    'stroke-width': 0.25,
-    fill: 'none',
-  });
+function seam(widthMm: number): string {
+  const count = Math.max(1, Math.floor(widthMm / 1.8));
+  const step = widthMm / count;
+  const d = Array.from(
+    { length: count },
+    (_, i) => `M${pair([(i + 0.3) * step, -0.5])}l${pair([step * 0.4, 1])}`,
+  );
+  return strokePath(d.join(''), { 'stroke-width': 0.25 });
 }
 
-/** The angle between the stripes and the bottom, in the corner that the graft starts from. */
-function angleMark(plan: Plan, bag: Bag, onPaper: (point: Point) => Point): string {
-  const mirrored = plan.brief.crawl === 'left';
-  const [x, y] = onPaper([mirrored ? bag.widthMm : 0, 0]);
+/** The angle between the stripes and the bottom, at a boundary of stripes near the middle of the bottom. */
+function angleMark(plan: Plan, bag: Bag, onPaper: OnPaper): readonly Mark[] {
+  const towards = plan.brief.crawl === 'left' ? -1 : 1;
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
-  const towards = mirrored ? -1 : 1;
-  const r = 9;
+  const feet = bag.pieces.flatMap(({ shape }) => shape.filter(([, y]) => Math.abs(y) < 1e-6).map(([x]) => x));
+  const aim = bag.widthMm * (towards < 0 ? 0.62 : 0.38);
+  const foot = feet.reduce((best, x) => (Math.abs(x - aim) < Math.abs(best - aim) ? x : best), aim);
+  const [x, y] = onPaper([foot, 0]);
+  const r = 8;
+  const ray: Point = [x + towards * 1.25 * r * Math.cos(turn), y - 1.25 * r * Math.sin(turn)];
   const end: Point = [x + towards * r * Math.cos(turn), y - r * Math.sin(turn)];
-  const wedge = element('path', {
-    d: `M${round(x)} ${round(y)}L${round(x + towards * r)} ${round(y)}A${r} ${r} 0 0 ${mirrored ? 1 : 0} ${round(end[0])} ${round(end[1])}Z`,
-    fill: palette.paper,
-    'fill-opacity': 0.92,
-    stroke: palette.ink,
-    'stroke-width': 0.2,
-  });
-  const label: Point = [x + towards * 5.2 * Math.cos(turn / 2), y - 5.2 * Math.sin(turn / 2) + 0.9];
-  return wedge + textAt(label, formatAngle(plan.size.stripeAngleDeg), { anchor: 'middle' });
+  const d = `M${pair([x + towards * r, y])}A${r} ${r} 0 0 ${towards < 0 ? 1 : 0} ${pair(end)}M${pair([x, y])}L${pair(ray)}`;
+  const text = formatAngle(plan.size.stripeAngleDeg);
+  const [cx, cy] = [x + towards * (r + 3.4) * Math.cos(turn / 2), y - (r + 3.4) * Math.sin(turn / 2)];
+  const wide = textWidth(text, usualTextMm) + 1.2;
+  return [
+    within(
+      strokePath(d, { stroke: palette.paper, 'stroke-width': 0.9 }) + strokePath(d, { 'stroke-width': 0.3 }),
+    ),
+    within(
+      element('rect', {
+        x: cx - wide / 2,
+        y: cy - 1.9,
+        width: wide,
+        height: 3.8,
+        rx: 1.2,
+        fill: palette.paper,
+      }),
+    ),
+    written([cx, cy + 0.95], text, { anchor: 'middle' }),
+  ];
 }

@@ -1,17 +1,18 @@
 import type { Plan } from '../../planning/plan.ts';
-import type { Words } from '../../wording/words.ts';
+import { inkOn } from '../../shared/colour.ts';
+import type { SheetWords } from '../../wording/sheet.en.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
-import { markYarns } from '../yarn-marks.ts';
-import { type Drawing, element, palette, pointList } from './element.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
+import { type Drawing, element, palette, pointList, textAt } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 
 /** All stripes from first to last in one slanting band: an ornament, in the order they are knitted. */
 export function bandDrawing(
   plan: Plan,
+  words: SheetWords,
   widthMm: number,
   heightMm: number,
   id: string,
-  words: Words,
 ): Drawing {
   const fills = fillsFor(markYarns(plan, 'print'), id, 1);
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
@@ -40,12 +41,7 @@ export function bandDrawing(
     stroke: palette.ink,
     'stroke-width': 0.2,
   });
-  return {
-    widthMm,
-    heightMm,
-    title: words.say`The stripes in order`,
-    body: fills.defs + bands.join('') + frame,
-  };
+  return { widthMm, heightMm, title: words.shows.band, body: fills.defs + bands.join('') + frame };
 }
 
 /** A small patch of a yarn, for tables; the definitions of `fills` must stand in the page once. */
@@ -53,6 +49,22 @@ export function patchDrawing(fills: Fills, yarn: string): Drawing {
   const fill = fills.fillOf(yarn);
   const patch = { x: 0.15, y: 0.15, width: 5.7, height: 2.9, fill, stroke: palette.ink, 'stroke-width': 0.2 };
   return { widthMm: 6, heightMm: 3.2, title: '', body: element('rect', patch) };
+}
+
+/** A yarn's letter on its colour, for lists that are read from afar. */
+export function chipDrawing({ colour, letter }: YarnMark): Drawing {
+  const box = {
+    x: 0.15,
+    y: 0.15,
+    width: 5.7,
+    height: 5.5,
+    rx: 0.5,
+    fill: colour,
+    stroke: palette.ink,
+    'stroke-width': 0.25,
+  };
+  const text = textAt([3, 4.5], letter, { size: 4.4, weight: 700, anchor: 'middle', colour: inkOn(colour) });
+  return { widthMm: 6, heightMm: 5.8, title: '', body: element('rect', box) + text };
 }
 
 /** Fills at the scale of the paper, for patches. */

@@ -1,142 +1,200 @@
+/** The bed as the maker has it in front, purl side of the work towards them: where it hangs at first, and where it has crawled to. */
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { Words } from '../../wording/words.ts';
-import { type BedMap, bedMapOf, type HangingOnBed } from '../geometry/bed-map.ts';
-import { type Drawing, element, lineFrom, palette, textAt } from './element.ts';
-import { centreWithin } from './text-width.ts';
+import type { SheetWords } from '../../wording/sheet.en.ts';
+import { type BedMap, bedMapOf, type Edges, type HangingOnBed } from '../geometry/bed-map.ts';
+import type { Point } from '../geometry/shape.ts';
+import { type Drawing, element, lineFrom, palette } from './element.ts';
+import { drawingOf, type Mark, marked, within, written } from './mark.ts';
+import { textWidth } from './text-width.ts';
 
-const side = 9;
-const laneMm = 11;
-const scaleMm = 9;
-
-/** The bed from above with needle numbers; a lane for each hanging: where it is hung, and where it has crawled to. */
-export function bedDrawing(plan: Plan, room: { widthMm: number; lanes: number }, words: Words): Drawing {
-  const map = bedMapOf(plan);
-  const needleMm = (room.widthMm - 2 * side) / map.needles;
-  const leftOf = (place: number): number => side + place * needleMm;
-  const shown = map.hangings.slice(0, room.lanes);
-  const more = map.hangings.length - shown.length;
-  const lanes = shown.map((hanging, i) => lane(hanging, scaleMm + i * laneMm, leftOf, room.widthMm, words));
-  const bottom = scaleMm + shown.length * laneMm;
-  return {
-    widthMm: room.widthMm,
-    heightMm: bottom + (more > 0 ? 4.5 : 0),
-    title: words.say`The bed with its ${map.needles} needles and where the work hangs`,
-    body: [
-      needleScale(map, needleMm, leftOf),
-      ...lanes,
-      more > 0
-        ? textAt(
-            [side, bottom + 2.8],
-            words.say`and ${more} more, each hung on the same needles; the list of stripes says when`,
-            {},
-          )
-        : '',
-    ].join(''),
-  };
+export interface BedDrawingOptions {
+  readonly widthMm: number;
+  /** Height of the letters. */
+  readonly size: number;
+  /** Hangings that are drawn; what is more is said. */
+  readonly lanes: number;
 }
 
-function needleScale(map: BedMap, needleMm: number, leftOf: (place: number) => number): string {
+type PlaceAt = (place: number) => number;
+
+export function bedDrawing(
+  plan: Plan,
+  words: SheetWords,
+  { widthMm, size, lanes }: BedDrawingOptions,
+): Drawing {
+  const map = bedMapOf(plan);
+  const side = textWidth('L200', size) / 2;
+  const needleMm = (widthMm - 2 * side) / map.needles;
+  const leftOf: PlaceAt = (place) => side + place * needleMm;
+  const shown = map.hangings.slice(0, lanes);
+  const more = map.hangings.length - shown.length;
+  const laneMm = size * 3.5;
+  const bottom = size * 0.5 + shown.length * laneMm;
+  return drawingOf(
+    words.shows.bed(map.needles),
+    [
+      ...needleScale(map, needleMm, leftOf, size),
+      ...shown.flatMap((hanging, i) =>
+        lane(hanging, words, { top: size * 0.5 + i * laneMm, leftOf, size, widthMm }),
+      ),
+      marked('', [
+        [0, 0],
+        [widthMm, bottom],
+      ]),
+      ...(more > 0
+        ? [written([0, bottom + size], words.morePlaces(more), { size, colour: palette.quiet })]
+        : []),
+    ],
+    { cloth: 'purl', text: words.purlSide },
+    size,
+  );
+}
+
+function needleScale(map: BedMap, needleMm: number, leftOf: PlaceAt, size: number): readonly Mark[] {
   const { needles, marginNeedles, leftNeedles } = map;
-  const y = 6;
-  const tickEvery = needleMm >= 0.8 ? 1 : needleMm >= 0.2 ? 5 : 10;
   const numberOf = (place: number): number =>
     place < leftNeedles ? leftNeedles - place : place - leftNeedles + 1;
+  const tickEvery = needleMm >= 0.8 ? 1 : needleMm >= 0.2 ? 5 : 10;
   const ticks = Array.from({ length: needles }, (_, place) => {
     const number = numberOf(place);
     if (number % tickEvery !== 0 && number !== 1) return '';
     const x = leftOf(place + 0.5);
-    return lineFrom([x, y - (number % 10 === 0 ? 1.6 : 0.9)], [x, y], { 'stroke-width': 0.15 });
+    return lineFrom([x, number % 10 === 0 ? -1.6 : -0.9], [x, 0], { 'stroke-width': 0.15 });
   });
-  const nameEvery = [10, 20, 25, 50, 100].find((step) => step * needleMm >= 10) ?? 100;
-  const named = [
-    0,
-    needles - 1,
-    ...Array.from({ length: needles }, (_, place) => place).filter(
-      (place) => numberOf(place) % nameEvery === 0,
-    ),
-  ];
-  const written: number[] = [];
-  const names = named.map((place) => {
-    const x = leftOf(place + 0.5);
-    if (written.some((other) => Math.abs(other - x) < 8)) return '';
-    written.push(x);
-    return textAt([x, y - 2.4], formatNeedle(needles, place), { anchor: 'middle', size: 2.4 });
-  });
-  const marginBox = (place: number): string =>
+  const margin = (place: number): string =>
     element('rect', {
       x: leftOf(place),
-      y: y + 0.2,
+      y: -1.7,
       width: marginNeedles * needleMm,
-      height: 1,
+      height: 1.7,
       fill: palette.rule,
     });
   const middle = leftOf(leftNeedles);
   return [
-    lineFrom([leftOf(0), y], [leftOf(needles), y], { 'stroke-width': 0.3 }),
-    lineFrom([middle, y - 3], [middle, y + 1.2], { 'stroke-width': 0.4 }),
-    ...ticks,
-    ...names,
-    marginNeedles > 0 ? marginBox(0) + marginBox(needles - marginNeedles) : '',
-  ].join('');
+    within(
+      lineFrom([leftOf(0), 0], [leftOf(needles), 0], { 'stroke-width': 0.4 }) +
+        lineFrom([middle, -2.6], [middle, 1], { 'stroke-width': 0.5 }) +
+        ticks.join('') +
+        (marginNeedles > 0 ? margin(0) + margin(needles - marginNeedles) : ''),
+    ),
+    ...needleNames(map, numberOf, leftOf, size),
+  ];
 }
 
-/** Two bars joined by the way the work crawls: hung above, at its last row below. */
+/** Ends first, then round numbers, as far as there is room between names. */
+function needleNames(
+  { needles }: BedMap,
+  numberOf: (place: number) => number,
+  leftOf: PlaceAt,
+  size: number,
+): readonly Mark[] {
+  const roomMm = textWidth('L200', size) + 1;
+  const round = Array.from({ length: needles }, (_, place) => place).filter(
+    (place) => numberOf(place) % 10 === 0,
+  );
+  const inOrder = [
+    0,
+    needles - 1,
+    ...round.toSorted((a, b) => (numberOf(b) % 50 === 0 ? 1 : 0) - (numberOf(a) % 50 === 0 ? 1 : 0)),
+  ];
+  const taken: number[] = [];
+  return inOrder.flatMap((place) => {
+    const x = leftOf(place + 0.5);
+    if (taken.some((other) => Math.abs(other - x) < roomMm)) return [];
+    taken.push(x);
+    return [
+      written([x, -2.9], formatNeedle(needles, place), { anchor: 'middle', size, colour: palette.quiet }),
+    ];
+  });
+}
+
+interface LaneRoom {
+  readonly top: number;
+  readonly leftOf: PlaceAt;
+  readonly size: number;
+  readonly widthMm: number;
+}
+
+/** Two bars joined by the way the work crawls: as it is hung above, at its last row there below. */
 function lane(
   { fromRow, throughRow, hung, last }: HangingOnBed,
-  top: number,
-  leftOf: (place: number) => number,
-  widthMm: number,
-  words: Words,
-): string {
-  const bar = (from: number, through: number, y: number, fill: string): string =>
-    element('rect', {
-      x: leftOf(from),
-      y,
-      width: leftOf(through + 1) - leftOf(from),
-      height: 2.6,
-      fill,
-      stroke: palette.ink,
-      'stroke-width': 0.2,
-    });
-  const [hungY, endY] = [top, top + 5.4];
-  const names = (
-    left: number,
-    right: number,
-    leftName: string,
-    rightName: string,
-    y: number,
-    row: string,
-  ): string => {
-    const [from, to] = [leftOf(left), leftOf(right + 1)];
-    const size = 2.2;
-    const x = centreWithin((from + to) / 2, row, size, widthMm);
-    const middle = textAt([x, y + 1.95], row, { anchor: 'middle', size });
-    return middle + outerName(from, leftName, 'left', y) + outerName(to, rightName, 'right', y);
-  };
+  words: SheetWords,
+  room: LaneRoom,
+): readonly Mark[] {
+  const { top, leftOf, size } = room;
+  const barMm = size * 1.3;
+  const endY = top + size * 1.85;
+  const corner = (place: number, y: number): Point => [leftOf(place), y];
   const sweep = element('polygon', {
-    points: `${leftOf(hung.left)},${hungY + 2.6} ${leftOf(hung.right + 1)},${hungY + 2.6} ${leftOf(last.right + 1)},${endY} ${leftOf(last.left)},${endY}`,
+    points: [
+      corner(hung.left, top + barMm),
+      corner(hung.right + 1, top + barMm),
+      corner(last.right + 1, endY),
+      corner(last.left, endY),
+    ]
+      .map(([x, y]) => `${x},${y}`)
+      .join(' '),
     fill: palette.pale,
   });
   return [
-    sweep,
-    bar(hung.left, hung.right, hungY, palette.paper),
-    bar(last.left, last.right, endY, palette.paper),
-    names(
-      hung.left,
-      hung.right,
-      hung.leftName,
-      hung.rightName,
-      hungY,
-      fromRow === 1 ? words.say`hung for row 1` : words.say`hung again after row ${fromRow - 1}`,
-    ),
-    names(last.left, last.right, last.leftName, last.rightName, endY, words.say`at row ${throughRow}`),
-  ].join('');
+    within(sweep),
+    ...bar(hung, fromRow === 1 ? words.hungForRow : words.hungAfter(fromRow - 1), top, room),
+    ...bar(last, words.atRow(throughRow), endY, room),
+  ];
 }
 
-/** Beside the bar where there is room, else inside it. */
-function outerName(x: number, name: string, side: 'left' | 'right', y: number): string {
-  return side === 'left'
-    ? textAt([x - 1, y + 2.1], name, { anchor: 'end', size: 2.4, weight: 700 })
-    : textAt([x + 1, y + 2.1], name, { size: 2.4, weight: 700 });
+/** Edge needles stand outside the bar; what it is stands in it, or beside it where it is too short. */
+function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: LaneRoom): readonly Mark[] {
+  const [from, to] = [leftOf(edges.left), leftOf(edges.right + 1)];
+  const high = size * 1.3;
+  const baseline = y + size;
+  const names = {
+    left: textWidth(edges.leftName, size) * 1.06 + 1,
+    right: textWidth(edges.rightName, size) * 1.06 + 1,
+  };
+  const leftInside = from - names.left < 0;
+  const rightInside = to + names.right > widthMm;
+  const box = element('rect', {
+    x: from,
+    y,
+    width: to - from,
+    height: high,
+    fill: palette.paper,
+    stroke: palette.ink,
+    'stroke-width': 0.3,
+    class: 'hanging',
+  });
+  const inner = {
+    from: from + (leftInside ? names.left + 1 : 0.8),
+    to: to - (rightInside ? names.right + 1 : 0.8),
+  };
+  const textMm = textWidth(text, size);
+  const isRoomy = inner.to - inner.from >= textMm;
+  const beside = rightOf(
+    to + (rightInside ? 0 : names.right),
+    textMm,
+    widthMm,
+    from - (leftInside ? 0 : names.left),
+  );
+  return [
+    within(box),
+    written([leftInside ? from + 0.8 : from - 0.8, baseline], edges.leftName, {
+      size,
+      weight: 700,
+      anchor: leftInside ? 'start' : 'end',
+    }),
+    written([rightInside ? to - 0.8 : to + 0.8, baseline], edges.rightName, {
+      size,
+      weight: 700,
+      anchor: rightInside ? 'end' : 'start',
+    }),
+    isRoomy
+      ? written([(inner.from + inner.to) / 2, baseline], text, { size, anchor: 'middle' })
+      : written([beside, baseline], text, { size }),
+  ];
 }
+
+/** Where a text of this width starts: right of the bar where it fits, else left of it. */
+const rightOf = (right: number, textMm: number, widthMm: number, left: number): number =>
+  right + 1.5 + textMm <= widthMm ? right + 1.5 : left - 1.5 - textMm;

@@ -1,40 +1,35 @@
-/** Dimension lines as on a working drawing: a thin line between two ticks, its figure beside it, kept inside the drawing. */
+/** Dimension lines as on a working drawing: a thin line between two ticks, its figure beside it. */
 import type { Point } from '../geometry/shape.ts';
-import { lineFrom, palette, textAt } from './element.ts';
-import { centreWithin } from './text-width.ts';
+import { lineFrom, palette, usualTextMm } from './element.ts';
+import { type Mark, marked, written } from './mark.ts';
 
 const thin = { stroke: palette.quiet, 'stroke-width': 0.15 };
 const tick = 0.9;
 
-export const acrossDimension = (
-  left: number,
-  right: number,
-  y: number,
+/** Across with its figure below, or down with its figure to the right or the left, turned to read from below. */
+export function measure(
+  from: Point,
+  to: Point,
   text: string,
-  widthMm: number,
-): string =>
-  [
-    lineFrom([left, y], [right, y], thin),
-    lineFrom([left, y - tick], [left, y + tick], thin),
-    lineFrom([right, y - tick], [right, y + tick], thin),
-    textAt([centreWithin((left + right) / 2, text, 2.6, widthMm), y + 3.4], text, { anchor: 'middle' }),
+  side: 'left' | 'right' = 'right',
+): readonly Mark[] {
+  const [[x1, y1], [x2, y2]] = [from, to];
+  const across = y1 === y2;
+  const [dx, dy] = across ? [0, tick] : [tick, 0];
+  const lines = [
+    lineFrom(from, to, thin),
+    lineFrom([x1 - dx, y1 - dy], [x1 + dx, y1 + dy], thin),
+    lineFrom([x2 - dx, y2 - dy], [x2 + dx, y2 + dy], thin),
   ].join('');
-
-/** Down the side, its figure turned to read from below. */
-export function downDimension(
-  x: number,
-  top: number,
-  bottom: number,
-  text: string,
-  side: 'left' | 'right',
-  heightMm: number,
-): string {
-  const middle = centreWithin((top + bottom) / 2, text, 2.6, heightMm);
-  const at: Point = [side === 'left' ? x - 1.2 : x + 3.2, middle];
+  const middle: Point = [(x1 + x2) / 2, (y1 + y2) / 2];
+  const off = side === 'left' ? -1.2 : 0.9 + usualTextMm * 0.8;
   return [
-    lineFrom([x, top], [x, bottom], thin),
-    lineFrom([x - tick, top], [x + tick, top], thin),
-    lineFrom([x - tick, bottom], [x + tick, bottom], thin),
-    textAt(at, text, { anchor: 'middle', turn: -90 }),
-  ].join('');
+    marked(lines, [
+      [x1 - dx, y1 - dy],
+      [x2 + dx, y2 + dy],
+    ]),
+    across
+      ? written([middle[0], middle[1] + 3.6], text, { anchor: 'middle' })
+      : written([middle[0] + off, middle[1]], text, { anchor: 'middle', turn: -90 }),
+  ];
 }

@@ -1,16 +1,16 @@
 /** The drawings as SVG: parsed by a library, their polygons measured against the plan. */
-
 import { Polygon as FlatPolygon, point } from '@flatten-js/core';
 import fc from 'fast-check';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { planOf } from '../../../test/fixtures/plan-of.ts';
 import { briefFile } from '../../../test/fixtures/random-brief.ts';
 import { allNodes, pointsOf, readSvg, type SvgNode, withClass } from '../../../test/fixtures/read-svg.ts';
 import { demoNames, demoPlan, twoColours } from '../../../test/fixtures/sheet-briefs.ts';
-import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
+import { german } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { Language } from '../../wording/words.ts';
+import { metric } from '../../shared/units.ts';
+import { englishWords, type Words, wordsIn } from '../../wording/words.ts';
 import { bagDrawing } from './bag-drawing.ts';
 import { bandDrawing } from './band-drawing.ts';
 import { bedDrawing } from './bed-drawing.ts';
@@ -26,33 +26,29 @@ import { threadingDiagram } from './threading-diagram.ts';
 const stripSvg = (plan: Plan, rowsDone?: number): SvgNode =>
   readSvg(
     standalone(
-      stripDrawing(
-        plan,
-        {
-          widthMm: 76,
-          heightMm: 50,
-          id: 's',
-          ...(rowsDone === undefined ? {} : { rowsDone }),
-        },
-        spoken(),
-      ),
+      stripDrawing(plan, englishWords, {
+        widthMm: 92,
+        heightMm: 62,
+        id: 's',
+        ...(rowsDone === undefined ? {} : { rowsDone }),
+      }),
     ),
   );
 const bagSvg = (plan: Plan): SvgNode =>
-  readSvg(standalone(bagDrawing(plan, { widthMm: 90, heightMm: 80 }, spoken(), 'b')));
+  readSvg(standalone(bagDrawing(plan, englishWords, { widthMm: 90, heightMm: 80, id: 'b' })));
 const areaOf = (node: SvgNode): number => new FlatPolygon(pointsOf(node).map(([x, y]) => point(x, y))).area();
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-const drawingsOf = (plan: Plan): Readonly<Record<string, Drawing>> => ({
-  strip: stripDrawing(plan, { widthMm: 76, heightMm: 50, id: 's', rowsDone: 5 }, spoken()),
-  bag: bagDrawing(plan, { widthMm: 90, heightMm: 80 }, spoken(), 'b'),
-  fold: foldDrawing(plan, { widthMm: 100, heightMm: 46 }, 'f', spoken()),
-  bed: bedDrawing(plan, { widthMm: 182, lanes: 2 }, spoken()),
-  band: bandDrawing(plan, 182, 4, 'r', spoken()),
-  shaping: shapingDiagram(plan, spoken()),
-  graft: graftDiagram(spoken()),
-  seam: seamDiagram(spoken()),
-  threading: threadingDiagram(plan, 182, spoken()),
+const drawingsOf = (plan: Plan, words: Words): Readonly<Record<string, Drawing>> => ({
+  strip: stripDrawing(plan, words, { widthMm: 92, heightMm: 62, id: 's', rowsDone: 5 }),
+  bag: bagDrawing(plan, words, { widthMm: 90, heightMm: 80, id: 'b' }),
+  fold: foldDrawing(plan, words, { widthMm: 182, heightMm: 58 }, 'f'),
+  bed: bedDrawing(plan, words.sheet, { widthMm: 180, size: 4.6, lanes: 2 }),
+  band: bandDrawing(plan, words.sheet, 182, 4, 'r'),
+  shaping: shapingDiagram(plan, words),
+  graft: graftDiagram(plan, words.sheet),
+  seam: seamDiagram(words.sheet),
+  threading: threadingDiagram(plan, words.sheet, 182),
 });
 
 describe.each(demoNames)('the strip of the %s as SVG', (name) => {
@@ -126,18 +122,16 @@ describe('the bag as SVG', () => {
   });
 });
 
-const languages: readonly (readonly [string, Language | null])[] = [
-  ['English', null],
-  ['German', german],
+const languages: readonly (readonly [string, Words])[] = [
+  ['English', englishWords],
+  ['German', wordsIn(german, metric)],
 ];
 
 describe('every drawing', () => {
-  afterEach(() => speak(null));
-
   it('of any bag is well-formed, finite, and refers only to itself', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
-        for (const [name, drawing] of Object.entries(drawingsOf(planOf(file)))) {
+        for (const [name, drawing] of Object.entries(drawingsOf(planOf(file), englishWords))) {
           const markup = standalone(drawing);
           expect(markup, name).not.toMatch(/NaN|Infinity|undefined/);
           expect(markup.match(/(?:href|src)=/g), name).toBeNull();
@@ -150,23 +144,19 @@ describe('every drawing', () => {
   });
 
   it.each(languages)(
-    'keeps its text inside its edges, in the widest of common fonts, in %s',
-    (_, language) => {
-      speak(language);
+    'keeps its text inside its edges and in letters of 7 points or more, in the widest of common fonts, in %s',
+    (_, words) => {
       fc.assert(
         fc.property(briefFile(), (file) => {
-          for (const [name, drawing] of Object.entries(drawingsOf(planOf(file)))) {
-            for (const { attributes, text } of allNodes(readSvg(standalone(drawing))).filter(
-              (node) => node.name === 'text',
-            )) {
-              const isTurned = (attributes.transform ?? '') !== '';
-              const width = textWidth(text, Number(attributes['font-size']));
-              const share =
-                attributes['text-anchor'] === 'middle' ? 0.5 : attributes['text-anchor'] === 'end' ? 1 : 0;
-              const from = (isTurned ? Number(attributes.y) : Number(attributes.x)) - width * share;
-              const room = isTurned ? drawing.heightMm : drawing.widthMm;
-              expect(from, `${name}: ${text}`).toBeGreaterThan(-0.5);
-              expect(from + width, `${name}: ${text}`).toBeLessThan(room + 0.5);
+          for (const [name, drawing] of Object.entries(drawingsOf(planOf(file), words))) {
+            for (const { size, text, corners } of textsOf(readSvg(standalone(drawing)))) {
+              expect((size * 72) / 25.4, `${name}: ${text}`).toBeGreaterThanOrEqual(7);
+              for (const [x, y] of corners) {
+                expect(x, `${name}: ${text}`).toBeGreaterThan(-0.5);
+                expect(x, `${name}: ${text}`).toBeLessThan(drawing.widthMm + 0.5);
+                expect(y, `${name}: ${text}`).toBeGreaterThan(-0.5);
+                expect(y, `${name}: ${text}`).toBeLessThan(drawing.heightMm + 0.5);
+              }
             }
           }
         }),
@@ -174,4 +164,68 @@ describe('every drawing', () => {
       );
     },
   );
+
+  it('says which side of the cloth it shows, first of all that is written in it, and never both', () => {
+    fc.assert(
+      fc.property(briefFile(), (file) => {
+        const { strip, bed, shaping, bag, graft, seam, threading } = drawingsOf(planOf(file), englishWords);
+        const sides = (drawing: Drawing | undefined): readonly string[] =>
+          textsOf(readSvg(standalone(drawing as Drawing)))
+            .map(({ text }) => text)
+            .filter((text) => text.endsWith('side towards you'));
+        for (const one of [strip, bed, shaping]) expect(sides(one)).toEqual(['purl side towards you']);
+        for (const one of [bag, graft, seam, threading])
+          expect(sides(one)).toEqual(['knit side towards you']);
+        for (const one of [strip, bed, shaping, bag, graft, seam, threading]) {
+          const [first] = textsOf(readSvg(standalone(one as Drawing)));
+          expect(first?.text).toMatch(/side towards you$/);
+          expect(first?.corners[0]?.[0]).toBeLessThan(12);
+          expect(first?.corners[0]?.[1]).toBeLessThan(2);
+        }
+      }),
+      { numRuns: 10 },
+    );
+  });
 });
+
+interface DrawnText {
+  readonly text: string;
+  readonly size: number;
+  /** In the drawing's own millimetres, turned and moved as it is. */
+  readonly corners: readonly (readonly [number, number])[];
+}
+
+/** Texts with the corners of their boxes, in the widest of common fonts. */
+function textsOf(node: SvgNode, moves: readonly string[] = []): readonly DrawnText[] {
+  const own = node.attributes.transform;
+  const all = own === undefined ? moves : [...moves, own];
+  if (node.name !== 'text') return node.children.flatMap((child) => textsOf(child, all));
+  const { x, y, 'font-size': size, 'text-anchor': anchor } = node.attributes;
+  const width = textWidth(node.text, Number(size));
+  const left = Number(x) - width * (anchor === 'middle' ? 0.5 : anchor === 'end' ? 1 : 0);
+  const [top, bottom] = [Number(y) - Number(size) * 0.75, Number(y) + Number(size) * 0.2];
+  const box: readonly (readonly [number, number])[] = [
+    [left, top],
+    [left + width, top],
+    [left + width, bottom],
+    [left, bottom],
+  ];
+  return [
+    {
+      text: node.text,
+      size: Number(size),
+      corners: box.map((point) => all.toReversed().reduce(moveBy, point)),
+    },
+  ];
+}
+
+/** One transform of SVG: translate, or rotate about a point. */
+function moveBy([x, y]: readonly [number, number], transform: string): readonly [number, number] {
+  const [, kind, list = ''] = /^(\w+)\(([^)]*)\)$/.exec(transform) ?? [];
+  const [a = 0, b = 0, c = 0] = list.split(/[ ,]+/).map(Number);
+  if (kind === 'translate') return [x + a, y + b];
+  if (kind !== 'rotate') throw new Error(`not looked for around text: ${transform}`);
+  const turn = (a * Math.PI) / 180;
+  const [dx, dy] = [x - b, y - c];
+  return [b + dx * Math.cos(turn) - dy * Math.sin(turn), c + dx * Math.sin(turn) + dy * Math.cos(turn)];
+}

@@ -32,7 +32,7 @@ export const css = String.raw;
 
 export const fontFamily = css`'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif`;
 
-interface TextStyle {
+export interface TextStyle {
   readonly size?: number;
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly colour?: string;

@@ -1,86 +1,197 @@
+/**
+ * How the strip becomes the bag, in three views: as it hangs, purl side towards the maker; turned over and laid out with the
+ * mouth up, where it is to be folded; and folded, its last edge A met with its first edge B.
+ */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
+import { stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
-import {
-  type Drawing,
-  element,
-  lineFrom,
-  palette,
-  pointList,
-  round,
-  textAt,
-  usualTextMm,
-} from './element.ts';
+import { type Drawing, element, lineFrom, palette, pointList, round, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { textWidth } from './text-width.ts';
+import {
+  arrow,
+  disc,
+  drawingOf,
+  type Mark,
+  marked,
+  reachOf,
+  type Side,
+  sideMark,
+  within,
+  written,
+} from './mark.ts';
+import { stripMarks } from './strip-drawing.ts';
+import { wrapText } from './text-width.ts';
 
-const margin = { side: 4, top: 5, bottom: 5 };
-const gapMm = 16;
+const [gapMm, turnMm] = [3, 19];
 
-/** How the strip becomes the bag: unrolled with its folds and lettered edges, an arrow, folded with the edges met. */
-export function foldDrawing(
-  plan: Plan,
-  room: { widthMm: number; heightMm: number },
-  id: string,
-  words: Words,
-): Drawing {
-  const fold = foldOf(plan);
-  const { band } = fold;
-  const unrolledMm = band.mouthMm + band.leanMm;
-  const scale = Math.min(
-    (room.widthMm - 2 * margin.side - gapMm) / (unrolledMm + band.widthMm),
-    (room.heightMm - margin.top - margin.bottom) / band.depthMm,
-  );
-  const height = band.depthMm * scale;
-  const bottom = margin.top + height;
-  const at =
-    (leftMm: number) =>
-    ([x, y]: Point): Point => [leftMm + x * scale, bottom - y * scale];
-  const bagLeft = margin.side + unrolledMm * scale + gapMm;
-  const leanHalf = ((band.mirrored ? -1 : 1) * band.leanMm * scale) / 2;
-  const [onStrip, onBag] = [at(margin.side), at(bagLeft)];
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
-  const bagHalf = (band.widthMm * scale) / 2;
-  return {
-    // The name of its edge may be wider than a small bag.
-    widthMm:
-      bagLeft + bagHalf + Math.max(bagHalf + margin.side, textWidth(words.say`mouth`, usualTextMm) / 2),
-    heightMm: height + margin.top + margin.bottom,
-    title: words.say`How the strip folds into the bag: its last edge A meets its first edge B`,
-    body: [
-      fills.defs,
-      pieces(fold, fills, scale, [margin.side, bottom], 'unrolled'),
-      pieces(fold, fills, scale, [bagLeft, bottom], 'folded'),
-      ...fold.folds.map(
-        ([from, to]) =>
-          lineFrom(onStrip(from), onStrip(to), { stroke: palette.paper, 'stroke-width': 0.7 }) +
-          lineFrom(onStrip(from), onStrip(to), { 'stroke-dasharray': '1.2 0.9', 'stroke-width': 0.3 }),
-      ),
-      ...fold.graft.map(([from, to]) => lineFrom(onBag(from), onBag(to), { 'stroke-width': 0.6 })),
-      edgeLetters(fold, plan.stitches, onStrip),
-      metLetters(fold, onBag),
-      arrow(margin.side + unrolledMm * scale + gapMm / 2 + (band.mirrored ? 0 : 2), margin.top + height / 2),
-      textAt([margin.side + (unrolledMm * scale) / 2 + leanHalf, margin.top - 1.3], words.say`mouth`, {
-        anchor: 'middle',
-      }),
-      textAt([margin.side + (unrolledMm * scale) / 2 - leanHalf, bottom + 3.4], words.say`bottom`, {
-        anchor: 'middle',
-      }),
-      textAt([bagLeft + bagHalf, margin.top - 1.3], words.say`mouth`, { anchor: 'middle' }),
-      textAt([bagLeft + bagHalf, bottom + 3.4], words.say`seam`, { anchor: 'middle' }),
-    ].join(''),
-  };
+type View = readonly Mark[];
+
+interface Room {
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
-function pieces(
-  fold: Fold,
-  fills: Fills,
-  scale: number,
-  [left, bottom]: Point,
-  which: 'unrolled' | 'folded',
-): string {
+export function foldDrawing(plan: Plan, words: Words, room: Room, id: string): Drawing {
+  const { band } = foldOf(plan);
+  const strip = stripOf(plan, plan.rows);
+  const allWide = strip.box.right + band.mouthMm + Math.abs(band.leanMm) + band.widthMm;
+  const high = Math.max(strip.box.top, band.depthMm);
+  let scale = Math.min(room.widthMm / allWide, (room.heightMm - 24) / high);
+  let drawing = drawnAt(plan, words, scale, id);
+  // Words stand between the views and above them, so how wide it comes out is only seen when it is drawn.
+  for (let tries = 0; drawing.widthMm > room.widthMm && tries < 40; tries++) {
+    scale *= 0.94;
+    drawing = drawnAt(plan, words, scale, id);
+  }
+  return drawing;
+}
+
+function drawnAt(plan: Plan, words: Words, scale: number, id: string): Drawing {
+  const { sheet } = words;
+  const fold = foldOf(plan);
+  const { band } = fold;
+  const strip = stripOf(plan, plan.rows);
+  const high = Math.max(strip.box.top, band.depthMm);
+  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
+  const knit: Side = { cloth: 'knit', text: sheet.knitSide };
+  const views: readonly (readonly [view: View, side: Side, title: string])[] = [
+    [
+      stripMarks(plan, words, {
+        widthMm: strip.box.right * scale + 10,
+        heightMm: strip.box.top * scale + 12,
+        id: `${id}-hung`,
+        bare: true,
+      }),
+      { cloth: 'purl', text: sheet.purlSide },
+      `1 ${sheet.hanging}`,
+    ],
+    [laidOut(fold, words, fills, scale), knit, `2 ${sheet.laidOut}`],
+    [folded(fold, words, fills, scale), knit, `3 ${sheet.grafted}`],
+  ];
+  const links = [turnOver(sheet.turnOver), bringTogether(sheet.bring)];
+  let x = 0;
+  const marks = views.flatMap(([view, side, title], i): readonly Mark[] => {
+    const whole = headed(view, side, title);
+    const own = reachOf(whole);
+    const placed = moved(whole, [x - own.left, -own.bottom]);
+    x += own.right - own.left + gapMm;
+    const link = links[i];
+    if (!link) return placed;
+    const reach = reachOf(link);
+    const linked = moved(link, [x - reach.left, 10 + (high * scale) / 2]);
+    x += reach.right - reach.left + gapMm;
+    return [...placed, ...linked];
+  });
+  return drawingOf(sheet.shows.fold, [within(fills.defs), ...marks], null);
+}
+
+/** The side of the cloth and the name of the view above it, in its upper left corner. */
+function headed(view: View, side: Side, title: string): View {
+  const { left, bottom: top } = reachOf(view);
+  const head = sideMark(side, usualTextMm);
+  return [
+    ...view,
+    written([left, top - 7.4], title, { weight: 700, size: 2.9 }),
+    ...moved([head], [left, top - 5.6]),
+  ];
+}
+
+const moved = (marks: readonly Mark[], [dx, dy]: Point): readonly Mark[] => [
+  marked(
+    element(
+      'g',
+      { transform: `translate(${round(dx)} ${round(dy)})` },
+      marks.map(({ markup }) => markup).join(''),
+    ),
+    marks.flatMap(({ reach }) => reach.map(([x, y]): Point => [x + dx, y + dy])),
+  ),
+];
+
+/** An arrow that turns round, and what it says below. */
+function turnOver(text: string): View {
+  const d = 'M3 8C5 -1 13 -1 15 6';
+  const head = '15.6,8.6 13.4,5.4 17,4.6';
+  return [
+    marked(
+      element('path', { d, fill: 'none', stroke: palette.ink, 'stroke-width': 0.6 }) +
+        element('polygon', { points: head, fill: palette.ink }),
+      [
+        [0, 0],
+        [turnMm, 9],
+      ],
+    ),
+    ...below(text, 12.6),
+  ];
+}
+
+const bringTogether = (text: string): View => [arrow([2, 6], [16, 6], 0.6), ...below(text, 11)];
+
+const below = (text: string, y: number): View =>
+  wrapText(text, usualTextMm, turnMm).map((line, i) =>
+    written([turnMm / 2, y + i * 3.4], line, { anchor: 'middle' }),
+  );
+
+function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): View {
+  const at = ([x, y]: Point): Point => [x * scale, -y * scale];
+  const { band } = fold;
+  const topMiddle = middleAtHeight(fold, band.depthMm);
+  const bottomMiddle = middleAtHeight(fold, 0);
+  return [
+    pieces(fold, fills, scale, 'unrolled'),
+    ...fold.folds.flatMap(([from, to]): readonly Mark[] => [
+      within(lineFrom(at(from), at(to), { stroke: palette.paper, 'stroke-width': 1 })),
+      within(lineFrom(at(from), at(to), { 'stroke-dasharray': '1.4 1', 'stroke-width': 0.4, class: 'fold' })),
+    ]),
+    ...(['A', 'B'] as const).map((letter) => disc(at(between(...fold.edges[letter], 0.5)), letter)),
+    written(at([topMiddle, band.depthMm + 1.4 / scale]), sheet.mouth, { anchor: 'middle' }),
+    written(at([bottomMiddle, -3.2 / scale]), sheet.bottom, { anchor: 'middle' }),
+    written(at([bottomMiddle, -6.6 / scale]), `- - ${sheet.foldBack}`, {
+      anchor: 'middle',
+      colour: palette.quiet,
+    }),
+  ];
+}
+
+/** Half-way between the ends of the band at a height. */
+const middleAtHeight = ({ edges }: Fold, height: number): number => {
+  const ends = (['A', 'B'] as const).map(
+    (letter) => edges[letter].find(([, y]) => Math.abs(y - height) < 1e-6)?.[0] ?? 0,
+  );
+  return ((ends[0] ?? 0) + (ends[1] ?? 0)) / 2;
+};
+
+function folded(fold: Fold, { sheet }: Words, fills: Fills, scale: number): View {
+  const at = ([x, y]: Point): Point => [x * scale, -y * scale];
+  const { band, graft } = fold;
+  const middle = band.widthMm / 2;
+  return [
+    pieces(fold, fills, scale, 'folded'),
+    ...graft.flatMap(([from, to]): readonly Mark[] => [
+      within(lineFrom(at(from), at(to), { stroke: palette.paper, 'stroke-width': 1.2 })),
+      within(
+        lineFrom(at(from), at(to), { 'stroke-width': 0.5, 'stroke-dasharray': '1.4 0.7', class: 'graft' }),
+      ),
+    ]),
+    ...metLetters(fold, at),
+    written(at([middle, band.depthMm + 1.4 / scale]), sheet.mouth, { anchor: 'middle' }),
+    written(at([middle, -3.2 / scale]), sheet.sewHere, { anchor: 'middle' }),
+  ];
+}
+
+/** A and B on their sides of the graft, as far as the bag is wide enough for them. */
+function metLetters({ graft, band }: Fold, at: (point: Point) => Point): View {
+  const [line] = graft;
+  if (!line) return [];
+  const [x, y] = at(between(line[0], line[1], 0.5));
+  const r = 2.1;
+  const shift = (band.mirrored ? -1 : 1) * (r + 1);
+  return [disc([x - shift, y], 'A', r), disc([x + shift, y], 'B', r)];
+}
+
+function pieces(fold: Fold, fills: Fills, scale: number, which: 'unrolled' | 'folded'): Mark {
   const shown = fold.pieces.filter((piece) => which === 'unrolled' || piece.layer === 'front');
   const polygons = shown.map((piece) =>
     element('polygon', {
@@ -92,63 +203,25 @@ function pieces(
     }),
   );
   const { widthMm, depthMm } = fold.band;
-  const outline: Polygon =
-    which === 'unrolled'
-      ? fold.unrolledOutline
-      : [
-          [0, 0],
-          [widthMm, 0],
-          [widthMm, depthMm],
-          [0, depthMm],
-        ];
-  return element(
-    'g',
-    {
-      transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} ${round(left)} ${round(bottom)})`,
-    },
-    polygons.join('') +
-      element('polygon', {
-        points: pointList(outline),
-        fill: 'none',
-        stroke: palette.ink,
-        'stroke-width': 0.3 / scale,
-      }),
+  const box: Polygon = [
+    [0, 0],
+    [widthMm, 0],
+    [widthMm, depthMm],
+    [0, depthMm],
+  ];
+  const outline = which === 'unrolled' ? fold.unrolledOutline : box;
+  return marked(
+    element(
+      'g',
+      { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)` },
+      polygons.join('') +
+        element('polygon', {
+          points: pointList(outline),
+          fill: 'none',
+          stroke: palette.ink,
+          'stroke-width': 0.3 / scale,
+        }),
+    ),
+    outline.map(([x, y]): Point => [x * scale, -y * scale]),
   );
 }
-
-/** A letter on each edge that is grafted, and its loop numbers at the corners. */
-function edgeLetters(fold: Fold, stitches: number, onStrip: (point: Point) => Point): string {
-  return (['A', 'B'] as const)
-    .map((letter) => {
-      const [one, last] = fold.edges[letter];
-      const corner = (point: Point, loop: number): string => {
-        const [x, y] = onStrip(point);
-        const baseline = point[1] > 0 ? y - 1.3 : y + 3.2;
-        return textAt([x, baseline], `${letter}${loop}`, { anchor: 'middle', size: 2.3 });
-      };
-      return badge(onStrip(between(one, last, 0.5)), letter) + corner(one, 1) + corner(last, stitches);
-    })
-    .join('');
-}
-
-function metLetters({ graft, band }: Fold, onBag: (point: Point) => Point): string {
-  const [line] = graft;
-  if (!line) return '';
-  const [x, y] = onBag(between(line[0], line[1], 0.5));
-  const shift = band.mirrored ? -3.1 : 3.1;
-  return badge([x - shift, y], 'A') + badge([x + shift, y], 'B');
-}
-
-const badge = ([x, y]: Point, letter: string): string =>
-  element('circle', {
-    cx: x,
-    cy: y,
-    r: 2.2,
-    fill: palette.paper,
-    stroke: palette.ink,
-    'stroke-width': 0.25,
-  }) + textAt([x, y + 0.95], letter, { anchor: 'middle', weight: 700 });
-
-const arrow = (x: number, y: number): string =>
-  lineFrom([x - 4, y], [x + 3, y], { 'stroke-width': 0.35 }) +
-  element('path', { d: `M${round(x + 4.6)} ${round(y)}l-2.2 -1.2v2.4z`, fill: palette.ink });

@@ -1,69 +1,184 @@
-import type { Words } from '../../wording/words.ts';
-import type { Point } from '../geometry/shape.ts';
-import { type Drawing, pair, palette, strokePath, textAt } from './element.ts';
+/**
+ * The graft, knit side towards the maker, A above the gap and B below: its thread takes the way of a knitted row, over the end
+ * of each loop and behind its legs (common practice, as the steps have it). What lies behind is drawn first, what lies over it
+ * afterwards with a pale edge, so that the eye follows the thread. The mouth stays where the work lies: work that crawled
+ * left has it at the left, and loops are counted from where the tail hangs.
+ */
+import type { Plan } from '../../planning/plan.ts';
+import type { SheetWords } from '../../wording/sheet.en.ts';
+import { foldOf } from '../geometry/fold.ts';
+import { between, type Point, type Polygon } from '../geometry/shape.ts';
+import { type Drawing, pair, palette, strokePath } from './element.ts';
+import { arrow, disc, drawingOf, type Mark, marked, within, written } from './mark.ts';
 
-const graftPitch = 11.5;
-const [edgeA, edgeB] = [8.6, 18.4];
+const threadColour = '#b3204d';
+const loopColour = '#8f887c';
+const pitch = 22.5;
+const [threadMm, loopMm] = [1.9, 2.5];
+/** Ends of the loops of A and of B, and how far a leg stands from the middle of its loop at the gap and far from it. */
+const edges = { A: { end: 24, far: 3, towards: 1 }, B: { end: 47, far: 68, towards: -1 } } as const;
+const [legNear, legFar] = [5, 6.2];
 
-/** The left (-1) or right (1) leg of a loop such as `A2`; B lies half a stitch before A. */
-function loopLeg(loop: string, leg: -1 | 1): Point {
-  const number = Number(loop.slice(1));
-  const middle = 3 + (loop.startsWith('A') ? number : number - 0.5) * graftPitch;
-  return [middle + leg * 2.2, loop.startsWith('A') ? edgeA : edgeB];
+type Edge = keyof typeof edges;
+
+/** Middle of a loop, as if work had crawled left; B lies half a stitch before A, since B1 is half an arch at the edge. */
+const middleOf = (edge: Edge, loop: number): number => (edge === 'A' ? loop : loop - 0.5) * pitch;
+
+/** A loop from its far end round and back: leg, end, leg. */
+function loopPath(edge: Edge, loop: number): string {
+  const { end, far, towards } = edges[edge];
+  const x = middleOf(edge, loop);
+  const shoulder = end - towards * 7;
+  const leg = (side: -1 | 1): readonly [Point, Point] => [
+    [x + side * legFar, far],
+    [x + side * legNear, shoulder],
+  ];
+  const [[a, b], [d, c]] = [leg(-1), leg(1)];
+  const round = end + towards * 1.9;
+  return `M${pair(a)}L${pair(b)}C${pair([x - legNear + 0.6, round])} ${pair([x + legNear - 0.6, round])} ${pair(c)}L${pair(d)}`;
 }
 
-/** Where the thread goes up and where it goes down again: A1 and B1, B2 and A1, A2 and B2 … as a knitted row does. */
-function entriesOf(number: number): { readonly up: string; readonly down: string } {
-  const loop = Math.ceil(number / 2);
-  return number % 2 === 1 ? { up: `A${loop}`, down: `B${loop}` } : { up: `B${loop + 1}`, down: `A${loop}` };
+/** Where the thread is seen inside a loop, just behind its end, towards one of its legs. */
+const inside = (edge: Edge, loop: number, side: -1 | 1): Point => {
+  const { end, towards } = edges[edge];
+  return [middleOf(edge, loop) + side * 2.4, end - towards * 5];
+};
+
+/** One entry after another: up through A1, down through B1, up through B2, down through A1, up through A2 … */
+export interface Entry {
+  readonly edge: Edge;
+  readonly loop: number;
+  readonly way: 'up' | 'down';
 }
 
-/** The first stitches of the graft: the thread runs as a knitted row would. */
-export function graftDiagram(words: Words): Drawing {
-  const stitches = [1, 2, 3, 4, 5, 6].map((number) => {
-    const { up, down } = entriesOf(number);
-    return { number, from: loopLeg(up, -1), to: loopLeg(down, 1) };
+/** The entries of the first `count` movements on each edge, as the steps give them. */
+export function entriesOf(count: number): readonly Entry[] {
+  const entries: Entry[] = [{ edge: 'A', loop: 1, way: 'up' }];
+  for (let loop = 1; loop <= count; loop++) {
+    for (const edge of ['B', 'A'] as const) {
+      entries.push({ edge, loop, way: 'down' }, { edge, loop: loop + 1, way: 'up' });
+    }
+  }
+  return entries;
+}
+
+const shownLoops = 3;
+
+export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
+  const fold = foldOf(plan);
+  // Loop 1 lies where the tail hangs: at the mouth or at the bottom, and the mouth lies on the side of the crawl.
+  const mouthLeft = plan.brief.crawl === 'left';
+  const mirrored = mouthLeft !== fold.startsAtMouth;
+  const entries = entriesOf(shownLoops).slice(0, -1);
+  const flip = ([x, y]: Point): Point => [mirrored ? -x : x, y];
+  const drawn = (d: string): string => (mirrored ? mirrorPath(d) : d);
+  const loops = [
+    ...Array.from({ length: shownLoops }, (_, i) => ['A', i + 1] as const),
+    ...Array.from({ length: shownLoops + 1 }, (_, i) => ['B', i + 1] as const),
+  ];
+  const cloth = loops.map(([edge, loop]) =>
+    within(
+      strokePath(drawn(loopPath(edge, loop)), {
+        stroke: loopColour,
+        'stroke-width': loopMm,
+        class: 'loop',
+        'data-loop': `${edge}${loop}`,
+      }),
+    ),
+  );
+  const { behind, over } = threadOf(entries);
+  const piece = (strand: Strand, place: 'behind' | 'over'): string =>
+    (place === 'over' ? edgeOf(strand, flip) : '') +
+    strokePath(drawn(strand.d), {
+      stroke: threadColour,
+      'stroke-width': threadMm,
+      'stroke-linecap': 'round',
+      class: `thread ${place}`,
+      'data-order': strand.order,
+    });
+  const numbers = over.map(({ from, to }, i): Mark => {
+    const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    return disc(flip(at), String(i + 1), 2.7);
   });
-  const thread = stitches.map(({ from, to }, i) => {
-    const before = stitches[i - 1]?.to;
-    if (!before)
-      return `M${pair([from[0] - 7, 4])}C${pair([from[0] - 4, 8])} ${pair([from[0] - 1, 4])} ${pair(from)}L${pair(to)}`;
-    const bulge = before[1] === edgeB ? 3.6 : -3.6;
-    return `C${pair([before[0], before[1] + bulge])} ${pair([from[0], from[1] + bulge])} ${pair(from)}L${pair(to)}`;
-  });
-  const [lastX, lastY] = stitches.at(-1)?.to ?? [0, 0];
-  const tail = `C${pair([lastX, lastY - 3.6])} ${pair([lastX + 3, lastY - 3])} ${pair([lastX + 6, lastY - 2])}`;
-  const numbers = stitches.map(({ number, from, to }) => {
-    const isOdd = number % 2 === 1;
-    const middle = (from[0] + to[0]) / 2 + (isOdd ? -1 : 1);
-    return textAt([middle, 14.4], String(number), {
-      anchor: isOdd ? 'end' : 'start',
-      size: 2.5,
+  const labels = loops.map(([edge, loop]): Mark => {
+    const y = edge === 'A' ? edges.A.far - 1.4 : edges.B.far + 4.4;
+    return written(flip([middleOf(edge, loop), y]), `${edge}${loop}`, {
+      anchor: 'middle',
+      size: 3.6,
       weight: 700,
     });
   });
-  return {
-    widthMm: 52,
-    heightMm: 28,
-    title: words.say`The graft: up through A1, down through B1, up through B2, down through A1, and so on`,
-    body:
-      openLoops('A', 3) +
-      openLoops('B', 4) +
-      strokePath(thread.join('') + tail, { 'stroke-width': 0.6 }) +
-      numbers.join(''),
-  };
+  const reach: Polygon = [
+    flip([0, edges.A.far]),
+    flip([middleOf('B', shownLoops + 1) + legFar + 2, edges.B.far]),
+  ];
+  const tailAt = flip([3, edges.A.end - 8.5]);
+  const outer = mirrored ? 'start' : 'end';
+  const end = fold.startsAtMouth ? words.mouth : words.bottom;
+  return drawingOf(
+    words.shows.graft,
+    [
+      ...behind.map((strand) => within(piece(strand, 'behind'))),
+      ...cloth,
+      ...over.map((strand) => within(piece(strand, 'over'))),
+      away(behind.at(-1), flip),
+      ...numbers,
+      ...labels,
+      marked('', reach),
+      written(tailAt, words.tail, { anchor: outer, size: 3 }),
+      written(flip([3, (edges.A.end + edges.B.end) / 2 + 1]), end, { anchor: outer, size: 3 }),
+    ],
+    { cloth: 'knit', text: words.knitSide },
+  );
 }
 
-function openLoops(letter: 'A' | 'B', count: number): string {
-  const [from, turn, label] = letter === 'A' ? [3, 13.6, 2.2] : [24, 13.4, 27.2];
-  return Array.from({ length: count }, (_, i) => {
-    const name = `${letter}${i + 1}`;
-    const [left, y] = loopLeg(name, -1);
-    const [right] = loopLeg(name, 1);
-    const d = `M${pair([left - 1.2, from])}L${pair([left - 0.5, y])}C${pair([left, turn])} ${pair([right, turn])} ${pair([right + 0.5, y])}L${pair([right + 1.2, from])}`;
-    return (
-      strokePath(d, { stroke: palette.rule, 'stroke-width': 1.1 }) +
-      textAt([(left + right) / 2, label], name, { anchor: 'middle', size: 2.3 })
-    );
-  }).join('');
+interface Strand {
+  readonly d: string;
+  readonly order: number;
+  readonly from: Point;
+  readonly to: Point;
 }
+
+/** A pale edge, by which a strand is seen to lie over what it crosses; its ends go on into the strands behind. */
+function edgeOf({ from, to }: Strand, flip: (point: Point) => Point): string {
+  const part = 2.2 / Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [start, stop] = [flip(between(from, to, part)), flip(between(to, from, part))];
+  return strokePath(`M${pair(start)}L${pair(stop)}`, {
+    stroke: palette.paper,
+    'stroke-width': threadMm + 1.2,
+  });
+}
+
+/** Where the thread goes on to. */
+function away(strand: Strand | undefined, flip: (point: Point) => Point): Mark {
+  const [x, y] = strand?.to ?? [0, 0];
+  return arrow(flip([x + 1, y]), flip([x + 6, y]), 0.6);
+}
+
+/** The thread in pieces: over the gap from loop to loop, and behind the legs from one loop to the next of its edge. */
+function threadOf(entries: readonly Entry[]): {
+  readonly behind: readonly Strand[];
+  readonly over: readonly Strand[];
+} {
+  const places = entries.map(({ edge, loop, way }) => inside(edge, loop, way === 'up' ? -1 : 1));
+  const arch = (edge: Edge, from: Point, to: Point, order: number): Strand => {
+    const rise = edges[edge].towards * -4.6;
+    const d = `M${pair(from)}C${pair([from[0] + 2.6, from[1] + rise])} ${pair([to[0] - 2.6, to[1] + rise])} ${pair(to)}`;
+    return { d, order, from, to };
+  };
+  const behind: Strand[] = [arch('A', [4, edges.A.end - 7.2], places[0] as Point, 0)];
+  const over: Strand[] = [];
+  for (const [i, { edge, loop, way }] of entries.entries()) {
+    const [from, to] = [
+      places[i] as Point,
+      places[i + 1] ?? ([middleOf(edge, loop) + pitch * 0.62, edges[edge].end - 7.2] as Point),
+    ];
+    if (way === 'down') behind.push(arch(edge, from, to, i + 1));
+    else over.push({ d: `M${pair(from)}L${pair(to)}`, order: i + 1, from, to });
+  }
+  return { behind, over };
+}
+
+/** The same path with x turned round; all its commands are absolute. */
+const mirrorPath = (d: string): string =>
+  d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => `${-Number(x) || 0} ${y}`);

@@ -1,43 +1,81 @@
-import type { Words } from '../../wording/words.ts';
-import { type Drawing, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
+/** The bottom seam, knit side out: the thread goes under a bar of one side, then of the other; drawn up on the left, loose on the right. */
+import type { SheetWords } from '../../wording/sheet.en.ts';
+import { type Drawing, pair, palette, strokePath } from './element.ts';
+import { arrow, drawingOf, marked, within, written } from './mark.ts';
 
-/** Bars taken from the two sides in turn: drawn up on the left, still loose on the right. */
-export function seamDiagram(words: Words): Drawing {
-  const step = 6.4;
-  const middle = 11;
-  const columns = Array.from({ length: 7 }, (_, i) => 4 + i * step);
-  const open = (x: number): number => Math.max(0.15, Math.min(3.4, (x - 14) / 4.5));
-  const barAt = (x: number, side: -1 | 1): number => middle + side * (open(x) + 2.2);
-  const bar = (x: number, side: -1 | 1): string =>
-    lineFrom([x, barAt(x, side) - 1.3], [x, barAt(x, side) + 1.3], {
-      'stroke-width': 0.8,
-      stroke: palette.rule,
-    });
-  const cloth = (side: -1 | 1): string => {
-    const edge = [0, ...columns, 52].map((x) => pair([x, middle + side * open(x)]));
-    const far = middle + side * 10.8;
-    const d = `M${edge.join('L')}L${pair([52, far])}L${pair([0, far])}Z`;
-    return strokePath(d, { fill: palette.pale, stroke: palette.rule, 'stroke-width': 0.2 });
-  };
-  const thread = columns.map((x, i) => {
-    const [front, back] = [barAt(x, -1), barAt(x + step / 2, 1)];
-    const start = i === 0 ? `M${pair([x - 1.4, front])}` : '';
-    const across = `L${pair([x + 1.2, front])}C${pair([x + 2, front])} ${pair([x + 1.2, back])} ${pair([x + 2, back])}`;
-    const next = barAt(x + step, -1);
-    const backAcross = `L${pair([x + 4.4, back])}C${pair([x + 5.2, back])} ${pair([x + 4.2, next])} ${pair([x + 5, next])}`;
-    return start + across + (i === columns.length - 1 ? `L${pair([x + 5.2, back])}` : backAcross);
+const [widthMm, middle, step, bars] = [60, 14, 10, 5] as const;
+const threadColour = '#b3204d';
+
+/** How far each edge stands from the middle. */
+const gapAt = (x: number): number => Math.max(0.3, Math.min(4.4, (x - 15) / 6));
+const barAt = (x: number, side: -1 | 1): number => middle + side * (gapAt(x) + 3.6);
+const columns = Array.from({ length: bars }, (_, i) => 6 + i * step);
+
+function cloth(side: -1 | 1): string {
+  const edge = [0, ...columns, widthMm].map((x) => pair([x, middle + side * gapAt(x)]));
+  const far = middle + side * 13;
+  return strokePath(`M${edge.join('L')}L${pair([widthMm, far])}L${pair([0, far])}Z`, {
+    fill: palette.pale,
+    stroke: palette.rule,
+    'stroke-width': 0.25,
   });
-  return {
-    widthMm: 52,
-    heightMm: 22,
-    title: words.say`The seam: one bar from the front, one from the back, in turn; then the thread is drawn up`,
-    body: [
-      cloth(-1),
-      cloth(1),
-      ...columns.map((x) => bar(x, -1) + bar(x + step / 2, 1)),
-      strokePath(thread.join(''), { 'stroke-width': 0.6, 'stroke-linejoin': 'round' }),
-      textAt([1.4, 3.4], words.say`front`, { size: 2.3 }),
-      textAt([1.4, 20.6], words.say`back`, { size: 2.3 }),
-    ].join(''),
-  };
+}
+
+/** A bar lies over the thread: it is drawn after it, with a pale edge. */
+function bar(x: number, side: -1 | 1, number: number): string {
+  const y = barAt(x, side);
+  const d = `M${pair([x, y - 2.2])}L${pair([x, y + 2.2])}`;
+  return (
+    strokePath(d, { stroke: palette.pale, 'stroke-width': 2.2 }) +
+    strokePath(d, {
+      stroke: palette.rule,
+      'stroke-width': 1.3,
+      class: 'bar',
+      'data-bar': `${side === -1 ? 'front' : 'back'}${number}`,
+    })
+  );
+}
+
+/** From under a bar of the front to under one of the back, and on to the next of the front. */
+function threadPath(): string {
+  const half = step / 2;
+  const [first = 0] = columns;
+  const start = `M${pair([0, barAt(first, -1)])}L${pair([first - 1.6, barAt(first, -1)])}`;
+  const parts = columns.map((x, i) => {
+    const [front, back, next] = [barAt(x, -1), barAt(x + half, 1), barAt(x + step, -1)];
+    const under = `L${pair([x + 1.6, front])}`;
+    const across = `C${pair([x + half - 1.4, front])} ${pair([x + 1.4, back])} ${pair([x + half - 1.6, back])}`;
+    const underBack = `L${pair([x + half + 1.6, back])}`;
+    if (i === bars - 1) return under + across + underBack;
+    return `${under}${across}${underBack}C${pair([x + step - 1.4, back])} ${pair([x + half + 1.4, next])} ${pair([x + step - 1.6, next])}`;
+  });
+  return start + parts.join('');
+}
+
+export function seamDiagram(words: SheetWords): Drawing {
+  const size = 2.8;
+  const end = columns.at(-1) ?? 0;
+  const endY = barAt(end + step / 2, 1);
+  return drawingOf(
+    words.shows.seam,
+    [
+      marked(cloth(-1) + cloth(1), [
+        [0, middle - 13],
+        [widthMm, middle + 13],
+      ]),
+      within(
+        strokePath(threadPath(), {
+          stroke: threadColour,
+          'stroke-width': 1,
+          'stroke-linejoin': 'round',
+          class: 'thread',
+        }),
+      ),
+      ...columns.flatMap((x, i) => [within(bar(x, -1, i + 1)), within(bar(x + step / 2, 1, i + 1))]),
+      arrow([end + step / 2 + 2.2, endY], [widthMm + 4, endY], 0.5),
+      written([1.6, middle - 9.6], words.front, { size }),
+      written([1.6, middle + 11.6], words.back, { size }),
+    ],
+    { cloth: 'knit', text: words.knitSide },
+  );
 }

@@ -1,70 +1,123 @@
-/** What a shaping move does to the needles of both edges, before and after, outermost needles drawn at the outside. */
-
+/** The first shaping move of the bag on its own needles, both edges as they stand on the bed, before and after. */
 import type { Plan } from '../../planning/plan.ts';
+import { layOutJob, stepAt } from '../../steps/job.ts';
+import type { Step } from '../../steps/step.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Drawing, element, palette, textAt } from './element.ts';
+import { type Drawing, element, lineFrom, palette } from './element.ts';
+import { drawingOf, type Mark, marked, written } from './mark.ts';
+import { textWidth } from './text-width.ts';
 
 type NeedleLook = 'resting' | 'loop' | 'empty' | 'doubled';
 
-const labelMm = 9;
-const top = 6;
-const rowStep = 6;
-const widthMm = 52;
-
-export function shapingDiagram({ brief }: Plan, words: Words): Drawing {
-  const count = brief.edgeStitches + 3;
-  const loops = (many: number): NeedleLook[] => Array.from({ length: many }, () => 'loop');
-  const leading = {
-    before: ['resting', ...loops(count - 1)] as NeedleLook[],
-    after: [...loops(brief.edgeStitches), 'empty', ...loops(count - 1 - brief.edgeStitches)] as NeedleLook[],
-  };
-  const trailing = {
-    before: loops(count),
-    after: [
-      'resting',
-      ...loops(brief.edgeStitches - 1),
-      'doubled',
-      ...loops(count - 1 - brief.edgeStitches),
-    ] as NeedleLook[],
-  };
-  const [left, right] = brief.crawl === 'left' ? [leading, trailing] : [trailing, leading];
-  const names = [words.say`leading edge`, words.say`trailing edge`];
-  const [leftName = '', rightName = ''] = brief.crawl === 'left' ? names : names.toReversed();
-  const pitch = Math.min(3.8, (widthMm - labelMm - 4) / (2 * count));
-  const rightFrom = widthMm - count * pitch;
-  const draw = (looks: readonly NeedleLook[], from: number, row: number, mirrored: boolean): string =>
-    (mirrored ? looks.toReversed() : looks)
-      .map((look, i) => needle(look, from + (i + 0.5) * pitch, top + row * rowStep))
-      .join('');
-  return {
-    widthMm,
-    heightMm: 19.6,
-    title: words.say`A shaping move: the outer loops go one needle out at the leading edge and one needle in at the trailing edge`,
-    body: [
-      textAt([labelMm + (count * pitch) / 2, 2.6], leftName, { anchor: 'middle', size: 2.3 }),
-      textAt([rightFrom + (count * pitch) / 2, 2.6], rightName, { anchor: 'middle', size: 2.3 }),
-      textAt([0, top + 1], words.say`before`, { size: 2.3, colour: palette.quiet }),
-      textAt([0, top + rowStep + 1], words.say`after`, { size: 2.3, colour: palette.quiet }),
-      draw(left.before, labelMm, 0, false),
-      draw(left.after, labelMm, 1, false),
-      draw(right.before, rightFrom, 0, true),
-      draw(right.after, rightFrom, 1, true),
-      key('resting', words.say`resting`, 1.5),
-      key('empty', words.say`empty, working`, 14),
-      key('doubled', words.say`two loops`, 36),
-    ].join(''),
-  };
+interface EdgePicture {
+  readonly side: 'left' | 'right';
+  /** From left to right. */
+  readonly needles: readonly {
+    readonly name: string;
+    readonly before: NeedleLook;
+    readonly after: NeedleLook;
+  }[];
 }
 
-const key = (look: NeedleLook, text: string, x: number): string =>
-  needle(look, x, 17.6) + textAt([x + 2.4, 18.4], text, { size: 2.2 });
+const size = 4.6;
+const rowMm = 8;
+/** As wide as a page is printed. */
+const mostMm = 180;
 
-function needle(look: NeedleLook, x: number, y: number): string {
+export function shapingDiagram(plan: Plan, words: Words): Drawing {
+  const { sheet, bench } = words;
+  const edges = edgesOf(plan);
+  const labels = [bench.now, bench.make];
+  const labelMm = Math.max(...labels.map((label) => textWidth(label, size))) + 3;
+  let x = labelMm;
+  const marks: Mark[] = labels.map((label, i) =>
+    written([0, (i + 1) * rowMm], label, { size, colour: palette.quiet }),
+  );
+  for (const { needles } of edges) {
+    const pitch = Math.max(...needles.map(({ name }) => textWidth(name, size))) + 2;
+    const middle = (i: number): number => x + (i + 0.5) * pitch;
+    for (const [i, { name, before, after }] of needles.entries()) {
+      const weight = before === after ? {} : { weight: 700 };
+      marks.push(
+        written([middle(i), 0], name, { size, anchor: 'middle', ...weight }),
+        needle(before, middle(i), rowMm - 1.6),
+        needle(after, middle(i), 2 * rowMm - 1.6),
+      );
+    }
+    x += needles.length * pitch + 10;
+  }
+  marks.push(...legend(sheet, x, labelMm));
+  return drawingOf(
+    sheet.shows.shaping(plan.brief.crawl),
+    marks,
+    { cloth: 'purl', text: sheet.purlSide },
+    size,
+  );
+}
+
+/** Both edges from left to right; only one where the bag has no move. */
+function edgesOf(plan: Plan): readonly EdgePicture[] {
+  const steps = firstMove(plan);
+  const edges = steps.map((step): EdgePicture => {
+    const { act } = step;
+    const transfer = step.moves.find((move) => move.move === 'transfer');
+    if (!transfer || (act.kind !== 'increase' && act.kind !== 'decrease'))
+      throw new Error('not a shaping move');
+    const isOut = act.kind === 'increase';
+    // Outermost first: on the way out the new needle, on the way in the one that is emptied.
+    const touched = isOut
+      ? [...transfer.to, ...transfer.from.slice(-1)]
+      : [...transfer.from, ...transfer.to.slice(-1)];
+    const looks = touched.map((name, i) => {
+      const isOuter = i === 0;
+      const isInner = i === touched.length - 1;
+      if (isOut)
+        return { name, before: isOuter ? 'resting' : 'loop', after: isInner ? 'empty' : 'loop' } as const;
+      return { name, before: 'loop', after: isOuter ? 'resting' : isInner ? 'doubled' : 'loop' } as const;
+    });
+    const needles = act.side === 'left' ? looks : looks.toReversed();
+    return { side: act.side, needles };
+  });
+  return edges.toSorted((a, b) => (a.side === b.side ? 0 : a.side === 'left' ? -1 : 1));
+}
+
+/** What the signs mean: right of the needles, or below them where they take all the room. */
+function legend({ needles }: Words['sheet'], from: number, left: number): readonly Mark[] {
+  const signs = [
+    ['empty', needles.empty],
+    ['doubled', needles.doubled],
+    ['resting', needles.resting],
+  ] as const;
+  const wide = Math.max(...signs.map(([, text]) => textWidth(text, size))) + 6;
+  const [x, y] = from + wide <= mostMm ? [from, 0] : [left, 3 * rowMm];
+  return signs.flatMap(([look, text], i) => [
+    needle(look, x + 2.2, y + i * rowMm - 1.6),
+    written([x + 6, y + i * rowMm], text, { size, colour: palette.quiet }),
+  ]);
+}
+
+function firstMove(plan: Plan): readonly Step[] {
+  const job = layOutJob(plan);
+  for (let number = 1; number < job.stepCount; number++) {
+    const step = stepAt(job, number);
+    if (step.act.kind === 'increase') return [step, stepAt(job, number + 1)];
+  }
+  return [];
+}
+
+function needle(look: NeedleLook, x: number, y: number): Mark {
+  const reach = [
+    [x - 2.2, y - 2.2],
+    [x + 2.2, y + 2.2],
+  ] as const;
   if (look === 'resting') {
-    return element('line', { x1: x - 1, y1: y, x2: x + 1, y2: y, stroke: palette.rule, 'stroke-width': 0.5 });
+    return marked(lineFrom([x - 1.8, y], [x + 1.8, y], { stroke: palette.rule, 'stroke-width': 0.8 }), reach);
   }
   const ring = (r: number, fill: string): string =>
-    element('circle', { cx: x, cy: y, r, fill, stroke: palette.ink, 'stroke-width': 0.35 });
-  if (look === 'empty') return ring(1.3, palette.paper);
-  return look === 'loop' ? ring(1.3, palette.ink) : ring(1.7, palette.paper) + ring(0.9, palette.ink);
+    element('circle', { cx: x, cy: y, r, fill, stroke: palette.ink, 'stroke-width': 0.45 });
+  if (look === 'empty') return marked(ring(1.9, palette.paper), reach);
+  return marked(
+    look === 'loop' ? ring(1.9, palette.ink) : ring(2.2, palette.paper) + ring(1.2, palette.ink),
+    reach,
+  );
 }

@@ -1,16 +1,13 @@
+/** The strip as it hangs from the bed, purl side towards the maker, to scale, with its edges named and its ends lettered. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Point } from '../geometry/shape.ts';
+import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
-import { acrossDimension, downDimension } from './dimension.ts';
-import { type Drawing, element, lineFrom, palette, pointList, round, textAt } from './element.ts';
+import { measure } from './dimension.ts';
+import { type Drawing, element, lineFrom, palette, pointList } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { centreWithin, textWidth } from './text-width.ts';
-
-const margin = { left: 9, right: 4, top: 5, bottom: 10.5 };
-
-const captionSize = 2.5;
+import { arrow, disc, drawingOf, type Mark, marked, within, written } from './mark.ts';
 
 export interface StripDrawingOptions {
   readonly widthMm: number;
@@ -18,81 +15,134 @@ export interface StripDrawingOptions {
   readonly id: string;
   /** Rows knitted, 0 to T; the rest is outlined. Left out: all of them. */
   readonly rowsDone?: number;
+  /** Without counts and sizes. */
+  readonly bare?: boolean;
 }
 
-/** The strip as it hangs from the bed, to scale, stripe by stripe, with its counts and dimensions. */
-export function stripDrawing(plan: Plan, options: StripDrawingOptions, words: Words): Drawing {
-  const { id } = options;
+/** What stands round the strip, in mm. */
+const around = { width: 26, height: 22, bareWidth: 10, bareHeight: 12 };
+
+export function stripDrawing(plan: Plan, words: Words, options: StripDrawingOptions): Drawing {
+  const { sheet } = words;
+  return drawingOf(
+    sheet.shows.strip(plan.stitches, plan.rows, plan.brief.crawl),
+    stripMarks(plan, words, options),
+    { cloth: 'purl', text: sheet.purlSide },
+  );
+}
+
+/** The strip with its lower left corner at 0. */
+export function stripMarks(plan: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Mark[] {
+  const { id, bare } = options;
   const strip = stripOf(plan, options.rowsDone ?? plan.rows);
   const scale = Math.min(
-    (options.widthMm - margin.left - margin.right) / strip.box.right,
-    (options.heightMm - margin.top - margin.bottom) / strip.box.top,
+    (options.widthMm - (bare ? around.bareWidth : around.width)) / strip.box.right,
+    (options.heightMm - (bare ? around.bareHeight : around.height)) / strip.box.top,
   );
-  const [width, height] = [strip.box.right * scale, strip.box.top * scale];
-  const [left, top] = [margin.left, margin.top];
-  const bottom = top + height;
-  const onPaper = ([x, y]: Point): Point => [left + x * scale, bottom - y * scale];
-  const [startLeft, startRight] = ends(strip.outline, 0).map((point) => onPaper(point)[0]) as [
-    number,
-    number,
-  ];
-  const [endLeft, endRight] = ends(strip.outline, 2).map((point) => onPaper(point)[0]) as [number, number];
-  const startCaption = words.say`first row: open on waste yarn`;
-  const endCaption = words.say`last row: grafted to the first`;
-  const widthMm = Math.max(
-    width + margin.left + margin.right,
-    ...[startCaption, endCaption].map((text) => textWidth(text, captionSize)),
-  );
-  const rowsText = `${words.count(plan.rows, 'row')}, ${words.amounts.length((plan.rows * plan.gauge.rowMm) / 10)}`;
-  const heightMm = Math.max(height + margin.top + margin.bottom, textWidth(rowsText, 2.6));
-  const caption = (x: number, y: number, text: string): string =>
-    textAt([centreWithin(x, text, captionSize, widthMm), y], text, { anchor: 'middle', size: captionSize });
-  const acrossCm = (plan.stitches * plan.gauge.stitchMm) / 10;
+  const onPaper = ([x, y]: Point): Point => [x * scale, -y * scale];
+  const corners = strip.outline.map(onPaper) as [Point, Point, Point, Point];
+  const [trailingStart, leadingStart, leadingEnd, trailingEnd] = corners;
   const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
-  return {
-    widthMm,
-    heightMm,
-    title: words.say`The strip: ${words.count(plan.stitches, 'stitch', 'stitches')} across, ${words.count(plan.rows, 'row')}`,
-    body: [
-      fills.defs,
+  const [mouth, bottom] = [
+    alongEdge(leadingStart, leadingEnd, sheet.mouth, plan.brief.crawl),
+    alongEdge(trailingStart, trailingEnd, sheet.bottom, plan.brief.crawl === 'left' ? 'right' : 'left'),
+  ];
+  const [bedLeft, bedRight] = [
+    Math.min(leadingEnd[0], trailingEnd[0]) - 2,
+    Math.max(leadingEnd[0], trailingEnd[0]) + 2,
+  ];
+  const bedY = leadingEnd[1] - 1.4;
+  const letterR = Math.max(2, Math.min(2.4, (strip.box.top * scale) / 5));
+  const inwards = letterR + 0.4;
+  return [
+    within(fills.defs),
+    marked(
       element(
         'g',
-        {
-          transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} ${round(left)} ${round(bottom)})`,
-          class: 'strip',
-        },
+        { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)`, class: 'strip' },
         shapes(strip, fills, scale),
       ),
-      caption((endLeft + endRight) / 2, top - 1.6, endCaption),
-      acrossDimension(
-        startLeft,
-        startRight,
-        bottom + 2.8,
-        `${words.count(plan.stitches, 'stitch', 'stitches')}, ${words.amounts.length(acrossCm)}`,
-        widthMm,
-      ),
-      caption((startLeft + startRight) / 2, bottom + 9.4, startCaption),
-      downDimension(left - 3.4, top, bottom, rowsText, 'left', heightMm),
-      crawlArrow(plan, onPaper, strip, words),
-    ].join(''),
-  };
+      corners,
+    ),
+    marked(lineFrom([bedLeft, bedY], [bedRight, bedY], { 'stroke-width': 0.9, stroke: palette.ink }), [
+      [bedLeft, bedY - 0.5],
+      [bedRight, bedY],
+    ]),
+    written([(bedLeft + bedRight) / 2, bedY - 1.6], sheet.needleBed, {
+      anchor: 'middle',
+      colour: palette.quiet,
+    }),
+    disc(middleOf(leadingEnd, trailingEnd, inwards), 'A', letterR),
+    disc(middleOf(leadingStart, trailingStart, -inwards), 'B', letterR),
+    mouth,
+    bottom,
+    ...(bare ? [] : sizes(plan, sheet, corners, bedY)),
+  ];
 }
 
-/** Left and right end of the first row (corner 0) or the last (corner 2). */
-const ends = (outline: readonly Point[], corner: 0 | 2): readonly Point[] =>
-  outline.slice(corner, corner + 2).toSorted(([x1], [x2]) => x1 - x2);
+const middleOf = (one: Point, other: Point, down: number): Point => {
+  const [x, y] = between(one, other, 0.5);
+  return [x, y + down];
+};
+
+/** A name along a slanting edge, on its outer side. */
+function alongEdge(from: Point, to: Point, text: string, side: 'left' | 'right'): Mark {
+  const [x, y] = between(from, to, 0.5);
+  const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const upright = turn < -90 ? turn + 180 : turn;
+  const rad = (upright * Math.PI) / 180;
+  const out = side === 'left' ? -1 : 1;
+  // Perpendicular to the edge: away from the strip, letters above or below the line they are written on.
+  const [nx, ny] = [-Math.sin(rad), Math.cos(rad)];
+  const towards = Math.sign(nx) === out || (nx === 0 && out > 0) ? 1 : -1;
+  const off = towards * (towards * ny > 0 ? 3.6 : 1.9);
+  return written([x + nx * off, y + ny * off], text, { anchor: 'middle', turn: upright });
+}
+
+function sizes(
+  plan: Plan,
+  sheet: Words['sheet'],
+  [trailingStart, leadingStart, leadingEnd]: readonly [Point, Point, Point, Point],
+  bedY: number,
+): readonly Mark[] {
+  const { stitches, rows, gauge } = plan;
+  const [left, right] = [
+    Math.min(trailingStart[0], leadingStart[0]),
+    Math.max(trailingStart[0], leadingStart[0]),
+  ];
+  const y = trailingStart[1];
+  const reach = Math.max(right, leadingEnd[0], 0);
+  const onRight = Math.max(reach, leadingEnd[0] + Math.abs(right - left)) + 4;
+  return [
+    ...measure([left, y + 3], [right, y + 3], sheet.stitchesSize(stitches, (stitches * gauge.stitchMm) / 10)),
+    written([(left + right) / 2, y + 11], sheet.firstRow, { anchor: 'middle', colour: palette.quiet }),
+    ...measure([onRight, leadingEnd[1]], [onRight, y], sheet.rowsSize(rows, (rows * gauge.rowMm) / 10)),
+    ...crawl(plan, sheet, [leadingEnd[0], bedY]),
+  ];
+}
+
+/** Which way the work goes along the bed. */
+function crawl({ brief }: Plan, sheet: Words['sheet'], [x, y]: Point): readonly Mark[] {
+  const out = brief.crawl === 'left' ? -1 : 1;
+  return [
+    arrow([x + out * 4, y], [x + out * 10, y], 0.4),
+    written([x + out * 11, y + 0.9], sheet.crawlsTo(brief.crawl), { anchor: out < 0 ? 'end' : 'start' }),
+  ];
+}
 
 function shapes(strip: Strip, fills: Fills, scale: number): string {
-  const pieces = strip.pieces.map(({ stripe, yarn, knitted, shape }) =>
-    element('polygon', {
+  const pieces = strip.pieces.map(({ stripe, yarn, knitted, shape }) => {
+    const fill = knitted ? fills.fillOf(yarn) : palette.paper;
+    return element('polygon', {
       points: pointList(shape),
       class: `stripe ${knitted ? 'knitted' : 'open'}`,
       'data-stripe': stripe,
-      fill: knitted ? fills.fillOf(yarn) : palette.paper,
-      stroke: knitted ? null : palette.rule,
-      'stroke-width': knitted ? null : 0.12 / scale,
-    }),
-  );
+      fill,
+      // Its own colour closes the hair between neighbours.
+      stroke: knitted ? fill : palette.rule,
+      'stroke-width': 0.1 / scale,
+    });
+  });
   const outline = element('polygon', {
     points: pointList(strip.outline),
     fill: 'none',
@@ -101,29 +151,4 @@ function shapes(strip: Strip, fills: Fills, scale: number): string {
     class: 'outline',
   });
   return pieces.join('') + outline;
-}
-
-/** An arrow in the corner that the leaning strip leaves free: which way the work crawls. */
-function crawlArrow(
-  { brief }: Plan,
-  onPaper: (point: Point) => Point,
-  { box, outline }: Strip,
-  words: Words,
-): string {
-  const [trailingX] = outline[3] ?? [0];
-  const free = brief.crawl === 'right' ? trailingX : box.right - trailingX;
-  const [from] = onPaper([brief.crawl === 'right' ? 0 : box.right - free, 0]);
-  const [to] = onPaper([brief.crawl === 'right' ? free : box.right, 0]);
-  if (to - from < 22) return '';
-  const [, top] = onPaper([0, box.top]);
-  const [middle, y] = [(from + to) / 2, top + 5];
-  const reach = brief.crawl === 'right' ? 6 : -6;
-  return (
-    lineFrom([middle - reach, y], [middle + reach, y], { 'stroke-width': 0.3 }) +
-    element('path', {
-      d: `M${round(middle + reach)} ${round(y)}l${-reach / 4} -0.9v1.8z`,
-      fill: palette.ink,
-    }) +
-    textAt([middle, y - 1.6], words.say`crawls ${brief.crawl}`, { anchor: 'middle' })
-  );
 }

@@ -1,68 +1,93 @@
+/**
+ * The mouth laid out flat, seen from outside: which eyelets the cord goes through, in and out, from the graft round to the
+ * graft again. As many holes stand in a line as fit; every fifth has its number, so that no line has to be counted through.
+ */
 import type { Plan } from '../../planning/plan.ts';
-import type { Words } from '../../wording/words.ts';
-import type { Point } from '../geometry/shape.ts';
-import { type Drawing, element, lineFrom, pair, palette, strokePath, textAt } from './element.ts';
+import type { SheetWords } from '../../wording/sheet.en.ts';
+import { type Drawing, element, lineFrom, pair, palette, strokePath } from './element.ts';
+import { drawingOf, type Mark, marked, within, written } from './mark.ts';
+import { textWidth } from './text-width.ts';
 
-const mostHoles = 40;
+const [leastStepMm, mostStepMm] = [5.6, 9];
+const lineMm = 15;
+const size = 2.7;
 
-/** The mouth laid out flat: which eyelets the cord goes through, in and out, and the gap at the graft. */
-export function threadingDiagram({ eyelets }: Plan, widthMm: number, words: Words): Drawing {
-  const shown = Math.min(eyelets.made, mostHoles);
-  const isCut = eyelets.made > mostHoles;
-  const numberAt = (i: number): number => (isCut && i >= shown / 2 ? eyelets.made - shown + i + 1 : i + 1);
-  const step = widthMm / (shown + 1);
-  const used = new Map(eyelets.used.map((number, i) => [number, i + 1]));
-  const y = 8;
-  const places = Array.from({ length: shown }, (_, i) => ({ number: numberAt(i), x: (i + 1) * step }));
-  const stops: Point[] = [
-    [0, 0],
-    ...places
-      .filter(({ number }) => used.has(number))
-      .map(({ number, x }): Point => [x, used.get(number) ?? 0]),
-    [widthMm, 0],
-  ];
-  const strands = stops.slice(1).map(([x], i) => {
-    const [from, hole] = stops[i] ?? [0, 0];
-    const outside = hole % 2 === 0;
-    const bend = outside ? -3.4 : 3.4;
-    return strokePath(
-      `M${pair([from, y])}Q${pair([(from + x) / 2, y + bend])} ${pair([x, y])}`,
-      outside ? { 'stroke-width': 0.6 } : { 'stroke-width': 0.4, 'stroke-dasharray': '0.7 0.6' },
-    );
-  });
-  const holes = places.map(({ number, x }) =>
-    element('circle', {
-      cx: x,
-      cy: y,
-      r: Math.min(0.9, step * 0.3),
-      fill: used.has(number) ? palette.ink : palette.paper,
-      stroke: palette.ink,
-      'stroke-width': 0.25,
+interface Place {
+  readonly number: number;
+  readonly x: number;
+  readonly y: number;
+  /** Which of the holes in use it is, from 1; null where the cord passes by. */
+  readonly hole: number | null;
+}
+
+export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: number): Drawing {
+  const { made, used } = eyelets;
+  const markMm = textWidth(words.graftLine, size) + 2;
+  const perLine = Math.floor((widthMm - 2 * markMm) / leastStepMm) - 1;
+  const lines = Math.max(1, Math.ceil(made / perLine));
+  const inLine = Math.ceil(made / lines);
+  const step = Math.min(mostStepMm, (widthMm - 2 * markMm) / (inLine + 1));
+  const holeOf = new Map(used.map((number, i) => [number, i + 1]));
+  const rows = Array.from({ length: lines }, (_, line): readonly Place[] =>
+    Array.from({ length: Math.min(inLine, made - line * inLine) }, (_, i) => {
+      const number = line * inLine + i + 1;
+      return { number, x: (i + 1) * step, y: line * lineMm, hole: holeOf.get(number) ?? null };
     }),
   );
-  // A single eyelet that is passed by has its name; where every second one is, the drawing shows it.
-  const passedBy = eyelets.skipped.length === 1 && eyelets.made > 4 ? eyelets.skipped : [];
-  const ends = [eyelets.used[0] ?? 1, eyelets.used.at(-1) ?? eyelets.made];
-  const named = places.filter(({ number }) => ends.includes(number) || passedBy.includes(number));
-  return {
-    widthMm,
-    heightMm: 14.5,
-    title: words.say`The cord runs through ${eyelets.used.length} of ${eyelets.made} eyelets, in and out`,
-    body: [
-      textAt([0, 3], words.say`full line: outside; broken line: inside`, {
-        size: 2.3,
-        colour: palette.quiet,
-      }),
-      lineFrom([0, y], [widthMm, y], { stroke: palette.rule, 'stroke-width': 0.2 }),
-      ...strands,
-      ...holes,
-      ...named.map(({ number, x }) =>
-        textAt([x, 13.8], passedBy.includes(number) ? words.say`${number} passed by` : String(number), {
-          anchor: 'middle',
-          size: 2.3,
-        }),
-      ),
-      isCut ? textAt([widthMm / 2, 3], '…', { anchor: 'middle' }) : '',
-    ].join(''),
-  };
+  let before = 0;
+  const marks = rows.flatMap((places, line): readonly Mark[] => {
+    const y = line * lineMm;
+    const end = (places.length + 1) * step;
+    const [isFirst, isLast] = [line === 0, line === lines - 1];
+    const from = before;
+    before = places.findLast(({ hole }) => hole !== null)?.hole ?? before;
+    return [
+      within(lineFrom([0, y], [end, y], { stroke: palette.rule, 'stroke-width': 0.25 })),
+      marked('', [
+        [0, y - 4.5],
+        [end, y + 4.5],
+      ]),
+      ...strands(places, from, end).map(within),
+      ...places.map((place) => within(holeAt(place))),
+      ...places
+        .filter(({ number }) => number % 5 === 0 || number === 1 || number === made)
+        .map(({ number, x }) => written([x, y + 7.4], String(number), { anchor: 'middle', size })),
+      written([-1.5, y + 0.9], isFirst ? words.graftLine : '…', { anchor: 'end', size }),
+      written([end + 1.5, y + 0.9], isLast ? words.graftLine : '…', { size }),
+    ];
+  });
+  return drawingOf(
+    words.shows.threading(used.length, made),
+    [...marks, written([0, lines * lineMm - 3.4], words.cordOutside, { size, colour: palette.quiet })],
+    { cloth: 'knit', text: words.knitSide },
+  );
+}
+
+function holeAt({ number, x, y, hole }: Place): string {
+  return element('circle', {
+    cx: x,
+    cy: y,
+    r: 1.15,
+    fill: hole === null ? palette.paper : palette.ink,
+    stroke: palette.ink,
+    'stroke-width': 0.3,
+    class: 'eyelet',
+    'data-eyelet': number,
+    'data-hole': hole,
+  });
+}
+
+/** The cord between the holes of a line, the first of them after `before` holes: outside after an even count, else inside. */
+function strands(places: readonly Place[], before: number, end: number): readonly string[] {
+  const y = places[0]?.y ?? 0;
+  const stops = [0, ...places.filter(({ hole }) => hole !== null).map(({ x }) => x), end];
+  return stops.slice(1).map((x, i) => {
+    const from = stops[i] ?? 0;
+    const outside = (before + i) % 2 === 0;
+    const bend = outside ? -5 : 5;
+    return strokePath(`M${pair([from, y])}Q${pair([(from + x) / 2, y + bend])} ${pair([x, y])}`, {
+      ...(outside ? { 'stroke-width': 0.8 } : { 'stroke-width': 0.5, 'stroke-dasharray': '0.9 0.8' }),
+      class: `cord ${outside ? 'outside' : 'inside'}`,
+    });
+  });
 }

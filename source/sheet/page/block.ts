@@ -1,0 +1,91 @@
+/** What stands on a page, as data: each kind of file paints it in its own way, and one measure of it fills the pages of all. */
+import type { Drawing } from '../svg/element.ts';
+import type { StripeLines } from './stripe-lines.ts';
+import type { YarnRow } from './yarn-rows.ts';
+
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** A sentence of the bench, with the caution that belongs to it. */
+export interface Item {
+  readonly text: string;
+  readonly mind: string | null;
+}
+
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string; readonly note?: string }
+  | { readonly kind: 'text'; readonly text: string; readonly quiet?: true }
+  | { readonly kind: 'ruled'; readonly text: string }
+  | { readonly kind: 'steps'; readonly items: readonly Item[]; readonly mind: string }
+  | { readonly kind: 'terms'; readonly terms: readonly (readonly [word: string, means: string])[] }
+  | { readonly kind: 'figure'; readonly drawing: Drawing; readonly plain: readonly string[] }
+  | { readonly kind: 'numbers'; readonly numbers: readonly { readonly value: string; readonly of: string }[] }
+  | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
+  | { readonly kind: 'yarns'; readonly rows: readonly YarnRow[]; readonly titles: readonly string[] }
+  | {
+      readonly kind: 'stripes';
+      readonly columns: readonly (readonly StripeLines[])[];
+      readonly across: Across;
+    }
+  | { readonly kind: 'blanks'; readonly blanks: readonly Fact[] }
+  | { readonly kind: 'lines'; readonly count: number }
+  | { readonly kind: 'beside'; readonly parts: readonly Beside[] }
+  /** Never split between pages. */
+  | { readonly kind: 'together'; readonly blocks: readonly Block[] };
+
+/** How many columns a list of stripes has. */
+export type Across = 2 | 3;
+
+/** One of several columns; the page's width is shared out by `widthMm`. */
+export interface Beside {
+  readonly widthMm: number;
+  readonly blocks: readonly Block[];
+}
+
+export type Place = 'desk' | 'machine' | 'lap';
+
+/** A page belongs to one place of work, and its letters are large enough to be read there. */
+export interface SheetPage {
+  readonly place: Place;
+  readonly blocks: readonly Block[];
+}
+
+export interface Sheet {
+  readonly title: string;
+  readonly date: string;
+  readonly lead: string;
+  readonly pages: readonly SheetPage[];
+}
+
+/** Sizes of a place's letters, in mm: at the desk and in the lap some 40 cm away, at the machine as far as a metre. */
+export interface Type {
+  readonly size: number;
+  readonly leading: number;
+  readonly heading: number;
+  readonly title: number;
+}
+
+const points = (count: number): number => (count * 25.4) / 72;
+
+export const types: Readonly<Record<Place, Type>> = {
+  desk: { size: points(9), leading: 4, heading: points(13), title: points(25) },
+  machine: { size: points(13), leading: 5.5, heading: points(17), title: points(20) },
+  lap: { size: points(9.5), leading: 4.1, heading: points(13), title: points(20) },
+};
+
+/** Between the sides of A4, which is the narrower paper. */
+export const columnMm = 182;
+/** Between one block and the next, and between columns. */
+export const gapMm = 3.2;
+export const besideGapMm = 6;
+
+/** Two columns, the left one so wide. */
+export const besideColumns = (leftMm: number, left: readonly Block[], right: readonly Block[]): Block => ({
+  kind: 'beside',
+  parts: [
+    { widthMm: leftMm, blocks: left },
+    { widthMm: columnMm - besideGapMm - leftMm, blocks: right },
+  ],
+});

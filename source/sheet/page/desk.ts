@@ -1,0 +1,166 @@
+/** At the desk: the bag, its figures, the yarn, the tools, and what the words mean; read before the work begins. */
+import { opposite } from '../../bed/side.ts';
+import type { Plan } from '../../planning/plan.ts';
+import type { Words } from '../../wording/words.ts';
+import { formatAngle } from '../measure.ts';
+import { bagDrawing } from '../svg/bag-drawing.ts';
+import { stripDrawing } from '../svg/strip-drawing.ts';
+import { drawBag } from '../terminal/draw-bag.ts';
+import { drawStrip } from '../terminal/draw-strip.ts';
+import type { DrawOptions } from '../terminal/options.ts';
+import { type Block, besideColumns, type Fact } from './block.ts';
+import type { SheetOptions } from './options.ts';
+import { yarnRows, yarnTitles } from './yarn-rows.ts';
+
+/** Heights of the two pictures, as large as the page can have them. */
+export interface DeskRoom {
+  readonly bagMm: number;
+  readonly stripMm: number;
+}
+export const deskRooms: readonly DeskRoom[] = [
+  { bagMm: 92, stripMm: 62 },
+  { bagMm: 82, stripMm: 52 },
+  { bagMm: 70, stripMm: 46 },
+  { bagMm: 58, stripMm: 40 },
+];
+
+const bagColumnMm = 84;
+const stripColumnMm = 92;
+
+export function deskBlocks(
+  plan: Plan,
+  options: SheetOptions,
+  look: DrawOptions,
+  room: DeskRoom,
+): readonly Block[] {
+  const { words } = options;
+  const { sheet } = words;
+  const blanks = options.class ? blanksFor(plan, words) : [];
+  const bag = bagDrawing(plan, words, { widthMm: bagColumnMm, heightMm: room.bagMm, id: 'bag' });
+  const strip = stripDrawing(plan, words, { widthMm: stripColumnMm, heightMm: room.stripMm, id: 'strip' });
+  const hanging = drawStrip(plan, { ...look, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words);
+  return [
+    besideColumns(
+      Math.max(bagColumnMm, bag.widthMm),
+      [{ kind: 'figure', drawing: bag, plain: drawBag(plan, look, words) }],
+      [
+        { kind: 'facts', facts: factsOf(plan, words, options.class ?? false) },
+        ...(options.remarks ?? []).map((text): Block => ({ kind: 'ruled', text })),
+      ],
+    ),
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.yarn },
+        { kind: 'yarns', titles: yarnTitles(plan, words), rows: yarnRows(plan, words) },
+        { kind: 'text', quiet: true, text: toolsText(plan, words) },
+      ],
+    },
+    besideColumns(
+      Math.max(stripColumnMm, strip.widthMm),
+      [
+        { kind: 'heading', text: sheet.theStrip },
+        { kind: 'figure', drawing: strip, plain: hanging },
+      ],
+      [
+        { kind: 'heading', text: sheet.words },
+        { kind: 'terms', terms: sheet.glossary(plan.brief.crawl, opposite(plan.brief.crawl)) },
+      ],
+    ),
+    ...(blanks.length > 0
+      ? [
+          {
+            kind: 'together',
+            blocks: [
+              { kind: 'heading', text: sheet.mySwatch, note: sheet.mySwatchNote },
+              { kind: 'blanks', blanks },
+            ],
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[] {
+  const { brief, size, gauge } = plan;
+  const { sheet, amounts } = words;
+  const { length } = amounts;
+  const asked = [size.wantedWidthCm, size.wantedDepthCm].filter((cm) => cm !== null);
+  const given = (cm: number, doubtCm: number): string => sheet.give(length(cm), length(doubtCm));
+  const { swatch } = brief;
+  return [
+    {
+      label: sheet.flatAndSewn,
+      value: sheet.by(
+        given(size.widthCm, size.widthUncertaintyCm),
+        given(size.depthCm, size.depthUncertaintyCm),
+      ),
+    },
+    ...(asked.length === 2 && !isForClass
+      ? [{ label: sheet.askedFor, value: asked.map((cm) => length(cm)).join(' × ') }]
+      : []),
+    { label: sheet.belowTheCord, value: length(size.depthBelowCordCm) },
+    { label: sheet.roundTheMouth, value: length(size.mouthCm) },
+    { label: sheet.stitchesLabel, value: sheet.across(plan.stitches) },
+    { label: sheet.rowsLabel, value: sheet.rowsText(plan.rows, plan.knittedRows) },
+    {
+      label: sheet.shaping,
+      value: sheet.shapingText(plan.shapings, brief.shapeEveryRows, brief.edgeStitches),
+    },
+    { label: sheet.crawls, value: sheet.crawlsText(brief.crawl, brief.homeSide) },
+    {
+      label: sheet.stripesLabel,
+      value: sheet.stripesText(plan.stripes.length, formatAngle(size.stripeAngleDeg)),
+    },
+    ...(isForClass
+      ? []
+      : [
+          {
+            label: swatch.onPiece ? sheet.pieceMeasured : sheet.swatchMeasured,
+            value: sheet.swatchText(
+              swatch.stitches,
+              swatch.rows,
+              [swatch.widthMm, swatch.heightMm].map((mm) => length(mm / 10)).join(' × '),
+              swatch.state,
+            ),
+          },
+        ]),
+    { label: sheet.stitchSize, value: sheet.stitchSizeText(swatch.stitchSize) },
+    ...(brief.finishState === swatch.state
+      ? []
+      : [{ label: sheet.usedAs, value: sheet.usedAsText(brief.finishState) }]),
+    ...(isForClass
+      ? []
+      : [
+          {
+            label: sheet.yarnInAStitch,
+            value: sheet.yarnInAStitchText(gauge.loopLengthMm, gauge.loopLengthMeasured),
+          },
+        ]),
+    {
+      label: sheet.bedLabel,
+      value: sheet.bedText(brief.bed.needles, brief.bed.pitchMm, plan.hangings.length),
+    },
+  ];
+}
+
+function toolsText({ brief, ravelCordCm }: Plan, { sheet, amounts }: Words): string {
+  const ravelCord = brief.waste.ravel === 'cord' ? amounts.lengthNeeded(ravelCordCm) : null;
+  return sheet.tools(brief.edgeStitches, !brief.bed.without.includes('comb'), ravelCord);
+}
+
+/** The sums a pupil does with their own swatch; the counts of the plan stay. */
+function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Words): readonly Fact[] {
+  return [
+    { label: blanks.name, value: '' },
+    { label: blanks.stitches, value: blanks.over },
+    { label: blanks.rows, value: blanks.overHeight },
+    { label: blanks.stitchWidth, value: blanks.widthByStitches },
+    { label: blanks.rowHeight, value: blanks.heightByRows },
+    { label: blanks.acrossA, value: `${shapings} × w =` },
+    { label: blanks.alongB, value: `${rows} × h =` },
+    { label: blanks.mouthC, value: '√(a × a + b × b) =' },
+    { label: blanks.wide, value: 'c ÷ 2 =' },
+    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c =` },
+  ];
+}

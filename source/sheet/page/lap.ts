@@ -1,0 +1,69 @@
+/** In the lap: everything by hand, from the work off the bed to the bow. */
+import type { Plan } from '../../planning/plan.ts';
+import type { Drawing } from '../svg/element.ts';
+import { foldDrawing } from '../svg/fold-drawing.ts';
+import { graftDiagram } from '../svg/graft-diagram.ts';
+import { seamDiagram } from '../svg/seam-diagram.ts';
+import { threadingDiagram } from '../svg/threading-diagram.ts';
+import { drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
+import { drawFold } from '../terminal/draw-fold.ts';
+import type { DrawOptions } from '../terminal/options.ts';
+import { type Block, besideColumns, columnMm, type Item } from './block.ts';
+import type { Digest } from './digest.ts';
+import type { SheetOptions } from './options.ts';
+
+export function lapBlocks(
+  plan: Plan,
+  options: SheetOptions,
+  look: DrawOptions,
+  digest: Digest,
+): readonly Block[] {
+  const { words } = options;
+  const { sheet } = words;
+  const hands: DrawOptions = { ...look, columns: 84 };
+  const steps = (items: readonly Item[]): Block => ({ kind: 'steps', items, mind: sheet.mind });
+  return [
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.foldIt },
+        {
+          kind: 'figure',
+          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: 58 }, 'fold'),
+          plain: drawFold(plan, { ...look, rows: 18 }, words),
+        },
+      ],
+    },
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.graft },
+        besides(graftDiagram(plan, sheet), bare(drawGraft(plan, hands, words)), steps(digest.graft)),
+      ],
+    },
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.sew },
+        besides(seamDiagram(sheet), bare(drawSeam(plan, hands, words)), steps(digest.seam)),
+      ],
+    },
+    { kind: 'together', blocks: [{ kind: 'heading', text: sheet.makeCord }, steps(digest.cord)] },
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.threadIt },
+        { kind: 'figure', drawing: threadingDiagram(plan, sheet, columnMm), plain: [] },
+        steps(digest.threading),
+      ],
+    },
+  ];
+}
+
+/** A picture, and what is done beside it. */
+const besides = (drawing: Drawing, plain: readonly string[], steps: Block): Block =>
+  besideColumns(drawing.widthMm, [{ kind: 'figure', drawing, plain }], [steps]);
+
+/** Without the marks for bold and dim, which a file of text has no use for. */
+const bare = (lines: readonly string[]): readonly string[] =>
+  lines.map((line) => line.replaceAll(/\u001b\[[\d;]*m/g, '').trimEnd());

@@ -1,0 +1,144 @@
+/**
+ * The list of stripes to tick. A line holds rows up to a shaping move, a dot after each row that a move follows, and the edge
+ * needles as they are when the line is done, its moves made. A stripe takes as many lines as its rows need.
+ */
+import { formatNeedle } from '../../bed/needles.ts';
+import { edgesAt, shapingsBefore } from '../../planning/hangings.ts';
+import type { Plan } from '../../planning/plan.ts';
+import type { Words } from '../../wording/words.ts';
+import { span } from '../measure.ts';
+import { textWidth } from '../svg/text-width.ts';
+import { inSentence } from '../text.ts';
+import { markYarns, type YarnMark } from '../yarn-marks.ts';
+
+export interface StripeLine {
+  readonly rows: string;
+  readonly edges: string;
+}
+
+export interface StripeLines {
+  readonly number: number;
+  readonly mark: YarnMark;
+  readonly lines: readonly StripeLine[];
+  /** Where the work is hung again, and where the graft is a row of the stripe. */
+  readonly notes: readonly string[];
+}
+
+/** Width of the rows in the list, in heights of its letters. */
+const rowsEms = 5.7;
+
+export function stripeLines(plan: Plan, words: Words): readonly StripeLines[] {
+  const marks = markYarns(plan, 'print');
+  return plan.stripes.map(({ number, yarn, firstRow, lastRow }) => {
+    const mark = marks.get(yarn);
+    if (!mark) throw new Error(`no mark for the yarn of stripe ${number}`);
+    const knitted = Math.min(lastRow, plan.knittedRows);
+    return {
+      number,
+      mark,
+      lines: packed(groupsOf(plan, firstRow, knitted)).map(({ text, through }) => ({
+        rows: text,
+        edges: edgesAfter(plan, through),
+      })),
+      notes: [
+        ...rehangs(plan, words, firstRow, knitted),
+        ...(isLastOf(plan, number, yarn) ? [words.sheet.thenCut(inSentence(yarn))] : []),
+        ...(knitted < lastRow ? [words.sheet.graftRow(lastRow)] : []),
+      ],
+    };
+  });
+}
+
+/** No later stripe is of this yarn, and it is not the last of all, whose yarn is the graft's. */
+const isLastOf = ({ stripes }: Plan, number: number, yarn: string): boolean =>
+  number < stripes.length && stripes.every((later) => later.number <= number || later.yarn !== yarn);
+
+interface Rows {
+  readonly text: string;
+  readonly through: number;
+}
+
+/** Rows from one shaping move to the next: `1 2•`, or `1–4•` where there are more than two. */
+function groupsOf({ brief, knittedRows }: Plan, firstRow: number, lastRow: number): readonly Rows[] {
+  const groups: Rows[] = [];
+  for (let from = firstRow; from <= lastRow; ) {
+    const shaped = Math.ceil(from / brief.shapeEveryRows) * brief.shapeEveryRows;
+    const through = Math.min(shaped, lastRow);
+    const numbers = through - from === 1 ? `${from} ${through}` : span(from, through);
+    groups.push({ text: `${numbers}${through === shaped && through < knittedRows ? '•' : ''}`, through });
+    from = through + 1;
+  }
+  return groups;
+}
+
+/** As many groups in a line as it has room for. */
+function packed(groups: readonly Rows[]): readonly Rows[] {
+  const lines: Rows[] = [];
+  for (const { text, through } of groups) {
+    const last = lines.at(-1);
+    const longer = last ? `${last.text} ${text}` : text;
+    if (last && textWidth(longer, 1) <= rowsEms) lines[lines.length - 1] = { text: longer, through };
+    else lines.push({ text, through });
+  }
+  return lines;
+}
+
+/** Edge needles when a row and the move that follows it are done, the work hung again where it is to be. */
+export function edgesAfter(plan: Plan, row: number): string {
+  const { bed, crawl, shapeEveryRows } = plan.brief;
+  const next = Math.min(row + 1, plan.knittedRows);
+  const hanging = plan.hangings.find((one) => one.throughRow >= next) ?? plan.hangings.at(-1);
+  if (!hanging) throw new Error('a plan has at least one hanging');
+  const { left, right } = edgesAt(hanging, shapingsBefore(next, shapeEveryRows), crawl);
+  return `${formatNeedle(bed.needles, left)}–${formatNeedle(bed.needles, right)}`;
+}
+
+function rehangs(plan: Plan, words: Words, firstRow: number, lastRow: number): readonly string[] {
+  return plan.hangings
+    .filter(({ fromRow }) => fromRow > 1 && fromRow - 1 >= firstRow && fromRow - 1 <= lastRow)
+    .map(({ fromRow, hungLeft, hungRight }) => {
+      const nameOf = (place: number): string => formatNeedle(plan.brief.bed.needles, place);
+      return words.sheet.rehang(fromRow - 1, nameOf(hungLeft), nameOf(hungRight));
+    });
+}
+
+/** Stripes down columns, in tables of at most so much room a column; the last table is shared out evenly. */
+export function stripeTables<T>(
+  stripes: readonly T[],
+  across: number,
+  heightOf: (stripe: T) => number,
+  roomOf: (table: number) => number,
+): readonly (readonly (readonly T[])[])[] {
+  const tables: (readonly T[])[][] = [];
+  let rest = stripes;
+  while (rest.length > 0) {
+    const room = roomOf(tables.length);
+    const columns: (readonly T[])[] = [];
+    for (let left = across; left > 0 && rest.length > 0; left--) {
+      const share = rest.reduce((sum, stripe) => sum + heightOf(stripe), 0) / left;
+      const column = fill(rest, heightOf, share, room);
+      columns.push(column);
+      rest = rest.slice(column.length);
+    }
+    tables.push(columns);
+  }
+  return tables;
+}
+
+/** The first ones until they come to their share, as far as there is room; at least one. */
+function fill<T>(
+  stripes: readonly T[],
+  heightOf: (stripe: T) => number,
+  share: number,
+  room: number,
+): readonly T[] {
+  const taken: T[] = [];
+  let used = 0;
+  for (const stripe of stripes) {
+    const height = heightOf(stripe);
+    if (taken.length > 0 && (used > share - 0.01 || used + height > room)) break;
+    taken.push(stripe);
+    used += height;
+  }
+  return taken;
+}

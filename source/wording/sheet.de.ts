@@ -1,0 +1,215 @@
+import type { Side } from '../bed/side.ts';
+import type { RelaxedState } from '../planning/brief.ts';
+import type { Amounts } from './amounts.ts';
+import type { SheetWords } from './sheet.en.ts';
+
+const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
+
+const states: Readonly<Record<RelaxedState, string>> = {
+  'dry-relaxed': 'trocken geruht',
+  'wet-relaxed': 'eingeweicht und flach getrocknet',
+  'fully-relaxed': 'gewaschen und im Trockner getrocknet',
+};
+
+const rows = (count: number): string => (count === 1 ? '1 Reihe' : `${count} Reihen`);
+const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count} Maschen`);
+
+export const sheet = ({ length, small, decimal }: Amounts): SheetWords => ({
+  places: { desk: 'am Tisch', machine: 'an der Maschine', lap: 'im Schoß' },
+  leftAndRight: 'links und rechts: deine, zum Bett hin',
+  pageOf: (page, all) => `${page} von ${all}`,
+  mind: 'Achtung:',
+  leadingTo: (first, last) => `${first} … ${last}`,
+
+  lead: (widthCm, depthCm) =>
+    `Ein Zugbeutel mit schrägen Streifen, ${length(widthCm)} breit und ${length(depthCm)} tief`,
+  bag: 'Der Beutel',
+  flatAndSewn: 'Flach, genäht',
+  give: (size, doubt) => `${size} ± ${doubt}`,
+  by: (one, other) => `${one} × ${other}`,
+  askedFor: 'Gewünscht',
+  belowTheCord: 'Unter der Kordel',
+  roundTheMouth: 'Öffnung rundum',
+  stitchesLabel: 'Maschen',
+  across: (count) => `${count} in der Breite`,
+  rowsLabel: 'Reihen',
+  rowsText: (all, knitted) => `${all}: ${knitted} gestrickt, 1 im Maschenstich`,
+  shaping: 'Formen',
+  shapingText: (moves, everyRows, edgeStitches) =>
+    `${moves === 1 ? '1 Formschritt' : `${moves} Formschritte`}, alle ${everyRows} Reihen einer, ${edgeStitches === 1 ? '1 Randmasche' : `${edgeStitches} Randmaschen`}`,
+  crawls: 'Wandert',
+  crawlsText: (crawl, home) => `nach ${at(crawl)}; Ausgangsseite ${at(home)}`,
+  stripesLabel: 'Streifen',
+  stripesText: (count, angle) => `${count}, im Winkel von ${angle} zum Boden`,
+  swatchMeasured: 'Probe gemessen',
+  pieceMeasured: 'Stück gemessen',
+  swatchText: (across, high, size, state) => `${across} Maschen, ${high} Reihen: ${size}, ${states[state]}`,
+  stitchSize: 'Maschenweite',
+  stitchSizeText: (dial) => dial ?? 'wie bei der Maschenprobe: ______',
+  usedAs: 'Gebraucht, gemessen',
+  usedAsText: (state) => states[state],
+  yarnInAStitch: 'Garn je Masche',
+  yarnInAStitchText: (mm, measured) =>
+    `${small(mm)}, ${measured ? 'gemessen' : 'aus der Maschenprobe (Modell)'}`,
+  bedLabel: 'Nadelbett',
+  bedText: (needles, pitchMm, times) =>
+    `${needles} Nadeln im Abstand ${small(pitchMm)}; ${times === 1 ? 'einmal eingehängt' : `${times}-mal eingehängt`}`,
+
+  yarn: 'Garn',
+  mark: 'Zeichen',
+  forWhat: 'Für',
+  needs: 'Bedarf',
+  withReserve: (percent) => `mit ${percent} % mehr`,
+  youHave: 'Du hast',
+  wasteRows: 'Hilfsgarnreihen',
+  stripesUse: 'Streifen',
+  graftAndSeam: 'Nähte',
+  cordUse: 'Kordel',
+  notUsed: 'nicht verwendet',
+  enough: (have) => `${have}, genug`,
+  short: (have, lacking) => `${have}, ${lacking} zu wenig`,
+  tools: (prongs, comb, ravelCord) =>
+    [
+      'Dazu:',
+      [
+        ...(ravelCord === null ? [] : [`${ravelCord} glatter Trennfaden`]),
+        'eine Klammer je wartendes Garn',
+        ...(comb ? ['Anschlagkamm'] : []),
+        'zwei Krallengewichte und ein kleines',
+        `Decker mit ${prongs === 1 ? '1 Spitze' : `${prongs} Spitzen`}`,
+        'Zungennadel, stumpfe Nadel, Schere, Maßband',
+      ].join(', '),
+    ].join(' '),
+
+  theStrip: 'Die Bahn',
+  words: 'Wörter',
+  glossary: (crawl, trailing) => [
+    [
+      'Zunahmerand',
+      `${at(crawl)}, wohin das Gestrick wandert; gewinnt Maschen, hat die Lochmaschen, wird die Öffnung`,
+    ],
+    ['Abnahmerand', `${at(trailing)}; verliert Maschen und wird der Boden`],
+    ['Ausgangsseite', 'wo der Schlitten zwischen den Streifen wartet'],
+    ['umwickeln', 'das Garn um jede Nadel legen, immer in gleicher Richtung'],
+    ['Hilfsgarnreihen', 'Wegwerfreihen, die Maschen offen halten'],
+    ['Trennreihe', 'die Reihe, die herausgezogen wird und den Anfang freigibt'],
+    ['Quersteg', 'der Faden zwischen zwei Maschen, eine Masche vom Rand'],
+    ['Maschenstich', 'offene Maschen an offene Maschen nähen: die Naht ist eine Reihe'],
+  ],
+  notes: 'Notizen',
+  mySwatch: 'Meine Maschenprobe',
+  mySwatchNote: 'Maschen und Reihen bleiben wie auf diesem Blatt; die Größe folgt der Maschenprobe',
+  blanks: {
+    name: 'Name',
+    stitches: 'Gezählte Maschen',
+    over: 'auf der Breite',
+    rows: 'Gezählte Reihen',
+    overHeight: 'auf der Höhe',
+    stitchWidth: 'Maschenbreite w',
+    widthByStitches: 'Breite ÷ Maschen =',
+    rowHeight: 'Reihenhöhe h',
+    heightByRows: 'Höhe ÷ Reihen =',
+    acrossA: 'Quer a',
+    alongB: 'Längs b',
+    mouthC: 'Öffnung c',
+    wide: 'Beutel, Breite',
+    deep: 'Beutel, Tiefe',
+  },
+
+  numbers: {
+    stitches: 'Maschen',
+    hang: (ends) => `hier einhängen; sie enden auf ${ends}`,
+    hangAgain: (times) => `hier einhängen; ${times}-mal im Ganzen`,
+    rows: (graftRow) => `Reihen; ${graftRow} verbindet`,
+    every: (everyRows) => `alle ${everyRows}`,
+    shape: (times) => `Reihen beide formen, ${times}-mal`,
+  },
+  needles: {
+    empty: 'leer in Arbeit: die Lochmasche',
+    doubled: 'zwei Maschen',
+    resting: 'nicht in Arbeit',
+  },
+  onTheBed: 'Auf dem Nadelbett',
+  castOn: 'Anschlag',
+  perStripe: 'Jeder Streifen',
+  hangAgain: 'Umsetzen',
+  close: 'Abschluss',
+  stripeByStripe: 'Streifen für Streifen',
+  stripesNote:
+    'Hak einen Streifen ab, wenn seine Reihen gestrickt und beide Ränder geformt sind. • nach dieser Reihe formen. Nadeln: die Ränder danach.',
+  goesOn: 'Streifen für Streifen, weiter von hier',
+  graftRow: (row) => `${row}: Maschenstich`,
+  thenCut: (yarn) => `${yarn} abschneiden`,
+  rehang: (row, first, last) =>
+    `Nach Reihe ${row} auf Hilfsgarn abwerfen, auf ${first} bis ${last} einhängen, Zähler auf ${row}, dann formen.`,
+  ticksKept: 'Die Häkchen bleiben in diesem Browser.',
+  ticksNotKept: 'Die Häkchen bleiben nicht, wenn die Seite zugeht: druck sie aus.',
+
+  foldIt: 'Umdrehen und falten',
+  graft: 'Verbinden',
+  sew: 'Boden nähen und fertig machen',
+  makeCord: 'Die Kordel stricken',
+  threadIt: 'Die Kordel einziehen und binden',
+  trouble: 'Wenn etwas schiefgeht',
+
+  purlSide: 'krause Seite zu dir',
+  knitSide: 'glatte Seite zu dir',
+  mouth: 'Öffnung',
+  bottom: 'Boden',
+  needleBed: 'Nadelbett',
+  hanging: 'wie sie hängt',
+  laidOut: 'ausgelegt',
+  grafted: 'A an B',
+  turnOver: 'umdrehen, Öffnung nach oben',
+  bring: 'Enden nach hinten falten: A trifft B',
+  foldBack: 'nach hinten',
+  sewHere: 'Boden nähen',
+  firstRow: 'B: Anfang, offen auf Hilfsgarn',
+  lastRow: 'A: Ende',
+  crawlsTo: (crawl) => `wandert nach ${at(crawl)}`,
+  rowsSize: (count, cm) => `${rows(count)}, ${length(cm)}`,
+  stitchesSize: (count, cm) => `${stitches(count)}, ${length(cm)}`,
+  tail: 'Fadenende',
+  graftLine: 'Verbindung',
+  overEnds: 'über den Kopf jeder Masche, hinter ihren Schenkeln',
+  front: 'vorn',
+  back: 'hinten',
+  underBars: 'der Faden läuft unter jedem Quersteg durch',
+  drawUp: 'anziehen',
+  cordOutside: 'durchgezogen: außen; gestrichelt: innen; leerer Ring: ausgelassen',
+  hungForRow: 'hängt ab Reihe 1',
+  hungAfter: (row) => `umgesetzt nach Reihe ${row}`,
+  atRow: (row) => `bei Reihe ${row}`,
+  morePlaces: (count) => `und noch ${count}-mal, auf dieselben Nadeln; die Streifenliste sagt, wann`,
+  belowCord: (cm) => `${length(cm)} unter der Kordel`,
+
+  shows: {
+    bag: (widthCm, depthCm) =>
+      `Der fertige Beutel, glatte Seite außen, ${length(widthCm)} breit und ${length(depthCm)} tief, mit schrägen Streifen und einer Kordel nahe der Öffnung`,
+    strip: (across, high, crawl) =>
+      `Die Bahn, wie sie hängt, krause Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${at(crawl)} geneigt`,
+    bed: (needles) => `Das Nadelbett mit seinen ${needles} Nadeln, und wo das Gestrick hängt`,
+    shaping: (leading) =>
+      `Ein Formschritt: am Rand ${at(leading)} gehen die äußeren Maschen eine Nadel nach außen, am anderen eine Nadel nach innen`,
+    fold: 'Drei Ansichten: die Bahn, wie sie hängt, krause Seite zu dir; umgedreht und ausgelegt, die Öffnung oben; gefaltet, ihre letzte Reihe A an ihrer ersten Reihe B',
+    graft:
+      'Das Verbinden, glatte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',
+    seam: 'Die Naht: der Faden läuft abwechselnd unter einem Quersteg vorn und einem hinten durch; dann wird er angezogen',
+    threading: (used, made) =>
+      `Die Kordel läuft durch ${used} von ${made} Lochmaschen, hinein und heraus, von der Verbindung rundum bis zur Verbindung`,
+    band: 'Die Streifen der Reihe nach',
+    hero: 'Eine gestreifte Bahn hängt schräg am Nadelbett, daneben der Zugbeutel, der daraus wird: die Streifen winden sich um ihn, eine gebundene Kordel rafft die Öffnung',
+  },
+
+  tag: {
+    title: 'Geschenkanhänger',
+    cut: 'an der Linie ausschneiden',
+    size: (widthCm, depthCm) => `${length(widthCm)} × ${length(depthCm)}`,
+    fibre: 'Faser',
+    care: 'Pflege',
+    made: 'Gestrickt',
+    giver: 'Für alle, die ihn verschenken',
+    cordNote: (endCm, loopCm) =>
+      `Dieser Beutel ist kein Spielzeug. Seine Kordel hat freie Enden von ${decimal(endCm, 0)} cm und gebunden eine Schlinge von ${decimal(loopCm, 0)} cm: halte sie von kleinen Kindern fern, und frag nach den örtlichen Regeln, bevor er verkauft oder einem Kind geschenkt wird. EN 71-1:2005+A8:2009, 5.4, erlaubte Spielzeug für die Kleinsten eine freie Kordel von 22 cm und eine Schlinge von 38 cm; es gilt die Ausgabe, die in Kraft ist.`,
+  },
+});

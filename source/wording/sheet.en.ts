@@ -1,0 +1,217 @@
+/** What is printed on the sheet beside the bench's own sentences: headings, figures, names in the drawings. */
+import type { Side } from '../bed/side.ts';
+import type { RelaxedState } from '../planning/brief.ts';
+import type { Amounts } from './amounts.ts';
+
+const states: Readonly<Record<RelaxedState, string>> = {
+  'dry-relaxed': 'rested dry',
+  'wet-relaxed': 'soaked and dried flat',
+  'fully-relaxed': 'washed and tumbled',
+};
+
+const rows = (count: number): string => (count === 1 ? '1 row' : `${count} rows`);
+const stitches = (count: number): string => (count === 1 ? '1 stitch' : `${count} stitches`);
+
+export const sheet = ({ length, small, decimal }: Amounts) => ({
+  places: { desk: 'at the desk', machine: 'at the machine', lap: 'in the lap' },
+  leftAndRight: 'left and right: yours, facing the bed',
+  pageOf: (at: number, of: number) => `${at} of ${of}`,
+  mind: 'Mind:',
+  leadingTo: (first: string, last: string) => `${first} … ${last}`,
+
+  lead: (widthCm: number, depthCm: number) =>
+    `A drawstring bag of slanting stripes, ${length(widthCm)} wide and ${length(depthCm)} deep`,
+  bag: 'The bag',
+  flatAndSewn: 'Flat and sewn',
+  give: (size: string, doubt: string) => `${size} ± ${doubt}`,
+  by: (one: string, other: string) => `${one} × ${other}`,
+  askedFor: 'Asked for',
+  belowTheCord: 'Below the cord',
+  roundTheMouth: 'Round the mouth',
+  stitchesLabel: 'Stitches',
+  across: (count: number) => `${count} across`,
+  rowsLabel: 'Rows',
+  rowsText: (all: number, knitted: number) => `${all}: ${knitted} knitted, 1 grafted`,
+  shaping: 'Shaping',
+  shapingText: (moves: number, everyRows: number, edgeStitches: number) =>
+    `${moves === 1 ? '1 move' : `${moves} moves`}, one every ${everyRows} rows, ${edgeStitches === 1 ? '1 edge stitch' : `${edgeStitches} edge stitches`}`,
+  crawls: 'Crawls',
+  crawlsText: (crawl: Side, home: Side) => `to the ${crawl}; home side ${home}`,
+  stripesLabel: 'Stripes',
+  stripesText: (count: number, angle: string) => `${count}, at ${angle} to the bottom`,
+  swatchMeasured: 'Swatch measured',
+  pieceMeasured: 'Piece measured',
+  swatchText: (across: number, high: number, size: string, state: RelaxedState) =>
+    `${across} stitches, ${high} rows: ${size}, ${states[state]}`,
+  stitchSize: 'Stitch size',
+  stitchSizeText: (dial: string | null) => dial ?? 'as for the swatch: ______',
+  usedAs: 'Used and measured',
+  usedAsText: (state: RelaxedState) => states[state],
+  yarnInAStitch: 'Yarn in a stitch',
+  yarnInAStitchText: (mm: number, measured: boolean) =>
+    `${small(mm)}, ${measured ? 'measured' : 'from the gauge (model)'}`,
+  bedLabel: 'Bed',
+  bedText: (needles: number, pitchMm: number, times: number) =>
+    `${needles} needles, ${small(pitchMm)} apart; ${times === 1 ? 'hung once' : `hung ${times} times`}`,
+
+  yarn: 'Yarn',
+  mark: 'Mark',
+  forWhat: 'For',
+  needs: 'Needs',
+  withReserve: (percent: number) => `with ${percent} % more`,
+  youHave: 'You have',
+  wasteRows: 'waste rows',
+  stripesUse: 'stripes',
+  graftAndSeam: 'graft, seam',
+  cordUse: 'cord',
+  notUsed: 'not used',
+  enough: (have: string) => `${have}, enough`,
+  short: (have: string, lacking: string) => `${have}, ${lacking} short`,
+  tools: (prongs: number, comb: boolean, ravelCord: string | null) =>
+    [
+      'Besides:',
+      [
+        ...(ravelCord === null ? [] : [`${ravelCord} of smooth ravel cord`]),
+        'a clip for each yarn that waits',
+        ...(comb ? ['cast-on comb'] : []),
+        'two claw weights and a small one',
+        `transfer tool with ${prongs === 1 ? '1 prong' : `${prongs} prongs`}`,
+        'latch tool, blunt needle, scissors, tape measure',
+      ].join(', '),
+    ].join(' '),
+
+  theStrip: 'The strip',
+  words: 'Words',
+  glossary: (crawl: Side, trailing: Side): readonly (readonly [word: string, means: string])[] => [
+    [
+      'leading edge',
+      `${crawl}, the way the work crawls; it gains stitches, has the eyelets and becomes the mouth`,
+    ],
+    ['trailing edge', `${trailing}; it loses stitches and becomes the bottom`],
+    ['home side', 'where the carriage waits between stripes'],
+    ['e-wrap', 'wind the yarn once round each needle, always the same way'],
+    ['waste rows', 'throwaway rows that keep stitches open'],
+    ['ravel row', 'the row that is pulled out to free the start'],
+    ['bar', 'the strand between two stitches, one stitch in from the edge'],
+    ['graft', 'sewing open loops to open loops: the seam is a row of knitting'],
+  ],
+  notes: 'Notes',
+  mySwatch: 'My own swatch',
+  mySwatchNote: 'stitches and rows stay as on this sheet; another swatch gives a bag of another size',
+  blanks: {
+    name: 'Name',
+    stitches: 'Stitches counted',
+    over: 'over a width of',
+    rows: 'Rows counted',
+    overHeight: 'over a height of',
+    stitchWidth: 'Stitch width w',
+    widthByStitches: 'width ÷ stitches =',
+    rowHeight: 'Row height h',
+    heightByRows: 'height ÷ rows =',
+    acrossA: 'Across a',
+    alongB: 'Along b',
+    mouthC: 'Mouth c',
+    wide: 'My bag, wide',
+    deep: 'My bag, deep',
+  },
+
+  numbers: {
+    stitches: 'stitches',
+    hang: (ends: string) => `hang them here; they end on ${ends}`,
+    hangAgain: (times: number) => `hang them here; ${times} hangings in all`,
+    rows: (graftRow: number) => `rows; the graft is row ${graftRow}`,
+    every: (everyRows: number) => `every ${everyRows}`,
+    shape: (times: number) => `rows shape both edges, ${times === 1 ? 'once' : `${times} times`}`,
+  },
+  needles: {
+    empty: 'in work and empty: the eyelet',
+    doubled: 'two loops',
+    resting: 'out of work',
+  },
+  onTheBed: 'On the bed',
+  castOn: 'Cast on',
+  perStripe: 'Each stripe',
+  hangAgain: 'Hang again',
+  close: 'Close',
+  stripeByStripe: 'Stripe by stripe',
+  stripesNote:
+    'Tick a stripe when its rows are knitted and both edges shaped. • shape both edges after this row. Needles: the edges after that.',
+  goesOn: 'Stripe by stripe, on from here',
+  graftRow: (row: number) => `${row}: the graft`,
+  thenCut: (yarn: string) => `then cut ${yarn}`,
+  rehang: (row: number, first: string, last: string) =>
+    `After row ${row} scrap off, hang again on ${first} to ${last}, counter to ${row}, then shape.`,
+  ticksKept: 'Ticks are kept in this browser.',
+  ticksNotKept: 'Ticks are not kept when the page is closed: print it.',
+
+  foldIt: 'Turn it over and fold it',
+  graft: 'Graft',
+  sew: 'Sew the bottom and finish',
+  makeCord: 'Make the cord',
+  threadIt: 'Thread the cord and tie',
+  trouble: 'When something goes wrong',
+
+  purlSide: 'purl side towards you',
+  knitSide: 'knit side towards you',
+  mouth: 'mouth',
+  bottom: 'bottom',
+  needleBed: 'needle bed',
+  hanging: 'as it hangs',
+  laidOut: 'laid out',
+  grafted: 'A grafted to B',
+  turnOver: 'turn it over, mouth up',
+  bring: 'fold both ends back: A meets B',
+  foldBack: 'fold back',
+  sewHere: 'sew the bottom',
+  firstRow: 'B: first row, open on waste yarn',
+  lastRow: 'A: last row',
+  crawlsTo: (crawl: Side) => `crawls ${crawl}`,
+  rowsSize: (count: number, cm: number) => `${rows(count)}, ${length(cm)}`,
+  stitchesSize: (count: number, cm: number) => `${stitches(count)}, ${length(cm)}`,
+  tail: 'tail',
+  graftLine: 'graft',
+  overEnds: 'over the end of each loop, behind its legs',
+  front: 'front',
+  back: 'back',
+  underBars: 'the thread goes under each bar',
+  drawUp: 'draw up',
+  cordOutside: 'full line: outside; broken line: inside; open ring: passed by',
+  hungForRow: 'hung for row 1',
+  hungAfter: (row: number) => `hung again after row ${row}`,
+  atRow: (row: number) => `at row ${row}`,
+  morePlaces: (count: number) => `and ${count} more, each on the same needles; the list of stripes says when`,
+  belowCord: (cm: number) => `${length(cm)} below the cord`,
+
+  /** What a picture shows, for those who do not see it. */
+  shows: {
+    bag: (widthCm: number, depthCm: number) =>
+      `The finished bag, knit side out, ${length(widthCm)} wide and ${length(depthCm)} deep, its stripes slanting, a cord near the mouth`,
+    strip: (across: number, high: number, crawl: Side) =>
+      `The strip as it hangs, purl side towards you: ${stitches(across)} across, ${rows(high)}, leaning to the ${crawl}`,
+    bed: (needles: number) => `The bed with its ${needles} needles, and where the work hangs`,
+    shaping: (leading: Side) =>
+      `A shaping move: at the ${leading} edge the outer loops go one needle out, at the other edge one needle in`,
+    fold: 'Three views: the strip as it hangs, purl side towards you; turned over and laid out with the mouth up; folded, its last row A grafted to its first row B',
+    graft:
+      'The graft, knit side towards you: the thread goes over the end of each loop and behind its legs, up through A1, down through B1, up through B2, down through A1, up through A2, and so on',
+    seam: 'The seam: the thread goes under one bar of the front, then under one bar of the back, in turn; then it is drawn up',
+    threading: (used: number, made: number) =>
+      `The cord goes through ${used} of ${made} eyelets, in and out, from the graft round to the graft`,
+    band: 'The stripes in order',
+    hero: 'A striped strip that leans as it hangs on the needle bed, and the drawstring bag it becomes: its stripes wind round it, and a cord tied in a bow gathers the mouth',
+  },
+
+  tag: {
+    title: 'Gift tag',
+    cut: 'cut out along the line',
+    size: (widthCm: number, depthCm: number) => `${length(widthCm)} × ${length(depthCm)}`,
+    fibre: 'Fibre',
+    care: 'Care',
+    made: 'Made',
+    giver: 'For the giver',
+    cordNote: (endCm: number, loopCm: number) =>
+      `This bag is no toy. Its cord has free ends of ${decimal(endCm, 0)} cm and, tied, a loop of ${decimal(loopCm, 0)} cm: keep it from small children, and ask the local rules before it is sold or given to a child. EN 71-1:2005+A8:2009, 5.4, let toys for the very young have a free cord of 22 cm and a noose of 38 cm; see the edition in force.`,
+  },
+});
+
+export type SheetWords = ReturnType<typeof sheet>;
