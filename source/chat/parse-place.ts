@@ -1,9 +1,19 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { phases } from '../steps/step.ts';
+import type { NumberedPlace } from '../steps/landmarks.ts';
+import { type Phase, phases } from '../steps/step.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, NamedPlace } from './intent.ts';
 
-const numbered = ['stripe', 'row', 'move', 'step'] as const;
+const numbered = ['stripe', 'row', 'move', 'step', 'stitch', 'round'] as const satisfies NumberedPlace[];
+
+/** What is counted in a phase, so that `graft 12` is a place too. */
+const countedIn: Readonly<Partial<Record<Phase, (typeof numbered)[number]>>> = {
+  graft: 'stitch',
+  cord: 'round',
+};
+
+/** It may be said where the stitch or the round is: `stitch 12 of the graft`. */
+const whereItIs = /\s+(?:(?:of|in)\s+)?(?:the\s+)?(?:graft|cord)$/i;
 
 /** Words that may follow `go` and `rip`. */
 export const placeWords: readonly string[] = [...phases, ...numbered, 'mark'];
@@ -17,16 +27,18 @@ export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read
   const joined = rest.toLowerCase().replace(/\s+/g, '-');
   const phase = phases.find((one) => one === joined);
   if (phase) return succeed({ at: 'phase', phase });
-  const [word = '', ...others] = rest.split(/\s+/);
+  const [word = '', ...others] = rest.replace(whereItIs, '').split(/\s+/);
   const place = expand(words.understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
   if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
   if (number) return parseNumber(number, others.join(' '), verb);
   const named = phases.find((one) => one === place);
-  return named
+  const counted = named && countedIn[named];
+  if (counted && others.length > 0) return parseNumber(counted, others.join(' '), verb);
+  return named && others.length === 0
     ? succeed({ at: 'phase', phase: named })
-    : fail({ code: 'chat/unknown-place', word, usage, verb });
+    : fail({ code: 'chat/unknown-place', word: others.length > 0 ? rest : word, usage, verb });
 }
 
 /** The one place word that `word` begins; null when there is none or more than one. A number tells `stripe` from `stripes`. */

@@ -25,6 +25,8 @@ const placeWords: Readonly<Record<string, string>> = {
   stripe: 'Einen Streifen',
   row: 'Eine Reihe',
   move: 'Einen Formschritt',
+  stitch: 'Eine Masche',
+  round: 'Eine Runde',
 };
 const yarnClassWords: Readonly<Record<string, string>> = {
   lace: 'Spitzengarn',
@@ -105,6 +107,7 @@ export const german: Catalog = {
     lose: 'loose',
     fest: 'firm',
     formschritt: 'move',
+    runde: 'round',
     schritt: 'step',
     marke: 'mark',
     anschlag: 'cast-on',
@@ -951,8 +954,8 @@ export const german: Catalog = {
     'take back the last step, jump, mend or change of plan':
       'das Letzte zurücknehmen: Schritt, Sprung, Ausbesserung oder neuen Plan',
     'do again what was taken back': 'wieder tun, was zurückgenommen wurde',
-    'go PHASE, or go stripe / row / move / step / mark and its number or name':
-      'go PHASE, oder go stripe / row / move / step / mark und Nummer oder Name',
+    'go PHASE, or go stripe / row / move / step / stitch / round / mark and its number or name':
+      'go PHASE, oder go stripe / row / move / step / stitch / round / mark und Nummer oder Name',
     'jump to a place: it comes next': 'an eine Stelle springen: sie kommt als Nächstes',
     'find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE':
       'find RÄNDER GARN, carriage left / right, feeder GARN, row / stripes / stitches ZAHL; find and MEHR',

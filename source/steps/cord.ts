@@ -36,6 +36,12 @@ export const countCord = (outline: Outline): number =>
   outline.plan.eyelets.used.length / 2 +
   1;
 
+/** Steps of the cord before the one that knits round `number`, or that row of a flat cord. */
+export function stepsBeforeRound(outline: Outline, number: number): number {
+  const part = Math.floor((number - 1) / roundsAtOnce);
+  return before + part + (part >= stepsToMeasure(outline) ? measuresOnTheWay(outline) : 0);
+}
+
 export function cordStep(outline: Outline, local: number): StepBody {
   const part = local - before;
   if (part < 0) return beginning(outline, local);

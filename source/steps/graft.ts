@@ -17,6 +17,9 @@ const closingSteps = ({ plan }: Outline): number => (plan.graft.goesOnToSeam ? 2
 export const countGraft = (outline: Outline): number =>
   before + (outline.plan.stitches - 1) + 1 + closingSteps(outline);
 
+/** Steps of the graft before the movements that go down through loop `number`. */
+export const stepsBeforeStitch = (number: number): number => before + number - 1;
+
 export function graftStep(outline: Outline, local: number): StepBody {
   const { plan } = outline;
   const { stitches } = plan;

@@ -29,6 +29,15 @@ describe('a landmark', () => {
           const { act } = stepAt(job, place(doneBefore(job, { at: 'move', number: move })) + 1);
           expect(act).toMatchObject({ kind: 'increase', number: move });
         }
+        for (let stitch = 1; stitch <= job.plan.stitches; stitch++) {
+          const { act } = stepAt(job, place(doneBefore(job, { at: 'stitch', number: stitch })) + 1);
+          expect(act).toMatchObject({ down: stitch });
+        }
+        for (let round = 1; round <= job.plan.cord.rounds; round++) {
+          const { act } = stepAt(job, place(doneBefore(job, { at: 'round', number: round })) + 1);
+          if (act.kind !== 'rounds' && act.kind !== 'flat-rows') throw new Error(act.kind);
+          expect(act.from <= round && round <= act.through).toBe(true);
+        }
         for (const stripe of job.plan.stripes) {
           const step = stepAt(job, place(doneBefore(job, { at: 'stripe', number: stripe.number })) + 1);
           expect(step.stripe).toBe(stripe.number);
@@ -43,6 +52,8 @@ describe('a landmark', () => {
     ['row', 64],
     ['stripe', 33],
     ['move', 32],
+    ['stitch', 47],
+    ['round', 0],
     ['step', 9999],
     ['step', 1.5],
   ] as const)('%s %d is not in a bag of 64 rows', (at, number) => {

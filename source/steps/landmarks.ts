@@ -1,23 +1,28 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { stepsBeforeRound } from './cord.ts';
+import { stepsBeforeStitch } from './graft.ts';
 import type { Job } from './job.ts';
 import { partsOfRow } from './outline.ts';
 import { type Phase, phases } from './step.ts';
 
+/** Things that are counted through a bag: a stitch is one of the graft, a round one of the cord. */
+export type NumberedPlace = 'step' | 'stripe' | 'row' | 'move' | 'stitch' | 'round';
+
 /** A place in the job that a maker can name. Numbers count from 1. */
 export type Landmark =
   | { readonly at: 'phase'; readonly phase: Phase }
-  | { readonly at: 'step' | 'stripe' | 'row' | 'move'; readonly number: number };
+  | { readonly at: NumberedPlace; readonly number: number };
 
 export interface LandmarkFault {
   readonly code: 'steps/no-such-place';
-  readonly what: 'step' | 'stripe' | 'row' | 'move';
+  readonly what: NumberedPlace;
   readonly number: number;
   readonly most: number;
 }
 
 /** Steps confirmed when the landmark is what comes next: the row about to be knitted, the move about to be made. */
 export function doneBefore(job: Job, landmark: Landmark): Result<number, LandmarkFault> {
-  if (landmark.at === 'phase') return succeed(job.phaseStarts[phases.indexOf(landmark.phase)] ?? 0);
+  if (landmark.at === 'phase') return succeed(doneBeforePhase(job, landmark.phase));
   const { number } = landmark;
   const most = greatest(job, landmark.at);
   if (!Number.isInteger(number) || number < 1 || number > most) {
@@ -32,6 +37,10 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
       return succeed(doneBeforeRow(job, number));
     case 'move':
       return succeed(doneBeforeMove(job, number));
+    case 'stitch':
+      return succeed(doneBeforePhase(job, 'graft') + stepsBeforeStitch(number));
+    case 'round':
+      return succeed(doneBeforePhase(job, 'cord') + stepsBeforeRound(job.outline, number));
   }
 }
 
@@ -45,13 +54,20 @@ function greatest({ plan, stepCount }: Job, what: LandmarkFault['what']): number
       return plan.knittedRows;
     case 'move':
       return plan.shapings;
+    case 'stitch':
+      return plan.stitches;
+    case 'round':
+      return plan.cord.rounds;
   }
 }
 
+const doneBeforePhase = ({ phaseStarts }: Job, phase: Phase): number =>
+  phaseStarts[phases.indexOf(phase)] ?? 0;
+
 /** Steps before the first that belongs to `row`, threading its yarn included. */
-export function doneBeforeRow({ outline, phaseStarts, plan }: Job, row: number): number {
-  if (row === plan.knittedRows) return phaseStarts[phases.indexOf('closing-row')] ?? 0;
-  return (phaseStarts[phases.indexOf('stripes')] ?? 0) + (outline.rowStart[row] ?? 0);
+export function doneBeforeRow(job: Job, row: number): number {
+  if (row === job.plan.knittedRows) return doneBeforePhase(job, 'closing-row');
+  return doneBeforePhase(job, 'stripes') + (job.outline.rowStart[row] ?? 0);
 }
 
 /** Steps before the increase of shaping move `number`. */

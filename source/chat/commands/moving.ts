@@ -67,7 +67,7 @@ export const moveCommands: readonly ChatCommand[] = [
     name: 'go',
     aliases: [],
     usage: (words: Words) =>
-      words.say`go PHASE, or go stripe / row / move / step / mark and its number or name`,
+      words.say`go PHASE, or go stripe / row / move / step / stitch / round / mark and its number or name`,
     summary: (words: Words) => words.say`jump to a place: it comes next`,
     gist: (words: Words) => words.say`jump to a place`,
     example: 'go stripe 3',
