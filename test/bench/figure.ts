@@ -53,6 +53,13 @@ export function formatTable(figures: readonly Figure[]): string {
   return [lines[0], rule, ...lines.slice(1)].join('\n');
 }
 
+/** A page of results with these figures in the place of those that it had. */
+export function withFigures(page: string, figures: string): string {
+  const marks = /(<!-- figures -->\n)[\s\S]*(\n<!-- end of figures -->)/;
+  if (!marks.test(page)) throw new Error('the page of results has lost the marks of its table');
+  return page.replace(marks, (_, before: string, after: string) => `${before}\n${figures}\n${after}`);
+}
+
 /** Less than this much worse is noise. */
 const noise = 1.1;
 

@@ -1,7 +1,7 @@
 /**
- * `npm run bench`: measures everything, prints a table, keeps it as JSON and says what got slower since the last time.
- * `--only start,press` measures those parts alone, `--quick` does a few runs of each, `--json FILE` keeps the result
- * there.
+ * `npm run bench`: measures everything, prints a table, writes it into RESULTS.md and keeps it as JSON, and says what got
+ * slower since the last time. `--only start,press` measures those parts alone, `--quick` does a few runs of each, and
+ * neither goes into RESULTS.md; `--json FILE` keeps the result there.
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -9,7 +9,7 @@ import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { cacheFolder } from './bare-programs.ts';
 import { countInstructions, measureCore } from './core.ts';
-import { type Figure, formatTable, sayWorse } from './figure.ts';
+import { type Figure, formatTable, sayWorse, withFigures } from './figure.ts';
 import { measureInstall } from './install.ts';
 import { measureMemory } from './memory.ts';
 import { measurePress } from './press.ts';
@@ -47,7 +47,11 @@ for (const name of wanted) figures.push(...((await parts[name]?.()) ?? []));
 
 const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'processor'}, Node ${process.version}`;
 const date = new Date().toISOString().slice(0, 10);
-console.log(`${machine}, ${date}\n\n${formatTable(figures)}\n`);
+const measured = `${machine}, ${date}\n\n${formatTable(figures)}`;
+console.log(`${measured}\n`);
+const results = 'test/bench/RESULTS.md';
+if (!quick && values.only === undefined)
+  writeFileSync(results, withFigures(readFileSync(results, 'utf8'), measured));
 
 const past = existsSync(values.json) ? JSON.parse(readFileSync(values.json, 'utf8')) : null;
 const worse = past ? sayWorse(past.figures, figures) : [];

@@ -1,7 +1,8 @@
 /** A few runs of each benchmark, so that all of them go on running; no figure is judged here. Counting instructions takes too long for that. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
 import { measureCore } from './core.ts';
-import { type Figure, formatTable, meets, sayWorse } from './figure.ts';
+import { type Figure, formatTable, meets, sayWorse, withFigures } from './figure.ts';
 import { measureInstall } from './install.ts';
 import { measureMemory } from './memory.ts';
 import { measurePress } from './press.ts';
@@ -68,6 +69,13 @@ describe('figures', () => {
         ],
       ),
     ).toEqual(['press: 1.2, now 1.8 of the bare program', 'plans: 20,000, now 10,000 a second']);
+  });
+
+  it('take the place of those on the page of results, and nothing else of it', () => {
+    const page = '# Results\n\n<!-- figures -->\n\nold\n\n<!-- end of figures -->\n\nby hand\n';
+    expect(withFigures(page, 'new')).toBe(page.replace('old', 'new'));
+    expect(() => withFigures('# Results\n', 'new')).toThrow('marks');
+    expect(withFigures(readFileSync('test/bench/RESULTS.md', 'utf8'), 'new')).toContain('\n\nnew\n\n');
   });
 
   it('are medians and percentiles by nearest rank, counted by hand', () => {
