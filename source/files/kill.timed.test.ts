@@ -6,7 +6,7 @@ import { expect, it } from 'vitest';
 import { namesIn, readingOf, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { buildScript, type Child, run } from '../../test/fixtures/disk/scripts.ts';
 
-const kills = 60;
+const kills = Number(process.env.SLANTWISE_KILLS ?? 25);
 const script = buildScript('press-for-ever.ts');
 
 /** Every other one while it starts and opens the log, the rest while it presses. */

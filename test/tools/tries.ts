@@ -4,7 +4,6 @@
  */
 const share = Number(process.env.SLANTWISE_TRIES ?? 0.25);
 
-/** Fewer than these find too little. */
-const fewest = 25;
-
-export const tries = (all: number): number => Math.max(Math.min(all, fewest), Math.round(all * share));
+/** Fewer than `fewest` find too little. */
+export const tries = (all: number, fewest = 25): number =>
+  Math.max(Math.min(all, fewest), Math.round(all * share));
