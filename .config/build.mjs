@@ -52,5 +52,18 @@ try {
     `The program will start more slowly, since nothing of it could be kept compiled: ${error.message}`,
   );
 }
+if (program === 'source/main.ts') await writeFile(join(fresh, 'slantwise.1'), manualOf(fresh));
 await rm(outdir, { recursive: true, force: true });
 await rename(fresh, outdir);
+
+/** For those who install it; `slantwise manual` gives the same in the maker's language. */
+function manualOf(folder) {
+  const env = {
+    PATH: process.env.PATH,
+    HOME: folder,
+    XDG_CONFIG_HOME: folder,
+    LANG: 'C',
+    NODE_DISABLE_COMPILE_CACHE: '1',
+  };
+  return execFileSync(process.execPath, [join(folder, 'cli.js'), 'manual'], { env });
+}
