@@ -18,6 +18,10 @@ describe('needles', () => {
     });
   });
 
+  it('cannot rest with a loop on them, whichever is named first', () => {
+    expect(faultOf(bedOf('1o'), { move: 'rest', needles: ['L1', 'R1'] })).toMatchObject({ needle: 'L1' });
+  });
+
   it.each(['work', 'rest'] as const)('must be on the bed to %s', (move) => {
     expect(faultOf(bedOf('....'), { move, needles: ['R3'] })).toEqual({
       code: 'bed/needle-off-bed',
@@ -38,6 +42,17 @@ describe('a cast-on', () => {
 
   it('puts one loop on every needle in work', () => {
     expect(draw(bedAfter({ ...bedOf('.ooo.'), carriage: 'left' }, wrap))).toBe('.111.');
+  });
+
+  it('on one needle ends beside the carriage wherever that stands', () => {
+    for (const carriage of ['left', 'right'] as const) {
+      const bed = { ...bedOf('.o..'), carriage };
+      expect(draw(bedAfter(bed, { ...wrap, from: 'L1', to: 'L1' }))).toBe('.1..');
+    }
+  });
+
+  it('needs needles that the bed has', () => {
+    expect(faultOf(bedOf('.oo.'), { ...wrap, from: 'R9' })).toMatchObject({ needle: 'R9' });
   });
 
   it('needs working needles', () => {

@@ -8,6 +8,10 @@ describe('needle names', () => {
     expect(names(6)).toEqual(['L3', 'L2', 'L1', 'R1', 'R2', 'R3']);
   });
 
+  it('are those of a part of the bed', () => {
+    expect(formatNeedles(6, 2, 4)).toEqual(['L1', 'R1', 'R2']);
+  });
+
   it('give the extra needle of an odd bed to the right', () => {
     expect(names(5)).toEqual(['L2', 'L1', 'R1', 'R2', 'R3']);
     expect(names(1)).toEqual(['R1']);

@@ -17,6 +17,10 @@ describe('a pass', () => {
     expect(bed.needles.map(({ yarn }) => yarn)).toEqual([null, 'mint', 'mint', null]);
   });
 
+  it('makes no eyelet on a bed with nothing on it', () => {
+    expect(bedAfter(bedOf('ooo'), { move: 'knit', to: 'left' }).eyeletCount).toBe(0);
+  });
+
   it('makes an eyelet on an empty working needle between the edges, not beyond them', () => {
     expect(bedAfter(bedOf('.1o1o.'), { move: 'knit', to: 'left' }).eyeletCount).toBe(1);
     expect(
@@ -54,5 +58,7 @@ describe('a pass', () => {
       code: 'bed/loop-on-resting-needle',
       needle: 'R2',
     });
+    const first = bedOf('.11.', { needles: [stray, ...bedOf('11.').needles] });
+    expect(faultOf(first, { move: 'knit', to: 'left' })).toMatchObject({ needle: 'L2' });
   });
 });

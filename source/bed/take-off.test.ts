@@ -42,6 +42,22 @@ describe('work off the bed', () => {
     });
   });
 
+  it.each([
+    ['.ooo', 'L2', 'R1', 'L2'],
+    ['oo.o', 'L2', 'R1', 'R1'],
+  ])('does not go on %s from %s to %s, where an end is out of work', (drawing, left, right, needle) => {
+    expect(faultOf(bedOf(drawing, { loopsOff: 3 }), { move: 'rehang', left, right })).toEqual({
+      code: 'bed/needle-out-of-work',
+      needle,
+    });
+  });
+
+  it('goes on its needles alone, which then knit', () => {
+    const bed = bedAfter(bedOf('.ooo.', { loopsOff: 3 }), { move: 'rehang', left: 'L1', right: 'R2' });
+    expect(draw(bed)).toBe('.111.');
+    expect(bed.needles.map(({ working }) => working)).toEqual([false, true, true, true, false]);
+  });
+
   it('drops by a pass with nothing in the feeder, after which the carriage stands there', () => {
     const bare = { ...work, feeder: null };
     const bed = bedAfter(bare, { move: 'take-off', to: 'left' });

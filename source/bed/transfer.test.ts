@@ -77,6 +77,10 @@ describe('a transfer', () => {
     });
   });
 
+  it('cannot lift off the bed', () => {
+    expect(faultOf(work, { move: 'transfer', from: ['R9'], to: ['R2'] })).toMatchObject({ needle: 'R9' });
+  });
+
   it('cannot set down off the bed', () => {
     expect(faultOf(bedOf('1...'), { move: 'transfer', from: ['L2'], to: ['L3'] })).toEqual({
       code: 'bed/needle-off-bed',
