@@ -154,3 +154,64 @@ describe('a move that cannot be taken back so', () => {
     });
   });
 });
+
+describe('any move, taken back at once,', () => {
+  const bare = make(five, { move: 'cut', yarn: 'plum' });
+  const parked = make(five, { move: 'park', yarn: 'plum', end: 'left' });
+  const free = make(
+    five,
+    { move: 'take-off' },
+    { move: 'work', needles: ['L3', 'L2', 'L1', 'R1', 'R2', 'R3'] },
+  );
+  const ready = make(emptyBed(10, 'right'), { move: 'work', needles: ['L1', 'R1'] });
+  const moves: readonly (readonly [name: string, bed: Bed, move: BedMove])[] = [
+    ['needles brought into work', five, { move: 'work', needles: ['L3', 'L2', 'R4'] }],
+    ['a needle put out of work', wider, { move: 'rest', needles: ['L3', 'L4'] }],
+    ['the carriage stood elsewhere', ready, { move: 'stand', side: 'left' }],
+    ['a cast-on', ready, { move: 'cast-on', yarn: 'grey', from: 'L1', to: 'R1' }],
+    ['a yarn threaded from the ball', bare, { move: 'feed', yarn: 'mint' }],
+    ['a yarn threaded from where it was parked', parked, { move: 'feed', yarn: 'plum' }],
+    ['a yarn parked', five, { move: 'park', yarn: 'plum', end: 'right' }],
+    ['a yarn cut in the feeder', five, { move: 'cut', yarn: 'plum' }],
+    ['a yarn cut where it was parked', parked, { move: 'cut', yarn: 'plum' }],
+    ['a row over an eyelet to be', make(five, decrease), { move: 'knit', to: 'left' }],
+    ['work taken off by hand', five, { move: 'take-off' }],
+    ['work dropped by a pass', bare, { move: 'take-off', to: 'left' }],
+    ['work hung on some of the needles in work', free, { move: 'rehang', left: 'L3', right: 'R2' }],
+  ];
+
+  it.each(moves)('leaves the bed as it was: %s', (_, bed, move) => {
+    const back = reverseOf(bed, move);
+    expect(back && applyReverse(make(bed, move), back)).toEqual({ ok: true, value: bed });
+  });
+
+  it('is refused where the bench is not as it left it', () => {
+    expect(faultOf(bare, { undo: 'feed', yarn: 'plum', parkedAt: null })).toMatchObject({ held: null });
+    expect(faultOf(five, { undo: 'park', yarn: 'mint' })).toMatchObject({ code: 'bed/feeder-full' });
+    expect(faultOf(bare, { undo: 'park', yarn: 'mint' })).toMatchObject({ code: 'bed/yarn-not-here' });
+    expect(faultOf(five, { undo: 'cut', yarn: 'mint', joinedAt: 'feeder' })).toMatchObject({ held: 'plum' });
+    expect(faultOf(five, { undo: 'work', needles: ['L3', 'R1'] })).toMatchObject({ needle: 'R1' });
+    expect(faultOf(free, { undo: 'rehang', left: 'L3', right: 'R2' })).toMatchObject({
+      code: 'bed/nothing-to-take-off',
+    });
+  });
+
+  it('is refused on needles that the bed does not have', () => {
+    const away = { first: 'R9', last: 'R9', loops: 1, yarn: 'plum' };
+    const moves: readonly ReverseMove[] = [
+      { undo: 'work', needles: ['R9'] },
+      { undo: 'stray', needle: 'R9' },
+      { undo: 'transfer', from: ['R9'], to: ['R1'], lifts: [1], parts: false, rests: [] },
+      { undo: 'transfer', from: ['R1'], to: ['R9'], lifts: [1], parts: false, rests: [] },
+      { undo: 'rehang', left: 'L1', right: 'R9' },
+      { undo: 'knit', yarn: 'plum', back: 'left', catches: [away] },
+    ];
+    for (const move of moves) expect(faultOf(five, move)).toMatchObject({ needle: 'R9' });
+    expect(faultOf(free, { undo: 'take-off', hangs: [away], offBefore: 0 })).toMatchObject({ needle: 'R9' });
+  });
+
+  it('drops a stray loop, and its needle goes out of work', () => {
+    const back = applyReverse(five, { undo: 'stray', needle: 'R3' });
+    expect(back.ok && back.value.needles[7]).toEqual({ working: false, loopCount: 0, yarn: null });
+  });
+});
