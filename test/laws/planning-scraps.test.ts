@@ -107,13 +107,13 @@ describe('a sequence of scraps', () => {
     fc.assert(
       fc.property(scrapsBrief(), (file) => {
         const plan = planFile(file);
-        if (!plan.ok) return;
+        fc.pre(plan.ok);
         const { stripes, rows } = plan.value;
         expect(stripes.map((stripe) => stripe.rows)).toEqual(stripes.map(() => file.scraps.rows));
         expect(stripes.at(-1)?.lastRow).toBe(rows);
         for (const [i, stripe] of stripes.entries()) expect(stripe.yarn).not.toBe(stripes.at(i - 1)?.yarn);
       }),
-      { numRuns: tries(1000) },
+      { numRuns: tries(200) },
     );
   });
 
@@ -121,13 +121,13 @@ describe('a sequence of scraps', () => {
     fc.assert(
       fc.property(scrapsBrief(), (file) => {
         const plan = planFile(file);
-        if (!plan.ok) return;
+        fc.pre(plan.ok);
         const names = Object.keys(file.yarns);
         const able = names.filter((name) => gramsFor(file, name, 1, false) <= (file.yarns[name]?.grams ?? 0));
         const used = new Set(plan.value.stripes.map(({ yarn }) => yarn));
         expect(used.size).toBeGreaterThanOrEqual(Math.min(able.length, plan.value.stripes.length));
       }),
-      { numRuns: tries(1000) },
+      { numRuns: tries(200) },
     );
   });
 
@@ -158,15 +158,6 @@ describe('a sequence of scraps', () => {
       { numRuns: tries(1000) },
     );
     expect(named).toBeGreaterThan(tries(1000) / 40);
-  });
-
-  it('is the same each time, whatever was planned before', () => {
-    fc.assert(
-      fc.property(scrapsBrief(), (file) => {
-        expect(planFile(file)).toEqual(planFile(file));
-      }),
-      { numRuns: tries(100) },
-    );
   });
 
   it('can be knitted: every move made on a bed leaves what the steps foretell', () => {
