@@ -1,0 +1,135 @@
+/** What the session takes and what it refuses, at the edges of what can be asked. */
+import { describe, expect, it } from 'vitest';
+import { jobOf } from '../../test/fixtures/plan-of.ts';
+import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import type { Command } from './command.ts';
+import { type Session, startSession } from './session.ts';
+import { updateSession } from './update-session.ts';
+
+const job = jobOf(stripedBrief(20, 24, 60));
+const { stepCount } = job;
+
+const having = (...commands: readonly Command[]): Session =>
+  commands.reduce((session, command) => {
+    const next = updateSession(session, command);
+    if (!next.ok) throw new Error(next.fault.code);
+    return next.value;
+  }, startSession(job));
+
+const faultOf = (session: Session, command: Command): unknown => {
+  const next = updateSession(session, command);
+  return next.ok ? null : next.fault;
+};
+
+const unchanged = {
+  rows: job.plan.rows,
+  stitchMm: null,
+  rowMm: null,
+  from: null,
+  to: null,
+  colour: null,
+  metresPer100g: null,
+};
+
+describe('confirming', () => {
+  it('goes on by one step or several, to the last of them', () => {
+    expect(having({ do: 'confirm', count: 1 }).done).toBe(1);
+    expect(having({ do: 'confirm', count: 3 }, { do: 'confirm', count: stepCount - 3 }).done).toBe(stepCount);
+  });
+
+  it.each([0, -1, 1.5, stepCount + 1])('is refused for %d steps at once', (count) => {
+    expect(faultOf(startSession(job), { do: 'confirm', count })).toEqual({
+      code: 'session/too-many-steps',
+      count,
+      left: stepCount,
+    });
+  });
+
+  it('is refused once the bag is finished', () => {
+    expect(faultOf(having({ do: 'confirm', count: stepCount }), { do: 'confirm', count: 1 })).toEqual({
+      code: 'session/nothing-to-confirm',
+    });
+  });
+});
+
+describe('taking back and doing again', () => {
+  it('is refused where there is nothing of the kind', () => {
+    expect(faultOf(startSession(job), { do: 'back' })).toEqual({ code: 'session/nothing-to-take-back' });
+    expect(faultOf(startSession(job), { do: 'redo' })).toEqual({ code: 'session/nothing-to-redo' });
+  });
+});
+
+describe('going to a step', () => {
+  it('may go before the first and behind the last', () => {
+    expect(having({ do: 'go', done: stepCount }).done).toBe(stepCount);
+    expect(having({ do: 'go', done: 5 }, { do: 'go', done: 0 }).done).toBe(0);
+  });
+
+  it.each([-1, 2.5, stepCount + 1])('is refused for step %d', (done) => {
+    expect(faultOf(startSession(job), { do: 'go', done })).toEqual({
+      code: 'session/no-such-step',
+      step: done + 1,
+      stepCount,
+    });
+  });
+
+  it('is refused where the work is there', () => {
+    expect(faultOf(having({ do: 'go', done: 7 }), { do: 'go', done: 7 })).toEqual({
+      code: 'session/already-there',
+      done: 7,
+    });
+  });
+});
+
+describe('a note and a mark', () => {
+  it('keep the place at which they were made', () => {
+    const session = having(
+      { do: 'confirm', count: 4 },
+      { do: 'note', text: 'mint is tight' },
+      { do: 'mark', name: 'left edge' },
+      { do: 'confirm', count: 1 },
+    );
+    expect(session.notes).toEqual([{ done: 4, text: 'mint is tight' }]);
+    expect([...session.marks]).toEqual([['left edge', 4]]);
+  });
+
+  it('are refused without a word in them', () => {
+    const start = startSession(job);
+    expect(faultOf(start, { do: 'note', text: ' ' })).toEqual({
+      code: 'session/nothing-to-say',
+      what: 'note',
+    });
+    expect(faultOf(start, { do: 'mark', name: '' })).toEqual({
+      code: 'session/nothing-to-say',
+      what: 'mark',
+    });
+  });
+});
+
+describe('planning anew', () => {
+  const replanned = (changes: object) =>
+    having({ do: 'confirm', count: 40 }, { do: 'replan', ...unchanged, ...changes }).job.plan;
+
+  it('takes stitch and row as they were measured', () => {
+    const { gauge } = replanned({ stitchMm: 5.1, rowMm: 3.3 });
+    expect([gauge.stitchMm, gauge.rowMm]).toEqual([5.1, 3.3]);
+  });
+
+  it('puts one yarn in the place of another, a new one with what is told of it', () => {
+    const { stripes, brief } = replanned({ from: 'mint', to: 'sand', colour: '#d8c49a', metresPer100g: 190 });
+    expect(stripes.at(-1)?.yarn).toBe('sand');
+    expect(brief.yarns.get('sand')).toEqual({
+      colour: '#d8c49a',
+      metresPer100g: 190,
+      grams: null,
+      pricePer100g: null,
+    });
+  });
+
+  it('is refused where a yarn would meet itself', () => {
+    const command = { do: 'replan', ...unchanged, from: 'mint', to: 'plum' } as const;
+    expect(faultOf(having({ do: 'confirm', count: 40 }), command)).toMatchObject({
+      code: 'replan/colours-meet',
+    });
+  });
+});
