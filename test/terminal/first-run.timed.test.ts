@@ -59,7 +59,8 @@ describe('a stranger', () => {
       await answer('30 stitches 42 rows', 'question 5 of 7');
       await answer('sunset 400 m per 100 g 50 g', 'question 6 of 7');
       await answer('white 400 m per 100 g 50 g', 'question 7 of 7');
-      expect(await answer('2', 'Is this the bag you want?')).toContain('shaping moves');
+      await answer('2', 'Is this the bag you want?');
+      expect(terminal.transcript()).toContain('shaping moves');
       const bench = await answer('begin', /step 1 of[\s\S]*CAST-ON/);
       expect(answers).toBeLessThanOrEqual(12);
       expect(terminal.transcript()).toMatch(/The brief is kept in\s+\S+marble-bag\.json/);
@@ -96,12 +97,14 @@ describe('the questions', () => {
     expect((await first.exited).code).toBe(130);
     expect(first.transcript()).toContain('Your answers are kept');
     const second = bench();
-    expect(await second.waitFor('question 2 of 7')).toContain('1 name: Dice bag');
+    await second.waitFor('question 2 of 7');
+    expect(second.transcript()).toContain('1 name: Dice bag');
     await type(second, '14 by 18', 'question 3 of 7');
     second.kill('SIGKILL');
     await second.exited;
     const third = bench();
-    expect(await third.waitFor('question 3 of 7')).toContain('2 size: 14 cm wide and 18 cm deep');
+    await third.waitFor('question 3 of 7');
+    expect(third.transcript()).toContain('2 size: 14 cm wide and 18 cm deep');
     third.send('quit\r');
     expect((await third.exited).code).toBe(0);
   });
@@ -109,18 +112,22 @@ describe('the questions', () => {
   it('begin the practice bag at a word, which tells of new, and new leaves it saved', async () => {
     const terminal = bench();
     await terminal.waitFor('question 1 of 7');
-    const practice = await type(terminal, 'practice', 'CAST-ON');
-    expect(practice).toContain('This is the practice bag; the word new plans a bag of your own.');
-    await type(terminal, 'next 3', 'step 4 of 279');
-    expect(await type(terminal, 'new', 'question 1 of 7')).toContain('Dice bag is saved, and waits in');
+    await type(terminal, 'practice', 'CAST-ON');
+    expect(terminal.transcript()).toContain(
+      'This is the practice bag; the word new plans a bag of your own.',
+    );
+    await type(terminal, 'next 3', 'step 4 of');
+    await type(terminal, 'new', 'question 1 of 7');
+    expect(terminal.transcript()).toContain('Dice bag is saved, and waits in');
     await type(terminal, 'My pouch', 'question 2 of 7');
     terminal.send('quit\r');
     await terminal.exited;
     // The bag in hand comes before questions that were left open.
     const again = bench();
-    await again.waitFor('step 4 of 279');
+    await again.waitFor('step 4 of');
     expect(again.transcript()).toContain('Dice bag again.');
-    expect(await type(again, 'new', 'question 2 of 7')).toContain('1 name: My pouch');
+    await type(again, 'new', 'question 2 of 7');
+    expect(again.transcript()).toContain('1 name: My pouch');
     for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2']) {
       const before = questionOn(again.screen());
       await type(again, line, (screen: string) => questionOn(screen) !== before);
@@ -137,7 +144,8 @@ describe('the questions', () => {
     terminal.send('\r');
     terminal.send('\r\r\r\r');
     await terminal.waitFor('question 2 of 7');
-    expect(await type(terminal, 'answers', '2 size: not asked yet')).toContain('1 name: My bag');
+    terminal.send('answers\r');
+    await terminal.waitFor(() => /1 name: My bag\s+2 size: not asked yet/.test(terminal.transcript()));
   });
 
   it('keep the brief where the maker says, and stay where that cannot be', async () => {

@@ -33,7 +33,7 @@ it('asks line by line, begins the bag, and goes on with its commands', () => {
   );
   expect(stdout).toContain('the plan: Is this the bag you want?\nAn empty line keeps the brief and begins.');
   expect(stdout).toMatch(/The brief is kept in \S+dice-bag\.json\n/);
-  expect(stdout).toContain('You are here: step 3 of 293');
+  expect(stdout).toMatch(/You are here: step 3 of \d+/);
   expect(run([]).stdout).toContain('Dice bag again.');
 });
 
@@ -64,7 +64,7 @@ it('is come to from the bench, and comes to it, within one stream of lines', () 
     'where',
   ]);
   expect(stdout).toContain('This is the practice bag; the word new plans a bag of your own.');
-  expect(stdout).toContain('You are here: step 3 of 293');
+  expect(stdout).toMatch(/You are here: step 3 of \d+/);
   expect(stdout).toContain('Pouch: ');
   expect(stdout.trim().split('\n').slice(-2)).toContain('The bed is empty.');
   expect(readdirSync(join(home, 'data/slantwise/briefs'))).toEqual(['pouch.json']);
@@ -73,7 +73,7 @@ it('is come to from the bench, and comes to it, within one stream of lines', () 
 it('begins the practice bag and asks nothing where nobody sits at a terminal', () => {
   const { status, stdout } = run(['where']);
   expect(status).toBe(0);
-  expect(stdout).toContain('You are here: step 1 of 293');
+  expect(stdout).toMatch(/You are here: step 1 of \d+/);
   expect(stdout).not.toContain('question');
 });
 

@@ -1,11 +1,25 @@
 /** Foot switches, speech, bell and the large view on the built program in a real pseudo-terminal. */
+import { readFileSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it, vi } from 'vitest';
+import { doneBefore, type Landmark } from '../../source/steps/landmarks.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
 import { isRunning, useStandIn } from '../fixtures/speech-stand-in.ts';
 import { useBench } from './home.ts';
 import type { Terminal } from './rig/pseudo-terminal.ts';
 
 const pouch = 'demo/token-pouch.json';
+const pouchJob = jobOf(readFileSync(pouch, 'utf8'));
+const firstStepOf = (landmark: Landmark): number => {
+  const done = doneBefore(pouchJob, landmark);
+  if (!done.ok) throw new Error(JSON.stringify(done.fault));
+  return done.value + 1;
+};
+/** Thread, two rows, increase and decrease. */
+const stripe2 = firstStepOf({ at: 'stripe', number: 2 });
+const stripe3 = firstStepOf({ at: 'stripe', number: 3 });
+/** From here on two steps take a press at once: nothing is guarded. */
+const quiet = firstStepOf({ at: 'move', number: 2 });
 const kindsOn = '\x1b[>27u';
 const kindsOff = '\x1b[<u';
 
@@ -82,22 +96,22 @@ describe('a foot switch that types a letter', () => {
       // The screen may answer within the time for which a contact bounces.
       await pressAfter(terminal, 40, '\x1b[98;1:1u\x1b[98;1:3u');
     }
-    await terminal.waitFor('step 27 of');
+    await terminal.waitFor(`step ${stripe3} of`);
     await terminal.waitFor('stripe 3 of');
     terminal.send('/back\r');
-    await terminal.waitFor('step 26 of');
+    await terminal.waitFor(`step ${stripe3 - 1} of`);
   });
 
   it('leads through a whole stripe by plain letters, each looked at first', async () => {
     const terminal = bench({ args: [pouch] }, usualWithB);
     await terminal.waitFor('step 1 of');
     terminal.send('go stripe 2\r');
-    for (let step = 22; step < 27; step++) {
+    for (let step = stripe2; step < stripe3; step++) {
       await terminal.waitFor(`step ${step} of`);
       // As fast as a maker presses; a pass with a new yarn takes no press sooner than this.
       await pressAfter(terminal, 750);
     }
-    await terminal.waitFor('step 27 of');
+    await terminal.waitFor(`step ${stripe3} of`);
     await terminal.waitFor('stripe 3 of');
     expect(terminal.transcript()).not.toContain('too soon');
   });
@@ -106,13 +120,13 @@ describe('a foot switch that types a letter', () => {
     const terminal = bench({ args: [pouch] }, usualWithB);
     await terminal.waitFor('step 1 of');
     terminal.send('go stripe 2\r');
-    await terminal.waitFor('step 22 of');
+    await terminal.waitFor(`step ${stripe2} of`);
     terminal.send('b');
     await pressAfter(terminal, 200);
     await terminal.waitFor('Look at this step first, then press again.');
-    await terminal.waitFor('step 23 of');
+    await terminal.waitFor(`step ${stripe2 + 1} of`);
     await pressAfter(terminal, 700);
-    await terminal.waitFor('step 24 of');
+    await terminal.waitFor(`step ${stripe2 + 2} of`);
   });
 });
 
@@ -128,52 +142,52 @@ describe('one press', () => {
   };
 
   it('is what a switch held for less than a second sends', async () => {
-    const terminal = await atStep(8, patientWithB);
+    const terminal = await atStep(quiet, patientWithB);
     await hold(terminal, 850);
-    await terminal.waitFor(() => terminal.transcript().includes('Taken back: step 9 of'));
-    await terminal.waitFor('step 9 of');
-    expect(await placeOf(terminal)).toBe('step 9');
+    await terminal.waitFor(() => terminal.transcript().includes(`Taken back: step ${quiet + 1} of`));
+    await terminal.waitFor(`step ${quiet + 1} of`);
+    expect(await placeOf(terminal)).toBe(`step ${quiet + 1}`);
   });
 
   it('is what a press, its repeats and its release are where the terminal tells them', async () => {
-    const terminal = await atStep(8, usualWithB);
+    const terminal = await atStep(quiet, usualWithB);
     terminal.send('\x1b[98;1:1u');
-    await terminal.waitFor('step 9 of');
+    await terminal.waitFor(`step ${quiet + 1} of`);
     terminal.send(`${'\x1b[98;1:2u'.repeat(20)}\x1b[98;1:3u`);
-    expect(await placeOf(terminal)).toBe('step 9');
+    expect(await placeOf(terminal)).toBe(`step ${quiet + 1}`);
     await pressAfter(terminal, 40, '\x1b[98;1:1u');
-    await terminal.waitFor('step 10 of');
+    await terminal.waitFor(`step ${quiet + 2} of`);
   });
 
   it('is what three bounces within 40 ms are', async () => {
-    const terminal = await atStep(8, usualWithB);
+    const terminal = await atStep(quiet, usualWithB);
     terminal.send('b');
     for (let bounce = 0; bounce < 3; bounce++) await pressAfter(terminal, 12);
-    await terminal.waitFor('step 9 of');
-    expect(await placeOf(terminal)).toBe('step 9');
+    await terminal.waitFor(`step ${quiet + 1} of`);
+    expect(await placeOf(terminal)).toBe(`step ${quiet + 1}`);
   });
 
   it('held for a second takes itself back and one more step', async () => {
-    const terminal = await atStep(8, patientWithB);
+    const terminal = await atStep(quiet, patientWithB);
     terminal.send('next\r');
-    await terminal.waitFor('step 9 of');
+    await terminal.waitFor(`step ${quiet + 1} of`);
     await hold(terminal, 1400);
-    await terminal.waitFor(() => terminal.transcript().includes('Taken back: step 8 of'));
-    await terminal.waitFor('step 8 of');
-    expect(await placeOf(terminal)).toBe('step 8');
+    await terminal.waitFor(() => terminal.transcript().includes(`Taken back: step ${quiet} of`));
+    await terminal.waitFor(`step ${quiet} of`);
+    expect(await placeOf(terminal)).toBe(`step ${quiet}`);
   });
 
   it('held for a second does the same where the terminal tells repeats', async () => {
-    const terminal = await atStep(8, usualWithB);
+    const terminal = await atStep(quiet, usualWithB);
     terminal.send('next\r');
-    await terminal.waitFor('step 9 of');
+    await terminal.waitFor(`step ${quiet + 1} of`);
     terminal.send('\x1b[98;1:1u');
-    await terminal.waitFor('step 10 of');
+    await terminal.waitFor(`step ${quiet + 2} of`);
     // The hold itself is measured: the repeat that comes after a second goes back.
     await pressAfter(terminal, 1050, '\x1b[98;1:2u');
-    await terminal.waitFor('step 8 of');
+    await terminal.waitFor(`step ${quiet} of`);
     terminal.send('\x1b[98;1:2u\x1b[98;1:3u');
-    expect(await placeOf(terminal)).toBe('step 8');
+    expect(await placeOf(terminal)).toBe(`step ${quiet}`);
   });
 
   it.each([
@@ -182,12 +196,12 @@ describe('one press', () => {
     ['not marked', 'bag '.repeat(50)],
     ['of the switch letter, not marked', 'b'.repeat(200)],
   ])('is none of 200 letters pasted at once, %s', async (_, pasted) => {
-    const terminal = await atStep(8, usualWithB);
+    const terminal = await atStep(quiet, usualWithB);
     terminal.send(pasted);
     await terminal.waitFor(/\n> ba?/);
     terminal.send('\x1b');
     await terminal.waitFor(/\n> Enter confirms/);
-    expect(await placeOf(terminal)).toBe('step 8');
+    expect(await placeOf(terminal)).toBe(`step ${quiet}`);
     expect(terminal.transcript()).not.toMatch(/^\+ /m);
   });
 });
@@ -198,13 +212,13 @@ describe('a switch at the carriage', () => {
   it('confirms a pass and warns where none is due', async () => {
     const terminal = bench({ args: [pouch] }, { pedals: { p: 'pass' }, pedalGapMs: 20, pause: 'short' });
     await terminal.waitFor('step 1 of');
-    terminal.send('go step 24\r');
-    await terminal.waitFor('step 24 of');
+    terminal.send(`go step ${quiet - 1}\r`);
+    await terminal.waitFor(`step ${quiet - 1} of`);
     terminal.send('\x1b[112;1:1u\x1b[112;1:3u');
-    await terminal.waitFor('step 25 of');
+    await terminal.waitFor(`step ${quiet} of`);
     await pressAfter(terminal, 40, '\x1b[112;1:1u\x1b[112;1:3u');
     await terminal.waitFor('! A pass came where none is due.');
-    expect(await placeOf(terminal)).toBe('step 25');
+    expect(await placeOf(terminal)).toBe(`step ${quiet}`);
   });
 });
 
@@ -224,14 +238,16 @@ describe('speech', () => {
     await terminal.waitFor('step 1 of');
     terminal.send('/go stripe 2\r');
     const from = performance.now();
-    for (let step = 22; step < 42; step++) {
+    for (let step = stripe2; step < stripe2 + 20; step++) {
       await terminal.waitFor(`step ${step} of`);
       terminal.send(press(step));
     }
-    await terminal.waitFor('step 42 of');
+    await terminal.waitFor(`step ${stripe2 + 20} of`);
     // Each of the twenty would have taken a minute.
     expect(performance.now() - from).toBeLessThan(15_000);
-    await vi.waitFor(() => expect(program.asked().at(-1)?.text).toBe('move the weights up, L7 and R3'));
+    await vi.waitFor(() =>
+      expect(program.asked().at(-1)?.text).toBe('park plum right, thread mint under plum'),
+    );
     const pids = program.asked().map(({ pid }) => pid);
     await vi.waitFor(() => expect(pids.filter(isRunning)).toEqual(pids.slice(-1)));
     terminal.send('quit\r');
@@ -289,17 +305,18 @@ describe('the large view', () => {
   ])('fits %i by %i, and is toggled by F2 and by a command', async (columns, rows) => {
     const terminal = bench({ args: [pouch], columns, rows });
     await terminal.waitFor(/step 1(?: of |\/)/);
-    terminal.send('go step 30\r');
-    await terminal.waitFor(/step 30(?: of |\/)/);
+    terminal.send(`go step ${quiet}\r`);
+    await terminal.waitFor(new RegExp(`step ${quiet}(?: of |/)`));
     terminal.send('\x1bOQ');
     // A shaping move shows the needles at its edge, a pass its arrow in blocks.
     await terminal.waitFor(
-      /LEFT EDGE, ONE OUT[\s\S]*\bmake\b[\s\S]*Left edge, one out: bring[\s\S]*eyelet\.[\s\S]*\n> /,
+      /ONE OUT[\s\S]*\bmake\b[\s\S]*Left edge, increase, one needle out: bring[\s\S]*eyelet\.[\s\S]*\n> /,
     );
-    terminal.send('next 30\r');
-    await terminal.waitFor(/\u2588[\s\S]*Waste row 4 of 8: one pass to the left\.[\s\S]*\n> /);
+    // The waste yarn has no colour of its own, so its arrow is drawn in blocks.
+    terminal.send('go step 6\r');
+    await terminal.waitFor(/\u2588[\s\S]*Knit waste rows 3 to 8 of 8[\s\S]*\n> /);
     terminal.send('large off\r');
-    await terminal.waitFor(/step 60(?: of |\/)/);
+    await terminal.waitFor((screen) => !screen.includes('\u2588'));
     terminal.send('large on\r');
     await terminal.waitFor(/\u2588/);
     expect(terminal.clears()).toBe(0);
@@ -314,12 +331,13 @@ describe('screen-reader mode', () => {
     await terminal.waitFor(/^Step 1 of \d+, cast-on:/m);
     terminal.send('\r');
     await terminal.waitFor(/^Step 2 of \d+, cast-on:/m);
-    terminal.send('next 20\r');
-    await terminal.waitFor(/^Step 22 of \d+, stripes: Take plum out of the feeder,/m);
+    terminal.send(`next ${stripe2 - 2}\r`);
+    await terminal.waitFor(/^Step \d+ of \d+, stripes: Take plum out of the feeder/m);
     terminal.send('pedal\r');
     await terminal.waitFor('a switch that types Enter confirms as it is');
     const told = terminal.transcript();
-    for (const step of [1, 2, 22]) expect(told.match(new RegExp(`^Step ${step} of`, 'gm'))).toHaveLength(1);
+    for (const step of [1, 2, stripe2])
+      expect(told.match(new RegExp(`^Step ${step} of`, 'gm'))).toHaveLength(1);
     expect(told).not.toContain('Press the switch now');
     expect(terminal.raw()).not.toContain('\x1b');
     terminal.send('quit\r');
