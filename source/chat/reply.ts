@@ -5,7 +5,7 @@ import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
 import type { RipBackFault } from '../session/rip-back/rip-back.ts';
-import type { Session } from '../session/session.ts';
+import { marksOf, type Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
@@ -92,10 +92,9 @@ function replyToGo(session: Session, to: NamedPlace): Result<Reply, ChatFault | 
 }
 
 /** Steps confirmed where the place comes next. */
-function doneAt(
-  { job, done: now, marks }: Session,
-  to: NamedPlace,
-): Result<number, ChatFault | LandmarkFault> {
+function doneAt(session: Session, to: NamedPlace): Result<number, ChatFault | LandmarkFault> {
+  const { job, done: now } = session;
+  const marks = marksOf(session);
   if (to.at === 'rows-back') return doneBefore(job, { at: 'row', number: rowAt(job, now) - to.count + 1 });
   if (to.at !== 'mark') return doneBefore(job, to);
   const done = marks.get(to.name);

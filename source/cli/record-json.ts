@@ -53,7 +53,7 @@ export function recordJson(
       depthCm: measured.depthCm,
       stepsDone: measured.done,
     },
-    notes: notes.map(({ done: after, text }) => ({ step: after + 1, text })),
+    notes: [...notes].map(({ done: after, text }) => ({ step: after + 1, text })),
     plan: planJson(job.plan, words),
     brief: header.brief,
   };

@@ -167,7 +167,9 @@ function stripesFrom(
 /** Two neighbours of one colour, across the graft too, where the plan had none. */
 function newMeeting(plan: Plan, stripes: readonly KnittedStripe[]): ReplanFault | null {
   if (meetings(plan.stripes).length > 0) return null;
-  const [second] = meetings(stripes);
+  const found = meetings(stripes);
+  // One within the strip stays however many rows follow; the one at the graft may not.
+  const second = found.find((i) => i > 0) ?? found[0];
   if (second === undefined) return null;
   const first = stripes.at(second - 1);
   return {

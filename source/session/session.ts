@@ -1,4 +1,5 @@
 import type { Bed } from '../bed/bed.ts';
+import { Kept } from '../shared/kept.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import type { SetRight } from './mend.ts';
@@ -26,6 +27,13 @@ export interface Note {
   readonly text: string;
 }
 
+/** A name for a place. */
+export interface Mark {
+  readonly name: string;
+  /** Steps confirmed there. */
+  readonly done: number;
+}
+
 /** What was left of a yarn when it was last weighed. */
 export interface Weighing {
   readonly grams: number;
@@ -45,9 +53,9 @@ export interface MeasuredBag {
 export interface Session extends Standing {
   readonly takeBack: Places | null;
   readonly redo: Places | null;
-  readonly notes: readonly Note[];
-  /** Steps confirmed at the moment of each mark, by name. */
-  readonly marks: ReadonlyMap<string, number>;
+  readonly notes: Kept<Note>;
+  /** As they were made; of several with one name the last holds. */
+  readonly marks: Kept<Mark>;
   /** By yarn. */
   readonly weighed: ReadonlyMap<string, Weighing>;
   /** As it was last measured; null before that. */
@@ -62,8 +70,8 @@ export const startSession = (job: Job): Session => ({
   adrift: null,
   takeBack: null,
   redo: null,
-  notes: [],
-  marks: new Map(),
+  notes: Kept.none,
+  marks: Kept.none,
   weighed: new Map(),
   measured: null,
 });
@@ -73,3 +81,12 @@ export const isFinished = ({ done, job }: Session): boolean => done === job.step
 /** The step to do now; null once the bag is finished. */
 export const currentStep = (session: Session): Step | null =>
   isFinished(session) ? null : stepAt(session.job, session.done + 1);
+
+const places = new WeakMap<Kept<Mark>, ReadonlyMap<string, number>>();
+
+/** Steps confirmed at each mark, by name. */
+export function marksOf({ marks }: Session): ReadonlyMap<string, number> {
+  const known = places.get(marks) ?? new Map([...marks].map(({ name, done }) => [name, done]));
+  places.set(marks, known);
+  return known;
+}

@@ -178,10 +178,10 @@ function changesOf(command: CommandOf<'replan'>): PlanChanges {
 
 function note(session: Session, text: string): Outcome {
   if (text.trim() === '') return fail({ code: 'session/nothing-to-say', what: 'note' });
-  return succeed({ ...session, notes: [...session.notes, { done: session.done, text }] });
+  return succeed({ ...session, notes: session.notes.add({ done: session.done, text }) });
 }
 
 function mark(session: Session, name: string): Outcome {
   if (name.trim() === '') return fail({ code: 'session/nothing-to-say', what: 'mark' });
-  return succeed({ ...session, marks: new Map(session.marks).set(name, session.done) });
+  return succeed({ ...session, marks: session.marks.add({ name, done: session.done }) });
 }

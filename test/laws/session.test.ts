@@ -104,7 +104,7 @@ const facts = ({ job: at, done, mends, notes, marks, weighed, measured, takeBack
   ...jobFacts(at),
   done,
   mends,
-  notes,
+  notes: [...notes],
   marks: [...marks],
   weighed: [...weighed],
   measured,

@@ -18,7 +18,7 @@ function sayUsedLastTime({ yarn, usedGrams, leftGrams }: UsedYarn, words: Words)
 }
 
 const notesOf = ({ notes, job }: Session, words: Words): readonly string[] =>
-  notes.map(({ done, text }) =>
+  [...notes].map(({ done, text }) =>
     done >= job.stepCount
       ? words.say`Last time, at the end: ${text}`
       : words.say`Last time, at step ${done + 1}: ${text}`,

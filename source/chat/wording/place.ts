@@ -1,8 +1,7 @@
 /** Where the maker is, and what the bed should look like there. */
 import { type Pace, timeLeft } from '../../journal/pace.ts';
 import { bedNow } from '../../session/bed-now.ts';
-import type { Session } from '../../session/session.ts';
-import { currentStep } from '../../session/session.ts';
+import { currentStep, marksOf, type Session } from '../../session/session.ts';
 import { rowAt, stepAt } from '../../steps/job.ts';
 import type { BedAfter } from '../../steps/step.ts';
 import type { Words } from '../../wording/words.ts';
@@ -82,9 +81,9 @@ function sayYarns({ feeder, parked }: BedAfter, words: Words): string {
 export const sayNotes = ({ notes }: Session, words: Words): readonly string[] =>
   notes.length === 0
     ? [words.say`No notes yet. Type note and a remark.`]
-    : notes.map(({ done, text }) => words.say`After step ${done}: ${text}`);
+    : [...notes].map(({ done, text }) => words.say`After step ${done}: ${text}`);
 
-export const sayMarks = ({ marks }: Session, words: Words): readonly string[] =>
-  marks.size === 0
+export const sayMarks = (session: Session, words: Words): readonly string[] =>
+  session.marks.length === 0
     ? [words.say`No marks yet. Type mark and a name.`]
-    : [...marks].map(([name, done]) => words.say`${name}: step ${done + 1} comes next there`);
+    : [...marksOf(session)].map(([name, done]) => words.say`${name}: step ${done + 1} comes next there`);

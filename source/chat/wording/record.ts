@@ -101,7 +101,7 @@ const slowLines = ({ slowPlaces }: BagRecord, words: Words): readonly string[] =
   );
 
 const noteLines = ({ notes }: Session, words: Words): readonly string[] =>
-  notes.flatMap(({ done, text }) => labelled(words.say`step ${done + 1}`, text));
+  [...notes].flatMap(({ done, text }) => labelled(words.say`step ${done + 1}`, text));
 
 const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
   table(cells).map((line) => `  ${line}`);

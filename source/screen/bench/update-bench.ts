@@ -5,6 +5,7 @@ import { isRestDue, pressed } from '../../chat/rest.ts';
 import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
 import { sayRest } from '../../chat/wording/rest.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
+import { marksOf } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
@@ -79,7 +80,7 @@ function takeKey(state: BenchState, key: Key, at: number): Reaction {
     return isPress ? set(state, { name: 'largeView', value: !settings.largeView }) : only(state);
   }
   const { prompt, line } = typeKey(state.prompt, key, (text) =>
-    completeLine(text, [...session.marks.keys()]),
+    completeLine(text, [...marksOf(session).keys()]),
   );
   const typed = prompt === state.prompt ? state : { ...state, prompt };
   if (id !== 'enter') return only(typed);

@@ -98,7 +98,7 @@ const sayAnswer = (answer: PlayerMessageLine, { player }: Words): string =>
 
 /** The note that was made at this very place; null where none was. */
 function noteHere({ session }: PlayerView): string | null {
-  const note = session.notes.at(-1);
+  const note = session.notes.last;
   return note && note.done === session.done ? note.text : null;
 }
 

@@ -115,7 +115,10 @@ function tryRows(
     if (next.ok) {
       choices.push(choiceOf(plan, next.value, knitted, weighed));
       if (rows > plan.rows && next.value.size.widthCm > aimCm) beyond++;
-    } else fault ??= next.fault;
+    } else {
+      fault ??= next.fault;
+      if (next.fault.code === 'replan/colours-meet' && next.fault.second > 1) break;
+    }
     if (beyond >= neighbours || rows > farthest(plan, stepRows, choices.length)) break;
   }
   return choices.length === 0 && fault ? fail(fault) : succeed(choices);
