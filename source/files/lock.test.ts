@@ -18,6 +18,7 @@ import { openSessionLog } from './open-log.ts';
 import { mayBeAlive, thisProcess } from './process-identity.ts';
 
 const script = buildScript('hold-lock.ts');
+const dying = buildScript('die-holding.ts');
 
 /** A log of two presses that nobody has open. */
 function idleLog(): string {
@@ -90,6 +91,33 @@ describe('of two processes that open a log', () => {
     }
   }, 60_000);
 });
+
+/** A few here; more by hand: SLANTWISE_LOCKS=10000. */
+const takings = Number(process.env.SLANTWISE_LOCKS ?? 300);
+
+it(`never has two holders, in ${takings} takings by eight processes that die with it and begin again`, async () => {
+  const folder = scratchFolder();
+  const [log, ledger] = [join(folder, 'bag.jsonl'), join(folder, 'ledger')];
+  writeFileSync(ledger, '');
+  let deaths = 0;
+  const said = { took: 0, twice: 0 };
+  const dieAndBeginAgain = async (): Promise<void> => {
+    while (said.took + said.twice < takings) {
+      const child = run(dying, [log, ledger]);
+      const stop = setInterval(() => {
+        if (child.lines().length >= takings) child.process.kill('SIGKILL');
+      }, 50);
+      await child.ended;
+      clearInterval(stop);
+      deaths++;
+      for (const line of child.lines()) said[line as keyof typeof said]++;
+    }
+  };
+  await Promise.all(Array.from({ length: 8 }, dieAndBeginAgain));
+  console.info(`${said.took} takings, ${deaths} deaths, ${said.twice} times two holders`);
+  expect(said.twice).toBe(0);
+  expect(deaths).toBeGreaterThan(8);
+}, 600_000);
 
 describe('a lock', () => {
   it.each([
