@@ -110,6 +110,6 @@ interface RemarkProps {
 
 const Remark = ({ label, ...text }: RemarkProps) => (
   <LabelledRow label={label}>
-    <Wrapped bold color="cyan" {...text} />
+    <Wrapped bold {...text} />
   </LabelledRow>
 );

@@ -19,14 +19,16 @@ export function formatBar(part: number, width: number): string {
 
 const widestBar = 40;
 const narrowestBar = 5;
+/** Kept for the words beside the bar, whatever they are: a bar that shrank would seem to jump back. */
+const roomForWords = 42;
 
 export function progressRow(view: PlayerView, width: number, { player: say }: Words): string {
   const { elapsedMs, totalMs, speed, ended } = view;
   const part = ended ? 1 : totalMs === 0 ? 0 : Math.min(elapsedMs / totalMs, 1 - Number.EPSILON);
   const time = say.time(formatClock(elapsedMs), formatClock(totalMs));
   const text = `${time}  ${say.speed(speed)}  ${say.state(view)}`;
-  const room = Math.min(widestBar, width - text.length - 2);
-  return room < narrowestBar ? text : `${formatBar(part, room)}  ${text}`;
+  const bar = Math.min(widestBar, width - roomForWords);
+  return bar < narrowestBar ? text : `${formatBar(part, bar)}  ${text}`;
 }
 
 /** The keys, as many as fit in one row. */
