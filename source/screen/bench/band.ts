@@ -4,21 +4,14 @@
  */
 import type { Side } from '../../bed/side.ts';
 import type { BenchView } from '../../chat/view.ts';
-import { inkOn } from '../../shared/colour.ts';
-import type { Line, Span } from '../../sheet/terminal/ansi.ts';
-import { edgeInk, filled, onYarn } from '../../sheet/terminal/on-yarn.ts';
+import type { Line } from '../../sheet/terminal/ansi.ts';
 import { cellsOf, plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
+import { letterRows } from './band-letters.ts';
+import { type BandPaint, type Block, paintOf } from './band-paint.ts';
 import { type BandText, bandText } from './band-text.ts';
-import { bigHeight, bigSquares, squareOf } from './big-letters.ts';
+import { bigHeight } from './big-letters.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
-
-/** One yarn's part of the band. */
-interface Block {
-  readonly yarn: string | null;
-  readonly width: number;
-  readonly text: BandText;
-}
 
 interface Size {
   readonly width: number;
@@ -61,57 +54,12 @@ function blockRows(block: Block, height: number, brush: Brush): readonly Line[] 
   const above = height >= 3 ? [paint.rim('top')] : [];
   const below = height >= 3 ? [paint.rim('bottom')] : [];
   const size = Math.floor((height - 3) / bigHeight);
-  const letters = size >= 1 ? bigRows(block, size, paint) : null;
+  const letters = letterRows(block, size, paint, brush.ascii);
   const small = smallRow(block, brush, paint);
   const blank = rowOf(block.width, [], paint.fill);
   const middle = height - above.length - below.length;
   const rows = letters ? [...letters, small] : [...Array(Math.floor((middle - 1) / 2)).fill(blank), small];
   return [...above, ...rows, ...Array(Math.max(0, middle - rows.length)).fill(blank), ...below];
-}
-
-interface BandPaint {
-  readonly fill: (cells: number) => Span;
-  readonly text: (text: string) => Span;
-  /** A full square of a big letter. */
-  readonly square: (cells: number) => Span;
-  readonly rim: (where: 'top' | 'bottom') => Line;
-  /** Cells between the band's end and its text. */
-  readonly inset: number;
-}
-
-/** Without a yarn of the bag in the hands there is no colour: two lines hold the text between them. */
-function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush): BandPaint {
-  const mark = yarn === null ? undefined : marks.get(yarn);
-  if (!mark) {
-    const line = [{ text: (ascii ? '=' : '━').repeat(width) }];
-    return {
-      fill: (cells) => ({ text: ' '.repeat(cells) }),
-      text: (text) => ({ text, bold: true }),
-      square: (cells) => ({ text: (ascii ? '#' : '█').repeat(cells) }),
-      rim: () => line,
-      inset: 2,
-    };
-  }
-  const fill = (cells: number): Span =>
-    depth === 'none' ? { text: ' '.repeat(cells), inverse: true } : filled(mark, cells, depth, ascii);
-  const text = (wanted: string): Span => ({
-    ...onYarn(mark, depth === '16' ? ` ${wanted} ` : wanted, depth),
-    bold: true,
-  });
-  const [top, bottom] = ascii ? ['-', '_'] : ['▔', '▁'];
-  return {
-    fill,
-    text,
-    square: (cells) => {
-      const text = ' '.repeat(cells);
-      return depth === 'none' ? { text } : { text, ground: inkOn(mark.colour) };
-    },
-    rim: (where) =>
-      mark.edged && depth !== 'none'
-        ? [{ text: (where === 'top' ? top : bottom).repeat(width), ink: edgeInk(depth), ground: mark.colour }]
-        : [fill(width)],
-    inset: 2,
-  };
 }
 
 /** The act at the side of the hands, the yarn's name in the middle, the count at the other side. */
@@ -164,36 +112,4 @@ function withArrow({ side, act, arrow, long }: BandText, brush: Brush): string {
   if (arrow === null) return words;
   const sign = arrowOf(arrow, brush).repeat(long ? 3 : 1);
   return side === 'left' ? `${sign}  ${words}` : `${words}  ${sign}`;
-}
-
-/** Big letters at the side of the hands and, where they fit, an arrow or the count at the other side. */
-function bigRows({ width, text }: Block, size: number, paint: BandPaint): readonly Line[] | null {
-  const { columns, rows } = squareOf(size);
-  const room = Math.floor((width - 2 * paint.inset) / columns);
-  const [first, last] = [text.big, text.bigBeside ?? ''];
-  const wanted = bigSquares(first);
-  const beside = bigSquares(last);
-  if (first === '' || !wanted || (wanted[0]?.length ?? 0) > room) return null;
-  const both = (wanted[0]?.length ?? 0) + (beside?.[0]?.length ?? 0) + 3 <= room && beside;
-  return wanted.flatMap((squares, i) => {
-    const other = both && last !== '' ? (beside[i] ?? '') : '';
-    const [left, right] = text.side === 'left' ? [squares, other] : [other, squares];
-    const line = rowOf(
-      width,
-      [
-        ...at(left, paint.inset, columns, paint),
-        ...at(right, width - paint.inset - right.length * columns, columns, paint),
-      ],
-      paint.fill,
-    );
-    return Array.from({ length: rows }, () => line);
-  });
-}
-
-/** Runs of full squares at their columns. */
-function at(squares: string, column: number, columns: number, paint: BandPaint): readonly Placed[] {
-  return [...squares.matchAll(/#+/g)].map(({ 0: run, index }) => ({
-    column: column + index * columns,
-    spans: [paint.square(run.length * columns)],
-  }));
 }

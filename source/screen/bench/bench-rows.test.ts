@@ -2,8 +2,9 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak } from '../../../test/fixtures/spoken.ts';
-import { allViews, demoJob, stepsOfAllKinds } from '../../../test/fixtures/steps-of-all-kinds.ts';
+import { allViews, demoBags, demoJob, stepsOfAllKinds } from '../../../test/fixtures/steps-of-all-kinds.ts';
 import { metric } from '../../shared/units.ts';
+import type { Span } from '../../sheet/terminal/ansi.ts';
 import { loadWords } from '../../wording/language.ts';
 import { englishWords, wordsIn } from '../../wording/words.ts';
 import { benchRows } from './bench-rows.ts';
@@ -67,6 +68,26 @@ it('has only ASCII where that is wanted', () => {
       ).toMatch(/^[\x20-\x7e]*$/);
     }
   }
+});
+
+describe.each([
+  [80, 18],
+  [60, 16],
+  [120, 34],
+])('the large view at %d by %d', (columns, room) => {
+  const isLetter = ({ text, ground, ink }: Span): boolean =>
+    /^[█▀▄]+$/.test(text) || (!ink && ['#000000', '#ffffff'].includes(ground ?? ''));
+
+  // A change of yarn is told from afar by its two colours.
+  it.each(demoBags)('has large letters at every other step of the %s than a change of yarn', (bag) => {
+    const views = allViews(demoJob(bag)).filter(({ glance }) => glance.kind !== 'yarn' || !glance.leaves);
+    expect(views.length).toBeGreaterThan(40);
+    for (const view of views) {
+      const brush = brushFor(view.plan, 'true', false);
+      const { above } = benchRows(view, { columns, room, large: true }, brush, englishWords);
+      expect(above.flat().filter(isLetter).length, `step ${view.steps.at}`).toBeGreaterThan(4);
+    }
+  });
 });
 
 describe('the eight needles at an edge', () => {

@@ -37,8 +37,8 @@ const palettes: Readonly<Record<ColourDepth, Palette | null>> = {
 };
 
 /**
- * One string for the line, its styles closed at the end. Without colours bold, dim and reversed text are left. Dim is not
- * used where there are but 16 colours: some such terminals show it as a grey that can hardly be read.
+ * One string for the line, its styles closed at the end. Without colours bold and reversed text are left. Dim is used only
+ * where there are many colours: some terminals that have but 16 show it as a grey that can hardly be read.
  */
 export function formatLine(line: Line, depth: ColourDepth): string {
   const palette = palettes[depth];
@@ -61,7 +61,7 @@ const styleOf = (
 ): string =>
   [
     bold ? '1' : '',
-    dim && depth !== '16' ? '2' : '',
+    dim && (depth === 'true' || depth === '256') ? '2' : '',
     inverse ? '7' : '',
     ink && palette ? palette(ink, 'ink') : '',
     ground && palette ? palette(ground, 'ground') : '',

@@ -1,0 +1,72 @@
+/** The large letters of the band. */
+import type { Line } from '../../sheet/terminal/ansi.ts';
+import type { BandPaint, Block } from './band-paint.ts';
+import { bigHeight, bigSquares, squareOf } from './big-letters.ts';
+import { type Placed, rowOf } from './row.ts';
+
+/** As large as there is room for; null where there is none for any. */
+export const letterRows = (
+  block: Block,
+  size: number,
+  paint: BandPaint,
+  ascii: boolean,
+): readonly Line[] | null =>
+  size < 1 ? null : (bigRows(block, size, paint) ?? (ascii ? null : halfRows(block, size, paint)));
+
+/** Big letters at the side of the hands and, where they fit, an arrow or the count at the other side. */
+function bigRows({ width, text }: Block, size: number, paint: BandPaint): readonly Line[] | null {
+  const { columns, rows } = squareOf(size);
+  const room = Math.floor((width - 2 * paint.inset) / columns);
+  const [first, last] = [text.big, text.bigBeside ?? ''];
+  const wanted = bigSquares(first);
+  const beside = bigSquares(last);
+  if (first === '' || !wanted || (wanted[0]?.length ?? 0) > room) return null;
+  const both = (wanted[0]?.length ?? 0) + (beside?.[0]?.length ?? 0) + 3 <= room && beside;
+  return wanted.flatMap((squares, i) => {
+    const other = both && last !== '' ? (beside[i] ?? '') : '';
+    const [left, right] = text.side === 'left' ? [squares, other] : [other, squares];
+    const line = rowOf(
+      width,
+      [
+        ...at(left, paint.inset, columns, paint),
+        ...at(right, width - paint.inset - right.length * columns, columns, paint),
+      ],
+      paint.fill,
+    );
+    return Array.from({ length: rows }, () => line);
+  });
+}
+
+/** Where a word is too long for big letters it has letters of half their size: two squares a cell, one above the other. */
+function halfRows({ width, text }: Block, size: number, paint: BandPaint): readonly Line[] | null {
+  const squares = bigSquares(text.big);
+  const letters = squares?.[0]?.length ?? 0;
+  const height = bigHeight * size;
+  if (text.big === '' || !squares || letters > width - 2 * paint.inset) return null;
+  const column = text.side === 'left' ? paint.inset : width - paint.inset - letters;
+  const rows = Array.from({ length: Math.ceil(bigHeight / 2) }, (_, row) => {
+    const [upper = '', lower = ''] = [squares[2 * row], squares[2 * row + 1]];
+    const cells = [...upper].map((square, x) => halfSign[square === '#' ? 1 : 0][lower[x] === '#' ? 1 : 0]);
+    const runs = [...cells.join('').matchAll(/[^ ]+/g)];
+    const parts = runs.map(({ 0: run, index }) => ({ column: column + index, spans: [paint.halves(run)] }));
+    return rowOf(width, parts, paint.fill);
+  });
+  const above = Math.floor((height - rows.length) / 2);
+  const blank = rowOf(width, [], paint.fill);
+  const blanks = (count: number): readonly Line[] => Array.from({ length: count }, () => blank);
+  return [...blanks(above), ...rows, ...blanks(height - rows.length - above)];
+}
+
+/** By the upper half, then by the lower. */
+const halfSign = [
+  [' ', '▄'],
+  ['▀', '█'],
+] as const;
+
+/** Runs of full squares at their columns. */
+function at(squares: string, column: number, columns: number, paint: BandPaint): readonly Placed[] {
+  return [...squares.matchAll(/#+/g)].map(({ 0: run, index }) => ({
+    column: column + index * columns,
+    spans: [paint.square(run.length * columns)],
+  }));
+}
