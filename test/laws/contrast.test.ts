@@ -6,11 +6,14 @@ import { readFileSync } from 'node:fs';
 import { wcagContrast } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { brushFor } from '../../source/screen/bench/row.ts';
 import { labOf, linear, parseColour } from '../../source/shared/colour.ts';
 import { colourDifference } from '../../source/shared/colour-difference.ts';
 import { seenBy, visionTypes } from '../../source/shared/colour-vision.ts';
+import { formatLine } from '../../source/sheet/terminal/ansi.ts';
+import { filled } from '../../source/sheet/terminal/on-yarn.ts';
 import { benchOnScreen } from '../fixtures/bench-on-screen.ts';
-import type { Cell } from '../fixtures/drawn-screen.ts';
+import { type Cell, show } from '../fixtures/drawn-screen.ts';
 import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { allViews, demoBags, demoJob, stepsOfAllKinds } from '../fixtures/steps-of-all-kinds.ts';
@@ -108,6 +111,23 @@ describe('yarns of any colours', () => {
     );
   });
 });
+
+it.each(demoBags.flatMap((bag) => depths.map((depth) => [bag, depth] as const)))(
+  'neighbouring stripes of the %s are told apart, colours: %s',
+  async (bag, depth) => {
+    const { plan } = demoJob(bag);
+    const { marks } = brushFor(plan, depth, false);
+    const stripes = plan.stripes.map(({ yarn }) => marks.get(yarn)).filter((mark) => mark !== undefined);
+    const lines = stripes.map((mark) => formatLine([filled(mark, 1, depth)], depth));
+    const cells = (await show(lines, 4, stripes.length)).cells.map(([cell]) => cell);
+    for (const [i, cell] of cells.entries()) {
+      const next = cells[(i + 1) % cells.length];
+      const isSameYarn = stripes[i] === stripes[(i + 1) % stripes.length];
+      for (const scheme of schemesWith(depth))
+        expect(cell && next && (isSameYarn || areApart(cell, next, scheme)), `stripe ${i + 1}`).toBe(true);
+    }
+  },
+);
 
 /** The right cell of the first stripe and of the second: each is two cells wide. */
 const rulerCells = (cells: readonly (readonly Cell[])[]): readonly (Cell | undefined)[] => {
