@@ -2,6 +2,7 @@
 import { type Bed, edgesOf, type Needle } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
 import type { Side } from '../bed/side.ts';
+import { type Pace, type TimeLeft, timeLeft } from '../journal/pace.ts';
 import type { Plan } from '../planning/plan.ts';
 import { currentStep, type Session } from '../session/session.ts';
 import type { Way } from '../session/way.ts';
@@ -37,9 +38,11 @@ export interface BenchView {
   /** The bed once the step is done. */
   readonly bedAfter: BedStrip;
   readonly carriage: Side;
+  /** How long it still takes; null where no pace is known. */
+  readonly timeLeft: TimeLeft | null;
 }
 
-export function benchView(session: Session): BenchView {
+export function benchView(session: Session, pace: Pace | null = null): BenchView {
   const { job, done, way } = session;
   const { plan } = job;
   const step = currentStep(session);
@@ -57,6 +60,7 @@ export function benchView(session: Session): BenchView {
     glance: step && !onWay ? glanceAt(job, step) : { kind: 'other' },
     yarn: step ? yarnAtHand(job, step, before?.after ?? null) : null,
     rows: { at: row, of: plan.knittedRows },
+    timeLeft: pace && step ? timeLeft(job, done, pace) : null,
     stripe: { at: step?.stripe ?? (row === 0 ? 0 : plan.stripes.length), of: plan.stripes.length },
     steps: { at: step?.step ?? job.stepCount, of: job.stepCount },
     bed: handled ? looseStrip(handled) : bedStrip(job, done, before?.after),

@@ -5,7 +5,7 @@ import type { BenchWords } from './bench.en.ts';
 const towards = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 const edgeOf = (side: Side): string => (side === 'left' ? 'linker Rand' : 'rechter Rand');
 
-export const bench = (_: Amounts): BenchWords => ({
+export const bench = ({ time }: Amounts): BenchWords => ({
   knit: (to) => `nach ${towards(to)} stricken`,
   out: (edge, needle) => `${edgeOf(edge)}, eine nach außen: ${needle}`,
   in: (edge, needle) => `${edgeOf(edge)}, eine nach innen: ${needle}`,
@@ -40,6 +40,8 @@ export const bench = (_: Amounts): BenchWords => ({
 
   done: (at, of) => `${at} von ${of} geschafft`,
 
+  timeLeft: (phaseS, bagS) => `Teil ${time(phaseS)}, Beutel ${time(bagS)}`,
+  bagTimeLeft: (bagS) => `Beutel ${time(bagS)}`,
   now: 'jetzt',
   make: 'wird',
   eyelet: (needle) => `${needle} bleibt leer in Arbeit: das Loch`,

@@ -1,7 +1,7 @@
 import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 
-export const bench = (_: Amounts) => ({
+export const bench = ({ time }: Amounts) => ({
   knit: (to: Side) => `knit ${to}`,
   out: (edge: Side, needle: string) => `${edge} edge, one out: ${needle}`,
   in: (edge: Side, needle: string) => `${edge} edge, one in: ${needle}`,
@@ -36,6 +36,8 @@ export const bench = (_: Amounts) => ({
 
   done: (at: number, of: number) => `${at} of ${of} done`,
 
+  timeLeft: (phaseS: number, bagS: number) => `part ${time(phaseS)}, bag ${time(bagS)}`,
+  bagTimeLeft: (bagS: number) => `bag ${time(bagS)}`,
   now: 'now',
   make: 'make',
   eyelet: (needle: string) => `${needle} stays in work and empty: the eyelet`,

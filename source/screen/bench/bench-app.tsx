@@ -3,6 +3,7 @@ import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
 import type { Line } from '../../chat/line.ts';
 import { benchView } from '../../chat/view.ts';
 import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
+import { usualPace } from '../../journal/pace.ts';
 import type { Words } from '../../wording/words.ts';
 import { PromptRows } from '../parts/prompt-rows.tsx';
 import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx';
@@ -27,13 +28,11 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store }: Props) {
-  const { session, lines, linesBefore, saving, settings, words, picture, prompt } = useSyncExternalStore(
-    store.subscribe,
-    store.get,
-  );
+  const { session, lines, linesBefore, saving, settings, words, picture, prompt, pace } =
+    useSyncExternalStore(store.subscribe, store.get);
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
-  const view = useMemo(() => benchView(session), [session]);
+  const view = useMemo(() => benchView(session, pace ?? usualPace), [session, pace]);
   const trouble = formatSaveStatus(saving, words);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;

@@ -46,5 +46,17 @@ export function rowOf(width: number, parts: readonly Placed[], fill: (cells: num
 /** The last column at which spans of that width end at `end`. */
 export const endingAt = (end: number, spans: Line): Placed => ({ column: end - widthOf(spans), spans });
 
+/** Where spans stand free of those that are placed, two columns apart and as far right as can be; nothing where they cannot. */
+export function placedFree(width: number, placed: readonly Placed[], spans: Line): readonly Placed[] {
+  const apart = 2;
+  const sorted = placed.toSorted((a, b) => b.column - a.column);
+  let end = width;
+  for (const { column, spans: own } of sorted) {
+    if (end - widthOf(spans) >= column + widthOf(own) + apart) break;
+    end = column - apart;
+  }
+  return end - widthOf(spans) < apart ? [] : [endingAt(end, spans)];
+}
+
 export const cut = (text: string, width: number, { ascii }: Brush): string =>
   cutToCells(text, Math.max(0, width), ascii ? '..' : '…');

@@ -10,7 +10,7 @@ import { Cells } from '../../sheet/terminal/cells.ts';
 import { edgeInk, filled } from '../../sheet/terminal/on-yarn.ts';
 import type { YarnMark } from '../../sheet/yarn-marks.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Brush, endingAt, rowOf, widthOf } from './row.ts';
+import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
 
 const inset = 2;
 const mostPerRow = 2;
@@ -43,13 +43,13 @@ export function countOf(glance: Glance): Count | null {
 }
 
 function threadRows(
-  { yarn, plan }: BenchView,
+  view: BenchView,
   { at, of }: Count,
   { width, height }: Size,
   brush: Brush,
   say: Words['bench'],
 ): readonly Line[] {
-  const mark = brush.marks.get(yarn ?? plan.cord.yarn);
+  const mark = brush.marks.get(view.yarn ?? view.plan.cord.yarn);
   const text = [{ text: say.done(at, of), bold: true }];
   const room = width - 2 * inset - widthOf(text) - 2;
   if (!mark || room < 4) return [];
@@ -59,7 +59,7 @@ function threadRows(
   const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
   return [
     rowOf(width, [{ column: inset, spans: cells.line() }, endingAt(width - inset, text)]),
-    rowOf(width, [{ column: inset + Math.min(done, room - 1), spans: [sign] }]),
+    rowWithTime(view, width, [{ column: inset + Math.min(done, room - 1), spans: [sign] }], say),
   ].slice(0, height);
 }
 
@@ -87,12 +87,28 @@ function stripeRows(
   const at = Math.min(inset + mark, inset + Math.max(0, widthOf(cells) - 1));
   const text = endingAt(width - inset, end);
   const isUnder = !beside && at >= text.column - 2;
-  const second = rowOf(width, [
-    ...(isUnder ? [{ column: inset, spans: end }] : []),
-    { column: at, spans: [sign] },
-    ...(isUnder ? [] : [text]),
-  ]);
+  const placed = [{ column: at, spans: [sign] }, isUnder ? { column: inset, spans: end } : text];
+  const second = rowWithTime(view, width, placed, say);
   return [first, second].slice(0, height);
+}
+
+/** What is placed, and beside it how long it still takes, for who looks for it; where room is short, the whole bag only. */
+function rowWithTime(
+  { timeLeft }: BenchView,
+  width: number,
+  placed: readonly Placed[],
+  say: Words['bench'],
+): Line {
+  const texts = timeLeft
+    ? [say.timeLeft(timeLeft.phaseS, timeLeft.bagS), say.bagTimeLeft(timeLeft.bagS)]
+    : [];
+  const time = texts
+    .map((text) => placedFree(width - inset, placed, [{ text, dim: true }]))
+    .find((free) => free.length > 0);
+  return rowOf(
+    width,
+    [...placed, ...(time ?? [])].toSorted((a, b) => a.column - b.column),
+  );
 }
 
 /** A row that is due counts as coming, so that nobody takes the number of those done for the one to knit. */

@@ -40,7 +40,10 @@ function react(state: BenchState, message: BenchMessage): Reaction {
     case 'command':
       return perform(state, message.command);
     case 'recorded':
-      return andThen(takeSaving(state, message.saving), (after) => remindToRest(after, message.atMs));
+      return andThen(
+        andThen(takeSaving(state, message.saving), (after) => remindToRest(after, message.atMs)),
+        readPace,
+      );
     case 'saving':
       return takeSaving(state, message.saving);
     case 'quit':
@@ -97,6 +100,12 @@ function takeSaving(state: BenchState, saving: SaveStatus): Reaction {
     withLines({ ...after, toldOfSlowDisk: true }, answer(formatSlowFlush(slowFlushMs, state.words))),
   );
 }
+
+/** Once, when the first press is on disk: nothing waits for it. */
+const readPace = (state: BenchState): Reaction => [
+  state,
+  state.pace === null ? [{ do: 'read-pace', asked: null }] : [],
+];
 
 /** Once each half hour of work. */
 function remindToRest(state: BenchState, atMs: number): Reaction {
