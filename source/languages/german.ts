@@ -864,8 +864,8 @@ export const german: Catalog = {
     piece: 'Stück',
     '{0}, as the piece measures': '{0}, am Stück gemessen',
     '{0}, as the swatch measures it': '{0}, nach der Maschenprobe',
-    'by the gauge of {0} plain knitting (Munden 1959)': (state) =>
-      `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959)`,
+    'by the gauge of {0} plain knitting (Munden 1959, for wool)': (state) =>
+      `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959, für Wolle)`,
     '{0} of yarn in a stitch, measured; {1} {2}': '{0} Garn in einer Masche, gemessen; {1} {2}',
     '{0} of yarn in a stitch, {1}': '{0} Garn in einer Masche, {1}',
     'between {0} and {1}': 'zwischen {0} und {1}',
@@ -1723,8 +1723,8 @@ export const german: Catalog = {
     aim: 'Ziel',
     'before a swatch: ten stitches of this yarn should measure {0} and ten rows {1} at rest, for a tightness of {2} (rule of thumb)':
       'vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht {0} messen und zehn Reihen {1}, bei einem Dichtefaktor von {2} (Faustregel)',
-    'by the gauge of {0} plain knitting (Knapton and others)': (state) =>
-      `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (Knapton und andere)`,
+    'by the gauge of {0} plain knitting (Knapton and others 1968)': (state) =>
+      `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (Knapton und andere 1968)`,
     'hand yarns at the gauge of their labels have {0} to {1}, a bag that keeps its shape {2} to {3} (rule of thumb)':
       'Handstrickgarne haben bei der Maschendichte ihrer Banderole {0} bis {1}, ein Beutel, der die Form hält, {2} bis {3} (Faustregel)',
     'limp and see-through: {0}': 'schlaff und durchsichtig: {0}',

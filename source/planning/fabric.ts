@@ -1,8 +1,9 @@
 /**
  * Whether the fabric will be any good. Tightness factor √tex / l (l in mm). Hand yarns at the gauge of their own labels lie
  * at 0.95 to 1.2, and a bag that keeps its shape wants 1.1 to 1.4 (rules of thumb, worked out from usual labels). Loops jam
- * near l/d = 16.7, with d = 4.44·10⁻³·√(tex/density) cm (Texcoms Textile Technical Handbook 2023, p. 147). Width over height
- * of a stitch is about kc/kw = 1.3 for plain knitting (GATE Textile Engineering 2009, question 40); the band is a rule of thumb.
+ * near l/d = 16.7 (Chamberlain; Hepworth and Leaf; from memory), with d = 4.44·10⁻³·√(tex/density) cm (Texcoms Textile Technical
+ * Handbook 2023, p. 147). Width over height of a stitch is about kc/kw = 1.3 (GATE Textile Engineering 2009, question 40, for
+ * fully relaxed cotton; the answer from memory); the band is a rule of thumb.
  */
 import type { Brief, RelaxedState } from './brief.ts';
 import { type Gauge, loopConstants, type StitchSize } from './gauge.ts';

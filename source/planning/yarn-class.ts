@@ -1,6 +1,6 @@
 /**
  * The yarn's weight class from its gauge: stitches to 4 inches of plain knitting (Craft Yarn Council, Standard Yarn
- * Weight System). The table counts 4 inches as 10 cm, and
+ * Weight System, in the edition that has jumbo). The table counts 4 inches as 10 cm, and
  * whole stitches. The ranges leave gaps and overlap at 23 to 24, so a gauge can lie between two classes.
  */
 export interface YarnClass {

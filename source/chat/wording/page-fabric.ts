@@ -55,8 +55,8 @@ function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, words: Words)
   const model = words.amounts.small(modelLoopLength(stitchMm, rowMm, state));
   const source =
     state === 'fully-relaxed'
-      ? words.say`by the gauge of ${state} plain knitting (Knapton and others)`
-      : words.say`by the gauge of ${state} plain knitting (Munden 1959)`;
+      ? words.say`by the gauge of ${state} plain knitting (Knapton and others 1968)`
+      : words.say`by the gauge of ${state} plain knitting (Munden 1959, for wool)`;
   return loopLengthMeasured
     ? words.say`${words.amounts.small(loopLengthMm)} of yarn in a stitch, measured; ${model} ${source}`
     : words.say`${model} of yarn in a stitch, ${source}`;

@@ -83,13 +83,24 @@ function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, words: Words)
   return nearShapes.flatMap((one, i) => labelled(i === 0 ? orElse : '', nearShape(one)));
 }
 
-const neighbourLines = (plan: Plan, words: Words): readonly string[] =>
-  plan.neighbours.flatMap((neighbour) =>
+const neighbourLines = (plan: Plan, words: Words): readonly string[] => [
+  ...plan.neighbours.flatMap((neighbour) =>
     labelled(
       neighbour.rows < plan.rows ? words.say`smaller` : words.say`larger`,
       neighbourText(plan, neighbour, words),
     ),
-  );
+  ),
+  ...stepLines(plan, words),
+];
+
+/** How far a repeat steps, where the doubt is as large as half of it and the next size may come out instead. */
+function stepLines({ neighbours, size }: Plan, { plan: words }: Words): readonly string[] {
+  const next = neighbours.at(-1);
+  const stepCm = next ? next.widthCm - size.widthCm : 0;
+  return next && size.widthUncertaintyCm >= stepCm / 2
+    ? labelled(words.step, words.stepBesideDoubt(stepCm, size.widthUncertaintyCm))
+    : [];
+}
 
 function askedText({ size, brief }: Plan, words: Words): string {
   const length = (cm: number | null): string => words.amounts.length(cm ?? 0);
