@@ -3,6 +3,7 @@ import type { PedalAct, SettingChange } from '../settings/settings.ts';
 import type { Landmark } from '../steps/landmarks.ts';
 import type { Amount, ReplanWish, Weighed } from './replan-wish.ts';
 import type { Told } from './told.ts';
+import type { Trouble } from './trouble.ts';
 
 /** A place as a maker names it. */
 export type NamedPlace =
@@ -36,7 +37,9 @@ export type Intent =
   | { readonly kind: 'new' | 'practice' }
   /** Leaves for another bag, by its number in the list or its name. */
   | { readonly kind: 'open'; readonly bag: string }
-  | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'cautions' | 'marks' | 'notes' }
+  | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'tools' | 'cautions' | 'marks' | 'notes' }
+  /** Something went wrong at the bench; null lists what can. */
+  | { readonly kind: 'trouble'; readonly what: Trouble | null }
   | { readonly kind: 'help'; readonly topic: string | null }
   /** A word of the trade, or null for all of them. */
   | { readonly kind: 'words'; readonly about: string | null }

@@ -46,7 +46,7 @@ const wordsIn = (text: string): readonly string[] =>
     .match(/[\p{L}\p{N}]+/gu) ?? [];
 
 /** The words of a text without their endings, English or German, and without accents. */
-const stemsIn = (text: string): readonly string[] => wordsIn(text).map(stem);
+export const stemsIn = (text: string): readonly string[] => wordsIn(text).map(stem);
 
 const ending = /(?:ings?|ed|es|en|ern?|em|e|n|s)$/;
 

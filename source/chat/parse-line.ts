@@ -6,6 +6,7 @@ import type { ChatFault, Intent } from './intent.ts';
 import { nearest } from './nearest.ts';
 import { parseFind } from './parse-seen.ts';
 import { type Known, nothingKnown, saysSomething } from './told.ts';
+import { troubleIn } from './trouble.ts';
 import { findWord } from './words.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
@@ -20,8 +21,11 @@ export function parseLine(
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
   if (!command.ok && text.endsWith('?') && findWord(text, words))
     return succeed({ kind: 'words', about: text });
-  if (command.ok) return command.value.parse(text.slice(word.length).trim(), words, known);
-  return seenIn(text, words, known) ?? command;
+  const parsed = command.ok ? command.value.parse(text.slice(word.length).trim(), words, known) : command;
+  if (parsed.ok) return parsed;
+  const trouble = troubleIn(text, words);
+  if (trouble) return succeed({ kind: 'trouble', what: trouble });
+  return command.ok ? parsed : (seenIn(text, words, known) ?? parsed);
 }
 
 /** What is seen may be typed without a command. */

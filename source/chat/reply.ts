@@ -28,6 +28,8 @@ import { sayMeasured } from './wording/measured.ts';
 import { sayMarks, sayNotes, sayPlace, sayTimeLeft, sayWhere } from './wording/place.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
+import { sayTools } from './wording/tools.ts';
+import { sayTrouble } from './wording/trouble.ts';
 import { sayWeighed } from './wording/weighed.ts';
 
 export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault;
@@ -65,6 +67,8 @@ export function replyTo(
       return takeOffer(session, talk, intent.number);
     case 'show':
       return succeed({ kind: 'say', lines: show(session, intent.what, words, pace) });
+    case 'trouble':
+      return succeed({ kind: 'say', lines: answer(...sayTrouble(session, intent.what, words)) });
     case 'words':
       return succeed({ kind: 'say', lines: answer(...explainWord(intent.about, words)) });
     case 'why':
@@ -114,6 +118,8 @@ function show(
       return answer(...sayWhere(session, words), ...sayTimeLeft(session, pace, words));
     case 'plan':
       return answer(...formatPlanPage(session.job.plan, words, { pace }).split('\n'));
+    case 'tools':
+      return answer(...sayTools(session.job.plan, words));
     case 'cautions':
       return answer(...cautionLines(session.job, words));
     case 'notes':

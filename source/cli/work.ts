@@ -4,6 +4,7 @@ import { formatLost, sayDiskHolds } from '../chat/wording/file-faults.ts';
 import { sayPractice } from '../chat/wording/first-run.ts';
 import { formatTornTail } from '../chat/wording/journal-faults.ts';
 import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
+import { sayTools } from '../chat/wording/tools.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';
@@ -96,7 +97,9 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
   ...log.foreign.map((sign) => words.logs.foreign[sign]),
   ...sayWelcome(log.session, words),
   ...(isPracticeBegun(log) ? [sayPractice(words)] : []),
-  ...(log.session.done === 0 ? shadesAtStart(log.session.job.plan, words) : []),
+  ...(log.session.done === 0
+    ? [...sayTools(log.session.job.plan, words), ...shadesAtStart(log.session.job.plan, words)]
+    : []),
   ...notesBefore(log, options),
 ];
 

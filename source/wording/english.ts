@@ -4,6 +4,7 @@ import { bench } from './bench.en.ts';
 import { cli } from './cli.en.ts';
 import { cord } from './cord.en.ts';
 import { drawings } from './drawings.en.ts';
+import { kit } from './kit.en.ts';
 import { logs } from './logs.en.ts';
 import { measured } from './measured.en.ts';
 import { plan } from './plan.en.ts';
@@ -14,6 +15,7 @@ import { shouted } from './shouted.en.ts';
 import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
 import { steps } from './steps.en.ts';
+import { trouble } from './trouble.en.ts';
 
 export const english = {
   settings,
@@ -21,6 +23,8 @@ export const english = {
   logs,
   player,
   measured,
+  kit,
+  trouble,
   steps,
   spoken,
   shouted,

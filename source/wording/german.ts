@@ -5,6 +5,7 @@ import { bench } from './bench.de.ts';
 import { cli } from './cli.de.ts';
 import { cord } from './cord.de.ts';
 import { drawings } from './drawings.de.ts';
+import { kit } from './kit.de.ts';
 import { logs } from './logs.de.ts';
 import { measured } from './measured.de.ts';
 import { plan } from './plan.de.ts';
@@ -15,6 +16,7 @@ import { shouted } from './shouted.de.ts';
 import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
 import { steps } from './steps.de.ts';
+import { trouble } from './trouble.de.ts';
 import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
@@ -23,6 +25,8 @@ const topics: Topics = {
   logs,
   player,
   measured,
+  kit,
+  trouble,
   steps,
   spoken,
   shouted,

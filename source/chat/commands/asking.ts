@@ -5,6 +5,7 @@ import type { Words } from '../../wording/words.ts';
 import { helpTopicNames } from '../help-topic-names.ts';
 import type { ChatFault, Intent } from '../intent.ts';
 import { reasons } from '../reasons.ts';
+import { troubleIn, troubles } from '../trouble.ts';
 import { tradeWords } from '../words.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
 
@@ -56,6 +57,26 @@ export const askCommands: readonly ChatCommand[] = [
     example: 'why tail',
     follows: reasons.map(({ id }) => id),
     parse: (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }),
+  },
+  {
+    name: 'tools',
+    aliases: ['materials', 'material'],
+    usage: (words: Words) => words.kit.usage,
+    summary: (words: Words) => words.kit.summary,
+    gist: (words: Words) => words.kit.gist,
+    example: 'tools',
+    follows: [],
+    parse: plainIntent({ kind: 'show', what: 'tools' }, 'tools'),
+  },
+  {
+    name: 'trouble',
+    aliases: ['problem'],
+    usage: (words: Words) => words.trouble.usage,
+    summary: (words: Words) => words.trouble.summary,
+    gist: (words: Words) => words.trouble.gist,
+    example: 'trouble jam',
+    follows: troubles,
+    parse: (rest, words) => succeed({ kind: 'trouble', what: troubleIn(rest, words) }),
   },
   {
     name: 'cautions',
