@@ -17,7 +17,8 @@ export type Picture = 'strip' | 'bag' | 'fold' | 'bed' | 'graft' | 'seam' | 'cor
 
 /** What a typed line asks for. Parsing makes one of these and performs nothing. */
 export type Intent =
-  | { readonly kind: 'do'; readonly command: Command }
+  /** `times` over where it is said; once where it is not. */
+  | { readonly kind: 'do'; readonly command: Command; readonly times?: number }
   | { readonly kind: 'go'; readonly to: NamedPlace }
   /** What is seen at the bench; `more` adds to what was said before, `unsure` passes by the question that was asked. */
   | { readonly kind: 'find'; readonly more: boolean; readonly told: Told; readonly unsure: boolean }

@@ -4,16 +4,25 @@ import { type Phase, phases } from '../steps/step.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, NamedPlace } from './intent.ts';
 
-const numbered = ['stripe', 'row', 'move', 'step', 'stitch', 'round'] as const satisfies NumberedPlace[];
+const numbered = [
+  'stripe',
+  'row',
+  'move',
+  'step',
+  'stitch',
+  'bar',
+  'round',
+] as const satisfies NumberedPlace[];
 
 /** What is counted in a phase, so that `graft 12` is a place too. */
 const countedIn: Readonly<Partial<Record<Phase, (typeof numbered)[number]>>> = {
   graft: 'stitch',
+  seam: 'bar',
   cord: 'round',
 };
 
 /** It may be said where the stitch or the round is: `stitch 12 of the graft`. */
-const whereItIs = /\s+(?:(?:of|in)\s+)?(?:the\s+)?(?:graft|cord)$/i;
+const whereItIs = /\s+(?:(?:of|in)\s+)?(?:the\s+)?(?:graft|seam|cord)$/i;
 
 /** Words that may follow `go` and `rip`. */
 export const placeWords: readonly string[] = [...phases, ...numbered, 'mark'];
@@ -27,6 +36,8 @@ export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read
   const joined = rest.toLowerCase().replace(/\s+/g, '-');
   const phase = phases.find((one) => one === joined);
   if (phase) return succeed({ at: 'phase', phase });
+  const back = verb === 'rip' ? rowsBack(rest, words) : null;
+  if (back !== null) return succeed({ at: 'rows-back', count: back });
   const [word = '', ...others] = rest.replace(whereItIs, '').split(/\s+/);
   const place = expand(words.understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
@@ -39,6 +50,20 @@ export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read
   return named && others.length === 0
     ? succeed({ at: 'phase', phase: named })
     : fail({ code: 'chat/unknown-place', word: others.length > 0 ? rest : word, usage, verb });
+}
+
+const fewRows: Readonly<Record<string, number>> = { last: 1, a: 1, one: 1, two: 2, three: 3 };
+
+/** `3 rows`, `last row`, `one row`: so many rows back from here. */
+function rowsBack(rest: string, words: Words): number | null {
+  const own = new Set(['row', 'rows', 'last', 'a', 'the']);
+  const [first = '', second = '', ...others] = rest
+    .toLowerCase()
+    .split(/\s+/)
+    .map((word) => words.understand(word, own))
+    .filter((word) => word !== 'the');
+  if (others.length > 0 || !/^rows?$/.test(second)) return null;
+  return fewRows[first] ?? (/^[1-9]\d*$/.test(first) ? Number(first) : null);
 }
 
 /** The one place word that `word` begins; null when there is none or more than one. A number tells `stripe` from `stripes`. */

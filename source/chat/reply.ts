@@ -43,7 +43,7 @@ export function replyTo(
 ): Result<Reply, ReplyFault> {
   switch (intent.kind) {
     case 'do':
-      return succeed({ kind: 'do', command: intent.command });
+      return succeed(intent);
     case 'go':
       return replyToGo(session, intent.to);
     case 'find':

@@ -13,7 +13,7 @@ import type { Line } from './line.ts';
 
 /** What a typed line brings about. */
 export type Reply =
-  | { readonly kind: 'do'; readonly command: Command }
+  | { readonly kind: 'do'; readonly command: Command; readonly times?: number }
   | { readonly kind: 'say'; readonly lines: readonly Line[] }
   /** Lines to answer with, and what the next lines may take up. */
   | {

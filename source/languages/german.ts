@@ -26,6 +26,7 @@ const placeWords: Readonly<Record<string, string>> = {
   row: 'Eine Reihe',
   move: 'Einen Formschritt',
   stitch: 'Eine Masche',
+  bar: 'Einen Quersteg',
   round: 'Eine Runde',
 };
 const yarnClassWords: Readonly<Record<string, string>> = {
@@ -108,6 +109,20 @@ export const german: Catalog = {
     fest: 'firm',
     formschritt: 'move',
     runde: 'round',
+    seit: 'since',
+    tiefer: 'down',
+    runter: 'down',
+    quersteg: 'bar',
+    loch: 'hole',
+    diesem: 'this',
+    diesen: 'this',
+    zeigt: 'shows',
+    steht: 'stands',
+    nadeln: 'needles',
+    keine: 'no',
+    abgefallen: 'fell',
+    gefallen: 'fell',
+    alles: 'everything',
     schritt: 'step',
     marke: 'mark',
     anschlag: 'cast-on',
@@ -154,6 +169,7 @@ export const german: Catalog = {
     'How many rows of the newest colour hang there, the one on the needles too?':
       'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
     'Turn the row counter back to {0}.': 'Stell das Zählwerk zurück auf {0}.',
+    'back [how many]': 'back [wie viele]',
     // General words
     or: 'oder',
 

@@ -3,10 +3,11 @@ import { stepsBeforeRound } from './cord.ts';
 import { stepsBeforeStitch } from './graft.ts';
 import type { Job } from './job.ts';
 import { partsOfRow } from './outline.ts';
+import { stepsBeforeBar } from './seam.ts';
 import { type Phase, phases } from './step.ts';
 
-/** Things that are counted through a bag: a stitch is one of the graft, a round one of the cord. */
-export type NumberedPlace = 'step' | 'stripe' | 'row' | 'move' | 'stitch' | 'round';
+/** Things that are counted through a bag: a stitch is one of the graft, a bar of the seam, a round of the cord. */
+export type NumberedPlace = 'step' | 'stripe' | 'row' | 'move' | 'stitch' | 'bar' | 'round';
 
 /** A place in the job that a maker can name. Numbers count from 1. */
 export type Landmark =
@@ -39,6 +40,8 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
       return succeed(doneBeforeMove(job, number));
     case 'stitch':
       return succeed(doneBeforePhase(job, 'graft') + stepsBeforeStitch(number));
+    case 'bar':
+      return succeed(doneBeforePhase(job, 'seam') + stepsBeforeBar(number));
     case 'round':
       return succeed(doneBeforePhase(job, 'cord') + stepsBeforeRound(job.outline, number));
   }
@@ -56,6 +59,8 @@ function greatest({ plan, stepCount }: Job, what: LandmarkFault['what']): number
       return plan.shapings;
     case 'stitch':
       return plan.stitches;
+    case 'bar':
+      return plan.seam.barsPerSide;
     case 'round':
       return plan.cord.rounds;
   }

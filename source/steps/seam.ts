@@ -60,3 +60,6 @@ function barMoves(pairs: number): readonly HandMove[] {
   ]).flat();
   return [...bars, { move: 'draw-up' }];
 }
+
+/** Steps of the seam before the one that takes this bar, from 1: the fold, and the bars drawn up before it. */
+export const stepsBeforeBar = (bar: number): number => 1 + Math.floor((bar - 1) / barsBeforeDrawing);

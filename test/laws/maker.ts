@@ -31,7 +31,8 @@ export type Shaping = (typeof shapings)[number];
 
 const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
 
-const rehangs: ReadonlySet<string> = new Set([
+/** The acts of hanging the work again. */
+export const rehangs: ReadonlySet<string> = new Set([
   'thread-waste',
   'waste-rows',
   'weights-off',
@@ -86,7 +87,6 @@ export class Maker {
     if (this.slip('dropped', ({ row }) => row === step.row)) {
       if (this.bed.feeder !== null) this.bed.do([{ move: 'cut', yarn: this.bed.feeder }]);
       this.bed.do([{ move: 'take-off', to: other(this.bed.carriage) }]);
-      this.bed.counter++;
       return false;
     }
     this.row();

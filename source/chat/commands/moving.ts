@@ -30,6 +30,15 @@ function parseNext(rest: string): Result<Intent, ChatFault> {
   return succeed({ kind: 'do', command: { do: 'confirm', count: wanted } });
 }
 
+/** So many commands are taken back; a row of the work comes out otherwise. */
+function parseBack(rest: string): Result<Intent, ChatFault> {
+  const times = rest === '' ? 1 : Number(rest);
+  if (Number.isInteger(times) && times > 0) return succeed({ kind: 'do', command: { do: 'back' }, times });
+  const isRow = /rows?\b/i.test(rest);
+  const instead = isRow ? ['rip', ...(/\d/.test(rest) ? [rest] : ['last', 'row'])].join(' ') : null;
+  return fail({ code: 'chat/takes-nothing', command: 'back', rest, instead });
+}
+
 export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'next',
@@ -44,14 +53,12 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'back',
     aliases: ['undo'],
-    usage: () => 'back',
+    usage: (words: Words) => words.say`back [how many]`,
     summary: (words: Words) => words.say`take back the last step, jump, mend or change of plan`,
     gist: (words: Words) => words.say`take the last one back`,
     example: 'back',
     follows: [],
-    parse: plainIntent({ kind: 'do', command: { do: 'back' } }, 'back', (rest) =>
-      /rows?\b/i.test(rest) ? `rip ${/\d/.test(rest) ? rest : ['last', 'row'].join(' ')}` : 'back',
-    ),
+    parse: parseBack,
   },
   {
     name: 'redo',

@@ -10,6 +10,7 @@ import { formatChatFault } from '../../chat/wording/chat-faults.ts';
 import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import { formatHelp } from '../../chat/wording/help.ts';
 import { type Pace, usualPace } from '../../journal/pace.ts';
+import type { Command } from '../../session/command.ts';
 import { againIn, perform } from './bench-moves.ts';
 import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
 import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';
@@ -60,7 +61,7 @@ const sceneOf = ({ session, talk, saving, words }: BenchState): Scene => ({
 function carryOut(state: BenchState, reply: Reply): Reaction {
   switch (reply.kind) {
     case 'do':
-      return perform(state, reply.command);
+      return performTimes(state, reply.command, reply.times ?? 1);
     case 'say':
       return only(withLines(state, reply.lines));
     case 'offer':
@@ -93,6 +94,14 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
     case 'quit':
       return askToLeave(state, 'left');
   }
+}
+
+/** Over and over, as far as it can be done. */
+function performTimes(state: BenchState, command: Command, times: number): Reaction {
+  const done = perform(state, command);
+  return times > 1 && done[1].length > 0
+    ? andThen(done, (after) => performTimes(after, command, times - 1))
+    : done;
 }
 
 function offer(

@@ -220,9 +220,10 @@ function verdict(job: Job, told: Told, stories: readonly Story[], elsewhere: rea
   const all = mine.flat().filter(({ mend }) => keys.every((own) => own.has(keyOf(mend))));
   const once = all.filter(({ mend }, i) => all.findIndex((other) => keyOf(other.mend) === keyOf(mend)) === i);
   const isWhole = stories.length <= workedOut;
-  const remedies =
-    isWhole && elsewhere.every((done) => stories.every((story) => fitsPlace(job, story, done))) ? once : [];
   const open = elsewhere.filter((done) => stories.every((story) => fitsPlace(job, story, done)));
+  // Who has found the slip in the work is not elsewhere.
+  const isSure = told.moment !== null || open.length === elsewhere.length;
+  const remedies = isWhole && isSure ? once : [];
   const isEnough =
     question === 'moment' || question === 'row'
       ? backIsOffered(remedies)
@@ -231,7 +232,7 @@ function verdict(job: Job, told: Told, stories: readonly Story[], elsewhere: rea
     stories,
     remedies,
     question: isEnough ? null : question,
-    elsewhere: question === null && stories.length > 0 ? elsewhere : open,
+    elsewhere: open,
   };
 }
 

@@ -104,8 +104,8 @@ interface Past {
 
 export function supposed(job: Job, look: Look, done: number, reach: Reach): readonly Slip[] {
   const past = pastOf(job, done, reach);
+  if (look.left === null && look.right === null) return dropped(job, done);
   return [
-    ...dropped(job, look, done),
     ...past.passes
       .slice(0, 1)
       .flatMap(() => [1, 2, 3].map((rows) => ({ is: 'rows-too-many', rows, step: done }) as const)),
@@ -149,8 +149,7 @@ function pastOf(job: Job, done: number, reach: Reach): Past {
 }
 
 /** An empty bed in the middle of the stripes: the pass confirmed last, or the one to come, had nothing to knit with. */
-function dropped(job: Job, look: Look, done: number): readonly Slip[] {
-  if (look.left !== null || look.right !== null) return [];
+function dropped(job: Job, done: number): readonly Slip[] {
   const steps = [done, done + 1, done + 2, done + 3].filter((step) => step > 0 && step <= job.stepCount);
   const isNext = steps.find((step) => step > done && isPass(stepAt(job, step)));
   const isLast = isPass(stepAt(job, Math.max(1, done))) ? done : undefined;

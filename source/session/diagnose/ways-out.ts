@@ -85,6 +85,9 @@ function goBack(job: Job, story: Story): Mend | null {
   const fallen = story.slips.some(({ is }) => is === 'work-dropped');
   const rips = undone.some(({ moves }) => moves.some((move) => 'undo' in move && move.undo === 'knit'));
   const since = rips || fallen ? null : plannedSince(job, sound.done, story.done);
+  // Across a hanging the loops have moved: what hung before is not there to be pulled out.
+  const rehung = ({ move }: Made): boolean => move.move === 'take-off' || move.move === 'rehang';
+  if (!fallen && story.made.slice(sound.made).some(rehung)) return null;
   const steps = [...undone, ...(since ?? [])];
   const thenDone = since ? story.done : sound.done;
   if (steps.length === 0) return null;
