@@ -4,7 +4,7 @@ import { chatCommands, findCommand } from './chat-commands.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
 import type { ChatFault, Intent } from './intent.ts';
 import { nearest } from './nearest.ts';
-import { parseFind } from './parse-seen.ts';
+import { isSeeingWord, parseFind } from './parse-seen.ts';
 import { type Known, nothingKnown, saysSomething } from './told.ts';
 import { troubleIn } from './trouble.ts';
 import { findWord } from './words.ts';
@@ -22,10 +22,13 @@ export function parseLine(
   if (!command.ok && text.endsWith('?') && findWord(text, words))
     return succeed({ kind: 'words', about: text });
   const parsed = command.ok ? command.value.parse(text.slice(word.length).trim(), words, known) : command;
-  if (parsed.ok) return parsed;
-  const trouble = troubleIn(text, words);
-  if (trouble) return succeed({ kind: 'trouble', what: trouble });
-  return command.ok ? parsed : (seenIn(text, words, known) ?? parsed);
+  const isBegun = command.ok && findCommand(word.toLowerCase()) === undefined;
+  if (parsed.ok && !(isBegun && isSeeingWord(word, words, known))) return parsed;
+  const seen = !command.ok || isBegun ? seenIn(text, words, known) : null;
+  const trouble = parsed.ok ? null : troubleIn(text, words);
+  // Where the work has fallen, the place tells which loops are open.
+  if (trouble && !(trouble === 'fallen-work' && seen)) return succeed({ kind: 'trouble', what: trouble });
+  return seen ?? parsed;
 }
 
 /** What is seen may be typed without a command. */

@@ -52,7 +52,7 @@ const grammar: ReadonlySet<string> = new Set([
   ...seenWords,
   ...fillers,
   ...Object.keys(countWords),
-  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,dropped,floor,stitch'.split(
+  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread'.split(
     ',',
   ),
   ravelCord,
@@ -90,17 +90,18 @@ interface Token {
 
 /** The line in clauses, at commas and full stops; names of yarns first, the longest that fits. */
 function clausesOf(rest: string, known: Known, language: Words): readonly (readonly Token[])[] {
-  const pieces = rest.replace(/[–—]/g, '-').split(/[,;.!?()]+(?=\s|$)|\s-\s|:\s|:$/);
+  const pieces = rest.replace(/[–—]/g, '-').split(/[,;.!?()]+(?=\s|$)|\s-\s/);
   return pieces.map((piece) => tokensOf(piece, known, language)).filter((tokens) => tokens.length > 0);
 }
 
 function tokensOf(piece: string, { yarns }: Known, language: Words): readonly Token[] {
-  const words = piece
+  const said = piece
     .replace(/\b([lr]\d{1,4})\s*-\s*(?=[lr]\d)/gi, '$1 ')
     .replace(/\b([lr])\s+(?=\d{1,4}\b)/gi, '$1')
     .split(/\s+/)
-    .map((word) => word.replace(/^["'“”„(]+|["'“”)?!.,;:]+$/g, ''))
-    .filter((word) => word !== '');
+    .map((word) => ({ word: word.replace(/^["'“”„(]+|["'“”)?!.,;:]+$/g, ''), isQuoted: /^["“„]/.test(word) }))
+    .filter(({ word }) => word !== '');
+  const words = said.map(({ word }) => word);
   const names = [...yarns, ravelCord]
     .map((name) => ({ name, words: name.toLowerCase().split(/\s+/) }))
     .toSorted((a, b) => b.words.length - a.words.length);
@@ -109,7 +110,7 @@ function tokensOf(piece: string, { yarns }: Known, language: Words): readonly To
     const name = names.find(({ words: own }) =>
       own.every((word, at) => words[i + at]?.toLowerCase() === word),
     );
-    if (name && (name.words.length > 1 || isYarnHere(name.name, words, i))) {
+    if (name && (name.words.length > 1 || said[i]?.isQuoted || isYarnHere(name.name, words, i))) {
       tokens.push({ kind: 'yarn', text: name.name, typed: words.slice(i, i + name.words.length).join(' ') });
       i += name.words.length;
     } else tokens.push(...wordTokens(words[i++] ?? '', language));
@@ -128,7 +129,13 @@ function isYarnHere(name: string, words: readonly string[], at: number): boolean
     .filter((one) => !/^(is|the|in|of|a)$/.test(one))
     .at(-1);
   const alone = words.length === 1 && !isNumber(word) && !needlePattern.test(word) && !grammarAlone.has(word);
-  return alone || before === 'feeder' || before === 'colour' || before === 'yarn' || before === 'last';
+  return alone || before === 'feeder' || before === 'colour' || before === 'yarn';
+}
+
+/** Whether a word speaks of the bench rather than begins a command. */
+export function isSeeingWord(typed: string, language: Words, { yarns }: Known): boolean {
+  const word = language.understand(typed, grammar).toLowerCase();
+  return grammar.has(word) || yarns.some((yarn) => yarn.toLowerCase() === word);
 }
 
 /** Words that say something by themselves. */
@@ -222,7 +229,7 @@ class Reader {
     if (unit?.text === 'in' && /^stripes?$/.test(third?.text ?? ''))
       return this.setCount('rowsOfColour', value, 3);
     if (/^rows?$/.test(unit?.text ?? '')) {
-      if (third?.kind === 'yarn') return this.rowsOf(third.text, value, 3);
+      if (third?.kind === 'yarn' || third?.text === 'waste') return this.rowsOf(third.text, value, 3);
       if (third?.text === 'down') {
         this.moment = { by: 'rows-down', number: value };
         return 3;
@@ -376,7 +383,7 @@ class Reader {
     const fact = countWords[token.text];
     if (!fact) return this.leaveOut(token);
     let at = i + 1;
-    while (/^(rows?|counter|count)$/.test(clause[at]?.text ?? '')) at++;
+    while (/^(rows?|counter|count|on)$/.test(clause[at]?.text ?? '')) at++;
     const number = clause[at];
     if (number?.kind !== 'number') return this.missingCount(token, number, fact);
     const value = Number(number.text);
@@ -405,7 +412,7 @@ class Reader {
       this.seen.lastColour = 'waste';
       return 1;
     }
-    if (number === undefined && this.seen[fact] !== undefined) return 1;
+    if (number?.kind === 'yarn' || (number === undefined && this.seen[fact] !== undefined)) return 1;
     if (fact === 'stitches' && token.text === 'stitch') return this.leaveOut(token);
     this.fault ??= {
       code: 'chat/not-a-count',

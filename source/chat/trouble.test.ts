@@ -19,8 +19,6 @@ describe('trouble', () => {
     ['a knot in the yarn', 'yarn'],
     ['the carriage jams', 'jam'],
     ['carriage is stuck', 'jam'],
-    ['the work fell off', 'fallen-work'],
-    ['everything fell', 'fallen-work'],
     ['the hook split a loop', 'split-loop'],
     ['a doubled stitch did not knit off', 'doubled-stitch'],
     ['a weight has fallen', 'fallen-weight'],
@@ -29,6 +27,15 @@ describe('trouble', () => {
   ] as const)('%j is found without a command', (line, what) => {
     const parsed = parseLine(line, spoken());
     expect(parsed.ok ? parsed.value : parsed.fault).toEqual({ kind: 'trouble', what });
+  });
+
+  it.each(['the work fell off', 'everything fell'])('%j is looked for at its place', (line) => {
+    expect(troubleIn(line, spoken())).toBe('fallen-work');
+    const parsed = parseLine(line, spoken());
+    expect(parsed.ok && parsed.value).toMatchObject({
+      kind: 'find',
+      told: { seen: { left: null, right: null } },
+    });
   });
 
   it.each([

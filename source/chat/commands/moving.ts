@@ -33,7 +33,9 @@ function parseNext(rest: string): Result<Intent, ChatFault> {
 /** So many commands are taken back; a row of the work comes out otherwise. */
 function parseBack(rest: string): Result<Intent, ChatFault> {
   const times = rest === '' ? 1 : Number(rest);
-  if (Number.isInteger(times) && times > 0) return succeed({ kind: 'do', command: { do: 'back' }, times });
+  if (Number.isInteger(times) && times > 0) {
+    return succeed({ kind: 'do', command: { do: 'back' }, ...(times === 1 ? {} : { times }) });
+  }
   const isRow = /rows?\b/i.test(rest);
   const instead = isRow ? ['rip', ...(/\d/.test(rest) ? [rest] : ['last', 'row'])].join(' ') : null;
   return fail({ code: 'chat/takes-nothing', command: 'back', rest, instead });
