@@ -73,7 +73,7 @@ describe('trouble', () => {
     answersTo(store, 'go row 3');
     const { job, done } = store.get().session;
     const { left, right } = stepAt(job, done).after;
-    expect(answersTo(store, 'the work fell off')[0]).toContain(` on ${left} to ${right}, purl side`);
+    expect(answersTo(store, 'trouble fallen-work')[0]).toContain(` on ${left} to ${right}, purl side`);
     expect(answersTo(store, 'trouble')[0]).toMatch(/dropped stitch; broken or knotted yarn; jam;/);
   });
 });
