@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import type { Interview } from '../../chat/first-run/interview.ts';
 import { planAsAnswered } from '../../chat/first-run/view.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
@@ -12,18 +13,12 @@ interface Props {
 
 /** The bag as the answers have it so far, and what is usual for the rest; pale until its yarns are known. */
 export default function GrowingBag({ interview, columns, rows }: Props) {
-  const plan = planAsAnswered(interview);
-  if (!plan) return null;
-  const lines = drawBag(
-    plan,
-    {
-      columns: columns - 1,
-      rows,
-      colour: colourDepth(process.env),
-      glyphs: 'unicode',
-      rowsDone: interview.answers.first ? plan.rows : 0,
-    },
-    interview.words,
-  );
+  const lines = useMemo(() => {
+    const plan = planAsAnswered(interview);
+    if (!plan) return [];
+    const rowsDone = interview.answers.first ? plan.rows : 0;
+    const look = { columns: columns - 1, rows, colour: colourDepth(process.env), glyphs: 'unicode' } as const;
+    return drawBag(plan, { ...look, rowsDone }, interview.words);
+  }, [interview, columns, rows]);
   return <FinishedRows rows={lines} />;
 }
