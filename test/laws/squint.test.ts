@@ -7,11 +7,8 @@ import { labOf, linear, parseColour, type Rgb } from '../../source/shared/colour
 import { colourDifference } from '../../source/shared/colour-difference.ts';
 import { benchOnScreen } from '../fixtures/bench-on-screen.ts';
 import type { Cell } from '../fixtures/drawn-screen.ts';
-import { lookOf, schemes } from '../fixtures/palettes.ts';
+import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';
 import { allViews, demoJob } from '../fixtures/steps-of-all-kinds.ts';
-
-const scheme = schemes.dark;
-if (!scheme) throw new Error('no scheme');
 
 /** Pixels a cell, and how far the blur reaches: more than a row, as an unfocused eye has it. */
 const cellWidth = 2;
@@ -26,12 +23,12 @@ interface Picture {
 }
 
 /** Blocks are drawn as they are; of other signs a pixel of their ink. */
-function pixelsOf(cells: readonly (readonly Cell[])[]): Picture {
+function pixelsOf(cells: readonly (readonly Cell[])[], scheme: Scheme): Picture {
   const [height, width] = [cells.length * cellHeight, (cells[0]?.length ?? 0) * cellWidth];
   const pixels = Array.from({ length: width * height }, (_, at): Rgb => {
     const [x, y] = [at % width, Math.floor(at / width)];
     const cell = cells[Math.floor(y / cellHeight)]?.[Math.floor(x / cellWidth)];
-    if (!cell || !scheme) throw new Error('outside');
+    if (!cell) throw new Error('outside');
     const { ink, ground } = lookOf(cell, scheme);
     const [inX, inY] = [x % cellWidth, y % cellHeight];
     const full = cell.text === '█' || (cell.text === '▄' && inY >= 2) || (cell.text === '▀' && inY < 2);
@@ -108,14 +105,21 @@ function largestPatch({ width, pixels }: Picture, yarns: ReadonlyMap<string, str
   return largest;
 }
 
-it.each([false, true])(
-  'leaves the yarn in the hands at every step of the demo bag, large view %j',
-  async (large) => {
+it.each([
+  ['dark', false],
+  ['dark', true],
+  ['light', false],
+  ['light', true],
+] as const)(
+  'leaves the yarn in the hands at every step of the demo bag on a %s ground, large view %j',
+  async (ground, large) => {
+    const scheme = schemes[ground];
+    if (!scheme) throw new Error('no scheme');
     const job = demoJob('token-pouch');
     const colours = new Map([...job.plan.brief.yarns].map(([yarn, { colour }]) => [yarn, colour]));
     let shown = 0;
     for (const view of allViews(job)) {
-      const picture = blurred(pixelsOf(await benchOnScreen(view, 'true', large)));
+      const picture = blurred(pixelsOf(await benchOnScreen(view, 'true', large), scheme));
       const patch = largestPatch(picture, colours);
       const place = `step ${view.steps.at}, ${view.step?.act.kind}`;
       if (view.yarn !== null && colours.has(view.yarn)) {
