@@ -29,7 +29,18 @@ export interface YarnMark {
  * as they are shown: on a screen those that look alike, all where there are but 16, in print also those of much the same
  * grey.
  */
-export function markYarns(
+export function markYarns(plan: Plan, medium: 'print' | ColourDepth): ReadonlyMap<string, YarnMark> {
+  const known = marksOf.get(plan) ?? new Map<typeof medium, ReadonlyMap<string, YarnMark>>();
+  marksOf.set(plan, known);
+  const marks = known.get(medium) ?? findMarks(plan, medium);
+  known.set(medium, marks);
+  return marks;
+}
+
+/** Every drawing asks for them, and how alike colours look takes long to tell. */
+const marksOf = new WeakMap<Plan, Map<'print' | ColourDepth, ReadonlyMap<string, YarnMark>>>();
+
+function findMarks(
   { brief, stripes, cord }: Plan,
   medium: 'print' | ColourDepth,
 ): ReadonlyMap<string, YarnMark> {
