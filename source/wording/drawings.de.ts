@@ -5,7 +5,8 @@ import type { DrawingsWords } from './drawings.en.ts';
 const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 
 export const drawings = ({ length }: Amounts): DrawingsWords => ({
-  bagPart: (depthCm) => `oben links, im Ganzen ${length(depthCm)} tief; blass: kommt noch`,
+  bagPart: (depthCm, isPale) =>
+    `oben links, im Ganzen ${length(depthCm)} tief${isPale ? '; blass: kommt noch' : ''}`,
   mouth: 'Öffnung',
   bottom: 'Boden',
   stripPart: (from, through, of) => `Reihen ${from} bis ${through} von ${of} gezeigt`,

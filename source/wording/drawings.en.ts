@@ -2,8 +2,8 @@ import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 
 export const drawings = ({ length }: Amounts) => ({
-  bagPart: (depthCm: number) =>
-    `upper left part, ${length(depthCm)} deep as a whole; stripes to come are pale`,
+  bagPart: (depthCm: number, isPale: boolean) =>
+    `upper left part, ${length(depthCm)} deep as a whole${isPale ? '; stripes to come are pale' : ''}`,
   mouth: 'mouth',
   bottom: 'bottom',
   stripPart: (from: number, through: number, of: number) => `rows ${from} to ${through} of ${of} shown`,

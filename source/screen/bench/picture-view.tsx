@@ -37,7 +37,7 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     colour: brush.depth,
     glyphs: ascii ? 'ascii' : 'unicode',
     rowsDone: view.finished ? view.plan.rows : view.rows.at,
-    carriage: view.carriage,
+    carriage: view.bed.left === null || view.phase === 'cord' ? null : view.carriage,
     ...sewingIn(view),
   };
   const lines = drawPicture(picture, view.plan, options, words);

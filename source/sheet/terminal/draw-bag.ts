@@ -26,7 +26,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   const marks = markYarns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => pixelOf(plan, bag, marks, mark, options.rowsDone ?? plan.rows),
+    (mark) => pixelOf(plan, bag, marks, mark, options.rowsDone ?? plan.rows, options.colour),
     cordLabels(bag, columns, view, options),
     options,
   );
@@ -39,7 +39,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
   const caption = `  ${words.say`${width} wide, ${words.amounts.length(plan.size.depthBelowCordCm)} below the cord, stripes at ${formatAngle(plan.size.stripeAngleDeg)}`}`;
-  const part = words.drawings.bagPart(plan.size.depthCm);
+  const part = words.drawings.bagPart(plan.size.depthCm, isPaled(options.colour));
   const captions: Line[] = [
     isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],
     [{ text: caption.slice(0, options.columns) }],
@@ -89,8 +89,9 @@ function rasterise(
   return { raster, columns, lines: Math.ceil(height / pixelsPerCell(options)) };
 }
 
-/** How far a stripe that is not knitted yet pales towards grey. */
+/** How far a stripe that is not knitted yet pales towards grey; of 16 colours none is the paler one of another. */
 const paleness = 0.6;
+const isPaled = (depth: DrawOptions['colour']): boolean => depth !== '16';
 
 function pixelOf(
   plan: Plan,
@@ -98,12 +99,16 @@ function pixelOf(
   marks: ReadonlyMap<string, YarnMark>,
   mark: number,
   rowsDone: number,
+  depth: DrawOptions['colour'],
 ): Pixel {
   const piece = bag.pieces[mark - 1];
   const yarn = marks.get(piece?.yarn ?? plan.cord.yarn);
   if (!yarn) throw new Error(`no piece ${mark}`);
   const open = (plan.stripes[(piece?.stripe ?? 1) - 1]?.firstRow ?? 0) > rowsDone;
-  return { yarn: open ? { ...yarn, colour: mixColours(yarn.colour, '#808080', paleness) } : yarn, open };
+  return {
+    yarn: open && isPaled(depth) ? { ...yarn, colour: mixColours(yarn.colour, '#808080', paleness) } : yarn,
+    open,
+  };
 }
 
 /** A hole for each eyelet and a dash where the cord shows; a broken line where holes would run together. */

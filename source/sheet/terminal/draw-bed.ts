@@ -97,7 +97,8 @@ const carriageMark = '[=]';
 /** The loops between their named edges on the needles that they crawl over, and where they are now the carriage. */
 function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOptions): Line {
   const rowsDone = options.rowsDone ?? 0;
-  const isNow = rowsDone >= hanging.fromRow && rowsDone <= hanging.throughRow;
+  const hangs = options.carriage !== null;
+  const isNow = hangs && rowsDone >= hanging.fromRow && rowsDone <= hanging.throughRow;
   const row = isNow ? rowsDone : hanging.fromRow;
   const at = isNow ? edgesAtRow(plan, row) : hanging.hung;
   const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];

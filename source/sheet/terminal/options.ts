@@ -12,8 +12,8 @@ export interface DrawOptions {
   readonly words?: boolean;
   /** Rows knitted so far, 0 to T; row T is the grafted one. Left out: the job has not begun. */
   readonly rowsDone?: number;
-  /** Where the carriage stands, for the drawing of the bed. */
-  readonly carriage?: Side;
+  /** Where the carriage stands, for the drawing of the bed; null where nothing hangs there any more. */
+  readonly carriage?: Side | null;
   /** What the needle does now, for the drawing of the graft. */
   readonly grafting?: readonly GraftMovement[];
   /** The bar at hand, from 1, for the drawing of the seam. */
