@@ -126,7 +126,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.lesson,
     options: [{ name: 'out', takes: 'COPY', summary: ({ cli }) => cli.does.copy, required: true }],
     run: async ({ operands: [log = '', lines = ''], given, words }) =>
-      (await import('./lesson.ts')).writeLesson(log, lines, given.get('out') ?? '', words, words),
+      (await import('./lesson.ts')).writeLesson(log, lines, given.get('out') ?? '', words),
   },
   {
     name: 'record',

@@ -8,13 +8,7 @@ import { complain, exitCodes, print } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
-export function writeLesson(
-  path: string,
-  linesPath: string,
-  out: string,
-  _words: Words,
-  words: Words,
-): number {
+export function writeLesson(path: string, linesPath: string, out: string, words: Words): number {
   const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   const text = readBriefText(linesPath);
