@@ -50,7 +50,7 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
   },
   'write-sheet': async ({ plan, out }, send, { words }) => {
     const { saveSheet } = await import('./sheet.ts');
-    const written = saveSheet(plan, { out, forClass: false, words });
+    const written = saveSheet(plan, { out, words });
     send(told(written.ok ? written.value : written.fault));
   },
   'save-elsewhere': ({ out }, send, { words }) => {

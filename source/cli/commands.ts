@@ -93,11 +93,19 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     options: [
       { name: 'out', takes: 'FILE', summary: ({ cli }) => cli.does.out, required: true },
       { name: 'class', takes: null, summary: ({ cli }) => cli.does.class },
+      { name: 'paper', takes: 'PAPER', summary: ({ cli }) => cli.does.paper },
+      { name: 'tag', takes: null, summary: ({ cli }) => cli.does.tag },
+      { name: 'fibre', takes: 'TEXT', summary: ({ cli }) => cli.does.fibre },
+      { name: 'care', takes: 'TEXT', summary: ({ cli }) => cli.does.care },
     ],
     run: async (asked) =>
       (await import('./sheet.ts')).writeSheet(first(asked), {
         out: asked.given.get('out') ?? '',
         forClass: asked.given.has('class'),
+        paper: asked.given.get('paper'),
+        ...(['tag', 'fibre', 'care'].some((name) => asked.given.has(name))
+          ? { tag: { fibre: asked.given.get('fibre') ?? null, care: asked.given.get('care') ?? null } }
+          : {}),
         words: asked.words,
       }),
   },

@@ -56,7 +56,7 @@ describe('arguments', () => {
     [
       'sheet bag.json',
       'usage/missing-option',
-      '--out FILE is missing. Usage: slantwise sheet BRIEF --out FILE [--class]',
+      '--out FILE is missing. Usage: slantwise sheet BRIEF --out FILE [--class] [--paper PAPER] [--tag] [--fibre TEXT] [--care TEXT]',
     ],
     [
       'plan',

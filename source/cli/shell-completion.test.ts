@@ -34,7 +34,14 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
   });
 
   it('offers the options of the command', () => {
-    expect(offered('sheet', 'bag.json', '--')).toEqual(['--out', '--class']);
+    expect(offered('sheet', 'bag.json', '--')).toEqual([
+      '--out',
+      '--class',
+      '--paper',
+      '--tag',
+      '--fibre',
+      '--care',
+    ]);
     expect(offered('bag.json', '--pl')).toEqual(['--plain']);
     expect(offered('plan', '--from')).toEqual(['--from-yarn']);
   });
@@ -62,7 +69,14 @@ describe.runIf(isHere('fish'))('fish', () => {
   });
 
   it('offers the options of the command, and what an argument may be', () => {
-    expect(offered('slantwise sheet bag.json --').toSorted()).toEqual(['--class', '--out']);
+    expect(offered('slantwise sheet bag.json --').toSorted()).toEqual([
+      '--care',
+      '--class',
+      '--fibre',
+      '--out',
+      '--paper',
+      '--tag',
+    ]);
     expect(offered('slantwise completion z')).toEqual(['zsh']);
   });
 });

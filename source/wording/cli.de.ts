@@ -16,6 +16,10 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     steps: 'jeden Schritt der Arbeit ausgeben',
     sheet: 'ein Blatt zum Drucken: Plan, Zeichnungen, ein Kästchen je Streifen',
     out: 'eine neue Datei, die auf .html, .svg oder .md endet',
+    paper: 'für .svg: das Papier der Seiten, a4 (wie ohne) oder letter',
+    tag: 'ein Geschenkanhänger zum Ausschneiden, statt des Blatts',
+    fibre: 'für den Anhänger: woraus gestrickt ist, in deinen Worten',
+    care: 'für den Anhänger: wie gewaschen wird, in deinen Worten',
     class: 'mit Lücken für die eigene Maschenprobe in einem Kurs',
     schema: 'das JSON-Schema einer Vorgabe ausgeben',
     replay: 'ein Protokoll im Tempo der Arbeit abspielen; ohne Terminal ausgeben',
@@ -46,6 +50,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
   missing: (what, usage) => `${what} fehlt. Aufruf: ${usage}`,
   oneTooMany: (what, usage) => `${what} ist zu viel. Aufruf: ${usage}`,
   notAChoice: (word, choices) => `${word} geht hier nicht: schreib ${choice(choices)}`,
+  notAPaper: (typed, papers) => `--paper ${typed} ist kein bekanntes Papier: schreib ${choice(papers)}`,
   notASpeed: (typed, slowest, fastest) =>
     `--speed ${typed} ist keine Zahl von ${decimal(slowest)} bis ${fastest}`,
 

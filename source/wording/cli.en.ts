@@ -17,6 +17,10 @@ export const cli = ({ choice, decimal }: Amounts) => ({
     steps: 'print every step of the job',
     sheet: 'write a sheet to print: plan, drawings, a box to tick for each stripe',
     out: 'a new file that ends in .html, .svg or .md',
+    paper: 'for .svg: the paper of its pages, a4 (as without) or letter',
+    tag: 'a gift tag to cut out, in place of the sheet',
+    fibre: 'for the tag: what it is knitted of, in your words',
+    care: 'for the tag: how it is washed, in your words',
     class: "with blanks for each pupil's own swatch",
     schema: 'print the JSON Schema of a brief',
     replay: 'play a log again, at the pace at which it was worked; outside a terminal print it',
@@ -48,6 +52,8 @@ export const cli = ({ choice, decimal }: Amounts) => ({
   oneTooMany: (what: string, usage: string) => `${what} is one too many. Usage: ${usage}`,
   notAChoice: (word: string, choices: readonly string[]) =>
     `${word} is none of ${choice(choices)}: write one of them`,
+  notAPaper: (typed: string, papers: readonly string[]) =>
+    `--paper ${typed} is not a paper known here: write ${choice(papers)}`,
   notASpeed: (typed: string, slowest: number, fastest: number) =>
     `--speed ${typed} is not a number from ${decimal(slowest)} to ${fastest}`,
 

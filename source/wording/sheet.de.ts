@@ -14,7 +14,7 @@ const states: Readonly<Record<RelaxedState, string>> = {
 const rows = (count: number): string => (count === 1 ? '1 Reihe' : `${count} Reihen`);
 const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count} Maschen`);
 
-export const sheet = ({ length, small, decimal }: Amounts): SheetWords => ({
+export const sheet = ({ length, small }: Amounts): SheetWords => ({
   places: { desk: 'am Tisch', machine: 'an der Maschine', lap: 'im Schoß' },
   leftAndRight: 'links und rechts: deine, zum Bett hin',
   pageOf: (page, all) => `${page} von ${all}`,
@@ -135,8 +135,7 @@ export const sheet = ({ length, small, decimal }: Amounts): SheetWords => ({
   hangAgain: 'Umsetzen',
   close: 'Abschluss',
   stripeByStripe: 'Streifen für Streifen',
-  stripesNote:
-    'Hak einen Streifen ab, wenn seine Reihen gestrickt und beide Ränder geformt sind. • nach dieser Reihe formen. Nadeln: die Ränder danach.',
+  stripesNote: '• nach dieser Reihe formen. Nadeln: die Ränder danach.',
   goesOn: 'Streifen für Streifen, weiter von hier',
   graftRow: (row) => `${row}: Maschenstich`,
   thenCut: (yarn) => `${yarn} abschneiden`,
@@ -201,6 +200,10 @@ export const sheet = ({ length, small, decimal }: Amounts): SheetWords => ({
     hero: 'Eine gestreifte Bahn hängt schräg am Nadelbett, daneben der Zugbeutel, der daraus wird: die Streifen winden sich um ihn, eine gebundene Kordel rafft die Öffnung',
   },
 
+  heroStrip: (count, crawl, everyRows) =>
+    `${stitches(count)}, nach jeder ${everyRows === 2 ? 'zweiten' : `${everyRows}.`} Reihe eine Nadel nach ${at(crawl)}`,
+  heroBag: (size, angle) => `${size}, Streifen im Winkel von ${angle}`,
+
   tag: {
     title: 'Geschenkanhänger',
     cut: 'an der Linie ausschneiden',
@@ -209,7 +212,7 @@ export const sheet = ({ length, small, decimal }: Amounts): SheetWords => ({
     care: 'Pflege',
     made: 'Gestrickt',
     giver: 'Für alle, die ihn verschenken',
-    cordNote: (endCm, loopCm) =>
-      `Dieser Beutel ist kein Spielzeug. Seine Kordel hat freie Enden von ${decimal(endCm, 0)} cm und gebunden eine Schlinge von ${decimal(loopCm, 0)} cm: halte sie von kleinen Kindern fern, und frag nach den örtlichen Regeln, bevor er verkauft oder einem Kind geschenkt wird. EN 71-1:2005+A8:2009, 5.4, erlaubte Spielzeug für die Kleinsten eine freie Kordel von 22 cm und eine Schlinge von 38 cm; es gilt die Ausgabe, die in Kraft ist.`,
+    noToy:
+      'Dieser Beutel ist kein Spielzeug. Frag nach den örtlichen Regeln, bevor er verkauft oder einem Kind geschenkt wird.',
   },
 });

@@ -12,7 +12,7 @@ const states: Readonly<Record<RelaxedState, string>> = {
 const rows = (count: number): string => (count === 1 ? '1 row' : `${count} rows`);
 const stitches = (count: number): string => (count === 1 ? '1 stitch' : `${count} stitches`);
 
-export const sheet = ({ length, small, decimal }: Amounts) => ({
+export const sheet = ({ length, small }: Amounts) => ({
   places: { desk: 'at the desk', machine: 'at the machine', lap: 'in the lap' },
   leftAndRight: 'left and right: yours, facing the bed',
   pageOf: (at: number, of: number) => `${at} of ${of}`,
@@ -134,8 +134,7 @@ export const sheet = ({ length, small, decimal }: Amounts) => ({
   hangAgain: 'Hang again',
   close: 'Close',
   stripeByStripe: 'Stripe by stripe',
-  stripesNote:
-    'Tick a stripe when its rows are knitted and both edges shaped. • shape both edges after this row. Needles: the edges after that.',
+  stripesNote: '• shape both edges after this row. Needles: the edges after that.',
   goesOn: 'Stripe by stripe, on from here',
   graftRow: (row: number) => `${row}: the graft`,
   thenCut: (yarn: string) => `then cut ${yarn}`,
@@ -201,6 +200,10 @@ export const sheet = ({ length, small, decimal }: Amounts) => ({
     hero: 'A striped strip that leans as it hangs on the needle bed, and the drawstring bag it becomes: its stripes wind round it, and a cord tied in a bow gathers the mouth',
   },
 
+  heroStrip: (count: number, crawl: Side, everyRows: number) =>
+    `${stitches(count)}, one needle to the ${crawl} after every ${everyRows === 2 ? 'second' : `${everyRows}th`} row`,
+  heroBag: (size: string, angle: string) => `${size}, stripes at ${angle}`,
+
   tag: {
     title: 'Gift tag',
     cut: 'cut out along the line',
@@ -209,8 +212,7 @@ export const sheet = ({ length, small, decimal }: Amounts) => ({
     care: 'Care',
     made: 'Made',
     giver: 'For the giver',
-    cordNote: (endCm: number, loopCm: number) =>
-      `This bag is no toy. Its cord has free ends of ${decimal(endCm, 0)} cm and, tied, a loop of ${decimal(loopCm, 0)} cm: keep it from small children, and ask the local rules before it is sold or given to a child. EN 71-1:2005+A8:2009, 5.4, let toys for the very young have a free cord of 22 cm and a noose of 38 cm; see the edition in force.`,
+    noToy: 'This bag is no toy. Ask the local rules before it is sold, or given to a child.',
   },
 });
 

@@ -1,10 +1,11 @@
 /** Zuerst, was jetzt zu tun ist, dann, wie das Programm hilft. */
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import type { TroubleTopic } from './trouble.en.ts';
 
 const ripTo = (row: number): string => (row > 0 ? `rip row ${row}` : 'rip step 1');
 
-export const trouble = (_: Amounts): TroubleTopic => ({
+export const trouble = ({ tail }: Amounts): TroubleTopic => ({
   'dropped-stitch': {
     title: 'gefallene Masche',
     says: [
@@ -34,7 +35,7 @@ export const trouble = (_: Amounts): TroubleTopic => ({
       'broken yarn',
     ],
     now: () =>
-      'Geh an den nächsten Rand zurück und fang dort neu an, 15 cm von beiden Enden bleiben; knote nie innerhalb einer Reihe. Kommt ein Knoten dem Fadenführer nahe: anhalten, herausschneiden, am Rand neu beginnen.',
+      `Geh an den nächsten Rand zurück und fang dort neu an, ${tail(endTailCm)} von beiden Enden bleiben; knote nie innerhalb einer Reihe. Kommt ein Knoten dem Fadenführer nahe: anhalten, herausschneiden, am Rand neu beginnen.`,
     help: ({ row }) =>
       `${ripTo(row)} führt dich Masche für Masche an den Rand zurück. Wird das Garn knapp, zeigt replan weighed mit seinem Gewicht, was reicht.`,
   },

@@ -1,4 +1,5 @@
 /** First what to do now, then how the program helps. */
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 
 /** Where the work is when it happens. */
@@ -35,7 +36,7 @@ export type TroubleTopic = {
 
 const ripTo = (row: number): string => (row > 0 ? `rip row ${row}` : 'rip step 1');
 
-export const trouble = (_: Amounts): TroubleTopic => ({
+export const trouble = ({ tail }: Amounts): TroubleTopic => ({
   'dropped-stitch': {
     title: 'dropped stitch',
     says: [
@@ -68,7 +69,7 @@ export const trouble = (_: Amounts): TroubleTopic => ({
       'yarn ends',
     ],
     now: () =>
-      'Go back to the nearest edge and begin again there, 15 cm left of both ends; never knot within a row. A knot that comes near the feeder: stop, cut it out, begin again at an edge.',
+      `Go back to the nearest edge and begin again there, ${tail(endTailCm)} left of both ends; never knot within a row. A knot that comes near the feeder: stop, cut it out, begin again at an edge.`,
     help: ({ row }) =>
       `${ripTo(row)} guides you back to the edge, loop by loop. If the yarn runs short, replan weighed and its grams shows what is enough.`,
   },

@@ -9,6 +9,7 @@ import type { SheetOptions } from '../../source/sheet/page/options.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
+import { tagHtml, tagMarkdown, tagSvg } from '../../source/sheet/page/tag.ts';
 import { ticksHash, ticksScript } from '../../source/sheet/page/ticks.ts';
 import { inEnglish } from '../../source/wording/words.ts';
 import { allNodes, readSvg, withClass } from '../fixtures/read-svg.ts';
@@ -194,6 +195,45 @@ describe('the sheet for a class', () => {
     const c = Math.sqrt(a * a + b * b);
     expect(c / 2 / 10).toBeCloseTo(size.widthCm, 9);
     expect(((stitches - 1) * w * b) / c / 10).toBeCloseTo(size.depthCm, 9);
+  });
+});
+
+describe('the gift tag', () => {
+  const plan = demoPlan('dice-bag');
+  const given = { ...plain(plan), fibre: '60 % wool & 40 % <alpaca>', care: null };
+
+  it('has the name, the words that the maker gave, a line where none were given, and the note on the cord', () => {
+    const nodes = allNodes(readSvg(tagSvg(plan, given)));
+    const written = decoded(
+      nodes
+        .filter(({ name }) => name === 'text')
+        .map(({ text }) => text)
+        .join(' '),
+    );
+    for (const text of [
+      'Dice bag',
+      '60 % wool & 40 % <alpaca>',
+      'Care:',
+      '4 May 2026',
+      'This bag is no toy.',
+      'EN 71-1',
+    ])
+      expect(written).toContain(text);
+    expect(withClass(readSvg(tagSvg(plan, given)), 'stripe').length).toBeGreaterThan(plan.stripes.length / 2);
+    expect(withClass(readSvg(tagSvg(plan, given)), 'cut')).toHaveLength(1);
+  });
+
+  it('keeps what is to be cut out apart from the note', () => {
+    const svg = readSvg(tagSvg(plan, given));
+    const { x, width } = withClass(svg, 'cut')[0]?.attributes ?? {};
+    const note = allNodes(svg).find(({ name, text }) => name === 'text' && text.startsWith('This bag'));
+    expect(Number(note?.attributes.x)).toBeGreaterThan(Number(x) + Number(width));
+  });
+
+  it('is valid HTML, and Markdown without markup of the maker’s', async () => {
+    expect(await faultsOf(tagHtml(plan, given))).toEqual([]);
+    const rendered = await marked.parse(tagMarkdown(plan, given), { gfm: true });
+    expect(rendered).toContain('&lt;alpaca&gt;');
   });
 });
 

@@ -1,16 +1,13 @@
 /**
- * Writes the finished log in demo/, an invented maker's at an invented pace, and the picture of the dice bag. Run it with
+ * Writes the finished log in demo/, an invented maker's at an invented pace. Run it with
  * `npm run demo` after a change to the steps of the token pouch, which a log made before would no longer fit.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
-import { bagDrawing } from '../../source/sheet/svg/bag-drawing.ts';
-import { standalone } from '../../source/sheet/svg/element.ts';
 import type { Step } from '../../source/steps/step.ts';
-import { englishWords } from '../../source/wording/words.ts';
-import { briefOf, planOf } from '../fixtures/plan-of.ts';
+import { briefOf } from '../fixtures/plan-of.ts';
 
 /** Seconds that a kind of step takes this maker. */
 const pace: Readonly<Partial<Record<Step['act']['kind'], number>>> = {
@@ -98,7 +95,3 @@ while (!isFinished(state.session)) {
 record({ do: 'finished' }, 0);
 record({ do: 'quit' }, 3);
 writeFileSync('demo/token-pouch.jsonl', lines.join(''));
-
-const dice = planOf(readFileSync('demo/dice-bag.json', 'utf8'));
-const drawing = bagDrawing(dice, englishWords, { widthMm: 90, heightMm: 100, id: 'bag' });
-writeFileSync('demo/dice-bag.svg', `${standalone(drawing)}\n`);

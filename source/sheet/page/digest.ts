@@ -75,10 +75,9 @@ function firstOfEach(steps: readonly Step[]): readonly (readonly Step[])[] {
   const kinds = new Map<string, Step>();
   for (const step of steps) {
     const { act } = step;
-    const way = 'to' in act && typeof act.to === 'string' ? act.to : '';
     const comesBack = act.kind === 'thread' && act.waitsAt !== null;
     const leaves = 'aside' in act ? (act.aside?.how ?? '') : '';
-    const key = [act.kind, way, comesBack, leaves].join();
+    const key = [act.kind, comesBack, leaves].join();
     if (!kinds.has(key)) kinds.set(key, step);
   }
   return [...kinds.values()].map((step) => [step]);

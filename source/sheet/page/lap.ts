@@ -67,3 +67,16 @@ const besides = (drawing: Drawing, plain: readonly string[], steps: Block): Bloc
 /** Without the marks for bold and dim, which a file of text has no use for. */
 const bare = (lines: readonly string[]): readonly string[] =>
   lines.map((line) => line.replaceAll(/\u001b\[[\d;]*m/g, '').trimEnd());
+
+/** What to do when something goes wrong, in the bench's words, wherever in the work it is. */
+export function troubleBlock({ words }: SheetOptions): Block {
+  const { list, usage, summary, gist, ...kinds } = words.trouble;
+  const terms = Object.values(kinds).map(({ title, now }) => [title, now({ edges: null, row: 0 })] as const);
+  return {
+    kind: 'together',
+    blocks: [
+      { kind: 'heading', text: words.sheet.trouble },
+      { kind: 'terms', terms },
+    ],
+  };
+}

@@ -108,7 +108,7 @@ function blockHtml(block: Block, paint: Paint): string {
 }
 
 const pairHtml = (term: string, means: string): string =>
-  `<div><dt>${escapeXml(term)}</dt><dd>${escapeXml(means)}</dd></div>`;
+  `<div><dt>${escapeXml(term)}</dt> <dd>${escapeXml(means)}</dd></div>`;
 
 const itemHtml = ({ text, mind }: Item, word: string): string =>
   `<li>${escapeXml(text)}${mind === null ? '' : `<span class="ruled mind"><b>${escapeXml(word)}</b> ${escapeXml(mind)}</span>`}</li>`;

@@ -1,7 +1,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { bandDrawing, patchFills } from '../svg/band-drawing.ts';
-import { element, fontFamily, lineFrom, palette, placed } from '../svg/element.ts';
+import { element, fontFamily, lineFrom, palette, placed, round } from '../svg/element.ts';
 import type { Fills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
 import { columnMm, gapMm, type Sheet, type SheetPage, types } from './block.ts';
@@ -17,7 +17,7 @@ export function sheetSvg(plan: Plan, options: SheetOptions): string {
   const sheet = sheetOf(plan, options, paper.heightMm);
   const fills = patchFills(plan);
   const left = (paper.widthMm - columnMm) / 2;
-  const heightMm = sheet.pages.length * paper.heightMm;
+  const heightMm = round(sheet.pages.length * paper.heightMm);
   const pages = sheet.pages.map((page, i) => {
     const top = i * paper.heightMm;
     const ground = { x: 0, y: top, width: paper.widthMm, height: paper.heightMm, fill: palette.paper };

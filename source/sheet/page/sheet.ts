@@ -13,7 +13,7 @@ import { type Block, columnMm, gapMm, type Place, type Sheet, type SheetPage, ty
 import { deskBlocks, deskRooms } from './desk.ts';
 import { digestOf, type Sentences } from './digest.ts';
 import { sizeFor } from './laid.ts';
-import { lapBlocks } from './lap.ts';
+import { lapBlocks, troubleBlock } from './lap.ts';
 import { acrossFor, heightOfStripe, layOut } from './lay-out.ts';
 import { machineBlocks } from './machine.ts';
 import type { SheetOptions } from './options.ts';
@@ -53,7 +53,13 @@ export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Shee
     pages: [
       ...paged('desk', desk, roomOf('desk'), measure),
       ...machinePages(plan, options, look, digest, roomOf('machine'), measure),
-      ...paged('lap', lapBlocks(plan, options, look, digest), roomOf('lap'), measure),
+      ...filledUp(
+        'lap',
+        paged('lap', lapBlocks(plan, options, look, digest), roomOf('lap'), measure),
+        troubleBlock(options),
+        roomOf('lap'),
+        measure,
+      ),
     ],
   };
 }
@@ -118,6 +124,20 @@ function paged(
     used += height + gapMm;
   }
   return pages.map((own) => ({ place, blocks: own }));
+}
+
+/** A block that may stand anywhere goes to the foot of the first page with room for it, else to a page of its own. */
+function filledUp(
+  place: Place,
+  pages: readonly SheetPage[],
+  block: Block,
+  roomMm: number,
+  measure: Measure,
+): readonly SheetPage[] {
+  const height = measure(block, place) + gapMm;
+  const at = pages.findIndex(({ blocks }) => heightOf(blocks, place, measure) + height <= roomMm);
+  if (at < 0) return [...pages, { place, blocks: [block] }];
+  return pages.map((page, i) => (i === at ? { place, blocks: [...page.blocks, block] } : page));
 }
 
 /** Stripes that the first page of their list must have room for; else the list begins on the next. */

@@ -1,0 +1,131 @@
+/** The sheet alone is enough: all that the steps tell from the cast-on to the bow stands on it. */
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cautionOf } from '../../source/chat/wording/cautions.ts';
+import type { Plan } from '../../source/planning/plan.ts';
+import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
+import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
+import { allSteps, layOutJob } from '../../source/steps/job.ts';
+import type { Step } from '../../source/steps/step.ts';
+import { wordsFor } from '../../source/wording/act-words.ts';
+import { englishWords } from '../../source/wording/words.ts';
+import { planOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { allNodes, readSvg } from '../fixtures/read-svg.ts';
+import { optionsFor } from '../fixtures/sheet-options.ts';
+import { tries } from '../tools/tries.ts';
+
+const say = ({ act }: Step): string => wordsFor(englishWords.steps, act);
+
+interface Read {
+  /** What can be read, tags and entities gone. */
+  readonly text: string;
+  /** The list of stripes, a line each. */
+  readonly stripes: readonly string[];
+  readonly html: string;
+}
+
+function read(plan: Plan): Read {
+  const options = optionsFor(plan);
+  const html = sheetHtml(plan, options);
+  const text = html
+    .replace(/<style>[\s\S]*?<\/style>|<script>[\s\S]*?<\/script>/g, ' ')
+    .replaceAll(/<[^>]*>/g, ' ')
+    .replaceAll(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)))
+    .replaceAll('&amp;', '&')
+    .replaceAll(/\s+/g, ' ');
+  const stripes = sheetMarkdown(plan, options)
+    .split('\n')
+    .filter((line) => line.startsWith('- [ ]'));
+  return { text, stripes, html };
+}
+
+/** A sentence of every kind of step, the first and the last that it says. */
+function sentencesOf(steps: readonly Step[]): readonly string[] {
+  const kinds = new Map<string, Step[]>();
+  for (const step of steps) {
+    const key = step.phase + step.act.kind;
+    kinds.set(key, [...(kinds.get(key) ?? []), step]);
+  }
+  const inList = new Set(['pass', 'increase', 'decrease', 'thread', 'move-weights']);
+  return [...kinds.values()].flatMap((own) => {
+    const [first] = own as [Step, ...Step[]];
+    // What repeats from stripe to stripe is told once; its needles and yarns stand in the list.
+    const repeats = first.phase === 'stripes';
+    return repeats || inList.has(first.act.kind) ? [say(first)] : [say(first), say(own.at(-1) as Step)];
+  });
+}
+
+function expectAllFacts(plan: Plan): void {
+  const { text, stripes, html } = read(plan);
+  const steps = [...allSteps(layOutJob(plan))];
+  for (const sentence of sentencesOf(steps)) expect(text).toContain(sentence.replaceAll(/\s+/g, ' '));
+  for (const caution of new Set(steps.map((step) => cautionOf(plan, step, englishWords)))) {
+    if (caution !== null) expect(text).toContain(caution);
+  }
+  const { list, usage, summary, gist, ...troubles } = englishWords.trouble;
+  for (const { title, now } of Object.values(troubles)) {
+    expect(text).toContain(`${title}: ${now({ edges: null, row: 0 })}`);
+  }
+  expectList(plan, steps, stripes);
+  expectEyelets(steps, html);
+}
+
+/** Of every stripe: its yarn, its rows, a dot where both edges are shaped, the edges when it is done, hangings and cuts. */
+function expectList(plan: Plan, steps: readonly Step[], list: readonly string[]): void {
+  const inStripes = steps.filter(({ phase }) => phase === 'stripes' || phase === 'closing-row');
+  expect(list).toHaveLength(plan.stripes.length);
+  for (const [i, { yarn }] of plan.stripes.entries()) {
+    const line = (list[i] ?? '').replaceAll('\\', '');
+    const own = inStripes.filter(({ stripe, row }) => stripe === i + 1 && row > 0);
+    expect(line).toContain(` ${i + 1} ${yarn}: `);
+    const shaped = own.filter(({ act }) => act.kind === 'decrease').map(({ row }) => row);
+    const dots = [...line.matchAll(/(\d+)•/g)].map(([, row]) => Number(row));
+    expect(dots).toEqual(shaped);
+    const last = own.findLast(
+      ({ act, phase }) => phase === 'stripes' && ['pass', 'decrease'].includes(act.kind),
+    );
+    const rehung = own.findLast(({ act }) => act.kind === 'rehang');
+    const then = last && rehung && rehung.step > last.step ? rehung : last;
+    if (then) expect(line).toContain(`→ ${then.after.left}–${then.after.right}`);
+    for (const { act, row } of own) {
+      if (act.kind !== 'rehang') continue;
+      expect(line).toContain(`After row ${row} scrap off, hang again on ${act.first} to ${act.last}`);
+    }
+  }
+  const cut = inStripes.flatMap(({ moves }) =>
+    moves.flatMap((move) => (move.move === 'cut' ? [move.yarn] : [])),
+  );
+  for (const yarn of new Set(cut)) {
+    if (yarn === plan.brief.waste.yarn || yarn === plan.stripes.at(-1)?.yarn) continue;
+    expect(list.join('\n')).toContain(`then cut ${yarn}`);
+  }
+}
+
+/** Every eyelet is drawn, and the cord goes through those, and in the order, that the steps say. */
+function expectEyelets(steps: readonly Step[], html: string): void {
+  const threaded = steps.flatMap(({ moves }) =>
+    moves.flatMap((move) => (move.move === 'thread' ? [move.eyelet] : [])),
+  );
+  const figure = html.match(/<svg(?:(?!<\/svg>)[\s\S])*data-eyelet[\s\S]*?<\/svg>/g)?.at(-1) ?? '<svg/>';
+  const drawn = allNodes(readSvg(figure)).flatMap(({ attributes }) =>
+    attributes['data-hole']
+      ? [[Number(attributes['data-hole']), Number(attributes['data-eyelet'])] as const]
+      : [],
+  );
+  expect(drawn.toSorted(([a], [b]) => a - b).map(([, eyelet]) => eyelet)).toEqual(threaded);
+}
+
+describe('the sheet tells all that the steps tell', () => {
+  it.each(readdirSync('demo').filter((name) => name.endsWith('.json')))('of %s', (name) => {
+    expectAllFacts(planOf(readFileSync(`demo/${name}`, 'utf8')));
+  });
+
+  it('of any bag', () => {
+    fc.assert(
+      fc.property(briefFile(), (file) => expectAllFacts(planOf(file))),
+      { numRuns: tries(25, 6) },
+    );
+  });
+});
