@@ -104,7 +104,7 @@ export const textPieces = (page: Page): Promise<readonly TextPiece[]> =>
       const text = node.textContent ?? '';
       of++;
       // The box of a slanting line is far larger than the line: its letters are looked at one by one.
-      const isSlanting = /^rotate\(-?(?!90\b)/.test(parent.getAttribute('transform') ?? '');
+      const isSlanting = /^rotate\((?!-?90\b)/.test(parent.getAttribute('transform') ?? '');
       const spans = isSlanting ? [...text].map((_, i) => [i, i + 1] as const) : [[0, text.length] as const];
       for (const [from, to] of spans) {
         const range = document.createRange();

@@ -46,6 +46,8 @@ const chromiumPath = findChromium();
 const formats = ['A4', 'Letter'] as const;
 /** As the page asks for, and the widest of the common faces in place of all of them. */
 const fontSets = ['its own fonts', 'DejaVu Sans'] as const;
+/** For one case, on a busy machine. */
+const patienceMs = 60_000;
 const isFull = process.env.SLANTWISE_SHEETS !== undefined;
 const randomBags = Number(process.env.SLANTWISE_SHEETS ?? 1);
 
@@ -117,7 +119,7 @@ const few: ReadonlySet<string> = new Set([
 ]);
 const cases = allCases.filter(({ name }) => isFull || few.has(name));
 
-describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', () => {
+describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', { timeout: patienceMs }, () => {
   let browser: Browser;
   let page: Page;
   let folder: string;

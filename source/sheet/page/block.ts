@@ -72,7 +72,7 @@ const points = (count: number): number => (count * 25.4) / 72;
 export const types: Readonly<Record<Place, Type>> = {
   desk: { size: points(9), leading: 4, heading: points(13), title: points(25) },
   machine: { size: points(13), leading: 5.5, heading: points(17), title: points(20) },
-  lap: { size: points(9.5), leading: 4.1, heading: points(13), title: points(20) },
+  lap: { size: points(9.5), leading: 4, heading: points(13), title: points(20) },
 };
 
 /** Between the sides of A4, which is the narrower paper. */

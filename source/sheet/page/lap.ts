@@ -29,7 +29,7 @@ export function lapBlocks(
         { kind: 'heading', text: sheet.foldIt },
         {
           kind: 'figure',
-          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: 58 }, 'fold'),
+          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: 50 }, 'fold'),
           plain: drawFold(plan, { ...look, rows: 18 }, words),
         },
       ],

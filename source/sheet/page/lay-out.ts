@@ -59,7 +59,7 @@ export function layOut(block: Block, room: Room): Laid {
       );
     case 'terms':
       return stack(
-        block.terms.map(([word, means]) => paragraph(`${word}: ${means}`, widthMm * 0.98, plain)),
+        block.terms.map(([word, means]) => paragraph(`${word}: ${means}`, widthMm * 0.99, plain)),
         tight,
       );
     case 'figure':

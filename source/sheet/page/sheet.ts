@@ -165,8 +165,10 @@ function machinePages(
       : [{ kind: 'heading', text: words.goesOn }];
   const rules = paged(place, perStripe, roomMm, measure);
   const left = roomMm - heightOf(rules.at(-1)?.blocks ?? [], place, measure) - gapMm;
-  const isBegunHere = left - measure(together(head(true)), place) >= leastLinesMm;
   const across = acrossFor(stripes, types.machine);
+  const [first] = stripes;
+  const firstMm = first ? heightOfStripe(first, across, types.machine) : 0;
+  const isBegunHere = left - measure(together(head(true)), place) - 1.2 >= Math.max(leastLinesMm, firstMm);
   const tables = stripeTables(
     stripes,
     across,

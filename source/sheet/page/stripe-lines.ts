@@ -116,6 +116,8 @@ export function stripeTables<T>(
     const columns: (readonly T[])[] = [];
     for (let left = across; left > 0 && rest.length > 0; left--) {
       const share = rest.reduce((sum, stripe) => sum + heightOf(stripe), 0) / left;
+      // What is higher than the rest of a page begins the next, where it has a column to itself.
+      if (columns.length > 0 && heightOf(rest[0] as T) > room) break;
       const column = fill(rest, heightOf, share, room);
       columns.push(column);
       rest = rest.slice(column.length);

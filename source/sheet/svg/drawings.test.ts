@@ -139,7 +139,7 @@ describe('every drawing', () => {
           for (const [, id] of markup.matchAll(/url\(#([^)]*)\)/g)) expect(ids.has(id)).toBe(true);
         }
       }),
-      { numRuns: tries(40) },
+      { numRuns: tries(40, 10) },
     );
   });
 
@@ -160,7 +160,7 @@ describe('every drawing', () => {
             }
           }
         }),
-        { numRuns: tries(60) },
+        { numRuns: tries(60, 10) },
       );
     },
   );

@@ -7,7 +7,7 @@ import { markYarns } from '../yarn-marks.ts';
 import { measure } from './dimension.ts';
 import { type Drawing, element, lineFrom, palette, pointList } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { arrow, disc, drawingOf, type Mark, marked, within, written } from './mark.ts';
+import { arrow, disc, drawingOf, type Mark, marked, reachOf, within, written } from './mark.ts';
 
 export interface StripDrawingOptions {
   readonly widthMm: number;
@@ -112,12 +112,14 @@ function sizes(
   ];
   const y = trailingStart[1];
   const reach = Math.max(right, leadingEnd[0], 0);
-  const onRight = Math.max(reach, leadingEnd[0] + Math.abs(right - left)) + 4;
+  const way = crawl(plan, sheet, [leadingEnd[0], bedY]);
+  // Clear of the strip's lowest row, and of the words on the way it crawls.
+  const onRight = Math.max(reach, leadingEnd[0] + Math.abs(right - left), reachOf(way).right) + 4;
   return [
     ...measure([left, y + 3], [right, y + 3], sheet.stitchesSize(stitches, (stitches * gauge.stitchMm) / 10)),
     written([(left + right) / 2, y + 11], sheet.firstRow, { anchor: 'middle', colour: palette.quiet }),
     ...measure([onRight, leadingEnd[1]], [onRight, y], sheet.rowsSize(rows, (rows * gauge.rowMm) / 10)),
-    ...crawl(plan, sheet, [leadingEnd[0], bedY]),
+    ...way,
   ];
 }
 
