@@ -22,23 +22,24 @@ interface Case {
   readonly done: number;
 }
 
-const nameOf: Readonly<Record<string, string>> = {
-  'increase omitted': 'increase-missing',
-  'decrease omitted': 'decrease-missing',
-  'increase doubled': 'increase-doubled',
-  'decrease doubled': 'decrease-doubled',
-  'move omitted': 'move-missing',
-  'move doubled': 'move-doubled',
-  'move mirrored': 'move-mirrored',
-  'needle left in work': 'needle-left-working',
-  'needle left out of work': 'needle-left-resting',
-  'rows more': 'rows-too-many',
-  'rows fewer': 'rows-too-few',
-  dropped: 'work-dropped',
-  'stripe yarn': 'stripe-in-other-yarn',
-  'yarns swapped': 'yarns-swapped',
-  'rehang forgotten': 'rehang-missing',
-  'rehang aside': 'rehang-shifted',
+/** How each is named in English. */
+const nameOf: Readonly<Record<string, RegExp>> = {
+  'increase omitted': /The increase of .* missing/,
+  'decrease omitted': /The decrease of .* missing/,
+  'increase doubled': /The increase of .* twice/,
+  'decrease doubled': /The decrease of .* twice/,
+  'move omitted': /The whole of .* missing/,
+  'move doubled': /The whole of .* twice/,
+  'move mirrored': /went the other way/,
+  'needle left in work': /stayed in work/,
+  'needle left out of work': /is out of work/,
+  'rows more': /too many (is|are) in/,
+  'rows fewer': /(of this stripe|of stripe .*) (is|are) missing/,
+  dropped: /the work has dropped/,
+  'stripe yarn': /^(Or: )?Stripe \d+ is in/,
+  'yarns swapped': /have changed places/,
+  'rehang forgotten': /was not hung again/,
+  'rehang aside': /the work was hung/,
 };
 
 type Random = (below: number) => number;
@@ -232,11 +233,8 @@ function tryCase(
     json = type(said === '' || said === 'unsure' ? 'find unsure' : `find and ${said}`);
   }
   const hidden = answers.join(' ').includes('That is where you are');
-  const { talk } = bench.store.get();
-  const kinds = talk.offers.flatMap((offer) =>
-    offer.is === 'mend' ? offer.remedy.story.slips.map(({ is }) => is) : [],
-  );
-  const named = slips.every(({ kind }) => kinds.some((is) => is === nameOf[kind]));
+  const lastAnswer = answers.slice(answers.findLastIndex((line) => line.startsWith('> ')));
+  const named = slips.every(({ kind }) => lastAnswer.some((line) => nameOf[kind]?.test(line)));
   const mended = json.offers.some((offer) => judge(job, offer, bed, planned) === null);
   const result = hidden ? 'nothing to see' : mended ? 'mended' : named ? 'named' : 'failed';
   return { result, wrongOffers: failed, answers };

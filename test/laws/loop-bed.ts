@@ -63,6 +63,8 @@ export class LoopBed {
   /** Rows knitted so far, the newest last: the yarn of each, the side it was knitted from, and its loops. */
   rows: { readonly yarn: string; readonly from: Side; readonly loops: readonly Loop[] }[] = [];
   off: (readonly Loop[])[] = [];
+  /** Work that lies aside while another piece is on the bed: the bag, while the cord is made. */
+  aside: { readonly rows: LoopBed['rows']; readonly off: LoopBed['off'] }[] = [];
 
   constructor(
     readonly size: number,
@@ -77,6 +79,7 @@ export class LoopBed {
     bed.parked = new Map(this.parked);
     bed.rows = [...this.rows];
     bed.off = [...this.off];
+    bed.aside = [...this.aside];
     const { carriage, feeder, counter } = this;
     return Object.assign(bed, { carriage, feeder, counter });
   }
@@ -106,6 +109,13 @@ export class LoopBed {
       else this.backward(move);
     }
     return this;
+  }
+
+  /** The piece that was made last is put away, and the one before it is in hand again. */
+  layAside(): void {
+    if (this.edges().stitches > 0) refuse('the bed holds loops');
+    const before = this.aside.pop();
+    if (before) Object.assign(this, before);
   }
 
   private forward(move: Move): void {
@@ -139,6 +149,10 @@ export class LoopBed {
         return;
       case 'cast-on':
         if (this.edges().stitches > 0) refuse('the bed holds loops');
+        if (this.rows.length > 0) {
+          this.aside.push({ rows: this.rows, off: this.off });
+          Object.assign(this, { rows: [], off: [] });
+        }
         this.knit(yarn, this.carriage, false);
         return;
       case 'knit':
@@ -272,6 +286,7 @@ export class LoopBed {
       case 'cast-on':
         this.rows.pop();
         for (const needle of this.needles) needle.loops = [];
+        if (this.rows.length === 0) this.layAside();
         return;
       case 'knit':
         this.pullOut(move);
@@ -376,7 +391,20 @@ export class LoopBed {
 
   /** All rows and needles in a few words: equal texts are equal work. In a row loops are counted from its left. */
   work(): string {
-    return [...this.fabric(), this.needlesNow((loop) => nameOf(loop, this.rows)), this.settings()].join('\n');
+    const aside = this.aside.map(({ rows }) => rows.length);
+    return [
+      ...aside,
+      ...this.fabric(),
+      this.needlesNow((loop) => nameOf(loop, this.rows)),
+      this.settings(),
+    ].join('\n');
+  }
+
+  /** The same, where waste that held the loops in the lap may have been taken out: they are held on a strand. */
+  held(): string {
+    const bed = this.copy();
+    if (this.edges().stitches === 0) while (this.waste.has(bed.rows.at(-1)?.yarn ?? '')) bed.rows.pop();
+    return bed.work();
   }
 
   fabric(): readonly string[] {

@@ -86,6 +86,8 @@ function goBack(job: Job, story: Story): Mend | null {
   const rips = undone.some(({ moves }) => moves.some((move) => 'undo' in move && move.undo === 'knit'));
   const since = rips || fallen ? null : plannedSince(job, sound.done, story.done);
   // Across a hanging the loops have moved: what hung before is not there to be pulled out.
+  // To cross without knitting the yarn leaves the feeder first: that is not going back, but setting right.
+  if (story.made.slice(sound.made).some(({ move }) => move.move === 'slip')) return null;
   const rehung = ({ move }: Made): boolean => move.move === 'take-off' || move.move === 'rehang';
   if (!fallen && story.made.slice(sound.made).some(rehung)) return null;
   const steps = [...undone, ...(since ?? [])];

@@ -1,0 +1,160 @@
+/**
+ * Ripping back from anywhere to anywhere, slips that were kept and made up for in between, changes of plan too: carried out on
+ * the loop bed, the work is what it was, loop for loop, and the rest of the job can be done to its end.
+ * `SLANTWISE_RIPS=2000` takes two thousand places.
+ */
+import fc from 'fast-check';
+import { describe, expect, it, vi } from 'vitest';
+import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import { storyOf } from '../../source/session/diagnose/story.ts';
+import { waysOut } from '../../source/session/diagnose/ways-out.ts';
+import type { HandStep } from '../../source/session/mend.ts';
+import { type Session, startSession } from '../../source/session/session.ts';
+import { updateSession } from '../../source/session/update-session.ts';
+import { type Job, stepAt } from '../../source/steps/job.ts';
+import { jobOf } from '../fixtures/plan-of.ts';
+import { briefFile } from '../fixtures/random-brief.ts';
+import { LoopBed, type Move } from './loop-bed.ts';
+import { Maker, type Shaping, shapings } from './maker.ts';
+
+vi.setConfig({ testTimeout: 3_600_000 });
+
+const runs = Number(process.env.SLANTWISE_RIPS ?? 25);
+
+const slipOf: Readonly<Record<Shaping, string>> = {
+  'increase omitted': 'increase-missing',
+  'decrease omitted': 'decrease-missing',
+  'increase doubled': 'increase-doubled',
+  'decrease doubled': 'decrease-doubled',
+  'move omitted': 'move-missing',
+  'move doubled': 'move-doubled',
+  'move mirrored': 'move-mirrored',
+  'needle left in work': 'needle-left-working',
+  'needle left out of work': 'needle-left-resting',
+};
+
+/** The session and the loop bed side by side; `beds` holds the work at each place on the way here. */
+interface Bench {
+  session: Session;
+  bed: LoopBed;
+  readonly beds: Map<number, LoopBed>;
+}
+
+const jsonMoves = ({ moves, setsCounter, row }: HandStep): readonly Move[] => [
+  ...moves.map((move) => ('undo' in move && move.undo === 'hand' ? { undo: move.what.move } : move) as Move),
+  ...(setsCounter ? [{ undo: 'counter', rows: row }] : []),
+];
+
+function command(session: Session, one: Parameters<typeof updateSession>[1]): Session {
+  const after = updateSession(session, one);
+  if (!after.ok) throw new Error(JSON.stringify([one, after.fault]));
+  return after.value;
+}
+
+function goOn(bench: Bench, through: number): void {
+  const { job } = bench.session;
+  for (let number = bench.session.done + 1; number <= through; number++) {
+    bench.bed.do(stepAt(job, number).moves as readonly Move[]);
+    bench.session = command(bench.session, { do: 'confirm', count: 1 });
+    bench.beds.set(number, bench.bed.copy());
+  }
+}
+
+/** A slip of the maker's at a move, and a mend of it that is kept, if the bag has room for one; false where it has not. */
+function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): boolean {
+  const { job } = bench.session;
+  const slips = [{ is: slipOf[kind], move } as never];
+  let place = 0;
+  for (let number = 1; number <= job.stepCount && place === 0; number++) {
+    const { act } = stepAt(job, number);
+    if (act.kind === 'decrease' && act.number === move) place = number + later;
+  }
+  const story = place > 0 && place < (job.phaseStarts[2] ?? 0) ? storyOf(job, slips, place) : null;
+  const mend = story && waysOut(job, story).find(({ how }) => how === 'make-up');
+  if (!story || !mend || story.baseDone < bench.session.done) return false;
+  goOn(bench, story.baseDone);
+  const maker = new Maker(job, [{ kind, move }]);
+  Object.assign(maker, { bed: bench.bed });
+  for (let number = story.baseDone + 1; number <= place; number++) maker.follow(stepAt(job, number));
+  bench.session = command(bench.session, { do: 'go', done: place });
+  bench.session = command(bench.session, {
+    do: 'mend',
+    slips,
+    place,
+    how: 'make-up',
+    thenDone: mend.thenDone,
+  });
+  for (let way = bench.session.way; way; way = bench.session.way) {
+    bench.bed.do(jsonMoves(way.steps[way.at] as HandStep));
+    bench.session = command(bench.session, { do: 'on-the-way' });
+  }
+  for (let number = story.baseDone + 1; number < bench.session.done; number++) bench.beds.delete(number);
+  bench.beds.set(bench.session.done, bench.bed.copy());
+  return true;
+}
+
+function replanLonger(bench: Bench): void {
+  const { job } = bench.session;
+  const rows = job.plan.rows + stepRowsOf(job.plan.brief);
+  const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
+  const after = updateSession(bench.session, { do: 'replan', rows, ...noChange });
+  if (after.ok) bench.session = after.value;
+}
+
+function ripTo(bench: Bench, asked: number): void {
+  const began = updateSession(bench.session, { do: 'rip', done: asked });
+  if (!began.ok) throw new Error(JSON.stringify(began.fault));
+  bench.session = began.value;
+  for (let way = bench.session.way; way; way = bench.session.way) {
+    const step = way.steps[way.at] as HandStep;
+    bench.bed.do(jsonMoves(step));
+    if (step.care?.is === 'cord-aside') bench.bed.layAside();
+    bench.session = command(bench.session, { do: 'on-the-way' });
+  }
+}
+
+const startOf = (job: Job): Bench => {
+  const { bed, waste } = job.plan.brief;
+  const loops = new LoopBed(bed.needles, new Set([waste.yarn, 'ravel cord']));
+  return { session: startSession(job), bed: loops, beds: new Map([[0, loops.copy()]]) };
+};
+
+describe('ripping back on a bed of loops', () => {
+  it('leads to the work as it was, and on to the end of the job', () => {
+    const seen = { kept: 0, replanned: 0, rehung: 0, byHand: 0 };
+    fc.assert(
+      fc.property(
+        briefFile(),
+        fc.record({ kind: fc.constantFrom(...shapings), move: fc.nat(), later: fc.nat({ max: 12 }) }),
+        fc.record({ slips: fc.boolean(), replans: fc.boolean(), from: fc.nat(), to: fc.nat() }),
+        (file, slip, pick) => {
+          const job = jobOf(file);
+          const bench = startOf(job);
+          if (pick.replans) {
+            goOn(bench, pick.from % ((job.phaseStarts[2] ?? 1) - 1));
+            replanLonger(bench);
+            seen.replanned++;
+          }
+          const move = 1 + (slip.move % bench.session.job.plan.shapings);
+          if (pick.slips && slipAndKeep(bench, slip.kind, move, slip.later)) seen.kept++;
+          const { stepCount } = bench.session.job;
+          goOn(bench, Math.max(bench.session.done, 1 + (pick.from % stepCount)));
+          const from = bench.session.done;
+          if (from > (bench.session.job.phaseStarts[3] ?? 0)) seen.byHand++;
+          if (from === 0) return;
+          ripTo(bench, pick.to % from);
+          const { done } = bench.session;
+          if (bench.session.job.plan.hangings.length > 1) seen.rehung++;
+          expect({ from, done, work: bench.bed.held() }).toEqual({
+            from,
+            done,
+            work: bench.beds.get(done)?.held(),
+          });
+          goOn(bench, stepCount);
+        },
+      ),
+      { numRuns: runs, endOnFailure: true, seed: Number(process.env.SLANTWISE_SEED ?? 1) },
+    );
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(runs / 20);
+  });
+});
