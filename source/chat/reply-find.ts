@@ -142,7 +142,7 @@ function answerTo(
   const { job, done } = session;
   if (facts.every((fact) => seen[fact] === undefined) && moment === null && look.looseEdgeLoop === undefined)
     return succeed({ lines: [], offers: [], asked: null });
-  const found = locate(job, seen, unsure.filter(isFact));
+  const found = locate(job, seen, [...unsure.filter(isFact), ...untold(session)]);
   if (!found.ok) return found;
   const isHere =
     moment === null && !look.looseEdgeLoop && looksLike(session, seen) && !isFallen(job, look, done);
@@ -155,6 +155,10 @@ function answerTo(
     return succeed(tellPlaces(session, found.value, false, words));
   return succeed(swapped(session, seen, words) ?? noSlip(session, seen, words));
 }
+
+/** What nobody can read off a bed without it. */
+const untold = ({ job }: Session): readonly Fact[] =>
+  job.plan.brief.bed.without.includes('counter') ? ['rowCounter'] : [];
 
 const isFact = (question: Question): question is Fact => facts.some((fact) => fact === question);
 

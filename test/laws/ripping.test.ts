@@ -19,7 +19,7 @@ import { Maker, type Shaping, shapings } from './maker.ts';
 
 vi.setConfig({ testTimeout: 3_600_000 });
 
-const runs = Number(process.env.SLANTWISE_RIPS ?? 25);
+const runs = Number(process.env.SLANTWISE_RIPS ?? 20);
 
 const slipOf: Readonly<Record<Shaping, string>> = {
   'increase omitted': 'increase-missing',

@@ -267,7 +267,10 @@ function nextQuestion(
   elsewhere: readonly number[],
 ): Question | null {
   if (stories.length === 0) return null;
-  const askable = facts.filter((fact) => look[fact] === undefined && !unsure.includes(fact));
+  const hasCounter = !job.plan.brief.bed.without.includes('counter');
+  const askable = facts.filter(
+    (fact) => look[fact] === undefined && !unsure.includes(fact) && (hasCounter || fact !== 'rowCounter'),
+  );
   const valuesOf = (fact: Fact): readonly unknown[] => [
     ...stories.map(({ looks }) => looks[fact]),
     ...elsewhere.map((done) => looksAt(job, done, placeIndex(job).bands)[fact]),

@@ -156,8 +156,9 @@ function keepIt(job: Job, story: Story): Mend | null {
     return true;
   };
   const row = rowAt(job, done);
-  if (!make(settleYarns(bed, planned), row)) return null;
   const crosses = story.bed.carriage !== planned.carriage;
+  if (crosses && job.plan.brief.bed.without.includes('slip')) return null;
+  if (!make(settleYarns(bed, planned), row)) return null;
   let there = done;
   if (!patternsAgree(bed, planned)) {
     const isHungAmiss = story.slips.some(({ is }) => is.startsWith('rehang'));
