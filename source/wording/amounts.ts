@@ -19,6 +19,8 @@ export interface Amounts {
   readonly units: Units;
   /** A number with the language's decimal mark, at most so many decimals: `19.2`, `19,2`. */
   readonly decimal: (value: number, decimals?: number) => string;
+  /** A number with all its decimals: `1.30`, `1,30`. */
+  readonly fixed: (value: number, decimals: number) => string;
   /** A size as it is measured: `14.3 cm`, `5.6 in`. */
   readonly length: (cm: number) => string;
   /** A length of which there must be enough: the next centimetre or half inch up. */
@@ -60,6 +62,7 @@ export function amountsIn(writing: Writing, units: Units): Amounts {
   return {
     units,
     decimal,
+    fixed: (value, decimals) => value.toFixed(decimals).replace('.', writing.decimalMark),
     length: (cm) => (isCm ? `${decimal(cm, 1)} cm` : `${decimal(cmToInches(cm), 1)} in`),
     lengthNeeded: (cm) => (isCm ? `${roundUp(cm, 1)} cm` : `${decimal(roundUp(cmToInches(cm), 0.5), 1)} in`),
     tail: (cm) => (isCm ? `${roundUp(cm, 5)} cm` : `${roundUp(cmToInches(cm), 2)} in`),

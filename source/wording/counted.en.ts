@@ -1,0 +1,30 @@
+/** Things that are counted: `1 row`, `3 rows`. */
+const several =
+  (one: string, many: string) =>
+  (howMany: number): string =>
+    `${howMany} ${howMany === 1 ? one : many}`;
+
+export const counted = {
+  row: several('row', 'rows'),
+  stitch: several('stitch', 'stitches'),
+  needle: several('needle', 'needles'),
+  loop: several('loop', 'loops'),
+  stripe: several('stripe', 'stripes'),
+  step: several('step', 'steps'),
+  move: several('move', 'moves'),
+  edgeStitch: several('edge stitch', 'edge stitches'),
+  prong: several('prong', 'prongs'),
+  wasteRow: several('waste row', 'waste rows'),
+  time: several('time', 'times'),
+  bar: several('bar', 'bars'),
+  round: several('round', 'rounds'),
+  eyelet: several('eyelet', 'eyelets'),
+  character: several('character', 'characters'),
+  event: several('event', 'events'),
+  pass: several('pass', 'passes'),
+  moreStep: several('more step', 'more steps'),
+  repeat: several('repeat', 'repeats'),
+  sitting: several('sitting', 'sittings'),
+  line: several('line', 'lines'),
+  shapingMove: several('shaping move', 'shaping moves'),
+};

@@ -1,0 +1,49 @@
+/**
+ * German. The trade's words as machine knitters say them: needle bed Nadelbett, carriage Schlitten, feeder Fadenführer,
+ * stitch Masche, row Reihe, pass Schlittengang, swatch Maschenprobe, gain and loss Zunahme and Abnahme, cast-on Anschlag,
+ * graft im Maschenstich verbinden, eyelet Lochmasche, cord Kordel. Ours: brief Vorgabe, log Protokoll, mark Marke, note
+ * Notiz, rehang Umsetzen, foot switch Fußschalter, strip Bahn, mouth Öffnung, bottom Boden, leading and trailing edge
+ * Zunahmerand and Abnahmerand, grafted edges A and B Kante, home side Ausgangsseite, to crawl wandern, bite Stich, to
+ * hang einhängen, to park ablegen, to slip leer, to rip back auftrennen, mend Ausbesserung, slip of the hand Versehen,
+ * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Dichtefaktor, the work Gestrick,
+ * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
+ * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
+ */
+
+/** `left` and `right` as they come in values: nach links, am linken Rand. */
+export const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
+export const sideWord = (side: string): string => `${sideStem(side)}s`;
+export const stateWords: Readonly<Record<string, string>> = {
+  'dry-relaxed': 'trocken ausgeruht',
+  'wet-relaxed': 'nass ausgeruht',
+  'fully-relaxed': 'ganz ausgeruht',
+};
+export const stateWord = (state: string): string => stateWords[state] ?? state;
+export const placeWords: Readonly<Record<string, string>> = {
+  step: 'Einen Schritt',
+  stripe: 'Einen Streifen',
+  row: 'Eine Reihe',
+  move: 'Einen Formschritt',
+};
+export const yarnClassWords: Readonly<Record<string, string>> = {
+  lace: 'Spitzengarn',
+  'super fine': 'sehr fein',
+  fine: 'fein',
+  light: 'leicht',
+  medium: 'mittel',
+  bulky: 'dick',
+  'super bulky': 'sehr dick',
+  jumbo: 'extra dick',
+};
+export const timesWord = (times: string): string => (times === '1' ? 'einmal' : `${times}-mal`);
+/** The yarns that have names of ours, as what something is done with. */
+export const yarnObject = (yarn: string): string => {
+  if (yarn === 'Hilfsgarn') return 'das Hilfsgarn';
+  return yarn === 'Trennfaden' ? 'den Trennfaden' : yarn;
+};
+/** By a weight, such as `1 g` or `2,5 g`. */
+export const lacks = (weight: string): string => (/^1(?: |$)/.test(weight) ? 'fehlt' : 'fehlen');
+/** What was typed comes in English quotes. */
+export const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
+/** `mouth` and `bottom` as they come in values. */
+export const atEnd = (end: string): string => (end === 'mouth' ? 'an der Öffnung' : 'am Boden');
