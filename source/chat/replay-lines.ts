@@ -14,7 +14,7 @@ export function* replayLines(
   { header, start, moments, finished }: Recording,
   words: Words,
 ): Generator<string> {
-  yield words.say`${header.name}, begun ${header.startedAt.slice(0, 10)}`;
+  yield words.record.bagBegun(header.name, header.startedAt.slice(0, 10));
   let before = start;
   let elapsedMs = 0;
   for (const moment of moments) {
@@ -23,7 +23,7 @@ export function* replayLines(
       yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
     before = moment.session;
   }
-  yield finished ? words.say`The bag is finished.` : words.say`The log ends here; the bag is not finished.`;
+  yield finished ? words.record.bagFinished : words.record.logEnds;
 }
 
 /** The last lines once `shown` events have been shown, at most `most` of them. Costs the same anywhere in the log. */
@@ -47,11 +47,11 @@ const momentLines = (before: Session, { entry, session }: Moment, words: Words):
 function occurrenceLines({ event }: Entry, words: Words): readonly Line[] {
   switch (event.do) {
     case 'resume':
-      return answer(words.say`Back at the bench, ${event.at.slice(0, 10)}`);
+      return answer(words.record.backAtBench(event.at.slice(0, 10)));
     case 'say':
       return answer(event.text);
     case 'pause':
-      return answer(words.say`A place to pause`);
+      return answer(words.record.placeToPause);
     default:
       return [];
   }

@@ -136,21 +136,21 @@ export function sayDone(before: Session, after: Session, command: Command, words
       return doneLines(before, after, words);
     case 'back':
       return answer(
-        words.say`Taken back: ${sayPlace(after, words)}`,
+        words.prompt.done.back(sayPlace(after, words)),
         ...sayCounted(before, after, command.do, words),
         ...sayChanged(before, after, words),
         ...sayCannotUndo(before, after, words),
       );
     case 'redo':
       return answer(
-        words.say`Done again: ${sayPlace(after, words)}`,
+        words.prompt.done.redo(sayPlace(after, words)),
         ...sayCounted(before, after, command.do, words),
         ...sayChanged(before, after, words),
       );
     case 'go':
-      return answer(words.say`Jumped: ${sayPlace(after, words)}`, ...sayWhere(after, words).slice(1));
+      return answer(words.prompt.done.go(sayPlace(after, words)), ...sayWhere(after, words).slice(1));
     case 'note':
-      return answer(words.say`Noted: ${command.text}`);
+      return answer(words.prompt.done.note(command.text));
     case 'weigh':
       return answer(sayWeighed(after, command.yarn, words));
     case 'measured':
@@ -160,23 +160,19 @@ export function sayDone(before: Session, after: Session, command: Command, words
     case 'rip':
     case 'mend':
       return after.way === null
-        ? answer(words.say`Set right: ${sayPlace(after, words)}`)
-        : answer(words.say`One step at a time: Enter confirms, Left takes back, stop leaves it.`);
+        ? answer(words.prompt.done.setRight(sayPlace(after, words)))
+        : answer(words.prompt.oneAtATime);
     case 'on-the-way':
       return sayOnWay(before, after, words);
     case 'stop':
-      return answer(
-        after.adrift
-          ? words.slips.leftBetween
-          : words.say`Left off. Nothing more is taken back or mended; type where to see the place.`,
-      );
+      return answer(after.adrift ? words.slips.leftBetween : words.prompt.done.stop);
     case 'replan':
       return answer(
-        words.say`Planned anew: ${sayPlanned(after, words)}.`,
-        words.say`Now ${sayPlace(after, words)}`,
+        words.prompt.done.replan(sayPlanned(after, words)),
+        words.prompt.done.now(sayPlace(after, words)),
       );
     case 'mark':
-      return answer(words.say`Marked this place as ${command.name}.`);
+      return answer(words.prompt.done.mark(command.name));
   }
 }
 
@@ -187,8 +183,8 @@ function sayOnWay(before: Session, after: Session, words: Words): readonly Line[
   if (after.way !== null || way === null) return [line];
   const place =
     way.kind === 'rip'
-      ? words.say`Ripped back: ${sayPlace(after, words)}`
-      : words.say`Set right: ${sayPlace(after, words)}`;
+      ? words.prompt.done.rippedBack(sayPlace(after, words))
+      : words.prompt.done.setRight(sayPlace(after, words));
   return [line, ...answer(place, ...sayWhere(after, words).slice(1))];
 }
 
@@ -197,6 +193,6 @@ function doneLines({ done, job }: Session, after: Session, words: Words): readon
   const text =
     last === done + 1
       ? `${last} ${sayStep(stepAt(job, last), words)}`
-      : words.say`${done + 1} to ${last}: ${last - done} steps confirmed`;
+      : words.prompt.done.several(done + 1, last, last - done);
   return [{ tone: 'done', text }];
 }

@@ -11,6 +11,6 @@ export const sayWayStep = ({ kind, steps, at }: Way, words: Words, offset = 0): 
   const number = at + offset + 1;
   const text = step.planned ? sayStep(step.planned, words) : formatHandStep(step, words);
   return kind === 'rip'
-    ? words.say`Back, ${number} of ${steps.length}: ${text}`
-    : words.say`Mend, ${number} of ${steps.length}: ${text}`;
+    ? words.prompt.wayBack(number, steps.length, text)
+    : words.prompt.wayMend(number, steps.length, text);
 };

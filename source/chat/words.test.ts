@@ -11,7 +11,7 @@ import { reasons } from './reasons.ts';
 import { explainWord } from './wording/explain.ts';
 import { formatPlanPage } from './wording/plan-page.ts';
 import { sayStep } from './wording/steps.ts';
-import { findWord, tradeWords } from './words.ts';
+import { findWord, meaningOf, tradeWords } from './words.ts';
 
 afterEach(() => speak(null));
 
@@ -98,7 +98,7 @@ describe('the words', () => {
 
   it('tell once that left and right are the maker’s', () => {
     expect(
-      tradeWords.filter((word) => /left and right are/i.test(word.means(spoken()))).map(({ id }) => id),
+      tradeWords.filter((word) => /left and right are/i.test(meaningOf(word, spoken()))).map(({ id }) => id),
     ).toEqual(['left']);
   });
 });
@@ -155,7 +155,7 @@ describe.each([
   it('each is explained in one to three sentences after its first, none longer than an instruction', () => {
     speak(language);
     for (const word of tradeWords) {
-      const sentences = word.means(spoken()).split(/(?<=[.?!]) (?=[A-ZÄÖÜ])/);
+      const sentences = meaningOf(word, spoken()).split(/(?<=[.?!]) (?=[A-ZÄÖÜ])/);
       expect(sentences.length, titleOf(word, spoken())).toBeLessThanOrEqual(4);
       for (const sentence of sentences) expect(sentence.length, sentence).toBeLessThanOrEqual(160);
     }

@@ -69,11 +69,11 @@ const furthest = ({ start, moments }: Recording): number =>
 export function formatLessonLineFault(fault: LessonLineFault, words: Words): string {
   switch (fault.code) {
     case 'lesson/not-understood':
-      return words.say`Line ${fault.line} is not understood: ${quote(fault.text)}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`;
+      return words.logs.lesson.notUnderstood(fault.line, quote(fault.text));
     case 'lesson/step-not-reached':
-      return words.say`Line ${fault.line} names step ${fault.step}, which the log never comes to: it goes from step 1 to ${fault.most}.`;
+      return words.logs.lesson.stepNotReached(fault.line, fault.step, fault.most);
     case 'lesson/nothing-added':
-      return words.say`There is no line to add. For example: 33 say Watch the left edge.`;
+      return words.logs.lesson.nothingAdded;
   }
 }
 
@@ -85,4 +85,4 @@ const isLessonFault = (fault: LessonFault): fault is Exclude<LessonFault, Sessio
   fault.code === 'lesson/no-such-event';
 
 export const sayLessonWritten = (path: string, added: number, words: Words): string =>
-  words.say`${words.count(added, 'line')} added; the lesson is in ${path}. Play it: slantwise replay ${path}`;
+  words.logs.lesson.added(added, path);

@@ -1,14 +1,28 @@
 /** English: every topic's words in one table. What has an entry here must have one in every other language. */
 
 import { bench } from './bench.en.ts';
+import { brief } from './brief.en.ts';
 import { cli } from './cli.en.ts';
+import { commands } from './commands.en.ts';
 import { cord } from './cord.en.ts';
+import { counted } from './counted.en.ts';
 import { drawings } from './drawings.en.ts';
+import { faults } from './faults.en.ts';
+import { files } from './files.en.ts';
+import { finding } from './finding.en.ts';
+import { firstRun } from './first-run.en.ts';
+import { glossary } from './glossary.en.ts';
+import { help } from './help.en.ts';
 import { kit } from './kit.en.ts';
 import { logs } from './logs.en.ts';
 import { measured } from './measured.en.ts';
+import { page } from './page.en.ts';
+import { pictures } from './pictures.en.ts';
 import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
+import { prompt } from './prompt.en.ts';
+import { reasons } from './reasons.en.ts';
+import { record } from './record.en.ts';
 import { settings } from './settings.en.ts';
 import { sheet } from './sheet.en.ts';
 import { shouted } from './shouted.en.ts';
@@ -16,8 +30,24 @@ import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
 import { steps } from './steps.en.ts';
 import { trouble } from './trouble.en.ts';
+import { warnings } from './warnings.en.ts';
 
 export const english = {
+  counted: () => counted,
+  finding,
+  pictures,
+  warnings,
+  page,
+  prompt,
+  faults,
+  record,
+  files,
+  brief,
+  firstRun,
+  reasons,
+  glossary,
+  commands,
+  help,
   settings,
   sheet,
   logs,

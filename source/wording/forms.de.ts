@@ -24,6 +24,9 @@ export const placeWords: Readonly<Record<string, string>> = {
   stripe: 'Einen Streifen',
   row: 'Eine Reihe',
   move: 'Einen Formschritt',
+  stitch: 'Eine Masche',
+  bar: 'Einen Quersteg',
+  round: 'Eine Runde',
 };
 export const yarnClassWords: Readonly<Record<string, string>> = {
   lace: 'Spitzengarn',
@@ -35,7 +38,7 @@ export const yarnClassWords: Readonly<Record<string, string>> = {
   'super bulky': 'sehr dick',
   jumbo: 'extra dick',
 };
-export const timesWord = (times: string): string => (times === '1' ? 'einmal' : `${times}-mal`);
+export const timesWord = (times: number): string => (times === 1 ? 'einmal' : `${times}-mal`);
 /** The yarns that have names of ours, as what something is done with. */
 export const yarnObject = (yarn: string): string => {
   if (yarn === 'Hilfsgarn') return 'das Hilfsgarn';

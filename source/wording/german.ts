@@ -1,15 +1,28 @@
 /** German, topic by topic as English has it. */
 
-import { german as catalog } from '../languages/german.ts';
 import { bench } from './bench.de.ts';
+import { brief } from './brief.de.ts';
 import { cli } from './cli.de.ts';
+import { commands } from './commands.de.ts';
 import { cord } from './cord.de.ts';
+import { counted } from './counted.de.ts';
 import { drawings } from './drawings.de.ts';
+import { faults } from './faults.de.ts';
+import { files } from './files.de.ts';
+import { finding } from './finding.de.ts';
+import { firstRun } from './first-run.de.ts';
+import { glossary } from './glossary.de.ts';
+import { help } from './help.de.ts';
 import { kit } from './kit.de.ts';
 import { logs } from './logs.de.ts';
 import { measured } from './measured.de.ts';
+import { page } from './page.de.ts';
+import { pictures } from './pictures.de.ts';
 import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
+import { prompt } from './prompt.de.ts';
+import { reasons } from './reasons.de.ts';
+import { record } from './record.de.ts';
 import { settings } from './settings.de.ts';
 import { sheet } from './sheet.de.ts';
 import { shouted } from './shouted.de.ts';
@@ -17,9 +30,26 @@ import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
 import { steps } from './steps.de.ts';
 import { trouble } from './trouble.de.ts';
+import { typed } from './typed.de.ts';
+import { warnings } from './warnings.de.ts';
 import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
+  counted: () => counted,
+  finding,
+  pictures,
+  warnings,
+  page,
+  prompt,
+  faults,
+  record,
+  files,
+  brief,
+  firstRun,
+  reasons,
+  glossary,
+  commands,
+  help,
   settings,
   sheet,
   logs,
@@ -42,5 +72,5 @@ export const inGerman: Language = {
   code: 'de',
   writing: { decimalMark: ',', and: 'und', or: 'oder' },
   topics,
-  catalog,
+  typed,
 };

@@ -1,5 +1,7 @@
 import { forShell } from '../shared/for-shell.ts';
 import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import { quoted } from './forms.de.ts';
 import type { LogsWords } from './logs.en.ts';
 
 export const logs = (_: Amounts): LogsWords => ({
@@ -33,4 +35,29 @@ export const logs = (_: Amounts): LogsWords => ({
   takenOver: (from, path) =>
     `Etwas anderes hat in ${from} geschrieben; das bleibt, wie es ist. Deine ganze Arbeit steht in ${path} und geht dort weiter. Nächstes Mal: slantwise --log ${forShell(path)}`,
   soundPart: (path) => `Der brauchbare Teil ist gespeichert als ${path}.`,
+
+  sound: (name) => `${name}: das Protokoll ist in Ordnung.`,
+  recorded: (events, sittings, duration) =>
+    `${counted.event(events)} in ${counted.sitting(sittings)}, ${duration} aufgezeichnet, Pausen mitgezählt.`,
+  bagFinished: 'Der Beutel ist fertig.',
+  stepsConfirmed: (step, stepCount) => `${step} von ${stepCount} Schritten bestätigt.`,
+  cannotBeRead: 'nicht lesbar',
+  finished: 'fertig',
+  nextStep: (step, stepCount) => `als Nächstes Schritt ${step} von ${stepCount}`,
+  noBags: ['Im Ordner der Protokolle liegt noch kein Beutel.'],
+  moreBags: (more) => `und noch ${more}: slantwise bags zeigt alle.`,
+  another: 'Noch einen nach einem davon: quit, dann slantwise work --like und seine Datei.',
+  likeAlone: 'Nimm --like oder eine Vorgabe, nicht beides: die Vorgabe kommt aus dem Protokoll.',
+  otherBag: (path, name) =>
+    `In ${path} steht schon das Protokoll von ${name} nach einer anderen Vorgabe: nenn eine andere Datei, oder lass die Vorgabe weg, um damit weiterzumachen.`,
+  lesson: {
+    notUnderstood: (line, text) =>
+      `Zeile ${line} ist nicht zu verstehen: ${quoted(text)}. Zum Beispiel: 33 say Achte auf den linken Rand. Nach dem Schritt kommt say, note, mark oder pause.`,
+    stepNotReached: (line, step, most) =>
+      `Zeile ${line} nennt Schritt ${step}, zu dem das Protokoll nie kommt: es geht von Schritt 1 bis ${most}.`,
+    nothingAdded: 'Es ist keine Zeile zum Hinzufügen da. Zum Beispiel: 33 say Achte auf den linken Rand.',
+    added: (added, path) =>
+      `${counted.line(added)} hinzugefügt; die Lektion ist in ${path}. Abspielen: slantwise replay ${path}`,
+  },
+  goOn: (step, path) => `Weiter geht es ab Schritt ${step} mit: slantwise --log ${path}`,
 });

@@ -1,5 +1,6 @@
 import { forShell } from '../shared/for-shell.ts';
 import type { Amounts } from './amounts.ts';
+import { counted } from './counted.en.ts';
 
 export const logs = (_: Amounts) => ({
   openUsage: 'open NUMBER, or open and a name',
@@ -31,6 +32,31 @@ export const logs = (_: Amounts) => ({
   takenOver: (from: string, path: string) =>
     `Something else has written to ${from}, which is left as it is. All your work is in ${path} and goes on there. Next time: slantwise --log ${forShell(path)}`,
   soundPart: (path: string) => `The sound part is saved as ${path}.`,
+
+  sound: (name: string) => `${name}: the log is sound.`,
+  recorded: (events: number, sittings: number, duration: string) =>
+    `${counted.event(events)} in ${counted.sitting(sittings)}, ${duration} recorded, rests included.`,
+  bagFinished: 'The bag is finished.',
+  stepsConfirmed: (step: number, stepCount: number) => `${step} of ${stepCount} steps confirmed.`,
+  cannotBeRead: 'cannot be read',
+  finished: 'finished',
+  nextStep: (step: number, stepCount: number) => `step ${step} of ${stepCount} next`,
+  noBags: ['No bags in the folder of logs yet.'],
+  moreBags: (more: number) => `and ${more} more: slantwise bags lists them all.`,
+  another: 'To make another like one of them, leave and type slantwise work --like and its file.',
+  likeAlone: 'Give --like or a brief, not both: the brief comes from the log.',
+  otherBag: (path: string, name: string) =>
+    `${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`,
+  lesson: {
+    notUnderstood: (line: number, text: string) =>
+      `Line ${line} is not understood: ${text}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`,
+    stepNotReached: (line: number, step: number, most: number) =>
+      `Line ${line} names step ${step}, which the log never comes to: it goes from step 1 to ${most}.`,
+    nothingAdded: 'There is no line to add. For example: 33 say Watch the left edge.',
+    added: (added: number, path: string) =>
+      `${counted.line(added)} added; the lesson is in ${path}. Play it: slantwise replay ${path}`,
+  },
+  goOn: (step: number, path: string) => `To go on from step ${step}: slantwise --log ${path}`,
 });
 
 export type LogsWords = ReturnType<typeof logs>;

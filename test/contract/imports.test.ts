@@ -6,7 +6,6 @@ import { describe, expect, it } from 'vitest';
 /** From the bottom up; folders on one line stand side by side and may not import each other. */
 const layers = [
   ['shared'],
-  ['languages'],
   ['bed'],
   ['planning'],
   ['steps'],

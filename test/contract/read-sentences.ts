@@ -1,7 +1,6 @@
 /** Reads the program's own text for what it says: templates with the tag `say`, and texts that lack it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseAst } from 'vitest/node';
-import { templateOf } from '../../source/shared/say.ts';
 
 export interface Said {
   /** `source/chat/talk.ts:12`. */
@@ -10,14 +9,6 @@ export interface Said {
   readonly text: string;
   /** Said within a function, so not before a language is chosen. */
   readonly inFunction: boolean;
-}
-
-export interface Sentences {
-  readonly said: readonly Said[];
-  /** Things counted by `count`. */
-  readonly nouns: readonly Said[];
-  /** What looks like words for the maker and is no `say`. */
-  readonly unsaid: readonly Said[];
 }
 
 interface Node {
@@ -59,9 +50,7 @@ const partsOf = (template: Node): readonly string[] =>
     ({ value }) => value.cooked,
   );
 
-export function readSentences(paths: readonly string[]): Sentences {
-  const said: Said[] = [];
-  const nouns: Said[] = [];
+export function readSentences(paths: readonly string[]): readonly Said[] {
   const unsaid: Said[] = [];
   for (const path of paths) {
     const source = readFileSync(path, 'utf8');
@@ -72,16 +61,6 @@ export function readSentences(paths: readonly string[]): Sentences {
       if (passedBy.has(node.type) || isForMachines(node)) return;
       const within = inFunction || functions.has(node.type);
       let passed: readonly unknown[] = [];
-      if (node.type === 'TaggedTemplateExpression' && nameOf(node.tag) === 'say') {
-        note(said, node, templateOf(partsOf(node.quasi as Node)), within);
-        for (const value of (node.quasi as Node).expressions as readonly Node[]) walk(value, within);
-        return;
-      }
-      if (node.type === 'CallExpression' && nameOf(node.callee) === 'count') {
-        passed = (node.arguments as readonly Node[]).slice(1);
-        const [one] = passed;
-        if (isNode(one) && typeof one.value === 'string') note(nouns, node, one.value, within);
-      }
       const text = textOf(node);
       if (text !== null) note(unsaid, node, text, within);
       if (node.type === 'TaggedTemplateExpression' && /^(?:css|script)$/.test(nameOf(node.tag) ?? ''))
@@ -91,7 +70,7 @@ export function readSentences(paths: readonly string[]): Sentences {
     };
     walk(parseAst(source, { lang: path.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Node, false);
   }
-  return { said, nouns, unsaid };
+  return unsaid;
 }
 
 function textOf(node: Node): string | null {

@@ -20,13 +20,18 @@ export function usualValue<Id extends QuestionId>(
   words: Words,
 ): Values[Id] {
   const usual: { readonly [Name in QuestionId]: () => Values[Name] } = {
-    name: () => words.say`My bag`,
+    name: () => words.firstRun.names.bag,
     size: () =>
       length === 'cm' ? { widthCm: 14, depthCm: 18 } : { widthCm: toCm(5.5, 'in'), depthCm: toCm(7, 'in') },
     bed: () => practiceBed,
     swatch: () => null,
-    first: () => yarnNamed(words.say`plum`),
-    second: () => yarnNamed(values.first?.name === words.say`mint` ? words.say`plum` : words.say`mint`),
+    first: () => yarnNamed(words.firstRun.names.plum),
+    second: () =>
+      yarnNamed(
+        values.first?.name === words.firstRun.names.mint
+          ? words.firstRun.names.plum
+          : words.firstRun.names.mint,
+      ),
     stripes: () => [2, 2],
   };
   return usual[id]();

@@ -24,24 +24,22 @@ export function interviewView(interview: Interview): InterviewView {
   const values = valuesOf(answers, words);
   const shown = showAnswer(at, values, words);
   return {
-    place: words.say`question ${asked.indexOf(at) + 1} of ${asked.length}`,
+    place: words.firstRun.place(asked.indexOf(at) + 1, asked.length),
     ask: askFor(at, values, words),
-    asIn: examplesOf(at, words.units, words).reduce((one, other) => words.say`${one}, or ${other}`),
-    enter: answers[at] ? words.say`keeps ${shown}` : words.say`takes ${shown}`,
-    also: words.say`? explains; back, change, answers, practice, help, quit`,
+    asIn: examplesOf(at, words.units, words).reduce((one, other) => words.firstRun.or(one, other)),
+    enter: answers[at] ? words.firstRun.keeps(shown) : words.firstRun.takes(shown),
+    also: words.firstRun.also,
   };
 }
 
 function planView({ answers, words }: Interview): InterviewView {
   const plan = planOfValues(valuesOf(answers, words));
   return {
-    place: words.say`the plan`,
-    ask: plan.ok
-      ? words.say`Is this the bag you want?`
-      : words.say`It cannot be made like this: change one of your answers.`,
-    asIn: plan.ok ? null : words.say`change size`,
-    enter: plan.ok ? words.say`keeps the brief and begins` : null,
-    also: words.say`change size, or another answer; answers, practice, help, quit`,
+    place: words.firstRun.plan2.place,
+    ask: plan.ok ? words.firstRun.plan2.ask : words.firstRun.plan2.impossible,
+    asIn: plan.ok ? null : words.firstRun.plan2.change,
+    enter: plan.ok ? words.firstRun.plan2.enter : null,
+    also: words.firstRun.plan2.also,
   };
 }
 
@@ -56,7 +54,7 @@ export function questionLines(interview: Interview): readonly string[] {
   const { place, ask, asIn, enter } = interviewView(interview);
   return [
     `${place}: ${ask}`,
-    ...(asIn === null ? [] : [interview.words.say`For example: ${asIn}`]),
-    ...(enter === null ? [] : [interview.words.say`An empty line ${enter}.`]),
+    ...(asIn === null ? [] : [interview.words.firstRun.forExample(asIn)]),
+    ...(enter === null ? [] : [interview.words.firstRun.emptyLine(enter)]),
   ];
 }

@@ -10,11 +10,11 @@ import { quote, showField, showValue } from './values.ts';
 export function formatBriefFault(fault: BriefFault, words: Words): string {
   switch (fault.code) {
     case 'brief/empty':
-      return words.say`The brief is empty: write down at least a name, bed, swatch, bag, yarns and stripes.`;
+      return words.brief.empty;
     case 'brief/too-big':
-      return words.say`The file has ${fault.characterCount} characters, and a brief at most ${fault.most}: look whether it is the right file.`;
+      return words.brief.tooBig(fault.characterCount, fault.most);
     case 'brief/not-json':
-      return words.say`The brief cannot be read at line ${fault.line}, column ${fault.column}: ${mendJson(fault.slip, fault.found, words)}`;
+      return words.brief.notJson(fault.line, fault.column, mendJson(fault.slip, fault.found, words));
     case 'brief/unknown-key':
       return unknownKey(fault, words);
     case 'brief/missing':
@@ -22,43 +22,55 @@ export function formatBriefFault(fault: BriefFault, words: Words): string {
     case 'brief/wrong-type':
       return wrongType(fault, words);
     case 'brief/not-whole':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give a whole number.`;
+      return words.brief.notWhole(showField(fault.field), showValue(fault.value, words));
     case 'brief/not-even':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give an even number, so that the yarn ends on the home side.`;
+      return words.brief.notEven(showField(fault.field), showValue(fault.value, words));
     case 'brief/too-small':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give at least ${amountOf(fault.field, fault.least, words)}.`;
+      return words.brief.tooSmall(
+        showField(fault.field),
+        showValue(fault.value, words),
+        amountOf(fault.field, fault.least, words),
+      );
     case 'brief/too-large':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: give at most ${amountOf(fault.field, fault.most, words)}.`;
+      return words.brief.tooLarge(
+        showField(fault.field),
+        showValue(fault.value, words),
+        amountOf(fault.field, fault.most, words),
+      );
     case 'brief/too-short':
       return empty(fault.field, words);
     case 'brief/too-long':
-      return words.say`${showField(fault.field)} is too long: ${mostOf(fault.field, fault.most, words)} at most.`;
+      return words.brief.tooLong(showField(fault.field), mostOf(fault.field, fault.most, words));
     case 'brief/not-one-of':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: choose ${choices(fault.choices, words)}.`;
+      return words.brief.notOneOf(
+        showField(fault.field),
+        showValue(fault.value, words),
+        choices(fault.choices, words),
+      );
     case 'brief/not-a-colour':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: write # and six digits of 0-9 and a-f, such as "#6b2d5c".`;
+      return words.brief.notAColour(showField(fault.field), showValue(fault.value, words));
     case 'brief/not-a-name':
-      return words.say`${showField(fault.field)} is ${showValue(fault.value, words)}: write a name on one line, with no spaces at its ends.`;
+      return words.brief.notAName(showField(fault.field), showValue(fault.value, words));
     case 'brief/no-size':
-      return words.say`bag is empty: give ${toWrite('bag', words) ?? ''}.`;
+      return words.brief.noSize(toWrite('bag', words) ?? '');
     case 'brief/two-sizes':
-      return words.say`bag has ${words.amounts.list(fault.keys)}, which do not go together: keep ${toWrite('bag', words) ?? ''}.`;
+      return words.brief.twoSizes(fault.keys, toWrite('bag', words) ?? '');
     case 'brief/no-yarns':
-      return words.say`yarns is empty: give ${toWrite('yarns', words) ?? ''}.`;
+      return words.brief.noYarns(toWrite('yarns', words) ?? '');
     case 'brief/unknown-yarn':
       return unknownYarn(fault, words);
     case 'brief/reserved-yarn':
-      return words.say`No yarn can be called ${quote(fault.yarn)}, a name that is kept for other use: give it another name.`;
+      return words.brief.reservedYarn(quote(fault.yarn));
     case 'brief/waste-is-a-yarn':
-      return words.say`waste.yarn is ${quote(fault.yarn)}, a yarn of the bag: give the waste yarn a name of its own.`;
+      return words.brief.wasteIsAYarn(quote(fault.yarn));
     case 'brief/stripes-and-scraps':
-      return words.say`stripes and scraps are both given: keep stripes for a repeat, or scraps for leftovers.`;
+      return words.brief.stripesAndScraps;
     case 'brief/scrap-not-weighed':
-      return words.say`The yarn ${quote(fault.yarn)} has no grams: weigh each scrap, so that no stripe runs short.`;
+      return words.brief.scrapNotWeighed(quote(fault.yarn));
     case 'brief/two-units':
-      return words.say`${fault.field} and ${fault.other} are both given: keep one of them.`;
+      return words.brief.twoUnits(fault.field, fault.other);
     case 'brief/two-loop-lengths':
-      return words.say`swatch.loopLengthMm and swatch.rowYarnCm are both given: keep one of them.`;
+      return words.brief.twoLoopLengths;
     case 'brief/stitch-impossible':
       return impossibleStitch(fault, words);
     default:
@@ -71,38 +83,38 @@ type FaultOf<C extends BriefFault['code']> = Extract<BriefFault, { readonly code
 function unknownKey({ field, key, known }: FaultOf<'brief/unknown-key'>, words: Words): string {
   const near = nearest(key, known);
   return near
-    ? words.say`A brief has no ${showField(field)}: did you mean ${near}?`
-    : words.say`A brief has no ${showField(field)}: take it out, or use ${words.amounts.choice(known)}.`;
+    ? words.brief.unknownKeyBut(showField(field), near)
+    : words.brief.unknownKey(showField(field), known);
 }
 
 function missing(field: string, words: Words): string {
   const content = toWrite(field, words);
-  return words.say`${showField(field)} is missing: add ${content ?? words.say`it`}.`;
+  return words.brief.missing(showField(field), content ?? words.brief.missingThing);
 }
 
 const empty = (field: string, words: Words): string =>
   field === 'yarns.""'
-    ? words.say`A yarn has no name: write one before the colon.`
-    : words.say`${showField(field)} is empty: write ${toWrite(field, words) ?? words.say`a name`}.`;
+    ? words.brief.yarnWithoutName
+    : words.brief.emptyName(showField(field), toWrite(field, words) ?? words.brief.aName);
 
 const kinds: Readonly<Record<JsonKind, (words: Words) => string>> = {
-  number: (words: Words) => words.say`a number`,
-  text: (words: Words) => words.say`text in double quotes`,
-  group: (words: Words) => words.say`a group in braces { }`,
-  list: (words: Words) => words.say`a list in brackets [ ]`,
+  number: (words: Words) => words.brief.types.number,
+  text: (words: Words) => words.brief.types.text,
+  group: (words: Words) => words.brief.types.group,
+  list: (words: Words) => words.brief.types.list,
 };
 
 function wrongType({ field, expected, value }: FaultOf<'brief/wrong-type'>, words: Words): string {
-  const where = field === '' ? words.say`The brief` : showField(field);
-  const kind = typeof value === 'string' ? words.say`the text ${quote(value)}` : showValue(value, words);
+  const where = field === '' ? words.brief.theBrief : showField(field);
+  const kind = typeof value === 'string' ? words.brief.theText(quote(value)) : showValue(value, words);
   const numeric = expected === 'number' && typeof value === 'string' && /^-?\d+(\.\d+)?$/.test(value);
   return numeric
-    ? words.say`${where} is ${kind}: take the quotes off, it must be a number.`
-    : words.say`${where} is ${kind}: it must be ${kinds[expected](words)}.`;
+    ? words.brief.numberInQuotes(where, kind)
+    : words.brief.wrongType(where, kind, kinds[expected](words));
 }
 
 const mostOf = (field: string, most: number, words: Words): string =>
-  field === 'stripes' ? words.count(most, 'stripe') : words.count(most, 'character');
+  field === 'stripes' ? words.counted.stripe(most) : words.counted.character(most);
 
 const choices = (all: readonly (string | number)[], words: Words): string =>
   words.amounts.choice(all.map((choice) => (typeof choice === 'string' ? quote(choice) : String(choice))));
@@ -110,17 +122,15 @@ const choices = (all: readonly (string | number)[], words: Words): string =>
 function unknownYarn({ field, yarn, known }: FaultOf<'brief/unknown-yarn'>, words: Words): string {
   const near = nearest(yarn, known);
   const hint = near
-    ? words.say`did you mean ${quote(near)}?`
-    : words.say`choose ${words.amounts.choice(aHandful(known.map(quote), words))}.`;
-  return words.say`${showField(field)} is ${quote(yarn)}, which is none of the yarns: ${hint}`;
+    ? words.brief.didYouMean(quote(near))
+    : words.brief.chooseYarn(aHandful(known.map(quote), words));
+  return words.brief.notAYarn(showField(field), quote(yarn), hint);
 }
 
 const aHandful = (names: readonly string[], words: Words): readonly string[] =>
-  names.length <= 6 ? names : [...names.slice(0, 5), words.say`another`];
+  names.length <= 6 ? names : [...names.slice(0, 5), words.brief.another];
 
 function impossibleStitch({ what, sizeMm }: FaultOf<'brief/stitch-impossible'>, words: Words): string {
   const mm = Number(sizeMm.toPrecision(2));
-  return what === 'wide'
-    ? words.say`The swatch makes a stitch ${mm} mm wide, outside 0.2 to 60 mm: check its width and its stitches.`
-    : words.say`The swatch makes a row ${mm} mm high, outside 0.2 to 60 mm: check its height and its rows.`;
+  return what === 'wide' ? words.brief.stitchOutside(mm) : words.brief.rowOutside(mm);
 }

@@ -11,8 +11,8 @@ const mostListed = 4;
 export function cautionLines(job: Job, words: Words): readonly string[] {
   return [
     ...[...cautionsOf(job, words)].map(([caution, steps]) => `${whenOf(steps, words)}: ${caution}`),
-    `${words.say`When you assign a foot switch`}: ${words.settings.cable}`,
-    `${words.say`After half an hour of work`}: ${sayRestYourHands(words)}`,
+    `${words.prompt.cautions.forSwitch}: ${words.settings.cable}`,
+    `${words.prompt.cautions.afterHalfHour}: ${sayRestYourHands(words)}`,
   ];
 }
 
@@ -27,9 +27,9 @@ function cautionsOf(job: Job, words: Words): ReadonlyMap<string, readonly number
 }
 
 function whenOf(steps: readonly number[], words: Words): string {
-  if (steps.length === 1) return words.say`At step ${steps[0] ?? 0}`;
+  if (steps.length === 1) return words.prompt.cautions.atStep(steps[0] ?? 0);
   const shown = steps.slice(0, mostListed).map(String);
   return steps.length > mostListed
-    ? words.say`At steps ${shown.join(', ')} …, ${steps.length} in all`
-    : words.say`At steps ${words.amounts.list(shown)}`;
+    ? words.prompt.cautions.atStepsOf(shown.join(', '), steps.length)
+    : words.prompt.cautions.atSteps(shown);
 }

@@ -22,13 +22,13 @@ export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
     case null:
       return null;
     case 'hooks':
-      return words.say`Needle hooks and latches are sharp: keep fingers clear while the carriage moves.`;
+      return words.prompt.cautions.hooks;
     case 'weights':
-      return words.say`Weights fall: hang them with a hand under them, feet clear.`;
+      return words.prompt.cautions.weights;
     case 'weights-off':
-      return words.say`Take the weights off before any stitch is released; feet clear.`;
+      return words.prompt.cautions.weightsOff;
     case 'steam':
-      return words.say`If you steam the bag: steam scalds, and it flattens man-made fibre.`;
+      return words.prompt.cautions.steam;
     case 'cord':
       return cordCaution(plan, words);
     default:
@@ -38,11 +38,11 @@ export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
 
 /** A mark on a step that the hands cannot take back as it was done; null where they can. */
 export const sayNoWayBack = (step: Step, words: Words): string | null =>
-  irreversibleOf(step) === null ? null : words.say`Look twice: hands cannot take this back.`;
+  irreversibleOf(step) === null ? null : words.prompt.cautions.lookTwice;
 
 function cordCaution({ cord, brief }: Plan, words: Words): string {
   const { freeCordCm, loopCm } = toyCordLimits;
   const endCm = Math.round(brief.cord.tieCm);
   const cordCm = Math.ceil(cord.lengthCm);
-  return words.say`Keep cords from small children: free ends of ${endCm} cm, tied a loop of ${cordCm} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${freeCordCm} and ${loopCm} cm; see the edition in force. Local rules decide.`;
+  return words.prompt.cautions.cords(endCm, cordCm, freeCordCm, loopCm);
 }

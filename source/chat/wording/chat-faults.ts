@@ -35,56 +35,52 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
   switch (fault.code) {
     case 'chat/unknown-command':
       return fault.nearest
-        ? words.say`There is no command ${fault.word}. Did you mean ${fault.nearest}?`
-        : words.say`There is no command ${fault.word}. Type help to see them all.`;
+        ? words.prompt.unknownCommand(fault.word, fault.nearest)
+        : words.prompt.noCommand(fault.word);
     case 'chat/ambiguous':
-      return words.say`${fault.word} could be ${words.amounts.choice(fault.choices)}: type one more letter.`;
+      return words.prompt.ambiguous(fault.word, fault.choices);
     case 'chat/not-a-count':
       return fault.word === null
-        ? words.say`Something is missing. For example: ${fault.usage}.`
-        : words.say`${fault.word} is not a whole number above 0. For example: ${fault.usage}.`;
+        ? words.prompt.needsMore(fault.usage)
+        : words.prompt.notACount(fault.word, fault.usage);
     case 'chat/not-a-choice':
       return notAChoice(fault.word, fault.choices, words);
     case 'chat/not-a-side':
-      return notAChoice(fault.word, [words.say`left`, words.say`right`], words);
+      return notAChoice(fault.word, words.prompt.sides, words);
     case 'chat/not-in-range':
-      return words.say`${fault.word} is not a whole number from ${fault.least} to ${fault.most}.`;
+      return words.prompt.notInRange(fault.word, fault.least, fault.most);
     case 'chat/needs-more':
-      return words.say`Something is missing. For example: ${fault.usage}.`;
+      return words.prompt.needsMore(fault.usage);
     case 'chat/stands-alone':
-      return words.say`${fault.usage} stands alone, so nothing is done: type it without "${fault.rest}".`;
+      return words.prompt.standsAlone(fault.usage, fault.rest);
     case 'chat/unknown-place':
-      return words.say`${fault.word} is not a place to go to. For example: ${fault.usage}; type help ${fault.verb} for more.`;
+      return words.prompt.unknownPlace(fault.word, fault.usage, fault.verb);
     case 'chat/no-such-mark':
-      return fault.known.length > 0
-        ? words.say`There is no mark ${fault.name}. Marks: ${words.amounts.list(fault.known)}.`
-        : words.say`No marks have been made yet. Type mark and a name.`;
+      return fault.known.length > 0 ? words.prompt.noSuchMark(fault.name, fault.known) : words.prompt.noMarks;
     case 'steps/no-such-place':
-      return words.say`There is no ${fault.what} ${fault.number}: this bag has ${fault.most}.`;
+      return words.prompt.noSuchPlace(fault.what, fault.number, fault.most);
     case 'chat/left-of-what':
-      return words.say`Say carriage ${fault.word}, or ${fault.word} and the needle at that edge: ${fault.word} ${fault.word === 'left' ? 'L24' : 'R21'}.`;
+      return words.prompt.leftOfWhat(fault.word, fault.word === 'left' ? 'L24' : 'R21');
     case 'chat/which-edge':
-      return words.say`Is ${fault.needle} the left edge or the right? Type left ${fault.needle}, or right ${fault.needle}, or give both edges.`;
+      return words.prompt.whichEdge(fault.needle);
     case 'chat/too-many-needles':
-      return words.say`${words.amounts.list(fault.needles)} are more than two edges: give the outermost needles that hold loops.`;
+      return words.prompt.tooManyNeedles(fault.needles);
     case 'chat/count-of-what':
-      return words.say`${fault.word} of what? For example: row ${fault.word}, stripes ${fault.word}, ${fault.word} stitches.`;
+      return words.prompt.countOfWhat(fault.word);
     case 'chat/not-a-measurement':
-      return words.say`${fault.word} is not understood here. For example: ${fault.usage}; type help replan for more.`;
+      return words.prompt.notAMeasurement(fault.word, fault.usage);
     case 'chat/not-a-length':
       return words.cord.notALength(fault.text, fault.usage);
     case 'chat/not-a-weighing':
-      return words.say`${fault.text} is not a yarn and a weight of 0 or more. For example: ${fault.usage}.`;
+      return words.prompt.notAWeighing(fault.text, fault.usage);
     case 'chat/not-two-sizes':
-      return words.say`${fault.text} is not a width and a depth. For example: ${fault.usage}.`;
+      return words.prompt.notTwoSizes(fault.text, fault.usage);
     case 'chat/nothing-found-before':
-      return words.say`Nothing was said of this place yet: type find and what you see, without the word and.`;
+      return words.prompt.nothingFoundBefore;
     case 'chat/nothing-offered':
-      return words.say`Nothing is on offer here: type find, rip or replan first.`;
+      return words.prompt.nothingOffered;
     case 'chat/not-offered':
-      return fault.most === 1
-        ? words.say`There is one offer: type choose.`
-        : words.say`Which one? Type choose and a number from 1 to ${fault.most}.`;
+      return fault.most === 1 ? words.prompt.notOffered : words.prompt.whichOffer(fault.most);
     case 'chat/takes-nothing':
       return words.slips.takesNothing(fault.command, fault.rest, fault.instead);
     case 'chat/nothing-seen':
@@ -98,6 +94,4 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
 }
 
 const notAChoice = (word: string | null, choices: readonly string[], words: Words): string =>
-  word === null
-    ? words.say`Something is missing: choose ${words.amounts.choice(choices)}.`
-    : words.say`${word} is not one of ${words.amounts.choice(choices)}.`;
+  word === null ? words.prompt.missingChoice(choices) : words.prompt.notAChoice(word, choices);

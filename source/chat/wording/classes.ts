@@ -3,7 +3,7 @@ import type { Words } from '../../wording/words.ts';
 
 /** `light (3)` */
 export const nameClass = ({ number, name }: YarnClass, words: Words): string =>
-  words.say`${name} (${number})`;
+  words.prompt.yarnClass(name, number);
 
 /** `fine (2), light (3) or medium (4)` */
 export const nameClasses = (classes: readonly YarnClass[], words: Words): string =>

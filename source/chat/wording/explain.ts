@@ -6,8 +6,7 @@ import { namesOf, titleOf } from '../named.ts';
 import { nearest } from '../nearest.ts';
 import type { Reason } from '../reason.ts';
 import { findReason, reasons } from '../reasons.ts';
-import type { Word } from '../word.ts';
-import { findWord, tradeWords } from '../words.ts';
+import { findWord, meaningOf, tradeWords, type Word } from '../words.ts';
 
 const listed = (titles: readonly string[]): string => `${titles.join(', ')}.`;
 
@@ -15,35 +14,35 @@ const listed = (titles: readonly string[]): string => `${titles.join(', ')}.`;
 export function explainWord(about: string | null, words: Words): readonly string[] {
   if (about === null) {
     return [
-      words.say`Ask what any of these means, such as: what is a swatch?`,
+      words.reasons.said.whatIs,
       listed(tradeWords.map((one) => titleOf(one, words)).toSorted((a, b) => a.localeCompare(b))),
     ];
   }
   const word = findWord(about, words);
-  if (word) return [meaningOf(word, words)];
+  if (word) return [explained(word, words)];
   const near = nearest(
     subjectOf(about),
     tradeWords.flatMap((one) => namesOf(one, words)),
   );
   return [
     near === null
-      ? words.say`${subjectOf(about)} is not among the words here. Type words to see them all.`
-      : words.say`${subjectOf(about)} is not among the words here. Did you mean ${near}?`,
+      ? words.reasons.said.noWord(subjectOf(about))
+      : words.reasons.said.noWordBut(subjectOf(about), near),
   ];
 }
 
-const meaningOf = (word: Word, words: Words): string =>
-  `${capital(titleOf(word, words))}: ${word.means(words)}`;
+const explained = (word: Word, words: Words): string =>
+  `${capital(titleOf(word, words))}: ${meaningOf(word, words)}`;
 
 /** Why it is so, with the numbers of this bag; or all that can be asked. */
 export function explainWhy(about: string | null, plan: Plan, words: Words): readonly string[] {
   const topics = listed(reasons.map((one) => titleOf(one, words)));
-  if (about === null) return [words.say`Ask why of any of these, such as: why 3 times the width?`, topics];
+  if (about === null) return [words.reasons.said.whyOf, topics];
   const reason = findReason(about, words);
   if (reason) return reasonLines(reason, plan, words);
   const word = findWord(about, words);
-  if (word) return [meaningOf(word, words), words.say`Why it is so is not said here. Ask why of: ${topics}`];
-  return [words.say`That is not among the reasons here. Ask why of: ${topics}`];
+  if (word) return [explained(word, words), words.reasons.said.onlyAWord(topics)];
+  return [words.reasons.said.noReason(topics)];
 }
 
 function reasonLines(
@@ -55,8 +54,8 @@ function reasonLines(
   return [
     `${capital(titleOf(named, words))}. ${rule(words)}`,
     ...(formula ? [`  ${formula(words)}`] : []),
-    ...(numbers === null ? [] : [`  ${words.say`This bag: ${numbers}.`}`]),
-    `  ${words.say`Source: ${source(words)}.`}`,
+    ...(numbers === null ? [] : [`  ${words.reasons.said.thisBag(numbers)}`]),
+    `  ${words.reasons.said.source(source(words))}`,
   ];
 }
 

@@ -8,10 +8,10 @@ export const formatFine = (mm: number, words: Words): string =>
   words.units.length === 'cm' ? `${round(mm, 2, words)} mm` : `${round(mm / mmPerInch, 3, words)} in`;
 
 const round = (value: number, decimals: number, words: Words): string =>
-  words.decimalText(String(Number(value.toFixed(decimals))));
+  words.amounts.decimal(value, decimals);
 
 /** What a fabric weighs: `326 g to the square metre`, `9.6 oz to the square yard`. */
 export const formatFabricMass = (gsm: number, words: Words): string =>
   words.units.mass === 'g'
-    ? words.say`${words.amounts.fabricMass(gsm)} g to the square metre`
-    : words.say`${words.amounts.fabricMass(gsm)} oz to the square yard`;
+    ? words.reasons.sources.gramsToSquareMetre(gsm)
+    : words.reasons.sources.ouncesToSquareYard(gsm);

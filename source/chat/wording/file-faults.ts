@@ -4,37 +4,37 @@ import { forShell } from '../../shared/for-shell.ts';
 import type { Words } from '../../wording/words.ts';
 
 const troubles: Readonly<Record<DiskTrouble, (words: Words) => string>> = {
-  'disk-full': (words: Words) => words.say`the disk is full`,
-  'read-only': (words: Words) => words.say`the disk can only be read`,
-  'no-permission': (words: Words) => words.say`there is no permission`,
-  gone: (words: Words) => words.say`the file or its folder is gone`,
-  'in-use': (words: Words) => words.say`another Slantwise has the log open`,
-  changed: (words: Words) => words.say`the file was changed by something else`,
-  'no-answer': (words: Words) => words.say`the disk does not answer`,
-  'disk-error': (words: Words) => words.say`the disk reports an error`,
+  'disk-full': (words: Words) => words.files.disk.full,
+  'read-only': (words: Words) => words.files.disk.readOnly,
+  'no-permission': (words: Words) => words.files.disk.noPermission,
+  gone: (words: Words) => words.files.disk.gone,
+  'in-use': (words: Words) => words.files.disk.inUse,
+  changed: (words: Words) => words.files.disk.changed,
+  'no-answer': (words: Words) => words.files.disk.noAnswer,
+  'disk-error': (words: Words) => words.files.disk.error,
 };
 
 /** Why a file cannot be read or written, and what to do about it. */
 export function formatFileFault(fault: FileFault, words: Words): string {
   switch (fault.code) {
     case 'files/missing':
-      return words.say`${fault.path} does not exist. Check the name.`;
+      return words.files.missing(fault.path);
     case 'files/no-folder':
-      return words.say`The folder of ${fault.path} does not exist. Make it, or choose another.`;
+      return words.files.noFolder(fault.path);
     case 'files/not-a-folder':
       return words.logs.notAFolder(fault.path);
     case 'files/is-folder':
-      return words.say`${fault.path} is a folder. Name a file in it.`;
+      return words.files.isFolder(fault.path);
     case 'files/exists':
-      return words.say`${fault.path} exists already and is left as it is. Choose another name.`;
+      return words.files.exists(fault.path);
     case 'files/too-large':
-      return words.say`${fault.path} is larger than ${fault.mostBytes / 1024} KiB, which no brief and no log is. Check the name.`;
+      return words.files.tooLarge(fault.path, fault.mostBytes / 1024);
     case 'files/not-text':
-      return words.say`${fault.path} is not text in UTF-8. Save it again as UTF-8.`;
+      return words.files.notText(fault.path);
     case 'files/in-use':
       return fault.host
-        ? words.say`${fault.path} is open in another Slantwise (process ${fault.pid} on ${fault.host}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`
-        : words.say`${fault.path} is open in another Slantwise (process ${fault.pid}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`;
+        ? words.files.inUseElsewhere(fault.path, fault.pid, fault.host)
+        : words.files.inUse(fault.path, fault.pid);
     case 'files/trouble':
       return `${fault.path}: ${troubles[fault.trouble](words)} (${fault.detail}).`;
     default:
@@ -46,42 +46,38 @@ export function formatFileFault(fault: FileFault, words: Words): string {
 export const formatSaveStatus = (status: SaveStatus, words: Words): string | null =>
   status.state === 'saved'
     ? null
-    : words.say`Not saved: ${troubles[status.trouble](words)}. The work goes on in memory and ${sayWaiting(status.waiting, words)} to be written; saving is tried every few seconds.`;
+    : words.files.notSaved(troubles[status.trouble](words), sayWaiting(status.waiting, words));
 
 const sayWaiting = (lines: number, words: Words): string =>
-  lines === 1 ? words.say`1 line waits` : words.say`${lines} lines wait`;
+  lines === 1 ? words.files.lineWaits : words.files.linesWait(lines);
 
 /** Leaving would lose something; null where it would not. Leaving again does all the same. */
 export function formatLoss(status: SaveStatus, words: Words): string | null {
   const missing = sayMissing(status, words);
-  return missing === null
-    ? null
-    : `${missing} ${words.say`Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.`}`;
+  return missing === null ? null : `${missing} ${words.files.saveElsewhere}`;
 }
 
 /** Said once the maker has left all the same. */
 export function formatLost(status: SaveStatus, words: Words): string | null {
   const missing = sayMissing(status, words);
-  return missing === null ? null : words.say`Left without saving. ${missing}`;
+  return missing === null ? null : words.files.leftWithout(missing);
 }
 
 function sayMissing(status: SaveStatus, words: Words): string | null {
   if (status.state === 'saved') return null;
   const trouble = troubles[status.trouble](words);
-  if (status.trouble === 'gone') return words.say`The log is not on disk: ${trouble}.`;
+  if (status.trouble === 'gone') return words.files.logNotOnDisk(trouble);
   return status.waiting === 1
-    ? words.say`1 line of the log is not on disk: ${trouble}.`
-    : words.say`${status.waiting} lines of the log are not on disk: ${trouble}.`;
+    ? words.files.lineNotOnDisk(trouble)
+    : words.files.linesNotOnDisk(status.waiting, trouble);
 }
 
 /** The log was written to another file. */
 export const saySavedElsewhere = (path: string, words: Words): string =>
-  words.say`The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${forShell(path)}`;
+  words.files.savedElsewhere(path, forShell(path));
 
 /** To be said once. */
-export const formatSlowFlush = (ms: number, words: Words): string =>
-  words.say`The disk is slow: it took ${Math.round(ms)} ms to save a press. Each press waits for it, but not longer than a second.`;
+export const formatSlowFlush = (ms: number, words: Words): string => words.files.slow(Math.round(ms));
 
 /** Said last of all, when a disk keeps the process from ending. */
-export const sayDiskHolds = (words: Words): string =>
-  words.say`The disk may hold this terminal until it answers. The window can be closed; nothing more is lost by it.`;
+export const sayDiskHolds = (words: Words): string => words.files.holds;

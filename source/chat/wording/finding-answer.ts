@@ -13,24 +13,22 @@ import { sayPlace } from './place.ts';
 import { sayYarn } from './yarns.ts';
 
 export const sayHere = (session: Session, words: Words): string =>
-  words.say`That is where you are: ${sayPlace(session, words)}`;
+  words.finding.hereNow(sayPlace(session, words));
 
 export const sayHereToo = (session: Session, words: Words): string =>
-  words.say`Where you are looks like that too: ${sayPlace(session, words)}`;
+  words.finding.hereToo(sayPlace(session, words));
 
 /** The one place. */
 export const sayOnly = (place: Place, words: Words, number = 1): readonly string[] => [
-  words.say`It is here: ${formatLook(place, words)}.`,
-  words.say`To go there type choose ${number}, or go step ${place.done + 1}.`,
+  words.finding.here(formatLook(place, words)),
+  words.finding.goThere(number, place.done + 1),
 ];
 
 /** How many look alike, and the first few facts that would tell them apart. */
 export function sayMany(howMany: number, tellApart: readonly Fact[], words: Words): string {
   const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact](words));
-  const many = words.say`${howMany} places look like that.`;
-  return facts.length === 0
-    ? many
-    : `${many} ${words.say`Apart they are told by ${words.amounts.choice(facts)}.`}`;
+  const many = words.finding.many(howMany);
+  return facts.length === 0 ? many : `${many} ${words.finding.apartBy(facts)}`;
 }
 
 /** Places under their numbers, by the facts that are not the same in all that look alike. */
@@ -42,58 +40,56 @@ export function sayPlaces(
   const telling = facts.filter((fact) => alike.some(({ looks }) => looks[fact] !== alike[0]?.looks[fact]));
   const lines = listed.map(({ done, looks }, i) => {
     const shown = telling.map((fact) => showFact(fact, looks, words)).join(', ');
-    return `  ${i + 1}  ${words.say`step ${done + 1} next`}${shown === '' ? '' : `: ${shown}`}`;
+    return `  ${i + 1}  ${words.finding.stepNext(done + 1)}${shown === '' ? '' : `: ${shown}`}`;
   });
-  return [words.say`${alike.length} places look like that; choose and a number goes to one:`, ...lines];
+  return [words.finding.several(alike.length), ...lines];
 }
 
 const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.say`carriage`,
-  lastColour: (words: Words) => words.say`last row`,
-  feeder: (words: Words) => words.say`feeder`,
-  left: (words: Words) => words.say`left edge`,
-  right: (words: Words) => words.say`right edge`,
-  stitches: (words: Words) => words.say`needles with loops`,
-  wasteRows: (words: Words) => words.say`waste rows`,
-  stripesCounted: (words: Words) => words.say`stripes`,
-  rowCounter: (words: Words) => words.say`row counter`,
-  rowsOfColour: (words: Words) => words.say`rows of that colour`,
+  carriage: (words: Words) => words.finding.carriage,
+  lastColour: (words: Words) => words.finding.lastRow,
+  feeder: (words: Words) => words.finding.feeder,
+  left: (words: Words) => words.finding.leftEdge,
+  right: (words: Words) => words.finding.rightEdge,
+  stitches: (words: Words) => words.finding.needlesWithLoops,
+  wasteRows: (words: Words) => words.finding.wasteRows,
+  stripesCounted: (words: Words) => words.finding.stripes,
+  rowCounter: (words: Words) => words.finding.rowCounter,
+  rowsOfColour: (words: Words) => words.finding.rowsOfThatColour,
 };
 
 function showFact(fact: Fact, looks: Looks, words: Words): string {
-  if (fact === 'carriage') return words.say`carriage ${looks.carriage}`;
+  if (fact === 'carriage') return words.finding.carriageAt(looks.carriage);
   const look = looks[fact];
-  if (look === null) return `${factLabels[fact](words)} ${words.say`empty`}`;
+  if (look === null) return `${factLabels[fact](words)} ${words.finding.nothingIn}`;
   return `${factLabels[fact](words)} ${typeof look === 'string' ? sayYarn(look, words) : look}`;
 }
 
 const answers: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.say`carriage left`,
-  lastColour: (words: Words) => words.say`the yarn`,
-  feeder: (words: Words) => words.say`feeder and the yarn`,
-  left: (words: Words) => words.say`left and the needle`,
-  right: (words: Words) => words.say`right and the needle`,
-  stitches: (words: Words) => words.say`stitches and the count`,
-  wasteRows: (words: Words) => words.say`waste and the count`,
-  stripesCounted: (words: Words) => words.say`stripes and the count`,
-  rowCounter: (words: Words) => words.say`counter and the count`,
-  rowsOfColour: (words: Words) => words.say`the count in this stripe`,
+  carriage: (words: Words) => words.finding.answers.carriage,
+  lastColour: (words: Words) => words.finding.answers.yarn,
+  feeder: (words: Words) => words.finding.answers.feeder,
+  left: (words: Words) => words.finding.answers.left,
+  right: (words: Words) => words.finding.answers.right,
+  stitches: (words: Words) => words.finding.answers.stitches,
+  wasteRows: (words: Words) => words.finding.answers.waste,
+  stripesCounted: (words: Words) => words.finding.answers.stripes,
+  rowCounter: (words: Words) => words.finding.answers.counter,
+  rowsOfColour: (words: Words) => words.finding.answers.rowsOfColour,
 };
 
 /** The most telling question, and how to answer it. */
 export const sayQuestion = (fact: Fact, words: Words): string =>
-  words.say`${formatQuestion(fact, words)} Type find and ${answers[fact](words)}; or find unsure.`;
+  words.finding.orUnsure(formatQuestion(fact, words), answers[fact](words));
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
 export const sayNoSlip = (
   doubtful: readonly { readonly name: string; readonly place: Place }[],
   words: Words,
 ): readonly string[] => [
-  words.say`No place in this bag looks like that, and no one slip explains it.`,
-  doubtful.length === 0
-    ? words.say`Read it again, and leave out what you are least sure of.`
-    : words.say`One thing may be read wrong. It would fit:`,
-  ...doubtful.map(({ name, place }) => words.say`  without ${name}: step ${place.done + 1} comes next`),
+  words.finding.noSlip,
+  doubtful.length === 0 ? words.finding.readAgain : words.finding.oneAmiss,
+  ...doubtful.map(({ name, place }) => words.finding.without(name, place.done + 1)),
 ];
 
 /** Steps of a way shown before it is taken. */
@@ -101,9 +97,7 @@ const stepsShown = 3;
 
 /** How the mends above are taken. */
 export const sayTake = (first: number, last: number, words: Words): string =>
-  first === last
-    ? words.say`To be guided through it, type choose ${first}.`
-    : words.say`To be guided through one of them, type choose and its number.`;
+  first === last ? words.finding.guided(first) : words.finding.guidedOne;
 
 /** The way back before it is taken: how far, what cannot be undone, and its first steps. */
 export function sayWayBack(back: RipBack, words: Words): readonly string[] {
@@ -112,8 +106,8 @@ export function sayWayBack(back: RipBack, words: Words): readonly string[] {
   return [
     formatRipBack(back, words),
     ...texts.slice(0, stepsShown).map((text, i) => `  ${i + 1}  ${text}`),
-    ...(more > 0 ? [`  ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : []),
-    words.say`Type choose to be guided back. Enter confirms each step, Left takes it back.`,
+    ...(more > 0 ? [`  ${words.finding.more(more)}`] : []),
+    words.finding.guideBack,
   ];
 }
 
@@ -135,4 +129,4 @@ export function sayAsked(question: Question, stories: readonly Story[], words: W
 
 /** What was read off the bed fits once left and right change places. */
 export const saySides = (place: Place, words: Words): string =>
-  words.say`It fits when left and right change places: ${formatLook(place, words)}. Read the needle names again.`;
+  words.finding.swapped(formatLook(place, words));

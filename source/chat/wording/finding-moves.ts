@@ -55,7 +55,7 @@ function rowsPulled(moves: readonly MendMove[], from: number, words: Words): Run
   }
   if (rows < 2 || last === null || back === null) return null;
   const yarn = sayYarn(last.yarn, words);
-  const sentence = words.say`Pull out ${rows} rows of ${yarn} one by one, catching every loop: in the end ${caughtOn(last.catches, words)}. Bring the carriage back to the ${back} without knitting.`;
+  const sentence = words.finding.pullOutRowsOf(rows, yarn, caughtOn(last.catches, words), back);
   return { length: at - from, sentence };
 }
 
@@ -66,7 +66,7 @@ function barsDrawn(moves: readonly MendMove[], from: number, words: Words): Run 
   const bars = moves.slice(from, from + length).reduce((sum, move) => sum + (barOf(move) ?? 0), 0);
   return {
     length,
-    sentence: words.say`Draw the thread out from under the last ${bars / 2} bars on each side.`,
+    sentence: words.finding.drawTheThreadOut(bars / 2),
   };
 }
 
@@ -78,33 +78,31 @@ type Pulled = Extract<ReverseMove, { readonly undo: 'knit' }>;
 function formatBedMove(move: BedMove, words: Words): string {
   switch (move.move) {
     case 'work':
-      return words.say`Bring ${needleList(move.needles, words)} into work.`;
+      return words.finding.work(needleList(move.needles, words));
     case 'rest':
-      return words.say`Push ${needleList(move.needles, words)} out of work.`;
+      return words.finding.rest(needleList(move.needles, words));
     case 'stand':
-      return words.say`Put the carriage on the ${move.side}.`;
+      return words.finding.stand(move.side);
     case 'counter':
-      return words.say`Row counter to ${move.rows}.`;
+      return words.finding.counter(move.rows);
     case 'cast-on':
-      return words.say`Cast on with ${sayYarn(move.yarn, words)}.`;
+      return words.finding.castOn(sayYarn(move.yarn, words));
     case 'feed':
-      return words.say`Thread ${sayYarn(move.yarn, words)} into the feeder.`;
+      return words.finding.feed(sayYarn(move.yarn, words));
     case 'park':
-      return words.say`Take ${sayYarn(move.yarn, words)} out of the feeder and park it at the ${move.end} end.`;
+      return words.finding.park(sayYarn(move.yarn, words), move.end);
     case 'cut':
-      return words.say`Cut ${sayYarn(move.yarn, words)}, leaving ${endTailCm} cm.`;
+      return words.finding.cutLeavingCm(sayYarn(move.yarn, words), endTailCm);
     case 'knit':
-      return words.say`Knit one row to the ${move.to}.`;
+      return words.finding.knit(move.to);
     case 'slip':
-      return words.say`Set the carriage to slip and bring it across to the ${move.to}: nothing knits.`;
+      return words.finding.slip(move.to);
     case 'transfer':
-      return words.say`With the tool, lift the loops of ${needleList(move.from, words)} and set them on ${needleList(move.to, words)}.`;
+      return words.finding.transfer(needleList(move.from, words), needleList(move.to, words));
     case 'take-off':
-      return move.to === undefined
-        ? words.say`Take the work off the needles.`
-        : words.say`Hold the work and pass the carriage once to the ${move.to} with nothing in the feeder: the work drops.`;
+      return move.to === undefined ? words.finding.takeOff : words.finding.holdTheWorkAnd(move.to);
     case 'rehang':
-      return words.say`Hang the loops from ${move.left} to ${move.right}.`;
+      return words.finding.rehang(move.left, move.right);
     default:
       return exhaustive(move);
   }
@@ -113,35 +111,39 @@ function formatBedMove(move: BedMove, words: Words): string {
 function formatReverseMove(move: ReverseMove, words: Words): string {
   switch (move.undo) {
     case 'work':
-      return words.say`Push ${needleList(move.needles, words)} back out of work.`;
+      return words.finding.pushBackOutOf(needleList(move.needles, words));
     case 'rest':
-      return words.say`Bring ${needleList(move.needles, words)} back into work.`;
+      return words.finding.bringBackIntoWork(needleList(move.needles, words));
     case 'stand':
-      return words.say`The carriage stood on the ${move.back}.`;
+      return words.finding.theCarriageStoodOn(move.back);
     case 'slip':
-      return words.say`Bring the carriage back to the ${move.back} without knitting.`;
+      return words.finding.bringTheCarriageBack(move.back);
     case 'counter':
-      return words.say`Turn the row counter back to ${move.rows}.`;
+      return words.finding.turnTheRowCounter(move.rows);
     case 'cast-on':
-      return words.say`Take the cast-on loops off the needles.`;
+      return words.finding.takeTheCastOn;
     case 'feed':
       return move.parkedAt === null
-        ? words.say`Take ${sayYarn(move.yarn, words)} out of the feeder.`
-        : words.say`Take ${sayYarn(move.yarn, words)} out of the feeder, back to its place at the ${move.parkedAt} end.`;
+        ? words.finding.takeOutOfThe(sayYarn(move.yarn, words))
+        : words.finding.takeOutOfTheFeeder(sayYarn(move.yarn, words), move.parkedAt);
     case 'park':
-      return words.say`Put ${sayYarn(move.yarn, words)} back into the feeder.`;
+      return words.finding.putBackIntoThe(sayYarn(move.yarn, words));
     case 'cut':
-      return words.say`Join ${sayYarn(move.yarn, words)} again, leaving ${endTailCm} cm to hide; ${joinedPlace(move.joinedAt, words)}.`;
+      return words.finding.joinAgainLeavingCm(
+        sayYarn(move.yarn, words),
+        endTailCm,
+        joinedPlace(move.joinedAt, words),
+      );
     case 'knit':
       return formatPullOut(move, words);
     case 'transfer':
       return formatSetBack(move, words);
     case 'take-off':
-      return words.say`Hang the loops again from the waste rows: ${hungOn(move.hangs, words)}.`;
+      return words.finding.hangTheLoopsAgain(hungOn(move.hangs, words));
     case 'rehang':
-      return words.say`Take the loops from ${move.left} to ${move.right} off again, a strand run through them.`;
+      return words.finding.takeTheLoopsFrom(move.left, move.right);
     case 'stray':
-      return words.say`Drop the loose loop off ${move.needle} and push the needle out of work.`;
+      return words.finding.stray(move.needle);
     case 'hand':
       return formatHandBack(move.what, words);
     default:
@@ -150,63 +152,62 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
 }
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
-  place === 'feeder' ? words.say`it goes back into the feeder` : words.say`it waits at the ${place} end`;
+  place === 'feeder' ? words.finding.itGoesBackInto : words.finding.itWaitsAtThe(place);
 
 /** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
 function needleList(names: readonly string[], words: Words): string {
-  return names.length > 4 ? words.say`${names[0] ?? ''} to ${names.at(-1) ?? ''}` : words.amounts.list(names);
+  return names.length > 4 ? words.finding.to(names[0] ?? '', names.at(-1) ?? '') : words.amounts.list(names);
 }
 
 const hungOn = (runs: readonly LoopRun[], words: Words): string =>
-  words.say`one on each needle from ${runs[0]?.first ?? ''} to ${runs.at(-1)?.last ?? ''}`;
+  words.finding.oneOnEachNeedle(runs[0]?.first ?? '', runs.at(-1)?.last ?? '');
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
 const formatPullOut = ({ yarn, catches, back }: Pulled, words: Words): string =>
-  words.say`Pull out the row of ${sayYarn(yarn, words)} gently, catching every loop: ${caughtOn(catches, words)}. Bring the carriage back to the ${back} without knitting.`;
+  words.finding.pullOutTheRow(sayYarn(yarn, words), caughtOn(catches, words), back);
 
 function caughtOn(catches: readonly LoopRun[], words: Words): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {
-    const where = first === last ? first : words.say`each from ${first} to ${last}`;
+    const where = first === last ? first : words.finding.eachFromTo(first, last);
     if (loops === 1) return [];
-    return loops === 0
-      ? [words.say`none on ${where}, which stays in work`]
-      : [words.say`${loops} together on ${where}`];
+    return loops === 0 ? [words.finding.noneOnWhichStays(where)] : [words.finding.togetherOn(loops, where)];
   });
   const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
-  return words.amounts.list([words.say`one loop on each needle from ${left} to ${right}`, ...exceptions]);
+  return words.amounts.list([words.finding.oneLoopOnEach(left, right), ...exceptions]);
 }
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>, words: Words): string {
   const [from, to] = [needleList(move.from, words), needleList(move.to, words)];
-  if (move.parts)
-    return words.say`Set the loops of ${from} out again on ${to}, parting the stitches that share ${move.from.at(-1) ?? ''}.`;
+  if (move.parts) return words.finding.setTheLoopsOf(from, to, move.from.at(-1) ?? '');
   return move.rests.length === 0
-    ? words.say`Set the loops of ${from} back on ${to}.`
-    : words.say`Set the loops of ${from} back on ${to}. Push ${needleList(move.rests, words)} out of work.`;
+    ? words.finding.setTheLoopsOfBack(from, to)
+    : words.finding.setTheLoopsOfBackOn(from, to, needleList(move.rests, words));
 }
 
 function formatHandBack(what: HandMove, words: Words): string {
   switch (what.move) {
     case 'graft':
-      return words.say`${what.edge}: draw the thread back out${drawnFrom(what.up, words.say`up through`)}${drawnFrom(what.down, words.say`down through`)}.`;
+      return words.finding.graft(
+        what.edge,
+        drawnFrom(what.up, words.finding.upThrough),
+        drawnFrom(what.down, words.finding.downThrough),
+      );
     case 'wash':
-      return words.say`What has been washed stays so.`;
+      return words.finding.wash;
     case 'bars':
       return what.count === 1
-        ? words.say`Draw the thread out from under the last bar on the ${what.side}.`
-        : words.say`Draw the thread out from under the last ${what.count} bars on the ${what.side}.`;
+        ? words.finding.bars(what.side)
+        : words.finding.drawTheThreadOutFrom(what.count, what.side);
     case 'draw-up':
-      return words.say`Ease the drawn-up thread.`;
+      return words.finding.drawUp;
     case 'fasten':
-      return words.say`Undo the fastening.`;
+      return words.finding.fasten;
     case 'thread':
-      return words.say`Draw the cord back out of eyelet ${what.eyelet}.`;
+      return words.finding.thread(what.eyelet);
     case 'release':
-      return what.what === 'waste'
-        ? words.say`The waste rows are out and not put back: hold the open loops on a spare strand.`
-        : words.say`The ravel cord is out and not put back: hold the open loops on a spare strand.`;
+      return what.what === 'waste' ? words.finding.release : words.finding.theRavelCordIs;
     case 'measure':
-      return words.say`Measure ${what.lengthCm} cm again.`;
+      return words.finding.measure(what.lengthCm);
     default:
       return exhaustive(what);
   }

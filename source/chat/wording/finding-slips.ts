@@ -78,7 +78,7 @@ export function sayMend(mend: Mend, number: number, isOnly: boolean, words: Word
   return [
     `  ${number}  ${slips.heading(mend.how, mend.thenDone + 1, isOnly)}`,
     ...shown.map((text) => `     ${text}`),
-    ...(more > 0 ? [`     ${words.say`and ${words.count(more, 'more step', 'more steps')}.`}`] : []),
+    ...(more > 0 ? [`     ${words.finding.and(more)}`] : []),
     ...sayShows(mend, words).map((text) => `     ${text}`),
   ];
 }

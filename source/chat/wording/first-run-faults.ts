@@ -26,39 +26,42 @@ export function formatInterviewFault(
     case 'first-run/not-understood':
       return notUnderstood(fault, words);
     case 'first-run/which-is-which':
-      return words.say`Say which number is which, as in: ${examplesOf('swatch', words.units, words)[0] ?? ''}.`;
+      return words.firstRun.whichIsWhich(examplesOf('swatch', words.units, words)[0] ?? '');
     case 'first-run/yarn-without-name':
-      return words.say`The yarn needs a name of its own, first in the line.`;
+      return words.firstRun.yarnWithoutName;
     case 'first-run/odd-yarn-name':
-      return words.say`Is the yarn called ${quote(fault.name)}? Then answer with that in quotes; balls and lengths as in ${quote(words.say`2 balls of 50 g, 120 m each`)}.`;
+      return words.firstRun.oddYarnName(quote(fault.name), quote(words.firstRun.ballsExample));
     case 'first-run/same-yarn':
-      return words.say`Both yarns are called ${quote(fault.yarn)}: give one of them another name.`;
+      return words.firstRun.sameYarn(quote(fault.yarn));
     case 'first-run/no-such-answer':
-      return words.say`There is no answer ${quote(fault.word)} to change: choose ${words.amounts.choice(asked.map((id) => labelOf(id, words)))}, or its number.`;
+      return words.firstRun.noSuchAnswer(
+        quote(fault.word),
+        asked.map((id) => labelOf(id, words)),
+      );
     case 'first-run/nothing-before':
-      return words.say`This is the first question.`;
+      return words.firstRun.nothingBefore;
     case 'first-run/not-units':
-      return words.say`Type units cm, or units in.`;
+      return words.firstRun.notUnits;
     case 'first-run/not-a-choice':
-      return words.say`${quote(fault.word)} does nothing here: press Enter to begin, or type change and what to change.`;
+      return words.firstRun.notAChoice(quote(fault.word));
     case 'brief/too-small':
-      return words.say`That is too little: at least ${limit(fault.field, fault.least, words)}.`;
+      return words.firstRun.tooSmall(limit(fault.field, fault.least, words));
     case 'brief/too-large':
-      return words.say`That is too much: at most ${limit(fault.field, fault.most, words)}.`;
+      return words.firstRun.tooLarge(limit(fault.field, fault.most, words));
     case 'brief/not-whole':
-      return words.say`Give a whole number, without a fraction.`;
+      return words.firstRun.notWhole;
     case 'brief/not-even':
-      return words.say`Give an even number of rows, so that both yarns wait on the home side.`;
+      return words.firstRun.notEven;
     case 'brief/not-a-colour':
-      return words.say`A colour is # and six of the figures 0-9 and letters a-f, such as #6b2d5c.`;
+      return words.firstRun.notAColour;
     case 'brief/too-short':
-      return words.say`The name is empty.`;
+      return words.firstRun.tooShort;
     case 'brief/too-long':
-      return words.say`The name is too long: at most ${words.count(fault.most, 'character')}.`;
+      return words.firstRun.tooLong(fault.most);
     case 'brief/not-a-name':
-      return words.say`That cannot be a name: it has signs in it that cannot be seen.`;
+      return words.firstRun.notAName;
     case 'brief/wrong-type':
-      return words.say`That cannot be used here: give another.`;
+      return words.firstRun.wrongType;
     default:
       return formatFault(fault, words);
   }
@@ -73,21 +76,20 @@ function notUnderstood(
   words: Words,
 ): string {
   const example = examplesOf(question, words.units, words)[0] ?? '';
-  if (word !== null)
-    return words.say`I do not know what ${quote(word)} means here: answer as in ${quote(example)}.`;
+  if (word !== null) return words.firstRun.notUnderstood(quote(word), quote(example));
   switch (question) {
     case 'size':
-      return words.say`Give two lengths, as in ${quote(example)}.`;
+      return words.firstRun.give.size(quote(example));
     case 'bed':
-      return words.say`Give the number of needles and how far apart they are, as in ${quote(example)}.`;
+      return words.firstRun.give.bed(quote(example));
     case 'swatch':
-      return words.say`Give stitches and rows, and the width and height they measure, as in ${quote(example)}.`;
+      return words.firstRun.give.swatch(quote(example));
     case 'stripes':
-      return words.say`Give one number of rows, or two.`;
+      return words.firstRun.give.stripes;
     case 'name':
     case 'first':
     case 'second':
-      return words.say`Answer as in ${quote(example)}.`;
+      return words.firstRun.give.other(quote(example));
     default:
       return exhaustive(question);
   }

@@ -17,28 +17,26 @@ export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly
   return [
     ...answer(
       sizeLine(plan, values, words),
-      words.say`To knit: ${words.count(stitches, 'stitch', 'stitches')}, ${words.count(rows, 'row')} round and ${words.count(shapings, 'shaping move')}. They take ${needlesUsed} needles; the bed has ${brief.bed.needles}.`,
+      words.firstRun.toKnit(stitches, rows, shapings, needlesUsed, brief.bed.needles),
       yarnLine(plan, words),
-      words.say`Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.`,
+      words.firstRun.haveReady,
     ),
     ...guesses(values, words).map(caution),
     ...plan.warnings.map((warning) => caution(formatWarning(warning, words))),
-    ...answer(
-      words.say`Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.`,
-    ),
+    ...answer(words.firstRun.restIsUsual),
   ];
 }
 
 function sizeLine({ size, brief }: Plan, { size: asked }: Values, words: Words): string {
-  const got = words.say`${words.amounts.length(size.widthCm)} wide and ${words.amounts.length(size.depthCm)} deep`;
+  const got = words.firstRun.wideAndDeep(size.widthCm, size.depthCm);
   return 'girthCm' in asked
-    ? words.say`${brief.name}: ${got}, sewn and lying flat, ${showSize(asked, words)}.`
-    : words.say`${brief.name}: ${got}, sewn and lying flat. Asked: ${showSize(asked, words)}.`;
+    ? words.firstRun.plan(brief.name, got, showSize(asked, words))
+    : words.firstRun.planAndAsked(brief.name, got, showSize(asked, words));
 }
 
 function yarnLine({ yarn, brief, gauge }: Plan, words: Words): string {
   const needs = yarn.filter((need) => need.yarn !== brief.waste.yarn).map((need) => yarnText(need, words));
-  return words.say`Yarn, with a reserve of ${Math.round((reserveOf(gauge) - 1) * 100)} %: ${words.amounts.list(needs)}.`;
+  return words.firstRun.yarnNeeds(Math.round((reserveOf(gauge) - 1) * 100), needs);
 }
 
 function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words: Words): string {
@@ -46,8 +44,8 @@ function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words
   if (enough === null) return `${yarn} ${need}`;
   const have = words.amounts.mass(haveGrams ?? 0);
   return enough
-    ? words.say`${yarn} ${need}, enough (you have ${have})`
-    : words.say`${yarn} ${need}, too little (you have ${have})`;
+    ? words.firstRun.yarnEnough(yarn, need, have)
+    : words.firstRun.yarnTooLittle(yarn, need, have);
 }
 
 /** What the plan stands on where nobody measured. */
@@ -56,16 +54,8 @@ function guesses(values: Values, words: Words): readonly string[] {
     (yarn) => yarn !== null && yarn.metresPer100g === null,
   );
   return [
-    ...(values.swatch === null
-      ? [
-          words.say`The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.`,
-        ]
-      : []),
-    ...(isGuessed
-      ? [
-          words.say`Where you gave no length, yarn is taken as ${usualLength(values, words)} to 100 g, a rule of thumb: the label knows better.`,
-        ]
-      : []),
+    ...(values.swatch === null ? words.firstRun.swatchIsGuess : []),
+    ...(isGuessed ? [words.firstRun.lengthIsGuess(usualLength(values, words))] : []),
   ];
 }
 

@@ -17,75 +17,61 @@ interface Wording {
 
 const wordings: { readonly [Id in QuestionId]: Wording } = {
   name: {
-    label: (words: Words) => words.say`name`,
-    ask: (_, words) => words.say`What is the bag to be called?`,
-    asIn: (_, words) => [words.say`Dice bag`],
+    label: (words: Words) => words.firstRun.questions.name.label,
+    ask: (_, words) => words.firstRun.questions.name.ask,
+    asIn: (_, words) => words.firstRun.questions.name.asIn,
     show: ({ name }) => name,
   },
   size: {
-    label: (words: Words) => words.say`size`,
-    ask: (_, words) =>
-      words.say`How wide and how deep is it to be, sewn and lying flat? Or how far round and how high is what goes in?`,
+    label: (words: Words) => words.firstRun.questions.size.label,
+    ask: (_, words) => words.firstRun.questions.size.ask,
     asIn: (length, words: Words) => [
-      length === 'cm' ? words.say`14 by 18 cm` : words.say`5.5 by 7 in`,
-      words.say`26 round 12 high`,
+      length === 'cm' ? words.firstRun.questions.size.asIn.cm : words.firstRun.questions.size.asIn.in,
+      words.firstRun.questions.size.asIn.contents,
     ],
     show: ({ size }, words) => showSize(size, words),
   },
   bed: {
-    label: (words: Words) => words.say`bed`,
-    ask: (_, words) => words.say`Which needle bed do you have: how many needles, and how far apart?`,
-    asIn: (_, words) => [
-      words.say`120 needles 6 mm`,
-      words.say`fine 200`,
-      words.say`mid 120`,
-      words.say`bulky 90`,
-    ],
-    show: ({ bed }, words: Words) =>
-      words.say`${words.count(bed.needles, 'needle')}, ${bed.pitchMm} mm apart`,
+    label: (words: Words) => words.firstRun.questions.bed.label,
+    ask: (_, words) => words.firstRun.questions.bed.ask,
+    asIn: (_, words) => words.firstRun.questions.bed.asIn,
+    show: ({ bed }, words: Words) => words.firstRun.questions.bed.show(bed.needles, bed.pitchMm),
   },
   swatch: {
-    label: (words: Words) => words.say`swatch`,
-    ask: (_, words) =>
-      words.say`What does your swatch measure: how many stitches over its width, how many rows over its height?`,
+    label: (words: Words) => words.firstRun.questions.swatch.label,
+    ask: (_, words) => words.firstRun.questions.swatch.ask,
     asIn: (length, words: Words) => [
-      length === 'cm'
-        ? words.say`40 stitches 19.2 cm, 60 rows 21.6 cm`
-        : words.say`40 stitches 7.5 in, 60 rows 8.5 in`,
+      length === 'cm' ? words.firstRun.questions.swatch.asIn.cm : words.firstRun.questions.swatch.asIn.in,
     ],
     show: (values, words) =>
       values.swatch
         ? showSwatch(values.swatch, words)
-        : words.say`a guess from your bed: ${showSwatch(swatchOf(values), words)} (rule of thumb)`,
+        : words.firstRun.questions.swatch.show(showSwatch(swatchOf(values), words)),
   },
   first: {
-    label: (words: Words) => words.say`first yarn`,
-    ask: (_, words) =>
-      words.say`What is the first yarn called? Behind its name goes what you know of it: colour, length of 100 g, grams you have.`,
+    label: (words: Words) => words.firstRun.questions.first.label,
+    ask: (_, words) => words.firstRun.questions.first.ask,
     asIn: (length, words: Words) => [
-      length === 'cm'
-        ? words.say`plum #6b2d5c 190 m per 100 g 60 g`
-        : words.say`plum #6b2d5c 210 yd per 100 g 2 oz`,
+      length === 'cm' ? words.firstRun.questions.first.asIn.cm : words.firstRun.questions.first.asIn.in,
     ],
     show: (values, words) => showYarn(values.first, values, words),
   },
   second: {
-    label: (words: Words) => words.say`second yarn`,
-    ask: ({ first }, words: Words) =>
-      words.say`And the second yarn, for the stripes between? The word none knits all in ${first.name}.`,
+    label: (words: Words) => words.firstRun.questions.second.label,
+    ask: ({ first }, words: Words) => words.firstRun.questions.second.ask(first.name),
     asIn: (length, words: Words) => [
-      length === 'cm'
-        ? words.say`mint #9fd8c2 190 m per 100 g 45 g`
-        : words.say`mint #9fd8c2 210 yd per 100 g 1.5 oz`,
+      length === 'cm' ? words.firstRun.questions.second.asIn.cm : words.firstRun.questions.second.asIn.in,
     ],
     show: (values, words) =>
-      values.second ? showYarn(values.second, values, words) : words.say`none, all in ${values.first.name}`,
+      values.second
+        ? showYarn(values.second, values, words)
+        : words.firstRun.questions.second.show(values.first.name),
   },
   stripes: {
-    label: (words: Words) => words.say`stripes`,
+    label: (words: Words) => words.firstRun.questions.stripes.label,
     ask: ({ first, second }, words: Words) =>
-      words.say`How many rows high are the stripes? One even number, or one for ${first.name} and one for ${second?.name ?? ''}.`,
-    asIn: (_, words) => ['2', words.say`4 and 2`],
+      words.firstRun.questions.stripes.ask(first.name, second?.name ?? ''),
+    asIn: (_, words) => ['2', words.firstRun.questions.stripes.asIn],
     show: (values, words: Words) => showStripes(values, words),
   },
 };
@@ -101,12 +87,12 @@ export const showAnswer = (id: QuestionId, values: Values, words: Words): string
 export function showSize(size: Values['size'], words: Words): string {
   const length = (cm: number): string => words.amounts.length(cm);
   return 'girthCm' in size
-    ? words.say`for what is ${length(size.girthCm)} round and ${length(size.heightCm)} high`
-    : words.say`${length(size.widthCm)} wide and ${length(size.depthCm)} deep`;
+    ? words.firstRun.contents(length(size.girthCm), length(size.heightCm))
+    : words.firstRun.widthAndDepth(length(size.widthCm), length(size.depthCm));
 }
 
 const showSwatch = ({ stitches, rows, widthCm, heightCm }: MeasuredSwatch, words: Words): string =>
-  words.say`${words.count(stitches, 'stitch', 'stitches')} over ${words.amounts.length(widthCm)}, ${words.count(rows, 'row')} over ${words.amounts.length(heightCm)}`;
+  words.firstRun.swatchOver(stitches, widthCm, rows, heightCm);
 
 function showYarn(
   { name, colour, metresPer100g, isUsualLength, grams }: YarnAnswer,
@@ -118,17 +104,17 @@ function showYarn(
     name,
     ...(colour === null ? [] : [colour]),
     metresPer100g === null || isUsualLength
-      ? words.say`${length} to 100 g (rule of thumb)`
-      : words.say`${length} to 100 g`,
-    grams === null ? words.say`not weighed` : words.amounts.mass(grams),
+      ? words.firstRun.metresGuessed(length)
+      : words.firstRun.metres(length),
+    grams === null ? words.firstRun.notWeighed : words.amounts.mass(grams),
   ].join(', ');
 }
 
 function showStripes({ stripes: [one, other], first, second }: Values, words: Words): string {
-  if (one === other || second === null) return words.say`${words.count(one, 'row')} each`;
+  if (one === other || second === null) return words.firstRun.rowsEach(one);
   return words.amounts.list([
-    `${first.name} ${words.count(one, 'row')}`,
-    `${second.name} ${words.count(other, 'row')}`,
+    `${first.name} ${words.counted.row(one)}`,
+    `${second.name} ${words.counted.row(other)}`,
   ]);
 }
 
@@ -146,40 +132,27 @@ export const sayAnswers = (
 ): readonly string[] =>
   asked.map(
     (id, i) =>
-      `${i + 1} ${labelOf(id, words)}: ${answers[id] ? showAnswer(id, values, words) : words.say`not asked yet`}`,
+      `${i + 1} ${labelOf(id, words)}: ${answers[id] ? showAnswer(id, values, words) : words.firstRun.notAsked}`,
   );
 
-export const sayOpening = (words: Words): string =>
-  words.say`A few questions, and the bag begins. Enter takes what is offered, ? explains, practice begins the practice bag instead.`;
+export const sayOpening = (words: Words): string => words.firstRun.opening;
 
-export const sayGoingOn = (words: Words): string =>
-  words.say`Your answers from last time are still here; change goes to one of them.`;
+export const sayGoingOn = (words: Words): string => words.firstRun.goingOn;
 
-export const sayInterviewHelp = (words: Words): readonly string[] => [
-  words.say`Answer as in the example, or press Enter to take what is offered.`,
-  words.say`back goes one question back; answers lists what you answered, and change size, or change 2, goes to one of them.`,
-  words.say`? swatch explains a word; units in asks in inches; practice begins the practice bag.`,
-  words.say`After the last question you see the plan. Enter begins; save my-bag.json begins too, and keeps the brief in that file.`,
-  words.say`quit leaves. Your answers are kept: slantwise new goes on with them.`,
-];
+export const sayInterviewHelp = (words: Words): readonly string[] => words.firstRun.howToAnswer;
 
-export const sayPractice = (words: Words): string =>
-  words.say`This is the practice bag; the word new plans a bag of your own.`;
+export const sayPractice = (words: Words): string => words.firstRun.practice;
 
 /** On leaving a bag to plan another. */
 export const sayWaits = (name: string, path: string, words: Words): string =>
-  words.say`${name} is saved, and waits in ${path}`;
+  words.firstRun.waits(name, path);
 
-export const sayAnswersKept = (words: Words): string =>
-  words.say`Your answers are kept: slantwise new goes on with them.`;
+export const sayAnswersKept = (words: Words): string => words.firstRun.answersKept;
 
-export const sayAnswersNotKept = (why: string, words: Words): string =>
-  words.say`The answers cannot be kept for another day: ${why} Go on all the same.`;
+export const sayAnswersNotKept = (why: string, words: Words): string => words.firstRun.answersNotKept(why);
 
-export const sayBriefKept = (path: string, words: Words): string => words.say`The brief is kept in ${path}`;
+export const sayBriefKept = (path: string, words: Words): string => words.firstRun.briefKept(path);
 
-export const sayBriefNotKept = (why: string, words: Words): string =>
-  words.say`The brief has no file of its own: ${why} The log holds it too.`;
+export const sayBriefNotKept = (why: string, words: Words): string => words.firstRun.briefNotKept(why);
 
-export const sayDamagedLog = (path: string, words: Words): string =>
-  words.say`${path} cannot be read. If your bag is in it, type quit, and then slantwise check with its name.`;
+export const sayDamagedLog = (path: string, words: Words): string => words.firstRun.damagedLog(path);

@@ -16,9 +16,9 @@ export function findExample(session: Session): string {
 
 export const weighExample = (session: Session): string => `weigh ${firstYarn(session)} 20 g`;
 
-export const noteExample = (words: Words): string => `note ${words.say`a little tighter here`}`;
+export const noteExample = (words: Words): string => `note ${words.help.aNote}`;
 
-export const markExample = (words: Words): string => `mark ${words.say`before the break`}`;
+export const markExample = (words: Words): string => `mark ${words.help.aMark}`;
 
 export const firstYarn = ({ job }: Session): string => job.plan.stripes[0]?.yarn ?? '';
 
@@ -30,7 +30,7 @@ export function exampleLines(examples: readonly string[], words: Words): readonl
 
 function gistOf(example: string, words: Words): string {
   const [word = '', rest] = example.split(' ');
-  if (word === 'help') return words.say`more of this`;
-  if (word === 'next' && rest) return words.say`confirm ${rest} at once`;
+  if (word === 'help') return words.help.moreOfThis;
+  if (word === 'next' && rest) return words.help.confirmSeveral(rest);
   return findCommand(word)?.gist(words) ?? '';
 }

@@ -11,21 +11,19 @@ export interface HelpNow {
 
 export const helpNow: Readonly<Record<Situation, HelpNow>> = {
   trouble: {
-    says: (words: Words) =>
-      words.say`Saving makes trouble. You can knit on: nothing is lost while this is open.`,
+    says: (words: Words) => words.help.now.trouble,
     examples: () => ['save ../bag.jsonl', 'help log', 'where', 'next'],
   },
   way: {
-    says: (words: Words) =>
-      words.say`You are being guided outside the plan, one step of the hands at a time.`,
+    says: (words: Words) => words.help.now.way,
     examples: () => ['next', 'back', 'again', 'stop'],
   },
   offer: {
-    says: (words: Words) => words.say`There is something on offer. Nothing changes until you take it.`,
+    says: (words: Words) => words.help.now.offer,
     examples: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help finding', 'next'],
   },
   finished: {
-    says: (words: Words) => words.say`The bag is finished.`,
+    says: (words: Words) => words.help.now.finished,
     examples: ({ session }, words: Words) => [
       weighExample(session),
       noteExample(words),
@@ -35,12 +33,11 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     ],
   },
   'cast-on': {
-    says: (words: Words) =>
-      words.say`You are at the start: needles, the first loops, waste rows and the ravel cord.`,
+    says: (words: Words) => words.help.now['cast-on'],
     examples: () => ['next', 'plan', 'words ravel cord', 'pedal confirm', 'large on'],
   },
   stripes: {
-    says: (words: Words) => words.say`You are knitting stripes.`,
+    says: (words: Words) => words.help.now.stripes,
     examples: ({ session }, words: Words) => [
       'next',
       'where',
@@ -50,8 +47,7 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     ],
   },
   shaping: {
-    says: (words: Words) =>
-      words.say`You are at a shaping move: an increase at one edge, a decrease at the other.`,
+    says: (words: Words) => words.help.now.shaping,
     examples: ({ session }) => [
       'next',
       'words shaping move',
@@ -61,26 +57,23 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     ],
   },
   rehang: {
-    says: (words: Words) =>
-      words.say`You are at a rehang: the work comes off on waste rows and is hung again.`,
+    says: (words: Words) => words.help.now.rehang,
     examples: () => ['next', 'words rehang', 'why rehang', 'draw bed'],
   },
   'closing-row': {
-    says: (words: Words) =>
-      words.say`You are closing: one row, the tail, waste rows, and the work comes off.`,
+    says: (words: Words) => words.help.now['closing-row'],
     examples: () => ['next', 'why closing row', 'why tail', 'plan'],
   },
   graft: {
-    says: (words: Words) =>
-      words.say`You are grafting: on each edge in turn the needle goes down one loop and up the next.`,
+    says: (words: Words) => words.help.now.graft,
     examples: () => ['next', 'words movement', 'why graft', 'back', 'large on'],
   },
   seam: {
-    says: (words: Words) => words.say`You are sewing the bottom, bar by bar.`,
+    says: (words: Words) => words.help.now.seam,
     examples: () => ['next', 'words bar', 'why seam', 'draw fold'],
   },
   cord: {
-    says: (words: Words) => words.say`You are making the cord.`,
+    says: (words: Words) => words.help.now.cord,
     examples: ({ session }) => [
       session.job.stepCount - session.done >= severalRounds ? `next ${severalRounds}` : 'next',
       'words slip',
@@ -89,7 +82,7 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
     ],
   },
   threading: {
-    says: (words: Words) => words.say`You are threading the cord through the eyelets.`,
+    says: (words: Words) => words.help.now.threading,
     examples: () => ['next', 'why eyelets', 'draw bag', 'cautions'],
   },
 };

@@ -17,42 +17,26 @@ export interface HelpTopic extends Named {
 export const helpTopics: readonly HelpTopic[] = [
   {
     id: 'keys',
-    names: (words: Words) => words.say`keys, key`,
-    lines: (words: Words) => [
-      words.say`With nothing typed, Enter or Space confirms the step, and Left arrow takes the last one back.`,
-      words.say`Up and Down bring back what you typed, Tab completes a word, Escape clears the line.`,
-      words.say`F2 shows large letters. Ctrl-C leaves; everything is saved.`,
-    ],
+    names: (words: Words) => words.help.topics.keys.names,
+    lines: (words: Words) => words.help.topics.keys.lines,
     examples: () => ['next', 'back'],
   },
   {
     id: 'switches',
-    names: (words: Words) => words.say`switches, foot switch, row trip`,
-    lines: (words: Words) => [
-      words.say`A foot switch or a row trip types a key. Type pedal and what it is to do, then press it.`,
-      words.say`Presses closer together than the pedal gap count as one, for a switch that bounces.`,
-      words.say`With a longer pause, a risky step stays on the screen longer before a press counts.`,
-    ],
+    names: (words: Words) => words.help.topics.switches.names,
+    lines: (words: Words) => words.help.topics.switches.lines,
     examples: () => ['pedal gap 100', 'pause long', 'pedal confirm'],
   },
   {
     id: 'finding',
-    names: (words: Words) => words.say`finding, lost count, lost`,
-    lines: (words: Words) => [
-      words.say`Say what you see on the bed, as little as you know: you hear where that is, or what went wrong.`,
-      words.say`The edges are the outermost needles that hold loops. Say more with find and.`,
-      words.say`With choose you accept what is offered. Mending is guided step by step, and stop leaves it.`,
-    ],
+    names: (words: Words) => words.help.topics.finding.names,
+    lines: (words: Words) => words.help.topics.finding.lines,
     examples: (session) => ['where', findExample(session), 'find and carriage right'],
   },
   {
     id: 'ripping',
-    names: (words: Words) => words.say`ripping, undoing rows`,
-    lines: (words: Words) => [
-      words.say`The way back is guided: each row out with every loop caught, each needle and the row counter set back.`,
-      words.say`What hands cannot undo, such as a cut, is said before you come to it.`,
-      words.say`To set the count right and leave the work as it is, use go. One step back is back.`,
-    ],
+    names: (words: Words) => words.help.topics.ripping.names,
+    lines: (words: Words) => words.help.topics.ripping.lines,
     examples: ({ job, done }) => [
       'back',
       'redo',
@@ -63,20 +47,14 @@ export const helpTopics: readonly HelpTopic[] = [
   },
   {
     id: 'replanning',
-    names: (words: Words) => words.say`replanning, longer, shorter, wrong size`,
-    lines: (words: Words) => [
-      words.say`What is knitted stays. The rest can be longer or shorter, in whole repeats, or in another colour.`,
-      words.say`If the piece measures otherwise than the swatch, say what you measured. You see the new plan first.`,
-    ],
+    names: (words: Words) => words.help.topics.replanning.names,
+    lines: (words: Words) => words.help.topics.replanning.lines,
     examples: () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'choose 1', 'back'],
   },
   {
     id: 'yarn',
-    names: (words: Words) => words.say`yarn, yarn runs short`,
-    lines: (words: Words) => [
-      words.say`The plan shows what each yarn needs, with a reserve, and whether what you weighed is enough.`,
-      words.say`Weigh what is left of a yarn: weigh keeps it, and with replan the bag becomes one that the yarn allows.`,
-    ],
+    names: (words: Words) => words.help.topics.yarn.names,
+    lines: (words: Words) => words.help.topics.yarn.lines,
     examples: (session) => [
       'plan',
       'why yarn',
@@ -86,39 +64,26 @@ export const helpTopics: readonly HelpTopic[] = [
   },
   {
     id: 'log',
-    names: (words: Words) => words.say`log, saving, saved`,
-    lines: (words: Words) => [
-      words.say`Each confirmed step is on disk before it is shown. You can leave at any step, and come back to it.`,
-      words.say`If the disk makes trouble, save writes the whole log to another file, and the work goes on there.`,
-      words.say`Notes and named places are kept in the log too.`,
-    ],
+    names: (words: Words) => words.help.topics.log.names,
+    lines: (words: Words) => words.help.topics.log.lines,
     examples: (_, words) => [noteExample(words), 'notes', markExample(words), 'bags', 'save ../bag.jsonl'],
   },
   {
     id: 'replay',
-    names: (words: Words) => words.say`replay, lesson, teacher`,
-    lines: (words: Words) => [
-      words.say`A log can be played again, at the pace at which it was worked or faster: leave, and type slantwise replay and its file.`,
-      words.say`A teacher can put lines into a copy of a log with slantwise lesson. The logs are listed by bags.`,
-    ],
+    names: (words: Words) => words.help.topics.replay.names,
+    lines: (words: Words) => words.help.topics.replay.lines,
     examples: () => ['bags'],
   },
   {
     id: 'language',
-    names: (words: Words) => words.say`language, units, inches`,
-    lines: (words: Words) => [
-      words.say`All sentences are in English or in German. Commands and needle names are the same in both.`,
-      words.say`Lengths are in centimetres or in inches.`,
-    ],
+    names: (words: Words) => words.help.topics.language.names,
+    lines: (words: Words) => words.help.topics.language.lines,
     examples: () => ['language auto', 'units cm'],
   },
   {
     id: 'screen',
-    names: (words: Words) => words.say`screen, drawing, large letters, sound`,
-    lines: (words: Words) => [
-      words.say`A drawing can stand in place of the counters: the strip, the bag, the folded seam or the bed.`,
-      words.say`From across the room, large letters or speech tell the step, and a bell tells one step from another.`,
-    ],
+    names: (words: Words) => words.help.topics.screen.names,
+    lines: (words: Words) => words.help.topics.screen.lines,
     examples: () => ['draw strip', 'draw bed', 'large on', 'bell on', 'speech on'],
   },
 ];

@@ -20,23 +20,16 @@ export function formatHelp(topic: string | null, scene: Scene, words: Words): re
   if (command) return commandLines(command, words);
   const near = findNamed(helpTopics, asked, words);
   if (near) return topicLines(near, scene, words);
-  return findWord(asked, words)
-    ? explainWord(asked, words)
-    : [words.say`There is no help on ${asked}.`, topicsLine(words)];
+  return findWord(asked, words) ? explainWord(asked, words) : [words.help.none(asked), topicsLine(words)];
 }
 
 const nowLines = (scene: Scene, words: Words): readonly string[] => {
   const { says, examples } = helpNow[situationOf(scene)];
-  return [
-    says(words),
-    ...exampleLines(examples(scene, words), words),
-    words.say`Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?`,
-    topicsLine(words),
-  ];
+  return [says(words), ...exampleLines(examples(scene, words), words), words.help.keys, topicsLine(words)];
 };
 
 const topicsLine = (words: Words): string =>
-  words.say`Type help and a topic: ${helpTopics.map((one) => titleOf(one, words)).join(', ')}; or help all.`;
+  words.help.topicsAre(helpTopics.map((one) => titleOf(one, words)).join(', '));
 
 const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene, words: Words): readonly string[] => [
   ...lines(words),
@@ -44,8 +37,8 @@ const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene, words: W
 ];
 
 function commandLines({ usage, summary, example, aliases }: ChatCommand, words: Words): readonly string[] {
-  const also = aliases.length > 0 ? [words.say`Also: ${aliases.join(', ')}.`] : [];
-  return [`${usage(words)}: ${summary(words)}.`, [words.say`For example: ${example}.`, ...also].join(' ')];
+  const also = aliases.length > 0 ? [words.help.alsoCalled(aliases.join(', '))] : [];
+  return [`${usage(words)}: ${summary(words)}.`, [words.help.forExample(example), ...also].join(' ')];
 }
 
 /** All commands in two columns, so that a window of 24 rows holds them. */
@@ -53,7 +46,7 @@ function allLines(words: Words): readonly string[] {
   const cells = chatCommands.map(({ name, gist }) => `${name.padEnd(nameWidth)}${gist(words)}`);
   const rows = Math.ceil(cells.length / 2);
   const table = cells.slice(0, rows).map((cell, i) => `${cell.padEnd(cellWidth)}${cells[rows + i] ?? ''}`);
-  return [...table, words.say`Help and a command says more, such as help go.`];
+  return [...table, words.help.more];
 }
 
 const nameWidth = 9;

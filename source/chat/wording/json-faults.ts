@@ -7,39 +7,39 @@ import { quote } from './values.ts';
 export function mendJson(slip: JsonSlip, found: string, words: Words): string {
   switch (slip) {
     case 'ends-early':
-      return words.say`the file ends too soon; close every { with } and every [ with ].`;
+      return words.brief.json.endsEarly;
     case 'comment':
-      return words.say`take the comment out, JSON has none.`;
+      return words.brief.json.comment;
     case 'wrong-quotes':
-      return words.say`use straight double quotes instead of ${found}.`;
+      return words.brief.json.wrongQuotes(found);
     case 'unclosed-text':
-      return words.say`close this text with a double quote on the same line.`;
+      return words.brief.json.unclosedText;
     case 'odd-escape':
-      return words.say`write \\\\ for a backslash and \\t for a tab inside a text.`;
+      return words.brief.json.oddEscape;
     case 'odd-number':
-      return words.say`write numbers in plain digits, with a point for decimals and no unit, such as 0.5.`;
+      return words.brief.json.oddNumber;
     case 'decimal-comma':
-      return words.say`write decimals with a point, such as 19.2.`;
+      return words.brief.json.decimalComma;
     case 'extra-comma':
-      return words.say`take out the comma before ${found}.`;
+      return words.brief.json.extraComma(found);
     case 'comma-missing':
-      return words.say`put a comma before ${shown(found, words)}.`;
+      return words.brief.json.commaMissing(shown(found, words));
     case 'colon-missing':
-      return words.say`put a colon between the key and its value.`;
+      return words.brief.json.colonMissing;
     case 'key-unquoted':
-      return words.say`put the key ${shown(found, words)} in double quotes.`;
+      return words.brief.json.keyUnquoted(shown(found, words));
     case 'key-twice':
-      return words.say`the key ${shown(found, words)} is here a second time; keep one, or rename it.`;
+      return words.brief.json.keyTwice(shown(found, words));
     case 'word-unquoted':
-      return words.say`put ${shown(found, words)} in double quotes, or write a number.`;
+      return words.brief.json.wordUnquoted(shown(found, words));
     case 'value-missing':
-      return words.say`write a value before ${shown(found, words)}.`;
+      return words.brief.json.valueMissing(shown(found, words));
     case 'wrong-bracket':
-      return words.say`this ${found} does not match; close { with } and [ with ], the last opened first.`;
+      return words.brief.json.wrongBracket(found);
     case 'after-the-end':
-      return words.say`the brief is closed before this; take out ${shown(found, words)} and what follows.`;
+      return words.brief.json.afterTheEnd(shown(found, words));
     case 'not-expected':
-      return words.say`take out ${shown(found, words)}, or write what is missing before it.`;
+      return words.brief.json.notExpected(shown(found, words));
     default:
       return exhaustive(slip);
   }
@@ -47,8 +47,8 @@ export function mendJson(slip: JsonSlip, found: string, words: Words): string {
 
 /** Texts come with their quotes; everything is shortened and made safe. */
 const shown = (found: string, words: Words): string => {
-  if (found === ',') return words.say`this comma`;
-  if (found === ':') return words.say`this colon`;
+  if (found === ',') return words.brief.json.thisComma;
+  if (found === ':') return words.brief.json.thisColon;
   const inside = found.startsWith('"') && found.length > 1 ? found.slice(1, -1) : null;
   return inside === null ? quote(found).slice(1, -1) : quote(inside);
 };

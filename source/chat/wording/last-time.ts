@@ -13,13 +13,11 @@ export const notesLike = (session: Session, words: Words): readonly string[] => 
 function sayUsedLastTime({ yarn, usedGrams, leftGrams }: UsedYarn, words: Words): string {
   const left = words.amounts.mass(leftGrams);
   return usedGrams === null
-    ? words.say`Last time ${left} of ${yarn} were left: this bag is planned with that.`
-    : words.say`Last time ${words.amounts.mass(usedGrams)} of ${yarn} were used and ${left} left: this bag is planned with what is left.`;
+    ? words.record.leftLastTime(left, yarn)
+    : words.record.usedLastTime(usedGrams, yarn, left);
 }
 
 const notesOf = ({ notes, job }: Session, words: Words): readonly string[] =>
   [...notes].map(({ done, text }) =>
-    done >= job.stepCount
-      ? words.say`Last time, at the end: ${text}`
-      : words.say`Last time, at step ${done + 1}: ${text}`,
+    done >= job.stepCount ? words.record.noteAtEnd(text) : words.record.noteAtStep(done + 1, text),
   );

@@ -11,11 +11,9 @@ export function formatDuration(seconds: number): string {
 /** What a sound log holds, in a few lines. */
 export const formatTally = (tally: Tally, words: Words): string =>
   [
-    words.say`${tally.name}: the log is sound.`,
-    words.say`${words.count(tally.events, 'event')} in ${words.count(tally.sittings, 'sitting')}, ${formatDuration(tally.durationS)} recorded, rests included.`,
-    tally.finished
-      ? words.say`The bag is finished.`
-      : words.say`${tally.step} of ${tally.stepCount} steps confirmed.`,
+    words.logs.sound(tally.name),
+    words.logs.recorded(tally.events, tally.sittings, formatDuration(tally.durationS)),
+    tally.finished ? words.logs.bagFinished : words.logs.stepsConfirmed(tally.step, tally.stepCount),
   ].join('\n');
 
 /** One bag in a list. */
@@ -23,10 +21,8 @@ export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, 
   const tally = read.ok ? read.value : null;
   const day = lastUsed.toISOString().slice(0, 10);
   const at = String(number).padStart(2);
-  if (!tally) return `${at}  ${day}  ${words.say`cannot be read`}  ${path}`;
-  const state = tally.finished
-    ? words.say`finished`
-    : words.say`step ${tally.step + 1} of ${tally.stepCount} next`;
+  if (!tally) return `${at}  ${day}  ${words.logs.cannotBeRead}  ${path}`;
+  const state = tally.finished ? words.logs.finished : words.logs.nextStep(tally.step + 1, tally.stepCount);
   return `${at}  ${day}  ${tally.name}, ${state}  ${path}`;
 }
 
@@ -41,20 +37,19 @@ const mostBags = 8;
 
 /** The bags used last, and how to make another like one of them. */
 export function sayBags(bags: readonly Bag[], words: Words): readonly string[] {
-  if (bags.length === 0) return [words.say`No bags in the folder of logs yet.`];
+  if (bags.length === 0) return words.logs.noBags;
   const more = bags.length - mostBags;
   return [
     ...bags.slice(0, mostBags).map((bag, i) => formatBag(i + 1, bag, words)),
-    ...(more > 0 ? [words.say`and ${more} more: slantwise bags lists them all.`] : []),
+    ...(more > 0 ? [words.logs.moreBags(more)] : []),
     ...(bags.length > 1 ? [words.logs.openHint] : []),
-    words.say`To make another like one of them, leave and type slantwise work --like and its file.`,
+    words.logs.another,
   ];
 }
 
 /** What is asked for cannot be had together. */
-export const sayLikeAlone = (words: Words): string =>
-  words.say`Give --like or a brief, not both: the brief comes from the log.`;
+export const sayLikeAlone = (words: Words): string => words.logs.likeAlone;
 
 /** The log named holds another bag than the brief named. */
 export const sayOtherBag = (path: string, name: string, words: Words): string =>
-  words.say`${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`;
+  words.logs.otherBag(path, name);

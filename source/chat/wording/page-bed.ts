@@ -11,13 +11,10 @@ export function bedLines(plan: Plan, words: Words): readonly string[] {
   const { bed, crawl, homeSide } = plan.brief;
   return [
     ...labelled(
-      words.say`needles`,
-      words.say`${bed.needles} with a pitch of ${bed.pitchMm} mm, ${usableNeedles(plan.brief)} of them within the margins; the work crawls over ${plan.needlesUsed}`,
+      words.page.needles,
+      words.page.bed(bed.needles, bed.pitchMm, usableNeedles(plan.brief), plan.needlesUsed),
     ),
-    ...labelled(
-      words.say`crawl`,
-      words.say`to the ${crawl}; the carriage waits on the ${homeSide} between stripes`,
-    ),
+    ...labelled(words.page.crawl, words.page.crawlTo(crawl, homeSide)),
     ...hangingLines(plan, words),
     ...savingLines(plan, words),
   ];
@@ -28,22 +25,20 @@ function hangingLines(plan: Plan, words: Words): readonly string[] {
   const [only] = hangings;
   if (only && hangings.length === 1) {
     const { hung, ends } = spansOf(plan, only, words);
-    return labelled(words.say`hang`, words.say`on ${hung}; the work ends on ${ends}`);
+    return labelled(words.page.hang, words.page.hungOnce(hung, ends));
   }
   const rows = hangings.slice(0, mostListed).map((hanging) => {
     const { hung, ends } = spansOf(plan, hanging, words);
     return [
-      words.say`rows ${hanging.fromRow} to ${hanging.throughRow}`,
-      words.say`on ${hung}`,
-      words.say`ending on ${ends}`,
+      words.page.rows(hanging.fromRow, hanging.throughRow),
+      words.page.hungOn(hung),
+      words.page.endingOn(ends),
     ];
   });
   const more = hangings.length - rows.length;
   return [
-    ...table(rows).map((line, i) => `  ${(i === 0 ? words.say`hang` : '').padEnd(10)}${line}`),
-    ...(more > 0
-      ? labelled('', words.say`and ${words.count(more, 'time')} more, each from the same needles`)
-      : []),
+    ...table(rows).map((line, i) => `  ${(i === 0 ? words.page.hang : '').padEnd(10)}${line}`),
+    ...(more > 0 ? labelled('', words.page.moreHangings(more)) : []),
   ];
 }
 
@@ -60,7 +55,7 @@ function spansOf(
 ): { readonly hung: string; readonly ends: string } {
   const { crawl, shapeEveryRows, bed } = brief;
   const span = (left: number, right: number): string =>
-    words.say`${formatNeedle(bed.needles, left)} to ${formatNeedle(bed.needles, right)}`;
+    words.page.fromTo(formatNeedle(bed.needles, left), formatNeedle(bed.needles, right));
   const last = edgesAt(hanging, shapingsBefore(hanging.throughRow, shapeEveryRows), crawl);
   return { hung: span(hanging.hungLeft, hanging.hungRight), ends: span(last.left, last.right) };
 }

@@ -14,39 +14,41 @@ export function fabricLines(
   const { stitchMm, rowMm } = gauge.asKnitted;
   const { stitches, rows, widthMm, heightMm, state, onPiece, stitchSize } = brief.swatch;
   const per = words.units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
-  const size = words.say`${words.amounts.length(widthMm / 10)} by ${words.amounts.length(heightMm / 10)}`;
+  const size = words.page.by(widthMm / 10, heightMm / 10);
   return [
     ...labelled(
-      onPiece ? words.say`piece` : words.say`swatch`,
+      onPiece ? words.page.labels.piece : words.page.labels.swatch,
       stitchSize === null
-        ? words.say`${stitches} stitches and ${rows} rows on ${size}, ${state}`
-        : words.say`${stitches} stitches and ${rows} rows on ${size}, ${state}, stitch size ${stitchSize}`,
+        ? words.page.swatchOn(stitches, rows, size, state)
+        : words.page.swatchOnDial(stitches, rows, size, state, stitchSize),
     ),
     ...labelled(
-      words.say`gauge`,
-      words.say`${fixed(per.mm / stitchMm, 1, words)} stitches and ${fixed(per.mm / rowMm, 1, words)} rows to ${per.name}; a stitch is ${words.amounts.small(stitchMm)} wide and ${words.amounts.small(rowMm)} high`,
+      words.page.labels.gauge,
+      words.page.gaugeTo(
+        fixed(per.mm / stitchMm, 1, words),
+        fixed(per.mm / rowMm, 1, words),
+        per.name,
+        stitchMm,
+        rowMm,
+      ),
     ),
-    ...labelled(words.say`loop`, loopText({ gauge, brief }, words)),
+    ...labelled(words.page.labels.loop, loopText({ gauge, brief }, words)),
     ...labelled(
-      words.say`tightness`,
-      words.say`${fixed(tightness, 2, words)} (root of tex / loop in mm), ${tightnessText(tightness, words)}`,
+      words.page.labels.tightness,
+      words.page.tightnessIs(fixed(tightness, 2, words), tightnessText(tightness, words)),
     ),
+    ...labelled(words.page.labels.aim, words.page.aim(aim.tenStitchesMm, aim.tenRowsMm, aim.tightness)),
     ...labelled(
-      words.say`aim`,
-      words.say`before a swatch: ten stitches of this yarn should measure ${words.amounts.small(aim.tenStitchesMm)} and ten rows ${words.amounts.small(aim.tenRowsMm)} at rest, for a tightness of ${aim.tightness} (rule of thumb)`,
-    ),
-    ...labelled(
-      words.say`weight`,
+      words.page.labels.weight,
       onPiece
-        ? words.say`${formatFabricMass(fabricMassGsm, words)}, as the piece measures`
-        : words.say`${formatFabricMass(fabricMassGsm, words)}, as the swatch measures it`,
+        ? words.page.massOfPiece(formatFabricMass(fabricMassGsm, words))
+        : words.page.massOfSwatch(formatFabricMass(fabricMassGsm, words)),
     ),
-    ...labelled(words.say`yarn`, classText(stitchMm, brief.bed.pitchMm, words)),
+    ...labelled(words.page.labels.yarn, classText(stitchMm, brief.bed.pitchMm, words)),
   ];
 }
 
-const fixed = (value: number, decimals: number, words: Words): string =>
-  words.decimalText(value.toFixed(decimals));
+const fixed = (value: number, decimals: number, words: Words): string => words.amounts.fixed(value, decimals);
 
 function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, words: Words): string {
   const { loopLengthMm, loopLengthMeasured } = gauge;
@@ -54,30 +56,31 @@ function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, words: Words)
   const { state } = brief.swatch;
   const model = words.amounts.small(modelLoopLength(stitchMm, rowMm, state));
   const source =
-    state === 'fully-relaxed'
-      ? words.say`by the gauge of ${state} plain knitting (Knapton and others 1968)`
-      : words.say`by the gauge of ${state} plain knitting (Munden 1959, for wool)`;
+    state === 'fully-relaxed' ? words.page.byTheGaugeOf(state) : words.page.byTheGaugeOfPlain(state);
   return loopLengthMeasured
-    ? words.say`${words.amounts.small(loopLengthMm)} of yarn in a stitch, measured; ${model} ${source}`
-    : words.say`${model} of yarn in a stitch, ${source}`;
+    ? words.page.loopMeasured(loopLengthMm, model, source)
+    : words.page.loopByModel(model, source);
 }
 
 /** Tightness factor √tex / l, and what to expect of it. */
 function tightnessText(tightness: number, words: Words): string {
-  const usual = words.say`hand yarns at the gauge of their labels have ${labelTightness.least} to ${labelTightness.most}, a bag that keeps its shape ${firmTightness.least} to ${firmTightness.most} (rule of thumb)`;
-  if (tightness < limpTightness) return words.say`limp and see-through: ${usual}`;
-  if (tightness < firmTightness.least) return words.say`soft: ${usual}`;
-  if (tightness > jamTightness) return words.say`so tight that loops jam: ${usual}`;
-  return tightness > firmTightness.most ? words.say`stiff: ${usual}` : words.say`firm: ${usual}`;
+  const usual = words.page.usualTightness(
+    labelTightness.least,
+    labelTightness.most,
+    firmTightness.least,
+    firmTightness.most,
+  );
+  if (tightness < limpTightness) return words.page.limp(usual);
+  if (tightness < firmTightness.least) return words.page.soft(usual);
+  if (tightness > jamTightness) return words.page.jams(usual);
+  return tightness > firmTightness.most ? words.page.stiff(usual) : words.page.firm(usual);
 }
 
 function classText(stitchMm: number, pitchMm: number, words: Words): string {
   const own = classesOfGauge(stitchMm);
   const [first, second] = own.map((one) => nameClass(one, words));
-  const name = second
-    ? words.say`between ${first ?? ''} and ${second}`
-    : (first ?? words.say`finer than lace (0)`);
+  const name = second ? words.page.between(first ?? '', second) : (first ?? words.page.finerThanLace);
   const usual = classesOfPitch(pitchMm);
-  const bed = usual.length > 0 ? nameClasses(usual, words) : words.say`yarn finer than lace (0)`;
-  return words.say`${name} by its gauge (Craft Yarn Council); a pitch of ${pitchMm} mm usually knits ${bed} (rule of thumb)`;
+  const bed = usual.length > 0 ? nameClasses(usual, words) : words.page.yarnFinerThanLace;
+  return words.page.classByGauge(name, pitchMm, bed);
 }

@@ -16,28 +16,34 @@ export function sizeLines(
   const length = (cm: number): string => words.amounts.length(cm);
   return [
     ...labelled(
-      words.say`bag`,
-      words.say`${length(size.widthCm)} ± ${length(size.widthUncertaintyCm)} wide and ${length(size.depthCm)} ± ${length(size.depthUncertaintyCm)} deep, flat and sewn, ${brief.finishState} (19 of 20 bags lie within)`,
+      words.page.labels.bag,
+      words.page.sizeIs(
+        length(size.widthCm),
+        length(size.widthUncertaintyCm),
+        length(size.depthCm),
+        length(size.depthUncertaintyCm),
+        brief.finishState,
+      ),
     ),
     ...doubtLines(plan, words),
     ...learnedLines(plan, words),
     ...asKnittedLines(plan, words),
-    ...labelled(words.say`asked`, fromYarn ? limitText(fromYarn.limit, words) : askedText(plan, words)),
     ...labelled(
-      words.say`inside`,
-      words.say`${length(size.depthBelowCordCm)} deep below the cord; the mouth is ${length(size.mouthCm)} round`,
+      words.page.labels.asked,
+      fromYarn ? limitText(fromYarn.limit, words) : askedText(plan, words),
     ),
     ...labelled(
-      words.say`knit`,
-      words.say`${words.count(plan.stitches, 'stitch', 'stitches')}, ${words.count(plan.rows, 'row')} round: ${plan.knittedRows} are knitted, the graft is the last`,
+      words.page.labels.inside,
+      words.page.inside(length(size.depthBelowCordCm), length(size.mouthCm)),
+    ),
+    ...labelled(words.page.labels.knit, words.page.knit(plan.stitches, plan.rows, plan.knittedRows)),
+    ...labelled(
+      words.page.labels.shaping,
+      words.page.shaping(plan.shapings, brief.shapeEveryRows, brief.edgeStitches),
     ),
     ...labelled(
-      words.say`shaping`,
-      words.say`${words.count(plan.shapings, 'move')}, one after every ${words.count(brief.shapeEveryRows, 'row')}, ${words.count(brief.edgeStitches, 'stitch', 'stitches')} at each edge`,
-    ),
-    ...labelled(
-      words.say`stripes`,
-      words.say`${stripeText(plan, words)}; stripes slant ${Math.round(size.stripeAngleDeg)} degrees from the bottom`,
+      words.page.labels.stripes,
+      words.page.stripesSlant(stripeText(plan, words), Math.round(size.stripeAngleDeg)),
     ),
     ...(fromYarn
       ? [...toKnitLines(plan, words), ...nearShapeLines(fromYarn, words)]
@@ -48,12 +54,12 @@ export function sizeLines(
 /** What would make the doubt smaller. */
 function doubtLines({ size: { smallerDoubt: less } }: Plan, words: Words): readonly string[] {
   if (!less) return [];
-  const left = words.say`${words.amounts.length(less.widthCm)} and ± ${words.amounts.length(less.depthCm)}`;
+  const left = words.page.plusMinus(less.widthCm, less.depthCm);
   return labelled(
-    words.say`surer`,
+    words.page.labels.surer,
     less.by === 'larger-swatch'
-      ? words.say`a swatch of ${less.stitches} stitches and ${less.rows} rows: ± ${left}`
-      : words.say`look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
+      ? words.page.largerSwatch(less.stitches, less.rows, left)
+      : words.page.lookAside(left),
   );
 }
 
@@ -66,17 +72,14 @@ function learnedLines({ brief: { learned } }: Plan, words: Words): readonly stri
 function asKnittedLines({ asKnitted, brief }: Plan, words: Words): readonly string[] {
   if (!asKnitted) return [];
   return labelled(
-    words.say`as knit`,
-    words.say`${words.amounts.length(asKnitted.widthCm)} wide and ${words.amounts.length(asKnitted.depthCm)} deep, ${brief.swatch.state} as the swatch was`,
+    words.page.labels.asKnit,
+    words.page.asKnit(asKnitted.widthCm, asKnitted.depthCm, brief.swatch.state),
   );
 }
 
 /** A bag planned from its yarn is in no brief yet. */
 const toKnitLines = ({ stitches, rows }: Plan, words: Words): readonly string[] =>
-  labelled(
-    words.say`write`,
-    words.say`"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`,
-  );
+  labelled(words.page.labels.write, words.page.writeSize(stitches, rows));
 
 function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, words: Words): readonly string[] {
   const { orElse, nearShape } = words.plan;
@@ -86,7 +89,7 @@ function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, words: Words)
 const neighbourLines = (plan: Plan, words: Words): readonly string[] => [
   ...plan.neighbours.flatMap((neighbour) =>
     labelled(
-      neighbour.rows < plan.rows ? words.say`smaller` : words.say`larger`,
+      neighbour.rows < plan.rows ? words.page.smaller : words.page.larger,
       neighbourText(plan, neighbour, words),
     ),
   ),
@@ -106,27 +109,34 @@ function askedText({ size, brief }: Plan, words: Words): string {
   const length = (cm: number | null): string => words.amounts.length(cm ?? 0);
   switch (brief.bag.by) {
     case 'size':
-      return words.say`${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthCm)} deep`;
+      return words.page.wideAndDeep(length(size.wantedWidthCm), length(size.wantedDepthCm));
     case 'counts':
-      return words.say`${words.count(brief.bag.stitches, 'stitch', 'stitches')} and ${words.count(brief.bag.rows, 'row')}`;
+      return words.page.counts(brief.bag.stitches, brief.bag.rows);
     case 'contents': {
       const { girthCm, heightCm, thicknessCm, easePercent } = brief.bag;
-      return words.say`at least ${length(size.wantedWidthCm)} wide and ${length(size.wantedDepthBelowCordCm)} deep below the cord, for what is ${length(girthCm)} round, ${length(heightCm)} high and ${length(thicknessCm)} thick, with ${easePercent} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it`;
+      return words.page.contentsNeed(
+        length(size.wantedWidthCm),
+        length(size.wantedDepthBelowCordCm),
+        length(girthCm),
+        length(heightCm),
+        length(thicknessCm),
+        easePercent,
+      );
     }
   }
 }
 
 function limitText(limit: BagLimit, words: Words): string {
-  const largest = words.say`the largest of its shape that the weighed yarn allows`;
+  const largest = words.page.largest;
   switch (limit.by) {
     case 'yarn':
-      return words.say`${largest}; one repeat more would take more ${limit.yarn} than there is`;
+      return words.page.limitedByYarn(largest, limit.yarn);
     case 'scraps':
-      return words.say`${largest}; the scraps give no sequence for more`;
+      return words.page.limitedByScraps(largest);
     case 'bed':
-      return words.say`${largest}; one repeat more would not fit the ${words.count(limit.usable, 'needle')} within the margins`;
+      return words.page.limitedByBed(largest, limit.usable);
     case 'width':
-      return words.say`${largest}, and no wider than ${words.amounts.length(limit.mostCm)}`;
+      return words.page.limitedByWidth(largest, limit.mostCm);
   }
 }
 
@@ -144,16 +154,15 @@ const isOneYarn = ({ stripes }: Plan): boolean => stripes.every(({ yarn }) => ya
 function stripeText(plan: Plan, words: Words): string {
   const { brief, stripes, rows } = plan;
   if (isOneYarn(plan)) {
-    return words.say`${stripes[0]?.yarn ?? ''} throughout, no colour changes; the closing row, graft and seam take it too`;
+    return words.page.oneYarn(stripes[0]?.yarn ?? '');
   }
-  if (brief.scraps)
-    return words.say`${stripes.length} of ${words.count(brief.scraps.rows, 'row')}, listed below`;
-  if (!followsRepeat(plan)) return words.say`${stripes.length} stripes, listed below`;
+  if (brief.scraps) return words.page.listedStripes(stripes.length, brief.scraps.rows);
+  if (!followsRepeat(plan)) return words.page.unevenStripes(stripes.length);
   const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
-  const times = words.count(rows / repeatRows, 'time');
+  const times = words.counted.time(rows / repeatRows);
   return listsStripes(plan)
-    ? words.say`${times} a repeat of ${brief.stripes.length} stripes, listed below`
-    : words.say`${times} ${brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', ')} rows`;
+    ? words.page.repeatOf(times, brief.stripes.length)
+    : words.page.repeat(times, brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', '));
 }
 
 /** One repeat, or the whole sequence of scraps, with the number of the first stripe in each line. */
@@ -163,7 +172,7 @@ export function stripeLines(plan: Plan, words: Words): readonly string[] {
   const lines: string[] = [];
   for (let first = 0; first < names.length; first += mostInLine) {
     const shown = names.slice(first, first + mostInLine);
-    lines.push(...labelled(words.say`${first + 1} to ${first + shown.length}`, shown.join(', ')));
+    lines.push(...labelled(words.page.to(first + 1, first + shown.length), shown.join(', ')));
   }
   return lines;
 }
@@ -173,12 +182,7 @@ function neighbourText(
   { rows, stitches, widthCm, depthCm, fitsBed }: Neighbour,
   words: Words,
 ): string {
-  const size = words.say`${words.amounts.length(widthCm)} by ${words.amounts.length(depthCm)}`;
-  const counts =
-    stitches === plan.stitches
-      ? words.count(rows, 'row')
-      : words.say`${words.count(rows, 'row')} of ${stitches} stitches`;
-  return fitsBed
-    ? words.say`${size}, with ${counts}`
-    : words.say`${size}, with ${counts}, which this bed is too short for`;
+  const size = words.page.by(widthCm, depthCm);
+  const counts = stitches === plan.stitches ? words.counted.row(rows) : words.page.stripesOf(rows, stitches);
+  return fitsBed ? words.page.shapeWith(size, counts) : words.page.shapeTooLong(size, counts);
 }

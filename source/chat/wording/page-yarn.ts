@@ -11,8 +11,8 @@ const mostBeside = 20;
 export function yarnLines({ yarn, brief, gauge }: Plan, words: Words): readonly string[] {
   const reserve = Math.round(100 * reserveOf(gauge)) - 100;
   return [
-    ...yarnTable(yarn, [brief.waste.yarn], words.say`with ${reserve} %`, words),
-    `  ${words.say`The ${reserve} % is a reserve (rule of thumb); nobody asked what waste yarn weighs.`}`,
+    ...yarnTable(yarn, [brief.waste.yarn], words.page.withPercent(reserve), words),
+    `  ${words.page.reserveIs(reserve)}`,
   ];
 }
 
@@ -20,7 +20,7 @@ export const sharedYarnLines = (
   yarn: readonly SharedYarn[],
   waste: readonly string[],
   words: Words,
-): readonly string[] => yarnTable(yarn, waste, words.say`with reserve`, words);
+): readonly string[] => yarnTable(yarn, waste, words.page.withReserve, words);
 
 type Need = Omit<YarnNeed & SharedYarn, 'colour'>;
 
@@ -30,7 +30,7 @@ function yarnTable(
   withReserve: string,
   words: Words,
 ): readonly string[] {
-  const head = ['', words.say`length`, words.say`weight`, withReserve, words.say`you have`, ''];
+  const head = ['', words.page.length, words.page.weight, withReserve, words.page.youHave, ''];
   const rows = yarn.map((need) => yarnRow(need, waste.includes(need.yarn), words));
   const lines = table([head, ...rows.map(([name = '', ...cells]) => [isShort(name) ? name : '', ...cells])]);
   return lines.flatMap((line, i) => {
@@ -46,7 +46,7 @@ function yarnRow(need: Need, waste: boolean, words: Words): readonly string[] {
   const { mass, massNeeded } = words.amounts;
   const grams = (amount: number | null, show: typeof mass): string => (amount === null ? '' : show(amount));
   return [
-    waste && need.yarn !== 'waste' ? words.say`${need.yarn} (waste)` : sayYarn(need.yarn, words),
+    waste && need.yarn !== 'waste' ? words.page.waste(need.yarn) : sayYarn(need.yarn, words),
     words.amounts.yarnNeeded(need.metres),
     grams(need.grams, massNeeded),
     grams(need.withReserveGrams, massNeeded),
@@ -56,6 +56,6 @@ function yarnRow(need: Need, waste: boolean, words: Words): readonly string[] {
 }
 
 function verdict({ enough, shortGrams }: Need, words: Words): string {
-  if (enough === null) return words.say`not weighed`;
-  return enough ? words.say`enough` : words.say`short by ${words.amounts.massNeeded(shortGrams ?? 0)}`;
+  if (enough === null) return words.page.notWeighed;
+  return enough ? words.page.enough : words.page.shortBy(shortGrams ?? 0);
 }

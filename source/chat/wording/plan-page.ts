@@ -31,19 +31,19 @@ export function formatPlanPage(
 ): string {
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
     [
-      words.say`SIZE`,
+      words.page.titles.size,
       [
         ...sizeLines(plan, words, fromYarn),
         ...timeLines(plan, pace, words),
         ...costLines(plannedCost(plan, pace), words),
       ],
     ],
-    [words.say`STRIPES`, stripeLines(plan, words)],
-    [words.say`YARN`, yarnLines(plan, words)],
-    [words.say`BED`, bedLines(plan, words)],
-    [words.say`BY HAND`, handLines(plan, words)],
-    [words.say`FABRIC`, fabricLines(plan, words)],
-    [words.say`BEFORE YOU START`, warningLines(plan, words)],
+    [words.page.titles.stripes, stripeLines(plan, words)],
+    [words.page.titles.yarn, yarnLines(plan, words)],
+    [words.page.titles.bed, bedLines(plan, words)],
+    [words.page.titles.byHand, handLines(plan, words)],
+    [words.page.titles.fabric, fabricLines(plan, words)],
+    [words.page.titles.beforeYouStart, warningLines(plan, words)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
   const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
@@ -53,7 +53,7 @@ export function formatPlanPage(
 /** The yarn of several bags, each yarn weighed once. */
 export const formatSharedYarn = (plans: readonly Plan[], words: Words): string =>
   [
-    words.say`YARN FOR ALL ${plans.length} BAGS`,
+    words.page.titles.yarnForAll(plans.length),
     ...sharedYarnLines(
       sharedYarn(plans),
       plans.map(({ brief }) => brief.waste.yarn),

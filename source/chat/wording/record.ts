@@ -35,19 +35,19 @@ export function formatRecord(recording: Recording, record: BagRecord, words: Wor
   const { plan } = session.job;
   const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
     [
-      words.say`TIME`,
+      words.record.titles.time,
       [...timeLines(record, words), ...costLines(workedCost(session, record.benchMs), words)],
     ],
-    [words.say`BY PHASE`, phaseLines(record, words)],
-    [words.say`BY STRIPE`, stripeTimeLines(session, record)],
-    [words.say`SLOW PLACES`, slowLines(record, words)],
-    [words.say`SIZE`, sizeLines(plan, words, null)],
-    [words.say`SIZE, MEASURED`, measuredLines(session, words)],
-    [words.say`STRIPES`, stripeLines(plan, words)],
-    [words.say`YARN, BY THE PLAN`, yarnLines(plan, words)],
-    [words.say`YARN, WEIGHED`, weighedLines(session, words)],
-    [words.say`BED`, bedLines(plan, words)],
-    [words.say`NOTES`, noteLines(session, words)],
+    [words.record.titles.byPhase, phaseLines(record, words)],
+    [words.record.titles.byStripe, stripeTimeLines(session, record)],
+    [words.record.titles.slowPlaces, slowLines(record, words)],
+    [words.record.titles.size, sizeLines(plan, words, null)],
+    [words.record.titles.sizeMeasured, measuredLines(session, words)],
+    [words.record.titles.stripes, stripeLines(plan, words)],
+    [words.record.titles.yarnByPlan, yarnLines(plan, words)],
+    [words.record.titles.yarnWeighed, weighedLines(session, words)],
+    [words.record.titles.bed, bedLines(plan, words)],
+    [words.record.titles.notes, noteLines(session, words)],
   ];
   const shown = sections.filter(([, lines]) => lines.length > 0);
   const blocks = [headLines(recording, words), ...shown.map(([title, lines]) => [title, ...lines])];
@@ -56,27 +56,27 @@ export function formatRecord(recording: Recording, record: BagRecord, words: Wor
 
 function headLines(recording: Recording, words: Words): readonly string[] {
   const { header, finished } = recording;
-  const begun = words.say`begun ${header.startedAt.slice(0, 10)}`;
+  const begun = words.record.begun(header.startedAt.slice(0, 10));
   const { done, job } = lastSession(recording);
   const last = lastInstant(recording).slice(0, 10);
   const state = finished
-    ? words.say`finished ${last}`
-    : words.say`last worked on ${last}, ${done} of ${job.stepCount} steps done`;
+    ? words.record.finishedOn(last)
+    : words.record.lastWorkedOn(last, done, job.stepCount);
   return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
 }
 
 function timeLines(record: BagRecord, words: Words): readonly string[] {
   const { benchMs, restMs, sittings, takenBack } = record;
   const perRow = typicalRowMinutes([record]);
-  const bench = words.say`${formatDuration(benchMs / 1000)} in ${words.count(sittings, 'sitting')}`;
-  const rests = restMs === 0 ? '' : words.say`, and rests of ${formatDuration(restMs / 1000)}`;
+  const bench = words.record.inSittings(formatDuration(benchMs / 1000), sittings);
+  const rests = restMs === 0 ? '' : words.record.rests(formatDuration(restMs / 1000));
   return [
-    ...labelled(words.say`bench`, `${bench}${rests}`),
+    ...labelled(words.record.bench, `${bench}${rests}`),
     ...(perRow === null
       ? []
-      : labelled(words.say`a row`, words.say`${formatDuration(perRow * 60)}, shaping moves included`)),
+      : labelled(words.record.row, words.record.withMoves(formatDuration(perRow * 60)))),
     // With a space: `back` alone is the far side of the work.
-    ...labelled(words.say`back `, words.say`${words.count(takenBack, 'time')} something was taken back`),
+    ...labelled(words.record.backLabel, words.record.takenBack(takenBack)),
   ];
 }
 
@@ -94,18 +94,17 @@ const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly st
 const slowLines = ({ slowPlaces }: BagRecord, words: Words): readonly string[] =>
   rows(
     slowPlaces.map(({ step, row, ms, usualMs }) => [
-      words.say`step ${step}, row ${row}`,
+      words.record.stepAndRow(step, row),
       formatDuration(ms / 1000),
-      words.say`usually ${formatDuration(usualMs / 1000)}`,
+      words.record.usually(formatDuration(usualMs / 1000)),
     ]),
   );
 
 const noteLines = ({ notes }: Session, words: Words): readonly string[] =>
-  [...notes].flatMap(({ done, text }) => labelled(words.say`step ${done + 1}`, text));
+  [...notes].flatMap(({ done, text }) => labelled(words.record.step(done + 1), text));
 
 const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
   table(cells).map((line) => `  ${line}`);
 
 /** What another one needs besides yarn and bed. */
-export const sayAnother = (path: string, words: Words): string =>
-  words.say`To make another, with this brief, its changes and these notes: slantwise work --like ${forShell(path)}`;
+export const sayAnother = (path: string, words: Words): string => words.record.another(forShell(path));

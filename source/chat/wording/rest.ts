@@ -1,10 +1,8 @@
 import type { Words } from '../../wording/words.ts';
 
-export const sayRestYourHands = (words: Words): string =>
-  words.say`Rest your hands and shoulders for a few minutes (rule of thumb).`;
+export const sayRestYourHands = (words: Words): string => words.prompt.rest.rest;
 
 /** Said once, at the first press after half an hour. */
-export const sayRest = (words: Words): string =>
-  `${words.say`That was half an hour of work.`} ${sayRestYourHands(words)}`;
+export const sayRest = (words: Words): string => `${words.prompt.rest.halfHour} ${sayRestYourHands(words)}`;
 
-export const speakRest = (words: Words): string => words.say`half an hour, rest your hands`;
+export const speakRest = (words: Words): string => words.prompt.rest.aloud;

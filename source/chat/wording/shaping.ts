@@ -11,12 +11,10 @@ export interface Soon {
 
 /** The next shaping move in one line: `in 2 rows, move 4 of 31: left out to L24, right in, R22 out of work`. */
 export function saySoon({ number, of, rowsAway, increase, decrease }: Soon, words: Words): string {
-  const when = rowsAway === 0 ? words.say`now` : words.say`in ${words.count(rowsAway, 'row')}`;
+  const when = rowsAway === 0 ? words.prompt.soon.now : words.prompt.soon.in(rowsAway);
   const out =
-    increase.act.kind === 'increase' ? words.say`${increase.act.side} out to ${increase.act.outer}` : '';
+    increase.act.kind === 'increase' ? words.prompt.soon.outTo(increase.act.side, increase.act.outer) : '';
   const inward =
-    decrease.act.kind === 'decrease'
-      ? words.say`${decrease.act.side} in, ${decrease.act.emptied} out of work`
-      : '';
-  return words.say`${when}, move ${number} of ${of}: ${out}, ${inward}`;
+    decrease.act.kind === 'decrease' ? words.prompt.soon.inRest(decrease.act.side, decrease.act.emptied) : '';
+  return words.prompt.soon.move(when, number, of, out, inward);
 }

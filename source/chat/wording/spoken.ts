@@ -7,11 +7,11 @@ import type { Words } from '../../wording/words.ts';
 
 /** What comes before the instruction when a press did nothing. */
 export const speakWarning = (warning: Warning, words: Words): string =>
-  warning === 'too-soon' ? words.say`too soon, look first` : words.say`no pass is due`;
+  warning === 'too-soon' ? words.prompt.tooSoonLookFirst : words.prompt.noPassIsDue;
 
 /** A short spoken instruction, such as `left edge, one out, to L24, L22 stays empty`. */
 export const speakStep = (step: Step | null, words: Words): string =>
-  step ? harmless(wordsFor(words.spoken, step.act)) : words.say`the bag is finished`;
+  step ? harmless(wordsFor(words.spoken, step.act)) : words.prompt.theBagIsFinished;
 
 /** One or two words for the large view. */
 export const shoutStep = ({ act }: Step, words: Words): string => harmless(wordsFor(words.shouted, act));

@@ -5,12 +5,12 @@ import { wordsFor } from '../../wording/act-words.ts';
 import type { Words } from '../../wording/words.ts';
 
 const phaseNames: Readonly<Record<Phase, (words: Words) => string>> = {
-  'cast-on': (words: Words) => words.say`cast-on`,
-  stripes: (words: Words) => words.say`stripes`,
-  'closing-row': (words: Words) => words.say`closing row`,
-  graft: (words: Words) => words.say`graft`,
-  seam: (words: Words) => words.say`seam`,
-  cord: (words: Words) => words.say`cord`,
+  'cast-on': (words: Words) => words.prompt.castOn,
+  stripes: (words: Words) => words.prompt.stripes,
+  'closing-row': (words: Words) => words.prompt.closingRow,
+  graft: (words: Words) => words.prompt.graft,
+  seam: (words: Words) => words.prompt.seam,
+  cord: (words: Words) => words.prompt.cord,
 };
 
 export const sayPhase = (phase: Phase, words: Words): string => phaseNames[phase](words);

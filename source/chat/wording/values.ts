@@ -25,7 +25,7 @@ export const showField = (field: string): string =>
 /** A JSON value as a maker reads it; lists and groups are named, not shown. */
 export function showValue(value: unknown, words: Words): string {
   if (typeof value === 'string') return quote(value);
-  if (typeof value === 'number' && !Number.isFinite(value)) return words.say`a number too large to hold`;
-  if (Array.isArray(value)) return words.say`a list`;
-  return typeof value === 'object' && value !== null ? words.say`a group` : String(value);
+  if (typeof value === 'number' && !Number.isFinite(value)) return words.brief.values.tooLarge;
+  if (Array.isArray(value)) return words.brief.values.list;
+  return typeof value === 'object' && value !== null ? words.brief.values.group : String(value);
 }

@@ -58,16 +58,16 @@ export function QuestionsApp({ store }: Props) {
             </Text>
           </Box>
         ) : null}
-        <LabelledRow label={words.say`ask`}>
+        <LabelledRow label={words.firstRun.ask}>
           <Fitting bold text={ask} width={width} whole={isWhole} />
         </LabelledRow>
         {asIn === null ? null : (
-          <LabelledRow label={words.say`as in`}>
+          <LabelledRow label={words.firstRun.asIn}>
             <Fitting text={asIn} width={width} whole={isWhole} />
           </LabelledRow>
         )}
         {enter === null ? null : (
-          <LabelledRow label={words.say`Enter`}>
+          <LabelledRow label={words.firstRun.enter}>
             <Fitting text={enter} width={width} whole={isWhole} />
           </LabelledRow>
         )}

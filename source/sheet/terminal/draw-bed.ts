@@ -27,8 +27,7 @@ export function drawBed(plan: Plan, options: DrawOptions, words: Words): readonl
     ]),
   ];
   const left = map.hangings.length - shown.length;
-  if (left > 0)
-    lines.push([{ text: words.say`and ${left} more, hung on the same needles`.slice(0, options.columns) }]);
+  if (left > 0) lines.push([{ text: words.pictures.andMoreHungOn(left).slice(0, options.columns) }]);
   return formatPicture(lines, options);
 }
 
@@ -87,7 +86,14 @@ function nameOf(
   words: Words,
 ): string {
   const arrow = arrows[glyphs][brief.crawl];
-  const text = words.say`rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`;
+  const text = words.pictures.rowsToHungTo(
+    fromRow,
+    throughRow,
+    hung.leftName,
+    hung.rightName,
+    last.leftName,
+    last.rightName,
+  );
   return (text.length + 2 < columns ? `${arrow} ${text}` : text).slice(0, columns);
 }
 

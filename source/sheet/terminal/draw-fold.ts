@@ -27,10 +27,9 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
     labelsOf(scene, raster, options, words),
     options,
   );
-  const captions = [
-    words.say`strip on the left: growing edge up, fold at the dotted lines`,
-    words.say`bag on the right: last edge A meets first edge B`,
-  ].map((text): Line => [{ text: text.slice(0, options.columns) }]);
+  const captions = words.pictures.stripOnTheLeft.map(
+    (text): Line => [{ text: text.slice(0, options.columns) }],
+  );
   return formatPicture([...picture, ...captions], options);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { languageChoices, loadWords, wantedLanguage } from '../wording/language.ts';
-import { inEnglish } from '../wording/words.ts';
+import { languageChoices, loadWords, wantedLanguage } from './language.ts';
+import { inEnglish } from './words.ts';
 
 describe('the language that is wanted', () => {
   // POSIX.1-2017, 8.2: LC_ALL, else the variable of the category, else LANG; an empty one counts as not set.

@@ -1,0 +1,79 @@
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import type { FaultsWords } from './faults.en.ts';
+import { lacks, sideWord } from './forms.de.ts';
+
+export const faults = ({ choice, list }: Amounts): FaultsWords => ({
+  needleHoldsLoop: (needle) =>
+    `Auf Nadel ${needle} hängt noch eine Masche: häng sie um, bevor du die Nadel in Ruhestellung schiebst.`,
+  needleEmpty: (needle) =>
+    `Auf Nadel ${needle} hängt keine Masche zum Umhängen: schau noch einmal, wo der Rand ist.`,
+  needleOutOfWork: (needle) =>
+    `Nadel ${needle} ist außer Arbeit: bring sie in Arbeit, bevor eine Masche darauf kommt.`,
+  yarnInFeeder: (held) =>
+    `Im Fadenführer ist ${held}, also würde der Schlitten stricken: nimm ${held} heraus, bevor das Gestrick abgeworfen wird.`,
+  noCounter: 'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
+  loopOnRestingNeedle: (needle) =>
+    `Nadel ${needle} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.`,
+  castOnEndsFar: (side, needle) =>
+    `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
+  feederEmpty: (to) =>
+    `Der Fadenführer ist leer, ein Schlittengang nach ${sideWord(to)} würde alle Maschen abwerfen: fädle erst ein Garn ein.`,
+  feederFull: (held, yarn) => `Im Fadenführer ist ${held}: nimm ${held} heraus, bevor du ${yarn} einfädelst.`,
+  yarnNotInFeeder: (yarn) =>
+    `Der Fadenführer ist leer, ${yarn} lässt sich nicht daraus ablegen: fädle erst ${yarn} ein.`,
+  otherYarnInFeeder: (held, yarn) => `Im Fadenführer ist ${held}, nicht ${yarn}: leg stattdessen ${held} ab.`,
+  yarnNotHere: (yarn) =>
+    `${yarn} ist weder im Fadenführer noch abgelegt: fädle ${yarn} ein, bevor du abschneidest.`,
+  carriageAlreadyThere: (side, to) =>
+    `Der Schlitten steht schon ${sideWord(side)}: fahr diesen Schlittengang nach ${sideWord(to)}.`,
+  noWorkingNeedles:
+    'Keine Nadel ist in Arbeitsstellung: bring erst die Nadeln, auf denen du stricken willst, in Arbeitsstellung.',
+  transferUneven: (fromCount, toCount) =>
+    `Umhängen geht nicht: ${counted.needle(fromCount)} abgehoben, ${counted.needle(toCount)} als Ziel. Nenn gleich viele Nadeln.`,
+  nothingToTakeOff:
+    'Auf dem Nadelbett hängen keine Maschen, es gibt nichts abzunehmen: geh zum nächsten Schritt.',
+  bedNotEmpty: (stitches) => `Auf dem Nadelbett hängt noch etwas (${stitches}): nimm erst das Gestrick ab.`,
+  loopsDiffer: (loopsOff, needleCount) =>
+    `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
+  tooFewStitches: (stitches, stitches2) =>
+    `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${stitches2}.`,
+  scrapsCordShort: (yarn, grams) =>
+    `Von ${yarn} ${lacks(`${grams} g`)} schon für die Kordel allein ${grams} g: nenn in cord.yarn ein längeres Garn, oder verkürz cord.tieCm.`,
+  scrapsNoCloser: (scraps) =>
+    `Keines reicht für den letzten Streifen, der auch verbindet und näht (${list(scraps)}): nimm einen längeren Rest dazu.`,
+  yarnNotWeighed: 'Kein Garn der Vorgabe ist gewogen: gib grams an, oder lass --from-yarn weg.',
+  yarnForNoBag: (yarn, grams, smallest) =>
+    `Von ${yarn} ${lacks(`${grams} g`)} ${grams} g selbst für den kleinsten Beutel dieser Form, ${smallest}: wieg noch einmal, oder nimm ein anderes Garn.`,
+  nothingToConfirm: 'Der Beutel ist fertig: es ist kein Schritt mehr zu bestätigen.',
+  tooManySteps: (count) => `Nur der letzte Schritt ist übrig, ${count} auf einmal gehen nicht: bestätige 1.`,
+  fewerLeft: (count, left) =>
+    `${count} Schritte lassen sich nicht bestätigen: ${left} sind übrig, gib also eine ganze Zahl von 1 bis ${left} an.`,
+  nothingToTakeBack: 'Es gibt nichts zurückzunehmen: hier hat die Arbeit begonnen.',
+  nothingToRedo: 'Es gibt nichts zu wiederholen: seit dem letzten Schritt wurde nichts zurückgenommen.',
+  noSuchStep: (step, stepCount) =>
+    `Einen Schritt ${step} gibt es nicht: dieser Beutel hat die Schritte 1 bis ${stepCount}.`,
+  alreadyThere: 'Du bist schon dort: bisher ist kein Schritt bestätigt.',
+  alreadyAt: (done) => `Du bist schon dort: bisher ${counted.step(done)} bestätigt.`,
+  nothingToSay: 'Die Notiz ist leer: tippe nach dem Wort note, was du dir merken willst.',
+  markWithoutName: 'Die Marke hat keinen Namen: tippe nach dem Wort mark einen Namen für diese Stelle.',
+  noNeedle: (needle, first, last) =>
+    `Eine Nadel ${needle} gibt es nicht: das Nadelbett reicht von ${first} bis L1 und von R1 bis ${last}.`,
+  choose: (rows) => `nimm ${choice(rows)}`,
+  rowsTooFew: (rows, choose) => `bag.rows ist ${rows}, zu wenig für einen einzigen Formschritt: ${choose}.`,
+  rowsOdd: (rows, stepRows, choose) =>
+    `bag.rows ist ${rows}, aber ganze Streifenrapporte und Formschritte gehen nur alle ${counted.row(stepRows)} auf: ${choose}.`,
+  tooDeep: (stitches, usable) =>
+    `Der Beutel ist ${stitches} tief, aber zwischen den freien Rändern hat das Nadelbett ${counted.needle(usable)}`,
+  nearestFits: (short, stitches, sizeOf) =>
+    `${short}: am nächsten kommt, was noch wandern kann, mit ${stitches}, ${sizeOf}.`,
+  noneFits: (short) =>
+    `${short}, zu wenige für jeden Beutel: nimm ein längeres Nadelbett oder schmalere Ränder.`,
+  size: (width, depth) => `${width} breit und ${depth} tief`,
+  everyOther: (each) => `${each}; kein Garn kann mehr als jeden zweiten Streifen stricken`,
+  largest: (sizeOf, stitches, rows) =>
+    `der größte daraus ist ${sizeOf}, mit bag.stitches ${stitches} und bag.rows ${rows}; oder nimm ein Garn dazu`,
+  addYarn: 'nimm ein Garn dazu, oder mach den Beutel kleiner',
+  scrapsTooFew: (wanted, stripeRows, possible, why, mend) =>
+    `Der Beutel hat ${wanted} Streifen zu je ${counted.row(stripeRows)}, und die Reste reichen für ${possible} davon (${why}): ${mend}.`,
+});

@@ -1,0 +1,160 @@
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import type { FirstRunWords } from './first-run.en.ts';
+import { quoted } from './forms.de.ts';
+
+export const firstRun = ({ choice, decimal, length, list }: Amounts): FirstRunWords => ({
+  questions: {
+    name: {
+      label: 'Name',
+      ask: 'Wie soll der Beutel heißen?',
+      asIn: ['Würfelbeutel'],
+    },
+    size: {
+      label: 'Größe',
+      ask: 'Wie breit und wie tief soll er sein, genäht und flach gelegt? Oder: welchen Umfang und welche Höhe hat, was hineinkommt?',
+      asIn: {
+        cm: '14 mal 18 cm',
+        in: '5,5 mal 7 Zoll',
+        contents: 'Umfang 26 Höhe 12',
+      },
+    },
+    bed: {
+      label: 'Bett',
+      ask: 'Welches Nadelbett hast du: wie viele Nadeln, in welchem Abstand?',
+      asIn: ['120 Nadeln 6 mm', 'fein 200', 'mittel 120', 'grob 90'],
+      show: (needles, pitchMm) => `${counted.needle(needles)} im Abstand von ${decimal(pitchMm)} mm`,
+    },
+    swatch: {
+      label: 'Probe',
+      ask: 'Was misst deine Maschenprobe: wie viele Maschen auf die Breite, wie viele Reihen auf die Höhe?',
+      asIn: {
+        cm: '40 Maschen 19,2 cm, 60 Reihen 21,6 cm',
+        in: '40 Maschen 7,5 Zoll, 60 Reihen 8,5 Zoll',
+      },
+      show: (swatch) => `nach deinem Nadelbett geschätzt: ${swatch} (Faustregel)`,
+    },
+    first: {
+      label: 'erstes Garn',
+      ask: 'Wie heißt das erste Garn? Dahinter kommt, was du weißt: Farbe, Lauflänge auf 100 g, wie viel du hast.',
+      asIn: {
+        cm: 'pflaume #6b2d5c 190 m auf 100 g 60 g',
+        in: 'pflaume #6b2d5c 210 yd auf 100 g 2 oz',
+      },
+    },
+    second: {
+      label: 'zweites Garn',
+      ask: (name) =>
+        `Und das zweite Garn, für die Streifen dazwischen? Mit keins wird alles in ${name} gestrickt.`,
+      asIn: {
+        cm: 'minze #9fd8c2 190 m auf 100 g 45 g',
+        in: 'minze #9fd8c2 210 yd auf 100 g 1,5 oz',
+      },
+      show: (name) => `keins, alles in ${name}`,
+    },
+    stripes: {
+      label: 'Streifen',
+      ask: (first, second) =>
+        `Wie viele Reihen hoch sind die Streifen? Eine gerade Zahl, oder eine für ${first} und eine für ${second}.`,
+      asIn: '4 und 2',
+    },
+  },
+  contents: (girth, height) => `für etwas mit ${girth} Umfang und ${height} Höhe`,
+  widthAndDepth: (width, depth) => `${width} breit und ${depth} tief`,
+  swatchOver: (stitches, widthCm, rows, heightCm) =>
+    `${counted.stitch(stitches)} auf ${length(widthCm)}, ${counted.row(rows)} auf ${length(heightCm)}`,
+  metresGuessed: (metres) => `${metres} auf 100 g (Faustregel)`,
+  metres: (size) => `${size} auf 100 g`,
+  notWeighed: 'nicht gewogen',
+  rowsEach: (rows) => `je ${counted.row(rows)}`,
+  notAsked: 'noch nicht gefragt',
+  opening:
+    'Ein paar Fragen, und der Beutel beginnt. Enter nimmt, was dasteht, ? erklärt, practice beginnt stattdessen den Übungsbeutel.',
+  goingOn: 'Deine Antworten vom letzten Mal sind noch da; change führt zu einer davon.',
+  howToAnswer: [
+    'Antworte wie im Beispiel, oder nimm mit Enter, was dasteht.',
+    'back geht eine Frage zurück; answers zeigt deine Antworten, und change größe oder change 2 führt zu einer davon.',
+    '? Maschenprobe erklärt ein Wort; units in fragt in Zoll; practice beginnt den Übungsbeutel.',
+    'Nach der letzten Frage siehst du den Plan. Enter beginnt; save beutel.json auch, und speichert die Vorgabe in dieser Datei.',
+    'quit beendet. Deine Antworten bleiben: slantwise new macht damit weiter.',
+  ],
+  practice: 'Das ist der Übungsbeutel; mit new planst du deinen eigenen.',
+  waits: (name, path) => `${name} ist gespeichert und wartet in ${path}`,
+  answersKept: 'Deine Antworten bleiben: slantwise new macht damit weiter.',
+  answersNotKept: (why) =>
+    `Die Antworten lassen sich nicht für später speichern: ${why} Mach trotzdem weiter.`,
+  briefKept: (path) => `Die Vorgabe ist gespeichert in ${path}`,
+  briefNotKept: (why) => `Die Vorgabe hat keine eigene Datei: ${why} Im Protokoll steht sie auch.`,
+  damagedLog: (path) =>
+    `${path} lässt sich nicht lesen. Ist dein Beutel darin, tippe quit und dann slantwise check mit dem Namen.`,
+  toKnit: (stitches, rows, shapings, needlesUsed, needles) =>
+    `Zu stricken: ${counted.stitch(stitches)}, ${counted.row(rows)} rundum und ${counted.shapingMove(shapings)}. Das braucht ${needlesUsed} Nadeln, das Nadelbett hat ${needles}.`,
+  haveReady: 'Leg auch bereit: etwas Hilfsgarn in anderer Farbe und einen glatten Faden als Trennfaden.',
+  restIsUsual:
+    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Sie stehen in der Vorgabedatei und lassen sich dort ändern.',
+  wideAndDeep: (widthCm, depthCm) => `${length(widthCm)} breit und ${length(depthCm)} tief`,
+  plan: (name, got, size) => `${name}: ${got}, genäht und flach gelegt, ${size}.`,
+  planAndAsked: (name, got, asked) => `${name}: ${got}, genäht und flach gelegt. Gewünscht: ${asked}.`,
+  yarnNeeds: (reservePercent, needs) => `Garn, mit ${reservePercent} % Reserve: ${list(needs)}.`,
+  yarnEnough: (yarn, need, have) => `${yarn} ${need}, reicht (du hast ${have})`,
+  yarnTooLittle: (yarn, need, have) => `${yarn} ${need}, reicht nicht (du hast ${have})`,
+  swatchIsGuess: [
+    'Die Maschenprobe ist geschätzt, der Beutel kann größer oder kleiner werden. Strick erst eine, dann tippe change probe.',
+  ],
+  lengthIsGuess: (usualLength) =>
+    `Für Garn ohne Lauflänge gelten ${usualLength} auf 100 g, eine Faustregel: die Banderole weiß es besser.`,
+  whichIsWhich: (example) => `Sag dazu, welche Zahl was ist, so wie: ${example}.`,
+  yarnWithoutName: 'Das Garn braucht einen eigenen Namen, am Anfang der Zeile.',
+  oddYarnName: (name, example) =>
+    `Heißt das Garn ${name}? Dann schreib den Namen in Anführungszeichen; Knäuel und Längen wie in ${example}.`,
+  ballsExample: '2 Knäuel zu 50 g, je 120 m',
+  sameYarn: (name) => `Beide Garne heißen ${quoted(name)}: gib einem davon einen anderen Namen.`,
+  noSuchAnswer: (word, names) =>
+    `Eine Antwort ${quoted(word)} gibt es nicht: wähle ${choice(names)} oder die Nummer.`,
+  nothingBefore: 'Das ist die erste Frage.',
+  notUnits: 'Tippe units cm oder units in.',
+  notAChoice: (word) =>
+    `${quoted(word)} bewirkt hier nichts: Enter beginnt, change und ein Wort ändert eine Antwort.`,
+  tooSmall: (limit) => `Das ist zu wenig: mindestens ${limit}.`,
+  tooLarge: (limit) => `Das ist zu viel: höchstens ${limit}.`,
+  notWhole: 'Gib eine ganze Zahl an, ohne Komma.',
+  notEven: 'Gib eine gerade Reihenzahl an, damit beide Garne auf der Ausgangsseite warten.',
+  notAColour: 'Eine Farbe ist # mit sechs Zeichen aus 0-9 und a-f, zum Beispiel #6b2d5c.',
+  tooShort: 'Der Name ist leer.',
+  tooLong: (most) => `Der Name ist zu lang: höchstens ${counted.character(most)}.`,
+  notAName: 'Das geht nicht als Name: es sind unsichtbare Zeichen darin.',
+  wrongType: 'Das geht hier nicht: gib etwas anderes an.',
+  notUnderstood: (word, example) =>
+    `Was ${quoted(word)} hier heißt, weiß ich nicht: antworte so wie ${quoted(example)}.`,
+  give: {
+    size: (example) => `Gib zwei Längen an, so wie ${quoted(example)}.`,
+    bed: (example) => `Gib die Zahl der Nadeln und ihren Abstand an, so wie ${quoted(example)}.`,
+    swatch: (example) =>
+      `Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie ${quoted(example)}.`,
+    stripes: 'Gib eine Reihenzahl an, oder zwei.',
+    other: (example) => `Antworte so wie ${quoted(example)}.`,
+  },
+  place: (at, of) => `Frage ${at} von ${of}`,
+  or: (one, other) => `${one}, oder ${other}`,
+  keeps: (shown) => `lässt es bei: ${shown}`,
+  takes: (shown) => `nimmt: ${shown}`,
+  also: '? erklärt; back, change, answers, practice, help, quit',
+  plan2: {
+    place: 'der Plan',
+    ask: 'Soll es dieser Beutel sein?',
+    impossible: 'So lässt er sich nicht stricken: ändere eine deiner Antworten.',
+    change: 'change größe',
+    enter: 'speichert die Vorgabe und beginnt',
+    also: 'change größe oder eine andere Antwort; answers, practice, help, quit',
+  },
+  forExample: (asIn) => `Zum Beispiel: ${asIn}`,
+  emptyLine: (enter) => `Eine leere Zeile ${enter}.`,
+  names: {
+    bag: 'Mein Beutel',
+    plum: 'pflaume',
+    mint: 'minze',
+  },
+  ask: 'Frage',
+  asIn: 'wie',
+  enter: 'Enter',
+});

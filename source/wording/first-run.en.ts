@@ -1,0 +1,164 @@
+/** The questions of a first run, what answers are shown as, and what is wrong with one. */
+
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.en.ts';
+
+export const firstRun = ({ choice, decimal, length, list }: Amounts) => ({
+  questions: {
+    name: {
+      label: 'name',
+      ask: 'What is the bag to be called?',
+      asIn: ['Dice bag'],
+    },
+    size: {
+      label: 'size',
+      ask: 'How wide and how deep is it to be, sewn and lying flat? Or how far round and how high is what goes in?',
+      asIn: {
+        cm: '14 by 18 cm',
+        in: '5.5 by 7 in',
+        contents: '26 round 12 high',
+      },
+    },
+    bed: {
+      label: 'bed',
+      ask: 'Which needle bed do you have: how many needles, and how far apart?',
+      asIn: ['120 needles 6 mm', 'fine 200', 'mid 120', 'bulky 90'],
+      show: (needles: number, pitchMm: number) => `${counted.needle(needles)}, ${decimal(pitchMm)} mm apart`,
+    },
+    swatch: {
+      label: 'swatch',
+      ask: 'What does your swatch measure: how many stitches over its width, how many rows over its height?',
+      asIn: {
+        cm: '40 stitches 19.2 cm, 60 rows 21.6 cm',
+        in: '40 stitches 7.5 in, 60 rows 8.5 in',
+      },
+      show: (swatch: string) => `a guess from your bed: ${swatch} (rule of thumb)`,
+    },
+    first: {
+      label: 'first yarn',
+      ask: 'What is the first yarn called? Behind its name goes what you know of it: colour, length of 100 g, grams you have.',
+      asIn: {
+        cm: 'plum #6b2d5c 190 m per 100 g 60 g',
+        in: 'plum #6b2d5c 210 yd per 100 g 2 oz',
+      },
+    },
+    second: {
+      label: 'second yarn',
+      ask: (name: string) =>
+        `And the second yarn, for the stripes between? The word none knits all in ${name}.`,
+      asIn: {
+        cm: 'mint #9fd8c2 190 m per 100 g 45 g',
+        in: 'mint #9fd8c2 210 yd per 100 g 1.5 oz',
+      },
+      show: (name: string) => `none, all in ${name}`,
+    },
+    stripes: {
+      label: 'stripes',
+      ask: (first: string, second: string) =>
+        `How many rows high are the stripes? One even number, or one for ${first} and one for ${second}.`,
+      asIn: '4 and 2',
+    },
+  },
+  contents: (girth: string, height: string) => `for what is ${girth} round and ${height} high`,
+  widthAndDepth: (width: string, depth: string) => `${width} wide and ${depth} deep`,
+  swatchOver: (stitches: number, widthCm: number, rows: number, heightCm: number) =>
+    `${counted.stitch(stitches)} over ${length(widthCm)}, ${counted.row(rows)} over ${length(heightCm)}`,
+  metresGuessed: (metres: string) => `${metres} to 100 g (rule of thumb)`,
+  metres: (size: string) => `${size} to 100 g`,
+  notWeighed: 'not weighed',
+  rowsEach: (rows: number) => `${counted.row(rows)} each`,
+  notAsked: 'not asked yet',
+  opening:
+    'A few questions, and the bag begins. Enter takes what is offered, ? explains, practice begins the practice bag instead.',
+  goingOn: 'Your answers from last time are still here; change goes to one of them.',
+  howToAnswer: [
+    'Answer as in the example, or press Enter to take what is offered.',
+    'back goes one question back; answers lists what you answered, and change size, or change 2, goes to one of them.',
+    '? swatch explains a word; units in asks in inches; practice begins the practice bag.',
+    'After the last question you see the plan. Enter begins; save my-bag.json begins too, and keeps the brief in that file.',
+    'quit leaves. Your answers are kept: slantwise new goes on with them.',
+  ],
+  practice: 'This is the practice bag; the word new plans a bag of your own.',
+  waits: (name: string, path: string) => `${name} is saved, and waits in ${path}`,
+  answersKept: 'Your answers are kept: slantwise new goes on with them.',
+  answersNotKept: (why: string) => `The answers cannot be kept for another day: ${why} Go on all the same.`,
+  briefKept: (path: string) => `The brief is kept in ${path}`,
+  briefNotKept: (why: string) => `The brief has no file of its own: ${why} The log holds it too.`,
+  damagedLog: (path: string) =>
+    `${path} cannot be read. If your bag is in it, type quit, and then slantwise check with its name.`,
+  toKnit: (stitches: number, rows: number, shapings: number, needlesUsed: number, needles: number) =>
+    `To knit: ${counted.stitch(stitches)}, ${counted.row(rows)} round and ${counted.shapingMove(shapings)}. They take ${needlesUsed} needles; the bed has ${needles}.`,
+  haveReady: 'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.',
+  restIsUsual:
+    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.',
+  wideAndDeep: (widthCm: number, depthCm: number) => `${length(widthCm)} wide and ${length(depthCm)} deep`,
+  plan: (name: string, got: string, size: string) => `${name}: ${got}, sewn and lying flat, ${size}.`,
+  planAndAsked: (name: string, got: string, asked: string) =>
+    `${name}: ${got}, sewn and lying flat. Asked: ${asked}.`,
+  yarnNeeds: (reservePercent: number, needs: string[]) =>
+    `Yarn, with a reserve of ${reservePercent} %: ${list(needs)}.`,
+  yarnEnough: (yarn: string, need: string, have: string) => `${yarn} ${need}, enough (you have ${have})`,
+  yarnTooLittle: (yarn: string, need: string, have: string) =>
+    `${yarn} ${need}, too little (you have ${have})`,
+  swatchIsGuess: [
+    'The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.',
+  ],
+  lengthIsGuess: (usualLength: string) =>
+    `Where you gave no length, yarn is taken as ${usualLength} to 100 g, a rule of thumb: the label knows better.`,
+  whichIsWhich: (example: string) => `Say which number is which, as in: ${example}.`,
+  yarnWithoutName: 'The yarn needs a name of its own, first in the line.',
+  oddYarnName: (name: string, example: string) =>
+    `Is the yarn called ${name}? Then answer with that in quotes; balls and lengths as in ${example}.`,
+  ballsExample: '2 balls of 50 g, 120 m each',
+  sameYarn: (name: string) => `Both yarns are called ${name}: give one of them another name.`,
+  noSuchAnswer: (word: string, names: string[]) =>
+    `There is no answer ${word} to change: choose ${choice(names)}, or its number.`,
+  nothingBefore: 'This is the first question.',
+  notUnits: 'Type units cm, or units in.',
+  notAChoice: (word: string) =>
+    `${word} does nothing here: press Enter to begin, or type change and what to change.`,
+  tooSmall: (limit: string) => `That is too little: at least ${limit}.`,
+  tooLarge: (limit: string) => `That is too much: at most ${limit}.`,
+  notWhole: 'Give a whole number, without a fraction.',
+  notEven: 'Give an even number of rows, so that both yarns wait on the home side.',
+  notAColour: 'A colour is # and six of the figures 0-9 and letters a-f, such as #6b2d5c.',
+  tooShort: 'The name is empty.',
+  tooLong: (most: number) => `The name is too long: at most ${counted.character(most)}.`,
+  notAName: 'That cannot be a name: it has signs in it that cannot be seen.',
+  wrongType: 'That cannot be used here: give another.',
+  notUnderstood: (word: string, example: string) =>
+    `I do not know what ${word} means here: answer as in ${example}.`,
+  give: {
+    size: (example: string) => `Give two lengths, as in ${example}.`,
+    bed: (example: string) => `Give the number of needles and how far apart they are, as in ${example}.`,
+    swatch: (example: string) =>
+      `Give stitches and rows, and the width and height they measure, as in ${example}.`,
+    stripes: 'Give one number of rows, or two.',
+    other: (example: string) => `Answer as in ${example}.`,
+  },
+  place: (at: number, of: number) => `question ${at} of ${of}`,
+  or: (one: string, other: string) => `${one}, or ${other}`,
+  keeps: (shown: string) => `keeps ${shown}`,
+  takes: (shown: string) => `takes ${shown}`,
+  also: '? explains; back, change, answers, practice, help, quit',
+  plan2: {
+    place: 'the plan',
+    ask: 'Is this the bag you want?',
+    impossible: 'It cannot be made like this: change one of your answers.',
+    change: 'change size',
+    enter: 'keeps the brief and begins',
+    also: 'change size, or another answer; answers, practice, help, quit',
+  },
+  forExample: (asIn: string) => `For example: ${asIn}`,
+  emptyLine: (enter: string) => `An empty line ${enter}.`,
+  names: {
+    bag: 'My bag',
+    plum: 'plum',
+    mint: 'mint',
+  },
+  ask: 'ask',
+  asIn: 'as in',
+  enter: 'Enter',
+});
+
+export type FirstRunWords = ReturnType<typeof firstRun>;

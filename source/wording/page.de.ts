@@ -1,0 +1,167 @@
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import { sideWord, stateWord } from './forms.de.ts';
+import type { PageWords } from './page.en.ts';
+
+export const page = ({
+  decimal,
+  length,
+  lengthNeeded,
+  list,
+  massNeeded,
+  small,
+  tail,
+  yarnNeeded,
+}: Amounts): PageWords => ({
+  titles: {
+    size: 'GRÖSSE',
+    stripes: 'STREIFEN',
+    yarn: 'GARN',
+    bed: 'NADELBETT',
+    byHand: 'VON HAND',
+    fabric: 'GESTRICK',
+    beforeYouStart: 'BEVOR DU ANFÄNGST',
+    yarnForAll: (bags) => `GARN FÜR ALLE ${bags} BEUTEL`,
+  },
+  needles: 'Nadeln',
+  bed: (needles, pitchMm, usableNeedles, needlesUsed) =>
+    `${needles} im Abstand von ${decimal(pitchMm)} mm, ${usableNeedles} davon zwischen den freien Rändern; das Gestrick wandert über ${needlesUsed} Nadeln`,
+  crawl: 'Wandern',
+  crawlTo: (crawl, homeSide) =>
+    `nach ${sideWord(crawl)}; zwischen den Streifen wartet der Schlitten ${sideWord(homeSide)}`,
+  hang: 'Einhängen',
+  hungOnce: (hung, ends) => `auf ${hung}; das Gestrick endet auf ${ends}`,
+  rows: (first, last) => `Reihen ${first} bis ${last}`,
+  hungOn: (hung) => `auf ${hung}`,
+  endingOn: (ends) => `endet auf ${ends}`,
+  moreHangings: (more) => `und noch ${counted.time(more)}, immer von denselben Nadeln aus`,
+  fromTo: (first, last) => `${first} bis ${last}`,
+  by: (widthMm, heightMm) => `${length(widthMm)} mal ${length(heightMm)}`,
+  labels: {
+    piece: 'Stück',
+    swatch: 'Probe',
+    gauge: 'Dichte',
+    loop: 'Garnlänge',
+    tightness: 'Faktor',
+    aim: 'Ziel',
+    weight: 'Gewicht',
+    yarn: 'Garn',
+    start: 'Anfang',
+    graft: 'Verbinden',
+    seam: 'Naht',
+    cord: 'Kordel',
+    eyelets: 'Löcher',
+    care: 'Vorsicht',
+    bag: 'Beutel',
+    asked: 'Wunsch',
+    inside: 'innen',
+    knit: 'Stricken',
+    shaping: 'Formen',
+    stripes: 'Streifen',
+    surer: 'sicherer',
+    asKnit: 'gestrickt',
+    write: 'Schreibe',
+  },
+  swatchOn: (stitches, rows, size, state) =>
+    `${stitches} ${stitches === 1 ? 'Masche' : 'Maschen'} und ${rows} ${rows === 1 ? 'Reihe' : 'Reihen'} auf ${size}, ${stateWord(state)}`,
+  swatchOnDial: (stitches, rows, size, state, stitchSize) =>
+    `${stitches} Maschen und ${rows} Reihen auf ${size}, ${stateWord(state)}, Maschenweite ${stitchSize}`,
+  gaugeTo: (stitches, rows, over, stitchMm, rowMm) =>
+    `${stitches} Maschen und ${rows} Reihen auf ${over}; eine Masche ist ${small(stitchMm)} breit und ${small(rowMm)} hoch`,
+  tightnessIs: (tightness, verdict) =>
+    `${tightness} (Dichtefaktor: Wurzel aus tex / Maschenlänge in mm), ${verdict}`,
+  aim: (tenStitchesMm, tenRowsMm, tightness) =>
+    `vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht ${small(tenStitchesMm)} messen und zehn Reihen ${small(tenRowsMm)}, bei einem Dichtefaktor von ${decimal(tightness)} (Faustregel)`,
+  massOfPiece: (mass) => `${mass}, am Stück gemessen`,
+  massOfSwatch: (mass) => `${mass}, nach der Maschenprobe`,
+  byTheGaugeOf: (state) =>
+    `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (Knapton und andere 1968)`,
+  byTheGaugeOfPlain: (state) =>
+    `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959, für Wolle)`,
+  loopMeasured: (loopLengthMm, model, source) =>
+    `${small(loopLengthMm)} Garn in einer Masche, gemessen; ${model} ${source}`,
+  loopByModel: (model, source) => `${model} Garn in einer Masche, ${source}`,
+  usualTightness: (least, most, keepsLeast, keepsMost) =>
+    `Handstrickgarne haben bei der Maschendichte ihrer Banderole ${least} bis ${most}, ein Beutel, der die Form hält, ${keepsLeast} bis ${keepsMost} (Faustregel)`,
+  limp: (usual) => `schlaff und durchsichtig: ${usual}`,
+  soft: (usual) => `weich: ${usual}`,
+  jams: (usual) => `so fest, dass die Maschen klemmen: ${usual}`,
+  stiff: (usual) => `steif: ${usual}`,
+  firm: (usual) => `fest: ${usual}`,
+  between: (first, second) => `zwischen ${first} und ${second}`,
+  finerThanLace: 'feiner als Lace (0)',
+  yarnFinerThanLace: 'Garn feiner als Lace (0)',
+  classByGauge: (name, pitchMm, bed) =>
+    `${name} nach der Maschendichte (Craft Yarn Council); bei ${decimal(pitchMm)} mm Nadelabstand strickt man meist ${bed} (Faustregel)`,
+  ravelCord: (ravelCordCm, ravelEndCm) =>
+    `ein Trennfaden von ${lengthNeeded(ravelCordCm)}: das Garn einer Reihe und 10 %, und ${lengthNeeded(ravelEndCm)} an jedem Ende`,
+  graftAndSeam: (graft, seam) => `, ${graft} zum Verbinden und ${seam}, um damit den Boden zu nähen`,
+  entriesOfTheNeedle: (entries, closingTailCm, yarn, parts, needed, needed2, needed3) =>
+    `${entries} Einstiche der Nadel; schneide ein Fadenende von ${tail(closingTailCm)} ${yarn}${parts}. Zum Verbinden: das Größere von 3-mal der Breite auf den Nadeln, ${needed} (Faustregel), und dem Garn einer Reihe mit 10 %, ${needed2}; und ${needed3} zum Halten.`,
+  seamWithGraft: 'mit dem Faden vom Verbinden',
+  seamWithOwn: (tailCm, yarn) => `mit ${tail(tailCm)} ${yarn}`,
+  seam: (lengthCm, barsPerSide, tailText, endTailCm) =>
+    `${length(lengthCm)}, ${counted.bar(barsPerSide)} von jeder Seite, ${tailText}: zweimal die Naht und ${lengthNeeded(endTailCm)} zum Festhalten (Faustregel)`,
+  roundsByRows: 'eine Runde so hoch gerechnet wie eine Reihe (Faustregel)',
+  roundsByCount: (roundsPer10Cm) => `nach deiner Zählung von ${decimal(roundsPer10Cm)} Runden auf 10 cm`,
+  cord: (stitches, yarn, lengthCm, takeUpCm, tieCm, rounds, passes, metres, height) =>
+    `${counted.stitch(stitches)} aus ${yarn}, ${lengthNeeded(lengthCm)} lang: die Öffnung, ${lengthNeeded(takeUpCm)} für den Weg hinein und hinaus (Faustregel) und zwei Enden von ${length(tieCm)}. ${counted.round(rounds)}, ${counted.pass(passes)}, ${yarnNeeded(metres)} Garn, ${height}.`,
+  eyeletsApart: (made, spacingCm) => `${made}, je ${length(spacingCm)} auseinander`,
+  eyeletsTooFew: (apart) => `${apart}; zu wenige für eine Kordel mit beiden Enden außen`,
+  cordUsesAll: 'die Kordel läuft durch alle',
+  cordUsesSome: (used, passedBy) =>
+    `die Kordel läuft durch ${used} und lässt Nummer ${list(passedBy)} aus, gezählt von der Verbindung`,
+  gapAtGraft: (graftGapCm) => `${length(graftGapCm)} an der Verbindung`,
+  widestThen: (widestGapCm, atGraft) => `${length(widestGapCm)} dort, danach ${atGraft}`,
+  eyelets: (apart, uses, gap) => `${apart}; ${uses}. Der weiteste Abstand ist ${gap}.`,
+  keepCords: (freeCordCm, loopCm) =>
+    `halte Kordeln von kleinen Kindern fern: EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten eine freie Kordel von ${freeCordCm} mm und eine Schlinge von ${loopCm} mm Umfang, mit 25 N gezogen; sieh in die geltende Ausgabe. Dieser Beutel ist kein Spielzeug; es gelten die Regeln am Ort.`,
+  sizeIs: (width, widthMore, depth, depthMore, finishState) =>
+    `${width} ± ${widthMore} breit und ${depth} ± ${depthMore} tief, flach und genäht, ${stateWord(finishState)} (19 von 20 Beuteln liegen darin)`,
+  inside: (depth, mouth) => `${depth} tief unter der Kordel; die Öffnung misst ${mouth} rundum`,
+  knit: (stitches, rows, knittedRows) =>
+    `${counted.stitch(stitches)}, ${counted.row(rows)} rundum: ${knittedRows} werden gestrickt, die Verbindung ist die letzte`,
+  shaping: (shapings, shapeEveryRows, edgeStitches) =>
+    `${counted.move(shapings)}, einer nach je ${counted.row(shapeEveryRows)}, ${counted.stitch(edgeStitches)} an jedem Rand`,
+  stripesSlant: (stripes, degrees) => `${stripes}; die Streifen steigen mit ${degrees} Grad vom Boden auf`,
+  plusMinus: (widthCm, depthCm) => `${length(widthCm)} und ± ${length(depthCm)}`,
+  largerSwatch: (stitches, rows, left) =>
+    `eine Maschenprobe von ${stitches} Maschen und ${rows} Reihen: ± ${left}`,
+  lookAside: (left) =>
+    `sieh nach, wie weit die Oberkante der Maschenprobe seitlich steht, und schreib es als asideCm (0,1, wo sie gerade ist): ± ${left}`,
+  asKnit: (widthCm, depthCm, state) =>
+    `${length(widthCm)} breit und ${length(depthCm)} tief, ${stateWord(state)} wie die Maschenprobe`,
+  writeSize: (stitches, rows) =>
+    `"bag": {"stitches": ${stitches}, "rows": ${rows}} in die Vorgabe, um ihn zu stricken`,
+  smaller: 'kleiner',
+  larger: 'größer',
+  wideAndDeep: (width, depth) => `${width} breit und ${depth} tief`,
+  counts: (stitches, rows) => `${counted.stitch(stitches)} und ${counted.row(rows)}`,
+  contentsNeed: (width, depth, girth, height, thick, easePercent) =>
+    `mindestens ${width} breit und unter der Kordel ${depth} tief, für ${girth} Umfang, ${height} Höhe und ${thick} Dicke, mit ${decimal(easePercent)} % Mehrweite in beiden Richtungen (Faustregel); es steht auf der Bodennaht, und der Beutel schließt sich darüber`,
+  largest: 'der größte dieser Form, für den das gewogene Garn reicht',
+  limitedByYarn: (largest, yarn) => `${largest}; ein Rapport mehr bräuchte mehr ${yarn}, als da ist`,
+  limitedByScraps: (largest) => `${largest}; für mehr ergeben die Garnreste keine Folge`,
+  limitedByBed: (largest, usable) =>
+    `${largest}; ein Rapport mehr passt nicht auf die ${counted.needle(usable)} zwischen den freien Rändern`,
+  limitedByWidth: (largest, mostCm) => `${largest}, und nicht breiter als ${length(mostCm)}`,
+  oneYarn: (yarn) => `${yarn} durchgehend, ohne Farbwechsel; auch Schlussreihe, Verbindung und Naht`,
+  listedStripes: (stripes, rows) => `${stripes} zu ${counted.row(rows)}, unten aufgeführt`,
+  unevenStripes: (stripes) => `${stripes} Streifen, unten aufgeführt`,
+  repeatOf: (times, stripes) => `${times} ein Rapport von ${stripes} Streifen, unten aufgeführt`,
+  repeat: (times, rows) => `${times} ${rows} Reihen`,
+  to: (first, first2) => `${first} bis ${first2}`,
+  stripesOf: (rows, stitches) => `${counted.row(rows)} zu ${stitches} Maschen`,
+  shapeWith: (size, counts) => `${size}, mit ${counts}`,
+  shapeTooLong: (size, counts) => `${size}, mit ${counts}; dafür ist dieses Nadelbett zu kurz`,
+  withPercent: (reserve) => `mit ${reserve} %`,
+  reserveIs: (reserve) => `${reserve} % sind Reserve (Faustregel); was Hilfsgarn wiegt, ist nicht gefragt.`,
+  withReserve: 'mit Reserve',
+  length: 'Länge',
+  weight: 'Gewicht',
+  youHave: 'du hast',
+  waste: (yarn) => `${yarn} (Hilfsgarn)`,
+  notWeighed: 'nicht gewogen',
+  enough: 'reicht',
+  shortBy: (shortGrams) => `${massNeeded(shortGrams)} zu wenig`,
+});

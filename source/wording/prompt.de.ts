@@ -1,0 +1,136 @@
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import { placeWords, sideStem, sideWord, yarnClassWords } from './forms.de.ts';
+import type { PromptWords } from './prompt.en.ts';
+
+export const prompt = ({ choice, decimal, length, list }: Amounts): PromptWords => ({
+  unknownCommand: (word, nearest) => `Einen Befehl ${word} gibt es nicht. Meinst du ${nearest}?`,
+  noCommand: (word) => `Einen Befehl ${word} gibt es nicht. Tippe help, um alle zu sehen.`,
+  ambiguous: (word, choices) => `${word} kann ${choice(choices)} sein: tippe einen Buchstaben mehr.`,
+  needsMore: (usage) => `Es fehlt noch etwas. Zum Beispiel: ${usage}.`,
+  notACount: (word, usage) => `${word} ist keine ganze Zahl über 0. Zum Beispiel: ${usage}.`,
+  sides: ['links', 'rechts'],
+  notInRange: (word, least, most) => `${word} ist keine ganze Zahl von ${least} bis ${most}.`,
+  standsAlone: (usage, rest) => `${usage} steht allein, deshalb geschieht nichts: tipp es ohne "${rest}".`,
+  unknownPlace: (word, usage, verb) =>
+    `${word} ist keine Stelle, zu der es geht. Zum Beispiel: ${usage}; mehr mit help ${verb}.`,
+  noSuchMark: (name, known) => `Eine Marke ${name} gibt es nicht. Marken: ${list(known)}.`,
+  noMarks: 'Es gibt noch keine Marken. Tippe mark und einen Namen.',
+  noSuchPlace: (what, number, most) =>
+    `${placeWords[what] ?? what} ${number} gibt es nicht: dieser Beutel hat ${most}.`,
+  leftOfWhat: (word, needle) =>
+    `Schreib carriage ${word}, oder ${word} und die Nadel an diesem Rand: ${word} ${needle}.`,
+  whichEdge: (needle) =>
+    `Ist ${needle} der linke Rand oder der rechte? Tippe left ${needle} oder right ${needle}, oder nenn beide Ränder.`,
+  tooManyNeedles: (needles) =>
+    `${list(needles)} sind mehr als zwei Ränder: nenn die äußersten Nadeln mit Maschen.`,
+  countOfWhat: (word) => `${word} wovon? Zum Beispiel: row ${word}, stripes ${word}, ${word} stitches.`,
+  notAMeasurement: (word, usage) =>
+    `${word} ist hier nicht zu verstehen. Zum Beispiel: ${usage}; mehr mit help replan.`,
+  notAWeighing: (text, usage) =>
+    `Nicht verstanden: ${text}. Nenn ein Garn und sein Gewicht ab 0. Zum Beispiel: ${usage}.`,
+  notTwoSizes: (text, usage) =>
+    `Nicht verstanden: ${text}. Nenn eine Breite und eine Tiefe. Zum Beispiel: ${usage}.`,
+  nothingFoundBefore:
+    'Zu dieser Stelle ist noch nichts gesagt: tippe find und was du siehst, ohne das Wort and.',
+  nothingOffered: 'Hier gibt es keinen Vorschlag: tippe erst find, rip oder replan.',
+  notOffered: 'Es gibt einen Vorschlag: tippe choose.',
+  whichOffer: (most) => `Welcher? Tippe choose und eine Zahl von 1 bis ${most}.`,
+  missingChoice: (choices) => `Es fehlt noch etwas: wähle ${choice(choices)}.`,
+  notAChoice: (word, choices) => `${word} geht hier nicht: wähle ${choice(choices)}.`,
+  done: {
+    back: (place) => `Zurückgenommen: ${place}`,
+    redo: (place) => `Wieder gemacht: ${place}`,
+    go: (place) => `Gesprungen: ${place}`,
+    note: (text) => `Notiert: ${text}`,
+    setRight: (place) => `Ausgebessert: ${place}`,
+    stop: 'Aufgehört. Es wird nichts weiter aufgetrennt oder ausgebessert; where zeigt die Stelle.',
+    replan: (planned) => `Neu geplant: ${planned}.`,
+    now: (place) => `Jetzt: ${place}`,
+    mark: (name) => `Diese Stelle trägt jetzt die Marke ${name}.`,
+    rippedBack: (place) => `Aufgetrennt: ${place}`,
+    several: (first, last, all) => `${first} bis ${last}: ${all} Schritte bestätigt`,
+  },
+  oneAtATime: 'Ein Schritt nach dem anderen: Enter bestätigt, Pfeil links nimmt zurück, stop hört damit auf.',
+  wayBack: (at, of, text) => `Zurück, ${at} von ${of}: ${text}`,
+  wayMend: (at, of, text) => `Ausbessern, ${at} von ${of}: ${text}`,
+  place: {
+    finished: 'der Beutel ist fertig.',
+    next: (step, stepCount, phase, row, knittedRows) =>
+      `als Nächstes Schritt ${step} von ${stepCount}, ${phase}, ${counted.row(row)} von ${knittedRows} gestrickt.`,
+    here: (place) => `Du bist hier: ${place}`,
+  },
+  welcome: {
+    again: (name) => `Weiter mit ${name}.`,
+    bag: (name, stitches, rows, widthCm, depthCm) =>
+      `${name}: ${stitches} Maschen, ${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief.`,
+    sides:
+      'Links und rechts gelten für dich, mit Blick auf das Nadelbett. Tippe plan für den ganzen Plan und help für alles, was du tippen kannst.',
+  },
+  bagFinished: 'Der Beutel ist fertig.',
+  stepNow: (step, stepCount, phase, text) => `Schritt ${step} von ${stepCount}, ${phase}: ${text}`,
+  caution: (caution) => `Vorsicht: ${caution}`,
+  bed: {
+    empty: 'Das Nadelbett ist leer.',
+    carriage: (carriage) => `Schlitten ${sideWord(carriage)}.`,
+    noLoops: (carriage) => `Keine Maschen auf dem Nadelbett. ${carriage}`,
+    moves: (done, all) => `${done} von ${all} Formschritten gemacht.`,
+    edges: (left, right, stitches, carriage, moves) =>
+      `Ränder ${left} und ${right}, ${counted.needle(stitches)} mit Maschen. ${carriage} ${moves}`,
+    parkedAt: (yarn, end) => `${yarn} am ${sideStem(end)}en Ende`,
+    feederEmpty: 'Der Fadenführer ist leer.',
+    feeder: (yarn) => `Im Fadenführer: ${yarn}.`,
+    parked: (waiting) => `Abgelegt: ${list(waiting)}.`,
+  },
+  notes: {
+    none: ['Noch keine Notizen. Tippe note und eine Bemerkung.'],
+    after: (done, text) => `Nach Schritt ${done}: ${text}`,
+  },
+  marks: {
+    none: ['Noch keine Marken. Tippe mark und einen Namen.'],
+    next: (name, step) => `${name}: dort kommt als Nächstes Schritt ${step}`,
+  },
+  cautions: {
+    hooks: 'Nadelhaken und Zungen sind scharf: Finger weg, solange der Schlitten läuft.',
+    weights: 'Gewichte fallen: halte beim Einhängen eine Hand darunter und die Füße weg.',
+    weightsOff: 'Nimm die Gewichte ab, bevor eine Masche frei wird; Füße weg.',
+    steam: 'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
+    lookTwice: 'Schau zweimal hin: das lässt sich nicht rückgängig machen.',
+    cords: (endCm, cordCm, freeCordCm, loopCm) =>
+      `Halte Kordeln von kleinen Kindern fern: freie Enden ${decimal(endCm)} cm, gebunden eine Schlinge von ${decimal(cordCm)} cm. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten ${decimal(freeCordCm)} und ${decimal(loopCm)} cm; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.`,
+    forSwitch: 'Beim Belegen eines Fußschalters',
+    afterHalfHour: 'Nach einer halben Stunde Arbeit',
+    atStep: (value) => `Bei Schritt ${value}`,
+    atStepsOf: (steps, all) => `Bei den Schritten ${steps} …, insgesamt ${all}`,
+    atSteps: (steps) => `Bei den Schritten ${list(steps)}`,
+  },
+  rest: {
+    rest: 'Gönn Händen und Schultern ein paar Minuten Pause (Faustregel).',
+    halfHour: 'Das war eine halbe Stunde Arbeit.',
+    aloud: 'halbe Stunde, gönn den Händen Pause',
+  },
+  sheetEnding: (out) =>
+    `${out} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: häng eines davon an.`,
+  sheetWritten: (out) => `Das Blatt ist geschrieben: ${out}`,
+  yarns: {
+    ravelCord: 'Trennfaden',
+    waste: 'Hilfsgarn',
+  },
+  yarnClass: (name, number) => `${yarnClassWords[name] ?? name} (${number})`,
+  soon: {
+    now: 'jetzt',
+    in: (rowsAway) => `in ${counted.row(rowsAway)}`,
+    outTo: (side, outer) => `${sideWord(side)} raus auf ${outer}`,
+    inRest: (side, emptied) => `${sideWord(side)} ${emptied} in Ruhe`,
+    move: (when, number, all, out, inward) => `${when}, Formschritt ${number}/${all}: ${out}, ${inward}`,
+  },
+  castOn: 'Anschlag',
+  stripes: 'Streifen',
+  closingRow: 'Schlussreihe',
+  graft: 'Verbinden',
+  seam: 'Naht',
+  cord: 'Kordel',
+  tooSoonLookFirst: 'zu früh, schau erst hin',
+  noPassIsDue: 'jetzt ist kein Schlittengang dran',
+  theBagIsFinished: 'der Beutel ist fertig',
+});

@@ -1,0 +1,144 @@
+/** What the prompt answers: the place, what was done, cautions, and what it does not understand. */
+
+import type { Side } from '../bed/side.ts';
+import type { NumberedPlace } from '../steps/landmarks.ts';
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.en.ts';
+
+export const prompt = ({ choice, decimal, length, list }: Amounts) => ({
+  unknownCommand: (word: string, nearest: string) => `There is no command ${word}. Did you mean ${nearest}?`,
+  noCommand: (word: string) => `There is no command ${word}. Type help to see them all.`,
+  ambiguous: (word: string, choices: readonly string[]) =>
+    `${word} could be ${choice(choices)}: type one more letter.`,
+  needsMore: (usage: string) => `Something is missing. For example: ${usage}.`,
+  notACount: (word: string, usage: string) => `${word} is not a whole number above 0. For example: ${usage}.`,
+  sides: ['left', 'right'],
+  notInRange: (word: string, least: number, most: number) =>
+    `${word} is not a whole number from ${least} to ${most}.`,
+  standsAlone: (usage: string, rest: string) =>
+    `${usage} stands alone, so nothing is done: type it without "${rest}".`,
+  unknownPlace: (word: string, usage: string, verb: string) =>
+    `${word} is not a place to go to. For example: ${usage}; type help ${verb} for more.`,
+  noSuchMark: (name: string, known: readonly string[]) => `There is no mark ${name}. Marks: ${list(known)}.`,
+  noMarks: 'No marks have been made yet. Type mark and a name.',
+  noSuchPlace: (what: NumberedPlace, number: number, most: number) =>
+    `There is no ${what} ${number}: this bag has ${most}.`,
+  leftOfWhat: (word: Side, needle: 'L24' | 'R21') =>
+    `Say carriage ${word}, or ${word} and the needle at that edge: ${word} ${needle}.`,
+  whichEdge: (needle: string) =>
+    `Is ${needle} the left edge or the right? Type left ${needle}, or right ${needle}, or give both edges.`,
+  tooManyNeedles: (needles: readonly string[]) =>
+    `${list(needles)} are more than two edges: give the outermost needles that hold loops.`,
+  countOfWhat: (word: string) =>
+    `${word} of what? For example: row ${word}, stripes ${word}, ${word} stitches.`,
+  notAMeasurement: (word: string, usage: string) =>
+    `${word} is not understood here. For example: ${usage}; type help replan for more.`,
+  notAWeighing: (text: string, usage: string) =>
+    `${text} is not a yarn and a weight of 0 or more. For example: ${usage}.`,
+  notTwoSizes: (text: string, usage: string) => `${text} is not a width and a depth. For example: ${usage}.`,
+  nothingFoundBefore: 'Nothing was said of this place yet: type find and what you see, without the word and.',
+  nothingOffered: 'Nothing is on offer here: type find, rip or replan first.',
+  notOffered: 'There is one offer: type choose.',
+  whichOffer: (most: number) => `Which one? Type choose and a number from 1 to ${most}.`,
+  missingChoice: (choices: readonly string[]) => `Something is missing: choose ${choice(choices)}.`,
+  notAChoice: (word: string, choices: readonly string[]) => `${word} is not one of ${choice(choices)}.`,
+  done: {
+    back: (place: string) => `Taken back: ${place}`,
+    redo: (place: string) => `Done again: ${place}`,
+    go: (place: string) => `Jumped: ${place}`,
+    note: (text: string) => `Noted: ${text}`,
+    setRight: (place: string) => `Set right: ${place}`,
+    stop: 'Left off. Nothing more is taken back or mended; type where to see the place.',
+    replan: (planned: string) => `Planned anew: ${planned}.`,
+    now: (place: string) => `Now ${place}`,
+    mark: (name: string) => `Marked this place as ${name}.`,
+    rippedBack: (place: string) => `Ripped back: ${place}`,
+    several: (first: number, last: number, all: number) => `${first} to ${last}: ${all} steps confirmed`,
+  },
+  oneAtATime: 'One step at a time: Enter confirms, Left takes back, stop leaves it.',
+  wayBack: (at: number, of: number, text: string) => `Back, ${at} of ${of}: ${text}`,
+  wayMend: (at: number, of: number, text: string) => `Mend, ${at} of ${of}: ${text}`,
+  place: {
+    finished: 'the bag is finished.',
+    next: (step: number, stepCount: number, phase: string, row: number, knittedRows: number) =>
+      `step ${step} of ${stepCount} comes next, ${phase}, ${counted.row(row)} of ${knittedRows} knitted.`,
+    here: (place: string) => `You are here: ${place}`,
+  },
+  welcome: {
+    again: (name: string) => `${name} again.`,
+    bag: (name: string, stitches: number, rows: number, widthCm: number, depthCm: number) =>
+      `${name}: ${stitches} stitches, ${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep.`,
+    sides:
+      'Left and right are yours, facing the bed. Type plan for the whole plan, help for all that can be typed.',
+  },
+  bagFinished: 'The bag is finished.',
+  stepNow: (step: number, stepCount: number, phase: string, text: string) =>
+    `Step ${step} of ${stepCount}, ${phase}: ${text}`,
+  caution: (caution: string) => `Caution: ${caution}`,
+  bed: {
+    empty: 'The bed is empty.',
+    carriage: (carriage: Side) => `Carriage on the ${carriage}.`,
+    noLoops: (carriage: string) => `No loops on the bed. ${carriage}`,
+    moves: (done: number, all: number) => `${done} of ${all} shaping moves done.`,
+    edges: (left: string, right: string, stitches: number, carriage: string, moves: string) =>
+      `Edges ${left} and ${right}, ${counted.needle(stitches)} with loops. ${carriage} ${moves}`,
+    parkedAt: (yarn: string, end: Side) => `${yarn} at the ${end} end`,
+    feederEmpty: 'Nothing in the feeder.',
+    feeder: (yarn: string) => `In the feeder: ${yarn}.`,
+    parked: (waiting: string[]) => `Parked: ${list(waiting)}.`,
+  },
+  notes: {
+    none: ['No notes yet. Type note and a remark.'],
+    after: (done: number, text: string) => `After step ${done}: ${text}`,
+  },
+  marks: {
+    none: ['No marks yet. Type mark and a name.'],
+    next: (name: string, step: number) => `${name}: step ${step} comes next there`,
+  },
+  cautions: {
+    hooks: 'Needle hooks and latches are sharp: keep fingers clear while the carriage moves.',
+    weights: 'Weights fall: hang them with a hand under them, feet clear.',
+    weightsOff: 'Take the weights off before any stitch is released; feet clear.',
+    steam: 'If you steam the bag: steam scalds, and it flattens man-made fibre.',
+    lookTwice: 'Look twice: hands cannot take this back.',
+    cords: (endCm: number, cordCm: number, freeCordCm: number, loopCm: number) =>
+      `Keep cords from small children: free ends of ${decimal(endCm)} cm, tied a loop of ${decimal(cordCm)} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${decimal(freeCordCm)} and ${decimal(loopCm)} cm; see the edition in force. Local rules decide.`,
+    forSwitch: 'When you assign a foot switch',
+    afterHalfHour: 'After half an hour of work',
+    atStep: (value: number) => `At step ${value}`,
+    atStepsOf: (steps: string, all: number) => `At steps ${steps} …, ${all} in all`,
+    atSteps: (steps: string[]) => `At steps ${list(steps)}`,
+  },
+  rest: {
+    rest: 'Rest your hands and shoulders for a few minutes (rule of thumb).',
+    halfHour: 'That was half an hour of work.',
+    aloud: 'half an hour, rest your hands',
+  },
+  sheetEnding: (out: string) =>
+    `${out} does not end in .html, .svg or .md, which say what kind of sheet to write: add one of them.`,
+  sheetWritten: (out: string) => `The sheet is written: ${out}`,
+  yarns: {
+    ravelCord: 'ravel cord',
+    waste: 'waste',
+  },
+  yarnClass: (name: string, number: number) => `${name} (${number})`,
+  soon: {
+    now: 'now',
+    in: (rowsAway: number) => `in ${counted.row(rowsAway)}`,
+    outTo: (side: Side, outer: string) => `${side} out to ${outer}`,
+    inRest: (side: Side, emptied: string) => `${side} in, ${emptied} out of work`,
+    move: (when: string, number: number, all: number, out: string, inward: string) =>
+      `${when}, move ${number} of ${all}: ${out}, ${inward}`,
+  },
+  castOn: 'cast-on',
+  stripes: 'stripes',
+  closingRow: 'closing row',
+  graft: 'graft',
+  seam: 'seam',
+  cord: 'cord',
+  tooSoonLookFirst: 'too soon, look first',
+  noPassIsDue: 'no pass is due',
+  theBagIsFinished: 'the bag is finished',
+});
+
+export type PromptWords = ReturnType<typeof prompt>;
