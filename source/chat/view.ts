@@ -34,6 +34,8 @@ export interface BenchView {
   /** The stripe that is on. */
   readonly stripe: Count;
   readonly steps: Count;
+  /** Passes of a step of several that a switch on the carriage has counted so far; null where none is. */
+  readonly passes: Count | null;
   readonly bed: BedStrip;
   /** The bed once the step is done. */
   readonly bedAfter: BedStrip;
@@ -63,6 +65,7 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
     timeLeft: pace && step ? timeLeft(job, done, pace) : null,
     stripe: { at: step?.stripe ?? (row === 0 ? 0 : plan.stripes.length), of: plan.stripes.length },
     steps: { at: step?.step ?? job.stepCount, of: job.stepCount },
+    passes: null,
     bed: handled ? looseStrip(handled) : bedStrip(job, done, before?.after),
     bedAfter: handled
       ? looseStrip(handled)

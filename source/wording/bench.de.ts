@@ -28,6 +28,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   mend: 'richten',
   finished: 'fertig',
 
+  pass: (at, of) => `Gang ${at} von ${of}`,
   row: (at, of) => `Reihe ${at} von ${of}`,
   move: (at, of) => `Formung ${at} von ${of}`,
   of: (at, of) => `${at} von ${of}`,

@@ -24,6 +24,7 @@ export const bench = ({ time }: Amounts) => ({
   mend: 'mend',
   finished: 'finished',
 
+  pass: (at: number, of: number) => `pass ${at} of ${of}`,
   row: (at: number, of: number) => `row ${at} of ${of}`,
   move: (at: number, of: number) => `move ${at} of ${of}`,
   of: (at: number, of: number) => `${at} of ${of}`,

@@ -25,7 +25,16 @@ export interface BandText {
 
 const arrowSign = (side: Side): string => (side === 'left' ? '<' : '>');
 
-export function bandText(view: BenchView, { bench: say }: Words, words: Words): BandText {
+/** Passes that a switch counts come in place of the rows or rounds they make. */
+export function bandText(view: BenchView, words: Words): BandText {
+  const text = textOf(view, words, words);
+  const { passes } = view;
+  return passes
+    ? { ...text, count: words.bench.pass(passes.at, passes.of), big: `${passes.at}/${passes.of}` }
+    : text;
+}
+
+function textOf(view: BenchView, { bench: say }: Words, words: Words): BandText {
   const { glance, yarn, rows, way } = view;
   const name = yarn === null ? '' : plainText(sayYarn(yarn, words));
   const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };

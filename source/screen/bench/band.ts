@@ -33,7 +33,7 @@ export function bandRows(
 
 function blocksOf(view: BenchView, width: number, words: Words): readonly Block[] {
   const { glance, yarn } = view;
-  const text = bandText(view, words, words);
+  const text = bandText(view, words);
   if (glance.kind !== 'yarn' || !glance.leaves || glance.leaves.yarn === glance.comes) {
     return [{ yarn, width, text }];
   }

@@ -12,6 +12,7 @@ import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
 import { Bench } from './bench.tsx';
 import type { BenchStore } from './bench-state.ts';
 import { highestBench } from './lay-out.ts';
+import { passesCounted } from './press-switch.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
@@ -28,11 +29,13 @@ interface Props {
 
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store }: Props) {
-  const { session, lines, linesBefore, saving, settings, words, picture, prompt, pace } =
-    useSyncExternalStore(store.subscribe, store.get);
+  const state = useSyncExternalStore(store.subscribe, store.get);
+  const { session, lines, linesBefore, saving, settings, words, picture, prompt, pace } = state;
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
-  const view = useMemo(() => benchView(session, pace ?? usualPace), [session, pace]);
+  const planned = useMemo(() => benchView(session, pace ?? usualPace), [session, pace]);
+  const passes = passesCounted(state);
+  const view = passes ? { ...planned, passes } : planned;
   const trouble = formatSaveStatus(saving, words);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;

@@ -5,6 +5,7 @@ import { type MemoryBench, openMemoryBench } from '../../../test/fixtures/bench-
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
 import { isGuarded } from '../../steps/acts.ts';
 import { stepAt } from '../../steps/job.ts';
+import { passesCounted } from './press-switch.ts';
 
 const withB = { pedals: { b: 'confirm' } };
 
@@ -232,7 +233,11 @@ describe('a switch at the carriage', () => {
       return bench.done() - before;
     };
     // Ten rounds of two passes are one step.
-    expect([press(19), press(1)]).toEqual([0, 1]);
+    expect(passesCounted(bench.store.get())).toBeNull();
+    expect(press(19)).toBe(0);
+    expect(passesCounted(bench.store.get())).toEqual({ at: 19, of: 20 });
+    expect(press(1)).toBe(1);
+    expect(passesCounted(bench.store.get())).toBeNull();
     expect([press(19), press(1)]).toEqual([1, 2]);
     key('left');
     expect([press(19), press(1)]).toEqual([1, 2]);

@@ -1,4 +1,5 @@
 /** What a switch does to the bench: confirms, counts a pass, speaks, takes back; and some steps ask for a look first. */
+import type { Count } from '../../chat/glance.ts';
 import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
 import { type PedalAct, pauseMs, type Warning } from '../../settings/settings.ts';
@@ -86,6 +87,15 @@ function pass(state: BenchState): Reaction {
   const count = switches.passes.done === session.done ? switches.passes.count + 1 : 1;
   if (count < due) return only(withSwitches(state, { passes: { done: session.done, count } }));
   return perform(withSwitches(state, { passes: noPasses }), { do: 'confirm', count: 1 });
+}
+
+/** Of the step on the screen, once the first of its passes has come. */
+export function passesCounted({ session, switches }: BenchState): Count | null {
+  const step = currentStep(session);
+  const { done, count } = switches.passes;
+  return step && !session.way && done === session.done && count > 0
+    ? { at: count, of: passesIn(step) }
+    : null;
 }
 
 /** Undoes what the first repeat of a held key did when it looked like a press. */
