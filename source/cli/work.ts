@@ -96,10 +96,10 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
   ...tornNotice(log, words),
   ...log.foreign.map((sign) => words.logs.foreign[sign]),
   ...sayWelcome(log.session, words),
-  ...(isPracticeBegun(log) ? [sayPractice(words)] : []),
   ...(log.session.done === 0
     ? [...sayTools(log.session.job.plan, words), ...shadesAtStart(log.session.job.plan, words)]
     : []),
+  ...(isPracticeBegun(log) ? [sayPractice(words)] : []),
   ...notesBefore(log, options),
 ];
 
