@@ -36,8 +36,8 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   bedNotEmpty: (stitches) => `Auf dem Nadelbett hängt noch etwas (${stitches}): nimm erst das Gestrick ab.`,
   loopsDiffer: (loopsOff, needleCount) =>
     `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
-  tooFewStitches: (stitches, stitches2) =>
-    `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${stitches2}.`,
+  tooFewStitches: (stitches, least) =>
+    `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${least}.`,
   scrapsCordShort: (yarn, grams) =>
     `Von ${yarn} ${lacks(`${grams} g`)} schon für die Kordel allein ${grams} g: nenn in cord.yarn ein längeres Garn, oder verkürz cord.tieCm.`,
   scrapsNoCloser: (scraps) =>

@@ -35,8 +35,8 @@ export const faults = ({ choice, list }: Amounts) => ({
   bedNotEmpty: (stitches: string) => `The bed still holds ${stitches}: take the work off first.`,
   loopsDiffer: (loopsOff: number, needleCount: number) =>
     `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
-  tooFewStitches: (stitches: number, stitches2: string) =>
-    `bag.stitches is ${stitches}: two edges that move need at least ${stitches2}.`,
+  tooFewStitches: (stitches: number, least: string) =>
+    `bag.stitches is ${stitches}: two edges that move need at least ${least}.`,
   scrapsCordShort: (yarn: string, grams: number) =>
     `${yarn} is ${grams} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.`,
   scrapsNoCloser: (scraps: readonly string[]) =>

@@ -100,8 +100,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
     `Schneide ${yarnObject(yarn)} ab und lass ${decimal(endTailCm)} cm hängen.`,
   knit: (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
   slip: (to) => `Stell den Schlitten auf leer und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
-  transfer: (needleList, needleList2) =>
-    `Häng die Maschen von ${needleList} mit dem Decker auf ${needleList2} um.`,
+  transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
   takeOff: 'Nimm das Gestrick von den Nadeln.',
   holdTheWorkAnd: (to) =>
     `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
@@ -137,7 +136,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
   setTheLoopsOfBack: (first, to) => `Häng die Maschen von ${first} zurück auf ${to}.`,
   setTheLoopsOfBackOn: (first, to, needleList) =>
     `Häng die Maschen von ${first} zurück auf ${to}. Schieb ${needleList} in Ruhestellung.`,
-  graft: (edge, drawnFrom, drawnFrom2) => `${edge}: zieh den Faden wieder heraus${drawnFrom}${drawnFrom2}.`,
+  graft: (edge, drawnFrom, drawnUp) => `${edge}: zieh den Faden wieder heraus${drawnFrom}${drawnUp}.`,
   upThrough: 'herauf durch',
   downThrough: 'hinab durch',
   wash: 'Was gewaschen ist, bleibt es.',
@@ -167,8 +166,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
   wideDeepToGo: (widthCm, depthCm, rowsLeft) =>
     `${length(widthCm)} breit, ${length(depthCm)} tief, noch ${counted.row(rowsLeft)}`,
   but: (short) => `, aber ${list(short)}`,
-  more2: (howMany) => `${howMany} mehr`,
-  fewer: (howMany) => `${howMany} weniger`,
+  moreRepeats: (howMany) => `${howMany} mehr`,
+  fewerRepeats: (howMany) => `${howMany} weniger`,
   rowsNotWholeRepeats: (rows, stepRows, least) =>
     `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${stepRows}, mindestens ${least}.`,
   rowsTooFew: (rows, least) =>

@@ -94,8 +94,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   cutLeavingCm: (yarn: string, endTailCm: number) => `Cut ${yarn}, leaving ${decimal(endTailCm)} cm.`,
   knit: (to: Side) => `Knit one row to the ${to}.`,
   slip: (to: Side) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
-  transfer: (needleList: string, needleList2: string) =>
-    `With the tool, lift the loops of ${needleList} and set them on ${needleList2}.`,
+  transfer: (needleList: string, target: string) =>
+    `With the tool, lift the loops of ${needleList} and set them on ${target}.`,
   takeOff: 'Take the work off the needles.',
   holdTheWorkAnd: (to: Side) =>
     `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
@@ -131,8 +131,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   setTheLoopsOfBack: (first: string, to: string) => `Set the loops of ${first} back on ${to}.`,
   setTheLoopsOfBackOn: (first: string, to: string, needleList: string) =>
     `Set the loops of ${first} back on ${to}. Push ${needleList} out of work.`,
-  graft: (edge: 'A' | 'B', drawnFrom: string, drawnFrom2: string) =>
-    `${edge}: draw the thread back out${drawnFrom}${drawnFrom2}.`,
+  graft: (edge: 'A' | 'B', drawnFrom: string, drawnUp: string) =>
+    `${edge}: draw the thread back out${drawnFrom}${drawnUp}.`,
   upThrough: 'up through',
   downThrough: 'down through',
   wash: 'What has been washed stays so.',
@@ -160,8 +160,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   wideDeepToGo: (widthCm: number, depthCm: number, rowsLeft: number) =>
     `${length(widthCm)} wide, ${length(depthCm)} deep, ${counted.row(rowsLeft)} to go`,
   but: (short: string[]) => `, but ${list(short)}`,
-  more2: (howMany: string) => `${howMany} more`,
-  fewer: (howMany: string) => `${howMany} fewer`,
+  moreRepeats: (howMany: string) => `${howMany} more`,
+  fewerRepeats: (howMany: string) => `${howMany} fewer`,
   rowsNotWholeRepeats: (rows: number, stepRows: number, least: number) =>
     `${rows} rows are not whole stripe repeats: choose a multiple of ${stepRows}, from ${least} up.`,
   rowsTooFew: (rows: number, least: number) =>

@@ -139,7 +139,7 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts): FirstRunWo
   keeps: (shown) => `lässt es bei: ${shown}`,
   takes: (shown) => `nimmt: ${shown}`,
   also: '? erklärt; back, change, answers, practice, help, quit',
-  plan2: {
+  atPlan: {
     place: 'der Plan',
     ask: 'Soll es dieser Beutel sein?',
     impossible: 'So lässt er sich nicht stricken: ändere eine deiner Antworten.',

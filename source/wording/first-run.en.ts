@@ -141,7 +141,7 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts) => ({
   keeps: (shown: string) => `keeps ${shown}`,
   takes: (shown: string) => `takes ${shown}`,
   also: '? explains; back, change, answers, practice, help, quit',
-  plan2: {
+  atPlan: {
     place: 'the plan',
     ask: 'Is this the bag you want?',
     impossible: 'It cannot be made like this: change one of your answers.',

@@ -96,8 +96,8 @@ export const page = ({
   ravelCord: (ravelCordCm, ravelEndCm) =>
     `ein Trennfaden von ${lengthNeeded(ravelCordCm)}: das Garn einer Reihe und 10 %, und ${lengthNeeded(ravelEndCm)} an jedem Ende`,
   graftAndSeam: (graft, seam) => `, ${graft} zum Verbinden und ${seam}, um damit den Boden zu nähen`,
-  entriesOfTheNeedle: (entries, closingTailCm, yarn, parts, needed, needed2, needed3) =>
-    `${entries} Einstiche der Nadel; schneide ein Fadenende von ${tail(closingTailCm)} ${yarn}${parts}. Zum Verbinden: das Größere von 3-mal der Breite auf den Nadeln, ${needed} (Faustregel), und dem Garn einer Reihe mit 10 %, ${needed2}; und ${needed3} zum Halten.`,
+  entriesOfTheNeedle: (entries, closingTailCm, yarn, parts, byWidth, byRow, toHold) =>
+    `${entries} Einstiche der Nadel; schneide ein Fadenende von ${tail(closingTailCm)} ${yarn}${parts}. Zum Verbinden: das Größere von 3-mal der Breite auf den Nadeln, ${byWidth} (Faustregel), und dem Garn einer Reihe mit 10 %, ${byRow}; und ${toHold} zum Halten.`,
   seamWithGraft: 'mit dem Faden vom Verbinden',
   seamWithOwn: (tailCm, yarn) => `mit ${tail(tailCm)} ${yarn}`,
   seam: (lengthCm, barsPerSide, tailText, endTailCm) =>
@@ -150,7 +150,7 @@ export const page = ({
   unevenStripes: (stripes) => `${stripes} Streifen, unten aufgeführt`,
   repeatOf: (times, stripes) => `${times} ein Rapport von ${stripes} Streifen, unten aufgeführt`,
   repeat: (times, rows) => `${times} ${rows} Reihen`,
-  to: (first, first2) => `${first} bis ${first2}`,
+  to: (first, last) => `${first} bis ${last}`,
   stripesOf: (rows, stitches) => `${counted.row(rows)} zu ${stitches} Maschen`,
   shapeWith: (size, counts) => `${size}, mit ${counts}`,
   shapeTooLong: (size, counts) => `${size}, mit ${counts}; dafür ist dieses Nadelbett zu kurz`,

@@ -7,8 +7,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   wideBelowTheCord: (width, depthBelowCordCm, angle) =>
     `${width} breit, ${length(depthBelowCordCm)} unter der Kordel, Streifen mit ${angle}`,
   andMoreHungOn: (left) => `und noch ${timesWord(left)}, auf dieselben Nadeln eingehängt`,
-  rowsToHungTo: (fromRow, throughRow, leftName, rightName, leftName2, rightName2) =>
-    `Reihen ${fromRow} bis ${throughRow}: ${leftName} bis ${rightName}, wandert nach ${leftName2} bis ${rightName2}`,
+  rowsToHungTo: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
+    `Reihen ${fromRow} bis ${throughRow}: ${leftName} bis ${rightName}, wandert nach ${endLeft} bis ${endRight}`,
   stripOnTheLeft: [
     'Bahn links: Zunahmerand oben, an den Punktlinien falten',
     'Beutel rechts: letzte Kante A trifft erste Kante B',
@@ -39,6 +39,6 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
     `Bei Reihe ${rowsDone} hängt das Gestrick auf ${leftName} bis ${rightName}.`,
   theBedHasNeedles: (needles, crawl) =>
     `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(crawl)}.`,
-  rowsToHungFrom: (fromRow, throughRow, leftName, rightName, leftName2, rightName2) =>
-    `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${leftName2} bis ${rightName2}.`,
+  rowsToHungFrom: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
+    `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${endLeft} bis ${endRight}.`,
 });

@@ -12,10 +12,10 @@ export const pictures = ({ length }: Amounts) => ({
     throughRow: number,
     leftName: string,
     rightName: string,
-    leftName2: string,
-    rightName2: string,
+    endLeft: string,
+    endRight: string,
   ) =>
-    `rows ${fromRow} to ${throughRow}: hung ${leftName} to ${rightName}, crawling to ${leftName2} to ${rightName2}`,
+    `rows ${fromRow} to ${throughRow}: hung ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}`,
   stripOnTheLeft: [
     'strip on the left: growing edge up, fold at the dotted lines',
     'bag on the right: last edge A meets first edge B',
@@ -51,10 +51,10 @@ export const pictures = ({ length }: Amounts) => ({
     throughRow: number,
     leftName: string,
     rightName: string,
-    leftName2: string,
-    rightName2: string,
+    endLeft: string,
+    endRight: string,
   ) =>
-    `Rows ${fromRow} to ${throughRow}: hung from ${leftName} to ${rightName}, crawling to ${leftName2} to ${rightName2}.`,
+    `Rows ${fromRow} to ${throughRow}: hung from ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}.`,
 });
 
 export type PicturesWords = ReturnType<typeof pictures>;

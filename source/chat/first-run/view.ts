@@ -35,11 +35,11 @@ export function interviewView(interview: Interview): InterviewView {
 function planView({ answers, words }: Interview): InterviewView {
   const plan = planOfValues(valuesOf(answers, words));
   return {
-    place: words.firstRun.plan2.place,
-    ask: plan.ok ? words.firstRun.plan2.ask : words.firstRun.plan2.impossible,
-    asIn: plan.ok ? null : words.firstRun.plan2.change,
-    enter: plan.ok ? words.firstRun.plan2.enter : null,
-    also: words.firstRun.plan2.also,
+    place: words.firstRun.atPlan.place,
+    ask: plan.ok ? words.firstRun.atPlan.ask : words.firstRun.atPlan.impossible,
+    asIn: plan.ok ? null : words.firstRun.atPlan.change,
+    enter: plan.ok ? words.firstRun.atPlan.enter : null,
+    also: words.firstRun.atPlan.also,
   };
 }
 

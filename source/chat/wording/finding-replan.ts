@@ -52,7 +52,7 @@ export function formatReplanChoice(choice: ReplanChoice, words: Words): string {
 function repeats(more: number, words: Words): readonly string[] {
   if (more === 0) return [];
   const howMany = words.counted.repeat(Math.abs(more));
-  return [more > 0 ? words.finding.more2(howMany) : words.finding.fewer(howMany)];
+  return [more > 0 ? words.finding.moreRepeats(howMany) : words.finding.fewerRepeats(howMany)];
 }
 
 export function formatReplanFault(fault: ReplanFault, words: Words): string {
