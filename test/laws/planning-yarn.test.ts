@@ -133,14 +133,9 @@ describe('the yarn of a plan', () => {
 });
 
 describe('the tails of a plan', () => {
-  it('leave room to hold beyond both the rule and the model of the graft, and add up where one thread sews on', () => {
+  it('are what the steps measure off, added up where one thread sews on', () => {
     overPlans((plan) => {
-      const { graft, seam, brief, size, stitches, gauge } = plan;
-      expect(graft.tailCm - 15).toBeCloseTo(
-        Math.max(0.3 * stitches * brief.bed.pitchMm, 0.11 * stitches * gauge.loopLengthMm),
-        9,
-      );
-      expect(seam.tailCm).toBeCloseTo(2 * size.widthCm + 15, 9);
+      const { graft, seam } = plan;
       const measured = [...allSteps(layOutJob(plan))]
         .flatMap(({ moves }) => moves)
         .flatMap((move) => (move.move === 'measure' ? [move.lengthCm] : []));
