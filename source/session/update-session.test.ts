@@ -89,8 +89,8 @@ describe('a note and a mark', () => {
       { do: 'mark', name: 'left edge' },
       { do: 'confirm', count: 1 },
     );
-    expect(session.notes).toEqual([{ done: 4, text: 'mint is tight' }]);
-    expect([...session.marks]).toEqual([['left edge', 4]]);
+    expect([...session.notes]).toEqual([{ done: 4, text: 'mint is tight' }]);
+    expect([...session.marks]).toEqual([{ name: 'left edge', done: 4 }]);
   });
 
   it('are refused without a word in them', () => {
