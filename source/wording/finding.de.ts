@@ -3,7 +3,7 @@ import { counted } from './counted.de.ts';
 import type { FindingWords } from './finding.en.ts';
 import { lacks, sideStem, sideWord, yarnObject } from './forms.de.ts';
 
-export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts): FindingWords => ({
+export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts): FindingWords => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
   knitted: (rowCounter) => `${counted.row(rowCounter)} gestrickt`,
   below: (wasteRows) => `${counted.wasteRow(wasteRows)} darunter`,
@@ -96,8 +96,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
   castOn: (yarn) => `Schlag mit ${yarn} an.`,
   feed: (yarn) => `Fädle ${yarnObject(yarn)} in den Fadenführer ein.`,
   park: (yarn, end) => `Nimm ${yarn} aus dem Fadenführer und leg es am ${sideStem(end)}en Ende ab.`,
-  cutLeavingCm: (yarn, endTailCm) =>
-    `Schneide ${yarnObject(yarn)} ab und lass ${decimal(endTailCm)} cm hängen.`,
+  cutLeaving: (yarn, endTailCm) => `Schneide ${yarnObject(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
   knit: (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
   slip: (to) => `Stell den Schlitten auf leer und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
   transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
@@ -115,8 +114,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
   takeOutOfTheFeeder: (yarn, parkedAt) =>
     `Nimm ${yarnObject(yarn)} aus dem Fadenführer, zurück an seinen Platz am ${sideStem(parkedAt)}en Ende.`,
   putBackIntoThe: (yarn) => `Fädle ${yarnObject(yarn)} wieder in den Fadenführer ein.`,
-  joinAgainLeavingCm: (yarn, endTailCm, joinedPlace) =>
-    `Knüpf ${yarnObject(yarn)} wieder an, mit ${decimal(endTailCm)} cm zum Vernähen; ${joinedPlace}.`,
+  joinAgain: (yarn, endTailCm, joinedPlace) =>
+    `Knüpf ${yarnObject(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
   hangTheLoopsAgain: (hungOn) => `Häng die Maschen aus den Hilfsgarnreihen wieder ein: ${hungOn}.`,
   takeTheLoopsFrom: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
@@ -148,7 +147,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts):
   thread: (eyelet) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
   release: 'Die Hilfsgarnreihen sind heraus und bleiben es: halte die offenen Maschen auf einem losen Faden.',
   theRavelCordIs: 'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
-  measure: (lengthCm) => `Miss ${decimal(lengthCm)} cm noch einmal ab.`,
+  measure: (lengthCm) => `Miss ${length(lengthCm)} noch einmal ab.`,
   asPlannedItCannot: 'Wie geplant lässt er sich nicht fertigstricken.',
   asPlanned: (replanChoice) => `Wie geplant ${replanChoice}.`,
   thereIsNoOther: 'Eine andere Länge steht nicht zur Wahl.',

@@ -2,7 +2,7 @@ import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
-export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) => ({
+export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts) => ({
   stepComesNext: (done: number) => `step ${done} comes next`,
   knitted: (rowCounter: number) => `${counted.row(rowCounter)} knitted`,
   below: (wasteRows: number) => `${counted.wasteRow(wasteRows)} below`,
@@ -91,7 +91,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   castOn: (yarn: string) => `Cast on with ${yarn}.`,
   feed: (yarn: string) => `Thread ${yarn} into the feeder.`,
   park: (yarn: string, end: Side) => `Take ${yarn} out of the feeder and park it at the ${end} end.`,
-  cutLeavingCm: (yarn: string, endTailCm: number) => `Cut ${yarn}, leaving ${decimal(endTailCm)} cm.`,
+  cutLeaving: (yarn: string, endTailCm: number) => `Cut ${yarn}, leaving ${tail(endTailCm)}.`,
   knit: (to: Side) => `Knit one row to the ${to}.`,
   slip: (to: Side) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
   transfer: (needleList: string, target: string) =>
@@ -110,8 +110,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   takeOutOfTheFeeder: (yarn: string, parkedAt: Side) =>
     `Take ${yarn} out of the feeder, back to its place at the ${parkedAt} end.`,
   putBackIntoThe: (yarn: string) => `Put ${yarn} back into the feeder.`,
-  joinAgainLeavingCm: (yarn: string, endTailCm: number, joinedPlace: string) =>
-    `Join ${yarn} again, leaving ${decimal(endTailCm)} cm to hide; ${joinedPlace}.`,
+  joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
+    `Join ${yarn} again, leaving ${tail(endTailCm)} to hide; ${joinedPlace}.`,
   hangTheLoopsAgain: (hungOn: string) => `Hang the loops again from the waste rows: ${hungOn}.`,
   takeTheLoopsFrom: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
@@ -144,7 +144,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded }: Amounts) 
   thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
   release: 'The waste rows are out and not put back: hold the open loops on a spare strand.',
   theRavelCordIs: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
-  measure: (lengthCm: number) => `Measure ${decimal(lengthCm)} cm again.`,
+  measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
   asPlannedItCannot: 'As planned it cannot be finished.',
   asPlanned: (replanChoice: string) => `As planned, ${replanChoice}.`,
   thereIsNoOther: 'There is no other length to choose.',

@@ -3,7 +3,7 @@ import { counted } from './counted.de.ts';
 import { placeWords, sideStem, sideWord, yarnClassWords } from './forms.de.ts';
 import type { PromptWords } from './prompt.en.ts';
 
-export const prompt = ({ choice, decimal, length, list }: Amounts): PromptWords => ({
+export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   unknownCommand: (word, nearest) => `Einen Befehl ${word} gibt es nicht. Meinst du ${nearest}?`,
   noCommand: (word) => `Einen Befehl ${word} gibt es nicht. Tippe help, um alle zu sehen.`,
   ambiguous: (word, choices) => `${word} kann ${choice(choices)} sein: tippe einen Buchstaben mehr.`,
@@ -97,7 +97,7 @@ export const prompt = ({ choice, decimal, length, list }: Amounts): PromptWords 
     steam: 'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
     lookTwice: 'Schau zweimal hin: das lässt sich nicht rückgängig machen.',
     cords: (endCm, cordCm, freeCordCm, loopCm) =>
-      `Halte Kordeln von kleinen Kindern fern: freie Enden ${decimal(endCm)} cm, gebunden eine Schlinge von ${decimal(cordCm)} cm. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten ${decimal(freeCordCm)} und ${decimal(loopCm)} cm; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.`,
+      `Halte Kordeln von kleinen Kindern fern: freie Enden ${length(endCm)}, gebunden eine Schlinge von ${length(cordCm)}. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten ${length(freeCordCm)} und ${length(loopCm)}; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.`,
     forSwitch: 'Beim Belegen eines Fußschalters',
     afterHalfHour: 'Nach einer halben Stunde Arbeit',
     atStep: (value) => `Bei Schritt ${value}`,

@@ -5,7 +5,7 @@ import type { NumberedPlace } from '../steps/landmarks.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
-export const prompt = ({ choice, decimal, length, list }: Amounts) => ({
+export const prompt = ({ choice, length, list }: Amounts) => ({
   unknownCommand: (word: string, nearest: string) => `There is no command ${word}. Did you mean ${nearest}?`,
   noCommand: (word: string) => `There is no command ${word}. Type help to see them all.`,
   ambiguous: (word: string, choices: readonly string[]) =>
@@ -102,7 +102,7 @@ export const prompt = ({ choice, decimal, length, list }: Amounts) => ({
     steam: 'If you steam the bag: steam scalds, and it flattens man-made fibre.',
     lookTwice: 'Look twice: hands cannot take this back.',
     cords: (endCm: number, cordCm: number, freeCordCm: number, loopCm: number) =>
-      `Keep cords from small children: free ends of ${decimal(endCm)} cm, tied a loop of ${decimal(cordCm)} cm. EN 71-1:2005+A8:2009 let toys for the very young have ${decimal(freeCordCm)} and ${decimal(loopCm)} cm; see the edition in force. Local rules decide.`,
+      `Keep cords from small children: free ends of ${length(endCm)}, tied a loop of ${length(cordCm)}. EN 71-1:2005+A8:2009 let toys for the very young have ${length(freeCordCm)} and ${length(loopCm)}; see the edition in force. Local rules decide.`,
     forSwitch: 'When you assign a foot switch',
     afterHalfHour: 'After half an hour of work',
     atStep: (value: number) => `At step ${value}`,

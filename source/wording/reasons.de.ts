@@ -89,7 +89,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
       'Fadenende zum Verbinden, Fadenende, 3 mal die Breite, dreimal die Breite, 3 mal, dreimal, dreifache Breite, langes Fadenende',
     rule: 'Der Faden läuft beim Verbinden durch eine ganze Reihe Maschen. Dreimal die Breite auf den Nadeln ist die Regel, das Garn einer Reihe und 10 % das Modell. Das Größere zählt, und etwas zum Festhalten.',
     formula: (endTailCm) =>
-      `Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + ${decimal(endTailCm)} cm`,
+      `Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + ${length(endTailCm)}`,
   },
   graft: {
     names: 'Verbinden, Einstiche, Bewegungen, Zahl der Bewegungen',
@@ -99,8 +99,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   seam: {
     names: 'Naht, Nahtfaden, Matratzenstich, Querstege, Boden, zusammenziehen',
     rule: 'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
-    formula: (endTailCm) =>
-      `Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + ${decimal(endTailCm)} cm`,
+    formula: (endTailCm) => `Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
   },
   eyelets: {
     names: 'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',
@@ -173,7 +172,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   yarn: {
     names: 'Garn, wie viel Garn, Gramm, Meter, Gewicht des Garns, tex, Garnmenge',
     rule: (endTailCm) =>
-      `Jedes Garn: seine Maschen mal die Maschenlänge, sein Faden an anderen Streifen hoch, ${decimal(endTailCm)} cm an jedem Ende, und Verbindung, Naht und Kordel, wo sie aus ihm sind.`,
+      `Jedes Garn: seine Maschen mal die Maschenlänge, sein Faden an anderen Streifen hoch, ${length(endTailCm)} an jedem Ende, und Verbindung, Naht und Kordel, wo sie aus ihm sind.`,
     formula: 'Gramm = Meter × tex / 1000; tex = 100 000 / (Meter auf 100 g)',
     source: 'die Definition von tex; Fadenenden nach allgemeinem Brauch',
   },

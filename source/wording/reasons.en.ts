@@ -88,7 +88,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
     names: 'graft tail, tail, 3 times the width, three times the width, 3 times, three times, long tail',
     rule: "The graft's thread runs through a whole row of loops. Three times the width as it lies on the needles is the rule; the yarn of one row and 10 % is the model. The larger counts, and some to hold.",
     formula: (endTailCm: number) =>
-      `tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + ${decimal(endTailCm)} cm`,
+      `tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + ${length(endTailCm)}`,
   },
   graft: {
     names: 'graft, entries, movements, number of movements',
@@ -98,7 +98,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   seam: {
     names: 'seam, seam tail, mattress seam, bars, bottom, draw up',
     rule: 'Half of the rows face the other half, one bar to a row. The thread goes there and back between the edges: twice the seam, and some to hold. Drawn up every 6 to 8 bars it lies even.',
-    formula: (endTailCm: number) => `bars = rows round / 2; tail = 2 × width + ${decimal(endTailCm)} cm`,
+    formula: (endTailCm: number) => `bars = rows round / 2; tail = 2 × width + ${length(endTailCm)}`,
   },
   eyelets: {
     names: 'eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain',
@@ -171,7 +171,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   yarn: {
     names: 'yarn, how much yarn, grams, metres, weight of the yarn, tex',
     rule: (endTailCm: number) =>
-      `Each yarn: its stitches times the loop length, its strand up past other stripes, ${decimal(endTailCm)} cm at each end, and the graft, the seam and the cord where it makes them.`,
+      `Each yarn: its stitches times the loop length, its strand up past other stripes, ${length(endTailCm)} at each end, and the graft, the seam and the cord where it makes them.`,
     formula: 'grams = metres × tex / 1000; tex = 100 000 / (metres to 100 g)',
     source: 'the definition of tex; tails are common practice',
   },

@@ -92,7 +92,7 @@ function formatBedMove(move: BedMove, words: Words): string {
     case 'park':
       return words.finding.park(sayYarn(move.yarn, words), move.end);
     case 'cut':
-      return words.finding.cutLeavingCm(sayYarn(move.yarn, words), endTailCm);
+      return words.finding.cutLeaving(sayYarn(move.yarn, words), endTailCm);
     case 'knit':
       return words.finding.knit(move.to);
     case 'slip':
@@ -129,11 +129,7 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
     case 'park':
       return words.finding.putBackIntoThe(sayYarn(move.yarn, words));
     case 'cut':
-      return words.finding.joinAgainLeavingCm(
-        sayYarn(move.yarn, words),
-        endTailCm,
-        joinedPlace(move.joinedAt, words),
-      );
+      return words.finding.joinAgain(sayYarn(move.yarn, words), endTailCm, joinedPlace(move.joinedAt, words));
     case 'knit':
       return formatPullOut(move, words);
     case 'transfer':
