@@ -178,4 +178,17 @@ describe('another bag like it', () => {
     expect(one.size.depthCm).toBeCloseTo(other.size.depthCm, 9);
     expect(notesLike(store.get().session, englishWords)).toEqual(['Last time, at step 69: mint is tight']);
   });
+
+  it('leans as the piece did, at the same stitch size', () => {
+    const leaning = { ...brief, swatch: { ...brief.swatch, asideCm: 1.2, stitchSize: '6' } };
+    const leaningBench = openMemoryBench({ brief: leaning });
+    for (const line of ['go step 69', 'replan rows 60 20 stitches 9.4 cm', 'choose'])
+      leaningBench.submit(line);
+    const { session } = leaningBench.store.get();
+    const one = planOf(briefLike(briefOf(leaning), session));
+    expect(one.rows).toBe(60);
+    expect(one.brief.swatch.stitchSize).toBe('6');
+    expect(one.gauge.skewRad).toBeCloseTo(session.job.plan.gauge.skewRad, 9);
+    expect(one.size.depthCm).toBeCloseTo(session.job.plan.size.depthCm, 9);
+  });
 });

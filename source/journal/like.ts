@@ -41,14 +41,16 @@ const wasMeasured = (begun: Brief, { swatch }: Brief): boolean =>
 
 /** Forty stitches and rows, so that the sizes are ones that a swatch can have. */
 function swatchOf({ swatch }: Brief): Readonly<Record<string, unknown>> {
-  const { stitches, rows, widthMm, heightMm, state, loopLengthMm } = swatch;
+  const { stitches, rows, widthMm, heightMm, state, loopLengthMm, asideMm, stitchSize } = swatch;
   return {
     stitches: 40,
     rows: 40,
     widthCm: (widthMm / stitches) * 4,
     heightCm: (heightMm / rows) * 4,
     state,
-    ...withoutNull({ loopLengthMm }),
+    // It leans as it did, over forty rows.
+    asideCm: (asideMm / rows) * 4,
+    ...withoutNull({ loopLengthMm, stitchSize }),
   };
 }
 
