@@ -45,7 +45,7 @@ if (unknown.length > 0) {
 const figures: Figure[] = [];
 for (const name of wanted) figures.push(...((await parts[name]?.()) ?? []));
 
-const machine = `${cpus().length} × ${cpus()[0]?.model.trim() ?? 'processor'}, Node ${process.version}`;
+const machine = `${cpus().length} processors of the kind ${process.arch}, Node ${process.version}`;
 const date = new Date().toISOString().slice(0, 10);
 const measured = `${machine}, ${date}\n\n${formatTable(figures)}`;
 console.log(`${measured}\n`);

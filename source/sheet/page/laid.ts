@@ -9,7 +9,7 @@ export interface Laid {
   readonly draw: (at: Point) => string;
 }
 
-export const serifFamily = css`'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
+export const serifFamily = css`serif`;
 
 export interface Lettering {
   readonly size: number;

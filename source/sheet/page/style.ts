@@ -2,8 +2,8 @@ import { css, palette } from '../svg/element.ts';
 import { types } from './block.ts';
 import { numberShares, numberSize, stripeAt, stripeMm } from './lay-out.ts';
 
-const serif = css`'Iowan Old Style', 'Palatino Linotype', Palatino, P052, Georgia, 'DejaVu Serif', serif`;
-const sans = css`'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif`;
+const serif = css`serif`;
+const sans = css`sans-serif`;
 
 const mm = (value: number): string => `${Math.round(value * 1000) / 1000}mm`;
 

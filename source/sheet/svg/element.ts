@@ -30,7 +30,7 @@ export const palette = {
 /** Marks a style, which is not for the maker to read. */
 export const css = String.raw;
 
-export const fontFamily = css`'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif`;
+export const fontFamily = css`sans-serif`;
 
 export interface TextStyle {
   readonly size?: number;
