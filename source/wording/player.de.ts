@@ -45,7 +45,7 @@ export const player = ({ decimal }: Amounts): PlayerWords => ({
   state: ({ playing, ended, last }) => {
     if (playing) return 'läuft';
     if (ended) return 'zu Ende';
-    if (last?.event.do === 'mark') return `hält an der Marke ${last.event.name}`;
+    if (last?.event.do === 'mark') return `Marke: ${last.event.name}`;
     return last?.event.do === 'pause' ? 'hält für eine Pause' : 'angehalten';
   },
   keys: [

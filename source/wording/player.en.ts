@@ -44,7 +44,7 @@ export const player = ({ decimal }: Amounts) => ({
   state: ({ playing, ended, last }: Playing): string => {
     if (playing) return 'playing';
     if (ended) return 'the end';
-    if (last?.event.do === 'mark') return `stopped at the mark ${last.event.name}`;
+    if (last?.event.do === 'mark') return `mark: ${last.event.name}`;
     return last?.event.do === 'pause' ? 'a place to pause' : 'paused';
   },
   /** From the longest to the shortest. */

@@ -70,6 +70,7 @@ describe.each(shells.filter(({ name }) => !absent.includes(name)))('$name', ({ n
       terminal.send(`${typed}\t`);
       await terminal.waitFor(wanted);
       terminal.send('\x15\x03');
+      await terminal.waitFor(/[>#%$]\s*$/);
       await pause(150);
     }
   });

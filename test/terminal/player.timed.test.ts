@@ -89,7 +89,7 @@ describe('a log played with the clock in our hands', () => {
   it('stops at a mark, and plays on from there to the end', async () => {
     const player = await play(path);
     await player.pass(34);
-    await player.waitFor('stopped at the mark before the comb');
+    await player.waitFor('mark: before the comb');
     await player.pass(10);
     expect(player.screen()).toContain(at(5));
     player.send(' ');
@@ -112,7 +112,7 @@ describe('a log played with the clock in our hands', () => {
     player.send('\x1b[D');
     await player.waitFor('This is the beginning of the log.');
     player.send('n');
-    expect(await player.waitFor('stopped at the mark')).toContain(at(5));
+    expect(await player.waitFor('mark: ')).toContain(at(5));
     player.send('n');
     await player.waitFor('There is no mark further on.');
     player.send('e');
@@ -143,7 +143,7 @@ describe('a log played with the clock in our hands', () => {
   ])('stays lower than a window of %i by %i', async (columns, rows) => {
     const player = await play(path, columns, rows);
     player.send('n');
-    await player.waitFor('stopped');
+    await player.waitFor('mark');
     player.send('e');
     const screen = await player.waitFor('the end');
     expect(screen).toContain('The bag is finished.');
@@ -184,7 +184,7 @@ describe('slantwise replay', () => {
 
   it('plays in the bench screen and writes nothing', async () => {
     const player = bench({ args: ['replay', path, '--speed', '64'] });
-    expect(await player.waitFor('stopped at the mark')).toMatch(/rows done|comes/);
+    expect(await player.waitFor('mark: ')).toMatch(/rows done|comes/);
     player.send(' ');
     await player.waitFor('the end');
     player.send('\x1b[D');
@@ -224,7 +224,7 @@ describe('slantwise replay', () => {
     expect(screen).toContain('lesson Look at the left edge.');
     expect(screen).toContain(at(2));
     player.send(' ');
-    expect(await player.waitFor('stopped at the mark the comb')).toContain(at(4));
+    expect(await player.waitFor('mark: the comb')).toContain(at(4));
     expect(readFileSync(path).equals(log.bytes)).toBe(true);
   });
 });
