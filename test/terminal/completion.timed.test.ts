@@ -69,7 +69,7 @@ describe.each(shells.filter(({ name }) => !absent.includes(name)))('$name', ({ n
     ] as const) {
       terminal.send(`${typed}\t`);
       await terminal.waitFor(wanted);
-      terminal.send('\x15\x03');
+      terminal.send('\x15');
       await terminal.waitFor(/[>#%$]\s*$/);
       await pause(150);
     }
