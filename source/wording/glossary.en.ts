@@ -205,7 +205,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   class: {
     names: 'yarn class, weight class, class, lace, jumbo, bulky',
     means:
-      'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches (Craft Yarn Council).',
+      'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches.',
   },
   stripe: {
     names: 'stripe, colour stripe',

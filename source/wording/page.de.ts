@@ -75,9 +75,9 @@ export const page = ({
   massOfPiece: (mass) => `${mass}, am Stück gemessen`,
   massOfSwatch: (mass) => `${mass}, nach der Maschenprobe`,
   byTheGaugeOf: (state) =>
-    `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (Knapton und andere 1968)`,
+    `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (veröffentlichte Konstanten; why loop nennt die Quelle)`,
   byTheGaugeOfPlain: (state) =>
-    `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (Munden 1959, für Wolle)`,
+    `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (veröffentlichte Konstanten, für Wolle; why loop nennt die Quelle)`,
   loopMeasured: (loopLengthMm, model, source) =>
     `${small(loopLengthMm)} Garn in einer Masche, gemessen; ${model} ${source}`,
   loopByModel: (model, source) => `${model} Garn in einer Masche, ${source}`,
@@ -92,7 +92,7 @@ export const page = ({
   finerThanLace: 'feiner als Lace (0)',
   yarnFinerThanLace: 'Garn feiner als Lace (0)',
   classByGauge: (name, pitchMm, bed) =>
-    `${name} nach der Maschendichte (Craft Yarn Council); bei ${decimal(pitchMm)} mm Nadelabstand strickt man meist ${bed} (Faustregel)`,
+    `${name} nach der Maschendichte (übliche Klassen 0 bis 7); bei ${decimal(pitchMm)} mm Nadelabstand strickt man meist ${bed} (Faustregel)`,
   ravelCord: (ravelCordCm, ravelEndCm) =>
     `ein Trennfaden von ${lengthNeeded(ravelCordCm)}: das Garn einer Reihe und 10 %, und ${lengthNeeded(ravelEndCm)} an jedem Ende`,
   graftAndSeam: (graft, seam) => `, ${graft} zum Verbinden und ${seam}, um damit den Boden zu nähen`,

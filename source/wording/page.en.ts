@@ -74,9 +74,9 @@ export const page = ({
     `before a swatch: ten stitches of this yarn should measure ${small(tenStitchesMm)} and ten rows ${small(tenRowsMm)} at rest, for a tightness of ${decimal(tightness)} (rule of thumb)`,
   massOfPiece: (mass: string) => `${mass}, as the piece measures`,
   massOfSwatch: (mass: string) => `${mass}, as the swatch measures it`,
-  byTheGaugeOf: (state: string) => `by the gauge of ${state} plain knitting (Knapton and others 1968)`,
+  byTheGaugeOf: (state: string) => `by the gauge of ${state} plain knitting (published loop constants; why loop says whose)`,
   byTheGaugeOfPlain: (state: 'dry-relaxed' | 'wet-relaxed') =>
-    `by the gauge of ${state} plain knitting (Munden 1959, for wool)`,
+    `by the gauge of ${state} plain knitting (published loop constants, for wool; why loop says whose)`,
   loopMeasured: (loopLengthMm: number, model: string, source: string) =>
     `${small(loopLengthMm)} of yarn in a stitch, measured; ${model} ${source}`,
   loopByModel: (model: string, source: string) => `${model} of yarn in a stitch, ${source}`,
@@ -91,7 +91,7 @@ export const page = ({
   finerThanLace: 'finer than lace (0)',
   yarnFinerThanLace: 'yarn finer than lace (0)',
   classByGauge: (name: string, pitchMm: number, bed: string) =>
-    `${name} by its gauge (Craft Yarn Council); a pitch of ${decimal(pitchMm)} mm usually knits ${bed} (rule of thumb)`,
+    `${name} by its gauge (standard classes 0 to 7); a pitch of ${decimal(pitchMm)} mm usually knits ${bed} (rule of thumb)`,
   ravelCord: (ravelCordCm: number, ravelEndCm: number) =>
     `a ravel cord of ${lengthNeeded(ravelCordCm)}: the yarn of a row and 10 %, and ${lengthNeeded(ravelEndCm)} at each end`,
   graftAndSeam: (graft: string, seam: string) =>
