@@ -1,6 +1,6 @@
 /**
  * What each move does to the bed, and when it cannot be done. The rules are the machine's own (common practice,
- * no source): a pass with an empty feeder drops every stitch, a resting needle must be empty before a pass, an
+ * no source): a pass with an empty feeder drops every stitch, a needle out of work must be empty before a pass, an
  * empty working needle takes a loop at the next pass.
  */
 import { exhaustive } from '../shared/exhaustive.ts';
@@ -133,7 +133,7 @@ function knit(bed: Bed, to: Side): Outcome {
   if (yarn === null) return fail({ code: 'bed/feeder-empty', to });
   const stray = bed.needles.findIndex((needle) => !needle.working && needle.loopCount > 0);
   if (stray >= 0) {
-    return fail({ code: 'bed/loop-on-resting-needle', needle: formatNeedle(bed.needles.length, stray) });
+    return fail({ code: 'bed/loop-out-of-work', needle: formatNeedle(bed.needles.length, stray) });
   }
   if (!bed.needles.some((needle) => needle.working)) return fail({ code: 'bed/no-working-needles' });
   const eyeletCount = bed.eyeletCount + emptyBetweenEdges(bed);

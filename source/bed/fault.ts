@@ -6,7 +6,7 @@ export type BedFault =
   | { readonly code: 'bed/needle-holds-loop'; readonly needle: string }
   | { readonly code: 'bed/needle-empty'; readonly needle: string }
   | { readonly code: 'bed/needle-out-of-work'; readonly needle: string }
-  | { readonly code: 'bed/loop-on-resting-needle'; readonly needle: string }
+  | { readonly code: 'bed/loop-out-of-work'; readonly needle: string }
   | { readonly code: 'bed/cast-on-ends-far'; readonly side: Side; readonly needle: string }
   | { readonly code: 'bed/feeder-empty'; readonly to: Side }
   | { readonly code: 'bed/feeder-full'; readonly yarn: string; readonly held: string }

@@ -51,11 +51,11 @@ describe('a pass', () => {
     expect(faultOf(bedOf('....'), { move: 'knit', to: 'left' })).toEqual({ code: 'bed/no-working-needles' });
   });
 
-  it('must not meet a loop on a resting needle', () => {
+  it('must not meet a loop on a needle out of work', () => {
     const stray = { working: false, loopCount: 1, yarn: 'plum' };
     const bed = bedOf('.11.', { needles: [...bedOf('.11').needles, stray] });
     expect(faultOf(bed, { move: 'knit', to: 'left' })).toEqual({
-      code: 'bed/loop-on-resting-needle',
+      code: 'bed/loop-out-of-work',
       needle: 'R2',
     });
     const first = bedOf('.11.', { needles: [stray, ...bedOf('11.').needles] });

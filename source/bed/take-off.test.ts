@@ -5,7 +5,7 @@ import { edgesOf } from './bed.ts';
 describe('work off the bed', () => {
   const work = bedOf('..1112..');
 
-  it('leaves every needle resting and its loops counted', () => {
+  it('leaves every needle out of work and its loops counted', () => {
     const bed = bedAfter(work, { move: 'take-off' });
     expect(draw(bed)).toBe('........');
     expect([bed.loopsOff, edgesOf(bed).left]).toEqual([5, null]);

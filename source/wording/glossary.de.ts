@@ -215,8 +215,7 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   },
   class: {
     names: 'Garnklasse, Garnstärke, Klasse',
-    means:
-      'Wie dick ein Garn ist, von 0 (Lace) bis 7 (Jumbo), danach, wie viele Maschen es auf 4 Zoll gibt.',
+    means: 'Wie dick ein Garn ist, von 0 (Lace) bis 7 (Jumbo), danach, wie viele Maschen es auf 4 Zoll gibt.',
   },
   stripe: {
     names: 'Streifen',

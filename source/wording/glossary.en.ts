@@ -23,7 +23,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   },
   resting: {
     names: 'resting, resting needle',
-    means: 'A resting needle is pushed back out of the way: the carriage passes it by.',
+    means: 'A needle out of work is pushed back out of the way: the carriage passes it by.',
   },
   carriage: {
     names: 'carriage, knitting carriage',
@@ -204,8 +204,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   },
   class: {
     names: 'yarn class, weight class, class, lace, jumbo, bulky',
-    means:
-      'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches.',
+    means: 'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches.',
   },
   stripe: {
     names: 'stripe, colour stripe',

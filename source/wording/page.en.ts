@@ -74,7 +74,8 @@ export const page = ({
     `before a swatch: ten stitches of this yarn should measure ${small(tenStitchesMm)} and ten rows ${small(tenRowsMm)} at rest, for a tightness of ${decimal(tightness)} (rule of thumb)`,
   massOfPiece: (mass: string) => `${mass}, as the piece measures`,
   massOfSwatch: (mass: string) => `${mass}, as the swatch measures it`,
-  byTheGaugeOf: (state: string) => `by the gauge of ${state} plain knitting (published loop constants; why loop says whose)`,
+  byTheGaugeOf: (state: string) =>
+    `by the gauge of ${state} plain knitting (published loop constants; why loop says whose)`,
   byTheGaugeOfPlain: (state: 'dry-relaxed' | 'wet-relaxed') =>
     `by the gauge of ${state} plain knitting (published loop constants, for wool; why loop says whose)`,
   loopMeasured: (loopLengthMm: number, model: string, source: string) =>

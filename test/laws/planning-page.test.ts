@@ -73,7 +73,8 @@ describe('the printed plan of a demo bag', () => {
   it.each(demoNames)('%s names its sources and its rules of thumb', (name) => {
     const page = flow(formatPlanPage(demoPlan(name), spoken()));
     const loop = name === 'marble-bag' ? 'published loop constants;' : 'published loop constants, for wool';
-    for (const source of [loop, 'standard classes 0 to 7', 'EN 71-1:2005+A8:2009']) expect(page).toContain(source);
+    for (const source of [loop, 'standard classes 0 to 7', 'EN 71-1:2005+A8:2009'])
+      expect(page).toContain(source);
     expect(page.match(/\(rule of thumb\)/g)?.length).toBeGreaterThanOrEqual(3);
   });
 

@@ -19,7 +19,7 @@ const faults: readonly Fault[] = [
   { code: 'bed/needle-off-bed', needle: 'L76', needleCount: 150 },
   { code: 'bed/needle-holds-loop', needle: 'R8' },
   { code: 'bed/needle-empty', needle: 'R8' },
-  { code: 'bed/loop-on-resting-needle', needle: 'R8' },
+  { code: 'bed/loop-out-of-work', needle: 'R8' },
   { code: 'bed/feeder-empty', to: 'left' },
   { code: 'bed/feeder-full', yarn: 'mint', held: 'plum' },
   { code: 'bed/yarn-not-in-feeder', yarn: 'mint', held: 'plum' },

@@ -32,7 +32,7 @@ export function formatFault(fault: Fault, words: Words): string {
       return words.faults.yarnInFeeder(fault.held);
     case 'bed/no-counter':
       return words.faults.noCounter;
-    case 'bed/loop-on-resting-needle':
+    case 'bed/loop-out-of-work':
       return words.faults.loopOnRestingNeedle(fault.needle);
     case 'bed/cast-on-ends-far':
       return words.faults.castOnEndsFar(fault.side, fault.needle);
