@@ -5,7 +5,7 @@
  */
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Bed, edgesOf, type Needle, restingNeedle, turned } from './bed.ts';
+import { type Bed, edgesOf, type Needle, needleOutOfWork, turned } from './bed.ts';
 import type { BedFault } from './fault.ts';
 import type { BedMove } from './move.ts';
 import { formatNeedle, parseNeedle } from './needles.ts';
@@ -80,7 +80,7 @@ function restNeedles(bed: Bed, names: readonly string[]): Outcome {
   if (!places.ok) return places;
   const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
   if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
-  return setNeedles(bed, names, () => restingNeedle);
+  return setNeedles(bed, names, () => needleOutOfWork);
 }
 
 /** Pushed across by hand, which is nothing for the counter; over loops it would knit them, or drop them. */
@@ -187,7 +187,7 @@ function transfer(bed: Bed, from: readonly string[], to: readonly string[]): Out
 function takeOff(bed: Bed, to: Side | null): Outcome {
   const loopsOff = bed.needles.reduce((sum, needle) => sum + needle.loopCount, 0);
   if (loopsOff === 0) return fail({ code: 'bed/nothing-to-take-off' });
-  const off = { ...bed, loopsOff, needles: bed.needles.map(() => restingNeedle) };
+  const off = { ...bed, loopsOff, needles: bed.needles.map(() => needleOutOfWork) };
   if (to === null) return succeed(off);
   if (bed.feeder !== null) return fail({ code: 'bed/yarn-in-feeder', held: bed.feeder });
   if (bed.carriage === to) return alreadyThere(to);

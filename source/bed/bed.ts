@@ -21,11 +21,11 @@ export interface Bed {
   readonly eyeletCount: number;
 }
 
-export const restingNeedle: Needle = { working: false, loopCount: 0, yarn: null };
+export const needleOutOfWork: Needle = { working: false, loopCount: 0, yarn: null };
 
 /** An empty bed: every needle out of work, nothing in the feeder, and the row counter, where there is one, at 0. */
 export function emptyBed(needleCount: number, carriage: Side, hasCounter = true): Bed {
-  const needles = Array.from({ length: needleCount }, () => restingNeedle);
+  const needles = Array.from({ length: needleCount }, () => needleOutOfWork);
   const counter = hasCounter ? 0 : null;
   return { needles, carriage, feeder: null, parked: new Map(), counter, loopsOff: 0, eyeletCount: 0 };
 }

@@ -7,7 +7,7 @@
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { emptyBetweenEdges, placesOf } from './apply-move.ts';
-import { type Bed, edgesOf, type Needle, restingNeedle, turned } from './bed.ts';
+import { type Bed, edgesOf, type Needle, needleOutOfWork, turned } from './bed.ts';
 import type { BedFault } from './fault.ts';
 import type { HandMove } from './move.ts';
 import { formatNeedle } from './needles.ts';
@@ -100,7 +100,7 @@ export function applyReverse(bed: Bed, move: ReverseMove): Outcome {
     case 'rehang':
       return takeOffAgain(bed, move.left, move.right);
     case 'stray':
-      return change(bed, [move.needle], () => restingNeedle);
+      return change(bed, [move.needle], () => needleOutOfWork);
     case 'hand':
       return succeed(bed);
     default:
@@ -123,7 +123,7 @@ function restAgain(bed: Bed, names: readonly string[]): Outcome {
   if (!places.ok) return places;
   const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
   if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
-  return change(bed, names, () => restingNeedle);
+  return change(bed, names, () => needleOutOfWork);
 }
 
 function unfeed(bed: Bed, yarn: string, parkedAt: Side | null): Outcome {

@@ -129,7 +129,7 @@ it.each([
   ['was ist eine Maschenprobe?', 'swatch'],
   ['was sind Lochmaschen', 'eyelet'],
   ['Krallengewichte', 'claw-weight'],
-  ['was heißt Ruhestellung?', 'resting'],
+  ['was heißt Ruhestellung?', 'out-of-work'],
   ['des Fadenführers', 'feeder'],
   ['im Maschenstich verbinden', 'graft'],
   ['Trennfaden', 'ravel-cord'],

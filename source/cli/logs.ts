@@ -20,7 +20,8 @@ export function check(path: string, json: boolean, words: Words): number {
     return complain(`${sentence} ${words.logs.soundPart(saved.value.path)}`);
   }
   for (const sign of tally.value.foreign) complain(words.logs.foreign[sign]);
-  if (json) printJson(tally.value);
+  const { stepsDone, ...tallied } = tally.value;
+  if (json) printJson({ ...tallied, step: stepsDone });
   else print(formatTally(tally.value, words));
   const { tornBytes, events } = tally.value;
   // The header is line 1.
@@ -36,7 +37,7 @@ export function listBags(json: boolean, words: Words): number {
     const { path, lastUsed, tally } = listed;
     const bag = tally.ok ? tally.value : null;
     if (json)
-      printJson({ number: i + 1, path, lastUsed: lastUsed.toISOString(), ...bag, sound: bag !== null });
+      printJson({ number: i + 1, path, lastUsedAt: lastUsed.toISOString(), ...bag, sound: bag !== null });
     else print(formatBag(i + 1, listed, words));
   }
   return exitCodes.done;

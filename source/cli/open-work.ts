@@ -171,7 +171,7 @@ function explainWithWay(
   const sentence = explain(found.path, fault, words);
   const part = isFileFault(fault) ? null : soundPart(found, options, asked);
   if (part === null) return sentence;
-  return `${sentence} ${words.logs.goOn(part.step + 1, forShell(part.path))}`;
+  return `${sentence} ${words.logs.goOn(part.stepsDone + 1, forShell(part.path))}`;
 }
 
 function soundPart(found: FoundLog, { program }: WorkOptions, asked: BriefFile | null): SoundPart | null {

@@ -40,7 +40,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     loopLengthMeasured: gauge.loopLengthMeasured,
     modelLoopLengthMm: modelLoopLength(gauge.asKnitted.stitchMm, gauge.asKnitted.rowMm, brief.swatch.state),
     tightness: plan.tightness,
-    fabricMassGsm: plan.fabricMassGsm,
+    fabricGramsPerM2: plan.fabricGramsPerM2,
     yarnClasses: classesOfGauge(gauge.asKnitted.stitchMm).map(({ number }) => number),
     aim: plan.aim,
     ravelCord: { lengthCm: plan.ravelCordCm },

@@ -57,8 +57,8 @@ function bagsJson(bags: readonly Bag[], words: Words): unknown {
 
 function timeJson(plan: Plan, pace: Pace) {
   const byPhase = timeByPhase(layOutJob(plan), pace);
-  const benchS = [...byPhase.values()].reduce((sum, seconds) => sum + seconds, 0);
-  return { benchS, byPhaseS: Object.fromEntries(byPhase), ownBags: pace.bags };
+  const workS = [...byPhase.values()].reduce((sum, seconds) => sum + seconds, 0);
+  return { workS, phaseS: Object.fromEntries(byPhase), ownBags: pace.bags };
 }
 
 function costJson(plan: Plan, pace: Pace) {

@@ -43,12 +43,12 @@ describe('the record of a bag', () => {
   it('is the same as JSON, in seconds', () => {
     expect(recordJson(recording, record, englishWords)).toMatchObject({
       startedAt: '2031-03-04T18:00:00.000Z',
-      lastAt: '2031-03-08T09:01:00.000Z',
-      benchS: 240,
+      lastUsedAt: '2031-03-08T09:01:00.000Z',
+      workS: 240,
       restS: 3600,
       sittings: 2,
       takenBack: 1,
-      byPhaseS: { 'cast-on': 240 },
+      phaseS: { 'cast-on': 240 },
       minutesPerRow: null,
       notes: [{ step: 3, text: 'mint is tight' }],
     });

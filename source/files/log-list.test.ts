@@ -25,7 +25,7 @@ describe('the list of bags', () => {
     const list = listLogs(folder);
     expect(list.map(({ path }) => basename(path))).toEqual(Object.keys(days).reverse());
     expect(list.map(({ lastUsed }) => lastUsed.toISOString().slice(0, 10)).at(-1)).toBe('1970-01-02');
-    expect(list.map(({ tally }) => (tally.ok ? tally.value.step : tally.fault.code))).toEqual([
+    expect(list.map(({ tally }) => (tally.ok ? tally.value.stepsDone : tally.fault.code))).toEqual([
       2,
       'files/is-folder',
       'journal/not-a-log',
@@ -50,7 +50,10 @@ describe('the list of bags', () => {
       utimesSync(path, i, i);
     }
     const asked: number[] = [];
-    const { found, damaged } = findLog(folder, ({ step }) => asked.push(step) > 0 && step === 3);
+    const { found, damaged } = findLog(
+      folder,
+      ({ stepsDone }) => asked.push(stepsDone) > 0 && stepsDone === 3,
+    );
     expect(found && basename(found.path)).toBe('old.jsonl');
     expect(asked).toEqual([2, 3]);
     expect(damaged).toBeNull();

@@ -133,7 +133,7 @@ export interface SoundPart {
   readonly path: string;
   readonly lines: number;
   /** Steps confirmed in it. */
-  readonly step: number;
+  readonly stepsDone: number;
   readonly finished: boolean;
 }
 
@@ -155,7 +155,12 @@ export function saveSoundPart(
   try {
     const saved = findSaved(nameOf, sound) ?? writeNumbered(disk, nameOf, sound);
     const { session, events } = state;
-    return succeed({ path: saved, lines: events + 1, step: session.done, finished: isFinished(session) });
+    return succeed({
+      path: saved,
+      lines: events + 1,
+      stepsDone: session.done,
+      finished: isFinished(session),
+    });
   } catch (error) {
     return fail(fileFault(path, error));
   }

@@ -159,7 +159,7 @@ describe('opening a log', () => {
     const log = start(path);
     press(log, 9);
     log.close();
-    const damaged = readFileSync(path, 'utf8').replace('"step":5', '"step":6');
+    const damaged = readFileSync(path, 'utf8').replace('"stepsDone":5', '"stepsDone":6');
     writeFileSync(path, damaged);
     expect(openSessionLog({ path })).toMatchObject({
       fault: { code: 'journal/damaged-line', line: 6, reason: 'checksum', laterStep: 9 },
@@ -167,7 +167,7 @@ describe('opening a log', () => {
     const part = saveSound(path);
     expect(part).toEqual({
       ok: true,
-      value: { path: path.replace('.jsonl', '-sound-1.jsonl'), lines: 5, step: 4, finished: false },
+      value: { path: path.replace('.jsonl', '-sound-1.jsonl'), lines: 5, stepsDone: 4, finished: false },
     });
     expect(saveSound(path)).toEqual(part);
     expect(readFileSync(path, 'utf8')).toBe(damaged);

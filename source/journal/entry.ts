@@ -28,5 +28,5 @@ export interface Entry {
   /** Since the line before, whole milliseconds; 0 at a resume, since the time away was not measured. */
   readonly afterMs: number;
   /** Steps confirmed when the event is done. */
-  readonly step: number;
+  readonly stepsDone: number;
 }

@@ -66,7 +66,7 @@ export function recordEvent(
 ): Result<Written, SessionFault> {
   const session = isCommand(event) ? updateSession(state.session, event) : succeed(state.session);
   if (!session.ok) return session;
-  const entry = { event, afterMs, step: session.value.done };
+  const entry = { event, afterMs, stepsDone: session.value.done };
   const { text, sum } = sealLine(entryJson(entry), state.sum);
   return succeed({ line: text, state: next(state, entry, session.value, sum) });
 }
@@ -102,13 +102,13 @@ export function foldLine(state: LogState, line: Uint8Array): Result<Folded, Jour
   return succeed({ entry, state: next(state, entry, session.value, opened.value.sum) });
 }
 
-function apply(before: Session, { event, step }: Entry, line: number): Result<Session, JournalFault> {
+function apply(before: Session, { event, stepsDone }: Entry, line: number): Result<Session, JournalFault> {
   const after = isCommand(event) ? updateSession(before, event) : succeed(before);
   if (!after.ok) return fail({ code: 'journal/command-refused', line, fault: after.fault });
-  if (after.value.done === step) return after;
+  if (after.value.done === stepsDone) return after;
   return event.do === 'unknown'
     ? fail({ code: 'journal/unknown-event', line, name: event.name })
-    : fail({ code: 'journal/step-differs', line, recorded: step, reached: after.value.done });
+    : fail({ code: 'journal/step-differs', line, recorded: stepsDone, reached: after.value.done });
 }
 
 const start = (header: LogHeader, session: Session, sum: number): LogState => ({

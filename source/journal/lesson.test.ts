@@ -40,7 +40,7 @@ describe('a lesson', () => {
     expect(moments.at(-1)?.entry).toMatchObject({
       event: { text: 'The end of today.' },
       afterMs: 0,
-      step: 9,
+      stepsDone: 9,
     });
     const kept = moments.filter(({ entry }) => recording.moments.some((one) => sameEntry(one.entry, entry)));
     expect(kept.map(({ entry }) => entry)).toEqual(recording.moments.map(({ entry }) => entry));

@@ -67,7 +67,8 @@ const event = (): fc.Arbitrary<LogEvent> =>
     ...Object.entries(fields).map(([kind, own]) => own.map((one) => ({ do: kind, ...one }) as LogEvent)),
   );
 
-const entry = (): fc.Arbitrary<Entry> => fc.record({ event: event(), afterMs: fc.nat(), step: fc.nat() });
+const entry = (): fc.Arbitrary<Entry> =>
+  fc.record({ event: event(), afterMs: fc.nat(), stepsDone: fc.nat() });
 
 describe('an entry', () => {
   it('reads back from JSON as it was', () => {
@@ -81,18 +82,18 @@ describe('an entry', () => {
   });
 
   it.each([
-    ['a kind that is no text', { do: 3, afterMs: 0, step: 0 }],
-    ['no kind', { afterMs: 0, step: 0 }],
-    ['no interval', { do: 'redo', step: 0 }],
-    ['an interval below zero', { do: 'redo', afterMs: -1, step: 0 }],
-    ['half a step', { do: 'redo', afterMs: 0, step: 0.5 }],
-    ['a field missing', { do: 'confirm', afterMs: 0, step: 1 }],
-    ['a field of another kind', { do: 'confirm', count: 1, done: 1, afterMs: 0, step: 1 }],
-    ['a count in words', { do: 'confirm', count: 'one', afterMs: 0, step: 1 }],
-    ['a day that does not exist', { do: 'resume', at: '2031-13-41T18:00:00.000Z', afterMs: 0, step: 1 }],
+    ['a kind that is no text', { do: 3, afterMs: 0, stepsDone: 0 }],
+    ['no kind', { afterMs: 0, stepsDone: 0 }],
+    ['no interval', { do: 'redo', stepsDone: 0 }],
+    ['an interval below zero', { do: 'redo', afterMs: -1, stepsDone: 0 }],
+    ['half a step', { do: 'redo', afterMs: 0, stepsDone: 0.5 }],
+    ['a field missing', { do: 'confirm', afterMs: 0, stepsDone: 1 }],
+    ['a field of another kind', { do: 'confirm', count: 1, done: 1, afterMs: 0, stepsDone: 1 }],
+    ['a count in words', { do: 'confirm', count: 'one', afterMs: 0, stepsDone: 1 }],
+    ['a day that does not exist', { do: 'resume', at: '2031-13-41T18:00:00.000Z', afterMs: 0, stepsDone: 1 }],
     [
       'a slip nobody knows',
-      { do: 'mend', slips: [{ is: 'hiccup' }], place: 1, how: 'now', thenDone: 1, afterMs: 0, step: 1 },
+      { do: 'mend', slips: [{ is: 'hiccup' }], place: 1, how: 'now', thenDone: 1, afterMs: 0, stepsDone: 1 },
     ],
     [
       'a slip with a fact too many',
@@ -103,7 +104,7 @@ describe('an entry', () => {
         how: 'now',
         thenDone: 1,
         afterMs: 0,
-        step: 1,
+        stepsDone: 1,
       },
     ],
     ['a list', []],
@@ -113,7 +114,7 @@ describe('an entry', () => {
   });
 
   it('of a kind that is not known is kept whole, also when it is called like a part of every object', () => {
-    const json = { do: 'toString', grams: 3, afterMs: 5, step: 2 };
+    const json = { do: 'toString', grams: 3, afterMs: 5, stepsDone: 2 };
     const read = readEntry(json);
     expect(read).toMatchObject({
       ok: true,

@@ -7,7 +7,7 @@ import type { Entry, LogEvent, Occurrence } from './entry.ts';
 type Check = (value: unknown) => boolean;
 type Recordable = Command | Occurrence;
 /** Keys that every line has; no command may use them for its own. */
-type Taken = 'afterMs' | 'step' | 'sum';
+type Taken = 'afterMs' | 'stepsDone' | 'sum';
 type FieldsOf<Kind> = {
   readonly [Field in Exclude<keyof Kind, 'do'>]-?: Field extends Taken ? never : Check;
 };
@@ -83,23 +83,23 @@ const occurrences: ReadonlySet<string> = new Set<LogEvent['do']>([
 export const isCommand = (event: LogEvent): event is Command => !occurrences.has(event.do);
 
 /** An entry as plain JSON, without its checksum. */
-export function entryJson({ event, afterMs, step }: Entry): Readonly<Record<string, unknown>> {
+export function entryJson({ event, afterMs, stepsDone }: Entry): Readonly<Record<string, unknown>> {
   return event.do === 'unknown'
-    ? { do: event.name, ...event.fields, afterMs, step }
-    : { ...event, afterMs, step };
+    ? { do: event.name, ...event.fields, afterMs, stepsDone }
+    : { ...event, afterMs, stepsDone };
 }
 
 /** Reads what `entryJson` gives. Strict: a kind that is known must have its own fields and no others. */
 export function readEntry(json: unknown): Result<Entry, 'wrong-fields'> {
   if (typeof json !== 'object' || json === null) return fail('wrong-fields');
-  const { do: kind, afterMs, step, ...fields } = json as Record<string, unknown>;
-  if (typeof kind !== 'string' || !isWhole(afterMs) || !isWhole(step)) return fail('wrong-fields');
+  const { do: kind, afterMs, stepsDone, ...fields } = json as Record<string, unknown>;
+  if (typeof kind !== 'string' || !isWhole(afterMs) || !isWhole(stepsDone)) return fail('wrong-fields');
   const checks = checksByKind.get(kind);
   if (checks && !fits(fields, checks)) return fail('wrong-fields');
   const event = checks
     ? ({ do: kind, ...fields } as LogEvent)
     : { do: 'unknown' as const, name: kind, fields };
-  return succeed({ event, afterMs: afterMs as number, step: step as number });
+  return succeed({ event, afterMs: afterMs as number, stepsDone: stepsDone as number });
 }
 
 function fits(fields: Readonly<Record<string, unknown>>, checks: readonly [string, Check][]): boolean {

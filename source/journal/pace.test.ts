@@ -55,8 +55,8 @@ describe('the pace of a maker', () => {
   it('keeps the rule of thumb where the logs hold an act too seldom, or only rests', () => {
     const once = paceOf([finishedIn(() => 77)]);
     expect(once.seconds.wash).toBe(usualPace.seconds.wash);
-    const resting = paceOf([finishedIn((kind) => (kind === 'increase' ? 3000 : 60))]);
-    expect(resting.seconds.increase).toBe(usualPace.seconds.increase);
+    const rested = paceOf([finishedIn((kind) => (kind === 'increase' ? 3000 : 60))]);
+    expect(rested.seconds.increase).toBe(usualPace.seconds.increase);
     const three = paceOf([finishedIn(() => 77), finishedIn(() => 77), finishedIn(() => 77)]);
     expect(three.seconds.wash).toBe(77);
   });

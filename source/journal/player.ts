@@ -97,7 +97,7 @@ function sayingAt({ recording, shown }: Player): string | null {
   const { done } = sessionAt(recording, shown);
   for (let i = shown - 1; i >= 0; i--) {
     const entry = recording.moments[i]?.entry;
-    if (!entry || entry.step !== done) return null;
+    if (!entry || entry.stepsDone !== done) return null;
     if (entry.event.do === 'say') return entry.event.text;
   }
   return null;

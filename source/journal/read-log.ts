@@ -110,7 +110,7 @@ function soundStep(before: Uint8Array, line: Uint8Array): number | null {
   const sum = statedSum(before);
   const opened = sum === null ? null : unsealLine(line, sum);
   const entry = opened?.ok ? readEntry(opened.value.json) : null;
-  return entry?.ok ? entry.value.step : null;
+  return entry?.ok ? entry.value.stepsDone : null;
 }
 
 /** What a sound log holds. */
@@ -126,7 +126,7 @@ export interface Tally {
   readonly sittings: number;
   readonly finished: boolean;
   /** Steps confirmed, and steps in all. */
-  readonly step: number;
+  readonly stepsDone: number;
   readonly stepCount: number;
   /** Recorded time in all sittings, rests included. */
   readonly durationS: number;
@@ -147,7 +147,7 @@ export function tallyLog({ state, fault, tornBytes, foreign }: LogReading): Resu
     skipped,
     sittings,
     finished,
-    step: session.done,
+    stepsDone: session.done,
     stepCount: session.job.stepCount,
     durationS: durationMs / 1000,
     tornBytes,

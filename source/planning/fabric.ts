@@ -70,7 +70,7 @@ export function gaugeToAimAt(tex: number, state: RelaxedState): GaugeAim {
 export interface Fabric {
   readonly tightness: number;
   /** Grams of a square metre, as the swatch measures it. */
-  readonly fabricMassGsm: number;
+  readonly fabricGramsPerM2: number;
   readonly aim: GaugeAim;
 }
 
@@ -78,7 +78,7 @@ export function judgeFabric(brief: Brief, gauge: Gauge, stripes: readonly Knitte
   const tex = meanTex(brief, stripes);
   return {
     tightness: tightnessFactor(tex, gauge.loopLengthMm),
-    fabricMassGsm: massPerSquareMetre(gauge.asKnitted, gauge.loopLengthMm, tex),
+    fabricGramsPerM2: massPerSquareMetre(gauge.asKnitted, gauge.loopLengthMm, tex),
     aim: gaugeToAimAt(tex, brief.swatch.state),
   };
 }

@@ -52,7 +52,7 @@ export interface Plan {
   readonly yarn: readonly YarnNeed[];
   readonly tightness: number;
   /** Grams of a square metre of the fabric as the swatch measures it. */
-  readonly fabricMassGsm: number;
+  readonly fabricGramsPerM2: number;
   readonly aim: GaugeAim;
   /** What holds the start open until the graft: the yarn of a row with a tenth more, and an end at each side. */
   readonly ravelCordCm: number;

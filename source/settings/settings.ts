@@ -11,7 +11,7 @@ export interface Settings {
   /** By key id, such as `b`, `f13` or `ctrl+alt+r`. */
   readonly pedals: Readonly<Record<string, PedalAct>>;
   readonly pedalGapMs: number;
-  readonly largeView: boolean;
+  readonly large: boolean;
   readonly ascii: boolean;
 }
 
@@ -73,7 +73,7 @@ export const settingsTable: { readonly [Name in keyof Settings]: Setting<Setting
     default: 100,
     check: isPedalGap,
   },
-  largeView: { default: false, ...yesOrNo },
+  large: { default: false, ...yesOrNo },
   /** Drawings and large letters in plain letters only. */
   ascii: { default: false, ...yesOrNo },
 };

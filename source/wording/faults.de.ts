@@ -13,7 +13,7 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   yarnInFeeder: (held) =>
     `Im Fadenführer ist ${held}, also würde der Schlitten stricken: nimm ${held} heraus, bevor das Gestrick abgeworfen wird.`,
   noCounter: 'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
-  loopOnRestingNeedle: (needle) =>
+  loopOnNeedleOutOfWork: (needle) =>
     `Nadel ${needle} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.`,
   castOnEndsFar: (side, needle) =>
     `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,

@@ -13,7 +13,7 @@ export const faults = ({ choice, list }: Amounts) => ({
   yarnInFeeder: (held: string) =>
     `The feeder holds ${held}, so the carriage would knit: take ${held} out before the work is dropped.`,
   noCounter: 'This bed has no row counter: the rows are counted on the screen.',
-  loopOnRestingNeedle: (needle: string) =>
+  loopOnNeedleOutOfWork: (needle: string) =>
     `Needle ${needle} rests but holds a loop: bring it into work before the pass.`,
   castOnEndsFar: (side: Side, needle: string) =>
     `The carriage is on the ${side}: wrap the needles towards it, so that the yarn ends there and not at ${needle}.`,

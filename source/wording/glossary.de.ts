@@ -17,12 +17,12 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
     means:
       'Ein Haken im Nadelbett, mit einer Zunge, die sich über dem Garn schließt. Eine Nadel hält eine Masche. Eine Nadel 0 gibt es nicht.',
   },
-  working: {
+  'in-work': {
     names: 'Arbeitsstellung, in Arbeitsstellung, arbeitende Nadel',
     means:
       'Eine Nadel in Arbeitsstellung strickt beim nächsten Schlittengang mit. Ist sie leer, legt der Schlittengang eine neue Masche darauf.',
   },
-  resting: {
+  'out-of-work': {
     names: 'Ruhestellung, in Ruhestellung, ruhende Nadel',
     means: 'Eine Nadel in Ruhestellung ist aus dem Weg geschoben: der Schlitten geht an ihr vorbei.',
   },

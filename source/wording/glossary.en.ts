@@ -17,12 +17,12 @@ export const glossary = ({ decimal }: Amounts) => ({
     means:
       'A hook in the bed, with a latch that closes over the yarn. It holds one loop. There is no needle 0.',
   },
-  working: {
-    names: 'working, working needle, needle in work',
+  'in-work': {
+    names: 'in work, working, working needle, needle in work, working position, into work',
     means: 'A working needle takes part in the next pass. If it is empty, the pass lays a new loop on it.',
   },
-  resting: {
-    names: 'resting, resting needle',
+  'out-of-work': {
+    names: 'out of work, needle out of work, non-working position',
     means: 'A needle out of work is pushed back out of the way: the carriage passes it by.',
   },
   carriage: {

@@ -36,7 +36,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     names: 'abgelegtes Garn, ablegen, eigenes Ende',
     rule: 'Jedes wartende Garn hat sein eigenes Ende des Nadelbetts, damit sich die Garne nicht verdrehen.',
   },
-  resting: {
+  'out-of-work': {
     names: 'Ruhestellung, in Ruhestellung, eine nach innen, Abnahme, abnehmen',
     rule: 'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
   },

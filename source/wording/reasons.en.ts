@@ -34,8 +34,8 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
     names: 'parked yarn, park, own end',
     rule: 'Each waiting yarn has its own end of the bed, so that the two do not twist round each other.',
   },
-  resting: {
-    names: 'resting, push out of work, one in, decrease, loss',
+  'out-of-work': {
+    names: 'out of work, push out of work, one in, decrease',
     rule: 'The needle that a decrease has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.',
   },
   'edge-stitches': {

@@ -26,8 +26,7 @@ export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => (
   pedals: (pedals) =>
     `Schalter: ${list(Object.entries(pedals).map(([key, act]) => `${key} ${acts[act]}`))}. Für noch einen tippe pedal und confirm, back, again oder pass; pedal off vergisst sie.`,
 
-  largeView: (on) =>
-    on ? 'Große Schrift an, wenn das Fenster mindestens 20 Zeilen hat.' : 'Große Schrift aus.',
+  large: (on) => (on ? 'Große Schrift an, wenn das Fenster mindestens 20 Zeilen hat.' : 'Große Schrift aus.'),
   bell: (on) =>
     on
       ? 'Der Signalton ist an: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel, viermal, wenn ein Tastendruck nichts bewirkt hat.'

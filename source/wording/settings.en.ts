@@ -26,7 +26,7 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
   pedals: (pedals: Settings['pedals']) =>
     `Switches: ${list(Object.entries(pedals).map(([key, act]) => `${key} ${acts[act]}`))}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.`,
 
-  largeView: (on: boolean): string =>
+  large: (on: boolean): string =>
     on ? 'Large view on, wherever the window has 20 rows or more.' : 'Large view off.',
   bell: (on: boolean): string =>
     on

@@ -127,7 +127,7 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   needles: {
     empty: 'leer in Arbeit: die Lochmasche',
     doubled: 'zwei Maschen',
-    resting: 'nicht in Arbeit',
+    outOfWork: 'nicht in Arbeit',
   },
   onTheBed: 'Auf dem Nadelbett',
   castOn: 'Anschlag',

@@ -126,7 +126,7 @@ export const sheet = ({ length, small }: Amounts) => ({
   needles: {
     empty: 'in work and empty: the eyelet',
     doubled: 'two loops',
-    resting: 'out of work',
+    outOfWork: 'out of work',
   },
   onTheBed: 'On the bed',
   castOn: 'Cast on',

@@ -31,7 +31,7 @@ function slipSentence(told: SlipTold): string {
       return `Beide Ränder von ${moveOf(told, slip.move)} gingen andersherum, links statt rechts: das Gestrick rückte eine Nadel zurück.`;
     case 'needle-left-working':
       return `Die Nadel, die bei der Abnahme von ${moveOf(told, slip.move)} leer wurde, blieb in Arbeit und nahm eine eigene Masche auf.`;
-    case 'needle-left-resting':
+    case 'needle-left-out-of-work':
       return `Die Nadel, die bei der Zunahme von ${moveOf(told, slip.move)} frei wurde, ist in Ruhe: für das Loch gehört sie in Arbeit.`;
     case 'rows-too-many':
       return told.isNow && !told.orBefore

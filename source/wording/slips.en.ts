@@ -50,7 +50,7 @@ function slipSentence(told: SlipTold): string {
       return `The whole of ${moveOf(told, slip.move)} went the other way, left for right: the work moved back by one needle.`;
     case 'needle-left-working':
       return `The needle emptied by the decrease of ${moveOf(told, slip.move)} stayed in work and took a loop of its own.`;
-    case 'needle-left-resting':
+    case 'needle-left-out-of-work':
       return `The needle uncovered by the increase of ${moveOf(told, slip.move)} is out of work: it should be in work, for the eyelet.`;
     case 'rows-too-many':
       return told.isNow && !told.orBefore

@@ -111,7 +111,7 @@ describe('a log', () => {
   });
 
   it('damaged in the middle still tells how far the work had come', () => {
-    const changed = lines.with(4, (lines[4] as string).replace('"step":', '"step":1'));
+    const changed = lines.with(4, (lines[4] as string).replace('"stepsDone":', '"stepsDone":1'));
     const reading = readLog(joined(changed));
     expect(reading.fault).toEqual({
       code: 'journal/damaged-line',

@@ -30,7 +30,7 @@ const slipOf: Readonly<Record<Shaping, string>> = {
   'move doubled': 'move-doubled',
   'move mirrored': 'move-mirrored',
   'needle left in work': 'needle-left-working',
-  'needle left out of work': 'needle-left-resting',
+  'needle left out of work': 'needle-left-out-of-work',
 };
 
 /** The session and the loop bed side by side; `beds` holds the work at each place on the way here. */

@@ -147,7 +147,7 @@ export function walkBag(brief: WalkedBrief) {
     modelLoopLengthMm: loopMm,
     tightness: Math.sqrt(tex) / loopMm,
     // Grams of a loop over the square metre that it covers.
-    fabricMassGsm: ((loopMm / 1e6) * tex) / ((knit.wide * knit.high) / 1e6),
+    fabricGramsPerM2: ((loopMm / 1e6) * tex) / ((knit.wide * knit.high) / 1e6),
     aim: aimOf(tex, swatch.state),
     ravelCord: { lengthCm: (1.1 * stitches * loopMm) / 10 + 40 },
     graft: { ...tails.graft, cutCm: tails.cutCm },

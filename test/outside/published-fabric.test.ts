@@ -61,7 +61,7 @@ describe('fabric mass', () => {
     });
     const squareMetres = (399 * 4.8 * 4000 * 3.6) / 1e6;
     // Tails are less than a hundredth of so large a piece.
-    expect((plan.yarn[0]?.grams ?? 0) / squareMetres / plan.fabricMassGsm).toBeCloseTo(1, 2);
+    expect((plan.yarn[0]?.grams ?? 0) / squareMetres / plan.fabricGramsPerM2).toBeCloseTo(1, 2);
   });
 });
 

@@ -107,7 +107,7 @@ it.each([
   ['why steam', 'steam'],
   ['why is the bag smaller than I asked', 'rows'],
   ['why an even number of holes?', 'eyelets'],
-  ['why resting', 'resting'],
+  ['why out of work', 'out-of-work'],
   ['why rest my hands', 'pause'],
   ['why waste rows', 'waste'],
   ['why does the carriage wait at home', 'home-side'],

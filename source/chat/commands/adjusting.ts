@@ -31,20 +31,15 @@ const parsePedal = choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs
   act: null,
 });
 
-const switchCommand = (
-  name: 'large' | 'bell' | 'speech',
-  setting: 'largeView' | 'bell' | 'speech',
-  summary: (words: Words) => string,
-  gist: (words: Words) => string,
-): ChatCommand => ({
+const switchCommand = (name: 'large' | 'bell' | 'speech'): ChatCommand => ({
   name,
   aliases: [],
   usage: (words: Words) => words.commands.onOrOff(name),
-  summary,
-  gist,
+  summary: (words: Words) => words.commands[name].summary,
+  gist: (words: Words) => words.commands[name].gist,
   example: `${name} on`,
   follows: onOff,
-  parse: choice(onOff, (word) => ({ kind: 'set', change: { name: setting, value: word === 'on' } })),
+  parse: choice(onOff, (word) => ({ kind: 'set', change: { name, value: word === 'on' } })),
 });
 
 export const adjustCommands: readonly ChatCommand[] = [
@@ -58,24 +53,9 @@ export const adjustCommands: readonly ChatCommand[] = [
     follows: [...pedalWords, 'gap'],
     parse: (rest) => (/^gap\b/i.test(rest) ? parseGap(rest.slice('gap'.length).trim()) : parsePedal(rest)),
   },
-  switchCommand(
-    'large',
-    'largeView',
-    (words: Words) => words.commands.large.summary,
-    (words: Words) => words.commands.large.gist,
-  ),
-  switchCommand(
-    'bell',
-    'bell',
-    (words: Words) => words.commands.bell.summary,
-    (words: Words) => words.commands.bell.gist,
-  ),
-  switchCommand(
-    'speech',
-    'speech',
-    (words: Words) => words.commands.speech.summary,
-    (words: Words) => words.commands.speech.gist,
-  ),
+  switchCommand('large'),
+  switchCommand('bell'),
+  switchCommand('speech'),
   {
     name: 'pause',
     aliases: [],

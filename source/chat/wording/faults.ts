@@ -33,7 +33,7 @@ export function formatFault(fault: Fault, words: Words): string {
     case 'bed/no-counter':
       return words.faults.noCounter;
     case 'bed/loop-out-of-work':
-      return words.faults.loopOnRestingNeedle(fault.needle);
+      return words.faults.loopOnNeedleOutOfWork(fault.needle);
     case 'bed/cast-on-ends-far':
       return words.faults.castOnEndsFar(fault.side, fault.needle);
     case 'bed/feeder-empty':

@@ -13,7 +13,7 @@ export const formatTally = (tally: Tally, words: Words): string =>
   [
     words.logs.sound(tally.name),
     words.logs.recorded(tally.events, tally.sittings, formatDuration(tally.durationS)),
-    tally.finished ? words.logs.bagFinished : words.logs.stepsConfirmed(tally.step, tally.stepCount),
+    tally.finished ? words.logs.bagFinished : words.logs.stepsConfirmed(tally.stepsDone, tally.stepCount),
   ].join('\n');
 
 /** One bag in a list. */
@@ -22,7 +22,9 @@ export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, 
   const day = lastUsed.toISOString().slice(0, 10);
   const at = String(number).padStart(2);
   if (!tally) return `${at}  ${day}  ${words.logs.cannotBeRead}  ${path}`;
-  const state = tally.finished ? words.logs.finished : words.logs.nextStep(tally.step + 1, tally.stepCount);
+  const state = tally.finished
+    ? words.logs.finished
+    : words.logs.nextStep(tally.stepsDone + 1, tally.stepCount);
   return `${at}  ${day}  ${tally.name}, ${state}  ${path}`;
 }
 

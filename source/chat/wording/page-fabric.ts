@@ -8,7 +8,7 @@ import { formatFabricMass } from './figures.ts';
 import { labelled } from './page.ts';
 
 export function fabricLines(
-  { gauge, tightness, fabricMassGsm, aim, brief }: Plan,
+  { gauge, tightness, fabricGramsPerM2, aim, brief }: Plan,
   words: Words,
 ): readonly string[] {
   const { stitchMm, rowMm } = gauge.asKnitted;
@@ -41,8 +41,8 @@ export function fabricLines(
     ...labelled(
       words.page.labels.weight,
       onPiece
-        ? words.page.massOfPiece(formatFabricMass(fabricMassGsm, words))
-        : words.page.massOfSwatch(formatFabricMass(fabricMassGsm, words)),
+        ? words.page.massOfPiece(formatFabricMass(fabricGramsPerM2, words))
+        : words.page.massOfSwatch(formatFabricMass(fabricGramsPerM2, words)),
     ),
     ...labelled(words.page.labels.yarn, classText(stitchMm, brief.bed.pitchMm, words)),
   ];

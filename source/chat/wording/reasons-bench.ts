@@ -59,9 +59,9 @@ export const benchReasons: readonly Reason[] = [
     source: commonPractice,
   },
   {
-    id: 'resting',
-    names: (words: Words) => words.reasons.resting.names,
-    rule: (words: Words) => words.reasons.resting.rule,
+    id: 'out-of-work',
+    names: (words: Words) => words.reasons['out-of-work'].names,
+    rule: (words: Words) => words.reasons['out-of-work'].rule,
     source: commonPractice,
   },
   {

@@ -90,12 +90,12 @@ export const yarnReasons: readonly Reason[] = [
     names: (words: Words) => words.reasons.fabric.names,
     rule: (words: Words) => words.reasons.fabric.rule,
     formula: (words: Words) => words.reasons.fabric.formula,
-    here: ({ brief, stripes, gauge, fabricMassGsm }, words: Words) => {
+    here: ({ brief, stripes, gauge, fabricGramsPerM2 }, words: Words) => {
       const { stitchMm, rowMm } = gauge.asKnitted;
       const loops = Math.round(1_000_000 / (stitchMm * rowMm));
       const metres = words.amounts.fixed(gauge.loopLengthMm / 1000, 4);
       const tex = words.amounts.fixed(meanTex(brief, stripes), 1);
-      return `${loops} × ${metres} m × ${tex} / 1000 = ${formatFabricMass(fabricMassGsm, words.inUnits(metric))}`;
+      return `${loops} × ${metres} m × ${tex} / 1000 = ${formatFabricMass(fabricGramsPerM2, words.inUnits(metric))}`;
     },
     source: (words: Words) => words.reasons.fabric.source,
   },

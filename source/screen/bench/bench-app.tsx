@@ -42,7 +42,7 @@ export function BenchApp({ store }: Props) {
   const shown = lines.slice(from - linesBefore);
   const filled = useFilling(beginning, () => (isBlank ? blankRows(shown, columns, rows, room) : 0));
   const { ascii } = settings;
-  const bench = <Bench {...{ view, columns, room, ascii, words }} large={settings.largeView} />;
+  const bench = <Bench {...{ view, columns, room, ascii, words }} large={settings.large} />;
   return (
     <>
       <Static key={beginning} items={[filled, ...shown]}>

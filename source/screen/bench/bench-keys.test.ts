@@ -326,7 +326,7 @@ describe('an assigned letter', () => {
 it('F2 shows large letters and hides them', () => {
   const bench = openMemoryBench();
   bench.key('f2', 0);
-  expect(bench.store.get().settings.largeView).toBe(true);
+  expect(bench.store.get().settings.large).toBe(true);
   bench.key('f2', 1000);
   bench.key('f2', 1050, 'release');
   expect(bench.kept.map(({ value }) => value)).toEqual([true, false]);

@@ -32,8 +32,8 @@ export function speakIn(state: BenchState, language: Language, setting: string):
 
 function saySet(say: SettingsWords, { name, value }: SettingChange): string {
   switch (name) {
-    case 'largeView':
-      return say.largeView(value);
+    case 'large':
+      return say.large(value);
     case 'bell':
       return say.bell(value);
     case 'speech':

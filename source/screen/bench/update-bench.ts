@@ -80,7 +80,7 @@ function takeKey(state: BenchState, key: Key, at: number): Reaction {
   const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
   if (what) return pressSwitch(state, what, key, at);
   if (id === 'f2') {
-    return isPress ? set(state, { name: 'largeView', value: !settings.largeView }) : only(state);
+    return isPress ? set(state, { name: 'large', value: !settings.large }) : only(state);
   }
   const { prompt, line } = typeKey(state.prompt, key, (text) =>
     completeLine(text, [...marksOf(session).keys()]),

@@ -59,13 +59,13 @@ export function settleEdges(bed: Bed, planned: Bed, brief: Brief): readonly Move
       if (!make(shape(now, side, brief.edgeStitches))) return null;
     }
   }
-  const resting = restingInside(now, planned);
-  if (resting.length > 0 && !make([{ move: 'work', needles: resting }])) return null;
+  const idle = outOfWorkInside(now, planned);
+  if (idle.length > 0 && !make([{ move: 'work', needles: idle }])) return null;
   return parts;
 }
 
 /** Needles between the edges that are out of work and should not be. */
-function restingInside(bed: Bed, planned: Bed): readonly string[] {
+function outOfWorkInside(bed: Bed, planned: Bed): readonly string[] {
   const { left, right } = edgesOf(bed);
   return bed.needles.flatMap(({ working }, place) =>
     working ||

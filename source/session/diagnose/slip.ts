@@ -15,7 +15,7 @@ export const shapingSlips = [
   /** The needle emptied by the decrease stayed in work and takes a loop of its own. */
   'needle-left-working',
   /** The needle uncovered by the increase went out of work: no eyelet there. */
-  'needle-left-resting',
+  'needle-left-out-of-work',
 ] as const;
 export type ShapingSlip = (typeof shapingSlips)[number];
 
@@ -58,7 +58,7 @@ export const slipKinds: Kinds = {
   'move-doubled': atMove,
   'move-mirrored': atMove,
   'needle-left-working': atMove,
-  'needle-left-resting': atMove,
+  'needle-left-out-of-work': atMove,
   'rows-too-many': { rows: 'number', step: 'number' },
   'rows-too-few': { rows: 'number', step: 'number' },
   'stripe-in-other-yarn': { stripe: 'number', used: 'text' },

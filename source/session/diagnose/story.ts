@@ -229,7 +229,7 @@ class Teller {
           : [(bed) => setIn(bed, crawl, edgeStitches)];
       case 'needle-left-working':
         return part === 'increase' ? [usual] : [(bed) => decrease(bed)?.slice(0, 1) ?? null];
-      case 'needle-left-resting':
+      case 'needle-left-out-of-work':
         return part === 'increase' ? [usual, (bed) => this.restUncovered(bed)] : [usual];
       default:
         return [usual];

@@ -22,7 +22,7 @@ const shifts: Readonly<Record<ShapingSlip, readonly (readonly [leading: number, 
     [0, 0],
     [0, -1],
   ],
-  'needle-left-resting': [[0, 0]],
+  'needle-left-out-of-work': [[0, 0]],
 };
 
 /**

@@ -7,7 +7,7 @@ import { type Drawing, element, lineFrom, palette } from './element.ts';
 import { drawingOf, type Mark, marked, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
-type NeedleLook = 'resting' | 'loop' | 'empty' | 'doubled';
+type NeedleLook = 'out-of-work' | 'loop' | 'empty' | 'doubled';
 
 interface EdgePicture {
   readonly side: 'left' | 'right';
@@ -72,8 +72,8 @@ function edgesOf(plan: Plan): readonly EdgePicture[] {
       const isOuter = i === 0;
       const isInner = i === touched.length - 1;
       if (isOut)
-        return { name, before: isOuter ? 'resting' : 'loop', after: isInner ? 'empty' : 'loop' } as const;
-      return { name, before: 'loop', after: isOuter ? 'resting' : isInner ? 'doubled' : 'loop' } as const;
+        return { name, before: isOuter ? 'out-of-work' : 'loop', after: isInner ? 'empty' : 'loop' } as const;
+      return { name, before: 'loop', after: isOuter ? 'out-of-work' : isInner ? 'doubled' : 'loop' } as const;
     });
     const needles = act.side === 'left' ? looks : looks.toReversed();
     return { side: act.side, needles };
@@ -86,7 +86,7 @@ function legend({ needles }: Words['sheet'], from: number, left: number): readon
   const signs = [
     ['empty', needles.empty],
     ['doubled', needles.doubled],
-    ['resting', needles.resting],
+    ['out-of-work', needles.outOfWork],
   ] as const;
   const wide = Math.max(...signs.map(([, text]) => textWidth(text, size))) + 6;
   const [x, y] = from + wide <= mostMm ? [from, 0] : [left, 3 * rowMm];
@@ -110,7 +110,7 @@ function needle(look: NeedleLook, x: number, y: number): Mark {
     [x - 2.2, y - 2.2],
     [x + 2.2, y + 2.2],
   ] as const;
-  if (look === 'resting') {
+  if (look === 'out-of-work') {
     return marked(lineFrom([x - 1.8, y], [x + 1.8, y], { stroke: palette.rule, 'stroke-width': 0.8 }), reach);
   }
   const ring = (r: number, fill: string): string =>
