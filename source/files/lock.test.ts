@@ -1,4 +1,4 @@
-import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -143,7 +143,7 @@ describe('a lock', () => {
     const disk = {
       ...systemDisk,
       link: (draft: string, name: string): void => {
-        if (name.endsWith('-breaking')) writeFileSync(lockPath, taken);
+        if (name !== lockPath) writeFileSync(lockPath, taken);
         systemDisk.link(draft, name);
       },
     };
@@ -151,6 +151,45 @@ describe('a lock', () => {
       fault: { code: 'files/in-use', pid: process.ppid },
     });
     expect([readFileSync(lockPath, 'utf8'), namesIn(join(path, '..')).length]).toEqual([taken, 2]);
+  });
+
+  it('that somebody made where a broken one was is respected', () => {
+    const path = idleLog();
+    const lockPath = `${path}.lock`;
+    writeFileSync(lockPath, JSON.stringify({ pid: 2 ** 22 + 1, host: hostname(), started: null }));
+    const taken = JSON.stringify({ pid: process.ppid, host: hostname(), started: null });
+    const disk = {
+      ...systemDisk,
+      link: (draft: string, name: string): void => {
+        if (name !== lockPath) rmSync(lockPath);
+        systemDisk.link(draft, name);
+        if (name !== lockPath) writeFileSync(lockPath, taken);
+      },
+    };
+    expect(openSessionLog({ path, disk })).toMatchObject({
+      fault: { code: 'files/in-use', pid: process.ppid },
+    });
+    expect(readFileSync(lockPath, 'utf8')).toBe(taken);
+  });
+
+  it('is broken though whoever began to break it has died of it', () => {
+    const path = idleLog();
+    const dead = JSON.stringify({ pid: 2 ** 22 + 1, host: hostname(), started: null });
+    writeFileSync(`${path}.lock`, dead);
+    const disk = {
+      ...systemDisk,
+      link: (draft: string, name: string): void => {
+        if (name !== `${path}.lock` && guards.size === 0) writeFileSync(name, dead);
+        if (name !== `${path}.lock`) guards.add(name);
+        systemDisk.link(draft, name);
+      },
+    };
+    const guards = new Set<string>();
+    const log = open(path, { disk });
+    press(log);
+    expect([log.status.state, guards.size]).toEqual(['saved', 2]);
+    log.leave();
+    expect(namesIn(join(path, '..'))).toEqual(['bag.jsonl']);
   });
 
   it('of another computer is respected, since nobody can know', () => {

@@ -1,7 +1,9 @@
 /**
  * One writer to a log: a file beside it says who. It is made under another name and linked, so that nobody ever sees
- * half of it. A lock whose holder is dead is broken under a second lock, so that of several who find it only one does.
+ * half of it. No two locks ever hold the same text. A lock whose holder is dead is broken under a second one named after
+ * its text, so that of several who find it only one does, and never breaks what was made in its place meanwhile.
  */
+import { crc32, formatSum } from '../journal/line.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { beside } from './beside.ts';
 import { type Disk, errorCode, removeIfThere } from './disk.ts';
@@ -13,8 +15,11 @@ export interface Lock {
   readonly text: string;
 }
 
-/** Somebody else is breaking the same lock: that takes no time, so ask again, but not for ever. */
+/** Somebody else is breaking the same lock, or writing one: that takes no time, so ask again, but not for ever. */
 const mostAttempts = 200;
+const waitMs = 5;
+/** A lock without a name is half made where the drive knows no links, or was emptied by a power cut: that shows by now. */
+const attemptsForAName = 100;
 
 let locksMade = 0;
 
@@ -32,12 +37,13 @@ const makeLock = (path: string): Lock => ({
 export function takeLock(disk: Disk, lock: Lock): Result<Lock, Holder> {
   let holder: Holder | null = null;
   for (let attempt = 0; attempt < mostAttempts; attempt++) {
-    if (holdsLock(disk, lock)) return succeed(lock);
     // Asked before one is made: a full disk takes no new lock, but may well hold somebody's.
-    holder = readHolder(disk, lock.path);
+    const text = readText(disk, lock.path);
+    if (text === lock.text) return succeed(lock);
+    holder = readHolder(text ?? '');
     if (holder && mayBeAlive(holder)) return fail(holder);
-    if (make(disk, lock)) return succeed(lock);
-    breakLock(disk, lock.path, attempt);
+    if (text === null && make(disk, lock)) return succeed(lock);
+    breakIfDead(disk, lock.path, attempt);
   }
   return fail(holder ?? thisProcess());
 }
@@ -60,23 +66,27 @@ function make(disk: Disk, { path, text }: Lock): boolean {
   return made === 'no-links' ? writeWithoutLink(disk, path, bytes) : made === 'made';
 }
 
-function breakLock(disk: Disk, path: string, attempt: number): void {
-  const guard = makeLock(`${path}-breaking`);
-  if (!make(disk, guard)) {
-    // One that names nobody may be gone already and another's stand there; only a power cut leaves it for long.
-    const breaker = readHolder(disk, guard.path);
-    const isDead = breaker ? !mayBeAlive(breaker) : attempt > mostAttempts / 2;
-    if (isDead) removeIfThere(disk, guard.path);
-    return;
-  }
-  const holder = readHolder(disk, path);
-  if (!holder || !mayBeAlive(holder)) removeIfThere(disk, path);
+function breakIfDead(disk: Disk, path: string, attempt: number): void {
+  const text = readText(disk, path);
+  if (text === null) return;
+  const holder = readHolder(text);
+  if (holder ? mayBeAlive(holder) : attempt < attemptsForAName) pause();
+  else breakLock(disk, path, text, attempt);
+}
+
+/** Takes away the lock that says `dead`, and no other. Whoever is at it already may have died of it. */
+function breakLock(disk: Disk, path: string, dead: string, attempt: number): void {
+  const guard = makeLock(`${path}-${formatSum(crc32(new TextEncoder().encode(dead)))}`);
+  if (!make(disk, guard)) return breakIfDead(disk, guard.path, attempt);
+  if (readText(disk, path) === dead) removeIfThere(disk, path);
   removeIfThere(disk, guard.path);
 }
 
-/** Null where there is no lock, or one that a power cut has emptied. */
-function readHolder(disk: Disk, path: string): Holder | null {
-  const found = parse(readText(disk, path) ?? '');
+const pause = (): unknown => Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, waitMs);
+
+/** Null for one that a power cut has emptied. */
+function readHolder(text: string): Holder | null {
+  const found = parse(text);
   if (typeof found !== 'object' || found === null) return null;
   const { pid, host, started } = found as Partial<Holder>;
   if (typeof pid !== 'number' || pid < 1 || typeof host !== 'string') return null;

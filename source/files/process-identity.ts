@@ -20,7 +20,9 @@ export function mayBeAlive({ pid, host, started }: Holder): boolean {
   if (host !== hostname()) return true;
   if (!isRunning(pid)) return false;
   const found = startOf(pid);
-  if (!found || started === null) return true;
+  // What the system no longer tells of may have ended since the line before.
+  if (!found) return isRunning(pid);
+  if (started === null) return true;
   return found.started === started && !found.dead;
 }
 
