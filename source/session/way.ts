@@ -4,7 +4,7 @@ import type { Move } from '../bed/move.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Slip } from './diagnose/slip.ts';
-import { baseOf, type Story, storyOf } from './diagnose/story.ts';
+import { baseOf, isUnhung, type Story, storyOf } from './diagnose/story.ts';
 import { waysOut } from './diagnose/ways-out.ts';
 import {
   afterHandStep,
@@ -88,6 +88,13 @@ function detourOf(job: Job, story: Story, mend: Mend): Detour {
     if (last && last.step === step && move.move !== 'knit' && last.row === row) last.moves.push(move);
     else parts.push({ moves: [move], row, step });
   }
+  for (let step = from + 1; step <= story.done; step++) {
+    const planned = stepAt(job, step);
+    const released = planned.moves.filter(({ move }) => move === 'release');
+    if (released.length > 0 && !isUnhung(story.slips, planned))
+      parts.push({ moves: released, row: planned.row, step });
+  }
+  parts.sort((a, b) => a.step - b.step);
   const kept = mend.steps.map(({ moves, row: shown }) => ({ moves: moves.filter(isForward), row: shown }));
   return {
     from,

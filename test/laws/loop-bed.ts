@@ -400,10 +400,11 @@ export class LoopBed {
     ].join('\n');
   }
 
-  /** The same, where waste that held the loops in the lap may have been taken out: they are held on a strand. */
+  /** The same, where waste on which nothing hangs may have been taken out: loops in the lap are held on a strand. */
   held(): string {
     const bed = this.copy();
-    if (this.edges().stitches === 0) while (this.waste.has(bed.rows.at(-1)?.yarn ?? '')) bed.rows.pop();
+    const holds = this.needles.some(({ loops }) => loops.some(({ yarn }) => this.waste.has(yarn)));
+    if (!holds) while (this.waste.has(bed.rows.at(-1)?.yarn ?? '')) bed.rows.pop();
     return bed.work();
   }
 

@@ -178,29 +178,20 @@ class Teller {
       case 'thread':
         return [(bed) => this.thread(bed, step, this.yarnFor(step, act.yarn))];
       case 'thread-waste':
-        return this.isUnhung(step) ? [] : [(bed) => this.thread(bed, step, act.yarn)];
+        return isUnhung(this.slips, step) ? [] : [(bed) => this.thread(bed, step, act.yarn)];
       case 'waste-rows':
-        return this.isUnhung(step) ? [] : step.moves.map(() => (bed) => this.across(bed, 'knit'));
+        return isUnhung(this.slips, step) ? [] : step.moves.map(() => (bed) => this.across(bed, 'knit'));
       case 'take-off':
-        return this.isUnhung(step) ? [] : [(bed) => this.across(bed, 'take-off')];
+        return isUnhung(this.slips, step) ? [] : [(bed) => this.across(bed, 'take-off')];
       case 'set-needles-again':
-        return this.isUnhung(step) ? [] : [() => this.needlesAgain(step)];
+        return isUnhung(this.slips, step) ? [] : [() => this.needlesAgain(step)];
       case 'rehang':
-        return this.isUnhung(step) ? [] : [() => this.rehang(step)];
+        return isUnhung(this.slips, step) ? [] : [() => this.rehang(step)];
       case 'cut-graft-tail':
         return [(bed) => (bed.feeder === null ? [] : [{ move: 'cut', yarn: bed.feeder }])];
       default:
-        return this.isUnhung(step) ? [] : [() => plannedMoves(step)];
+        return isUnhung(this.slips, step) ? [] : [() => plannedMoves(step)];
     }
-  }
-
-  /** The steps of hanging anew that follow a row, where they were forgotten. */
-  isUnhung({ act, phase, row }: Step): boolean {
-    return (
-      rehangActs.has(act.kind) &&
-      phase === 'stripes' &&
-      this.slips.some((slip) => slip.is === 'rehang-missing' && slip.row === row)
-    );
   }
 
   shape(part: 'increase' | 'decrease', number: number): readonly ((bed: Bed) => readonly BedMove[] | null)[] {
@@ -366,6 +357,12 @@ class Teller {
     };
   }
 }
+
+/** The steps of hanging anew that follow a row, where they were forgotten. */
+export const isUnhung = (slips: readonly Slip[], { act, phase, row }: Step): boolean =>
+  rehangActs.has(act.kind) &&
+  phase === 'stripes' &&
+  slips.some((slip) => slip.is === 'rehang-missing' && slip.row === row);
 
 /** What hanging the work again takes, from the waste yarn to the counter. */
 const rehangActs: ReadonlySet<Step['act']['kind']> = new Set([

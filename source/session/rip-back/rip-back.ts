@@ -9,7 +9,7 @@ import { formatNeedles } from '../../bed/needles.ts';
 import { reverseOf } from '../../bed/reverse-of.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
-import type { Step } from '../../steps/step.ts';
+import type { Act, Step } from '../../steps/step.ts';
 import {
   applyMends,
   type Detour,
@@ -44,7 +44,7 @@ export function ripBack(standing: Whereabouts, askedDone: number): Result<RipBac
   if (!isPlace) return fail({ code: 'rip-back/no-such-place', done: askedDone, stepCount });
   if (askedDone >= fromDone) return fail({ code: 'rip-back/not-behind', fromDone, toDone: askedDone });
   const detours = detoursBy(standing, fromDone);
-  const toDone = startBefore(detours, askedDone);
+  const toDone = startBefore(job, detours, askedDone, fromDone);
   const steps = wayBack(job, historyOf(job, detours, toDone, fromDone), toDone, fromDone);
   return succeed({
     fromDone,
@@ -62,11 +62,26 @@ export const detoursBy = ({ mends }: Pick<Whereabouts, 'mends'>, done: number): 
     .flatMap(({ detour }) => (detour && detour.through <= done ? [detour] : []))
     .toSorted((a, b) => a.from - b.from);
 
-/** In the middle of a kept slip no bed is the plan's: the way goes on to before it. */
-function startBefore(detours: readonly Detour[], asked: number): number {
-  let to = asked;
-  for (const { from, through } of detours.toReversed()) if (from < to && to < through) to = from;
-  return to;
+/** In the middle of a kept slip no bed is the plan's, nor in waste that is gone: the way goes on to before it. */
+function startBefore(job: Job, detours: readonly Detour[], asked: number, from: number): number {
+  const within = detours.toReversed().find((detour) => detour.from < asked && asked < detour.through);
+  const to = within?.from ?? beforeGoneWaste(job, asked, from);
+  return to === asked ? asked : startBefore(job, detours, to, from);
+}
+
+const wasteActs: ReadonlySet<Act['kind']> = new Set(['thread-waste', 'waste-rows', 'weights-off']);
+
+/** Waste rows that have been unpicked, or folded away under the loops that hang again, cannot be caught any more. */
+function beforeGoneWaste(job: Job, asked: number, from: number): number {
+  const actAt = (number: number) => stepAt(job, number).act.kind;
+  let first = asked;
+  while (first > 0 && wasteActs.has(actAt(first))) first--;
+  if (first === asked || stepAt(job, asked).phase === 'cast-on') return asked;
+  for (let number = asked + 1; number <= from; number++) {
+    const act = actAt(number);
+    if (act === 'rehang' || act === 'release-waste') return first;
+  }
+  return asked;
 }
 
 /** One thing that the hands did, on the bed as it was then. */
@@ -123,7 +138,7 @@ function afterwards(bed: Bed, moves: readonly MendMove[]): Bed {
 function wayBack(job: Job, history: readonly Done[], toDone: number, fromDone: number): readonly HandStep[] {
   const steps: HandStep[] = [];
   for (let i = history.length - 1; i >= 0; i--) {
-    const begins = wasteBegins(history, i) ?? cordBegins(history, i);
+    const begins = wasteBegins(job, history, i) ?? cordBegins(history, i);
     if (begins === null) steps.push(...undone(history[i] as Done));
     else {
       steps.push(...passedOver(job, history, begins, i));
@@ -136,8 +151,12 @@ function wayBack(job: Job, history: readonly Done[], toDone: number, fromDone: n
 }
 
 function undone({ before, moves, step, rowBefore, doneBefore }: Done): readonly HandStep[] {
-  const back = takingBack(before, moves).filter((move) => !('undo' in move && move.undo === 'counter'));
-  const irreversible = step && irreversibleOf(step);
+  // Waste unpicked from under loops that hang again held nothing: that it stays out is no harm.
+  const heldNothing = releases({ moves }) && hangs(before);
+  const back = heldNothing
+    ? []
+    : takingBack(before, moves).filter((move) => !('undo' in move && move.undo === 'counter'));
+  const irreversible = step && !heldNothing ? irreversibleOf(step) : null;
   const counts = before.counter !== null && afterwards(before, moves).counter !== before.counter;
   if (back.length === 0 && !counts) return [];
   const row = before.counter ?? rowBefore;
@@ -156,20 +175,30 @@ function takingBack(bed: Bed, moves: readonly Move[]): readonly MendMove[] {
   return back.toReversed();
 }
 
-const isRehanging = ({ step }: Done): boolean =>
-  step?.act.kind === 'rehang' || (step?.act.kind === 'release-waste' && step.act.rehangs);
-const isWasteOut = ({ step }: Done): boolean => step?.act.kind === 'release-waste' && !step.act.rehangs;
+const hangs = (bed: Bed): boolean => edgesOf(bed).stitchCount > 0;
+const has = ({ moves }: Pick<Done, 'moves'>, kind: Move['move']): boolean =>
+  moves.some(({ move }) => move === kind);
+const releases = ({ moves }: Pick<Done, 'moves'>): boolean =>
+  moves.some((move) => move.move === 'release' && move.what === 'waste');
+
+/** Hung from the waste rows, and not only moved on a strand; or the waste out after that. */
+const isRehanging = (one: Done): boolean =>
+  (has(one, 'rehang') && !has(one, 'take-off')) || (releases(one) && hangs(one.before));
+const isWasteOut = (one: Done): boolean => releases(one) && !hangs(one.before);
 
 /**
  * Where the waste that held the loops began, once they hang on needles again or the waste is out: there is nothing of it to pull
  * out, and the loops go straight back to where the last row of the bag left them.
  */
-function wasteBegins(history: readonly Done[], at: number): number | null {
+function wasteBegins(job: Job, history: readonly Done[], at: number): number | null {
   const now = history[at];
   if (!now || !(isRehanging(now) || (now.step?.act.kind === 'take-off' && history.some(isWasteOut))))
     return null;
-  for (let i = at; i >= 0; i--) if (history[i]?.step?.act.kind === 'thread-waste') return i;
-  return null;
+  const { yarn } = job.plan.brief.waste;
+  const isFed = ({ moves }: Done): boolean =>
+    moves.some((move) => move.move === 'feed' && move.yarn === yarn);
+  const begins = history.slice(0, at + 1).findLastIndex(isFed);
+  return begins < 0 || history[begins]?.step?.phase === 'cast-on' ? null : begins;
 }
 
 const sewn: ReadonlySet<string> = new Set(['thread-eyelets', 'tie', 'set-cord-needles']);
@@ -192,8 +221,9 @@ function hungBack(first: Done, last: Done, after: Bed): readonly HandStep[] {
   const { before, moves, doneBefore: done } = first;
   const row = before.counter ?? first.rowBefore;
   const setsCounter = before.counter !== null && after.counter !== before.counter;
-  const release: readonly HandStep[] =
-    last.step?.act.kind === 'rehang' ? [handStep({ moves: [{ move: 'release', what: 'waste' }], row })] : [];
+  const release: readonly HandStep[] = has(last, 'rehang')
+    ? [handStep({ moves: [{ move: 'release', what: 'waste' }], row })]
+    : [];
   const on = reverseOf(before, { move: 'take-off' });
   const loops = before.needles.reduce((sum, { loopCount }) => sum + loopCount, 0);
   const hang = handStep({
