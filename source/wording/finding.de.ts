@@ -7,21 +7,21 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
   knitted: (rowCounter) => `${counted.row(rowCounter)} gestrickt`,
   below: (wasteRows) => `${counted.wasteRow(wasteRows)} darunter`,
-  noLoopsOnThe: 'keine Maschen auf dem Nadelbett',
-  edgesAnd: (left, right) => `Ränder ${left} und ${right}`,
-  carriageOnThe: (carriage) => `Schlitten ${sideWord(carriage)}`,
-  nothingInTheFeeder: 'nichts im Fadenführer',
-  inTheFeeder: (yarn) => `${yarn} im Fadenführer`,
-  whichSideDoesThe: 'Auf welcher Seite steht der Schlitten?',
-  whichYarnAreThe: 'Aus welchem Garn sind die Maschen auf den Nadeln?',
-  whichYarnIsIn: 'Welches Garn ist im Fadenführer, falls eines darin ist?',
-  whichNeedleIsThe: 'Welche Nadel ist links die äußerste mit einer Masche?',
-  whichNeedleIsTheOutermost: 'Welche Nadel ist rechts die äußerste mit einer Masche?',
-  howManyNeedlesHold: 'Wie viele Nadeln tragen eine Masche?',
-  howManyWasteRows: 'Wie viele Hilfsgarnreihen hängen unter den Nadeln?',
-  howManyStripesCan: 'Wie viele Streifen zählst du am Gestrick, den auf den Nadeln mitgezählt?',
-  whatDoesTheRow: 'Was zeigt das Zählwerk?',
-  howManyRowsOf: 'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
+  noLoops: 'keine Maschen auf dem Nadelbett',
+  edgesSeen: (left, right) => `Ränder ${left} und ${right}`,
+  carriageSeen: (carriage) => `Schlitten ${sideWord(carriage)}`,
+  feederEmpty: 'nichts im Fadenführer',
+  feederHolds: (yarn) => `${yarn} im Fadenführer`,
+  askCarriage: 'Auf welcher Seite steht der Schlitten?',
+  askYarn: 'Aus welchem Garn sind die Maschen auf den Nadeln?',
+  askFeeder: 'Welches Garn ist im Fadenführer, falls eines darin ist?',
+  askLeftEdge: 'Welche Nadel ist links die äußerste mit einer Masche?',
+  askRightEdge: 'Welche Nadel ist rechts die äußerste mit einer Masche?',
+  askStitches: 'Wie viele Nadeln tragen eine Masche?',
+  askWasteRows: 'Wie viele Hilfsgarnreihen hängen unter den Nadeln?',
+  askStripes: 'Wie viele Streifen zählst du am Gestrick, den auf den Nadeln mitgezählt?',
+  askCounter: 'Was zeigt das Zählwerk?',
+  askRowsOfColour: 'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
   needleOffBed: (needle, needleCount) =>
     `Auf einem Nadelbett mit ${needleCount} Nadeln gibt es ${needle} nicht: lies den Namen noch einmal ab.`,
   unknownYarn: (yarn, map) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(map)}.`,
@@ -86,9 +86,9 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     'Tippe choose, um zurückgeführt zu werden. Enter bestätigt jeden Schritt, Pfeil links nimmt ihn zurück.',
   swapped: (look) =>
     `Es passt, wenn links und rechts tauschen: ${look}. Lies die Namen der Nadeln noch einmal ab.`,
-  pullOutRowsOf: (rows, yarn, caughtOn, back) =>
+  unravelRows: (rows, yarn, caughtOn, back) =>
     `Zieh ${rows} Reihen ${yarn} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. Bring den Schlitten zurück nach ${sideWord(back)}, ohne zu stricken.`,
-  drawTheThreadOut: (bars) => `Zieh den Faden auf jeder Seite unter den letzten ${bars} Querfäden heraus.`,
+  unsewBarsOfBoth: (bars) => `Zieh den Faden auf jeder Seite unter den letzten ${bars} Querfäden heraus.`,
   work: (needleList) => `Bring ${needleList} in Arbeitsstellung.`,
   rest: (needleList) => `Schieb ${needleList} in Ruhestellung.`,
   stand: (side) => `Stell den Schlitten nach ${sideWord(side)}.`,
@@ -101,68 +101,69 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   slip: (to) => `Stell den Schlitten auf leer und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
   transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
   takeOff: 'Nimm das Gestrick von den Nadeln.',
-  holdTheWorkAnd: (to) =>
+  dropWork: (to) =>
     `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
   rehang: (left, right) => `Häng die Maschen von ${left} bis ${right} ein.`,
-  pushBackOutOf: (needleList) => `Schieb ${needleList} zurück in Ruhestellung.`,
-  bringBackIntoWork: (needleList) => `Bring ${needleList} zurück in Arbeitsstellung.`,
-  theCarriageStoodOn: (back) => `Der Schlitten stand ${sideWord(back)}.`,
-  bringTheCarriageBack: (back) => `Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
-  turnTheRowCounter: (rows) => `Stell das Zählwerk zurück auf ${rows}.`,
-  takeTheCastOn: 'Nimm die Anschlagmaschen von den Nadeln.',
-  takeOutOfThe: (yarn) => `Nimm ${yarnObject(yarn)} aus dem Fadenführer.`,
-  takeOutOfTheFeeder: (yarn, parkedAt) =>
+  outOfWorkAgain: (needleList) => `Schieb ${needleList} zurück in Ruhestellung.`,
+  intoWorkAgain: (needleList) => `Bring ${needleList} zurück in Arbeitsstellung.`,
+  carriageStood: (back) => `Der Schlitten stand ${sideWord(back)}.`,
+  carriageBack: (back) => `Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
+  counterBack: (rows) => `Stell das Zählwerk zurück auf ${rows}.`,
+  undoCastOn: 'Nimm die Anschlagmaschen von den Nadeln.',
+  undoFeed: (yarn) => `Nimm ${yarnObject(yarn)} aus dem Fadenführer.`,
+  parkAgain: (yarn, parkedAt) =>
     `Nimm ${yarnObject(yarn)} aus dem Fadenführer, zurück an seinen Platz am ${sideStem(parkedAt)}en Ende.`,
-  putBackIntoThe: (yarn) => `Fädle ${yarnObject(yarn)} wieder in den Fadenführer ein.`,
+  feedAgain: (yarn) => `Fädle ${yarnObject(yarn)} wieder in den Fadenführer ein.`,
   joinAgain: (yarn, endTailCm, joinedPlace) =>
     `Knüpf ${yarnObject(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
-  hangTheLoopsAgain: (hungOn) => `Häng die Maschen aus den Hilfsgarnreihen wieder ein: ${hungOn}.`,
-  takeTheLoopsFrom: (left, right) =>
+  hangFromWaste: (hungOn) => `Häng die Maschen aus den Hilfsgarnreihen wieder ein: ${hungOn}.`,
+  undoRehang: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
   stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel in Ruhestellung.`,
-  itGoesBackInto: 'der Faden kommt wieder in den Fadenführer',
-  itWaitsAtThe: (place) => `der Faden wartet am ${sideStem(place)}en Ende`,
+  strandGoesToFeeder: 'der Faden kommt wieder in den Fadenführer',
+  strandWaitsAt: (place) => `der Faden wartet am ${sideStem(place)}en Ende`,
   to: (value, at) => `${value} bis ${at}`,
-  oneOnEachNeedle: (first, last) => `eine auf jede Nadel von ${first} bis ${last}`,
-  pullOutTheRow: (yarn, caughtOn, back) =>
+  oneOnEach: (first, last) => `eine auf jede Nadel von ${first} bis ${last}`,
+  unravelRow: (yarn, caughtOn, back) =>
     `Zieh die Reihe aus ${yarn} sachte heraus und fang jede Masche auf: ${caughtOn}. Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
-  eachFromTo: (first, last) => `${first} bis ${last}`,
-  noneOnWhichStays: (where) => `keine auf ${where} (leer in Arbeitsstellung)`,
+  eachOf: (first, last) => `${first} bis ${last}`,
+  noneOn: (where) => `keine auf ${where} (leer in Arbeitsstellung)`,
   togetherOn: (loops, where) => `${where.includes(' bis ') ? 'je ' : ''}${loops} zusammen auf ${where}`,
-  oneLoopOnEach: (left, right) => `eine auf jeder Nadel von ${left} bis ${right}`,
-  setTheLoopsOf: (first, to, at) =>
+  oneLoopEach: (left, right) => `eine auf jeder Nadel von ${left} bis ${right}`,
+  partLoops: (first, to, at) =>
     `Häng die Maschen von ${first} wieder nach außen auf ${to} und trenn dabei die Maschen, die zusammen auf ${at} hängen.`,
-  setTheLoopsOfBack: (first, to) => `Häng die Maschen von ${first} zurück auf ${to}.`,
-  setTheLoopsOfBackOn: (first, to, needleList) =>
+  loopsBack: (first, to) => `Häng die Maschen von ${first} zurück auf ${to}.`,
+  loopsBackAndNeedlesOut: (first, to, needleList) =>
     `Häng die Maschen von ${first} zurück auf ${to}. Schieb ${needleList} in Ruhestellung.`,
   graft: (edge, drawnFrom, drawnUp) => `${edge}: zieh den Faden wieder heraus${drawnFrom}${drawnUp}.`,
   upThrough: 'herauf durch',
   downThrough: 'hinab durch',
   wash: 'Was gewaschen ist, bleibt es.',
   bars: (side) => `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter dem letzten Quersteg heraus.`,
-  drawTheThreadOutFrom: (count, side) =>
+  unsewBars: (count, side) =>
     `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querstegen heraus.`,
   drawUp: 'Lockere den angezogenen Faden.',
   fasten: 'Lös den vernähten Faden.',
   thread: (eyelet) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
   release: 'Die Hilfsgarnreihen sind heraus und bleiben es: halte die offenen Maschen auf einem losen Faden.',
-  theRavelCordIs: 'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
+  ravelCordStaysOut:
+    'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
   measure: (lengthCm) => `Miss ${length(lengthCm)} noch einmal ab.`,
-  asPlannedItCannot: 'Wie geplant lässt er sich nicht fertigstricken.',
-  asPlanned: (replanChoice) => `Wie geplant ${replanChoice}.`,
-  thereIsNoOther: 'Eine andere Länge steht nicht zur Wahl.',
-  toGoOnLike: 'Um so weiterzustricken, tippe choose.',
-  toGoOnLikeOne: 'Um so weiterzustricken, tippe choose und die Nummer.',
-  theWeighedYarnLasts:
+  planImpossible: 'Wie geplant lässt er sich nicht fertigstricken.',
+  planChoice: (replanChoice) => `Wie geplant ${replanChoice}.`,
+  noOtherLength: 'Eine andere Länge steht nicht zur Wahl.',
+  chooseIt: 'Um so weiterzustricken, tippe choose.',
+  chooseOne: 'Um so weiterzustricken, tippe choose und die Nummer.',
+  yarnLastsForNone:
     'Das gewogene Garn reicht für keine davon: nimm mit replan colour ein anderes dazu, oder trenn auf.',
   replanRows: (rows) => `replan rows ${rows}`,
   rowsNumber: (rows, number) => `${rows} Reihen, Nummer ${number}`,
-  nearestToWideWith: (aimCm, named) =>
+  nearestWidth: (aimCm, named) =>
     `Mit dem Garn, das da ist, am nächsten an ${length(aimCm)} Breite: ${named}.`,
-  isShort: (name, withReserveGrams) =>
+  yarnShort: (name, withReserveGrams) =>
     `von ${name} ${lacks(massNeeded(withReserveGrams))} ${massNeeded(withReserveGrams)}`,
   rows: (rows) => `${rows} Reihen`,
-  wideDeepToGo: (widthCm, depthCm, rowsLeft) =>
+  sizeAndRowsLeft: (widthCm, depthCm, rowsLeft) =>
     `${length(widthCm)} breit, ${length(depthCm)} tief, noch ${counted.row(rowsLeft)}`,
   but: (short) => `, aber ${list(short)}`,
   moreRepeats: (howMany) => `${howMany} mehr`,
@@ -173,7 +174,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
   rowsTooMany: (rows, most) =>
     `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,
-  isNotAYarn: (yarn, known) =>
+  unknownNewYarn: (yarn, known) =>
     `${yarn} ist kein Garn dieses Beutels (${list(known)}): nenn auch seine Farbe und die Meter je 100 g.`,
   yarnNotToCome: (yarn) =>
     `${yarn} strickt von hier an keinen Streifen mehr: nenn ein Garn, das noch drankommt.`,
@@ -184,15 +185,15 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   tooLate:
     'Die Schlussreihe ist begonnen, damit steht die Größe fest: trenn bis davor auf, um den Plan zu ändern.',
   and: (more) => `und ${counted.moreStep(more)}.`,
-  rowsRoundWideAnd: (rows, widthCm, depthCm) =>
+  planSize: (rows, widthCm, depthCm) =>
     `${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief`,
-  stepCountsAsDone: (first) => `Schritt ${first} zählt wieder als gemacht.`,
-  stepCountsAsNot: (first) => `Schritt ${first} zählt wieder als nicht gemacht.`,
-  stepsToCountAs: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als gemacht.`,
-  stepsToCountAsNot: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als nicht gemacht.`,
-  thePlanIsNow: (planned) => `Der Plan ist jetzt: ${planned}.`,
-  theMendIsOff: 'Die Ausbesserung steht nicht mehr im Protokoll.',
-  theMendIsOn: 'Die Ausbesserung steht wieder im Protokoll.',
-  ifStepWasDone: (number, irreversible) => `Falls Schritt ${number} schon gemacht war: ${irreversible}`,
-  soWithBeforeThat: (more) => `Ebenso ${counted.step(more)} davor.`,
+  oneDoneAgain: (first) => `Schritt ${first} zählt wieder als gemacht.`,
+  oneUndoneAgain: (first) => `Schritt ${first} zählt wieder als nicht gemacht.`,
+  manyDoneAgain: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als gemacht.`,
+  manyUndoneAgain: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als nicht gemacht.`,
+  planNow: (planned) => `Der Plan ist jetzt: ${planned}.`,
+  mendTakenBack: 'Die Ausbesserung steht nicht mehr im Protokoll.',
+  mendRedone: 'Die Ausbesserung steht wieder im Protokoll.',
+  irreversibleStep: (number, irreversible) => `Falls Schritt ${number} schon gemacht war: ${irreversible}`,
+  irreversibleBefore: (more) => `Ebenso ${counted.step(more)} davor.`,
 });

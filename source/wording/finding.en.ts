@@ -6,21 +6,21 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   stepComesNext: (done: number) => `step ${done} comes next`,
   knitted: (rowCounter: number) => `${counted.row(rowCounter)} knitted`,
   below: (wasteRows: number) => `${counted.wasteRow(wasteRows)} below`,
-  noLoopsOnThe: 'no loops on the bed',
-  edgesAnd: (left: string, right: string) => `edges ${left} and ${right}`,
-  carriageOnThe: (carriage: Side) => `carriage on the ${carriage}`,
-  nothingInTheFeeder: 'nothing in the feeder',
-  inTheFeeder: (yarn: string) => `${yarn} in the feeder`,
-  whichSideDoesThe: 'Which side does the carriage stand on?',
-  whichYarnAreThe: 'Which yarn are the loops on the needles made of?',
-  whichYarnIsIn: 'Which yarn is in the feeder, if any?',
-  whichNeedleIsThe: 'Which needle is the outermost on the left that holds a loop?',
-  whichNeedleIsTheOutermost: 'Which needle is the outermost on the right that holds a loop?',
-  howManyNeedlesHold: 'How many needles hold a loop?',
-  howManyWasteRows: 'How many waste rows hang below the needles?',
-  howManyStripesCan: 'How many stripes can be counted on the work, the one on the needles too?',
-  whatDoesTheRow: 'What does the row counter show?',
-  howManyRowsOf: 'How many rows of the newest colour hang there, the one on the needles too?',
+  noLoops: 'no loops on the bed',
+  edgesSeen: (left: string, right: string) => `edges ${left} and ${right}`,
+  carriageSeen: (carriage: Side) => `carriage on the ${carriage}`,
+  feederEmpty: 'nothing in the feeder',
+  feederHolds: (yarn: string) => `${yarn} in the feeder`,
+  askCarriage: 'Which side does the carriage stand on?',
+  askYarn: 'Which yarn are the loops on the needles made of?',
+  askFeeder: 'Which yarn is in the feeder, if any?',
+  askLeftEdge: 'Which needle is the outermost on the left that holds a loop?',
+  askRightEdge: 'Which needle is the outermost on the right that holds a loop?',
+  askStitches: 'How many needles hold a loop?',
+  askWasteRows: 'How many waste rows hang below the needles?',
+  askStripes: 'How many stripes can be counted on the work, the one on the needles too?',
+  askCounter: 'What does the row counter show?',
+  askRowsOfColour: 'How many rows of the newest colour hang there, the one on the needles too?',
   needleOffBed: (needle: string, needleCount: number) =>
     `There is no needle ${needle} on a bed of ${needleCount}: read its name again.`,
   unknownYarn: (yarn: string, map: string[]) => `${yarn} is not a yarn of this bag: it has ${list(map)}.`,
@@ -81,9 +81,9 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   guideBack: 'Type choose to be guided back. Enter confirms each step, Left takes it back.',
   swapped: (look: string) =>
     `It fits when left and right change places: ${look}. Read the needle names again.`,
-  pullOutRowsOf: (rows: number, yarn: string, caughtOn: string, back: Side) =>
+  unravelRows: (rows: number, yarn: string, caughtOn: string, back: Side) =>
     `Pull out ${rows} rows of ${yarn} one by one, catching every loop: in the end ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
-  drawTheThreadOut: (bars: number) => `Draw the thread out from under the last ${bars} bars on each side.`,
+  unsewBarsOfBoth: (bars: number) => `Draw the thread out from under the last ${bars} bars on each side.`,
   work: (needleList: string) => `Bring ${needleList} into work.`,
   rest: (needleList: string) => `Push ${needleList} out of work.`,
   stand: (side: Side) => `Put the carriage on the ${side}.`,
@@ -97,39 +97,39 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   transfer: (needleList: string, target: string) =>
     `With the tool, lift the loops of ${needleList} and set them on ${target}.`,
   takeOff: 'Take the work off the needles.',
-  holdTheWorkAnd: (to: Side) =>
+  dropWork: (to: Side) =>
     `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
   rehang: (left: string, right: string) => `Hang the loops from ${left} to ${right}.`,
-  pushBackOutOf: (needleList: string) => `Push ${needleList} back out of work.`,
-  bringBackIntoWork: (needleList: string) => `Bring ${needleList} back into work.`,
-  theCarriageStoodOn: (back: Side) => `The carriage stood on the ${back}.`,
-  bringTheCarriageBack: (back: Side) => `Bring the carriage back to the ${back} without knitting.`,
-  turnTheRowCounter: (rows: number) => `Turn the row counter back to ${rows}.`,
-  takeTheCastOn: 'Take the cast-on loops off the needles.',
-  takeOutOfThe: (yarn: string) => `Take ${yarn} out of the feeder.`,
-  takeOutOfTheFeeder: (yarn: string, parkedAt: Side) =>
+  outOfWorkAgain: (needleList: string) => `Push ${needleList} back out of work.`,
+  intoWorkAgain: (needleList: string) => `Bring ${needleList} back into work.`,
+  carriageStood: (back: Side) => `The carriage stood on the ${back}.`,
+  carriageBack: (back: Side) => `Bring the carriage back to the ${back} without knitting.`,
+  counterBack: (rows: number) => `Turn the row counter back to ${rows}.`,
+  undoCastOn: 'Take the cast-on loops off the needles.',
+  undoFeed: (yarn: string) => `Take ${yarn} out of the feeder.`,
+  parkAgain: (yarn: string, parkedAt: Side) =>
     `Take ${yarn} out of the feeder, back to its place at the ${parkedAt} end.`,
-  putBackIntoThe: (yarn: string) => `Put ${yarn} back into the feeder.`,
+  feedAgain: (yarn: string) => `Put ${yarn} back into the feeder.`,
   joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
     `Join ${yarn} again, leaving ${tail(endTailCm)} to hide; ${joinedPlace}.`,
-  hangTheLoopsAgain: (hungOn: string) => `Hang the loops again from the waste rows: ${hungOn}.`,
-  takeTheLoopsFrom: (left: string, right: string) =>
+  hangFromWaste: (hungOn: string) => `Hang the loops again from the waste rows: ${hungOn}.`,
+  undoRehang: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
   stray: (needle: string) => `Drop the loose loop off ${needle} and push the needle out of work.`,
-  itGoesBackInto: 'it goes back into the feeder',
-  itWaitsAtThe: (place: Side) => `it waits at the ${place} end`,
+  strandGoesToFeeder: 'it goes back into the feeder',
+  strandWaitsAt: (place: Side) => `it waits at the ${place} end`,
   to: (value: string, at: string) => `${value} to ${at}`,
-  oneOnEachNeedle: (first: string, last: string) => `one on each needle from ${first} to ${last}`,
-  pullOutTheRow: (yarn: string, caughtOn: string, back: Side) =>
+  oneOnEach: (first: string, last: string) => `one on each needle from ${first} to ${last}`,
+  unravelRow: (yarn: string, caughtOn: string, back: Side) =>
     `Pull out the row of ${yarn} gently, catching every loop: ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
-  eachFromTo: (first: string, last: string) => `each from ${first} to ${last}`,
-  noneOnWhichStays: (where: string) => `none on ${where}, which stays in work`,
+  eachOf: (first: string, last: string) => `each from ${first} to ${last}`,
+  noneOn: (where: string) => `none on ${where}, which stays in work`,
   togetherOn: (loops: number, where: string) => `${loops} together on ${where}`,
-  oneLoopOnEach: (left: string, right: string) => `one loop on each needle from ${left} to ${right}`,
-  setTheLoopsOf: (first: string, to: string, at: string) =>
+  oneLoopEach: (left: string, right: string) => `one loop on each needle from ${left} to ${right}`,
+  partLoops: (first: string, to: string, at: string) =>
     `Set the loops of ${first} out again on ${to}, parting the stitches that share ${at}.`,
-  setTheLoopsOfBack: (first: string, to: string) => `Set the loops of ${first} back on ${to}.`,
-  setTheLoopsOfBackOn: (first: string, to: string, needleList: string) =>
+  loopsBack: (first: string, to: string) => `Set the loops of ${first} back on ${to}.`,
+  loopsBackAndNeedlesOut: (first: string, to: string, needleList: string) =>
     `Set the loops of ${first} back on ${to}. Push ${needleList} out of work.`,
   graft: (edge: 'A' | 'B', drawnFrom: string, drawnUp: string) =>
     `${edge}: draw the thread back out${drawnFrom}${drawnUp}.`,
@@ -137,27 +137,27 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   downThrough: 'down through',
   wash: 'What has been washed stays so.',
   bars: (side: 'back' | 'front') => `Draw the thread out from under the last bar on the ${side}.`,
-  drawTheThreadOutFrom: (count: number, side: 'back' | 'front') =>
+  unsewBars: (count: number, side: 'back' | 'front') =>
     `Draw the thread out from under the last ${count} bars on the ${side}.`,
   drawUp: 'Ease the drawn-up thread.',
   fasten: 'Undo the fastening.',
   thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
   release: 'The waste rows are out and not put back: hold the open loops on a spare strand.',
-  theRavelCordIs: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
+  ravelCordStaysOut: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
   measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
-  asPlannedItCannot: 'As planned it cannot be finished.',
-  asPlanned: (replanChoice: string) => `As planned, ${replanChoice}.`,
-  thereIsNoOther: 'There is no other length to choose.',
-  toGoOnLike: 'To go on like that type choose.',
-  toGoOnLikeOne: 'To go on like one of them type choose and its number.',
-  theWeighedYarnLasts: 'The weighed yarn lasts for none: bring in another with replan colour, or rip back.',
+  planImpossible: 'As planned it cannot be finished.',
+  planChoice: (replanChoice: string) => `As planned, ${replanChoice}.`,
+  noOtherLength: 'There is no other length to choose.',
+  chooseIt: 'To go on like that type choose.',
+  chooseOne: 'To go on like one of them type choose and its number.',
+  yarnLastsForNone: 'The weighed yarn lasts for none: bring in another with replan colour, or rip back.',
   replanRows: (rows: number) => `replan rows ${rows}`,
   rowsNumber: (rows: number, number: number) => `${rows} rows, number ${number}`,
-  nearestToWideWith: (aimCm: number, named: string) =>
+  nearestWidth: (aimCm: number, named: string) =>
     `Nearest to ${length(aimCm)} wide with the yarn there is: ${named}.`,
-  isShort: (name: string, withReserveGrams: number) => `${name} is ${massNeeded(withReserveGrams)} short`,
+  yarnShort: (name: string, withReserveGrams: number) => `${name} is ${massNeeded(withReserveGrams)} short`,
   rows: (rows: number) => `${rows} rows`,
-  wideDeepToGo: (widthCm: number, depthCm: number, rowsLeft: number) =>
+  sizeAndRowsLeft: (widthCm: number, depthCm: number, rowsLeft: number) =>
     `${length(widthCm)} wide, ${length(depthCm)} deep, ${counted.row(rowsLeft)} to go`,
   but: (short: string[]) => `, but ${list(short)}`,
   moreRepeats: (howMany: string) => `${howMany} more`,
@@ -168,7 +168,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
   rowsTooMany: (rows: number, most: number) =>
     `${rows} rows are more than a bag may have: choose ${most} at the most.`,
-  isNotAYarn: (yarn: string, known: readonly string[]) =>
+  unknownNewYarn: (yarn: string, known: readonly string[]) =>
     `${yarn} is not a yarn of this bag (${list(known)}): give its colour and metres per 100 g too.`,
   yarnNotToCome: (yarn: string) => `${yarn} knits no stripe from here on: name a yarn that is still to come.`,
   coloursMeet: (first: number, second: number, yarn: string) =>
@@ -177,17 +177,17 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     `A stitch or row of ${decimal(sizeMm)} mm cannot be: measure the piece again.`,
   tooLate: 'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
   and: (more: number) => `and ${counted.moreStep(more)}.`,
-  rowsRoundWideAnd: (rows: number, widthCm: number, depthCm: number) =>
+  planSize: (rows: number, widthCm: number, depthCm: number) =>
     `${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep`,
-  stepCountsAsDone: (first: number) => `Step ${first} counts as done again.`,
-  stepCountsAsNot: (first: number) => `Step ${first} counts as not done again.`,
-  stepsToCountAs: (first: number, last: number) => `Steps ${first} to ${last} count as done again.`,
-  stepsToCountAsNot: (first: number, last: number) => `Steps ${first} to ${last} count as not done again.`,
-  thePlanIsNow: (planned: string) => `The plan is now: ${planned}.`,
-  theMendIsOff: 'The mend is off the record.',
-  theMendIsOn: 'The mend is on the record again.',
-  ifStepWasDone: (number: number, irreversible: string) => `If step ${number} was done: ${irreversible}`,
-  soWithBeforeThat: (more: number) => `So with ${counted.step(more)} before that.`,
+  oneDoneAgain: (first: number) => `Step ${first} counts as done again.`,
+  oneUndoneAgain: (first: number) => `Step ${first} counts as not done again.`,
+  manyDoneAgain: (first: number, last: number) => `Steps ${first} to ${last} count as done again.`,
+  manyUndoneAgain: (first: number, last: number) => `Steps ${first} to ${last} count as not done again.`,
+  planNow: (planned: string) => `The plan is now: ${planned}.`,
+  mendTakenBack: 'The mend is off the record.',
+  mendRedone: 'The mend is on the record again.',
+  irreversibleStep: (number: number, irreversible: string) => `If step ${number} was done: ${irreversible}`,
+  irreversibleBefore: (more: number) => `So with ${counted.step(more)} before that.`,
 });
 
 export type FindingWords = ReturnType<typeof finding>;

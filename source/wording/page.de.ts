@@ -74,9 +74,9 @@ export const page = ({
     `vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht ${small(tenStitchesMm)} messen und zehn Reihen ${small(tenRowsMm)}, bei einem Dichtefaktor von ${decimal(tightness)} (Faustregel)`,
   massOfPiece: (mass) => `${mass}, am Stück gemessen`,
   massOfSwatch: (mass) => `${mass}, nach der Maschenprobe`,
-  byTheGaugeOf: (state) =>
+  sourceOfModel: (state) =>
     `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (veröffentlichte Konstanten; why loop nennt die Quelle)`,
-  byTheGaugeOfPlain: (state) =>
+  sourceForWool: (state) =>
     `nach der Maschendichte glatter Maschenware, ${stateWord(state)} (veröffentlichte Konstanten, für Wolle; why loop nennt die Quelle)`,
   loopMeasured: (loopLengthMm, model, source) =>
     `${small(loopLengthMm)} Garn in einer Masche, gemessen; ${model} ${source}`,
@@ -96,7 +96,7 @@ export const page = ({
   ravelCord: (ravelCordCm, ravelEndCm) =>
     `ein Trennfaden von ${lengthNeeded(ravelCordCm)}: das Garn einer Reihe und 10 %, und ${lengthNeeded(ravelEndCm)} an jedem Ende`,
   graftAndSeam: (graft, seam) => `, ${graft} zum Verbinden und ${seam}, um damit den Boden zu nähen`,
-  entriesOfTheNeedle: (entries, closingTailCm, yarn, parts, byWidth, byRow, toHold) =>
+  graftAndTail: (entries, closingTailCm, yarn, parts, byWidth, byRow, toHold) =>
     `${entries} Einstiche der Nadel; schneide ein Fadenende von ${tail(closingTailCm)} ${yarn}${parts}. Zum Verbinden: das Größere von 3-mal der Breite auf den Nadeln, ${byWidth} (Faustregel), und dem Garn einer Reihe mit 10 %, ${byRow}; und ${toHold} zum Halten.`,
   seamWithGraft: 'mit dem Faden vom Verbinden',
   seamWithOwn: (tailCm, yarn) => `mit ${tail(tailCm)} ${yarn}`,

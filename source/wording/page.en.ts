@@ -74,9 +74,9 @@ export const page = ({
     `before a swatch: ten stitches of this yarn should measure ${small(tenStitchesMm)} and ten rows ${small(tenRowsMm)} at rest, for a tightness of ${decimal(tightness)} (rule of thumb)`,
   massOfPiece: (mass: string) => `${mass}, as the piece measures`,
   massOfSwatch: (mass: string) => `${mass}, as the swatch measures it`,
-  byTheGaugeOf: (state: string) =>
+  sourceOfModel: (state: string) =>
     `by the gauge of ${state} plain knitting (published loop constants; why loop says whose)`,
-  byTheGaugeOfPlain: (state: 'dry-relaxed' | 'wet-relaxed') =>
+  sourceForWool: (state: 'dry-relaxed' | 'wet-relaxed') =>
     `by the gauge of ${state} plain knitting (published loop constants, for wool; why loop says whose)`,
   loopMeasured: (loopLengthMm: number, model: string, source: string) =>
     `${small(loopLengthMm)} of yarn in a stitch, measured; ${model} ${source}`,
@@ -97,7 +97,7 @@ export const page = ({
     `a ravel cord of ${lengthNeeded(ravelCordCm)}: the yarn of a row and 10 %, and ${lengthNeeded(ravelEndCm)} at each end`,
   graftAndSeam: (graft: string, seam: string) =>
     `, ${graft} to graft and ${seam} to go on and sew the bottom`,
-  entriesOfTheNeedle: (
+  graftAndTail: (
     entries: number,
     closingTailCm: number,
     yarn: string,

@@ -4,10 +4,10 @@ import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
 export const pictures = ({ length }: Amounts) => ({
-  wideBelowTheCord: (width: string, depthBelowCordCm: number, angle: string) =>
+  sizeBelowCord: (width: string, depthBelowCordCm: number, angle: string) =>
     `${width} wide, ${length(depthBelowCordCm)} below the cord, stripes at ${angle}`,
-  andMoreHungOn: (left: number) => `and ${left} more, hung on the same needles`,
-  rowsToHungTo: (
+  hangingsLeftOut: (left: number) => `and ${left} more, hung on the same needles`,
+  hangingLabel: (
     fromRow: number,
     throughRow: number,
     leftName: string,
@@ -16,37 +16,36 @@ export const pictures = ({ length }: Amounts) => ({
     endRight: string,
   ) =>
     `rows ${fromRow} to ${throughRow}: hung ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}`,
-  stripOnTheLeft: [
+  howToRead: [
     'strip on the left: growing edge up, fold at the dotted lines',
     'bag on the right: last edge A meets first edge B',
   ],
-  theStripLeansTo: (crawl: Side, size: number, rows: number) =>
+  leaningStrip: (crawl: Side, size: number, rows: number) =>
     `The strip leans to the ${crawl} as it grows: ${counted.stripe(size)}, ${rows} rows, the last one grafted.`,
-  ofRowsAreKnitted: (rowsDone: number, rows: number, done: number, size: number) =>
+  rowsKnitted: (rowsDone: number, rows: number, done: number, size: number) =>
     `${rowsDone} of ${rows} rows are knitted, ${done} of ${counted.stripe(size)} whole.`,
-  theStripIsWhole: 'The strip is whole.',
-  beingKnittedStripeRows: (number: number, plainText: string, firstRow: number, lastRow: number) =>
+  stripWhole: 'The strip is whole.',
+  stripeNow: (number: number, plainText: string, firstRow: number, lastRow: number) =>
     `Being knitted: stripe ${number}, ${plainText}, rows ${firstRow} to ${lastRow}.`,
-  nextStripeRowsTo: (number: number, plainText: string, firstRow: number, lastRow: number) =>
+  stripeNext: (number: number, plainText: string, firstRow: number, lastRow: number) =>
     `Next: stripe ${number}, ${plainText}, rows ${firstRow} to ${lastRow}.`,
-  theFinishedBagIs: (widthCm: number, depthCm: number, depthBelowCordCm: number) =>
+  finishedBag: (widthCm: number, depthCm: number, depthBelowCordCm: number) =>
     `The finished bag is ${length(widthCm)} wide and ${length(depthCm)} deep, ${length(depthBelowCordCm)} of that below the cord.`,
-  itsStripesClimbTo: (yarns: string, up: Side, angle: string) =>
+  climbingStripes: (yarns: string, up: Side, angle: string) =>
     `Its stripes (${yarns}) climb to the ${up} at ${angle} to the bottom, seen with the knit side out.`,
-  theCordRunsThrough: (size: number, made: number, which: 'front' | 'back') =>
+  cordWay: (size: number, made: number, which: 'front' | 'back') =>
     `The cord runs through ${size} of ${counted.eyelet(made)}; both its ends come out at the graft, on the ${which}.`,
-  theBottomIsSewn: 'The bottom is sewn.',
-  turnTheStripSo:
+  bottomSewn: 'The bottom is sewn.',
+  turnStrip:
     'Turn the strip so that its growing edge is up: that edge becomes the mouth, the other the bottom.',
-  foldItEveryAlong: (widthCm: number) =>
-    `Fold it every ${length(widthCm)} along the mouth, half behind half.`,
-  theLastEdgeA: (start: string, stitches: number, end: string) =>
+  foldStrip: (widthCm: number) => `Fold it every ${length(widthCm)} along the mouth, half behind half.`,
+  joinEdges: (start: string, stitches: number, end: string) =>
     `The last edge, A, comes to lie along the first edge, B. Loop 1 of both is at the ${start}, loop ${stitches} at the ${end}; graft them there.`,
-  atRowTheWork: (rowsDone: number, leftName: string, rightName: string) =>
+  workNow: (rowsDone: number, leftName: string, rightName: string) =>
     `At row ${rowsDone} the work hangs from ${leftName} to ${rightName}.`,
-  theBedHasNeedles: (needles: number, crawl: Side) =>
+  bedAndCrawl: (needles: number, crawl: Side) =>
     `The bed has ${needles} needles; the work crawls to the ${crawl}.`,
-  rowsToHungFrom: (
+  hangingCaption: (
     fromRow: number,
     throughRow: number,
     leftName: string,

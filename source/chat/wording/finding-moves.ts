@@ -55,7 +55,7 @@ function rowsPulled(moves: readonly MendMove[], from: number, words: Words): Run
   }
   if (rows < 2 || last === null || back === null) return null;
   const yarn = sayYarn(last.yarn, words);
-  const sentence = words.finding.pullOutRowsOf(rows, yarn, caughtOn(last.catches, words), back);
+  const sentence = words.finding.unravelRows(rows, yarn, caughtOn(last.catches, words), back);
   return { length: at - from, sentence };
 }
 
@@ -66,7 +66,7 @@ function barsDrawn(moves: readonly MendMove[], from: number, words: Words): Run 
   const bars = moves.slice(from, from + length).reduce((sum, move) => sum + (barOf(move) ?? 0), 0);
   return {
     length,
-    sentence: words.finding.drawTheThreadOut(bars / 2),
+    sentence: words.finding.unsewBarsOfBoth(bars / 2),
   };
 }
 
@@ -100,7 +100,7 @@ function formatBedMove(move: BedMove, words: Words): string {
     case 'transfer':
       return words.finding.transfer(needleList(move.from, words), needleList(move.to, words));
     case 'take-off':
-      return move.to === undefined ? words.finding.takeOff : words.finding.holdTheWorkAnd(move.to);
+      return move.to === undefined ? words.finding.takeOff : words.finding.dropWork(move.to);
     case 'rehang':
       return words.finding.rehang(move.left, move.right);
     default:
@@ -111,23 +111,23 @@ function formatBedMove(move: BedMove, words: Words): string {
 function formatReverseMove(move: ReverseMove, words: Words): string {
   switch (move.undo) {
     case 'work':
-      return words.finding.pushBackOutOf(needleList(move.needles, words));
+      return words.finding.outOfWorkAgain(needleList(move.needles, words));
     case 'rest':
-      return words.finding.bringBackIntoWork(needleList(move.needles, words));
+      return words.finding.intoWorkAgain(needleList(move.needles, words));
     case 'stand':
-      return words.finding.theCarriageStoodOn(move.back);
+      return words.finding.carriageStood(move.back);
     case 'slip':
-      return words.finding.bringTheCarriageBack(move.back);
+      return words.finding.carriageBack(move.back);
     case 'counter':
-      return words.finding.turnTheRowCounter(move.rows);
+      return words.finding.counterBack(move.rows);
     case 'cast-on':
-      return words.finding.takeTheCastOn;
+      return words.finding.undoCastOn;
     case 'feed':
       return move.parkedAt === null
-        ? words.finding.takeOutOfThe(sayYarn(move.yarn, words))
-        : words.finding.takeOutOfTheFeeder(sayYarn(move.yarn, words), move.parkedAt);
+        ? words.finding.undoFeed(sayYarn(move.yarn, words))
+        : words.finding.parkAgain(sayYarn(move.yarn, words), move.parkedAt);
     case 'park':
-      return words.finding.putBackIntoThe(sayYarn(move.yarn, words));
+      return words.finding.feedAgain(sayYarn(move.yarn, words));
     case 'cut':
       return words.finding.joinAgain(sayYarn(move.yarn, words), endTailCm, joinedPlace(move.joinedAt, words));
     case 'knit':
@@ -135,9 +135,9 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
     case 'transfer':
       return formatSetBack(move, words);
     case 'take-off':
-      return words.finding.hangTheLoopsAgain(hungOn(move.hangs, words));
+      return words.finding.hangFromWaste(hungOn(move.hangs, words));
     case 'rehang':
-      return words.finding.takeTheLoopsFrom(move.left, move.right);
+      return words.finding.undoRehang(move.left, move.right);
     case 'stray':
       return words.finding.stray(move.needle);
     case 'hand':
@@ -148,7 +148,7 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
 }
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
-  place === 'feeder' ? words.finding.itGoesBackInto : words.finding.itWaitsAtThe(place);
+  place === 'feeder' ? words.finding.strandGoesToFeeder : words.finding.strandWaitsAt(place);
 
 /** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
 function needleList(names: readonly string[], words: Words): string {
@@ -156,28 +156,28 @@ function needleList(names: readonly string[], words: Words): string {
 }
 
 const hungOn = (runs: readonly LoopRun[], words: Words): string =>
-  words.finding.oneOnEachNeedle(runs[0]?.first ?? '', runs.at(-1)?.last ?? '');
+  words.finding.oneOnEach(runs[0]?.first ?? '', runs.at(-1)?.last ?? '');
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
 const formatPullOut = ({ yarn, catches, back }: Pulled, words: Words): string =>
-  words.finding.pullOutTheRow(sayYarn(yarn, words), caughtOn(catches, words), back);
+  words.finding.unravelRow(sayYarn(yarn, words), caughtOn(catches, words), back);
 
 function caughtOn(catches: readonly LoopRun[], words: Words): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {
-    const where = first === last ? first : words.finding.eachFromTo(first, last);
+    const where = first === last ? first : words.finding.eachOf(first, last);
     if (loops === 1) return [];
-    return loops === 0 ? [words.finding.noneOnWhichStays(where)] : [words.finding.togetherOn(loops, where)];
+    return loops === 0 ? [words.finding.noneOn(where)] : [words.finding.togetherOn(loops, where)];
   });
   const [left, right] = [catches[0]?.first ?? '', catches.at(-1)?.last ?? ''];
-  return words.amounts.list([words.finding.oneLoopOnEach(left, right), ...exceptions]);
+  return words.amounts.list([words.finding.oneLoopEach(left, right), ...exceptions]);
 }
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>, words: Words): string {
   const [from, to] = [needleList(move.from, words), needleList(move.to, words)];
-  if (move.parts) return words.finding.setTheLoopsOf(from, to, move.from.at(-1) ?? '');
+  if (move.parts) return words.finding.partLoops(from, to, move.from.at(-1) ?? '');
   return move.rests.length === 0
-    ? words.finding.setTheLoopsOfBack(from, to)
-    : words.finding.setTheLoopsOfBackOn(from, to, needleList(move.rests, words));
+    ? words.finding.loopsBack(from, to)
+    : words.finding.loopsBackAndNeedlesOut(from, to, needleList(move.rests, words));
 }
 
 function formatHandBack(what: HandMove, words: Words): string {
@@ -193,7 +193,7 @@ function formatHandBack(what: HandMove, words: Words): string {
     case 'bars':
       return what.count === 1
         ? words.finding.bars(what.side)
-        : words.finding.drawTheThreadOutFrom(what.count, what.side);
+        : words.finding.unsewBars(what.count, what.side);
     case 'draw-up':
       return words.finding.drawUp;
     case 'fasten':
@@ -201,7 +201,7 @@ function formatHandBack(what: HandMove, words: Words): string {
     case 'thread':
       return words.finding.thread(what.eyelet);
     case 'release':
-      return what.what === 'waste' ? words.finding.release : words.finding.theRavelCordIs;
+      return what.what === 'waste' ? words.finding.release : words.finding.ravelCordStaysOut;
     case 'measure':
       return words.finding.measure(what.lengthCm);
     default:

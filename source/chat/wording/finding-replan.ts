@@ -12,14 +12,14 @@ export function formatReplanChoices(
 ): readonly string[] {
   const planned =
     asPlanned === null
-      ? words.finding.asPlannedItCannot
-      : words.finding.asPlanned(formatReplanChoice(asPlanned, words));
-  if (choices.length === 0) return [planned, words.finding.thereIsNoOther];
+      ? words.finding.planImpossible
+      : words.finding.planChoice(formatReplanChoice(asPlanned, words));
+  if (choices.length === 0) return [planned, words.finding.noOtherLength];
   return [
     planned,
     ...choices.map((choice, i) => `  ${i + 1}  ${formatReplanChoice(choice, words)}`),
     nearest(aimCm, choices, best, words),
-    choices.length === 1 ? words.finding.toGoOnLike : words.finding.toGoOnLikeOne,
+    choices.length === 1 ? words.finding.chooseIt : words.finding.chooseOne,
   ];
 }
 
@@ -29,11 +29,11 @@ function nearest(
   best: ReplanChoice | null,
   words: Words,
 ): string {
-  if (best === null) return words.finding.theWeighedYarnLasts;
+  if (best === null) return words.finding.yarnLastsForNone;
   const number = choices.findIndex(({ rows }) => rows === best.rows) + 1;
   const named =
     number === 0 ? words.finding.replanRows(best.rows) : words.finding.rowsNumber(best.rows, number);
-  return words.finding.nearestToWideWith(aimCm, named);
+  return words.finding.nearestWidth(aimCm, named);
 }
 
 /** `60 rows, 1 repeat fewer: 12.9 cm wide, 17.6 cm deep, 31 rows to go` and any yarn that does not last. */
@@ -42,10 +42,10 @@ export function formatReplanChoice(choice: ReplanChoice, words: Words): string {
   const short = yarn
     .filter(({ enough }) => enough === false)
     .map(({ yarn: name, withReserveGrams, haveGrams }) => {
-      return words.finding.isShort(name, withReserveGrams - (haveGrams ?? 0));
+      return words.finding.yarnShort(name, withReserveGrams - (haveGrams ?? 0));
     });
   const round = [words.finding.rows(rows), ...repeats(repeatsMore, words)].join(', ');
-  const size = words.finding.wideDeepToGo(widthCm, depthCm, rowsLeft);
+  const size = words.finding.sizeAndRowsLeft(widthCm, depthCm, rowsLeft);
   return `${round}: ${size}${short.length === 0 ? '' : words.finding.but(short)}`;
 }
 
@@ -64,7 +64,7 @@ export function formatReplanFault(fault: ReplanFault, words: Words): string {
     case 'replan/rows-too-many':
       return words.finding.rowsTooMany(fault.rows, fault.most);
     case 'replan/unknown-yarn':
-      return words.finding.isNotAYarn(fault.yarn, fault.known);
+      return words.finding.unknownNewYarn(fault.yarn, fault.known);
     case 'replan/yarn-not-to-come':
       return words.finding.yarnNotToCome(fault.yarn);
     case 'replan/colours-meet':

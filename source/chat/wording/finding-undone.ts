@@ -8,7 +8,7 @@ import { formatIrreversible } from './finding.ts';
 
 /** `64 rows round, 13.2 cm wide and 17.9 cm deep` */
 export const sayPlanned = ({ job: { plan } }: Session, words: Words): string =>
-  words.finding.rowsRoundWideAnd(plan.rows, plan.size.widthCm, plan.size.depthCm);
+  words.finding.planSize(plan.rows, plan.size.widthCm, plan.size.depthCm);
 
 /** Which steps count otherwise than the way of the hands would have it: done again by taking back, undone by doing again. */
 export function sayCounted(
@@ -21,16 +21,16 @@ export function sayCounted(
   if (after.done === before.done || rises !== (command === 'back')) return [];
   const [first, last] = rises ? [before.done + 1, after.done] : [after.done + 1, before.done];
   if (first === last)
-    return [rises ? words.finding.stepCountsAsDone(first) : words.finding.stepCountsAsNot(first)];
-  return [rises ? words.finding.stepsToCountAs(first, last) : words.finding.stepsToCountAsNot(first, last)];
+    return [rises ? words.finding.oneDoneAgain(first) : words.finding.oneUndoneAgain(first)];
+  return [rises ? words.finding.manyDoneAgain(first, last) : words.finding.manyUndoneAgain(first, last)];
 }
 
 /** The plan, or the slips set right, where taking back or doing again has changed them. */
 export function sayChanged(before: Session, after: Session, words: Words): readonly string[] {
-  const plan = before.job === after.job ? [] : [words.finding.thePlanIsNow(sayPlanned(after, words))];
+  const plan = before.job === after.job ? [] : [words.finding.planNow(sayPlanned(after, words))];
   const mends = after.mends.length - before.mends.length;
   if (mends === 0) return plan;
-  return [...plan, mends < 0 ? words.finding.theMendIsOff : words.finding.theMendIsOn];
+  return [...plan, mends < 0 ? words.finding.mendTakenBack : words.finding.mendRedone];
 }
 
 const listed = 2;
@@ -43,8 +43,8 @@ export function sayCannotUndo(before: Session, after: Session, words: Words): re
   for (let number = before.done; number > after.done; number--) {
     const why = irreversibleOf(stepAt(before.job, number));
     if (why && found.length < listed)
-      found.push(words.finding.ifStepWasDone(number, formatIrreversible(why, words)));
+      found.push(words.finding.irreversibleStep(number, formatIrreversible(why, words)));
     else if (why) more++;
   }
-  return more === 0 ? found : [...found, words.finding.soWithBeforeThat(more)];
+  return more === 0 ? found : [...found, words.finding.irreversibleBefore(more)];
 }

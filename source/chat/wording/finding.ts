@@ -17,23 +17,23 @@ export function formatLook({ done, looks }: Place, words: Words): string {
     words.finding.stepComesNext(done + 1),
     words.finding.knitted(looks.rowCounter),
     ...(wasteRows === 0 ? [] : [words.finding.below(wasteRows)]),
-    left === null || right === null ? words.finding.noLoopsOnThe : words.finding.edgesAnd(left, right),
-    words.finding.carriageOnThe(looks.carriage),
-    feeder === null ? words.finding.nothingInTheFeeder : words.finding.inTheFeeder(sayYarn(feeder, words)),
+    left === null || right === null ? words.finding.noLoops : words.finding.edgesSeen(left, right),
+    words.finding.carriageSeen(looks.carriage),
+    feeder === null ? words.finding.feederEmpty : words.finding.feederHolds(sayYarn(feeder, words)),
   ].join(', ');
 }
 
 const questions: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.finding.whichSideDoesThe,
-  lastColour: (words: Words) => words.finding.whichYarnAreThe,
-  feeder: (words: Words) => words.finding.whichYarnIsIn,
-  left: (words: Words) => words.finding.whichNeedleIsThe,
-  right: (words: Words) => words.finding.whichNeedleIsTheOutermost,
-  stitches: (words: Words) => words.finding.howManyNeedlesHold,
-  wasteRows: (words: Words) => words.finding.howManyWasteRows,
-  stripesCounted: (words: Words) => words.finding.howManyStripesCan,
-  rowCounter: (words: Words) => words.finding.whatDoesTheRow,
-  rowsOfColour: (words: Words) => words.finding.howManyRowsOf,
+  carriage: (words: Words) => words.finding.askCarriage,
+  lastColour: (words: Words) => words.finding.askYarn,
+  feeder: (words: Words) => words.finding.askFeeder,
+  left: (words: Words) => words.finding.askLeftEdge,
+  right: (words: Words) => words.finding.askRightEdge,
+  stitches: (words: Words) => words.finding.askStitches,
+  wasteRows: (words: Words) => words.finding.askWasteRows,
+  stripesCounted: (words: Words) => words.finding.askStripes,
+  rowCounter: (words: Words) => words.finding.askCounter,
+  rowsOfColour: (words: Words) => words.finding.askRowsOfColour,
 };
 
 export const formatQuestion = (fact: Fact, words: Words): string => questions[fact](words);

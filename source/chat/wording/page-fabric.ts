@@ -56,7 +56,7 @@ function loopText({ gauge, brief }: Pick<Plan, 'gauge' | 'brief'>, words: Words)
   const { state } = brief.swatch;
   const model = words.amounts.small(modelLoopLength(stitchMm, rowMm, state));
   const source =
-    state === 'fully-relaxed' ? words.page.byTheGaugeOf(state) : words.page.byTheGaugeOfPlain(state);
+    state === 'fully-relaxed' ? words.page.sourceOfModel(state) : words.page.sourceForWool(state);
   return loopLengthMeasured
     ? words.page.loopMeasured(loopLengthMm, model, source)
     : words.page.loopByModel(model, source);

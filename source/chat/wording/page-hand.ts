@@ -17,7 +17,7 @@ function graftText({ graft, seam, stripes }: Plan, words: Words): string {
   const needed = (cm: number): string => words.amounts.lengthNeeded(cm);
   const yarn = stripes.at(-1)?.yarn;
   const parts = graft.goesOnToSeam ? words.page.graftAndSeam(needed(graft.tailCm), needed(seam.tailCm)) : '';
-  return words.page.entriesOfTheNeedle(
+  return words.page.graftAndTail(
     graft.entries,
     closingTailCm({ graft, seam }),
     yarn ?? '',

@@ -38,7 +38,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
     ],
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
-  const caption = `  ${words.pictures.wideBelowTheCord(width, plan.size.depthBelowCordCm, formatAngle(plan.size.stripeAngleDeg))}`;
+  const caption = `  ${words.pictures.sizeBelowCord(width, plan.size.depthBelowCordCm, formatAngle(plan.size.stripeAngleDeg))}`;
   const part = words.drawings.bagPart(plan.size.depthCm, isPaled(options.colour));
   const captions: Line[] = [
     isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],

@@ -27,7 +27,7 @@ export function drawBed(plan: Plan, options: DrawOptions, words: Words): readonl
     ]),
   ];
   const left = map.hangings.length - shown.length;
-  if (left > 0) lines.push([{ text: words.pictures.andMoreHungOn(left).slice(0, options.columns) }]);
+  if (left > 0) lines.push([{ text: words.pictures.hangingsLeftOut(left).slice(0, options.columns) }]);
   return formatPicture(lines, options);
 }
 
@@ -86,7 +86,7 @@ function nameOf(
   words: Words,
 ): string {
   const arrow = arrows[glyphs][brief.crawl];
-  const text = words.pictures.rowsToHungTo(
+  const text = words.pictures.hangingLabel(
     fromRow,
     throughRow,
     hung.leftName,

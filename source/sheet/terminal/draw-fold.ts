@@ -27,9 +27,7 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
     labelsOf(scene, raster, options, words),
     options,
   );
-  const captions = words.pictures.stripOnTheLeft.map(
-    (text): Line => [{ text: text.slice(0, options.columns) }],
-  );
+  const captions = words.pictures.howToRead.map((text): Line => [{ text: text.slice(0, options.columns) }]);
   return formatPicture([...picture, ...captions], options);
 }
 

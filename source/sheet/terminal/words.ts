@@ -16,9 +16,9 @@ export function describeStrip(plan: Plan, rowsDone: number, words: Words): reado
   const next = stripes.find((stripe) => stripe.lastRow > rowsDone);
   const done = stripes.filter((stripe) => stripe.lastRow <= rowsDone).length;
   return [
-    words.pictures.theStripLeansTo(brief.crawl, stripes.length, rows),
-    words.pictures.ofRowsAreKnitted(rowsDone, rows, done, stripes.length),
-    next ? describeStripe(next, rowsDone, words) : words.pictures.theStripIsWhole,
+    words.pictures.leaningStrip(brief.crawl, stripes.length, rows),
+    words.pictures.rowsKnitted(rowsDone, rows, done, stripes.length),
+    next ? describeStripe(next, rowsDone, words) : words.pictures.stripWhole,
   ];
 }
 
@@ -28,8 +28,8 @@ function describeStripe(
   words: Words,
 ): string {
   return rowsDone >= firstRow
-    ? words.pictures.beingKnittedStripeRows(number, plainText(yarn), firstRow, lastRow)
-    : words.pictures.nextStripeRowsTo(number, plainText(yarn), firstRow, lastRow);
+    ? words.pictures.stripeNow(number, plainText(yarn), firstRow, lastRow)
+    : words.pictures.stripeNext(number, plainText(yarn), firstRow, lastRow);
 }
 
 export function describeBag(plan: Plan, words: Words): readonly string[] {
@@ -37,10 +37,10 @@ export function describeBag(plan: Plan, words: Words): readonly string[] {
   const up = brief.crawl === 'right' ? 'right' : 'left';
   const yarns = [...markYarns(plan, 'none').keys()].map(plainText).join(', ');
   return [
-    words.pictures.theFinishedBagIs(size.widthCm, size.depthCm, size.depthBelowCordCm),
-    words.pictures.itsStripesClimbTo(yarns, up, formatAngle(size.stripeAngleDeg)),
-    words.pictures.theCordRunsThrough(eyelets.used.length, eyelets.made, bagOf(plan).ends ? 'front' : 'back'),
-    words.pictures.theBottomIsSewn,
+    words.pictures.finishedBag(size.widthCm, size.depthCm, size.depthBelowCordCm),
+    words.pictures.climbingStripes(yarns, up, formatAngle(size.stripeAngleDeg)),
+    words.pictures.cordWay(eyelets.used.length, eyelets.made, bagOf(plan).ends ? 'front' : 'back'),
+    words.pictures.bottomSewn,
   ];
 }
 
@@ -48,9 +48,9 @@ export function describeFold(plan: Plan, words: Words): readonly string[] {
   const { startsAtMouth } = foldOf(plan);
   const [start, end] = startsAtMouth ? ['mouth', 'bottom'] : ['bottom', 'mouth'];
   return [
-    words.pictures.turnTheStripSo,
-    words.pictures.foldItEveryAlong(plan.size.widthCm),
-    words.pictures.theLastEdgeA(start, plan.stitches, end),
+    words.pictures.turnStrip,
+    words.pictures.foldStrip(plan.size.widthCm),
+    words.pictures.joinEdges(start, plan.stitches, end),
   ];
 }
 
@@ -59,13 +59,13 @@ export function describeBed(plan: Plan, { rowsDone = 0 }: DrawOptions, words: Wo
   const now = edgesAtRow(plan, rowsDone);
   const place =
     rowsDone > 0 && rowsDone < plan.rows
-      ? [words.pictures.atRowTheWork(rowsDone, now.leftName, now.rightName)]
+      ? [words.pictures.workNow(rowsDone, now.leftName, now.rightName)]
       : [];
   return [
-    words.pictures.theBedHasNeedles(needles, plan.brief.crawl),
+    words.pictures.bedAndCrawl(needles, plan.brief.crawl),
     ...place,
     ...hangings.map(({ fromRow, throughRow, hung, last }) =>
-      words.pictures.rowsToHungFrom(
+      words.pictures.hangingCaption(
         fromRow,
         throughRow,
         hung.leftName,
