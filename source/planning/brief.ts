@@ -112,3 +112,5 @@ export interface BriefFile {
 
 /** The strand that frees the open start; no yarn may take its name. */
 export const ravelCord = 'ravel cord';
+/** The waste yarn of a brief that names none. */
+export const unnamedWaste = 'waste';

@@ -1,7 +1,7 @@
 import { opposite } from '../bed/side.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch } from '../shared/units.ts';
-import { type BagWish, type Brief, ravelCord, type Swatch } from './brief.ts';
+import { type BagWish, type Brief, ravelCord, type Swatch, unnamedWaste } from './brief.ts';
 import type { BriefFile } from './brief-schema.ts';
 import type { BriefFault } from './fault.ts';
 
@@ -46,12 +46,12 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
   });
 }
 
-const wasteYarn = (file: BriefFile): string => file.waste?.yarn ?? 'waste';
+const wasteYarn = (file: BriefFile): string => file.waste?.yarn ?? unnamedWaste;
 
 function checkNames(file: BriefFile): BriefFault | null {
   const known = Object.keys(file.yarns);
   if (known.length === 0) return { code: 'brief/no-yarns' };
-  const reserved = known.find((name) => name === 'waste' || name === ravelCord);
+  const reserved = known.find((name) => name === unnamedWaste || name === ravelCord);
   if (reserved) return { code: 'brief/reserved-yarn', yarn: reserved };
   if (known.includes(wasteYarn(file))) return { code: 'brief/waste-is-a-yarn', yarn: wasteYarn(file) };
   if (wasteYarn(file) === ravelCord) return { code: 'brief/reserved-yarn', yarn: ravelCord };

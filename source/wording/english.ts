@@ -4,9 +4,7 @@ import { bench } from './bench.en.ts';
 import { brief } from './brief.en.ts';
 import { cli } from './cli.en.ts';
 import { commands } from './commands.en.ts';
-import { cord } from './cord.en.ts';
 import { counted } from './counted.en.ts';
-import { drawings } from './drawings.en.ts';
 import { faults } from './faults.en.ts';
 import { files } from './files.en.ts';
 import { finding } from './finding.en.ts';
@@ -58,10 +56,8 @@ export const english = {
   steps,
   spoken,
   shouted,
-  drawings,
   bench,
   cli,
   slips,
   plan,
-  cord,
 };

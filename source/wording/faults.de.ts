@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FaultsWords } from './faults.en.ts';
-import { lacks, sideWord } from './forms.de.ts';
+import { sideWord } from './forms.de.ts';
 
 export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   needleHoldsLoop: (needle) =>
@@ -39,12 +39,12 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   tooFewStitches: (stitches, least) =>
     `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${least}.`,
   scrapsCordShort: (yarn, grams) =>
-    `Von ${yarn} ${lacks(`${grams} g`)} schon für die Kordel allein ${grams} g: nenn in cord.yarn ein längeres Garn, oder verkürz cord.tieCm.`,
+    `Schon für die Kordel allein sind es ${grams} g ${yarn} zu wenig: nenn in cord.yarn ein Garn, von dem du mehr hast, oder verkürz cord.tieCm.`,
   scrapsNoCloser: (scraps) =>
     `Keines reicht für den letzten Streifen, der auch verbindet und näht (${list(scraps)}): nimm einen längeren Rest dazu.`,
   yarnNotWeighed: 'Kein Garn der Vorgabe ist gewogen: gib grams an, oder lass --from-yarn weg.',
   yarnForNoBag: (yarn, grams, smallest) =>
-    `Von ${yarn} ${lacks(`${grams} g`)} ${grams} g selbst für den kleinsten Beutel dieser Form, ${smallest}: wieg noch einmal, oder nimm ein anderes Garn.`,
+    `Selbst für den kleinsten Beutel dieser Form, ${smallest}, sind es ${grams} g ${yarn} zu wenig: wieg noch einmal, oder nimm ein anderes Garn.`,
   nothingToConfirm: 'Der Beutel ist fertig: es ist kein Schritt mehr zu bestätigen.',
   tooManySteps: (count) => `Nur der letzte Schritt ist übrig, ${count} auf einmal gehen nicht: bestätige 1.`,
   fewerLeft: (count, left) =>

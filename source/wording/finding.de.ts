@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FindingWords } from './finding.en.ts';
-import { lacks, sideStem, sideWord, yarnObject } from './forms.de.ts';
+import { sideStem, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
 
 export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts): FindingWords => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
@@ -11,7 +11,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   edgesSeen: (left, right) => `Ränder ${left} und ${right}`,
   carriageSeen: (carriage) => `Schlitten ${sideWord(carriage)}`,
   feederEmpty: 'nichts im Fadenführer',
-  feederHolds: (yarn) => `${yarn} im Fadenführer`,
+  feederHolds: (yarn) => `${yarnName(yarn)} im Fadenführer`,
   askCarriage: 'Auf welcher Seite steht der Schlitten?',
   askYarn: 'Aus welchem Garn sind die Maschen auf den Nadeln?',
   askFeeder: 'Welches Garn ist im Fadenführer, falls eines darin ist?',
@@ -24,7 +24,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   askRowsOfColour: 'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
   needleOffBed: (needle, needleCount) =>
     `Auf einem Nadelbett mit ${needleCount} Nadeln gibt es ${needle} nicht: lies den Namen noch einmal ab.`,
-  unknownYarn: (yarn, map) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(map)}.`,
+  unknownYarn: (yarn, known) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(known.map(yarnName))}.`,
   notACount: (value) => `${value} lässt sich nicht zählen: nenn eine ganze Zahl ab 0.`,
   rowsBack: (size, row) => `${counted.step(size)} zurück, bis das Zählwerk ${counted.row(row)} zeigt.`,
   notAsDone: (marked) =>
@@ -32,13 +32,13 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
       ? '1 davon lässt sich nicht einfach rückgängig machen.'
       : `${marked} davon lassen sich nicht einfach rückgängig machen.`,
   cut: (yarn) =>
-    `Geschnitten bleibt geschnitten: knüpf ${yarnObject(yarn)} am Rand an und vernäh später beide Enden.`,
+    `Geschnitten bleibt geschnitten: knüpf ${theYarn(yarn)} am Rand an und vernäh später beide Enden.`,
   offTheNeedles:
     'Das Gestrick ist von den Nadeln: häng jede Masche aus den Hilfsgarnreihen wieder ein, ohne Gewichte, bis alle hängen.',
   released: (what) =>
     `${what === 'waste' ? 'Das Hilfsgarn' : 'Der Trennfaden'} ist heraus: fang zuallererst jede offene Masche auf einem losen Faden auf.`,
   drawnThrough: (yarn) =>
-    `Die Kordel ist geschlossen und kann nicht zurück auf die Nadeln: ist sie zu kurz, strick sie neu aus ${yarn}.`,
+    `Die Kordel ist geschlossen und kann nicht zurück auf die Nadeln: ist sie zu kurz, strick sie neu aus ${toTheYarn(yarn)}.`,
   noSuchPlace: (done, stepCount) =>
     `Nach ${done} Schritten gibt es keine Stelle: der Beutel hat ${stepCount}.`,
   notBehind: (fromDone) => `Auftrennen geht rückwärts: wähle eine Stelle vor Schritt ${fromDone}.`,
@@ -87,16 +87,16 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   swapped: (look) =>
     `Es passt, wenn links und rechts tauschen: ${look}. Lies die Namen der Nadeln noch einmal ab.`,
   unravelRows: (rows, yarn, caughtOn, back) =>
-    `Zieh ${rows} Reihen ${yarn} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. Bring den Schlitten zurück nach ${sideWord(back)}, ohne zu stricken.`,
+    `Zieh ${rows} Reihen ${yarnName(yarn)} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. Bring den Schlitten zurück nach ${sideWord(back)}, ohne zu stricken.`,
   unsewBarsOfBoth: (bars) => `Zieh den Faden auf jeder Seite unter den letzten ${bars} Querfäden heraus.`,
   work: (needleList) => `Bring ${needleList} in Arbeitsstellung.`,
   rest: (needleList) => `Schieb ${needleList} in Ruhestellung.`,
   stand: (side) => `Stell den Schlitten nach ${sideWord(side)}.`,
   counter: (rows) => `Reihenzähler auf ${rows}.`,
-  castOn: (yarn) => `Schlag mit ${yarn} an.`,
-  feed: (yarn) => `Fädle ${yarnObject(yarn)} in den Fadenführer ein.`,
-  park: (yarn, end) => `Nimm ${yarn} aus dem Fadenführer und leg es am ${sideStem(end)}en Ende ab.`,
-  cutLeaving: (yarn, endTailCm) => `Schneide ${yarnObject(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
+  castOn: (yarn) => `Schlag mit ${toTheYarn(yarn)} an.`,
+  feed: (yarn) => `Fädle ${theYarn(yarn)} in den Fadenführer ein.`,
+  park: (yarn, end) => `Nimm ${theYarn(yarn)} aus dem Fadenführer und leg es am ${sideStem(end)}en Ende ab.`,
+  cutLeaving: (yarn, endTailCm) => `Schneide ${theYarn(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
   knit: (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
   slip: (to) => `Stell den Schlitten auf leer und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
   transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
@@ -110,12 +110,12 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   carriageBack: (back) => `Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
   counterBack: (rows) => `Stell das Zählwerk zurück auf ${rows}.`,
   undoCastOn: 'Nimm die Anschlagmaschen von den Nadeln.',
-  undoFeed: (yarn) => `Nimm ${yarnObject(yarn)} aus dem Fadenführer.`,
+  undoFeed: (yarn) => `Nimm ${theYarn(yarn)} aus dem Fadenführer.`,
   parkAgain: (yarn, parkedAt) =>
-    `Nimm ${yarnObject(yarn)} aus dem Fadenführer, zurück an seinen Platz am ${sideStem(parkedAt)}en Ende.`,
-  feedAgain: (yarn) => `Fädle ${yarnObject(yarn)} wieder in den Fadenführer ein.`,
+    `Nimm ${theYarn(yarn)} aus dem Fadenführer, zurück an seinen Platz am ${sideStem(parkedAt)}en Ende.`,
+  feedAgain: (yarn) => `Fädle ${theYarn(yarn)} wieder in den Fadenführer ein.`,
   joinAgain: (yarn, endTailCm, joinedPlace) =>
-    `Knüpf ${yarnObject(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
+    `Knüpf ${theYarn(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
   hangFromWaste: (hungOn) => `Häng die Maschen aus den Hilfsgarnreihen wieder ein: ${hungOn}.`,
   undoRehang: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
@@ -125,7 +125,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   to: (value, at) => `${value} bis ${at}`,
   oneOnEach: (first, last) => `eine auf jede Nadel von ${first} bis ${last}`,
   unravelRow: (yarn, caughtOn, back) =>
-    `Zieh die Reihe aus ${yarn} sachte heraus und fang jede Masche auf: ${caughtOn}. Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
+    `Zieh die Reihe aus ${toTheYarn(yarn)} sachte heraus und fang jede Masche auf: ${caughtOn}. Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
   eachOf: (first, last) => `${first} bis ${last}`,
   noneOn: (where) => `keine auf ${where} (leer in Arbeitsstellung)`,
   togetherOn: (loops, where) => `${where.includes(' bis ') ? 'je ' : ''}${loops} zusammen auf ${where}`,
@@ -160,8 +160,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   rowsNumber: (rows, number) => `${rows} Reihen, Nummer ${number}`,
   nearestWidth: (aimCm, named) =>
     `Mit dem Garn, das da ist, am nächsten an ${length(aimCm)} Breite: ${named}.`,
-  yarnShort: (name, withReserveGrams) =>
-    `von ${name} ${lacks(massNeeded(withReserveGrams))} ${massNeeded(withReserveGrams)}`,
+  yarnShort: (name, withReserveGrams) => `${massNeeded(withReserveGrams)} ${name} zu wenig`,
   rows: (rows) => `${rows} Reihen`,
   sizeAndRowsLeft: (widthCm, depthCm, rowsLeft) =>
     `${length(widthCm)} breit, ${length(depthCm)} tief, noch ${counted.row(rowsLeft)}`,

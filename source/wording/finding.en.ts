@@ -1,6 +1,7 @@
 import type { Side } from '../bed/side.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
+import { theYarn, yarnName } from './forms.en.ts';
 
 export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts) => ({
   stepComesNext: (done: number) => `step ${done} comes next`,
@@ -10,7 +11,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   edgesSeen: (left: string, right: string) => `edges ${left} and ${right}`,
   carriageSeen: (carriage: Side) => `carriage on the ${carriage}`,
   feederEmpty: 'nothing in the feeder',
-  feederHolds: (yarn: string) => `${yarn} in the feeder`,
+  feederHolds: (yarn: string) => `${theYarn(yarn)} in the feeder`,
   askCarriage: 'Which side does the carriage stand on?',
   askYarn: 'Which yarn are the loops on the needles made of?',
   askFeeder: 'Which yarn is in the feeder, if any?',
@@ -23,18 +24,19 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   askRowsOfColour: 'How many rows of the newest colour hang there, the one on the needles too?',
   needleOffBed: (needle: string, needleCount: number) =>
     `There is no needle ${needle} on a bed of ${needleCount}: read its name again.`,
-  unknownYarn: (yarn: string, map: string[]) => `${yarn} is not a yarn of this bag: it has ${list(map)}.`,
+  unknownYarn: (yarn: string, known: readonly string[]) =>
+    `${yarn} is not a yarn of this bag: it has ${list(known.map(yarnName))}.`,
   notACount: (value: number) => `${value} cannot be counted: give a whole number, 0 or more.`,
   rowsBack: (size: number, row: number) =>
     `${counted.step(size)} back, to ${counted.row(row)} on the counter.`,
   notAsDone: (marked: number) => `${marked} of them cannot be undone just as they were done.`,
-  cut: (yarn: string) => `A cut stays a cut: join ${yarn} at the edge and hide both ends later.`,
+  cut: (yarn: string) => `A cut stays a cut: join ${theYarn(yarn)} at the edge and hide both ends later.`,
   offTheNeedles:
     'The work is off the needles: hang each loop again from its waste rows, weights off until all hang.',
   released: (what: 'ravel cord' | 'waste') =>
     `The ${what} is out: catch every open loop on a spare strand before anything else.`,
   drawnThrough: (yarn: string) =>
-    `The cord is closed off: it cannot go back on the needles; knit it anew with ${yarn} if it is too short.`,
+    `The cord is closed off: it cannot go back on the needles; knit it anew with ${theYarn(yarn)} if it is too short.`,
   noSuchPlace: (done: number, stepCount: number) =>
     `There is no place after ${done} steps: the bag has ${stepCount}.`,
   notBehind: (fromDone: number) => `Ripping back goes backwards: choose a place before step ${fromDone}.`,
@@ -82,16 +84,16 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   swapped: (look: string) =>
     `It fits when left and right change places: ${look}. Read the needle names again.`,
   unravelRows: (rows: number, yarn: string, caughtOn: string, back: Side) =>
-    `Pull out ${rows} rows of ${yarn} one by one, catching every loop: in the end ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
+    `Pull out ${rows} rows of ${yarnName(yarn)} one by one, catching every loop: in the end ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
   unsewBarsOfBoth: (bars: number) => `Draw the thread out from under the last ${bars} bars on each side.`,
   work: (needleList: string) => `Bring ${needleList} into work.`,
   rest: (needleList: string) => `Push ${needleList} out of work.`,
   stand: (side: Side) => `Put the carriage on the ${side}.`,
   counter: (rows: number) => `Row counter to ${rows}.`,
-  castOn: (yarn: string) => `Cast on with ${yarn}.`,
-  feed: (yarn: string) => `Thread ${yarn} into the feeder.`,
-  park: (yarn: string, end: Side) => `Take ${yarn} out of the feeder and park it at the ${end} end.`,
-  cutLeaving: (yarn: string, endTailCm: number) => `Cut ${yarn}, leaving ${tail(endTailCm)}.`,
+  castOn: (yarn: string) => `Cast on with ${theYarn(yarn)}.`,
+  feed: (yarn: string) => `Thread ${theYarn(yarn)} into the feeder.`,
+  park: (yarn: string, end: Side) => `Take ${theYarn(yarn)} out of the feeder and park it at the ${end} end.`,
+  cutLeaving: (yarn: string, endTailCm: number) => `Cut ${theYarn(yarn)}, leaving ${tail(endTailCm)}.`,
   knit: (to: Side) => `Knit one row to the ${to}.`,
   slip: (to: Side) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
   transfer: (needleList: string, target: string) =>
@@ -106,12 +108,12 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   carriageBack: (back: Side) => `Bring the carriage back to the ${back} without knitting.`,
   counterBack: (rows: number) => `Turn the row counter back to ${rows}.`,
   undoCastOn: 'Take the cast-on loops off the needles.',
-  undoFeed: (yarn: string) => `Take ${yarn} out of the feeder.`,
+  undoFeed: (yarn: string) => `Take ${theYarn(yarn)} out of the feeder.`,
   parkAgain: (yarn: string, parkedAt: Side) =>
-    `Take ${yarn} out of the feeder, back to its place at the ${parkedAt} end.`,
-  feedAgain: (yarn: string) => `Put ${yarn} back into the feeder.`,
+    `Take ${theYarn(yarn)} out of the feeder, back to its place at the ${parkedAt} end.`,
+  feedAgain: (yarn: string) => `Put ${theYarn(yarn)} back into the feeder.`,
   joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
-    `Join ${yarn} again, leaving ${tail(endTailCm)} to hide; ${joinedPlace}.`,
+    `Join ${theYarn(yarn)} again, leaving ${tail(endTailCm)} to hide; ${joinedPlace}.`,
   hangFromWaste: (hungOn: string) => `Hang the loops again from the waste rows: ${hungOn}.`,
   undoRehang: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
@@ -121,7 +123,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   to: (value: string, at: string) => `${value} to ${at}`,
   oneOnEach: (first: string, last: string) => `one on each needle from ${first} to ${last}`,
   unravelRow: (yarn: string, caughtOn: string, back: Side) =>
-    `Pull out the row of ${yarn} gently, catching every loop: ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
+    `Pull out the row of ${yarnName(yarn)} gently, catching every loop: ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
   eachOf: (first: string, last: string) => `each from ${first} to ${last}`,
   noneOn: (where: string) => `none on ${where}, which stays in work`,
   togetherOn: (loops: number, where: string) => `${loops} together on ${where}`,

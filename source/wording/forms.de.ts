@@ -9,6 +9,7 @@
  * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
+import { ravelCord, unnamedWaste } from '../planning/brief.ts';
 
 /** `left` and `right` as they come in values: nach links, am linken Rand. */
 export const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
@@ -39,13 +40,15 @@ export const yarnClassWords: Readonly<Record<string, string>> = {
   jumbo: 'extra dick',
 };
 export const timesWord = (times: number): string => (times === 1 ? 'einmal' : `${times}-mal`);
-/** The yarns that have names of ours, as what something is done with. */
-export const yarnObject = (yarn: string): string => {
-  if (yarn === 'Hilfsgarn') return 'das Hilfsgarn';
-  return yarn === 'Trennfaden' ? 'den Trennfaden' : yarn;
-};
-/** By a weight, such as `1 g` or `2,5 g`. */
-export const lacks = (weight: string): string => (/^1(?: |$)/.test(weight) ? 'fehlt' : 'fehlen');
+/** A yarn by the name that the maker gave it; two have names of ours. */
+export const yarnName = (yarn: string): string =>
+  yarn === unnamedWaste ? 'Hilfsgarn' : yarn === ravelCord ? 'Trennfaden' : yarn;
+/** As what something is done with: wen oder was. */
+export const theYarn = (yarn: string): string =>
+  yarn === unnamedWaste ? 'das Hilfsgarn' : yarn === ravelCord ? 'den Trennfaden' : yarn;
+/** Behind mit, aus, unter: wem. */
+export const toTheYarn = (yarn: string): string =>
+  yarn === unnamedWaste || yarn === ravelCord ? `dem ${yarnName(yarn)}` : yarn;
 /** What was typed comes in English quotes. */
 export const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
 /** `mouth` and `bottom` as they come in values. */

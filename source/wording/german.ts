@@ -4,9 +4,7 @@ import { bench } from './bench.de.ts';
 import { brief } from './brief.de.ts';
 import { cli } from './cli.de.ts';
 import { commands } from './commands.de.ts';
-import { cord } from './cord.de.ts';
 import { counted } from './counted.de.ts';
-import { drawings } from './drawings.de.ts';
 import { faults } from './faults.de.ts';
 import { files } from './files.de.ts';
 import { finding } from './finding.de.ts';
@@ -60,12 +58,10 @@ const topics: Topics = {
   steps,
   spoken,
   shouted,
-  drawings,
   bench,
   cli,
   slips,
   plan,
-  cord,
 };
 
 export const inGerman: Language = {

@@ -3,7 +3,7 @@ import type { MeasuredWords } from './measured.en.ts';
 
 const sides = { width: 'Breite', depth: 'Tiefe' };
 
-export const measured = ({ length }: Amounts): MeasuredWords => ({
+export const measured = ({ length, lengthNeeded }: Amounts): MeasuredWords => ({
   got: (widthCm, depthCm) => `Gemessen: ${length(widthCm)} breit, ${length(depthCm)} tief.`,
   asPlanned: (side) => `${sides[side]} wie geplant.`,
   beside: (side, offCm, doubtCm) =>
@@ -12,4 +12,17 @@ export const measured = ({ length }: Amounts): MeasuredWords => ({
     } der ± ${length(doubtCm)} des Plans.`,
   impossible: (widthCm, depthCm) =>
     `Kein Beutel misst ${length(widthCm)} mal ${length(depthCm)}: tippe seine Breite und dann seine Tiefe, etwa measured 13,6 18.`,
+  cord: {
+    usage: 'cord LÄNGE',
+    summary: 'wie lang die ersten Runden der Kordel sind: danach richtet sich ihr Rest',
+    gist: 'die gemessene Kordel',
+    planned: (rounds, left, lengthCm) =>
+      left === 0
+        ? `Das reicht für ${lengthNeeded(lengthCm)} Kordel.`
+        : `${rounds} Runden ergeben ${lengthNeeded(lengthCm)}: noch ${left} zu stricken.`,
+    notAsked: 'Die Kordel wird bei dem Schritt gemessen, der danach fragt, wenn 20 Runden gestrickt sind.',
+    impossible: (lengthCm) =>
+      `Runden einer Kordel sind nicht ${length(lengthCm)} lang: gib ihre Länge ein, etwa cord 7.4.`,
+    notALength: (text, usage) => `${text} ist keine Länge. Zum Beispiel: ${usage}.`,
+  },
 });

@@ -40,4 +40,21 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
     `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(crawl)}.`,
   hangingCaption: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
     `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${endLeft} bis ${endRight}.`,
+  bagPart: (depthCm, isPale) =>
+    `oben links, im Ganzen ${length(depthCm)} tief${isPale ? '; blass: kommt noch' : ''}`,
+  mouth: 'Öffnung',
+  bottom: 'Boden',
+  stripPart: (from, through, of) => `Reihen ${from} bis ${through} von ${of} gezeigt`,
+  tooFine: 'zu fein, um jeden Streifen zu zeigen',
+  graft: (mouth) => `rechte Seite oben, A oberhalb, B unterhalb, die Öffnung ${sideWord(mouth)}`,
+  graftDown: 'hinab: von der rechten Seite nach hinten',
+  graftUp: 'herauf: von hinten zur rechten Seite',
+  graftPath: 'hinter den Schenkeln, über den Kopf jeder Masche, so groß wie eine Masche',
+  graftTurns: 'B: hinab durch eine, herauf durch die nächste; dann A ebenso',
+  seamFold: 'rechte Seite außen, der Abnahmerand Hälfte auf Hälfte gefaltet',
+  seamBars: 'unter jedem Querfaden durch, eine Masche vom Rand, eine Seite und dann die andere',
+  seamDraw: 'alle 6 bis 8 Querfäden den Faden anziehen, bis die Ränder sich treffen',
+  cordSlip: (to) => `nach ${sideWord(to)}: der Schlitten läuft frei, nichts wird gestrickt`,
+  cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden dahinter zieht den Schlauch zu`,
+  cordRound: 'zwei Schlittengänge sind eine Runde, eine Reihe hoch',
 });

@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
-import { placeWords, sideStem, sideWord, yarnClassWords } from './forms.de.ts';
+import { placeWords, sideStem, sideWord, yarnClassWords, yarnName } from './forms.de.ts';
 import type { PromptWords } from './prompt.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
@@ -77,9 +77,9 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     moves: (done, all) => `${done} von ${all} Formschritten gemacht.`,
     edges: (left, right, stitches, carriage, moves) =>
       `Ränder ${left} und ${right}, ${counted.needle(stitches)} mit Maschen. ${carriage} ${moves}`,
-    parkedAt: (yarn, end) => `${yarn} am ${sideStem(end)}en Ende`,
+    parkedAt: (yarn, end) => `${yarnName(yarn)} am ${sideStem(end)}en Ende`,
     feederEmpty: 'Der Fadenführer ist leer.',
-    feeder: (yarn) => `Im Fadenführer: ${yarn}.`,
+    feeder: (yarn) => `Im Fadenführer: ${yarnName(yarn)}.`,
     parked: (waiting) => `Abgelegt: ${list(waiting)}.`,
   },
   notes: {
@@ -112,10 +112,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   sheetEnding: (out) =>
     `${out} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: häng eines davon an.`,
   sheetWritten: (out) => `Das Blatt ist geschrieben: ${out}`,
-  yarns: {
-    ravelCord: 'Trennfaden',
-    waste: 'Hilfsgarn',
-  },
+  yarn: yarnName,
   yarnClass: (name, number) => `${yarnClassWords[name] ?? name} (${number})`,
   soon: {
     now: 'jetzt',

@@ -4,6 +4,7 @@ import type { Side } from '../bed/side.ts';
 import type { NumberedPlace } from '../steps/landmarks.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
+import { yarnName } from './forms.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts) => ({
   unknownCommand: (word: string, nearest: string) => `There is no command ${word}. Did you mean ${nearest}?`,
@@ -82,9 +83,9 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
     moves: (done: number, all: number) => `${done} of ${all} shaping moves done.`,
     edges: (left: string, right: string, stitches: number, carriage: string, moves: string) =>
       `Edges ${left} and ${right}, ${counted.needle(stitches)} with loops. ${carriage} ${moves}`,
-    parkedAt: (yarn: string, end: Side) => `${yarn} at the ${end} end`,
+    parkedAt: (yarn: string, end: Side) => `${yarnName(yarn)} at the ${end} end`,
     feederEmpty: 'Nothing in the feeder.',
-    feeder: (yarn: string) => `In the feeder: ${yarn}.`,
+    feeder: (yarn: string) => `In the feeder: ${yarnName(yarn)}.`,
     parked: (waiting: string[]) => `Parked: ${list(waiting)}.`,
   },
   notes: {
@@ -117,10 +118,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   sheetEnding: (out: string) =>
     `${out} does not end in .html, .svg or .md, which say what kind of sheet to write: add one of them.`,
   sheetWritten: (out: string) => `The sheet is written: ${out}`,
-  yarns: {
-    ravelCord: 'ravel cord',
-    waste: 'waste',
-  },
+  yarn: yarnName,
   yarnClass: (name: string, number: number) => `${name} (${number})`,
   soon: {
     now: 'now',

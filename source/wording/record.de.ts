@@ -1,5 +1,6 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
+import { yarnName } from './forms.de.ts';
 import type { RecordWords } from './record.en.ts';
 
 export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
@@ -37,16 +38,16 @@ export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
     `Letztes Mal wurden ${mass(usedGrams)} ${yarn} gebraucht, und ${left} blieben übrig: mit dem Rest ist dieser Beutel geplant.`,
   noteAtEnd: (text) => `Letztes Mal, am Ende: ${text}`,
   noteAtStep: (step, text) => `Letztes Mal, bei Schritt ${step}: ${text}`,
-  weighed: (yarn, used) => `${yarn} gewogen: ${used}.`,
+  weighed: (yarn, used) => `${yarnName(yarn)} gewogen: ${used}.`,
   planned: (planned) => `geplant ${massNeeded(planned)}`,
   weighedAfterStep: (done) => `gewogen nach Schritt ${done}`,
   left: (left) => `${left} übrig`,
   usedOfLeft: (usedGrams, left, haveGrams) =>
     `${mass(usedGrams)} gebraucht, ${left} von ${mass(haveGrams)} übrig`,
-  noSuchYarn: (yarn, known) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(known)}.`,
-  notAWeight: (weight, yarn) => `${weight} ${yarn} lassen sich nicht wiegen: gib 0 oder mehr an.`,
+  noSuchYarn: (yarn, known) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(known.map(yarnName))}.`,
+  notAWeight: (weight, yarn) => `${weight} ${yarnName(yarn)} lassen sich nicht wiegen: gib 0 oder mehr an.`,
   moreThanBefore: (before, yarn, left) =>
-    `Vor der Arbeit waren es ${before} ${yarn}, also können keine ${left} übrig sein: wieg noch einmal.`,
+    `Vor der Arbeit waren es ${before} ${yarnName(yarn)}, also können keine ${left} übrig sein: wieg noch einmal.`,
   bagBegun: (name, day) => `${name}, begonnen ${day}`,
   bagFinished: 'Der Beutel ist fertig.',
   logEnds: 'Das Protokoll endet hier; der Beutel ist nicht fertig.',

@@ -2,6 +2,7 @@
 
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
+import { yarnName } from './forms.en.ts';
 
 export const record = ({ list, mass, massNeeded }: Amounts) => ({
   titles: {
@@ -39,16 +40,18 @@ export const record = ({ list, mass, massNeeded }: Amounts) => ({
     `Last time ${mass(usedGrams)} of ${yarn} were used and ${left} left: this bag is planned with what is left.`,
   noteAtEnd: (text: string) => `Last time, at the end: ${text}`,
   noteAtStep: (step: number, text: string) => `Last time, at step ${step}: ${text}`,
-  weighed: (yarn: string, used: string) => `Weighed ${yarn}: ${used}.`,
+  weighed: (yarn: string, used: string) => `Weighed ${yarnName(yarn)}: ${used}.`,
   planned: (planned: number) => `planned ${massNeeded(planned)}`,
   weighedAfterStep: (done: number) => `weighed after step ${done}`,
   left: (left: string) => `${left} left`,
   usedOfLeft: (usedGrams: number, left: string, haveGrams: number) =>
     `${mass(usedGrams)} used, ${left} of ${mass(haveGrams)} left`,
-  noSuchYarn: (yarn: string, known: string[]) => `${yarn} is not a yarn of this bag: it has ${list(known)}.`,
-  notAWeight: (weight: string, yarn: string) => `${weight} of ${yarn} cannot be weighed: give 0 or more.`,
+  noSuchYarn: (yarn: string, known: readonly string[]) =>
+    `${yarn} is not a yarn of this bag: it has ${list(known.map(yarnName))}.`,
+  notAWeight: (weight: string, yarn: string) =>
+    `${weight} of ${yarnName(yarn)} cannot be weighed: give 0 or more.`,
   moreThanBefore: (before: string, yarn: string, left: string) =>
-    `There were ${before} of ${yarn} before the work, so ${left} cannot be left: weigh it once more.`,
+    `There were ${before} of ${yarnName(yarn)} before the work, so ${left} cannot be left: weigh it once more.`,
   bagBegun: (name: string, day: string) => `${name}, begun ${day}`,
   bagFinished: 'The bag is finished.',
   logEnds: 'The log ends here; the bag is not finished.',

@@ -2,9 +2,9 @@
 import type { Side } from '../bed/side.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import { yarnName } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };
-const yarnName = (yarn: string): string => (yarn === 'waste' ? 'Hilfsgarn' : yarn);
 
 export const shouted = (_: Amounts): ActWords => ({
   'set-needles': () => 'Nadeln',

@@ -1,8 +1,8 @@
 /** One or two words for a glance from afar. */
+
+import { unnamedWaste } from '../planning/brief.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
-
-const yarnName = (yarn: string): string => (yarn === 'waste' ? 'waste' : yarn);
 
 export const shouted = (_: Amounts): ActWords => ({
   'set-needles': () => 'needles',
@@ -23,7 +23,7 @@ export const shouted = (_: Amounts): ActWords => ({
   increase: ({ side }) => `${side} out`,
   decrease: ({ side }) => `${side} in`,
   thread: ({ yarn }) => `to ${yarn}`,
-  'thread-waste': ({ yarn }) => `to ${yarnName(yarn)}`,
+  'thread-waste': ({ yarn }) => `to ${yarn === unnamedWaste ? 'waste' : yarn}`,
   'thread-cord': ({ yarn }) => `to ${yarn}`,
   'graft-start': () => 'graft 1',
   'graft-pair': ({ down }) => `graft ${down}`,

@@ -1,6 +1,7 @@
 import type { Care, Trace } from '../session/mend.ts';
 import { exhaustive } from '../shared/exhaustive.ts';
 import type { Amounts } from './amounts.ts';
+import { yarnName } from './forms.de.ts';
 import type { Asked, SlipTold, SlipWords } from './slips.en.ts';
 
 const moveOf = (told: SlipTold, move: number): string =>
@@ -11,6 +12,8 @@ const rowsWord = (rows: number): string =>
 const is = (rows: number): string => (rows === 1 ? 'ist' : 'sind');
 const lacks = (rows: number): string => (rows === 1 ? 'fehlt' : 'fehlen');
 const aside = (by: number): string => (by > 0 ? 'rechts' : 'links');
+
+const held = (yarn: string | null): string => (yarn === null ? 'nichts' : yarnName(yarn));
 
 function slipSentence(told: SlipTold): string {
   const { slip } = told;
@@ -42,11 +45,11 @@ function slipSentence(told: SlipTold): string {
         ? `${rowsWord(slip.rows)} von diesem Streifen ${lacks(slip.rows)}.`
         : `${rowsWord(slip.rows)} von Streifen ${told.stripe}${told.orBefore ? ' oder einem früheren' : ''} ${lacks(slip.rows)}.`;
     case 'stripe-in-other-yarn':
-      return `Streifen ${slip.stripe} ist in ${slip.used}; dran war ${told.due}.`;
+      return `Streifen ${slip.stripe} ist in ${yarnName(slip.used)}; dran war ${held(told.due)}.`;
     case 'yarns-swapped':
-      return `Ab Streifen ${slip.stripe} sind ${told.due} und ${slip.used} vertauscht.`;
+      return `Ab Streifen ${slip.stripe} sind ${held(told.due)} und ${yarnName(slip.used)} vertauscht.`;
     case 'row-in-other-yarn':
-      return `Reihe ${told.row} ist in ${slip.used}; dran war ${told.due}.`;
+      return `Reihe ${told.row} ist in ${yarnName(slip.used)}; dran war ${held(told.due)}.`;
     case 'rehang-missing':
       return `Nach Reihe ${slip.row} wurde nicht umgehängt: die Arbeit geht weiter, wo sie war.`;
     case 'rehang-shifted':
@@ -58,7 +61,7 @@ function slipSentence(told: SlipTold): string {
     case 'carriage-wrong-side':
       return `Der Schlitten fuhr hinüber, ohne zu stricken: nach Reihe ${told.row} gehört er nach ${told.carriage === 'left' ? 'links' : 'rechts'}.`;
     case 'wrong-yarn-in-feeder':
-      return `In den Fadenführer gehört ${told.due ?? 'nichts'}; darin ist ${slip.held ?? 'nichts'}.`;
+      return `In den Fadenführer gehört ${held(told.due)}; darin ist ${held(slip.held)}.`;
     default:
       return exhaustive(slip);
   }

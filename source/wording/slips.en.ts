@@ -3,6 +3,7 @@ import type { Slip } from '../session/diagnose/slip.ts';
 import type { Care, How, Trace } from '../session/mend.ts';
 import { exhaustive } from '../shared/exhaustive.ts';
 import type { Amounts } from './amounts.ts';
+import { theYarn, yarnName } from './forms.en.ts';
 
 /** A slip with what its sentence needs beyond it. */
 export interface SlipTold {
@@ -30,6 +31,8 @@ const moveOf = (told: SlipTold, move: number): string =>
 
 const rowsWord = (rows: number): string =>
   rows === 1 ? 'one row' : rows === 2 ? 'two rows' : `${rows} rows`;
+
+const held = (yarn: string | null): string => (yarn === null ? 'nothing' : theYarn(yarn));
 
 function slipSentence(told: SlipTold): string {
   const { slip } = told;
@@ -61,11 +64,11 @@ function slipSentence(told: SlipTold): string {
         ? `${capital(rowsWord(slip.rows))} of this stripe ${slip.rows === 1 ? 'is' : 'are'} missing.`
         : `${capital(rowsWord(slip.rows))} of stripe ${told.stripe}${told.orBefore ? ', or of one before it,' : ''} ${slip.rows === 1 ? 'is' : 'are'} missing.`;
     case 'stripe-in-other-yarn':
-      return `Stripe ${slip.stripe} is in ${slip.used}; ${told.due} was due.`;
+      return `Stripe ${slip.stripe} is in ${yarnName(slip.used)}; ${held(told.due)} was due.`;
     case 'yarns-swapped':
-      return `From stripe ${slip.stripe} on ${told.due} and ${slip.used} have changed places.`;
+      return `From stripe ${slip.stripe} on ${held(told.due)} and ${yarnName(slip.used)} have changed places.`;
     case 'row-in-other-yarn':
-      return `Row ${told.row} is in ${slip.used}; ${told.due} was due.`;
+      return `Row ${told.row} is in ${yarnName(slip.used)}; ${held(told.due)} was due.`;
     case 'rehang-missing':
       return `The work was not hung again after row ${slip.row}: it goes on where it was.`;
     case 'rehang-shifted':
@@ -77,7 +80,7 @@ function slipSentence(told: SlipTold): string {
     case 'carriage-wrong-side':
       return `The carriage has crossed without knitting: after row ${told.row} it should stand on the ${told.carriage}.`;
     case 'wrong-yarn-in-feeder':
-      return `The feeder should hold ${told.due ?? 'nothing'}; it holds ${slip.held ?? 'nothing'}.`;
+      return `The feeder should hold ${held(told.due)}; it holds ${held(slip.held)}.`;
     default:
       return exhaustive(slip);
   }

@@ -3,10 +3,10 @@ import type { Side } from '../bed/side.ts';
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import { yarnName } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };
 const edge: Readonly<Record<Side, string>> = { left: 'linker Rand', right: 'rechter Rand' };
-const yarnName = (yarn: string): string => (yarn === 'waste' ? 'Hilfsgarn' : yarn);
 const rowsFrom = (from: number, through: number): string =>
   from === through ? `${from}` : `${from} bis ${through}`;
 const spelt = (length: string): string => length.replace(/ cm$/, ' Zentimeter').replace(/ in$/, ' Zoll');

@@ -2,17 +2,15 @@
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import { theYarn } from './forms.en.ts';
 
-const yarnName = (yarn: string): string => (yarn === 'waste' ? 'the waste yarn' : yarn);
 const rowsFrom = (from: number, through: number): string =>
   from === through ? `${from}` : `${from} to ${through}`;
 /** Units in full, for a voice. */
 const spelt = (length: string): string => length.replace(/ cm$/, ' centimetres').replace(/ in$/, ' inches');
 const aside = (aside: Aside | null): string => {
   if (!aside) return '';
-  return aside.how === 'park'
-    ? `park ${yarnName(aside.yarn)} ${aside.end}, `
-    : `cut ${yarnName(aside.yarn)}, `;
+  return aside.how === 'park' ? `park ${theYarn(aside.yarn)} ${aside.end}, ` : `cut ${theYarn(aside.yarn)}, `;
 };
 const counter = (sets: boolean, rows: number): string => (sets ? `, counter to ${rows}` : '');
 
@@ -23,10 +21,10 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
     `carriage back to the ${carriage}, ${count} needles, ${first} to ${last}`,
   'set-cord-needles': ({ count, first, last, carriage }) =>
     `${count} needles, ${first} to ${last}. Carriage ${carriage}`,
-  'cast-on': ({ yarn, from, to }) => `wrap with ${yarnName(yarn)}, ${from} to ${to}`,
+  'cast-on': ({ yarn, from, to }) => `wrap with ${theYarn(yarn)}, ${from} to ${to}`,
   'cast-on-cord': ({ count, yarn, from, to }) => `wrap ${count} needles with ${yarn}, ${from} to ${to}`,
   'hang-comb': () => 'hang the comb',
-  'thread-waste': (act) => `${aside(act.aside)}thread ${yarnName(act.yarn)}`,
+  'thread-waste': (act) => `${aside(act.aside)}thread ${theYarn(act.yarn)}`,
   thread: (act) =>
     `${aside(act.aside)}thread ${act.yarn}${act.aside?.how === 'park' ? ` under ${act.aside.yarn}` : ''}`,
   'thread-cord': ({ yarn }) => `thread ${yarn}`,

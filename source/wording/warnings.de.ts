@@ -1,11 +1,11 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
-import { lacks, stateWord } from './forms.de.ts';
+import { stateWord } from './forms.de.ts';
 import type { WarningsWords } from './warnings.en.ts';
 
 export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Amounts): WarningsWords => ({
   yarnShort: (yarn, shortGrams, reservePercent) =>
-    `Von ${yarn} ${lacks(massNeeded(shortGrams))} ${massNeeded(shortGrams)}, eine Reserve von ${decimal(reservePercent)} % eingerechnet: finde mehr oder strick einen kleineren Beutel.`,
+    `${massNeeded(shortGrams)} ${yarn} zu wenig, ${decimal(reservePercent)} % Reserve eingerechnet: besorg mehr oder strick einen kleineren Beutel.`,
   scrapUnused: (yarns) =>
     `${list(yarns)} bleibt übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.`,
   scrapsUnused: (yarns) =>

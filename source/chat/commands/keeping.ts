@@ -51,9 +51,9 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'cord',
     aliases: [],
-    usage: (words: Words) => words.cord.usage,
-    summary: (words: Words) => words.cord.summary,
-    gist: (words: Words) => words.cord.gist,
+    usage: (words: Words) => words.measured.cord.usage,
+    summary: (words: Words) => words.measured.cord.summary,
+    gist: (words: Words) => words.measured.cord.gist,
     example: cordUsage,
     follows: [],
     parse: parseCordLength,

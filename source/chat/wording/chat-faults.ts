@@ -5,7 +5,6 @@ import type { ChatFault } from '../intent.ts';
 import type { ReplyFault } from '../reply.ts';
 import { formatRipBackFault, formatSeenFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
-import { sayYarn } from './yarns.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
 export function formatChatFault(fault: ReplyFault, words: Words): string {
@@ -70,7 +69,7 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
     case 'chat/not-a-measurement':
       return words.prompt.notAMeasurement(fault.word, fault.usage);
     case 'chat/not-a-length':
-      return words.cord.notALength(fault.text, fault.usage);
+      return words.measured.cord.notALength(fault.text, fault.usage);
     case 'chat/not-a-weighing':
       return words.prompt.notAWeighing(fault.text, fault.usage);
     case 'chat/not-two-sizes':
@@ -86,7 +85,7 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
     case 'chat/nothing-seen':
       return words.slips.nothingSeen(
         fault.words,
-        fault.yarns.map((yarn) => sayYarn(yarn, words)),
+        fault.yarns.map((yarn) => words.prompt.yarn(yarn)),
       );
     default:
       return exhaustive(fault);

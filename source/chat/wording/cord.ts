@@ -9,10 +9,10 @@ export function sayCord(session: Session, words: Words): string {
   const { cord } = session.job.plan;
   const act = currentStep(session)?.act;
   const knitted = act?.kind === 'measure-rounds' ? act.rounds : cord.rounds;
-  return words.cord.planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
+  return words.measured.cord.planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
 }
 
 export const formatCordFault = (fault: MeasureCordFault, words: Words): string => {
-  const { cord } = words;
+  const { cord } = words.measured;
   return fault.code === 'cord/not-asked' ? cord.notAsked : cord.impossible(fault.lengthCm);
 };

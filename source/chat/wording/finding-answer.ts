@@ -10,7 +10,6 @@ import type { Session } from '../../session/session.ts';
 import type { Words } from '../../wording/words.ts';
 import { formatHandStep, formatLook, formatQuestion, formatRipBack } from './finding.ts';
 import { sayPlace } from './place.ts';
-import { sayYarn } from './yarns.ts';
 
 export const sayHere = (session: Session, words: Words): string =>
   words.finding.hereNow(sayPlace(session, words));
@@ -62,7 +61,7 @@ function showFact(fact: Fact, looks: Looks, words: Words): string {
   if (fact === 'carriage') return words.finding.carriageAt(looks.carriage);
   const look = looks[fact];
   if (look === null) return `${factLabels[fact](words)} ${words.finding.nothingIn}`;
-  return `${factLabels[fact](words)} ${typeof look === 'string' ? sayYarn(look, words) : look}`;
+  return `${factLabels[fact](words)} ${typeof look === 'string' ? words.prompt.yarn(look) : look}`;
 }
 
 const answers: Readonly<Record<Fact, (words: Words) => string>> = {

@@ -6,7 +6,6 @@ import { endTailCm } from '../../planning/tails.ts';
 import type { MendMove } from '../../session/mend.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import type { Words } from '../../wording/words.ts';
-import { sayYarn } from './yarns.ts';
 
 /** A sentence for each move, and one for several rows, rounds or bars that are taken back alike. */
 export function formatMoves(moves: readonly MendMove[], words: Words): readonly string[] {
@@ -54,7 +53,7 @@ function rowsPulled(moves: readonly MendMove[], from: number, words: Words): Run
     back = move.back;
   }
   if (rows < 2 || last === null || back === null) return null;
-  const yarn = sayYarn(last.yarn, words);
+  const yarn = last.yarn;
   const sentence = words.finding.unravelRows(rows, yarn, caughtOn(last.catches, words), back);
   return { length: at - from, sentence };
 }
@@ -86,13 +85,13 @@ function formatBedMove(move: BedMove, words: Words): string {
     case 'counter':
       return words.finding.counter(move.rows);
     case 'cast-on':
-      return words.finding.castOn(sayYarn(move.yarn, words));
+      return words.finding.castOn(move.yarn);
     case 'feed':
-      return words.finding.feed(sayYarn(move.yarn, words));
+      return words.finding.feed(move.yarn);
     case 'park':
-      return words.finding.park(sayYarn(move.yarn, words), move.end);
+      return words.finding.park(move.yarn, move.end);
     case 'cut':
-      return words.finding.cutLeaving(sayYarn(move.yarn, words), endTailCm);
+      return words.finding.cutLeaving(move.yarn, endTailCm);
     case 'knit':
       return words.finding.knit(move.to);
     case 'slip':
@@ -124,12 +123,12 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
       return words.finding.undoCastOn;
     case 'feed':
       return move.parkedAt === null
-        ? words.finding.undoFeed(sayYarn(move.yarn, words))
-        : words.finding.parkAgain(sayYarn(move.yarn, words), move.parkedAt);
+        ? words.finding.undoFeed(move.yarn)
+        : words.finding.parkAgain(move.yarn, move.parkedAt);
     case 'park':
-      return words.finding.feedAgain(sayYarn(move.yarn, words));
+      return words.finding.feedAgain(move.yarn);
     case 'cut':
-      return words.finding.joinAgain(sayYarn(move.yarn, words), endTailCm, joinedPlace(move.joinedAt, words));
+      return words.finding.joinAgain(move.yarn, endTailCm, joinedPlace(move.joinedAt, words));
     case 'knit':
       return formatPullOut(move, words);
     case 'transfer':
@@ -160,7 +159,7 @@ const hungOn = (runs: readonly LoopRun[], words: Words): string =>
 
 /** `Pull out the row of plum: one loop on each needle from L25 to R10, two on R10, none on L23 …` */
 const formatPullOut = ({ yarn, catches, back }: Pulled, words: Words): string =>
-  words.finding.unravelRow(sayYarn(yarn, words), caughtOn(catches, words), back);
+  words.finding.unravelRow(yarn, caughtOn(catches, words), back);
 
 function caughtOn(catches: readonly LoopRun[], words: Words): string {
   const exceptions = catches.flatMap(({ first, last, loops }) => {

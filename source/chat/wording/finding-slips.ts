@@ -11,7 +11,6 @@ import type { SlipTold } from '../../wording/slips.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { formatHandStep } from './finding.ts';
 import { sayStep } from './steps.ts';
-import { sayYarn } from './yarns.ts';
 
 /** More explanations than this help nobody. */
 const kindsShown = 3;
@@ -25,15 +24,13 @@ export function sayStories(job: Job, stories: readonly Story[], words: Words): r
     byKind.set(key, [...(byKind.get(key) ?? []), story]);
   }
   return [...byKind.values()].slice(0, kindsShown).map(([first, ...others], i) => {
-    const told = (first?.slips ?? []).map((slip) =>
-      slips.slip(toldOf(job, slip, first as Story, others, words)),
-    );
+    const told = (first?.slips ?? []).map((slip) => slips.slip(toldOf(job, slip, first as Story, others)));
     const sentence = told.length > 1 ? slips.both(told) : (told[0] ?? '');
     return i === 0 ? sentence : slips.or(sentence);
   });
 }
 
-function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[], words: Words): SlipTold {
+function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[]): SlipTold {
   const { row, stripe, move } = momentOf(job, slip);
   const orBefore = others.some(({ slips }) =>
     slips.some((other) => {
@@ -43,27 +40,23 @@ function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[], wo
   );
   const planned = bedAtPlace(job, story.done);
   const now = job.outline.stripeOfRow[rowAt(job, story.done)] ?? 0;
-  const spelt = 'used' in slip ? { ...slip, used: sayYarn(slip.used, words) } : slip;
   return {
-    slip:
-      spelt.is === 'wrong-yarn-in-feeder' && spelt.held !== null
-        ? { ...spelt, held: sayYarn(spelt.held, words) }
-        : spelt,
+    slip,
     row: slip.is === 'work-dropped' ? rowAt(job, slip.step - 1) : row,
     stripe,
     orBefore,
     isNow: stripe === now + 1,
-    due: dueYarn(job, slip, planned.feeder, words),
+    due: dueYarn(job, slip, planned.feeder),
     carriage: planned.carriage,
     hangs: slip.is === 'work-dropped' ? loopRuns(bedAtPlace(job, slip.step - 1)) : [],
   };
 }
 
-function dueYarn(job: Job, slip: Slip, feeder: string | null, words: Words): string | null {
-  if (slip.is === 'wrong-yarn-in-feeder') return feeder && sayYarn(feeder, words);
+function dueYarn(job: Job, slip: Slip, feeder: string | null): string | null {
+  if (slip.is === 'wrong-yarn-in-feeder') return feeder;
   if (!('used' in slip)) return null;
   const stripe = 'stripe' in slip ? slip.stripe : (stepAt(job, slip.step).stripe ?? 1);
-  return sayYarn(job.plan.stripes[stripe - 1]?.yarn ?? '', words);
+  return job.plan.stripes[stripe - 1]?.yarn ?? '';
 }
 
 /** Steps of a way shown before it is taken. */

@@ -8,7 +8,6 @@ import type { RipBack, RipBackFault } from '../../session/rip-back/rip-back.ts';
 import { exhaustive } from '../../shared/exhaustive.ts';
 import type { Words } from '../../wording/words.ts';
 import { formatMoves } from './finding-moves.ts';
-import { sayYarn } from './yarns.ts';
 
 /** `step 48 comes next, row 12 knitted, edges L25 and R10, carriage on the right, plum in the feeder`. */
 export function formatLook({ done, looks }: Place, words: Words): string {
@@ -19,7 +18,7 @@ export function formatLook({ done, looks }: Place, words: Words): string {
     ...(wasteRows === 0 ? [] : [words.finding.below(wasteRows)]),
     left === null || right === null ? words.finding.noLoops : words.finding.edgesSeen(left, right),
     words.finding.carriageSeen(looks.carriage),
-    feeder === null ? words.finding.feederEmpty : words.finding.feederHolds(sayYarn(feeder, words)),
+    feeder === null ? words.finding.feederEmpty : words.finding.feederHolds(feeder),
   ].join(', ');
 }
 
@@ -43,10 +42,7 @@ export function formatSeenFault(fault: SeenFault, words: Words): string {
     case 'seen/needle-off-bed':
       return words.finding.needleOffBed(fault.needle, fault.needleCount);
     case 'seen/unknown-yarn':
-      return words.finding.unknownYarn(
-        fault.yarn,
-        fault.known.map((yarn) => sayYarn(yarn, words)),
-      );
+      return words.finding.unknownYarn(fault.yarn, fault.known);
     case 'seen/not-a-count':
       return words.finding.notACount(fault.value);
     default:
@@ -76,13 +72,13 @@ export function formatRipBack({ steps, row, irreversible }: RipBack, words: Word
 export function formatIrreversible(irreversible: Irreversible, words: Words): string {
   switch (irreversible.why) {
     case 'cut':
-      return words.finding.cut(sayYarn(irreversible.yarn, words));
+      return words.finding.cut(irreversible.yarn);
     case 'off-the-needles':
       return words.finding.offTheNeedles;
     case 'released':
       return words.finding.released(irreversible.what);
     case 'drawn-through':
-      return words.finding.drawnThrough(sayYarn(irreversible.yarn, words));
+      return words.finding.drawnThrough(irreversible.yarn);
     default:
       return exhaustive(irreversible);
   }

@@ -3,7 +3,6 @@ import type { Plan } from '../../planning/plan.ts';
 import { reserveOf, type YarnNeed } from '../../planning/yarn-needs.ts';
 import type { Words } from '../../wording/words.ts';
 import { table, wrap } from './page.ts';
-import { sayYarn } from './yarns.ts';
 
 /** Names longer than this stand in a line of their own, above their numbers. */
 const mostBeside = 20;
@@ -46,7 +45,7 @@ function yarnRow(need: Need, waste: boolean, words: Words): readonly string[] {
   const { mass, massNeeded } = words.amounts;
   const grams = (amount: number | null, show: typeof mass): string => (amount === null ? '' : show(amount));
   return [
-    waste && need.yarn !== 'waste' ? words.page.waste(need.yarn) : sayYarn(need.yarn, words),
+    waste && need.yarn !== 'waste' ? words.page.waste(need.yarn) : words.prompt.yarn(need.yarn),
     words.amounts.yarnNeeded(need.metres),
     grams(need.grams, massNeeded),
     grams(need.withReserveGrams, massNeeded),

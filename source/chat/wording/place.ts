@@ -7,7 +7,6 @@ import type { BedAfter } from '../../steps/step.ts';
 import type { Words } from '../../wording/words.ts';
 import { cautionOf } from './cautions.ts';
 import { sayPhase, sayStep } from './steps.ts';
-import { sayYarn } from './yarns.ts';
 
 /** One line: `step 35 of 550, stripes, row 7 of 63.` */
 export function sayPlace(session: Session, words: Words): string {
@@ -74,9 +73,8 @@ function sayEdges({ job }: Session, bed: BedAfter, words: Words): string {
 }
 
 function sayYarns({ feeder, parked }: BedAfter, words: Words): string {
-  const waiting = [...parked].map(([yarn, end]) => words.prompt.bed.parkedAt(sayYarn(yarn, words), end));
-  const inFeeder =
-    feeder === null ? words.prompt.bed.feederEmpty : words.prompt.bed.feeder(sayYarn(feeder, words));
+  const waiting = [...parked].map(([yarn, end]) => words.prompt.bed.parkedAt(yarn, end));
+  const inFeeder = feeder === null ? words.prompt.bed.feederEmpty : words.prompt.bed.feeder(feeder);
   return waiting.length === 0 ? inFeeder : `${inFeeder} ${words.prompt.bed.parked(waiting)}`;
 }
 

@@ -6,17 +6,18 @@ import { exhaustive } from '../../shared/exhaustive.ts';
 import { gramsPerOunce, type Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
 import { labelled } from './page.ts';
-import { sayYarn } from './yarns.ts';
 
 /** Once a weighing is kept. */
 export function sayWeighed(session: Session, yarn: string, words: Words): string {
   const used = usedYarn(session).find((one) => one.yarn === yarn);
-  return used ? words.record.weighed(sayYarn(yarn, words), sayUsed(used, words)) : '';
+  return used ? words.record.weighed(yarn, sayUsed(used, words)) : '';
 }
 
 /** A paragraph for each yarn that was weighed. */
 export const weighedLines = (session: Session, words: Words): readonly string[] =>
-  usedYarn(session).flatMap((used) => labelled(sayYarn(used.yarn, words), sayBeside(session, used, words)));
+  usedYarn(session).flatMap((used) =>
+    labelled(words.prompt.yarn(used.yarn), sayBeside(session, used, words)),
+  );
 
 function sayBeside({ job }: Session, used: UsedYarn, words: Words): string {
   const planned = job.plan.yarn.find(({ yarn }) => yarn === used.yarn)?.grams ?? null;
@@ -37,16 +38,13 @@ function sayUsed({ leftGrams, haveGrams, usedGrams }: UsedYarn, words: Words): s
 export function formatWeighFault(fault: WeighFault, words: Words): string {
   switch (fault.code) {
     case 'weigh/no-such-yarn':
-      return words.record.noSuchYarn(
-        fault.yarn,
-        fault.known.map((yarn) => sayYarn(yarn, words)),
-      );
+      return words.record.noSuchYarn(fault.yarn, fault.known);
     case 'weigh/not-a-weight':
-      return words.record.notAWeight(exactMass(fault.grams, words.units, words), sayYarn(fault.yarn, words));
+      return words.record.notAWeight(exactMass(fault.grams, words.units, words), fault.yarn);
     case 'weigh/more-than-before':
       return words.record.moreThanBefore(
         exactMass(fault.haveGrams, words.units, words),
-        sayYarn(fault.yarn, words),
+        fault.yarn,
         exactMass(fault.grams, words.units, words),
       );
     default:

@@ -2,7 +2,6 @@
 import type { Side } from '../../bed/side.ts';
 import type { BenchView } from '../../chat/view.ts';
 import { shoutStep } from '../../chat/wording/spoken.ts';
-import { sayYarn } from '../../chat/wording/yarns.ts';
 import { plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
 
@@ -36,7 +35,7 @@ export function bandText(view: BenchView, words: Words): BandText {
 
 function textOf(view: BenchView, { bench: say }: Words, words: Words): BandText {
   const { glance, yarn, rows, way } = view;
-  const name = yarn === null ? '' : plainText(sayYarn(yarn, words));
+  const name = yarn === null ? '' : plainText(words.prompt.yarn(yarn));
   const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };
   if (way) {
     const act = way.kind === 'rip' ? say.back : say.mend;

@@ -39,7 +39,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
   const caption = `  ${words.pictures.sizeBelowCord(width, plan.size.depthBelowCordCm, formatAngle(plan.size.stripeAngleDeg))}`;
-  const part = words.drawings.bagPart(plan.size.depthCm, isPaled(options.colour));
+  const part = words.pictures.bagPart(plan.size.depthCm, isPaled(options.colour));
   const captions: Line[] = [
     isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],
     [{ text: caption.slice(0, options.columns) }],

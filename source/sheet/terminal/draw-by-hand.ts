@@ -56,7 +56,7 @@ function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | 
 }
 
 export function drawGraft(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
-  const { drawings: say } = words;
+  const { pictures: say } = words;
   const { names, legs, path } = graftRows(plan, options.grafting ?? firstMovements, {
     columns: options.columns - 4,
     most: mostLoops,
@@ -72,7 +72,7 @@ export function drawGraft(plan: Plan, options: DrawOptions, words: Words): reado
 const mouthOfGraft = ({ brief }: Plan): Side => brief.crawl;
 
 export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
-  const { drawings: say } = words;
+  const { pictures: say } = words;
   const signs = signsOf(options);
   const bars = Math.ceil(plan.rows / 2);
   const at = Math.min(bars, Math.max(1, options.seamBar ?? 1));
@@ -97,7 +97,7 @@ export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readon
 }
 
 export function drawCord(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
-  const { drawings: say } = words;
+  const { pictures: say } = words;
   const signs = signsOf(options);
   const { stitches, yarn } = plan.cord;
   const slipTo = plan.brief.homeSide;

@@ -91,7 +91,7 @@ function framesOf(
   { fold, view, perCell, toBag }: Scene,
   raster: Raster,
   { glyphs }: DrawOptions,
-  { drawings: say }: Words,
+  { pictures: say }: Words,
 ): { readonly lines: readonly Label[]; readonly names: readonly Label[] } {
   const last = Math.ceil(raster.height / perCell) - 1;
   const [line, side] = glyphs === 'ascii' ? ['-', '|'] : ['─', '│'];

@@ -42,7 +42,7 @@ function caption(
   { fromRow, throughRow }: RowWindow,
   { unitPixels }: Scale,
   options: DrawOptions,
-  { drawings: say }: Words,
+  { pictures: say }: Words,
 ): Line {
   const isCut = throughRow - fromRow + 1 < plan.rows;
   const note = [
