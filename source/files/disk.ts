@@ -10,6 +10,7 @@ import {
   mkdirSync,
   openSync,
   readFileSync,
+  renameSync,
   type Stats,
   statSync,
   unlinkSync,
@@ -39,6 +40,8 @@ export interface Disk {
   readonly close: (file: number) => void;
   /** Gives a file a second name; fails where the name is taken. */
   readonly link: (path: string, name: string) => void;
+  /** Gives a file another name, in place of any that has it. */
+  readonly rename: (path: string, name: string) => void;
   readonly remove: (path: string) => void;
   /** Makes a folder private to the user where it is not there yet. */
   readonly makeFolder: (path: string) => void;
@@ -62,6 +65,7 @@ export const systemDisk: Disk = {
   },
   close: closeSync,
   link: linkSync,
+  rename: renameSync,
   remove: unlinkSync,
   makeFolder,
   flushFolderOf,

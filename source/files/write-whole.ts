@@ -29,11 +29,32 @@ export function linkInPlace(disk: Disk, path: string, bytes: Uint8Array): 'made'
 /** A new file, whole or not at all; false where the name is taken. */
 export function writeWhole(disk: Disk, path: string, bytes: Uint8Array): boolean {
   const made = linkInPlace(disk, path, bytes);
-  if (made === 'made') disk.flushFolderOf(path);
-  return made === 'no-links' ? writeWithoutLink(disk, path, bytes) : made === 'made';
+  const isMade = made === 'no-links' ? renameInPlace(disk, path, bytes) : made === 'made';
+  if (isMade) disk.flushFolderOf(path);
+  return isMade;
 }
 
-/** For drives that know no links. */
+/**
+ * For drives that know no links. Renaming would put the file in place of any other, so an empty one takes the name first: that
+ * is all that a kill between the two leaves.
+ */
+function renameInPlace(disk: Disk, path: string, bytes: Uint8Array): boolean {
+  const draft = draftOf(path);
+  writeNewFile(disk, draft, bytes);
+  let hasName = false;
+  try {
+    hasName = writeWithoutLink(disk, path, new Uint8Array());
+    if (hasName) disk.rename(draft, path);
+    return hasName;
+  } catch (error) {
+    if (hasName) removeIfThere(disk, path);
+    throw error;
+  } finally {
+    removeIfThere(disk, draft);
+  }
+}
+
+/** A new file under its own name at once, for what is as good as whole as soon as it has the name. */
 export function writeWithoutLink(disk: Disk, path: string, bytes: Uint8Array): boolean {
   try {
     writeNewFile(disk, path, bytes);
