@@ -2,7 +2,15 @@
 import { parseArgs } from 'node:util';
 import type { CliCommand } from './cli/command.ts';
 import { commands } from './cli/commands.ts';
-import { complain, endByOurFault, exitCodes, failIn, printDone, quietOnClosedPipe } from './cli/outcome.ts';
+import {
+  complain,
+  deafToDebuggers,
+  endByOurFault,
+  exitCodes,
+  failIn,
+  printDone,
+  quietOnClosedPipe,
+} from './cli/outcome.ts';
 import { type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
 import { formatUsage, formatUsageFault } from './cli/usage.ts';
@@ -10,6 +18,7 @@ import { formatUsage, formatUsageFault } from './cli/usage.ts';
 declare const SLANTWISE_VERSION: string;
 
 async function main(): Promise<number> {
+  deafToDebuggers();
   quietOnClosedPipe();
   const tokens = tokensOf(process.argv.slice(2));
   const read = parseArguments(tokens, commands);

@@ -36,6 +36,11 @@ export function quietOnClosedPipe(): void {
   });
 }
 
+/** By this signal Node opens a port to whoever would debug the program, unless the program hears the signal itself. */
+export function deafToDebuggers(): void {
+  process.on('SIGUSR1', () => undefined);
+}
+
 let hasHungUp = false;
 
 /**

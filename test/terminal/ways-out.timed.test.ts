@@ -68,6 +68,17 @@ describe('the bench is left', () => {
   });
 });
 
+describe('the bench', () => {
+  const bench = useBench();
+  it('opens no port to a debugger when it is sent SIGUSR1, and goes on', async () => {
+    const terminal = await sitDown(bench);
+    terminal.kill('SIGUSR1');
+    terminal.send('next\r');
+    await terminal.waitFor('step 6 of');
+    expect(terminal.raw()).not.toContain('Debugger');
+  });
+});
+
 describe('the bench is suspended by Ctrl-Z, with a foot switch assigned', () => {
   const bench = useBench();
   it('and brought back, three times: what the switch needs of the terminal is on once, and off in the shell', async () => {
