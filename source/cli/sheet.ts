@@ -3,6 +3,7 @@ import { cautionOf } from '../chat/wording/cautions.ts';
 import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { sayOutKind, sayWritten } from '../chat/wording/sheet.ts';
 import { formatWarning } from '../chat/wording/warnings.ts';
+import { today } from '../files/clock.ts';
 import { writeText } from '../files/text-file.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
@@ -66,7 +67,7 @@ export function saveSheet(
   const make = makers.get(extname(out).toLowerCase());
   if (!make) return fail(sayOutKind(out, words));
   const options: SheetOptions = {
-    date: new Date().toISOString().slice(0, 10),
+    date: today(),
     words,
     cautionOf: (step) => cautionOf(plan, step, words),
     class: forClass ?? false,

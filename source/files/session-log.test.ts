@@ -1,5 +1,6 @@
 import { appendFileSync, existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   namesIn,
@@ -67,6 +68,38 @@ describe('a session log', () => {
     nowMs -= 5000;
     open(path, { clock }).leave();
     expect(readingOf(path).state).toMatchObject({ durationMs: 1003, sittings: 2 });
+  });
+
+  it('is in order and true in its times whatever the wall clock says, and however it jumps', () => {
+    // ECMAScript: times reach 8.64e15 ms to both sides of 1970, and a date beyond that is none.
+    const times = fc.oneof(
+      fc.integer({ min: -8.64e15, max: 8.64e15 }),
+      fc.constantFrom(-8.64e15, 8.64e15, Date.UTC(10_000, 0), Date.UTC(-1, 0), 0, Number.NaN, 9e15),
+    );
+    fc.assert(
+      fc.property(fc.array(times, { minLength: 3, maxLength: 5 }), (jumps) => {
+        let elapsedMs = 0;
+        let at = 0;
+        const now = (): Date => new Date(jumps[at++ % jumps.length] ?? 0);
+        const clock = { elapsedMs: () => elapsedMs, now };
+        const path = inScratch();
+        let log = start(path, { clock });
+        for (const _ of jumps) {
+          elapsedMs += 100;
+          press(log);
+          log.leave();
+          log = open(path, { clock });
+        }
+        log.leave();
+        const { state, fault } = readingOf(path);
+        expect([fault, state?.durationMs, state?.sittings]).toEqual([
+          null,
+          jumps.length * 100,
+          jumps.length + 1,
+        ]);
+      }),
+      { numRuns: 12 },
+    );
   });
 
   it('marks a finished bag, and once more when its end was taken back', () => {
