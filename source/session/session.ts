@@ -3,7 +3,7 @@ import { Kept } from '../shared/kept.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import type { SetRight } from './mend.ts';
-import type { Way } from './way.ts';
+import { type Way, type WayWithoutBed, withBed, withoutBed } from './way.ts';
 
 /** What taking back brings back: the place, the plan followed from there, the slips set right. */
 export interface Standing {
@@ -18,9 +18,40 @@ export interface Standing {
 }
 
 /** Places left by earlier commands, newest first. A linked list, so that a press costs the same after a thousand. */
-export interface Places extends Standing {
+export interface Places extends Omit<Standing, 'way'> {
+  readonly way: WayWithoutBed | null;
   readonly earlier: Places | null;
+  /** This one and those before it. */
+  readonly count: number;
 }
+
+/** So many commands can be taken back at least. Of twice as many the older half is let go of, so that no work fills the memory. */
+export const leastPlaces = 4000;
+
+export function addPlace({ job, done, mends, way, adrift }: Standing, earlier: Places | null): Places {
+  const kept = earlier?.count === 2 * leastPlaces - 1 ? newestOf(earlier, leastPlaces - 1) : earlier;
+  const left = way && withoutBed(way);
+  return { job, done, mends, way: left, adrift, earlier: kept, count: (kept?.count ?? 0) + 1 };
+}
+
+function newestOf(places: Places, count: number): Places | null {
+  const newest: Places[] = [];
+  for (let place: Places | null = places; place && newest.length < count; place = place.earlier)
+    newest.push(place);
+  return newest.reduceRight<Places | null>(
+    (earlier, place) => ({ ...place, earlier, count: (earlier?.count ?? 0) + 1 }),
+    null,
+  );
+}
+
+/** A place that was left, as it was then. */
+export const standingAt = ({ job, done, mends, way, adrift }: Places): Standing => ({
+  job,
+  done,
+  mends,
+  way: way && withBed(way, job.plan.stitches),
+  adrift,
+});
 
 export interface Note {
   readonly done: number;

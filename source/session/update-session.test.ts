@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { jobOf } from '../../test/fixtures/plan-of.ts';
 import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
 import type { Command } from './command.ts';
-import { type Session, startSession } from './session.ts';
+import { leastPlaces, type Session, startSession } from './session.ts';
 import { updateSession } from './update-session.ts';
 
 const job = jobOf(stripedBrief(20, 24, 60));
@@ -131,5 +131,28 @@ describe('planning anew', () => {
     expect(faultOf(having({ do: 'confirm', count: 40 }), command)).toMatchObject({
       code: 'replan/colours-meet',
     });
+  });
+});
+
+describe('taking back after a very long time', () => {
+  it('reaches thousands of commands back, and lets go of what lies before them', () => {
+    let session = startSession(job);
+    const places: number[] = [];
+    let most = 0;
+    const carryOut = (command: Command): boolean => {
+      const next = updateSession(session, command);
+      if (next.ok) session = next.value;
+      return next.ok;
+    };
+    for (let i = 0; i < 5 * leastPlaces; i++) {
+      places.push(session.done);
+      carryOut({ do: 'go', done: (session.done + 7) % stepCount });
+      most = Math.max(most, session.takeBack?.count ?? 0);
+    }
+    expect(most).toBeLessThan(2 * leastPlaces);
+    const back: number[] = [];
+    while (carryOut({ do: 'back' })) back.push(session.done);
+    expect(back.length).toBeGreaterThanOrEqual(leastPlaces);
+    expect(back).toEqual(places.slice(-back.length).toReversed());
   });
 });

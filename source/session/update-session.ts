@@ -6,7 +6,7 @@ import { measureCord } from './measure-cord.ts';
 import { measureBag } from './measured-bag.ts';
 import { replan } from './replan/replan.ts';
 import { bedAtPlace } from './rip-back/bed-at-place.ts';
-import { isFinished, type Session, type Standing } from './session.ts';
+import { addPlace, isFinished, type Session, type Standing, standingAt } from './session.ts';
 import { weighYarn } from './used-yarn.ts';
 import { mendWay, onWay, ripWay, type Way } from './way.ts';
 
@@ -51,14 +51,6 @@ export function updateSession(session: Session, command: Command): Result<Sessio
 
 type Outcome = Result<Session, SessionFault>;
 
-const standing = ({ job, done, mends, way, adrift }: Standing): Standing => ({
-  job,
-  done,
-  mends,
-  way,
-  adrift,
-});
-
 /** What moves the place waits until the hands are off the way. */
 function busy({ way }: Session): Extract<Outcome, { readonly ok: false }> | null {
   return way && fail({ code: 'way/on-the-way', kind: way.kind, at: way.at + 1, of: way.steps.length });
@@ -68,7 +60,7 @@ const goTo = (session: Session, to: Partial<Standing>): Outcome =>
   succeed({
     ...session,
     ...to,
-    takeBack: { ...standing(session), earlier: session.takeBack },
+    takeBack: addPlace(session, session.takeBack),
     redo: null,
   });
 
@@ -89,9 +81,9 @@ function takeBack(session: Session): Outcome {
   if (!place) return fail({ code: 'session/nothing-to-take-back' });
   return succeed({
     ...session,
-    ...standing(place),
+    ...standingAt(place),
     takeBack: place.earlier,
-    redo: { ...standing(session), earlier: session.redo },
+    redo: addPlace(session, session.redo),
   });
 }
 
@@ -100,9 +92,9 @@ function redo(session: Session): Outcome {
   if (!place) return fail({ code: 'session/nothing-to-redo' });
   return succeed({
     ...session,
-    ...standing(place),
+    ...standingAt(place),
     redo: place.earlier,
-    takeBack: { ...standing(session), earlier: session.takeBack },
+    takeBack: addPlace(session, session.takeBack),
   });
 }
 

@@ -22,6 +22,8 @@ import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
 export interface Way {
   readonly kind: 'rip' | 'mend';
   readonly steps: readonly HandStep[];
+  /** What the bed held before the first of them. */
+  readonly from: Bed;
   /** Steps of the way that are done. */
   readonly at: number;
   /** What the bed holds now. */
@@ -31,6 +33,9 @@ export interface Way {
   /** What is then kept of a mend; null for a way back. */
   readonly mend: SetRight | null;
 }
+
+/** A way without what follows from the rest of it, and takes the most room: what the bed holds. */
+export type WayWithoutBed = Omit<Way, 'bed'>;
 
 export type WayFault =
   | { readonly code: 'way/on-the-way'; readonly kind: Way['kind']; readonly at: number; readonly of: number }
@@ -46,6 +51,7 @@ export function ripWay(standing: Whereabouts, toDone: number): Result<Way, RipBa
   return succeed({
     kind: 'rip',
     steps: back.value.steps,
+    from: bed,
     at: 0,
     bed,
     thenDone: back.value.toDone,
@@ -72,7 +78,8 @@ export function mendWay(job: Job, { slips, place, how, thenDone }: MendName): Re
     done: thenDone,
     detour: mend.shows.length === 0 ? null : detourOf(job, story, mend),
   };
-  return succeed({ kind: 'mend', steps: mend.steps, at: 0, bed: story.bed, thenDone, mend: set });
+  const { bed } = story;
+  return succeed({ kind: 'mend', steps: mend.steps, from: bed, at: 0, bed, thenDone, mend: set });
 }
 
 /** All that was done from before the slips until they were made up for. */
@@ -113,9 +120,28 @@ export function onWay(
   const step = way.steps[way.at];
   const at = way.at + 1;
   if (!step || at >= way.steps.length) return { way: null, done: way.thenDone };
-  const bed = afterHandStep(way.bed, step, stitches);
   return {
-    way: { ...way, at, bed: bed.ok ? bed.value : way.bed },
+    way: { ...way, at, bed: bedAfter(way.bed, step, stitches) },
     done: way.kind === 'rip' ? step.done : null,
   };
 }
+
+function bedAfter(bed: Bed, step: HandStep, stitches: number): Bed {
+  const after = afterHandStep(bed, step, stitches);
+  return after.ok ? after.value : bed;
+}
+
+export const withoutBed = ({ kind, steps, from, at, thenDone, mend }: Way): WayWithoutBed => ({
+  kind,
+  steps,
+  from,
+  at,
+  thenDone,
+  mend,
+});
+
+/** A way that was left, as it was then. */
+export const withBed = (way: WayWithoutBed, stitches: number): Way => ({
+  ...way,
+  bed: way.steps.slice(0, way.at).reduce((bed, step) => bedAfter(bed, step, stitches), way.from),
+});

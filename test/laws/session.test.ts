@@ -127,7 +127,13 @@ function run(commands: readonly Command[]): { session: Session; log: Command[]; 
   return { session, log, states };
 }
 
-const place = ({ done, mends, job: at }: Session) => ({ done, mends, ...jobFacts(at) });
+const place = ({ done, mends, job: at, way, adrift }: Session) => ({
+  done,
+  mends,
+  adrift,
+  way: way && { at: way.at, of: way.steps.length, bed: way.bed },
+  ...jobFacts(at),
+});
 
 describe('a session', () => {
   it('comes back where it was by taking back, and where it went by doing again, jumps and new plans too', () => {
