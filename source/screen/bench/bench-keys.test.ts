@@ -64,6 +64,14 @@ describe('a press', () => {
     expect(bench.done()).toBe(1);
   });
 
+  it('that bounces while the program is busy counts once, and no bounce is typed', () => {
+    const bench = openMemoryBench({ settings: withB });
+    bench.key('b', 0);
+    for (const at of [600, 600, 601]) bench.key('b', at, 'press', 10);
+    expect(bench.done()).toBe(1);
+    expect(bench.prompt()).toBe('');
+  });
+
   it.each(ways)('that is held for less than a second counts once, %s', (_, holdKey) => {
     const bench = openMemoryBench({ settings: withB });
     holdKey(bench, 'b', 0, 900);
@@ -153,6 +161,15 @@ describe('a step that must not be trodden past', () => {
     expect(bench.done()).toBe(atPass);
     bench.key('b', enoughMs);
     expect(bench.done()).toBe(atPass + 1);
+  });
+
+  it('takes none that may have been sent before it was shown, though it is read long after', () => {
+    const bench = openMemoryBench({ settings: { pedals: { b: 'confirm', c: 'confirm' } } });
+    bench.goTo({ at: 'row', number: 3 });
+    bench.key('b', 0);
+    const atPass = bench.done();
+    bench.key('c', 5000, 'press', 50);
+    expect(bench.done()).toBe(atPass);
   });
 
   it('is not taken back by the end of a hold that never confirmed it', () => {

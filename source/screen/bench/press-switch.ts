@@ -4,29 +4,29 @@ import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
 import { type PedalAct, pauseMs, type Warning } from '../../settings/settings.ts';
 import { isGuarded, passesIn } from '../../steps/acts.ts';
-import type { Key } from '../keys/key.ts';
+import type { Arrival, Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
 import { againIn, perform } from './bench-moves.ts';
 import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } from './switches.ts';
 
 /** Takes an event of a key that has something to do. */
-export function pressSwitch(state: BenchState, what: PedalAct, key: Key, at: number): Reaction {
-  const [switches, act] = judgePress(state.switches, key, at, state.settings.pedalGapMs);
-  return looking(takeJudged({ ...state, switches }, act, what, key, at), at);
+export function pressSwitch(state: BenchState, what: PedalAct, key: Key, came: Arrival): Reaction {
+  const [switches, act] = judgePress(state.switches, key, came, state.settings.pedalGapMs);
+  return looking(takeJudged({ ...state, switches }, act, what, key, came), came);
 }
 
 /** Takes an event that has just done something else, so that its repeats are no presses. */
-export function pressElsewhere(reaction: Reaction, key: Key, at: number): Reaction {
+export function pressElsewhere(reaction: Reaction, key: Key, came: Arrival): Reaction {
   const after = andThen(reaction, (state) => {
-    const [switches, act] = judgePress(state.switches, key, at, state.settings.pedalGapMs);
+    const [switches, act] = judgePress(state.switches, key, came, state.settings.pedalGapMs);
     return only({ ...state, switches: act === 'press' ? remember(switches, key, 'elsewhere') : switches });
   });
-  return looking(after, at);
+  return looking(after, came);
 }
 
 /** A step that has just come is there to be looked at from now on. */
-const looking = (reaction: Reaction, at: number): Reaction =>
+const looking = (reaction: Reaction, { at }: Arrival): Reaction =>
   andThen(reaction, (state) => {
     const { session, switches } = state;
     const { way } = session;
@@ -39,24 +39,24 @@ const withSwitches = (state: BenchState, change: Partial<Switches>): BenchState 
   switches: { ...state.switches, ...change },
 });
 
-function takeJudged(state: BenchState, act: PressAct, what: PedalAct, key: Key, at: number): Reaction {
-  if (act === 'press') return counted(state, what, key, at);
+function takeJudged(state: BenchState, act: PressAct, what: PedalAct, key: Key, came: Arrival): Reaction {
+  if (act === 'press') return counted(state, what, key, came);
   if (act === 'withdraw') return withdraw(state, what, key);
   return act === 'held' && what === 'confirm' ? goBack(state, key) : only(state);
 }
 
-function counted(before: BenchState, what: PedalAct, key: Key, at: number): Reaction {
-  return andThen(press(before, what, at), (state) => {
+function counted(before: BenchState, what: PedalAct, key: Key, came: Arrival): Reaction {
+  return andThen(press(before, what, came), (state) => {
     const changed = state.session !== before.session;
     const did = { changed, passesBefore: before.switches.passes };
     return only({ ...state, switches: remember(state.switches, key, did) });
   });
 }
 
-function press(state: BenchState, what: PedalAct, at: number): Reaction {
+function press(state: BenchState, what: PedalAct, came: Arrival): Reaction {
   switch (what) {
     case 'confirm':
-      return confirm(state, at);
+      return confirm(state, came);
     case 'pass':
       return pass(state);
     case 'again':
@@ -66,11 +66,11 @@ function press(state: BenchState, what: PedalAct, at: number): Reaction {
   }
 }
 
-function confirm(state: BenchState, at: number): Reaction {
+function confirm(state: BenchState, { since }: Arrival): Reaction {
   const { session, settings, switches } = state;
   const { way } = session;
   const step = way ? null : currentStep(session);
-  const tooSoon = at - switches.shown.since < pauseMs[settings.pause];
+  const tooSoon = since - switches.shown.since < pauseMs[settings.pause];
   if (step && tooSoon && isGuarded(step)) return warn(state, 'too-soon');
   return perform(state, { do: 'confirm', count: 1 });
 }

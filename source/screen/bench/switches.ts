@@ -3,7 +3,7 @@
  * has to be remembered from one event to the next.
  */
 import type { Way } from '../../session/way.ts';
-import { type Key, keyId } from '../keys/key.ts';
+import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, noPresses, type PressAct, type PressState, pressTiming } from '../keys/press-filter.ts';
 
 /** Passes of the carriage that have come for the step after `done`. */
@@ -38,10 +38,10 @@ export const startSwitches = (done: number): Switches => ({
 export function judgePress(
   switches: Switches,
   key: Key,
-  at: number,
+  came: Arrival,
   windowMs: number,
 ): readonly [Switches, PressAct] {
-  const { state, act } = filterPress(switches.presses, key, at, { ...pressTiming, windowMs });
+  const { state, act } = filterPress(switches.presses, key, came, { ...pressTiming, windowMs });
   return [{ ...switches, presses: state }, act];
 }
 

@@ -7,7 +7,7 @@ import { sayRest } from '../../chat/wording/rest.ts';
 import type { SaveStatus } from '../../journal/file-fault.ts';
 import { marksOf } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
-import { type Key, keyId } from '../keys/key.ts';
+import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
 import { answerInPace, answerLine, askToLeave } from './answer-line.ts';
 import { perform } from './bench-moves.ts';
@@ -34,7 +34,7 @@ export function updateBench(before: BenchState, message: BenchMessage): Reaction
 function react(state: BenchState, message: BenchMessage): Reaction {
   switch (message.is) {
     case 'key':
-      return takeKey(state, message.key, message.at);
+      return takeKey(state, message.key, message.came);
     case 'line':
       return answerLine(state, message.text);
     case 'command':
@@ -71,14 +71,19 @@ const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
   ['left', 'back'],
 ]);
 
+/** More of a switch's letter than anybody holds it for came at once: nobody can tell any more what was meant. */
+const isLongHold = ({ prompt, settings }: BenchState, { name, text }: Key): boolean =>
+  name === 'paste' && isEmpty(prompt) && new Set(text).size === 1 && (text[0] ?? '') in settings.pedals;
+
 /** On an empty prompt some keys act at once; otherwise they type. */
-function takeKey(state: BenchState, key: Key, at: number): Reaction {
+function takeKey(state: BenchState, key: Key, came: Arrival): Reaction {
   const { assigning, settings, session } = state;
   const id = keyId(key);
   const isPress = key.kind === 'press';
-  if (assigning) return pressElsewhere(isPress ? assign(state, assigning, id) : only(state), key, at);
+  if (assigning) return pressElsewhere(isPress ? assign(state, assigning, id) : only(state), key, came);
   const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
-  if (what) return pressSwitch(state, what, key, at);
+  if (what) return pressSwitch(state, what, key, came);
+  if (isLongHold(state, key)) return only(state);
   if (id === 'f2') {
     return isPress ? set(state, { name: 'large', value: !settings.large }) : only(state);
   }
@@ -87,7 +92,7 @@ function takeKey(state: BenchState, key: Key, at: number): Reaction {
   );
   const typed = prompt === state.prompt ? state : { ...state, prompt };
   if (id !== 'enter') return only(typed);
-  return pressElsewhere(line === null ? only(typed) : answerLine(typed, line), key, at);
+  return pressElsewhere(line === null ? only(typed) : answerLine(typed, line), key, came);
 }
 
 /** Says once why presses take long to answer. */

@@ -123,6 +123,13 @@ describe('paste', () => {
     expect(ids('rip back 12\x7f\x7f')).toEqual(['paste', 'backspace', 'backspace']);
   });
 
+  test('presses of a switch stay keys before and behind what was typed, when all is read at once', () => {
+    expect(ids('bbb/where')).toEqual([...'bbb/where']);
+    expect(ids('b/note loose\rbb')).toEqual(['b', 'paste', 'enter', 'b', 'b']);
+    expect(ids('bag of mint\ra word')).toEqual(['paste']);
+    expect(decode(`${'bc'.repeat(50_000)}`)).toHaveLength(1);
+  });
+
   test('one character over and over is a held key that came late', () => {
     expect(ids('bbbbbbbbbbbb')).toEqual(Array(12).fill('b'));
     expect(ids('b'.repeat(200))).toEqual(['paste']);

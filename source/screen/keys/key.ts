@@ -14,6 +14,12 @@ export type Key = {
   readonly kind: KeyKind;
 };
 
+/**
+ * When an event came, in milliseconds of a clock that does not jump. A program that is busy, or waits for a processor,
+ * reads late: the event was there `at` this time, and came no sooner than `since`.
+ */
+export type Arrival = { readonly since: number; readonly at: number };
+
 export type KeyMarks = Partial<Omit<Key, 'name'>>;
 
 const unmarked = { text: '', ctrl: false, alt: false, shift: false, kind: 'press' } as const;

@@ -4,12 +4,12 @@ import { tries } from '../../../test/tools/tries.ts';
 import { type KeyKind, makeKey } from './key.ts';
 import { filterPress, noPresses, type PressAct, pressTiming } from './press-filter.ts';
 
-type Event = readonly [at: number, name?: string, kind?: KeyKind];
+type Event = readonly [at: number, name?: string, kind?: KeyKind, since?: number];
 
 function acts(events: readonly Event[], timing = pressTiming): PressAct[] {
   let state = noPresses;
-  return events.map(([at, name = 'b', kind = 'press']) => {
-    const result = filterPress(state, makeKey(name, { kind }), at, timing);
+  return events.map(([at, name = 'b', kind = 'press', since = at]) => {
+    const result = filterPress(state, makeKey(name, { kind }), { since, at }, timing);
     state = result.state;
     return result.act;
   });
@@ -60,6 +60,17 @@ describe('by time alone', () => {
     const all = acts(at(...holdTimes(0, 500, 33, 20), 1400, 1433, 1466, 2600));
     expect(all.slice(-4)).toEqual(['press', 'withdraw', 'ignore', 'press']);
     expect(count(all, 'held')).toBe(1);
+  });
+
+  test('what may have come within the window is no press, however late it is read', () => {
+    expect(acts([[0], [400, 'b', 'press', 5], [401]])).toEqual(['press', 'ignore', 'ignore']);
+    expect(acts([[0], [400, 'b', 'press', 100]])).toEqual(['press', 'press']);
+  });
+
+  test('the first repeat of a hold is in doubt though it is read late', () => {
+    expect(acts([[0], [900, 'b', 'press', 480], [900, 'b', 'press', 480], [933]])).toEqual([
+      ...['press', 'press', 'ignore', 'withdraw'],
+    ]);
   });
 
   test('a press right after a hold counts', () => {

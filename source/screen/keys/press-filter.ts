@@ -1,4 +1,4 @@
-import { type Key, keyId } from './key.ts';
+import { type Arrival, type Key, keyId } from './key.ts';
 
 /**
  * `press`: counts. `ignore`: is no press of its own (bounce, repeat, release). `withdraw`: the last press
@@ -21,6 +21,7 @@ export type PressTiming = {
 export const pressTiming: PressTiming = { windowMs: 100, bounceMs: 20, repeatMs: [180, 700], heldMs: 1000 };
 
 type Past = {
+  /** The latest that the last event can have come. */
   readonly lastAt: number;
   /** The last press counted. */
   readonly pressedAt: number;
@@ -60,51 +61,53 @@ function judgeByKind(past: Past, key: Key, at: number, timing: PressTiming): Jud
   return [{ ...past, lastAt: at, isUp: false }, 'ignore'];
 }
 
-// A press after the window counts at once. It stays doubtful where a first repeat would come, or where the
+// A press after the window counts at once. It stays doubtful where a first repeat may have come, or where the
 // events of a hold came late.
-function judgePress(past: Past, at: number, timing: PressTiming): Judged {
+function judgePress(past: Past, { since, at }: Arrival, timing: PressTiming): Judged {
   const [fresh, act] = freshPress(at, false);
   const [from, to] = timing.repeatMs;
-  if (past.phase === 'hold' && at - past.lastAt <= to) {
+  if (past.phase === 'hold' && since - past.lastAt <= to) {
     return [{ ...fresh, phase: 'doubtful', downAt: past.downAt, heldSaid: past.heldSaid }, act];
   }
-  const sinceMs = at - past.pressedAt;
-  if (sinceMs < from || sinceMs > to) return [fresh, act];
+  if (at - past.pressedAt < from || since - past.pressedAt > to) return [fresh, act];
   return [{ ...fresh, phase: 'doubtful', downAt: past.pressedAt }, act];
 }
 
-function judgeByTime(past: Past, at: number, timing: PressTiming): Judged {
-  const gapMs = at - past.lastAt;
-  if (gapMs < 0) return freshPress(at, false);
-  if (gapMs >= timing.windowMs) return judgePress(past, at, timing);
+// What may have come within the window is no press: one press too few is seen at once, one too many is knitted past.
+function judgeByTime(past: Past, came: Arrival, timing: PressTiming): Judged {
+  const { at } = came;
+  if (at < past.lastAt) return freshPress(at, false);
+  const gapMs = came.since - past.lastAt;
+  if (gapMs >= timing.windowMs) return judgePress(past, came, timing);
   if (past.phase === 'doubtful' && gapMs >= timing.bounceMs) {
     return [{ ...past, lastAt: at, phase: 'hold' }, 'withdraw'];
   }
   return past.phase === 'hold' ? stillDown(past, at, timing) : [{ ...past, lastAt: at }, 'ignore'];
 }
 
-function judge(past: Past | undefined, key: Key, at: number, timing: PressTiming): Judged {
+function judge(past: Past | undefined, key: Key, came: Arrival, timing: PressTiming): Judged {
+  const { at } = came;
   const tellsKinds = key.kind !== 'press' || past?.tellsKinds === true;
   if (!past && key.kind === 'press') return freshPress(at, false);
   // A repeat or release of a key that went down before we listened.
   if (!past) return [{ ...freshPress(at, true)[0], heldSaid: true }, 'ignore'];
   if (tellsKinds) return judgeByKind({ ...past, tellsKinds }, key, at, timing);
-  return judgeByTime(past, at, timing);
+  return judgeByTime(past, came, timing);
 }
 
 /**
- * Turns events of a foot switch into presses: bounce, a held key and its repeats are one press. Times are
- * in milliseconds of a clock that does not jump. Every event of a key that comes `windowMs` or more after
- * the last one is a `press` at once; only what follows can withdraw it. Keys are judged apart. A key whose
- * repeats or releases are reported is judged by them and, for bounce alone, by `bounceMs`.
+ * Turns events of a foot switch into presses: bounce, a held key and its repeats are one press, however late they are
+ * read. Every event of a key that surely comes `windowMs` or more after the last one is a `press` at once; only what
+ * follows can withdraw it. Keys are judged apart. A key whose repeats or releases are reported is judged by them and, for
+ * bounce alone, by `bounceMs`.
  */
 export function filterPress(
   state: PressState,
   key: Key,
-  at: number,
+  came: Arrival,
   timing: PressTiming = pressTiming,
 ): { readonly state: PressState; readonly act: PressAct } {
   const id = keyId(key);
-  const [past, act] = judge(state.get(id), key, at, timing);
+  const [past, act] = judge(state.get(id), key, came, timing);
   return { state: new Map(state).set(id, past), act };
 }

@@ -24,7 +24,7 @@ function listen(options: Partial<ReadKeysOptions> = {}) {
   const heard: string[] = [];
   const reader = readKeys(
     stdin as unknown as NodeJS.ReadStream,
-    (key, at) => heard.push(`${keyId(key)} at ${at}`),
+    (key, { at }) => heard.push(`${keyId(key)} at ${at}`),
     {
       output: { write: (text) => modes.push(text) },
       now: () => time,

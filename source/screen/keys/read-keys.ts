@@ -1,5 +1,6 @@
 import { StringDecoder } from 'node:string_decoder';
-import type { Key } from './key.ts';
+import { watchInput } from './input-watch.ts';
+import type { Arrival, Key } from './key.ts';
 import { terminalModes } from './terminal-modes.ts';
 import { createTimedDecoder, patientTimer, type SetTimer, type WaitsMs } from './timed-decoder.ts';
 
@@ -48,17 +49,18 @@ const waits = (options: ReadKeysOptions): WaitsMs => ({
  */
 export function readKeys(
   stdin: NodeJS.ReadStream,
-  onKey: (key: Key, at: number) => void,
+  onKey: (key: Key, came: Arrival) => void,
   options: ReadKeysOptions,
 ): KeyReader {
   const { now = () => performance.now(), setTimer = patientTimer, onResume, onEnd } = options;
   const modes = terminalModes(stdin, options.output, options.reportKinds ?? false);
   const decoder = createTimedDecoder(onKey, waits(options), setTimer);
+  const watch = watchInput(now, patientTimer);
   const utf8 = new StringDecoder('utf8');
   let isSuspended = false;
 
   const read = (chunk: Buffer | string): void =>
-    decoder.feed(typeof chunk === 'string' ? chunk : utf8.write(chunk), now());
+    decoder.feed(typeof chunk === 'string' ? chunk : utf8.write(chunk), watch.read());
   const end = (): void => onEnd?.();
   const resume = (): void => {
     if (isSuspended) options.output.write(cursorHidden);
@@ -80,6 +82,7 @@ export function readKeys(
     isStopped = true;
     isSuspended = false;
     decoder.stop();
+    watch.stop();
     process.off('SIGCONT', resume);
     stdin.off('data', read).off('end', end).off('error', end).pause();
     modes.reset();

@@ -44,12 +44,23 @@ function isPaste(run: string): boolean {
   return printable.length > longestTyping && !isOneKey;
 }
 
-// A terminal without bracketed paste gives no sign of one. Line ends at its end are kept as keys: typing
-// that comes late over a slow line ends with Enter.
+// A switch that bounces sends one letter over and over, and a line that is typed past it begins with a slash.
+const pressesFirst = /^(?:(\S)\1+|\S(?=\/))/u;
+// Enter, and what a switch sent after it.
+const pressesLast = /[\r\n\t]+(?:(\S)\1*)?$/u;
+
+/**
+ * A terminal without bracketed paste gives no sign of one. What a program reads late begins with the presses of a switch and
+ * ends with Enter and more presses: those are kept as keys. As text they come to the same where no switch types them.
+ */
 function runKeys(run: string): readonly Key[] {
   if (!isPaste(run)) return single(run);
-  const ending = /[\r\n\t]*$/.exec(run)?.[0] ?? '';
-  return [pasteKey(run.slice(0, run.length - ending.length)), ...single(ending)];
+  const first = pressesFirst.exec(run)?.[0] ?? '';
+  const rest = first.length > longestHold ? run : run.slice(first.length);
+  const before = rest === run ? [] : single(first);
+  if (!isPaste(rest)) return [...before, ...single(rest)];
+  const last = pressesLast.exec(rest)?.[0] ?? '';
+  return [...before, pasteKey(rest.slice(0, rest.length - last.length)), ...single(last)];
 }
 
 /** The keys of text that arrived in one read. More than `longestTyping` different characters are a paste. */

@@ -1,10 +1,10 @@
 import { createKeyDecoder, type Waiting } from './decode-keys.ts';
-import type { Key } from './key.ts';
+import type { Arrival, Key } from './key.ts';
 
 export type SetTimer = (action: () => void, waitMs: number) => () => void;
 export type WaitsMs = Readonly<Record<Exclude<Waiting, 'nothing'>, number>>;
 export type TimedDecoder = {
-  readonly feed: (chunk: string, at: number) => void;
+  readonly feed: (chunk: string, came: Arrival) => void;
   readonly stop: () => void;
 };
 
@@ -25,7 +25,7 @@ export const patientTimer: SetTimer = (action, waitMs) => {
  * arrived, a lone Escape with that of the Escape.
  */
 export function createTimedDecoder(
-  onKey: (key: Key, at: number) => void,
+  onKey: (key: Key, came: Arrival) => void,
   waitsMs: WaitsMs,
   setTimer: SetTimer,
 ): TimedDecoder {
@@ -34,26 +34,26 @@ export function createTimedDecoder(
   let cancelTimer = (): void => {};
   let isStopped = false;
 
-  const deliver = (keys: readonly Key[], at: number): void => {
-    for (const key of keys) if (!isStopped) onKey(key, at);
+  const deliver = (keys: readonly Key[], came: Arrival): void => {
+    for (const key of keys) if (!isStopped) onKey(key, came);
   };
-  const giveUp = (at: number) => (): void => {
+  const giveUp = (came: Arrival) => (): void => {
     waiting = 'nothing';
-    deliver(decoder.flush(), at);
+    deliver(decoder.flush(), came);
   };
-  const keepTime = (at: number): void => {
+  const keepTime = (came: Arrival): void => {
     const before = waiting;
     waiting = decoder.waitingFor();
     // Typing on does not keep a broken sequence alive.
     if (waiting === 'sequence' && before === 'sequence') return;
     cancelTimer();
-    cancelTimer = waiting === 'nothing' ? () => {} : setTimer(giveUp(at), waitsMs[waiting]);
+    cancelTimer = waiting === 'nothing' ? () => {} : setTimer(giveUp(came), waitsMs[waiting]);
   };
   return {
-    feed(chunk, at) {
+    feed(chunk, came) {
       const keys = decoder.push(chunk);
-      keepTime(at);
-      deliver(keys, at);
+      keepTime(came);
+      deliver(keys, came);
     },
     stop() {
       isStopped = true;

@@ -4,7 +4,7 @@
  */
 import { render } from 'ink';
 import type { ReactNode } from 'react';
-import { type Key, keyId } from '../keys/key.ts';
+import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { readKeys } from '../keys/read-keys.ts';
 import { isEmpty } from './prompt.ts';
 import { screenOutput } from './screen-output.ts';
@@ -40,7 +40,7 @@ export async function holdScreen<End, State extends ScreenState<End>>(
     unmount();
   };
   // The keys are ours before anything can be seen, so that none goes astray.
-  const reader = readKeys(process.stdin, (key, at) => takeKey(store, key, at, () => reader.suspend()), {
+  const reader = readKeys(process.stdin, (key, came) => takeKey(store, key, came, () => reader.suspend()), {
     output: process.stdout,
     reportKinds: wantsKinds(store.get()),
     // Whatever the shell wrote meanwhile: all is drawn anew, as in a window of another size.
@@ -85,12 +85,12 @@ export async function holdScreen<End, State extends ScreenState<End>>(
 function takeKey<End, State extends ScreenState<End>>(
   { get, send }: HeldStore<End, State>,
   key: Key,
-  at: number,
+  came: Arrival,
   suspend: () => void,
 ): void {
   const id = key.kind === 'press' ? keyId(key) : null;
   if (id === 'ctrl+z') return suspend();
   if (id === 'ctrl+c') return send({ is: 'quit', how: 'interrupted' });
   if (id === 'ctrl+d' && isEmpty(get().prompt)) return send({ is: 'quit', how: 'left' });
-  send({ is: 'key', key, at });
+  send({ is: 'key', key, came });
 }

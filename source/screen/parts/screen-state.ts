@@ -1,5 +1,5 @@
 /** What every screen has in its state, and what every screen is told. */
-import type { Key } from '../keys/key.ts';
+import type { Arrival, Key } from '../keys/key.ts';
 import type { Prompt } from './prompt.ts';
 
 export interface ScreenState<End> {
@@ -9,7 +9,6 @@ export interface ScreenState<End> {
 }
 
 export type ScreenMessage =
-  /** A key, with the time it came, by a clock that does not jump. */
-  | { readonly is: 'key'; readonly key: Key; readonly at: number }
+  | { readonly is: 'key'; readonly key: Key; readonly came: Arrival }
   /** The maker wants to leave: by Ctrl-D where nothing is typed, or by Ctrl-C. */
   | { readonly is: 'quit'; readonly how: 'left' | 'interrupted' };

@@ -40,7 +40,8 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
     kept,
     settings,
     submit: (text: string): void => store.send({ is: 'line', text }),
-    press: (name: string, at: number): void => store.send({ is: 'key', key: keyNamed(name), at }),
+    press: (name: string, at: number): void =>
+      store.send({ is: 'key', key: keyNamed(name), came: { since: at, at } }),
     leave: (how: 'left' | 'interrupted'): void => store.send({ is: 'quit', how }),
     told: (): readonly string[] => store.get().lines.map(({ text }) => text),
     at: (): QuestionId | 'plan' => store.get().interview.at,

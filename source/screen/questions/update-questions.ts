@@ -2,7 +2,7 @@
 import { planLines, updateInterview } from '../../chat/first-run/interview.ts';
 import { steeringWords } from '../../chat/first-run/read-line.ts';
 import type { Line } from '../../chat/line.ts';
-import { type Key, keyId } from '../keys/key.ts';
+import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, pressTiming } from '../keys/press-filter.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
 import type { QuestionEffect, QuestionMessage, QuestionState } from './question-state.ts';
@@ -12,7 +12,7 @@ type Reaction = readonly [QuestionState, readonly QuestionEffect[]];
 export function updateQuestions(state: QuestionState, message: QuestionMessage): Reaction {
   switch (message.is) {
     case 'key':
-      return takeKey(state, message.key, message.at);
+      return takeKey(state, message.key, message.came);
     case 'line':
       return takeLine(state, message.text);
     case 'quit':
@@ -41,11 +41,11 @@ const tellTrouble = (state: QuestionState, trouble: string | null): QuestionStat
 const complete = (text: string): readonly string[] =>
   text === '' ? [] : steeringWords.filter((word) => word.startsWith(text.toLowerCase()));
 
-function takeKey(state: QuestionState, key: Key, at: number): Reaction {
+function takeKey(state: QuestionState, key: Key, came: Arrival): Reaction {
   if (keyId(key) !== 'enter') return [{ ...state, prompt: typeKey(state.prompt, key, complete).prompt }, []];
   // Judged in any case: what is held may have begun on a line with text in it.
   const timing = { ...pressTiming, windowMs: state.pedalGapMs };
-  const { state: presses, act } = filterPress(state.presses, key, at, timing);
+  const { state: presses, act } = filterPress(state.presses, key, came, timing);
   const judged = { ...state, presses };
   if (isEmpty(state.prompt) && act !== 'press') return [judged, []];
   const { prompt, line } = typeKey(state.prompt, key);
