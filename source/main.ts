@@ -11,9 +11,8 @@ import {
   printDone,
   quietOnClosedPipe,
 } from './cli/outcome.ts';
-import { type ArgumentToken, parseArguments } from './cli/parse-arguments.ts';
+import { type ArgumentToken, formatUsage, formatUsageFault, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
-import { formatUsage, formatUsageFault } from './cli/usage.ts';
 
 declare const SLANTWISE_VERSION: string;
 

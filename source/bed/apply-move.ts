@@ -5,11 +5,9 @@
  */
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Bed, edgesOf, type Needle, needleOutOfWork, turned } from './bed.ts';
-import type { BedFault } from './fault.ts';
+import { type Bed, type BedFault, edgesOf, type Needle, needleOutOfWork, type Side, turned } from './bed.ts';
 import type { BedMove } from './move.ts';
 import { formatNeedle, parseNeedle } from './needles.ts';
-import type { Side } from './side.ts';
 
 type Outcome = Result<Bed, BedFault>;
 

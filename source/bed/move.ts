@@ -1,4 +1,4 @@
-import type { Side } from './side.ts';
+import type { Side } from './bed.ts';
 
 /** What the hands do at the bed. Needles and yarns are named as the maker names them. */
 export type BedMove =

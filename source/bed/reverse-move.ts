@@ -7,11 +7,9 @@
 import { exhaustive } from '../shared/exhaustive.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { emptyBetweenEdges, placesOf } from './apply-move.ts';
-import { type Bed, edgesOf, type Needle, needleOutOfWork, turned } from './bed.ts';
-import type { BedFault } from './fault.ts';
+import { type Bed, type BedFault, edgesOf, type Needle, needleOutOfWork, type Side, turned } from './bed.ts';
 import type { HandMove } from './move.ts';
 import { formatNeedle } from './needles.ts';
-import type { Side } from './side.ts';
 
 /** Neighbouring working needles that hold alike: `loops` of `yarn` each; none where the needle stays empty. */
 export interface LoopRun {

@@ -1,6 +1,7 @@
 /** What the hands do next, as the one thing that a glance aside should tell: kinds, sides and numbers, no words. */
+
+import type { Side } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
-import type { Side } from '../bed/side.ts';
 import type { Job } from '../steps/job.ts';
 import type { BedAfter, Step } from '../steps/step.ts';
 

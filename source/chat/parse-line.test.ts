@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { englishWords } from '../wording/words.ts';
-import { chatCommands } from './chat-commands.ts';
+import { formatChatFault } from './chat-faults.ts';
+import { chatCommands } from './commands/chat-commands.ts';
 import { completeLine, parseLine } from './parse-line.ts';
-import { formatChatFault } from './wording/chat-faults.ts';
 
 const weigh = (yarn: string, value: number, unit: string | null) => ({
   kind: 'weigh',

@@ -1,13 +1,12 @@
+import { nearest } from '../shared/nearest.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { findWord } from '../wording/explain.ts';
 import type { Words } from '../wording/words.ts';
-import { chatCommands, findCommand } from './chat-commands.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
-import type { ChatFault, Intent } from './intent.ts';
-import { nearest } from './nearest.ts';
-import { isSeeingWord, parseFind } from './parse-seen.ts';
-import { type Known, nothingKnown, saysSomething } from './told.ts';
-import { troubleIn } from './trouble.ts';
-import { findWord } from './words.ts';
+import { chatCommands, findCommand } from './commands/chat-commands.ts';
+import { type ChatFault, type Intent, type Known, nothingKnown, saysSomething } from './grammar/intent.ts';
+import { isSeeingWord, parseFind } from './grammar/parse-seen.ts';
+import { troubleIn } from './grammar/trouble.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
 export function parseLine(

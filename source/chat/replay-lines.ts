@@ -4,10 +4,10 @@ import type { Entry } from '../journal/entry.ts';
 import { isCommand } from '../journal/notation.ts';
 import type { Moment, Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
+import { formatDuration } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
-import { answer, type Line } from './line.ts';
 import { sayDone } from './reply.ts';
-import { formatDuration } from './wording/logs.ts';
+import { answer, type Line } from './transcript.ts';
 
 /** A recording as plain lines, one or more an event, each with the time since the beginning. */
 export function* replayLines(

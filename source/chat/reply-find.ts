@@ -20,11 +20,6 @@ import {
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
-import type { Words } from '../wording/words.ts';
-import type { ChatFault, Intent } from './intent.ts';
-import { answer } from './line.ts';
-import { type Offer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
-import { saysSomething, type Told } from './told.ts';
 import {
   formatFact,
   sayAsked,
@@ -37,8 +32,12 @@ import {
   sayQuestion,
   saySides,
   sayTake,
-} from './wording/finding-answer.ts';
-import { sayMend, sayStories } from './wording/finding-slips.ts';
+} from '../wording/finding-answer.ts';
+import { sayMend, sayStories } from '../wording/finding-slips.ts';
+import type { Words } from '../wording/words.ts';
+import { type ChatFault, type Intent, saysSomething, type Told } from './grammar/intent.ts';
+import { type Offer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
+import { answer } from './transcript.ts';
 
 type FindIntent = Extract<Intent, { readonly kind: 'find' }>;
 

@@ -1,5 +1,4 @@
 /** Answers to a measurement or a wish in the middle of the work: what finishing would give, and what could be instead. */
-
 import { stepRowsOf } from '../planning/choose-size.ts';
 import { leastRowsFrom, type PlanChanges, type ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
@@ -16,12 +15,12 @@ import type { Session } from '../session/session.ts';
 import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch, type Units } from '../shared/units.ts';
+import { formatReplanChoices } from '../wording/finding-replan.ts';
 import type { Words } from '../wording/words.ts';
-import { answer } from './line.ts';
-import type { Amount, ReplanWish } from './replan-wish.ts';
+import type { Amount, ReplanWish } from './grammar/intent.ts';
+import { spellYarn, weighCommand } from './grammar/parse-measured.ts';
 import { type Offer, offer, type Reply } from './talk.ts';
-import { spellYarn, weighCommand } from './weigh.ts';
-import { formatReplanChoices } from './wording/finding-replan.ts';
+import { answer } from './transcript.ts';
 
 /** More lines than this push the question off the screen. */
 const choicesListed = 6;

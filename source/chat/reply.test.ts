@@ -4,8 +4,8 @@ import { briefOf, planOf } from '../../test/fixtures/plan-of.ts';
 import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
 import { briefLike } from '../journal/like.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
+import { notesLike } from '../wording/logs.ts';
 import { englishWords } from '../wording/words.ts';
-import { notesLike } from './wording/last-time.ts';
 
 /** An invented dice bag: 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
 const brief = stripedBrief(46, 64);

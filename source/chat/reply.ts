@@ -1,36 +1,45 @@
 /** What comes back on a line typed at the prompt. Nothing is performed here: the effect is part of the reply. */
-
 import { type Pace, usualPace } from '../journal/pace.ts';
 import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
-import type { RipBackFault } from '../session/rip-back/rip-back.ts';
+import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
 import { marksOf, type Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
+import { cautionLines } from '../wording/cautions.ts';
+import { explainWhy, explainWord } from '../wording/explain.ts';
+import { sayCannotUndo, sayChanged, sayCounted, sayPlanned, sayWayStep } from '../wording/finding.ts';
+import { sayWayBack } from '../wording/finding-answer.ts';
+import { sayCord, sayMeasured, sayWeighed } from '../wording/measured.ts';
+import { sayMarks, sayNotes, sayPlace, sayTimeLeft, sayWhere } from '../wording/place.ts';
+import { formatPlanPage } from '../wording/plan-page.ts';
+import { sayStep, sayTools } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
-import type { ChatFault, Intent, NamedPlace } from './intent.ts';
-import { inCm } from './length.ts';
-import { answer, type Line } from './line.ts';
-import { measuredCommand } from './measured.ts';
+import type { ChatFault, Intent, NamedPlace } from './grammar/intent.ts';
+import { inCm, measuredCommand, weighCommand } from './grammar/parse-measured.ts';
+import { sayTrouble } from './grammar/trouble.ts';
 import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
-import { replyToRip } from './reply-rip.ts';
-import { noTalk, type Reply, type Talk, takeOffer } from './talk.ts';
-import { sayWayStep } from './way.ts';
-import { weighCommand } from './weigh.ts';
-import { cautionLines } from './wording/cautions-page.ts';
-import { sayCord } from './wording/cord.ts';
-import { explainWhy, explainWord } from './wording/explain.ts';
-import { sayCannotUndo, sayChanged, sayCounted, sayPlanned } from './wording/finding-undone.ts';
-import { sayMeasured } from './wording/measured.ts';
-import { sayMarks, sayNotes, sayPlace, sayTimeLeft, sayWhere } from './wording/place.ts';
-import { formatPlanPage } from './wording/plan-page.ts';
-import { sayStep } from './wording/steps.ts';
-import { sayTools } from './wording/tools.ts';
-import { sayTrouble } from './wording/trouble.ts';
-import { sayWeighed } from './wording/weighed.ts';
+import { noTalk, offer, type Reply, type Talk, takeOffer } from './talk.ts';
+import { answer, type Line } from './transcript.ts';
+
+/**
+ * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
+ * a way broken off leaves the place as exact as the work.
+ */
+function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault> {
+  const back = ripBack(session, toDone);
+  if (!back.ok) return back;
+  const { value } = back;
+  const further = value.toDone < value.askedDone ? [words.slips.further(value.row + 1)] : [];
+  return succeed(
+    offer(session, answer(...further, ...sayWayBack(value, words)), {
+      offers: [{ is: 'way-back', back: value, takes: { kind: 'do', command: { do: 'rip', done: toDone } } }],
+    }),
+  );
+}
 
 export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault;
 

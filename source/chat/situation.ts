@@ -1,7 +1,9 @@
-/** What the maker is in the middle of, for help that fits. */
+/** What the maker is in the middle of, and help that fits: one sentence, and the few commands that matter there. */
 import { currentStep, type Session } from '../session/session.ts';
 import type { Way } from '../session/way.ts';
 import type { Step } from '../steps/step.ts';
+import type { Words } from '../wording/words.ts';
+import { findExample, markExample, noteExample, weighExample } from './commands/chat-commands.ts';
 
 export interface Scene {
   readonly session: Session;
@@ -55,3 +57,90 @@ function situationAt({ phase, act }: Step): Situation {
       return phase;
   }
 }
+
+export interface HelpNow {
+  readonly says: (words: Words) => string;
+  /** Lines that work here when typed. */
+  readonly examples: (scene: Scene, words: Words) => readonly string[];
+}
+
+export const helpNow: Readonly<Record<Situation, HelpNow>> = {
+  trouble: {
+    says: (words: Words) => words.help.now.trouble,
+    examples: () => ['save ../bag.jsonl', 'help log', 'where', 'next'],
+  },
+  way: {
+    says: (words: Words) => words.help.now.way,
+    examples: () => ['next', 'back', 'again', 'stop'],
+  },
+  offer: {
+    says: (words: Words) => words.help.now.offer,
+    examples: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help finding', 'next'],
+  },
+  finished: {
+    says: (words: Words) => words.help.now.finished,
+    examples: ({ session }, words: Words) => [
+      weighExample(session),
+      noteExample(words),
+      'notes',
+      'bags',
+      'quit',
+    ],
+  },
+  'cast-on': {
+    says: (words: Words) => words.help.now['cast-on'],
+    examples: () => ['next', 'plan', 'words ravel cord', 'pedal confirm', 'large on'],
+  },
+  stripes: {
+    says: (words: Words) => words.help.now.stripes,
+    examples: ({ session }, words: Words) => [
+      'next',
+      'where',
+      findExample(session),
+      markExample(words),
+      'why two rows',
+    ],
+  },
+  shaping: {
+    says: (words: Words) => words.help.now.shaping,
+    examples: ({ session }) => [
+      'next',
+      'words shaping move',
+      'why eyelets',
+      'draw bed',
+      findExample(session),
+    ],
+  },
+  rehang: {
+    says: (words: Words) => words.help.now.rehang,
+    examples: () => ['next', 'words rehang', 'why rehang', 'draw bed'],
+  },
+  'closing-row': {
+    says: (words: Words) => words.help.now['closing-row'],
+    examples: () => ['next', 'why closing row', 'why tail', 'plan'],
+  },
+  graft: {
+    says: (words: Words) => words.help.now.graft,
+    examples: () => ['next', 'words movement', 'why graft', 'back', 'large on'],
+  },
+  seam: {
+    says: (words: Words) => words.help.now.seam,
+    examples: () => ['next', 'words bar', 'why seam', 'draw fold'],
+  },
+  cord: {
+    says: (words: Words) => words.help.now.cord,
+    examples: ({ session }) => [
+      session.job.stepCount - session.done >= severalRounds ? `next ${severalRounds}` : 'next',
+      'words slip',
+      'why cord',
+      'back',
+    ],
+  },
+  threading: {
+    says: (words: Words) => words.help.now.threading,
+    examples: () => ['next', 'why eyelets', 'draw bag', 'cautions'],
+  },
+};
+
+/** Rounds that are confirmed at once, once they are knitted. */
+const severalRounds = 10;

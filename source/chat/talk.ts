@@ -8,8 +8,8 @@ import type { ReplanChoice } from '../session/replan/replan-choices.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { ChatFault, Intent } from './intent.ts';
-import type { Line } from './line.ts';
+import type { ChatFault, Intent } from './grammar/intent.ts';
+import type { Line } from './transcript.ts';
 
 /** What a typed line brings about. */
 export type Reply =

@@ -1,7 +1,6 @@
 /** Everything a bench screen shows, as numbers and names: screens ask for this, find words for it and draw it. */
-import { type Bed, edgesOf, type Needle } from '../bed/bed.ts';
+import { type Bed, edgesOf, type Needle, type Side } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
-import type { Side } from '../bed/side.ts';
 import { type Pace, type TimeLeft, timeLeft } from '../journal/pace.ts';
 import type { Plan } from '../planning/plan.ts';
 import { currentStep, type Session } from '../session/session.ts';

@@ -1,17 +1,14 @@
 /** The glossary has the words of the trade as our own instructions and plan page use them (common practice, no source). */
-
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { jobOf } from '../../test/fixtures/plan-of.ts';
 import { german, speak, spoken } from '../../test/fixtures/spoken.ts';
 import { stepAt } from '../steps/job.ts';
-import { namesOf, stemOf, titleOf } from './named.ts';
-import { reasons } from './reasons.ts';
-import { explainWord } from './wording/explain.ts';
-import { formatPlanPage } from './wording/plan-page.ts';
-import { sayStep } from './wording/steps.ts';
-import { findWord, meaningOf, tradeWords } from './words.ts';
+import { explainWord, findWord, meaningOf, reasons, tradeWords } from '../wording/explain.ts';
+import { namesOf, stemOf, titleOf } from '../wording/named.ts';
+import { formatPlanPage } from '../wording/plan-page.ts';
+import { sayStep } from '../wording/steps.ts';
 
 afterEach(() => speak(null));
 

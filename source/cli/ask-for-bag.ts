@@ -1,11 +1,8 @@
 /** Asks for a bag of the maker's own: the answers are kept from one start to the next, and make a brief file. */
-
 import { briefFileOf } from '../chat/first-run/brief-of.ts';
 import { draftOf, readDraft } from '../chat/first-run/draft.ts';
 import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
 import { valuesOf } from '../chat/first-run/questions.ts';
-import { answer, type Line } from '../chat/line.ts';
-import { formatFileFault } from '../chat/wording/file-faults.ts';
 import {
   sayAnswersKept,
   sayAnswersNotKept,
@@ -14,10 +11,11 @@ import {
   sayDamagedLog,
   sayGoingOn,
   sayOpening,
-} from '../chat/wording/first-run.ts';
+} from '../chat/first-run/say.ts';
+import { answer, type Line } from '../chat/transcript.ts';
 import { writeBriefFile, writeBriefIn } from '../files/brief-file.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
-import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/draft-file.ts';
+import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/drafts.ts';
 import { listLogs } from '../files/log-list.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
@@ -31,6 +29,7 @@ import {
 import { createQuestionStore } from '../screen/questions/question-store.ts';
 import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { prepareScreen, print } from './outcome.ts';
 

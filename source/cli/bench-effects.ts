@@ -1,18 +1,17 @@
 /** All that a bench wants done, and how: the log, the settings, files, bell and voice. */
-
-import { answer } from '../chat/line.ts';
-import { formatFileFault, saySavedElsewhere } from '../chat/wording/file-faults.ts';
-import { sayBags } from '../chat/wording/logs.ts';
+import { answer } from '../chat/transcript.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
+import { bagToOpen } from '../files/find-bag.ts';
 import { folderFault, listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
+import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
+import { sayBags } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
-import { bagToOpen } from './bag-to-open.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
 import { speakIn } from './settings.ts';

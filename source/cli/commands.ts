@@ -7,7 +7,7 @@ const json: CliOption = { name: 'json', takes: null, summary: ({ cli }) => cli.d
 const plain: CliOption = { name: 'plain', takes: null, summary: ({ cli }) => cli.does.plain };
 
 const first = ({ operands: [operand = ''] }: Asked): string => operand;
-const documents = () => import('./documents.ts');
+const documents = () => import('./manual.ts');
 const sitting = async () => (await import('./sit-down.ts')).sitDown;
 const plans = () => import('./plan.ts');
 const logs = () => import('./logs.ts');
@@ -65,7 +65,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.open,
     options: [plain],
     saysSettings: true,
-    run: async (asked) => (await import('./open-bag.ts')).openBag(asked, first(asked)),
+    run: async (asked) => (await import('./sit-down.ts')).openBag(asked, first(asked)),
   },
   {
     name: 'plan',
@@ -142,7 +142,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.record,
     options: [json],
     run: async (asked) =>
-      (await import('./print-record.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
+      (await import('./record.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'check',

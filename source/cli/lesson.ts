@@ -1,11 +1,98 @@
-import { formatFileFault } from '../chat/wording/file-faults.ts';
+/**
+ * A teacher's copy of a log, with lines to read and places to stop. They are written one to a line of text:
+ * `33 say Watch the left edge.`, `33 pause`.
+ */
+
 import { readBriefText } from '../files/brief-file.ts';
-import { writeText } from '../files/text-file.ts';
-import { addToCopy } from '../journal/lesson.ts';
+import { writeText } from '../files/write-whole.ts';
+import { type Addition, addToCopy, type LessonFault } from '../journal/lesson.ts';
+import type { Recording } from '../journal/recording.ts';
+import type { SessionFault } from '../session/command.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { formatFault } from '../wording/faults.ts';
+import { formatFileFault, formatLessonFault } from '../wording/file-faults.ts';
+import { quote } from '../wording/values.ts';
 import type { Words } from '../wording/words.ts';
-import { formatCopyFault, formatLessonLineFault, readLessonLines, sayLessonWritten } from './lesson-lines.ts';
 import { complain, exitCodes, print } from './outcome.ts';
 import { openRecording } from './read-input.ts';
+
+export type LessonLineFault =
+  | { readonly code: 'lesson/not-understood'; readonly line: number; readonly text: string }
+  | {
+      readonly code: 'lesson/step-not-reached';
+      readonly line: number;
+      readonly step: number;
+      readonly most: number;
+    }
+  | { readonly code: 'lesson/nothing-added' };
+
+/** What is to be added where. Empty lines and those that begin with `#` say nothing. Lines count from 1. */
+export function readLessonLines(
+  text: string,
+  recording: Recording,
+): Result<readonly Addition[], LessonLineFault> {
+  const additions: Addition[] = [];
+  for (const [i, line] of text.split(/\r?\n/).entries()) {
+    if (line.trim() === '' || line.trimStart().startsWith('#')) continue;
+    const read = readLine(line.trim(), i + 1, recording);
+    if (!read.ok) return read;
+    additions.push(read.value);
+  }
+  return additions.length === 0 ? fail({ code: 'lesson/nothing-added' }) : succeed(additions);
+}
+
+function readLine(text: string, line: number, recording: Recording): Result<Addition, LessonLineFault> {
+  const [, number, word = '', rest = ''] = /^(\d+)\s+(\S+)\s*(.*)$/.exec(text) ?? [];
+  const event = eventOf(word.toLowerCase(), rest);
+  if (number === undefined || event === null) return fail({ code: 'lesson/not-understood', line, text });
+  const step = Number(number);
+  const after = eventsBefore(recording, step);
+  return after === null
+    ? fail({ code: 'lesson/step-not-reached', line, step, most: furthest(recording) })
+    : succeed({ after, event });
+}
+
+function eventOf(word: string, rest: string): Addition['event'] | null {
+  if (word === 'pause') return rest === '' ? { do: 'pause' } : null;
+  if (rest === '') return null;
+  if (word === 'say' || word === 'note') return { do: word, text: rest };
+  return word === 'mark' ? { do: 'mark', name: rest } : null;
+}
+
+/** Events recorded when `step` first came next; where it was confirmed together with others, when the first of those did. */
+function eventsBefore({ start, moments }: Recording, step: number): number | null {
+  if (step === start.done + 1) return 0;
+  if (step < 1) return null;
+  const passed = moments.findIndex(({ session }) => session.done >= step - 1);
+  if (passed < 0) return null;
+  return moments[passed]?.session.done === step - 1 ? passed + 1 : passed;
+}
+
+/** The last step that ever came next. */
+const furthest = ({ start, moments }: Recording): number =>
+  1 + moments.reduce((most, { session }) => Math.max(most, session.done), start.done);
+
+/** Why a teacher's line cannot be used, and what one looks like. */
+export function formatLessonLineFault(fault: LessonLineFault, words: Words): string {
+  switch (fault.code) {
+    case 'lesson/not-understood':
+      return words.logs.lesson.notUnderstood(fault.line, quote(fault.text));
+    case 'lesson/step-not-reached':
+      return words.logs.lesson.stepNotReached(fault.line, fault.step, fault.most);
+    case 'lesson/nothing-added':
+      return words.logs.lesson.nothingAdded;
+  }
+}
+
+/** Why the copy cannot be made. */
+const formatCopyFault = (fault: LessonFault, words: Words): string =>
+  isLessonFault(fault) ? formatLessonFault(fault, words) : formatFault(fault, words);
+
+const isLessonFault = (fault: LessonFault): fault is Exclude<LessonFault, SessionFault> =>
+  fault.code === 'lesson/no-such-event';
+
+const sayLessonWritten = (path: string, added: number, words: Words): string =>
+  words.logs.lesson.added(added, path);
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
 export function writeLesson(path: string, linesPath: string, out: string, words: Words): number {

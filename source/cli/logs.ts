@@ -1,10 +1,9 @@
-import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { formatCutOff, formatJournalFault } from '../chat/wording/journal-faults.ts';
-import { formatBag, formatTally, sayBags } from '../chat/wording/logs.ts';
 import { logFolder } from '../files/data-folders.ts';
 import { folderFault, listLogs, readLogFile } from '../files/log-list.ts';
 import { saveSoundPart } from '../files/open-log.ts';
 import { tallyLog } from '../journal/read-log.ts';
+import { formatCutOff, formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
+import { formatBag, formatTally, sayBags } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 

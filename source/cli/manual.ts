@@ -1,6 +1,15 @@
-/** The manual page, in the macros of man(7): commands come out of their table, the rest is said by `wording/`. */
+/**
+ * What helps from outside: the manual page, in the macros of man(7), whose commands come out of their table; scripts for the
+ * Tab key of a shell; and what a brief may hold.
+ */
+
+import { toJsonSchema } from '@valibot/to-json-schema';
+import { today } from '../files/clock.ts';
+import { briefSchema } from '../planning/brief-schema.ts';
 import type { Words } from '../wording/words.ts';
-import { type CliCommand, type CliOption, flagOf, optionUsage } from './command.ts';
+import { type Asked, type CliCommand, type CliOption, flagOf, optionUsage } from './command.ts';
+import { printDone } from './outcome.ts';
+import { completionScript, type Shell } from './shell-completion.ts';
 
 interface ManualFacts {
   readonly version: string;
@@ -86,3 +95,19 @@ const optionLines = (option: CliOption, words: Words): readonly string[] =>
 const escaped = (text: string): string => text.replaceAll('\\', '\\e').replaceAll('-', '\\-');
 const line = (text: string): string => escaped(text).replace(/^[.']/, '\\&$&');
 const quoted = (text: string): string => `"${escaped(text).replaceAll('"', '\\(dq')}"`;
+
+export const printCompletion = ({ commands, words }: Asked, shell: Shell): number =>
+  printDone(completionScript(shell, commands, words));
+
+export const printManual = ({ commands, words, program }: Asked): number =>
+  printDone(formatManual(commands, words, { version: program, date: today() }));
+
+/** The JSON Schema of a brief. Checks between fields, such as yarns that must exist, are not in it. */
+export const printSchema = (): number =>
+  printDone(
+    JSON.stringify(
+      { title: 'Slantwise brief', ...toJsonSchema(briefSchema, { errorMode: 'ignore' }) },
+      null,
+      2,
+    ),
+  );

@@ -1,25 +1,21 @@
 /** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
-
 import { isDeepStrictEqual } from 'node:util';
-import { nearest } from '../chat/nearest.ts';
-import { formatFault } from '../chat/wording/faults.ts';
-import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { formatJournalFault } from '../chat/wording/journal-faults.ts';
-import { notesLike } from '../chat/wording/last-time.ts';
-import { sayLikeAlone, sayOtherBag } from '../chat/wording/logs.ts';
 import { logFolder, namedLog } from '../files/data-folders.ts';
 import { type FoundLog, findLog, folderFault, newLogPath, readLogFile } from '../files/log-list.ts';
 import { openSessionLog, type SoundPart, saveSoundPart, startSessionLog } from '../files/open-log.ts';
 import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { practiceText } from '../files/shipped.ts';
-import type { JournalFault } from '../journal/fault.ts';
-import type { FileFault, InUse } from '../journal/file-fault.ts';
+import type { FileFault, InUse, JournalFault } from '../journal/fault.ts';
 import { briefLike } from '../journal/like.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import { parseBrief, readBrief } from '../planning/parse-brief.ts';
-import { forShell } from '../shared/for-shell.ts';
+import { nearest } from '../shared/nearest.ts';
+import { forShell } from '../shared/plain-text.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { formatFault } from '../wording/faults.ts';
+import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
+import { notesLike, sayLikeAlone, sayOtherBag } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import type { CliCommand } from './command.ts';
 import { withLearned } from './own-bags.ts';

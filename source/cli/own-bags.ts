@@ -1,7 +1,7 @@
 /** What the maker's own finished bags tell. */
 import { logFolder } from '../files/data-folders.ts';
 import { soundLogs } from '../files/log-list.ts';
-import { outcomeOf } from '../journal/outcome.ts';
+import { outcomeOf } from '../journal/like.ts';
 import { type Pace, paceOf } from '../journal/pace.ts';
 import { type Recording, readRecording } from '../journal/recording.ts';
 import type { Brief, BriefFile } from '../planning/brief.ts';

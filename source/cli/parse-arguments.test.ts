@@ -3,8 +3,7 @@ import { parseArgs } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { englishWords } from '../wording/words.ts';
 import { commands } from './commands.ts';
-import { parseArguments } from './parse-arguments.ts';
-import { formatUsageFault } from './usage.ts';
+import { formatUsageFault, parseArguments } from './parse-arguments.ts';
 
 const options = Object.fromEntries(
   commands

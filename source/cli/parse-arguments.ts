@@ -1,6 +1,11 @@
-import { nearest } from '../chat/nearest.ts';
+/** Reads the arguments by the table of commands; and the whole usage, and what is wrong with them. */
+
+import { exhaustive } from '../shared/exhaustive.ts';
+import { nearest } from '../shared/nearest.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { CliCommand, CliOption } from './command.ts';
+import { wrap } from '../wording/page.ts';
+import type { Words } from '../wording/words.ts';
+import { type CliCommand, type CliOption, flagOf, optionUsage, usageOf } from './command.ts';
 
 /** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
 export type Arguments =
@@ -13,7 +18,7 @@ export type Arguments =
   | { readonly kind: 'help' }
   | { readonly kind: 'version' };
 
-export type UsageFault =
+type UsageFault =
   | { readonly code: 'usage/unknown-option'; readonly option: string; readonly nearest: string | null }
   | { readonly code: 'usage/unknown-command'; readonly word: string; readonly nearest: string | null }
   | { readonly code: 'usage/option-needs-value'; readonly option: string; readonly takes: string }
@@ -110,4 +115,44 @@ function readOption(
   return value === undefined
     ? fail({ code: 'usage/option-needs-value', option: rawName, takes: known.takes })
     : succeed(value);
+}
+
+const usageWidth = 84;
+
+/** As printed by `slantwise --help`. */
+export function formatUsage(commands: readonly CliCommand[], words: Words): string {
+  const { about, anywhere, withoutBrief, exitStatus } = words.cli;
+  const lines = commands.flatMap((command) => [
+    `  ${usageOf(command)}`,
+    `      ${command.summary(words)}`,
+    ...command.options.map((option) => `      ${flagOf(option).padEnd(16)}${option.summary(words)}`),
+  ]);
+  return [...wrap(about, usageWidth), '', ...lines, '', `  ${anywhere}`, '', withoutBrief, exitStatus].join(
+    '\n',
+  );
+}
+
+export function formatUsageFault(fault: UsageFault, { cli }: Words): string {
+  switch (fault.code) {
+    case 'usage/unknown-option':
+      return fault.nearest === null
+        ? cli.noOption(fault.option)
+        : cli.noOptionBut(fault.option, fault.nearest);
+    case 'usage/unknown-command':
+      return fault.nearest === null ? cli.noCommand(fault.word) : cli.noCommandBut(fault.word, fault.nearest);
+    case 'usage/option-needs-value':
+      return cli.needsValue(fault.option, fault.takes);
+    case 'usage/option-takes-none':
+      return cli.takesNoValue(fault.option);
+    case 'usage/missing-option':
+      return cli.missing(optionUsage(fault.option), usageOf(fault.command));
+    case 'usage/missing-operand':
+      return cli.missing(fault.operand, usageOf(fault.command));
+    case 'usage/too-many-operands':
+      return cli.oneTooMany(fault.operand, usageOf(fault.command));
+    case 'usage/not-a-choice':
+      return cli.notAChoice(fault.operand, fault.choices);
+    default:
+      return exhaustive(fault);
+  }
 }

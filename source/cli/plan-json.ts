@@ -1,12 +1,16 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
-
 import { formatNeedle } from '../bed/needles.ts';
-import { formatWarning } from '../chat/wording/warnings.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
+import { harmlessJson } from '../shared/plain-text.ts';
+import { type Job, stepAt } from '../steps/job.ts';
+import type { Step } from '../steps/step.ts';
+import { cautionOf } from '../wording/cautions.ts';
+import { sayStep } from '../wording/steps.ts';
+import { formatWarning } from '../wording/warnings.ts';
 import type { Words } from '../wording/words.ts';
 
 export function planJson(plan: Plan, words: Words): Record<string, unknown> {
@@ -66,3 +70,26 @@ function hangingJson({ brief }: Plan, hanging: Hanging): Record<string, unknown>
     lastRight: formatNeedle(bed.needles, last.right),
   };
 }
+
+/** One step as other programs read it: a line of JSON Lines. */
+export function stepJson(job: Job, number: number, words: Words): string {
+  const step = stepAt(job, number);
+  const { phase, row, stripe, moves, after } = step;
+  const say = sayStep(step, words);
+  const caution = cautionOf(job.plan, step, words);
+  return harmlessJson({
+    step: step.step,
+    phase,
+    say,
+    ...(caution === null ? {} : { caution }),
+    row,
+    stripe,
+    moves,
+    after: afterJson(after),
+  });
+}
+
+const afterJson = (after: Step['after']): Record<string, unknown> => ({
+  ...after,
+  parked: Object.fromEntries(after.parked),
+});

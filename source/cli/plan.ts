@@ -1,17 +1,16 @@
-import { formatPlanPage, formatSharedYarn } from '../chat/wording/plan-page.ts';
-import { sayPhase, sayStep } from '../chat/wording/steps.ts';
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase } from '../journal/pace.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
+import { formatPlanPage, formatSharedYarn } from '../wording/plan-page.ts';
+import { sayPhase, sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
-import { planJson } from './plan-json.ts';
+import { planJson, stepJson } from './plan-json.ts';
 import { readBagFromYarn, readPlan } from './read-input.ts';
-import { stepJson } from './steps-json.ts';
 
 export interface PlanOptions {
   readonly json: boolean;

@@ -1,6 +1,3 @@
-import { formatFault } from '../chat/wording/faults.ts';
-import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { formatJournalFault } from '../chat/wording/journal-faults.ts';
 import { readBriefText } from '../files/brief-file.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
 import { type Recording, readRecording } from '../journal/recording.ts';
@@ -11,8 +8,11 @@ import { parseBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { formatFault } from '../wording/faults.ts';
+import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { withLearned } from './own-bags.ts';
+
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
 export const readPlan = (path: string, words: Words): Result<Plan, string> => planFile(path, planBag, words);
 

@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
-import { formatRecord } from '../chat/wording/record.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
+import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';
-import { recordJson } from './record-json.ts';
+import { recordJson } from './record.ts';
 
 /** 1 min and 2 min at the bench, an hour away while the log was open, then a second sitting of 1 min. */
 const read = readRecording(

@@ -1,5 +1,5 @@
 import { replayLines } from '../chat/replay-lines.ts';
-import type { InUse } from '../journal/file-fault.ts';
+import type { InUse } from '../journal/fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, startPlayer } from '../journal/player.ts';
 import { speeds } from '../journal/player-actions.ts';

@@ -1,5 +1,5 @@
-import { formatFileFault } from '../chat/wording/file-faults.ts';
 import type { LoadedSettings } from '../files/settings-file.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import { languageChoices } from '../wording/language.ts';
 import type { Words } from '../wording/words.ts';
 

@@ -1,10 +1,6 @@
 import { extname } from 'node:path';
-import { cautionOf } from '../chat/wording/cautions.ts';
-import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { sayOutKind, sayWritten } from '../chat/wording/sheet.ts';
-import { formatWarning } from '../chat/wording/warnings.ts';
 import { today } from '../files/clock.ts';
-import { writeText } from '../files/text-file.ts';
+import { writeText } from '../files/write-whole.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Paper, papers, type SheetOptions } from '../sheet/page/options.ts';
@@ -12,6 +8,9 @@ import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import { type TagOptions, tagHtml, tagMarkdown, tagSvg } from '../sheet/page/tag.ts';
+import { cautionOf } from '../wording/cautions.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
+import { formatWarning } from '../wording/warnings.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';
 import { readPlan } from './read-input.ts';
@@ -78,3 +77,7 @@ export function saveSheet(
   const written = writeText(out, text);
   return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
 }
+
+const sayOutKind = (out: string, words: Words): string => words.prompt.sheetEnding(out);
+
+const sayWritten = (out: string, words: Words): string => words.prompt.sheetWritten(out);

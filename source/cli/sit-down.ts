@@ -1,13 +1,16 @@
 /** One sitting: the bag in hand until the maker leaves, and the questions where there is none or another is wanted. */
-import { formatFileFault } from '../chat/wording/file-faults.ts';
-import { sayWaits } from '../chat/wording/first-run.ts';
+
+import { sayWaits } from '../chat/first-run/say.ts';
 import { ownFolders, settingsFolder } from '../files/data-folders.ts';
 import { clearDrafts } from '../files/drafts.ts';
+import { bagToOpen } from '../files/find-bag.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
-import type { InUse } from '../journal/file-fault.ts';
+import type { InUse } from '../journal/fault.ts';
 import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { askForBag, forgetAnswers } from './ask-for-bag.ts';
+import type { Asked } from './command.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings } from './say-of-settings.ts';
@@ -122,4 +125,21 @@ async function refuse(fault: string | InUse, words: Words, plain: boolean): Prom
   if (plain) return complain(`${formatFileFault(fault, words)} ${words.player.howToLook(fault.path)}`);
   const { look } = await import('./replay.ts');
   return look(fault, words);
+}
+
+/** Goes on with a bag by its number in the list of bags, or by its name. */
+export async function openBag(asked: Asked, bag: string): Promise<number> {
+  const found = bagToOpen(bag, null, asked.words);
+  if (!found.ok) return complain(found.fault);
+  return sitDown({
+    ...asked,
+    brief: null,
+    log: found.value,
+    like: undefined,
+    fresh: false,
+    mayAsk: false,
+    asksFirst: false,
+    plain: asked.given.has('plain'),
+    json: false,
+  });
 }

@@ -1,14 +1,22 @@
-/** A bench as other programs read it: what was answered, the bed, what is to be done next, and what stands offered. */
+/**
+ * The prompt for other programs: a command a line, an object a line, the first before any command. An object says what was
+ * answered, the bed, what is to be done next, and what stands offered, each offer with the question that would tell it from
+ * the others.
+ */
 import type { HandMove, Move } from '../bed/move.ts';
-import { type Offer, stillHolds } from '../chat/talk.ts';
-import { sayOffer, sayQuestions, sayTrace } from '../chat/wording/offers.ts';
+import { type Offer, stillHolds, type Talk } from '../chat/talk.ts';
 import { sayNowIn } from '../screen/bench/bench-moves.ts';
-import type { BenchState } from '../screen/bench/bench-state.ts';
-import { newLines } from '../screen/bench/run-plain.ts';
-import { bedNow } from '../session/bed-now.ts';
-import type { HandStep, How, MendMove } from '../session/mend.ts';
-import { currentStep, isFinished } from '../session/session.ts';
+import type { BenchState, BenchStore, Leaving } from '../screen/bench/bench-state.ts';
+import { newLines, newsOf, pictureShown } from '../screen/bench/run-plain.ts';
+import type { LineSource } from '../screen/parts/line-source.ts';
+import type { HandStep, How, MendMove } from '../session/mend/mend.ts';
+import { bedNow, currentStep, isFinished } from '../session/session.ts';
+import { harmlessJson } from '../shared/plain-text.ts';
 import { rowAt } from '../steps/job.ts';
+import { formatLook, formatRipBack } from '../wording/finding.ts';
+import { formatReplanChoice } from '../wording/finding-replan.ts';
+import { sayShows, sayWholeMend } from '../wording/finding-slips.ts';
+import type { Words } from '../wording/words.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -122,4 +130,48 @@ function moveJson(move: Move | MendMove): Json {
   if (!('undo' in move) || move.undo !== 'hand') return { ...move };
   const { move: undo, ...fields }: HandMove = move.what;
   return { undo, ...fields };
+}
+
+function sayOffer(offer: Offer, words: Words): string {
+  switch (offer.is) {
+    case 'place':
+      return formatLook(offer.place, words);
+    case 'mend':
+      return sayWholeMend(offer.remedy.mend, words);
+    case 'way-back':
+      return formatRipBack(offer.back, words);
+    case 'choice':
+      return formatReplanChoice(offer.choice, words);
+  }
+}
+
+/** What will show of a slip that is kept; null where nothing does. */
+const sayTrace = (offer: Offer, words: Words): string | null =>
+  offer.is === 'mend' ? (sayShows(offer.remedy.mend, words)[0] ?? null) : null;
+
+const sayQuestions = ({ question }: Talk): readonly string[] => (question === null ? [] : [question]);
+
+export async function runJson(
+  store: BenchStore,
+  source: LineSource,
+  print: (text: string) => void,
+): Promise<Leaving> {
+  let told: BenchState | null = null;
+  const tell = async (): Promise<void> => {
+    const say = [...newsOf(told, store.get()), ...(await pictureShown(store))];
+    print(harmlessJson(workJson(told, store.get(), say)));
+    told = store.get();
+  };
+  await tell();
+  for (;;) {
+    const text = await source.next();
+    if (text === null) return 'left';
+    store.send({ is: 'line', text });
+    await store.settled();
+    // No key can be pressed here: what was asked of the maker is taken back, and the answer says so.
+    if (store.get().assigning !== null) store.send({ is: 'no-switch-here' });
+    await tell();
+    const { end } = store.get();
+    if (end !== null) return end;
+  }
 }

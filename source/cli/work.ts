@@ -1,11 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
-import { answer } from '../chat/line.ts';
-import { formatLost, sayDiskHolds } from '../chat/wording/file-faults.ts';
-import { sayPractice } from '../chat/wording/first-run.ts';
-import { formatTornTail } from '../chat/wording/journal-faults.ts';
-import { sayNotes, sayWelcome } from '../chat/wording/place.ts';
-import { sayTools } from '../chat/wording/tools.ts';
-import { formatWarning } from '../chat/wording/warnings.ts';
+import { sayPractice } from '../chat/first-run/say.ts';
+import { answer } from '../chat/transcript.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Announce, createAnnouncer } from '../screen/bench/announce.ts';
@@ -16,6 +11,10 @@ import { createSpeech, type SpeechTrouble } from '../screen/bench/speech.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
+import { formatLost, formatTornTail, sayDiskHolds } from '../wording/file-faults.ts';
+import { sayNotes, sayWelcome } from '../wording/place.ts';
+import { sayTools } from '../wording/steps.ts';
+import { formatWarning } from '../wording/warnings.ts';
 import { type Words, wordsIn } from '../wording/words.ts';
 import { benchEffects, keepSaving, sayTakenOver } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
@@ -123,7 +122,7 @@ async function guide(
   onShown: () => void,
 ): Promise<number | Onward> {
   if (source !== null) {
-    const run = json ? (await import('./run-json.ts')).runJson : runPlain;
+    const run = json ? (await import('./work-json.ts')).runJson : runPlain;
     const plainly = run(store, source, print);
     onShown();
     return endOf(await plainly);

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { smallBrief } from '../../test/fixtures/sample-log.ts';
-import { formatFileFault } from '../chat/wording/file-faults.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { readBriefText, writeBriefFile } from './brief-file.ts';
 

@@ -1,12 +1,11 @@
 import { join } from 'node:path';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemDisk } from './disk.ts';
 import { writeFault } from './disk-trouble.ts';
 import { slugOf } from './log-list.ts';
 import { readBytes } from './read-file.ts';
-import { writeText } from './text-file.ts';
-import { writeNumbered } from './write-whole.ts';
+import { writeNumbered, writeText } from './write-whole.ts';
 
 const mostBriefBytes = 1024 * 1024;
 

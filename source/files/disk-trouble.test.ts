@@ -12,8 +12,8 @@ import {
 } from '../../test/fixtures/disk/scratch.ts';
 import { troubledDisk } from '../../test/fixtures/disk/troubled-disk.ts';
 import { startedAt } from '../../test/fixtures/sample-log.ts';
-import { formatFileFault, formatSaveStatus, formatSlowFlush } from '../chat/wording/file-faults.ts';
-import type { DiskTrouble } from '../journal/file-fault.ts';
+import type { DiskTrouble } from '../journal/fault.ts';
+import { formatFileFault, formatSaveStatus, formatSlowFlush } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { type Disk, systemDisk } from './disk.ts';
 

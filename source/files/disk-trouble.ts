@@ -1,4 +1,4 @@
-import type { DiskTrouble, FileFault } from '../journal/file-fault.ts';
+import type { DiskTrouble, FileFault } from '../journal/fault.ts';
 import { errorCode } from './disk.ts';
 import { type Holder, thisProcess } from './process-identity.ts';
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { writeBriefIn } from './brief-file.ts';
-import { readDraftFile, removeDraftFile, writeDraftFile } from './draft-file.ts';
+import { readDraftFile, removeDraftFile, writeDraftFile } from './drafts.ts';
 
 describe('the answers of a bag that is being planned', () => {
   it('are kept privately, replaced whole, and removed', () => {

@@ -1,10 +1,16 @@
-/** Files under another name until they are whole. What a kill leaves of one is cleared when the next is made in its folder. */
-import { readdirSync, rmSync, statSync } from 'node:fs';
+/**
+ * Files under another name until they are whole. What a kill leaves of one is cleared when the next is made in its folder.
+ * The answers of a bag that is being planned are kept so from one start to the next.
+ */
+import { readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
+import type { FileFault } from '../journal/fault.ts';
 import { crc32, formatSum } from '../journal/line.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
 import { beside } from './beside.ts';
-import { errorCode } from './disk.ts';
+import { errorCode, systemDisk, writeNewFile } from './disk.ts';
+import { writeFault } from './disk-trouble.ts';
 import { isRunning } from './process-identity.ts';
 
 /** Names the computer too: of a process elsewhere nobody here can tell whether it has ended. */
@@ -57,4 +63,34 @@ function namesIn(folder: string): readonly string[] {
     errorCode(error);
     return [];
   }
+}
+
+/** Empty where there is nothing to read: the questions are asked from the first on. */
+export function readDraftFile(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return '';
+  }
+}
+
+export function writeDraftFile(path: string, text: string): Result<null, FileFault> {
+  const fresh = draftOf(path);
+  try {
+    systemDisk.makeFolder(dirname(path));
+    clearDraftsBeside(path);
+    rmSync(fresh, { force: true });
+    writeNewFile(systemDisk, fresh, new TextEncoder().encode(text));
+    renameSync(fresh, path);
+    return succeed(null);
+  } catch (error) {
+    return fail(writeFault(path, error));
+  }
+}
+
+/** What cannot be removed is asked about again, and does no other harm. */
+export function removeDraftFile(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch {}
 }

@@ -1,5 +1,9 @@
 /** A bag among the logs, as a maker names it. */
-import { type ListedLog, slugOf } from './log-list.ts';
+
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { Words } from '../wording/words.ts';
+import { logFolder } from './data-folders.ts';
+import { type ListedLog, listLogs, slugOf } from './log-list.ts';
 
 export type FoundBag =
   | { readonly is: 'one'; readonly bag: ListedLog }
@@ -7,7 +11,7 @@ export type FoundBag =
   | { readonly is: 'several'; readonly names: readonly string[] };
 
 /** By number in the list, by whole name, or by a part of a name that only one has. Of bags of one name the one used last. */
-export function findBag(logs: readonly ListedLog[], wanted: string): FoundBag {
+function findBag(logs: readonly ListedLog[], wanted: string): FoundBag {
   const numbered = /^\d+$/.test(wanted) ? logs[Number(wanted) - 1] : undefined;
   if (numbered) return { is: 'one', bag: numbered };
   const slug = slugOf(wanted);
@@ -18,4 +22,15 @@ export function findBag(logs: readonly ListedLog[], wanted: string): FoundBag {
   const names = [...new Set(partly.map(({ name }) => name))];
   if (names.length > 1) return { is: 'several', names };
   return partly[0] ? { is: 'one', bag: partly[0].bag } : { is: 'none' };
+}
+
+/** The log of the bag that a maker names, or why there is none, in a sentence. `open`: the log that is open now. */
+export function bagToOpen(wanted: string, open: string | null, { logs: say }: Words): Result<string, string> {
+  const logs = listLogs(logFolder());
+  const found = findBag(logs, wanted);
+  if (found.is === 'none') return fail(say.noSuchBag(wanted, logs.length));
+  if (found.is === 'several') return fail(say.severalBags(wanted, found.names));
+  const { path, tally } = found.bag;
+  if (!tally.ok) return fail(say.cannotOpen(path));
+  return path === open ? fail(say.openAlready(tally.value.name)) : succeed(path);
 }

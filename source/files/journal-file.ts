@@ -3,9 +3,8 @@
  * was ever written is kept in memory too. So when the disk fails, the work goes on; when it comes back, one rule mends
  * everything: if the file is the beginning of what should be in it, write the rest; if it is anything else, leave it.
  */
-
 import { dirname } from 'node:path';
-import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { beside } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';

@@ -4,7 +4,7 @@
  * in order when the disk answers, and until then nothing is waited for again.
  */
 import { MessageChannel, type MessagePort, receiveMessageOnPort, Worker } from 'node:worker_threads';
-import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemClock } from './clock.ts';
 import { HeldBytes } from './held-bytes.ts';

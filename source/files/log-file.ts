@@ -1,5 +1,5 @@
 /** What a session writes its log to. */
-import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import type { Result } from '../shared/result.ts';
 import type { Lock } from './lock.ts';
 

@@ -1,7 +1,6 @@
 import { accessSync, constants, existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import type { JournalFault } from '../journal/fault.ts';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault, JournalFault } from '../journal/fault.ts';
 import type { LogState } from '../journal/fold.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
 import { instantOf } from '../shared/instant.ts';

@@ -1,6 +1,5 @@
 import { realpathSync, statSync } from 'node:fs';
-import type { JournalFault } from '../journal/fault.ts';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault, JournalFault } from '../journal/fault.ts';
 import { beginLog } from '../journal/fold.ts';
 import { readLog } from '../journal/read-log.ts';
 import { type Rebuilt, rebuildLog } from '../journal/rebuild-log.ts';

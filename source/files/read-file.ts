@@ -1,5 +1,5 @@
 import { closeSync, constants, fstatSync, openSync, readSync, statSync } from 'node:fs';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { errorCode } from './disk.ts';
 import { fileFault, TroubleError } from './disk-trouble.ts';

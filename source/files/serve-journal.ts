@@ -1,6 +1,6 @@
 /** The side of a `JournalThread` that the disk may keep waiting. */
 import type { MessagePort } from 'node:worker_threads';
-import type { FileFault, SaveStatus } from '../journal/file-fault.ts';
+import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { type Disk, systemDisk } from './disk.ts';
 import { JournalFile, writeCopy } from './journal-file.ts';

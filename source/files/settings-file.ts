@@ -4,7 +4,7 @@
  */
 import { existsSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
-import type { FileFault } from '../journal/file-fault.ts';
+import type { FileFault } from '../journal/fault.ts';
 import { type ReadSettings, readSettings, type SettingName, type Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemDisk } from './disk.ts';

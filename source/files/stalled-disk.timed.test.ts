@@ -15,7 +15,7 @@ import {
 } from '../../test/fixtures/disk/scratch.ts';
 import { buildScript, run } from '../../test/fixtures/disk/scripts.ts';
 import { stall } from '../../test/fixtures/disk/stall.ts';
-import { formatLoss, formatSaveStatus } from '../chat/wording/file-faults.ts';
+import { formatLoss, formatSaveStatus } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { hasStuckThread, JournalThread } from './journal-thread.ts';
 import type { SessionLog } from './session-log.ts';

@@ -1,4 +1,7 @@
-import { type Disk, errorCode, removeIfThere, writeNewFile } from './disk.ts';
+import type { FileFault } from '../journal/fault.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import { type Disk, errorCode, removeIfThere, systemDisk, writeNewFile } from './disk.ts';
+import { writeFault } from './disk-trouble.ts';
 import { clearDraftsBeside, draftOf } from './drafts.ts';
 
 /** Drives that know no links. */
@@ -70,4 +73,14 @@ export function writeNumbered(disk: Disk, nameOf: (number: number) => string, by
   let number = 1;
   while (!writeWhole(disk, nameOf(number), bytes)) number++;
   return nameOf(number);
+}
+
+/** Writes text to a new file, private to the user, whole or not at all. What is there already is left alone. */
+export function writeText(path: string, text: string): Result<null, FileFault> {
+  try {
+    const isMade = writeWhole(systemDisk, path, new TextEncoder().encode(text));
+    return isMade ? succeed(null) : fail({ code: 'files/exists', path });
+  } catch (error) {
+    return fail(writeFault(path, error));
+  }
 }

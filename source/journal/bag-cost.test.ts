@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { planOf } from '../../test/fixtures/plan-of.ts';
 import { confirm, type SampleLine, smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
-import { formatPlanPage } from '../chat/wording/plan-page.ts';
-import { formatRecord } from '../chat/wording/record.ts';
-import { recordJson } from '../cli/record-json.ts';
+import { recordJson } from '../cli/record.ts';
 import { layOutJob } from '../steps/job.ts';
+import { formatPlanPage } from '../wording/plan-page.ts';
+import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';
 import { plannedCost, workedCost } from './bag-cost.ts';
 import { timeByPhase, usualPace } from './pace.ts';

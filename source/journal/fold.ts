@@ -9,8 +9,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { layOutJob } from '../steps/job.ts';
 import type { Entry, LogEvent } from './entry.ts';
 import type { JournalFault, LineFault } from './fault.ts';
-import { figuresOf } from './figures.ts';
-import { headerJson, type LogHeader, readHeader } from './header.ts';
+import { figuresOf, headerJson, type LogHeader, readHeader } from './header.ts';
 import { sealLine, unsealLine } from './line.ts';
 import { entryJson, isCommand, readEntry } from './notation.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seenOf } from '../../test/fixtures/compare-sessions.ts';
 import { sampleLines, writeLog } from '../../test/fixtures/sample-log.ts';
-import { formatLessonFault } from '../chat/wording/journal-faults.ts';
+import { formatLessonFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { addToCopy } from './lesson.ts';
 import { readRecording } from './recording.ts';

@@ -1,8 +1,13 @@
-/** The brief for another bag like one that a log tells of: as it was knitted, with the changes accepted on the way. */
+/**
+ * The brief for another bag like one that a log tells of, as it was knitted, with the changes accepted on the way; and what
+ * came of that bag against what its swatch foretold.
+ */
 import type { Brief, BriefFile } from '../planning/brief.ts';
+import type { Outcome } from '../planning/learned.ts';
 import type { Plan } from '../planning/plan.ts';
 import type { Session } from '../session/session.ts';
 import { usedYarn } from '../session/used-yarn.ts';
+import { phases } from '../steps/step.ts';
 
 /** As many stripes as a brief may list. */
 const mostStripes = 200;
@@ -68,4 +73,16 @@ function repeatOf({ stripes, brief }: Plan): Brief['stripes'] {
     }
   }
   return brief.stripes;
+}
+
+/** Null before it was measured, sewn, and where its plan came from the piece and not from the swatch. */
+export function outcomeOf({ job, measured }: Session): Outcome | null {
+  const { size, brief } = job.plan;
+  const sewn = job.phaseStarts[phases.indexOf('seam')] ?? 0;
+  if (!measured || measured.done <= sewn || brief.swatch.onPiece) return null;
+  const { widthFactor, depthFactor } = brief.learned ?? { widthFactor: 1, depthFactor: 1 };
+  return {
+    width: (measured.widthCm / size.widthCm) * widthFactor,
+    depth: (measured.depthCm / size.depthCm) * depthFactor,
+  };
 }

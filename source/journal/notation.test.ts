@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../../test/tools/tries.ts';
-import { type Slip, slipKinds } from '../session/diagnose/slip.ts';
+import { type Slip, slipKinds } from '../session/mend/slip.ts';
 import type { Entry, LogEvent } from './entry.ts';
 import { entryJson, isCommand, readEntry } from './notation.ts';
 

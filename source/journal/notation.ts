@@ -1,6 +1,6 @@
 import { colourPattern } from '../planning/brief-schema.ts';
 import type { Command } from '../session/command.ts';
-import { isSlip } from '../session/diagnose/slip.ts';
+import { isSlip } from '../session/mend/slip.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Entry, LogEvent, Occurrence } from './entry.ts';
 

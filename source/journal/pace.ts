@@ -1,14 +1,31 @@
 /**
  * How long the hands take for each act: a rule of thumb (no source) until bags are finished, then the middle of what their
- * logs hold. Whatever those hold too seldom keeps its rule of thumb. Rests are no part of it.
+ * logs hold. Whatever those hold too seldom keeps its rule of thumb. Rests are no part of it. A step in which the hands do
+ * the same thing many times counts as many: ten rounds of cord are ten, a pass is one.
  */
-
 import { medianOf } from '../shared/median.ts';
-import { handfulsIn } from '../steps/handfuls.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { type Act, type Phase, phases } from '../steps/step.ts';
 import { spentTimes } from './record.ts';
 import type { Recording } from './recording.ts';
+
+function handfulsIn(act: Act): number {
+  switch (act.kind) {
+    case 'cast-on':
+    case 'rehang':
+    case 'cast-on-cord':
+      return act.count;
+    case 'bars':
+    case 'rounds':
+    case 'flat-rows':
+    case 'waste-rows':
+      return act.through - act.from + 1;
+    case 'thread-eyelets':
+      return 2;
+    default:
+      return 1;
+  }
+}
 
 export interface Pace {
   /** For one time that the hands do it: a stitch cast on, a bar, a round. */

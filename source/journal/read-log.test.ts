@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, sampleLines, smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
-import { formatJournalFault } from '../chat/wording/journal-faults.ts';
+import { formatJournalFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { sealLine } from './line.ts';
 import { readLog, tallyLog } from './read-log.ts';

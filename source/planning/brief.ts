@@ -1,4 +1,4 @@
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 
 /** How the swatch had rested when it was measured; the loop-length model depends on it. */
 export type RelaxedState = 'dry-relaxed' | 'wet-relaxed' | 'fully-relaxed';

@@ -1,4 +1,4 @@
-import { opposite } from '../bed/side.ts';
+import { opposite } from '../bed/bed.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch } from '../shared/units.ts';
 import { type BagWish, type Brief, ravelCord, type Swatch, unnamedWaste } from './brief.ts';

@@ -1,8 +1,21 @@
-/** Turns what the schema library reports into our own faults, each naming the field, the value and what is allowed. */
+/**
+ * Turns what the schema library reports into our own faults, each naming the field, the value and what is allowed; also what
+ * the library lets by or cannot name: a list where a group belongs, and yarn names that it skips in silence.
+ */
 import * as v from 'valibot';
 import { bagSchemaFor, bagWays, briefSchema, colourPattern } from './brief-schema.ts';
 import type { BriefFault, JsonKind } from './fault.ts';
-import { formatField } from './field.ts';
+
+/** Keys that need no quotes to be read in a path. */
+const plainKey = /^[\p{L}\p{N}_-]+$/u;
+
+/** A field as the maker finds it in the file: `stripes[1].rows`, `yarns."deep plum".grams`; '' is the brief itself. */
+const formatField = (path: readonly (string | number)[]): string =>
+  path.reduce<string>((field, key) => {
+    if (typeof key === 'number') return `${field}[${key}]`;
+    const name = plainKey.test(key) ? key : JSON.stringify(key);
+    return field ? `${field}.${name}` : name;
+  }, '');
 
 type Issue = v.BaseIssue<unknown>;
 type Key = string | number;
@@ -112,4 +125,34 @@ function innerSchema(schema: unknown, step: Key): unknown {
   if (typeof step === 'number') return node?.item;
   const option = node?.options?.find((one) => one.entries && step in one.entries);
   return node?.entries?.[step] ?? option?.entries?.[step] ?? node?.value;
+}
+
+type Group = Readonly<Record<string, unknown>>;
+
+/** The first such oddity; null when there is none. */
+export function findOddShape(json: unknown): BriefFault | null {
+  const list = groupsOf(json).find(([, value]) => Array.isArray(value));
+  if (list)
+    return { code: 'brief/wrong-type', field: formatField(list[0]), expected: 'group', value: list[1] };
+  const yarns = asGroup(asGroup(json).yarns);
+  const skipped = ['__proto__', 'prototype', 'constructor'].find((name) => Object.hasOwn(yarns, name));
+  return skipped === undefined ? null : { code: 'brief/reserved-yarn', yarn: skipped };
+}
+
+const asGroup = (value: unknown): Group =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Group) : {};
+
+/** Every value of the file that has to be a group, with the keys that lead to it. */
+function groupsOf(json: unknown): readonly (readonly [path: readonly (string | number)[], value: unknown])[] {
+  const brief = asGroup(json);
+  const stripes = Array.isArray(brief.stripes) ? brief.stripes : [];
+  return [
+    [[], json],
+    ...['bed', 'swatch', 'bag', 'yarns', 'scraps', 'waste', 'cord', 'cost', 'learned'].map(
+      (key) => [[key], brief[key]] as const,
+    ),
+    [['bag', 'contents'], asGroup(brief.bag).contents],
+    ...Object.entries(asGroup(brief.yarns)).map(([name, yarn]) => [['yarns', name], yarn] as const),
+    ...stripes.map((stripe, i) => [['stripes', i], stripe] as const),
+  ];
 }

@@ -1,5 +1,14 @@
 import type { JsonSlip } from './json-slip.ts';
-import type { Neighbour } from './neighbour.ts';
+
+/** Another choice of counts for the same wish, and the size it gives. */
+export interface Neighbour {
+  readonly stitches: number;
+  readonly rows: number;
+  readonly widthCm: number;
+  readonly depthCm: number;
+  /** The bed has room for it to crawl. */
+  readonly fitsBed: boolean;
+}
 
 /** What the file should hold in a place: text in quotes, a group in braces, a list in brackets. */
 export type JsonKind = 'number' | 'text' | 'group' | 'list';

@@ -9,12 +9,20 @@ import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import { widthCm } from './geometry.ts';
-import { lastOf } from './halving.ts';
 import { usableNeedles } from './hangings.ts';
-import { isSound, type NearShape, nearShapes, planCounts } from './near-shapes.ts';
+import {
+  countsAt,
+  isSound,
+  lastOf,
+  mostWidthCm,
+  type NearShape,
+  nearShapes,
+  planCounts,
+  type Shaped,
+  shapeOf,
+} from './near-shapes.ts';
 import { neighbourOf } from './neighbours.ts';
 import type { Plan } from './plan.ts';
-import { countsAt, mostWidthCm, type Shaped, shapeOf } from './shape.ts';
 
 /** What keeps the bag from being one repeat larger. */
 export type BagLimit =

@@ -4,7 +4,7 @@
  * h · kc/kc'. Dry- and wet-relaxed: D. L. Munden 1959, Journal of the Textile Institute 50, T448, for wool. Fully-relaxed:
  * Knapton and others, 1968 (from memory: Textile Research Journal 38, 999). A measured loop length always beats the model.
  */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Learned, RelaxedState, Swatch } from './brief.ts';
 
 /** Constants of plain knitting: courses kc and wales kw, each times the loop length; ks = kc · kw as published. */

@@ -5,10 +5,9 @@
  * row. The needles that one hanging covers stand about the middle of the bed, where the mast feeds evenly and the carriage
  * clears the work at both sides, unless the maker wants them from the trailing end (common practice, no source).
  */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Brief } from './brief.ts';
-import type { Counts } from './geometry.ts';
-import { shapingsIn } from './geometry.ts';
+import { type Counts, shapingsIn } from './geometry.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 
 /** One stay on the bed. Edges are needle places: 0 is the far left. */

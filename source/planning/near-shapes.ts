@@ -1,18 +1,80 @@
 /**
- * Bags of nearly the wanted shape that the weighed yarn makes larger: whole repeats and a bed that ends step the sizes, so
- * a shape a little off may use what an exact one leaves. Of each number of rows the most stitches are found by halving,
- * since every yarn's need grows with them; scraps may fail at one number and do at the next, so each is tried.
+ * A wish taken for a shape: the proportion of depth to width, which bags of any size can have. Bags of nearly that shape may
+ * be larger: whole repeats and a bed that ends step the sizes, so a shape a little off may use what an exact one leaves. Of
+ * each number of rows the most stitches are found by halving, since every yarn's need grows with them; scraps may fail at
+ * one number and do at the next, so each is tried.
  */
-import type { Result } from '../shared/result.ts';
-import { leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
+import type { BagWish, Brief } from './brief.ts';
+import {
+  chooseRows,
+  contentsDepthCm,
+  contentsWidthCm,
+  leastRowsOf,
+  leastStitchesOf,
+  stepRowsOf,
+} from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
-import { type Counts, depthCm, widthCm } from './geometry.ts';
-import { lastOf } from './halving.ts';
+import { type Counts, depthBelowCordCm, depthCm, widthCm } from './geometry.ts';
 import { usableNeedles } from './hangings.ts';
+import { countsFor } from './neighbours.ts';
 import type { Plan } from './plan.ts';
 import { planRows } from './plan-bag.ts';
-import { mostWidthCm, type Shaped, shapeShare } from './shape.ts';
+
+/** As wide as a brief may ask for. */
+export const mostWidthCm = 300;
+
+/** A wish that can be scaled. */
+export type ShapeWish = Exclude<BagWish, { readonly by: 'counts' }>;
+
+/** The wish as a size that can be scaled; counts are taken for the size that they give. */
+export function shapeOf(brief: Brief, gauge: Gauge): Result<ShapeWish, PlanFault> {
+  const { bag } = brief;
+  if (bag.by !== 'counts') return succeed(bag);
+  const least = leastStitchesOf(brief);
+  if (bag.stitches < least) return fail({ code: 'plan/too-few-stitches', stitches: bag.stitches, least });
+  const rows = chooseRows(brief, gauge);
+  if (!rows.ok) return rows;
+  const counts = countsFor(brief, gauge, rows.value);
+  return succeed({ by: 'size', widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) });
+}
+
+export type Shaped = Brief & { readonly bag: ShapeWish };
+
+/** Counts for `rows` round the tube, the depth in the same proportion to the width as in the wish. */
+export function countsAt(shaped: Shaped, gauge: Gauge, rows: number): Counts {
+  const { bag } = shaped;
+  const gotCm = widthCm({ rows, shapeEveryRows: shaped.shapeEveryRows }, gauge);
+  const wish: ShapeWish =
+    bag.by === 'size'
+      ? { ...bag, depthCm: (bag.depthCm * gotCm) / bag.widthCm }
+      : {
+          ...bag,
+          heightCm: (bag.heightCm * gotCm) / contentsWidthCm(bag),
+          thicknessCm: (bag.thicknessCm * gotCm) / contentsWidthCm(bag),
+        };
+  return countsFor({ ...shaped, bag: wish }, gauge, rows);
+}
+
+/** How deep a bag is for its width, against the wish: 1 has its shape, 1.05 is a twentieth deeper. */
+function shapeShare({ bag, edgeStitches }: Shaped, gauge: Gauge, counts: Counts): number {
+  const gotCm = widthCm(counts, gauge);
+  return bag.by === 'size'
+    ? depthCm(counts, gauge) / gotCm / (bag.depthCm / bag.widthCm)
+    : depthBelowCordCm(counts, edgeStitches, gauge) / gotCm / (contentsDepthCm(bag) / contentsWidthCm(bag));
+}
+
+/** The greatest number up to `most` that holds, where every smaller one holds too; −1 where none does. */
+export function lastOf(most: number, holds: (number: number) => boolean): number {
+  let [low, high] = [-1, most];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (holds(middle)) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
 
 export interface NearShape {
   readonly stitches: number;

@@ -1,10 +1,10 @@
 /** What other counts of rows and stitches would give for the same wish. */
 import type { Brief } from './brief.ts';
 import { chooseStitches, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import type { Neighbour } from './fault.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthCm, widthCm } from './geometry.ts';
 import { usableNeedles } from './hangings.ts';
-import type { Neighbour } from './neighbour.ts';
 
 /** Counts for `rows` round the tube, the stitches chosen for the wish. */
 export const countsFor = (brief: Brief, gauge: Gauge, rows: number): Counts => ({

@@ -1,6 +1,5 @@
 import type { ReplanFault } from '../planning/plan-from.ts';
-import type { MeasureCordFault } from './measure-cord.ts';
-import type { MeasuredFault } from './measured-bag.ts';
+import type { MeasureCordFault, MeasuredFault } from './measured.ts';
 import type { RipBackFault } from './rip-back/rip-back.ts';
 import type { WeighFault } from './used-yarn.ts';
 import type { MendName, WayFault } from './way.ts';

@@ -3,11 +3,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
-import { formatRecord } from '../chat/wording/record.ts';
-import { recordJson } from '../cli/record-json.ts';
+import { recordJson } from '../cli/record.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
+import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';
 import type { Command } from './command.ts';
 

@@ -1,9 +1,40 @@
-import type { Bed } from '../bed/bed.ts';
-import { Kept } from '../shared/kept.ts';
+import { type Bed, edgesOf } from '../bed/bed.ts';
+import { formatNeedle } from '../bed/needles.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import type { Step } from '../steps/step.ts';
-import type { SetRight } from './mend.ts';
+import type { BedAfter, Step } from '../steps/step.ts';
+import type { SetRight } from './mend/mend.ts';
 import { type Way, type WayWithoutBed, withBed, withoutBed } from './way.ts';
+
+/**
+ * A list that grows at its end and never changes otherwise. What it was before goes on being that, though both share their
+ * items: so adding costs the same at any length. Adding to an older state copies.
+ */
+export class Kept<Item> implements Iterable<Item> {
+  readonly #items: Item[];
+  readonly length: number;
+
+  private constructor(items: Item[], length: number) {
+    this.#items = items;
+    this.length = length;
+  }
+
+  static readonly none: Kept<never> = new Kept<never>([], 0);
+
+  add<Added>(item: Added): Kept<Item | Added> {
+    const grows = this.#items.length === this.length && this.length > 0;
+    const items: (Item | Added)[] = grows ? this.#items : this.#items.slice(0, this.length);
+    items.push(item);
+    return new Kept(items, this.length + 1);
+  }
+
+  get last(): Item | undefined {
+    return this.#items[this.length - 1];
+  }
+
+  *[Symbol.iterator](): Iterator<Item> {
+    for (let i = 0; i < this.length; i++) yield this.#items[i] as Item;
+  }
+}
 
 /** What taking back brings back: the place, the plan followed from there, the slips set right. */
 export interface Standing {
@@ -120,4 +151,22 @@ export function marksOf({ marks }: Session): ReadonlyMap<string, number> {
   const known = places.get(marks) ?? new Map([...marks].map(({ name, done }) => [name, done]));
   places.set(marks, known);
   return known;
+}
+
+/**
+ * The bed as it is now, in the middle of a way and after one was left too, in the words of a step's `after`. Null before the
+ * first step.
+ */
+export function bedNow({ job, done, way, adrift }: Session): BedAfter | null {
+  const bed = way?.bed ?? adrift;
+  const planned = done === 0 ? null : stepAt(job, done).after;
+  return bed ? { ...shownOf(bed), shapings: planned?.shapings ?? 0 } : planned;
+}
+
+export function shownOf(bed: Bed): Omit<BedAfter, 'shapings'> {
+  const { left, right, stitchCount } = edgesOf(bed);
+  const name = (place: number | null): string | null =>
+    place === null ? null : formatNeedle(bed.needles.length, place);
+  const { carriage, feeder, parked, counter } = bed;
+  return { left: name(left), right: name(right), stitches: stitchCount, carriage, feeder, parked, counter };
 }

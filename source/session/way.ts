@@ -3,7 +3,6 @@ import type { Bed } from '../bed/bed.ts';
 import type { Move } from '../bed/move.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import type { Slip } from './diagnose/slip.ts';
 import { baseOf, isUnhung, type Story, storyOf } from './diagnose/story.ts';
 import { waysOut } from './diagnose/ways-out.ts';
 import {
@@ -15,7 +14,8 @@ import {
   type MendMove,
   type SetRight,
   type Whereabouts,
-} from './mend.ts';
+} from './mend/mend.ts';
+import type { Slip } from './mend/slip.ts';
 import { bedAtPlace } from './rip-back/bed-at-place.ts';
 import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
 

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { tries } from '../../test/tools/tries.ts';
-import { forShell } from './for-shell.ts';
+import { forShell } from './plain-text.ts';
 
 it('leaves plain paths as they are', () => {
   expect(forShell('/home/käthe/bags/dice-bag-2031-03-04.jsonl')).toBe(

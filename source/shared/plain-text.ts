@@ -47,3 +47,7 @@ export const harmlessJson = (value: unknown, space?: number): string =>
   );
 
 const everyInJson = new RegExp(`[${harmfulSigns}${isolates}]`, 'gu');
+
+/** A path as it can be pasted behind a command: quoted where a shell would read it otherwise (POSIX.1-2017, 2.2.2). */
+export const forShell = (path: string): string =>
+  /^[\p{L}\p{N}_./:@%+=,-]+$/u.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;

@@ -3,8 +3,7 @@
  * greys (xterm's own table, as terminals share it; from memory). The first 16 are whatever the terminal's scheme says, so
  * only their order from dark to light can be counted on, and that not for all of them.
  */
-import { colourOf, contrastRatio, labOf, linear, parseColour } from './colour.ts';
-import { colourDifference } from './colour-difference.ts';
+import { colourDifference, colourOf, contrastRatio, labOf, linear, parseColour } from './colour.ts';
 
 /** How many colours there are. */
 export type ColourDepth = 'true' | '256' | '16' | 'none';

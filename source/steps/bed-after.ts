@@ -1,5 +1,5 @@
 /** The bed at a moment of the job, by formula: nothing is simulated here. */
-import { opposite, type Side } from '../bed/side.ts';
+import { opposite, type Side } from '../bed/bed.ts';
 import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
 import { type Outline, rehangsAfter, yarnOfRow } from './outline.ts';
 import type { BedAfter } from './step.ts';

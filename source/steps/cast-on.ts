@@ -3,8 +3,9 @@
  * start when it is pulled out: of the waste itself, found again by a loop of it, or of a smooth cord. It brings the carriage
  * home, and the row counter counts the bag from there (common practice).
  */
+
+import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
-import { opposite, type Side } from '../bed/side.ts';
 import { ravelCord } from '../planning/brief.ts';
 import { bedAt, counterAt, hangingOf } from './bed-after.ts';
 import type { Outline } from './outline.ts';

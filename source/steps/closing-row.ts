@@ -2,7 +2,7 @@
  * Closing: one row with the last stripe's yarn (its second row is the graft), the tail measured and cut, waste rows to
  * hold the loops, weights off, and the work dropped by a pass with nothing in the feeder (common practice).
  */
-import { opposite, type Side } from '../bed/side.ts';
+import { opposite, type Side } from '../bed/bed.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { bareBed, bedAt, carriageAfter, counterAt, hangingOf } from './bed-after.ts';
 import { combHangs, feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';

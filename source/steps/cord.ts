@@ -3,8 +3,9 @@
  * knitting the other; drawn off and threaded through the eyelets, in and out, so that both ends come out on the outside. A
  * bed that cannot slip knits it flat, a row for each round, and its long edges are sewn together (common practice).
  */
+
+import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
-import { opposite, type Side } from '../bed/side.ts';
 import { bareBed, counterAt } from './bed-after.ts';
 import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';

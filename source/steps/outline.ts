@@ -2,8 +2,9 @@
  * The table of contents of a job: where each phase and each row begins. A few numbers a row, from which the step at
  * any index follows without building the ones before it.
  */
+
+import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
-import { opposite, type Side } from '../bed/side.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingWasteRows, rehangWasteRows } from '../planning/yarn-needs.ts';
 

@@ -1,15 +1,33 @@
 /**
- * Scrap off and rehang: the yarn is set aside, a few waste rows hold the stitches, the carriage drops the work by a pass with
- * nothing in the feeder and comes home over the empty bed; then the loops go back on at the trailing end. An even number of
- * waste rows ends at home (common practice).
+ * Scrap off and rehang: the yarn is set aside, parked while it is needed again, else cut; a few waste rows hold the stitches;
+ * the carriage drops the work by a pass with nothing in the feeder and comes home over the empty bed; then the loops go
+ * back on at the trailing end. An even number of waste rows ends at home (common practice).
  */
+
+import { opposite, type Side } from '../bed/bed.ts';
+import type { BedMove } from '../bed/move.ts';
 import { formatNeedles } from '../bed/needles.ts';
-import { opposite, type Side } from '../bed/side.ts';
-import { asideAfter, asideMoves } from './aside.ts';
 import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { combHangs, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
-import type { BedAfter, StepBody } from './step.ts';
+import type { Aside, BedAfter, StepBody } from './step.ts';
 import { wasteRows } from './waste-rows.ts';
+
+/** What happens to the yarn that leaves the feeder once `row` is knitted, with the carriage at home. */
+export function asideAfter(outline: Outline, row: number): Aside | null {
+  const { yarnSpans, plan } = outline;
+  const yarn = yarnOfRow(outline, row);
+  const span = yarnSpans.find((one) => one.yarn === yarn);
+  if (!span || row === 0) return null;
+  if (span.lastRow <= row) return { how: 'cut', yarn };
+  return { how: 'park', yarn, end: span.end, across: span.end !== plan.brief.homeSide };
+}
+
+export const asideMoves = (aside: Aside | null): readonly BedMove[] => {
+  if (!aside) return [];
+  return aside.how === 'park'
+    ? [{ move: 'park', yarn: aside.yarn, end: aside.end }]
+    : [{ move: 'cut', yarn: aside.yarn }];
+};
 
 export function rehangStep(outline: Outline, row: number, part: number): StepBody {
   const { plan, rehangWasteRows } = outline;

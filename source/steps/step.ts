@@ -1,5 +1,5 @@
+import type { Side } from '../bed/bed.ts';
 import type { Move } from '../bed/move.ts';
-import type { Side } from '../bed/side.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 
 /** The six parts of the job, in order. */

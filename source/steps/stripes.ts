@@ -3,9 +3,8 @@
  * out, the increase at the leading edge, the decrease at the trailing edge, a reminder to move the weights. Tools go in
  * only while the carriage waits at home, clear of the needles.
  */
-import { opposite, type Side } from '../bed/side.ts';
+import { opposite, type Side } from '../bed/bed.ts';
 import { shapingsBefore } from '../planning/hangings.ts';
-import { asideAfter, asideMoves } from './aside.ts';
 import { bedAt, bedBeforePass, carriageAfter, hangingOf, parkedDuring } from './bed-after.ts';
 import {
   combHangs,
@@ -17,7 +16,7 @@ import {
   stripeNumberOf,
   yarnOfRow,
 } from './outline.ts';
-import { rehangStep } from './rehang.ts';
+import { asideAfter, asideMoves, rehangStep } from './rehang.ts';
 import type { StepBody } from './step.ts';
 
 const none: readonly string[] = [];

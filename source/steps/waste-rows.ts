@@ -1,5 +1,5 @@
 /** Waste rows in one step: several passes to and fro, the last of them to the side `end`. */
-import { opposite, type Side } from '../bed/side.ts';
+import { opposite, type Side } from '../bed/bed.ts';
 import type { Act, StepBody } from './step.ts';
 
 export interface WasteRows {

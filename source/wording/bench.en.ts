@@ -1,4 +1,4 @@
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 
 export const bench = ({ time }: Amounts) => ({

@@ -1,5 +1,5 @@
 /** Why something cannot be done, on the bed, in a plan or in a session, and what to do instead. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 

@@ -1,4 +1,4 @@
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 import { theYarn, yarnName } from './forms.en.ts';

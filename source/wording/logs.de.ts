@@ -1,4 +1,4 @@
-import { forShell } from '../shared/for-shell.ts';
+import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import { quoted } from './forms.de.ts';

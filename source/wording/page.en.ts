@@ -1,5 +1,5 @@
 /** The plan as a page. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';

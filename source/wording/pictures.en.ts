@@ -1,5 +1,5 @@
 /** Titles, captions and labels of the drawings. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 

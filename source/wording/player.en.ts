@@ -1,4 +1,4 @@
-import type { InUse } from '../journal/file-fault.ts';
+import type { InUse } from '../journal/fault.ts';
 import type { PlayerView } from '../journal/player.ts';
 import type { PlayerFault } from '../journal/player-actions.ts';
 import { exhaustive } from '../shared/exhaustive.ts';

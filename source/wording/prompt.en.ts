@@ -1,6 +1,5 @@
 /** What the prompt answers: the place, what was done, cautions, and what it does not understand. */
-
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { NumberedPlace } from '../steps/landmarks.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';

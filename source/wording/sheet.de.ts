@@ -1,4 +1,4 @@
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { Amounts } from './amounts.ts';
 import type { SheetWords } from './sheet.en.ts';

@@ -1,5 +1,5 @@
 /** What is printed on the sheet beside the bench's own sentences: headings, figures, names in the drawings. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { Amounts } from './amounts.ts';
 

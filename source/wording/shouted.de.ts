@@ -1,5 +1,5 @@
 /** Ein Wort oder zwei für einen Blick aus der Ferne. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.de.ts';

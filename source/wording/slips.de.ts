@@ -1,4 +1,4 @@
-import type { Care, Trace } from '../session/mend.ts';
+import type { Care, Trace } from '../session/mend/mend.ts';
 import { exhaustive } from '../shared/exhaustive.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.de.ts';

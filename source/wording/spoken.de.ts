@@ -1,5 +1,5 @@
 /** Ein Schritt in so wenig Worten, dass die Nadeln noch darin sind: zum Hören, ohne den Bildschirm zu sehen. */
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';

@@ -1,4 +1,4 @@
-import type { Side } from '../bed/side.ts';
+import type { Side } from '../bed/bed.ts';
 import { type RelaxedState, unnamedWaste } from '../planning/brief.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/step.ts';

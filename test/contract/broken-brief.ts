@@ -1,8 +1,8 @@
 /** A sound brief to break, and what the program says of the broken one. The bag is invented. */
 
-import { type Fault, formatFault } from '../../source/chat/wording/faults.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { type Fault, formatFault } from '../../source/wording/faults.ts';
 import { englishWords } from '../../source/wording/words.ts';
 
 const soundBrief = {

@@ -1,13 +1,11 @@
 /** Every instruction of the demo bags, as it is shown and as it is spoken, in each language. */
-
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { shoutStep, speakStep } from '../../source/chat/wording/spoken.ts';
-import { sayStep } from '../../source/chat/wording/steps.ts';
 import { bigSquares } from '../../source/screen/bench/big-letters.ts';
 import { imperial } from '../../source/shared/units.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
 import type { Phase } from '../../source/steps/step.ts';
+import { sayStep, shoutStep, speakStep } from '../../source/wording/steps.ts';
 import type { Language } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { german, speak, spoken } from '../fixtures/spoken.ts';

@@ -77,6 +77,18 @@ describe('the imports of the program', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('of two folders inside a folder point one way', () => {
+    const between = new Map<string, string>();
+    for (const { path, target } of lines)
+      between.set(`${dirname(path)} > ${dirname(target)}`, `${path} > ${target}`);
+    const bothWays = [...between].flatMap(([pair, line]) => {
+      const [from = '', to = ''] = pair.split(' > ');
+      const back = from < to ? between.get(`${to} > ${from}`) : undefined;
+      return back ? [[line, back]] : [];
+    });
+    expect(bothWays).toEqual([]);
+  });
+
   it('never run in a circle', () => {
     const done = new Set<string>();
     expect(modules.flatMap((path) => circlesFrom(path, [], done))).toEqual([]);

@@ -1,14 +1,14 @@
 /** A fact that is told in several places is the same in all of them, in both languages and both systems of units. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatPlanPage } from '../../source/chat/wording/plan-page.ts';
-import { sayStep } from '../../source/chat/wording/steps.ts';
 import { planJson } from '../../source/cli/plan-json.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { closingTailCm } from '../../source/planning/tails.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
+import { formatPlanPage } from '../../source/wording/plan-page.ts';
+import { sayStep } from '../../source/wording/steps.ts';
 import { englishWords, inEnglish, type Language, type Words, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';

@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatFault } from '../../source/chat/wording/faults.ts';
 import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { formatFault } from '../../source/wording/faults.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { briefWith } from '../contract/broken-brief.ts';
 import { tries } from '../tools/tries.ts';

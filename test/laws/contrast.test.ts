@@ -2,14 +2,14 @@
  * Every text of the bench can be read, and neighbouring stripes told apart, in all schemes and depths. Contrast as culori
  * computes it (WCAG 2.2 asks for 4.5 to 1).
  */
+
 import { readFileSync } from 'node:fs';
 import { wcagContrast } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { seenBy, visionTypes } from '../../source/planning/shades.ts';
 import { brushFor } from '../../source/screen/bench/row.ts';
-import { labOf, linear, parseColour } from '../../source/shared/colour.ts';
-import { colourDifference } from '../../source/shared/colour-difference.ts';
-import { seenBy, visionTypes } from '../../source/shared/colour-vision.ts';
+import { colourDifference, labOf, linear, parseColour } from '../../source/shared/colour.ts';
 import { formatLine } from '../../source/sheet/terminal/ansi.ts';
 import { filled } from '../../source/sheet/terminal/on-yarn.ts';
 import { benchOnScreen } from '../fixtures/bench-on-screen.ts';

@@ -4,7 +4,7 @@ import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.
 import { isCommand } from '../../source/journal/notation.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import type { Command } from '../../source/session/command.ts';
-import { shapingSlips } from '../../source/session/diagnose/slip.ts';
+import { shapingSlips } from '../../source/session/mend/slip.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { seenOf } from '../fixtures/compare-sessions.ts';

@@ -1,9 +1,9 @@
 /** Sequences of scraps against brute force: every order of up to six yarns in small bags, amounts summed again. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { arrangeStripes } from '../../source/planning/arrange-stripes.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { arrangeStripes } from '../../source/planning/scraps.ts';
 import { layOutJob } from '../../source/steps/job.ts';
 import { jobOf, planOf } from '../fixtures/plan-of.ts';
 import { tries } from '../tools/tries.ts';

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatWarning } from '../../source/chat/wording/warnings.ts';
 import { imperial } from '../../source/shared/units.ts';
+import { formatWarning } from '../../source/wording/warnings.ts';
 import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { tries } from '../tools/tries.ts';

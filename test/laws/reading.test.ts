@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Move } from '../../source/bed/move.ts';
-import { sayStep } from '../../source/chat/wording/steps.ts';
 import { metric } from '../../source/shared/units.ts';
 import { allSteps } from '../../source/steps/job.ts';
+import { sayStep } from '../../source/wording/steps.ts';
 import { englishWords, wordsIn } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
-import { afterHandStep, type HandStep, type MendMove } from '../../source/session/mend.ts';
+import { afterHandStep, type HandStep, type MendMove } from '../../source/session/mend/mend.ts';
 import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
 import { ripBack } from '../../source/session/rip-back/rip-back.ts';
 import { startSession } from '../../source/session/session.ts';

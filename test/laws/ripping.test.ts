@@ -8,7 +8,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import { storyOf } from '../../source/session/diagnose/story.ts';
 import { waysOut } from '../../source/session/diagnose/ways-out.ts';
-import type { HandStep } from '../../source/session/mend.ts';
+import type { HandStep } from '../../source/session/mend/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';

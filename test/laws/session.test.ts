@@ -5,7 +5,7 @@ import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import type { Command } from '../../source/session/command.ts';
 import { storyOf } from '../../source/session/diagnose/story.ts';
 import { waysOut } from '../../source/session/diagnose/ways-out.ts';
-import type { How } from '../../source/session/mend.ts';
+import type { How } from '../../source/session/mend/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';

@@ -2,13 +2,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cautionOf } from '../../source/chat/wording/cautions.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { wordsFor } from '../../source/wording/act-words.ts';
+import { cautionOf } from '../../source/wording/cautions.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';

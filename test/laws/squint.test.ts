@@ -3,8 +3,7 @@
  * in the hands.
  */
 import { expect, it } from 'vitest';
-import { labOf, linear, parseColour, type Rgb } from '../../source/shared/colour.ts';
-import { colourDifference } from '../../source/shared/colour-difference.ts';
+import { colourDifference, labOf, linear, parseColour, type Rgb } from '../../source/shared/colour.ts';
 import { benchOnScreen } from '../fixtures/bench-on-screen.ts';
 import type { Cell } from '../fixtures/drawn-screen.ts';
 import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';

@@ -1,4 +1,5 @@
 /** Colour difference, colour vision and contrast, against published values and a general colour library. */
+
 import {
   converter,
   differenceCiede2000,
@@ -9,10 +10,22 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
-import { alikeNeighbours, alikeTo } from '../../source/planning/shades.ts';
-import { contrastRatio, inkOn, type Lab, labOf, linear, parseColour } from '../../source/shared/colour.ts';
-import { colourDifference } from '../../source/shared/colour-difference.ts';
-import { seenBy, type VisionType, visionTypes } from '../../source/shared/colour-vision.ts';
+import {
+  alikeNeighbours,
+  alikeTo,
+  seenBy,
+  type VisionType,
+  visionTypes,
+} from '../../source/planning/shades.ts';
+import {
+  colourDifference,
+  contrastRatio,
+  inkOn,
+  type Lab,
+  labOf,
+  linear,
+  parseColour,
+} from '../../source/shared/colour.ts';
 import { markYarns } from '../../source/sheet/yarn-marks.ts';
 import { diceBagWith, twoColours } from '../fixtures/sheet-briefs.ts';
 

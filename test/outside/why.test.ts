@@ -1,13 +1,11 @@
 /** The sums that `why` shows are worked out again by mathjs, an independent calculator, for every bag of the demo. */
-
 import { readdirSync, readFileSync } from 'node:fs';
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { namesOf, stemOf, titleOf } from '../../source/chat/named.ts';
 import { completeLine, parseLine } from '../../source/chat/parse-line.ts';
-import { findReason, reasons } from '../../source/chat/reasons.ts';
-import { explainWhy } from '../../source/chat/wording/explain.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
+import { explainWhy, findReason, reasons } from '../../source/wording/explain.ts';
+import { namesOf, stemOf, titleOf } from '../../source/wording/named.ts';
 import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { openMemoryBench } from '../fixtures/bench-in-memory.ts';
 import { planOf } from '../fixtures/plan-of.ts';

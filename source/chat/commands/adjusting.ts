@@ -4,7 +4,7 @@ import { isPedalGap, type PedalAct, pedalGap } from '../../settings/settings.ts'
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { languageChoices } from '../../wording/language.ts';
 import type { Words } from '../../wording/words.ts';
-import type { ChatFault, Intent } from '../intent.ts';
+import type { ChatFault, Intent } from '../grammar/intent.ts';
 import { type ChatCommand, choice } from './chat-command.ts';
 
 /** `gap 100`: presses of one switch closer together than this count as one. */

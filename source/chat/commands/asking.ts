@@ -1,13 +1,26 @@
 /** Commands that are answered and change nothing. */
-
 import { type Result, succeed } from '../../shared/result.ts';
+import { reasons, tradeWords } from '../../wording/explain.ts';
 import type { Words } from '../../wording/words.ts';
-import { helpTopicNames } from '../help-topic-names.ts';
-import type { ChatFault, Intent } from '../intent.ts';
-import { reasons } from '../reasons.ts';
-import { troubleIn, troubles } from '../trouble.ts';
-import { tradeWords } from '../words.ts';
+import type { ChatFault, Intent } from '../grammar/intent.ts';
+import { troubleIn, troubles } from '../grammar/trouble.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
+
+/** What help can be asked about, besides the commands. */
+export const helpTopicNames = [
+  'keys',
+  'switches',
+  'finding',
+  'ripping',
+  'replanning',
+  'yarn',
+  'log',
+  'replay',
+  'language',
+  'screen',
+] as const;
+
+export type HelpTopicName = (typeof helpTopicNames)[number];
 
 /** What is to be done now is no word of the trade. */
 const asksForStep = /^(?:now|next|do i do(?: now| next)?|jetzt|nun|kommt jetzt|mache ich jetzt)\?*$/i;

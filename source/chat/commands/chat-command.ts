@@ -1,9 +1,7 @@
 /** A row of the table of commands, and what the parsers of its rows share. */
-
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import type { ChatFault, Intent } from '../intent.ts';
-import type { Known } from '../told.ts';
+import type { ChatFault, Intent, Known } from '../grammar/intent.ts';
 
 export interface ChatCommand {
   readonly name: string;

@@ -1,8 +1,12 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
 import type { Words } from '../../wording/words.ts';
-import { cordUsage, parseCordLength } from '../cord-length.ts';
-import { measuredUsage, parseMeasured } from '../measured.ts';
-import { parseWeigh } from '../weigh.ts';
+import {
+  cordUsage,
+  measuredUsage,
+  parseCordLength,
+  parseMeasured,
+  parseWeigh,
+} from '../grammar/parse-measured.ts';
 import { alone, type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
 
 const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;

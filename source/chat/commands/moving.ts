@@ -2,10 +2,10 @@
 
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import type { ChatFault, Intent } from '../intent.ts';
-import { parsePlace, placeWords } from '../parse-place.ts';
-import { parseReplan, replanWords } from '../parse-replan.ts';
-import { parseFind, seenWords } from '../parse-seen.ts';
+import type { ChatFault, Intent } from '../grammar/intent.ts';
+import { parsePlace, placeWords } from '../grammar/parse-place.ts';
+import { parseReplan, replanWords } from '../grammar/parse-replan.ts';
+import { parseFind, seenWords } from '../grammar/parse-seen.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
 
 const parseTo =

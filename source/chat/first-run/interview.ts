@@ -2,17 +2,17 @@
 import type { PlanFault } from '../../planning/fault.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
+import { explainWord } from '../../wording/explain.ts';
 import type { Words } from '../../wording/words.ts';
-import { answer, type Line } from '../line.ts';
-import { explainWord } from '../wording/explain.ts';
-import { sayAnswers, sayGiven, sayInterviewHelp } from '../wording/first-run.ts';
-import { formatInterviewFault, type InterviewFault } from '../wording/first-run-faults.ts';
-import { sayShortPlan } from '../wording/first-run-plan.ts';
+import { answer, type Line } from '../transcript.ts';
 import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
+import { formatInterviewFault, type InterviewFault } from './faults.ts';
+import { sayShortPlan } from './first-plan.ts';
 import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { readInterviewLine, type Wish } from './read-line.ts';
+import { sayAnswers, sayGiven, sayInterviewHelp } from './say.ts';
 import { type Part, partsOf } from './several-answers.ts';
 
 export interface Interview {

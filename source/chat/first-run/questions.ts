@@ -1,7 +1,6 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
 import { type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import { labelOf } from '../wording/first-run.ts';
 import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
 import { questionIds } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
@@ -11,6 +10,7 @@ import { readSize } from './read-size.ts';
 import { readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { nameIn, readSecondYarn, readYarn } from './read-yarn.ts';
+import { labelOf } from './say.ts';
 
 interface Question<Value> {
   /** Names besides its own by which `change` finds it. */

@@ -1,9 +1,9 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
 import type { Plan } from '../../planning/plan.ts';
-import { askFor, examplesOf, showAnswer } from '../wording/first-run.ts';
 import { planOfValues } from './brief-of.ts';
 import { askedIn, type Interview } from './interview.ts';
 import { valuesOf } from './questions.ts';
+import { askFor, examplesOf, showAnswer } from './say.ts';
 
 export interface InterviewView {
   /** Where it is: `question 2 of 7`. */

@@ -1,14 +1,13 @@
 /** What the ears are told: bells that can be told apart, and an instruction short enough to be heard out. */
-
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { jobOf } from '../../../test/fixtures/plan-of.ts';
-import { shoutStep, speakStep } from '../../chat/wording/spoken.ts';
 import { imperial } from '../../shared/units.ts';
 import { acts } from '../../steps/acts.ts';
 import { stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
+import { shoutStep, speakStep } from '../../wording/steps.ts';
 import { englishWords, inEnglish, wordsIn } from '../../wording/words.ts';
 import { createAnnouncer } from './announce.ts';
 import { bigSquares } from './big-letters.ts';

@@ -1,9 +1,10 @@
 /** Tells a step to the ears: a bell that differs by what comes next, and a spoken instruction. Never waited for. */
-import { sayWayStep } from '../../chat/way.ts';
-import { speakRest } from '../../chat/wording/rest.ts';
-import { speakStep, speakWarning } from '../../chat/wording/spoken.ts';
+
 import { currentStep } from '../../session/session.ts';
 import { acts } from '../../steps/acts.ts';
+import { speakRest } from '../../wording/cautions.ts';
+import { sayWayStep } from '../../wording/finding.ts';
+import { speakStep, speakWarning } from '../../wording/steps.ts';
 import type { Announcement, BenchState } from './bench-state.ts';
 import type { Speech } from './speech.ts';
 

@@ -1,16 +1,16 @@
 /** What a typed line does at the bench. */
-import type { Intent } from '../../chat/intent.ts';
-import { answer, faultLine } from '../../chat/line.ts';
+
+import { formatChatFault } from '../../chat/chat-faults.ts';
+import { type Intent, knownOf } from '../../chat/grammar/intent.ts';
+import { formatHelp } from '../../chat/help.ts';
 import { parseLine } from '../../chat/parse-line.ts';
 import { type ReplyFault, replyTo } from '../../chat/reply.ts';
 import type { Scene } from '../../chat/situation.ts';
 import { type Reply, stillHolds } from '../../chat/talk.ts';
-import { knownOf } from '../../chat/told.ts';
-import { formatChatFault } from '../../chat/wording/chat-faults.ts';
-import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
-import { formatHelp } from '../../chat/wording/help.ts';
+import { answer, faultLine } from '../../chat/transcript.ts';
 import { type Pace, usualPace } from '../../journal/pace.ts';
 import type { Command } from '../../session/command.ts';
+import { formatSaveStatus } from '../../wording/file-faults.ts';
 import { againIn, perform } from './bench-moves.ts';
 import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
 import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';

@@ -1,8 +1,8 @@
 /** What stands on the band at each act: words in capitals at one side, a count at the other, few big letters. */
-import type { Side } from '../../bed/side.ts';
+import type { Side } from '../../bed/bed.ts';
 import type { BenchView } from '../../chat/view.ts';
-import { shoutStep } from '../../chat/wording/spoken.ts';
 import { plainText } from '../../sheet/text.ts';
+import { shoutStep } from '../../wording/steps.ts';
 import type { Words } from '../../wording/words.ts';
 
 export interface BandText {

@@ -2,7 +2,7 @@
  * The band: the one large thing in colour, the yarn that must be in the hands now. On it stands the act in capitals, at
  * the side of the bed where the hands go; the number stands at the other side.
  */
-import type { Side } from '../../bed/side.ts';
+import type { Side } from '../../bed/bed.ts';
 import type { BenchView } from '../../chat/view.ts';
 import type { Line } from '../../sheet/terminal/ansi.ts';
 import { cellsOf, plainText } from '../../sheet/text.ts';

@@ -1,9 +1,9 @@
 import { Box, Static } from 'ink';
 import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
-import type { Line } from '../../chat/line.ts';
+import type { Line } from '../../chat/transcript.ts';
 import { benchView } from '../../chat/view.ts';
-import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
 import { usualPace } from '../../journal/pace.ts';
+import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { Words } from '../../wording/words.ts';
 import { PromptRows } from '../parts/prompt-rows.tsx';
 import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx';

@@ -1,11 +1,12 @@
 /** What confirming and taking back do: a command for the log, of the plan or of the way that the hands are on. */
-import { answer, faultLine } from '../../chat/line.ts';
+
 import { sayDone } from '../../chat/reply.ts';
-import { sayWayStep } from '../../chat/way.ts';
-import { formatFault } from '../../chat/wording/faults.ts';
-import { sayNow } from '../../chat/wording/place.ts';
+import { answer, faultLine } from '../../chat/transcript.ts';
 import type { Command } from '../../session/command.ts';
 import { updateSession } from '../../session/update-session.ts';
+import { formatFault } from '../../wording/faults.ts';
+import { sayWayStep } from '../../wording/finding.ts';
+import { sayNow } from '../../wording/place.ts';
 import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 
 /** Carries out a command, and has it recorded; where it is refused, says why and leaves the session as it is. */

@@ -1,5 +1,5 @@
 /** The settings of a bench, and its foot switches among them. */
-import { answer } from '../../chat/line.ts';
+import { answer } from '../../chat/transcript.ts';
 import { mostPedals, type PedalAct, pauseMs, type SettingChange } from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { SettingsWords } from '../../wording/settings.en.ts';

@@ -1,12 +1,12 @@
 /** What a bench knows, what it is told, and what it wants done. */
-import type { Intent, Picture } from '../../chat/intent.ts';
-import type { Line } from '../../chat/line.ts';
-import type { Spell } from '../../chat/rest.ts';
+import type { Intent, Picture } from '../../chat/grammar/intent.ts';
 import { noTalk, type Talk } from '../../chat/talk.ts';
-import type { SaveStatus } from '../../journal/file-fault.ts';
+import type { Line } from '../../chat/transcript.ts';
+import type { SaveStatus } from '../../journal/fault.ts';
 import type { Pace } from '../../journal/pace.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Command } from '../../session/command.ts';
+import type { Spell } from '../../session/rest.ts';
 import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, Settings, Warning } from '../../settings/settings.ts';
 import type { Language, Words } from '../../wording/words.ts';

@@ -1,8 +1,8 @@
 import type { BenchView } from '../../chat/view.ts';
-import { sayPhase } from '../../chat/wording/steps.ts';
 import type { Line } from '../../sheet/terminal/ansi.ts';
 import { plainText } from '../../sheet/text.ts';
 import { phases } from '../../steps/step.ts';
+import { sayPhase } from '../../wording/steps.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf, widthOf } from './row.ts';
 

@@ -1,5 +1,5 @@
 import { Box } from 'ink';
-import type { Picture } from '../../chat/intent.ts';
+import type { Picture } from '../../chat/grammar/intent.ts';
 import type { BenchView } from '../../chat/view.ts';
 import { chip } from '../../sheet/terminal/on-yarn.ts';
 import type { DrawOptions } from '../../sheet/terminal/options.ts';

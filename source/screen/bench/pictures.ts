@@ -1,6 +1,6 @@
 /** The drawings by name, loaded only when one is asked for. */
 
-import type { Picture } from '../../chat/intent.ts';
+import type { Picture } from '../../chat/grammar/intent.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../sheet/terminal/draw-bed.ts';

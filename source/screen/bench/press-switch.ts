@@ -1,9 +1,9 @@
 /** What a switch does to the bench: confirms, counts a pass, speaks, takes back; and some steps ask for a look first. */
 import type { Count } from '../../chat/glance.ts';
-import { sayStep } from '../../chat/wording/steps.ts';
 import { currentStep } from '../../session/session.ts';
 import { type PedalAct, pauseMs, type Warning } from '../../settings/settings.ts';
 import { isGuarded, passesIn } from '../../steps/acts.ts';
+import { sayStep } from '../../wording/steps.ts';
 import type { Arrival, Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
 import { againIn, perform } from './bench-moves.ts';

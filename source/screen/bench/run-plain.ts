@@ -1,7 +1,7 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
-import type { Line } from '../../chat/line.ts';
-import { formatSaveStatus } from '../../chat/wording/file-faults.ts';
+import type { Line } from '../../chat/transcript.ts';
 import { rowAt } from '../../steps/job.ts';
+import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { LineSource } from '../parts/line-source.ts';
 import { sayNowIn } from './bench-moves.ts';
 import type { BenchState, BenchStore, Leaving } from './bench-state.ts';

@@ -1,9 +1,8 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
-
 import { expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
-import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
-import type { SaveStatus } from '../../journal/file-fault.ts';
+import type { SaveStatus } from '../../journal/fault.ts';
+import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';
 import { updateBench } from './update-bench.ts';
 

@@ -1,12 +1,13 @@
 /** What a message makes of a bench, and what is to be done for it. Nothing is done here. */
-import { answer } from '../../chat/line.ts';
+
 import { completeLine } from '../../chat/parse-line.ts';
-import { isRestDue, pressed } from '../../chat/rest.ts';
-import { formatLoss, formatSlowFlush } from '../../chat/wording/file-faults.ts';
-import { sayRest } from '../../chat/wording/rest.ts';
-import type { SaveStatus } from '../../journal/file-fault.ts';
+import { answer } from '../../chat/transcript.ts';
+import type { SaveStatus } from '../../journal/fault.ts';
+import { isRestDue, pressed } from '../../session/rest.ts';
 import { marksOf } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
+import { sayRest } from '../../wording/cautions.ts';
+import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
 import { answerInPace, answerLine, askToLeave } from './answer-line.ts';

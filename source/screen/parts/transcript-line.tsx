@@ -1,5 +1,5 @@
 import { Box } from 'ink';
-import type { Line } from '../../chat/line.ts';
+import type { Line } from '../../chat/transcript.ts';
 import { Text } from './text.tsx';
 import { Wrapped, wrappedRows } from './wrapped.tsx';
 

@@ -1,5 +1,5 @@
 import type { TextProps } from 'ink';
-import { wrap } from '../../chat/wording/page.ts';
+import { wrap } from '../../wording/page.ts';
 import { Text } from './text.tsx';
 
 interface Props extends Omit<TextProps, 'children' | 'wrap'> {

@@ -1,5 +1,5 @@
 /** What a message makes of a player: time and keys move it. On an empty prompt a few keys act at once, all others type. */
-import { parsePlayerLine } from '../../chat/player-line.ts';
+import { parsePlayerLine } from '../../chat/grammar/parse-place.ts';
 import { advancePlayer } from '../../journal/player.ts';
 import { type PlayerAction, updatePlayer } from '../../journal/player-actions.ts';
 import { type Key, keyId } from '../keys/key.ts';

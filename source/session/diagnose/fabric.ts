@@ -2,9 +2,8 @@
  * The fabric that passes leave, row by row, as far as it shows: colour, edges, holes, and needles that held too much. Two
  * fabrics are told apart by it, so what will be seen of a slip that is kept is found out and not looked up.
  */
-import { type Bed, edgesOf, type Needle } from '../../bed/bed.ts';
-import type { Side } from '../../bed/side.ts';
-import type { Trace } from '../mend.ts';
+import { type Bed, edgesOf, type Needle, type Side } from '../../bed/bed.ts';
+import type { Trace } from '../mend/mend.ts';
 
 /** One row as it was knitted on the bed. Needles are places. */
 export interface FabricRow {

@@ -1,8 +1,7 @@
 /** Shaping as the hands do it: from the outermost loops, wherever they are. Null where there is no room for it. */
-import { type Bed, edgesOf } from '../../bed/bed.ts';
+import { type Bed, edgesOf, type Side } from '../../bed/bed.ts';
 import type { BedMove } from '../../bed/move.ts';
 import { formatNeedle } from '../../bed/needles.ts';
-import type { Side } from '../../bed/side.ts';
 
 /** The needle beyond the edge comes into work, and the outermost loops go one needle further out. */
 export function setOut(bed: Bed, side: Side, edgeStitches: number): readonly BedMove[] | null {

@@ -3,12 +3,11 @@
  * leaves the feeder first, since every stitch would drop or knit (common practice).
  */
 import { applyMove } from '../../bed/apply-move.ts';
-import { type Bed, edgesOf } from '../../bed/bed.ts';
+import { type Bed, edgesOf, opposite } from '../../bed/bed.ts';
 import type { BedMove } from '../../bed/move.ts';
 import { formatNeedle, formatNeedles } from '../../bed/needles.ts';
-import { opposite } from '../../bed/side.ts';
 import type { Brief } from '../../planning/brief.ts';
-import { applyMends } from '../mend.ts';
+import { applyMends } from '../mend/mend.ts';
 import { setIn, setOut } from './hands.ts';
 
 type Moves = readonly BedMove[];

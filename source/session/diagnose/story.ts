@@ -3,20 +3,19 @@
  * and the slips among them. What is then on the bed is what a maker would see (common practice).
  */
 import { applyMove } from '../../bed/apply-move.ts';
-import { type Bed, edgesOf } from '../../bed/bed.ts';
+import { type Bed, edgesOf, opposite } from '../../bed/bed.ts';
 import { type BedMove, isHandMove } from '../../bed/move.ts';
 import { formatNeedle, parseNeedle } from '../../bed/needles.ts';
-import { opposite } from '../../bed/side.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import { doneBeforeMove, doneBeforeRow } from '../../steps/landmarks.ts';
 import type { Step } from '../../steps/step.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import type { Looks } from '../locate/seen.ts';
+import { isShapingSlip, type Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, fabricRow } from './fabric.ts';
 import { setIn, setOut } from './hands.ts';
-import { isShapingSlip, type Slip } from './slip.ts';
 
 /** One move made, the bed before it, and the planned step at which it was made. */
 export interface Made {

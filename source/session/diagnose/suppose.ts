@@ -5,8 +5,8 @@ import { rehangsAfter } from '../../steps/outline.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import type { Fact, Look } from '../locate/seen.ts';
+import { isShapingSlip, type ShapingSlip, type Slip, shapingSlips } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
-import { isShapingSlip, type ShapingSlip, type Slip, shapingSlips } from './slip.ts';
 import { isPass } from './story.ts';
 
 /** Needles that each edge is too far along the crawl, the leading one first; null where that depends on more. */

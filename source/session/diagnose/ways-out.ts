@@ -8,7 +8,7 @@ import { reverseOf } from '../../bed/reverse-of.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import { rehangsAfter } from '../../steps/outline.ts';
 import type { Step } from '../../steps/step.ts';
-import { applyMends, type HandStep, handStep, type Mend, type MendMove } from '../mend.ts';
+import { applyMends, type HandStep, handStep, type Mend, type MendMove } from '../mend/mend.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, fabricRow, sameFabric, tracesIn } from './fabric.ts';
 import { hangAnew, sameBed, sameNeedles, settleEdges, settleYarns } from './settle.ts';

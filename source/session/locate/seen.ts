@@ -1,5 +1,5 @@
+import type { Side } from '../../bed/bed.ts';
 import { formatNeedle, parseNeedle } from '../../bed/needles.ts';
-import type { Side } from '../../bed/side.ts';
 import { ravelCord } from '../../planning/brief.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Job } from '../../steps/job.ts';

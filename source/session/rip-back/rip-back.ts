@@ -15,11 +15,11 @@ import {
   type Detour,
   type HandStep,
   handStep,
+  irreversibleOf,
   type MendMove,
   type Whereabouts,
-} from '../mend.ts';
+} from '../mend/mend.ts';
 import { bedAtPlace } from './bed-at-place.ts';
-import { irreversibleOf } from './irreversible.ts';
 
 export interface RipBack {
   readonly fromDone: number;

@@ -1,5 +1,5 @@
 /** At the desk: the bag, its figures, the yarn, the tools, and what the words mean; read before the work begins. */
-import { opposite } from '../../bed/side.ts';
+import { opposite } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { formatAngle } from '../measure.ts';

@@ -3,7 +3,7 @@
  * the strip shows its purl side, knit stitches on the bag. The bag is drawn gathered by its cord, so it is narrower at the
  * neck and fuller below than it lies flat (drawn for the eye; no measure is to be taken from it).
  */
-import { opposite } from '../../bed/side.ts';
+import { opposite } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { inkOn, mixColours } from '../../shared/colour.ts';
 import type { Words } from '../../wording/words.ts';

@@ -5,8 +5,7 @@
  * The graft follows the path of a knitted row: B down through i, up through i + 1, then A down through i, up through i + 1;
  * the thread lies behind the legs and over the end of each loop (common practice, no source).
  */
-
-import { opposite, type Side } from '../../bed/side.ts';
+import { opposite, type Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { cutToCells } from '../text.ts';

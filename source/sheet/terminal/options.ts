@@ -1,4 +1,4 @@
-import type { Side } from '../../bed/side.ts';
+import type { Side } from '../../bed/bed.ts';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import type { GraftMovement } from './graft-rows.ts';
 

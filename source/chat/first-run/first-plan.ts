@@ -1,0 +1,63 @@
+/** The plan in a few lines, before the bag is begun. */
+
+import type { Plan } from '../../planning/plan.ts';
+import { usualMetresPer100g } from '../../planning/usual-swatch.ts';
+import type { YarnNeed } from '../../planning/yarn-needs.ts';
+import { reserveOf } from '../../planning/yarn-needs.ts';
+import { formatWarning } from '../../wording/warnings.ts';
+import type { Words } from '../../wording/words.ts';
+import { answer, type Line } from '../transcript.ts';
+import type { Values } from './answers.ts';
+import { showSize } from './say.ts';
+
+const caution = (text: string): Line => ({ tone: 'caution', text });
+
+export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly Line[] {
+  const { stitches, rows, shapings, needlesUsed, brief } = plan;
+  return [
+    ...answer(
+      sizeLine(plan, values, words),
+      words.firstRun.toKnit(stitches, rows, shapings, needlesUsed, brief.bed.needles),
+      yarnLine(plan, words),
+      words.firstRun.haveReady,
+    ),
+    ...guesses(values, words).map(caution),
+    ...plan.warnings.map((warning) => caution(formatWarning(warning, words))),
+    ...answer(words.firstRun.restIsUsual),
+  ];
+}
+
+function sizeLine({ size, brief }: Plan, { size: asked }: Values, words: Words): string {
+  const got = words.firstRun.wideAndDeep(size.widthCm, size.depthCm);
+  return 'girthCm' in asked
+    ? words.firstRun.plan(brief.name, got, showSize(asked, words))
+    : words.firstRun.planAndAsked(brief.name, got, showSize(asked, words));
+}
+
+function yarnLine({ yarn, brief, gauge }: Plan, words: Words): string {
+  const needs = yarn.filter((need) => need.yarn !== brief.waste.yarn).map((need) => yarnText(need, words));
+  return words.firstRun.yarnNeeds(Math.round((reserveOf(gauge) - 1) * 100), needs);
+}
+
+function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words: Words): string {
+  const need = words.amounts.massNeeded(withReserveGrams ?? 0);
+  if (enough === null) return `${yarn} ${need}`;
+  const have = words.amounts.mass(haveGrams ?? 0);
+  return enough
+    ? words.firstRun.yarnEnough(yarn, need, have)
+    : words.firstRun.yarnTooLittle(yarn, need, have);
+}
+
+/** What the plan stands on where nobody measured. */
+function guesses(values: Values, words: Words): readonly string[] {
+  const isGuessed = [values.first, values.second].some(
+    (yarn) => yarn !== null && yarn.metresPer100g === null,
+  );
+  return [
+    ...(values.swatch === null ? words.firstRun.swatchIsGuess : []),
+    ...(isGuessed ? [words.firstRun.lengthIsGuess(usualLength(values, words))] : []),
+  ];
+}
+
+const usualLength = (values: Values, words: Words): string =>
+  words.amounts.yarnNeeded(usualMetresPer100g(values.bed.pitchMm));

@@ -1,0 +1,66 @@
+/** Reads what has changed: the piece as it measures, a yarn as it weighs, another colour, fewer rows or more. */
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import type { Words } from '../../wording/words.ts';
+import type { Amount, ChatFault, Intent, ReplanWish } from './intent.ts';
+
+/** Words that may follow `replan`. */
+export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weighed', 'colour'];
+
+const ownWords: ReadonlySet<string> = new Set([...replanWords, 'stitches', 'row', 'to']);
+const usage = 'replan 20 stitches 9.8 cm 30 rows 10.5 cm';
+const number = '(\\d+(?:[.,]\\d+)?)';
+const length = `${number}\\s*(mm|cm|in)?(?=\\s|$)`;
+
+export function parseReplan(rest: string, words: Words): Result<Intent, ChatFault> {
+  let left = ` ${rest
+    .split(/\s+/)
+    .map((word) => words.understand(word, ownWords))
+    .join(' ')} `;
+  /** Takes the first match out of what is left to read. */
+  const take = (pattern: string): RegExpExecArray | null => {
+    const match = new RegExp(`\\s${pattern}(?=\\s|$)`, 'i').exec(left);
+    if (match) left = left.replace(match[0], '');
+    return match;
+  };
+  const recolour = take(`colou?r\\s+(.+?)\\s+to\\s+(.+?)(?:\\s+(#[0-9a-f]{6})\\s+${number}(?:\\s*m)?)?\\s*$`);
+  const weighed = [];
+  for (let match = take(weighing); match; match = take(weighing)) {
+    weighed.push({ yarn: match[1] ?? '', amount: amountOf(match, 2) });
+  }
+  const stitches = measured(take(`(\\d+)\\s*(?:stitches|stitch)\\s+${length}`));
+  const rows = measured(take(`(\\d+)\\s*rows?\\s+${length}`));
+  const rowsRound = take('rows\\s+(\\d+)') ?? take('(\\d+)\\s*rows');
+  const towards = take('(shorter|longer|(?:stop\\s+)?early)')?.[1]?.toLowerCase();
+  const word = left.trim();
+  if (word !== '') return fail({ code: 'chat/not-a-measurement', word, usage });
+  const want = rowsRound ? Number(rowsRound[1]) : towards === undefined ? 'any' : wanted(towards);
+  return succeed({
+    kind: 'replan',
+    wish: { stitches, rows, weighed, recolour: recolour ? recolouring(recolour) : null, want },
+  });
+}
+
+const weighing = `weighed\\s+(.+?)\\s+${number}\\s*(g|oz)?`;
+
+const wanted = (towards: string): 'shorter' | 'longer' => (towards === 'longer' ? 'longer' : 'shorter');
+
+const decimal = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
+
+const amountOf = (match: RegExpExecArray, at: number): Amount => ({
+  value: decimal(match[at]),
+  unit: (match[at + 1]?.toLowerCase() ?? null) as Amount['unit'],
+});
+
+function measured(match: RegExpExecArray | null): ReplanWish['rows'] {
+  return match && { count: Number(match[1]), length: amountOf(match, 2) };
+}
+
+function recolouring(match: RegExpExecArray): ReplanWish['recolour'] {
+  const [, from = '', to = '', colour, metres] = match;
+  return {
+    from: from.trim(),
+    to: to.trim(),
+    colour: colour?.toLowerCase() ?? null,
+    metresPer100g: metres === undefined ? null : decimal(metres),
+  };
+}

@@ -1,0 +1,143 @@
+/** Help: what fits what is on the screen now, by topic with lines to try, on one command, or all commands. */
+
+import type { Session } from '../session/session.ts';
+import { rowAt } from '../steps/job.ts';
+import { explainWord, findWord } from '../wording/explain.ts';
+import { findNamed, type Named, titleOf } from '../wording/named.ts';
+import type { Words } from '../wording/words.ts';
+import type { HelpTopicName } from './commands/asking.ts';
+import type { ChatCommand } from './commands/chat-command.ts';
+import {
+  chatCommands,
+  exampleLines,
+  findCommand,
+  findExample,
+  firstYarn,
+  markExample,
+  noteExample,
+  weighExample,
+} from './commands/chat-commands.ts';
+import { helpNow, type Scene, situationOf } from './situation.ts';
+
+export function formatHelp(topic: string | null, scene: Scene, words: Words): readonly string[] {
+  const asked = topic?.trim().toLowerCase() ?? null;
+  if (asked === null) return nowLines(scene, words);
+  if (asked === 'all') return allLines(words);
+  const exact = helpTopics.find((one) => one.id === asked || titleOf(one, words).toLowerCase() === asked);
+  const command = findCommand(asked);
+  if (exact) return [...topicLines(exact, scene, words), ...(command ? commandLines(command, words) : [])];
+  if (command) return commandLines(command, words);
+  const near = findNamed(helpTopics, asked, words);
+  if (near) return topicLines(near, scene, words);
+  return findWord(asked, words) ? explainWord(asked, words) : [words.help.none(asked), topicsLine(words)];
+}
+
+const nowLines = (scene: Scene, words: Words): readonly string[] => {
+  const { says, examples } = helpNow[situationOf(scene)];
+  return [says(words), ...exampleLines(examples(scene, words), words), words.help.keys, topicsLine(words)];
+};
+
+const topicsLine = (words: Words): string =>
+  words.help.topicsAre(helpTopics.map((one) => titleOf(one, words)).join(', '));
+
+const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene, words: Words): readonly string[] => [
+  ...lines(words),
+  ...exampleLines(examples(session, words), words),
+];
+
+function commandLines({ usage, summary, example, aliases }: ChatCommand, words: Words): readonly string[] {
+  const also = aliases.length > 0 ? [words.help.alsoCalled(aliases.join(', '))] : [];
+  return [`${usage(words)}: ${summary(words)}.`, [words.help.forExample(example), ...also].join(' ')];
+}
+
+/** All commands in two columns, so that a window of 24 rows holds them. */
+function allLines(words: Words): readonly string[] {
+  const cells = chatCommands.map(({ name, gist }) => `${name.padEnd(nameWidth)}${gist(words)}`);
+  const rows = Math.ceil(cells.length / 2);
+  const table = cells.slice(0, rows).map((cell, i) => `${cell.padEnd(cellWidth)}${cells[rows + i] ?? ''}`);
+  return [...table, words.help.more];
+}
+
+const nameWidth = 9;
+const cellWidth = 39;
+
+interface HelpTopic extends Named {
+  readonly id: HelpTopicName;
+  readonly lines: (words: Words) => readonly string[];
+  /** Lines to type, in an order in which all of them work. */
+  readonly examples: (session: Session, words: Words) => readonly string[];
+}
+
+export const helpTopics: readonly HelpTopic[] = [
+  {
+    id: 'keys',
+    names: (words: Words) => words.help.topics.keys.names,
+    lines: (words: Words) => words.help.topics.keys.lines,
+    examples: () => ['next', 'back'],
+  },
+  {
+    id: 'switches',
+    names: (words: Words) => words.help.topics.switches.names,
+    lines: (words: Words) => words.help.topics.switches.lines,
+    examples: () => ['pedal gap 100', 'pause long', 'pedal confirm'],
+  },
+  {
+    id: 'finding',
+    names: (words: Words) => words.help.topics.finding.names,
+    lines: (words: Words) => words.help.topics.finding.lines,
+    examples: (session) => ['where', findExample(session), 'find and carriage right'],
+  },
+  {
+    id: 'ripping',
+    names: (words: Words) => words.help.topics.ripping.names,
+    lines: (words: Words) => words.help.topics.ripping.lines,
+    examples: ({ job, done }) => [
+      'back',
+      'redo',
+      `rip row ${Math.max(1, rowAt(job, done))}`,
+      'choose',
+      'stop',
+    ],
+  },
+  {
+    id: 'replanning',
+    names: (words: Words) => words.help.topics.replanning.names,
+    lines: (words: Words) => words.help.topics.replanning.lines,
+    examples: () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'choose 1', 'back'],
+  },
+  {
+    id: 'yarn',
+    names: (words: Words) => words.help.topics.yarn.names,
+    lines: (words: Words) => words.help.topics.yarn.lines,
+    examples: (session) => [
+      'plan',
+      'why yarn',
+      weighExample(session),
+      `replan weighed ${firstYarn(session)} 20`,
+    ],
+  },
+  {
+    id: 'log',
+    names: (words: Words) => words.help.topics.log.names,
+    lines: (words: Words) => words.help.topics.log.lines,
+    examples: (_, words) => [noteExample(words), 'notes', markExample(words), 'bags', 'save ../bag.jsonl'],
+  },
+  {
+    id: 'replay',
+    names: (words: Words) => words.help.topics.replay.names,
+    lines: (words: Words) => words.help.topics.replay.lines,
+    examples: () => ['bags'],
+  },
+  {
+    id: 'language',
+    names: (words: Words) => words.help.topics.language.names,
+    lines: (words: Words) => words.help.topics.language.lines,
+    examples: () => ['language auto', 'units cm'],
+  },
+  {
+    id: 'screen',
+    names: (words: Words) => words.help.topics.screen.names,
+    lines: (words: Words) => words.help.topics.screen.lines,
+    examples: () => ['draw strip', 'draw bed', 'large on', 'bell on', 'speech on'],
+  },
+];

@@ -1,0 +1,131 @@
+/** Answers in the transcript: few and short lines, each with what to type next. */
+
+import type { Question } from '../session/diagnose/diagnose.ts';
+import type { Story } from '../session/diagnose/story.ts';
+import type { Place } from '../session/locate/locate.ts';
+import { type Fact, facts, type Looks } from '../session/locate/seen.ts';
+import { isShapingSlip } from '../session/mend/slip.ts';
+import type { RipBack } from '../session/rip-back/rip-back.ts';
+import type { Session } from '../session/session.ts';
+import { formatHandStep, formatLook, formatQuestion, formatRipBack } from './finding.ts';
+import { sayPlace } from './place.ts';
+import type { Words } from './words.ts';
+
+export const sayHere = (session: Session, words: Words): string =>
+  words.finding.hereNow(sayPlace(session, words));
+
+export const sayHereToo = (session: Session, words: Words): string =>
+  words.finding.hereToo(sayPlace(session, words));
+
+/** The one place. */
+export const sayOnly = (place: Place, words: Words, number = 1): readonly string[] => [
+  words.finding.here(formatLook(place, words)),
+  words.finding.goThere(number, place.done + 1),
+];
+
+/** How many look alike, and the first few facts that would tell them apart. */
+export function sayMany(howMany: number, tellApart: readonly Fact[], words: Words): string {
+  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact](words));
+  const many = words.finding.many(howMany);
+  return facts.length === 0 ? many : `${many} ${words.finding.apartBy(facts)}`;
+}
+
+/** Places under their numbers, by the facts that are not the same in all that look alike. */
+export function sayPlaces(
+  listed: readonly Place[],
+  alike: readonly Place[],
+  words: Words,
+): readonly string[] {
+  const telling = facts.filter((fact) => alike.some(({ looks }) => looks[fact] !== alike[0]?.looks[fact]));
+  const lines = listed.map(({ done, looks }, i) => {
+    const shown = telling.map((fact) => showFact(fact, looks, words)).join(', ');
+    return `  ${i + 1}  ${words.finding.stepNext(done + 1)}${shown === '' ? '' : `: ${shown}`}`;
+  });
+  return [words.finding.several(alike.length), ...lines];
+}
+
+const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
+  carriage: (words: Words) => words.finding.carriage,
+  lastColour: (words: Words) => words.finding.lastRow,
+  feeder: (words: Words) => words.finding.feeder,
+  left: (words: Words) => words.finding.leftEdge,
+  right: (words: Words) => words.finding.rightEdge,
+  stitches: (words: Words) => words.finding.needlesWithLoops,
+  wasteRows: (words: Words) => words.finding.wasteRows,
+  stripesCounted: (words: Words) => words.finding.stripes,
+  rowCounter: (words: Words) => words.finding.rowCounter,
+  rowsOfColour: (words: Words) => words.finding.rowsOfThatColour,
+};
+
+function showFact(fact: Fact, looks: Looks, words: Words): string {
+  if (fact === 'carriage') return words.finding.carriageAt(looks.carriage);
+  const look = looks[fact];
+  if (look === null) return `${factLabels[fact](words)} ${words.finding.nothingIn}`;
+  return `${factLabels[fact](words)} ${typeof look === 'string' ? words.prompt.yarn(look) : look}`;
+}
+
+const answers: Readonly<Record<Fact, (words: Words) => string>> = {
+  carriage: (words: Words) => words.finding.answers.carriage,
+  lastColour: (words: Words) => words.finding.answers.yarn,
+  feeder: (words: Words) => words.finding.answers.feeder,
+  left: (words: Words) => words.finding.answers.left,
+  right: (words: Words) => words.finding.answers.right,
+  stitches: (words: Words) => words.finding.answers.stitches,
+  wasteRows: (words: Words) => words.finding.answers.waste,
+  stripesCounted: (words: Words) => words.finding.answers.stripes,
+  rowCounter: (words: Words) => words.finding.answers.counter,
+  rowsOfColour: (words: Words) => words.finding.answers.rowsOfColour,
+};
+
+/** The most telling question, and how to answer it. */
+export const sayQuestion = (fact: Fact, words: Words): string =>
+  words.finding.orUnsure(formatQuestion(fact, words), answers[fact](words));
+
+/** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
+export const sayNoSlip = (
+  doubtful: readonly { readonly name: string; readonly place: Place }[],
+  words: Words,
+): readonly string[] => [
+  words.finding.noSlip,
+  doubtful.length === 0 ? words.finding.readAgain : words.finding.oneAmiss,
+  ...doubtful.map(({ name, place }) => words.finding.without(name, place.done + 1)),
+];
+
+/** Steps of a way shown before it is taken. */
+const stepsShown = 3;
+
+/** How the mends above are taken. */
+export const sayTake = (first: number, last: number, words: Words): string =>
+  first === last ? words.finding.guided(first) : words.finding.guidedOne;
+
+/** The way back before it is taken: how far, what cannot be undone, and its first steps. */
+export function sayWayBack(back: RipBack, words: Words): readonly string[] {
+  const texts = back.steps.map((step) => formatHandStep(step, words));
+  const more = texts.length - stepsShown;
+  return [
+    formatRipBack(back, words),
+    ...texts.slice(0, stepsShown).map((text, i) => `  ${i + 1}  ${text}`),
+    ...(more > 0 ? [`  ${words.finding.more(more)}`] : []),
+    words.finding.guideBack,
+  ];
+}
+
+export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);
+
+/** A question that tells explanations apart, and how it is answered. */
+export function sayAsked(question: Question, stories: readonly Story[], words: Words): string {
+  const { slips } = words;
+  if (question === 'loose') return slips.question('loose');
+  if (question === 'row') return slips.question('row');
+  if (question !== 'moment') return sayQuestion(question, words);
+  const [slip] = stories[0]?.slips ?? [];
+  const kinds = stories.flatMap((story) => story.slips);
+  if (kinds.some(isShapingSlip) && kinds.some(({ is }) => is.startsWith('rehang')))
+    return slips.question('move-or-rehang');
+  if (slip && isShapingSlip(slip)) return slips.question('move');
+  return slips.question(slip && ('stripe' in slip || slip.is.startsWith('rows')) ? 'stripe' : 'row');
+}
+
+/** What was read off the bed fits once left and right change places. */
+export const saySides = (place: Place, words: Words): string =>
+  words.finding.swapped(formatLook(place, words));

@@ -1,0 +1,79 @@
+import type { Tally } from '../journal/read-log.ts';
+import type { Session } from '../session/session.ts';
+import { type UsedYarn, usedYarn } from '../session/used-yarn.ts';
+import type { Words } from './words.ts';
+
+/** `1 h 4 min`, `12 min`, `40 s`. */
+export function formatDuration(seconds: number): string {
+  if (seconds < 60) return `${Math.round(seconds)} s`;
+  const minutes = Math.round(seconds / 60);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}
+
+/** What a sound log holds, in a few lines. */
+export const formatTally = (tally: Tally, words: Words): string =>
+  [
+    words.logs.sound(tally.name),
+    words.logs.recorded(tally.events, tally.sittings, formatDuration(tally.durationS)),
+    tally.finished ? words.logs.bagFinished : words.logs.stepsConfirmed(tally.stepsDone, tally.stepCount),
+  ].join('\n');
+
+/** One bag in a list. */
+export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, words: Words): string {
+  const tally = read.ok ? read.value : null;
+  const day = lastUsed.toISOString().slice(0, 10);
+  const at = String(number).padStart(2);
+  if (!tally) return `${at}  ${day}  ${words.logs.cannotBeRead}  ${path}`;
+  const state = tally.finished
+    ? words.logs.finished
+    : words.logs.nextStep(tally.stepsDone + 1, tally.stepCount);
+  return `${at}  ${day}  ${tally.name}, ${state}  ${path}`;
+}
+
+export interface Bag {
+  readonly path: string;
+  readonly lastUsed: Date;
+  readonly tally: { readonly ok: true; readonly value: Tally } | { readonly ok: false };
+}
+
+/** More bags than this are seen with `slantwise bags`. */
+const mostBags = 8;
+
+/** The bags used last, and how to make another like one of them. */
+export function sayBags(bags: readonly Bag[], words: Words): readonly string[] {
+  if (bags.length === 0) return words.logs.noBags;
+  const more = bags.length - mostBags;
+  return [
+    ...bags.slice(0, mostBags).map((bag, i) => formatBag(i + 1, bag, words)),
+    ...(more > 0 ? [words.logs.moreBags(more)] : []),
+    ...(bags.length > 1 ? [words.logs.openHint] : []),
+    words.logs.another,
+  ];
+}
+
+/** What is asked for cannot be had together. */
+export const sayLikeAlone = (words: Words): string => words.logs.likeAlone;
+
+/** The log named holds another bag than the brief named. */
+export const sayOtherBag = (path: string, name: string, words: Words): string =>
+  words.logs.otherBag(path, name);
+
+/** What was noted and weighed, as it is carried over: each says where it belongs. */
+export const notesLike = (session: Session, words: Words): readonly string[] => [
+  ...notesOf(session, words),
+  ...usedYarn(session)
+    .filter(({ atEnd }) => atEnd)
+    .map((one) => sayUsedLastTime(one, words)),
+];
+
+function sayUsedLastTime({ yarn, usedGrams, leftGrams }: UsedYarn, words: Words): string {
+  const left = words.amounts.mass(leftGrams);
+  return usedGrams === null
+    ? words.record.leftLastTime(left, yarn)
+    : words.record.usedLastTime(usedGrams, yarn, left);
+}
+
+const notesOf = ({ notes, job }: Session, words: Words): readonly string[] =>
+  [...notes].map(({ done, text }) =>
+    done >= job.stepCount ? words.record.noteAtEnd(text) : words.record.noteAtStep(done + 1, text),
+  );

@@ -1,0 +1,139 @@
+/** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
+import { plannedCost } from '../journal/bag-cost.ts';
+import { type Pace, timeByPhase, usualPace } from '../journal/pace.ts';
+import type { BagFromYarn } from '../planning/from-yarn.ts';
+import { sharedYarn } from '../planning/party.ts';
+import type { Plan } from '../planning/plan.ts';
+import { closingTailCm, endTailCm, ravelEndCm } from '../planning/tails.ts';
+import { layOutJob } from '../steps/job.ts';
+import { toyCordLimits } from './cautions.ts';
+import { labelled, pageWidth, wrap } from './page.ts';
+import { bedLines } from './page-bed.ts';
+import { fabricLines } from './page-fabric.ts';
+import { sizeLines, stripeLines } from './page-size.ts';
+import { costLines, sharedYarnLines, yarnLines } from './page-yarn.ts';
+import { sayPhase } from './steps.ts';
+import { formatWarning } from './warnings.ts';
+import type { Words } from './words.ts';
+
+const handLines = (plan: Plan, words: Words): readonly string[] => [
+  ...labelled(words.page.labels.start, words.page.ravelCord(plan.ravelCordCm, ravelEndCm)),
+  ...labelled(words.page.labels.graft, graftText(plan, words)),
+  ...labelled(words.page.labels.seam, seamText(plan, words)),
+  ...labelled(words.page.labels.cord, cordText(plan, words)),
+  ...labelled(words.page.labels.eyelets, eyeletText(plan, words)),
+  ...labelled(words.page.labels.care, careText(words)),
+];
+
+function graftText({ graft, seam, stripes }: Plan, words: Words): string {
+  const needed = (cm: number): string => words.amounts.lengthNeeded(cm);
+  const yarn = stripes.at(-1)?.yarn;
+  const parts = graft.goesOnToSeam ? words.page.graftAndSeam(needed(graft.tailCm), needed(seam.tailCm)) : '';
+  return words.page.graftAndTail(
+    graft.entries,
+    closingTailCm({ graft, seam }),
+    yarn ?? '',
+    parts,
+    needed(graft.ruleCm),
+    needed(graft.modelCm),
+    needed(endTailCm),
+  );
+}
+
+function seamText({ seam, graft, stripes }: Plan, words: Words): string {
+  const tail = graft.goesOnToSeam
+    ? words.page.seamWithGraft
+    : words.page.seamWithOwn(seam.tailCm, stripes.at(-1)?.yarn ?? '');
+  return words.page.seam(seam.lengthCm, seam.barsPerSide, tail, endTailCm);
+}
+
+function cordText({ cord, brief }: Plan, words: Words): string {
+  const { roundsPer10Cm, tieCm } = brief.cord;
+  const height = roundsPer10Cm === null ? words.page.roundsByRows : words.page.roundsByCount(roundsPer10Cm);
+  return words.page.cord(
+    cord.stitches,
+    cord.yarn,
+    cord.lengthCm,
+    cord.takeUpCm,
+    tieCm,
+    cord.rounds,
+    cord.passes,
+    cord.metres,
+    height,
+  );
+}
+
+function eyeletText({ eyelets }: Plan, words: Words): string {
+  const { made, used, skipped, spacingCm, graftGapCm, widestGapCm } = eyelets;
+  const apart = words.page.eyeletsApart(made, spacingCm);
+  if (used.length === 0) return words.page.eyeletsTooFew(apart);
+  const uses =
+    skipped.length === 0 ? words.page.cordUsesAll : words.page.cordUsesSome(used.length, skipped.map(String));
+  const atGraft = words.page.gapAtGraft(graftGapCm);
+  const gap = skipped.length === 0 ? atGraft : words.page.widestThen(widestGapCm, atGraft);
+  return words.page.eyelets(apart, uses, gap);
+}
+
+/** The limits in the unit in which they are published. */
+const careText = (words: Words): string =>
+  words.page.keepCords(toyCordLimits.freeCordCm * 10, toyCordLimits.loopCm * 10);
+
+export interface PageOptions {
+  /** From the maker's own finished bags, where there are any. */
+  readonly pace?: Pace;
+  /** What limits a bag that was planned from its yarn, and others near it; null where a size was asked for. */
+  readonly fromYarn?: Omit<BagFromYarn, 'plan'> | null;
+}
+
+/** At most `pageWidth` columns wide; warnings come last. */
+export function formatPlanPage(
+  plan: Plan,
+  words: Words,
+  { pace = usualPace, fromYarn = null }: PageOptions = {},
+): string {
+  const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
+    [
+      words.page.titles.size,
+      [
+        ...sizeLines(plan, words, fromYarn),
+        ...timeLines(plan, pace, words),
+        ...costLines(plannedCost(plan, pace), words),
+      ],
+    ],
+    [words.page.titles.stripes, stripeLines(plan, words)],
+    [words.page.titles.yarn, yarnLines(plan, words)],
+    [words.page.titles.bed, bedLines(plan, words)],
+    [words.page.titles.byHand, handLines(plan, words)],
+    [words.page.titles.fabric, fabricLines(plan, words)],
+    [words.page.titles.beforeYouStart, warningLines(plan, words)],
+  ];
+  const shown = sections.filter(([, lines]) => lines.length > 0);
+  const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
+  return blocks.map((lines) => lines.join('\n')).join('\n\n');
+}
+
+/** The yarn of several bags, each yarn weighed once. */
+export const formatSharedYarn = (plans: readonly Plan[], words: Words): string =>
+  [
+    words.page.titles.yarnForAll(plans.length),
+    ...sharedYarnLines(
+      sharedYarn(plans),
+      plans.map(({ brief }) => brief.waste.yarn),
+      words,
+    ),
+  ].join('\n');
+
+function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
+  const { time, onTheBench } = words.plan;
+  const parts = [...timeByPhase(layOutJob(plan), pace)];
+  const totalS = parts.reduce((sum, [, seconds]) => sum + seconds, 0);
+  const named = parts.map(([phase, seconds]) => [sayPhase(phase, words), seconds] as const);
+  return labelled(time, onTheBench(totalS, named, pace.bags));
+}
+
+const warningLines = ({ warnings }: Plan, words: Words): readonly string[] =>
+  warnings.flatMap((warning) =>
+    wrap(formatWarning(warning, words), pageWidth - 4).map(
+      (line, i) => `${i === 0 ? '  - ' : '    '}${line}`,
+    ),
+  );

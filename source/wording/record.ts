@@ -1,0 +1,107 @@
+/** The record of a bag: the time it took, what it was made of, and what another one needs. */
+import { workedCost } from '../journal/bag-cost.ts';
+import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
+import type { Recording } from '../journal/recording.ts';
+import type { Session } from '../session/session.ts';
+import { instantOf } from '../shared/instant.ts';
+import { forShell } from '../shared/plain-text.ts';
+import { formatDuration } from './logs.ts';
+import { measuredLines, weighedLines } from './measured.ts';
+import { labelled, pageWidth, table, wrap } from './page.ts';
+import { bedLines } from './page-bed.ts';
+import { sizeLines, stripeLines } from './page-size.ts';
+import { costLines, yarnLines } from './page-yarn.ts';
+import { sayPhase } from './steps.ts';
+import type { Words } from './words.ts';
+
+/** The session as the recording leaves it. */
+export const lastSession = ({ moments, start }: Recording): Session => moments.at(-1)?.session ?? start;
+
+/** When the last thing recorded happened; ISO 8601 in UTC. */
+export function lastInstant({ header, moments }: Recording): string {
+  let ms = Date.parse(header.startedAt);
+  for (const { entry } of moments) {
+    ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
+  }
+  return instantOf(ms);
+}
+
+/** At most `pageWidth` columns wide. */
+export function formatRecord(recording: Recording, record: BagRecord, words: Words): string {
+  const session = lastSession(recording);
+  const { plan } = session.job;
+  const sections: readonly (readonly [title: string, lines: readonly string[]])[] = [
+    [
+      words.record.titles.time,
+      [...timeLines(record, words), ...costLines(workedCost(session, record.benchMs), words)],
+    ],
+    [words.record.titles.byPhase, phaseLines(record, words)],
+    [words.record.titles.byStripe, stripeTimeLines(session, record)],
+    [words.record.titles.slowPlaces, slowLines(record, words)],
+    [words.record.titles.size, sizeLines(plan, words, null)],
+    [words.record.titles.sizeMeasured, measuredLines(session, words)],
+    [words.record.titles.stripes, stripeLines(plan, words)],
+    [words.record.titles.yarnByPlan, yarnLines(plan, words)],
+    [words.record.titles.yarnWeighed, weighedLines(session, words)],
+    [words.record.titles.bed, bedLines(plan, words)],
+    [words.record.titles.notes, noteLines(session, words)],
+  ];
+  const shown = sections.filter(([, lines]) => lines.length > 0);
+  const blocks = [headLines(recording, words), ...shown.map(([title, lines]) => [title, ...lines])];
+  return blocks.map((lines) => lines.join('\n')).join('\n\n');
+}
+
+function headLines(recording: Recording, words: Words): readonly string[] {
+  const { header, finished } = recording;
+  const begun = words.record.begun(header.startedAt.slice(0, 10));
+  const { done, job } = lastSession(recording);
+  const last = lastInstant(recording).slice(0, 10);
+  const state = finished
+    ? words.record.finishedOn(last)
+    : words.record.lastWorkedOn(last, done, job.stepCount);
+  return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
+}
+
+function timeLines(record: BagRecord, words: Words): readonly string[] {
+  const { benchMs, restMs, sittings, takenBack } = record;
+  const perRow = typicalRowMinutes([record]);
+  const bench = words.record.inSittings(formatDuration(benchMs / 1000), sittings);
+  const rests = restMs === 0 ? '' : words.record.rests(formatDuration(restMs / 1000));
+  return [
+    ...labelled(words.record.bench, `${bench}${rests}`),
+    ...(perRow === null
+      ? []
+      : labelled(words.record.row, words.record.withMoves(formatDuration(perRow * 60)))),
+    // With a space: `back` alone is the far side of the work.
+    ...labelled(words.record.backLabel, words.record.takenBack(takenBack)),
+  ];
+}
+
+const phaseLines = ({ byPhase }: BagRecord, words: Words): readonly string[] =>
+  rows([...byPhase].map(([phase, ms]) => [sayPhase(phase, words), formatDuration(ms / 1000)]));
+
+const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly string[] =>
+  rows(
+    [...byStripe].map(([stripe, ms]) => [
+      `${stripe} ${job.plan.stripes[stripe - 1]?.yarn ?? ''}`,
+      formatDuration(ms / 1000),
+    ]),
+  );
+
+const slowLines = ({ slowPlaces }: BagRecord, words: Words): readonly string[] =>
+  rows(
+    slowPlaces.map(({ step, row, ms, usualMs }) => [
+      words.record.stepAndRow(step, row),
+      formatDuration(ms / 1000),
+      words.record.usually(formatDuration(usualMs / 1000)),
+    ]),
+  );
+
+const noteLines = ({ notes }: Session, words: Words): readonly string[] =>
+  [...notes].flatMap(({ done, text }) => labelled(words.record.step(done + 1), text));
+
+const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
+  table(cells).map((line) => `  ${line}`);
+
+/** What another one needs besides yarn and bed. */
+export const sayAnother = (path: string, words: Words): string => words.record.another(forShell(path));
