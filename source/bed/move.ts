@@ -34,7 +34,9 @@ export type HandMove =
       readonly depthCm: number;
     }
   | { readonly move: 'bars'; readonly side: 'front' | 'back'; readonly count: number }
-  | { readonly move: 'draw-up' | 'fasten' }
+  | { readonly move: 'draw-up' }
+  /** At the end of a thread; `corner` where it has sewn a corner of the bottom across. */
+  | { readonly move: 'fasten'; readonly corner?: 1 | 2 }
   | { readonly move: 'thread'; readonly eyelet: number; readonly towards: 'inside' | 'outside' }
   | { readonly move: 'measure'; readonly lengthCm: number };
 

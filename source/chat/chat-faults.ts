@@ -23,6 +23,7 @@ export function formatChatFault(fault: ReplyFault, words: Words): string {
     case 'replan/yarn-not-to-come':
     case 'replan/colours-meet':
     case 'replan/measure-impossible':
+    case 'replan/boxed-too-deep':
     case 'replan/too-late':
       return formatReplanFault(fault, words);
     default:

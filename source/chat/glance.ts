@@ -61,6 +61,8 @@ export type Glance =
       readonly outThrough: number;
       readonly count: Count;
     }
+  /** A corner of a boxed bottom, laid flat to be sewn across. */
+  | { readonly kind: 'corner'; readonly fromTipCm: number; readonly acrossCm: number }
   | { readonly kind: 'other' };
 
 /** A yarn on its way out of the feeder: to which side it is parked, null where it is cut. */
@@ -108,6 +110,11 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
       };
     case 'bars':
       return { kind: 'bars', from: act.from, through: act.through, of: act.of };
+    case 'fold-corner':
+    case 'sew-corner': {
+      const { fromTipCm = 0, cornerSeamCm: acrossCm = 0 } = plan.boxed ?? {};
+      return { kind: 'corner', fromTipCm, acrossCm };
+    }
     case 'rounds': {
       const { from, through, of, slipTo, knitTo } = act;
       return { kind: 'rounds', from, through, of, slipTo, knitTo };

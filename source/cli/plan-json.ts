@@ -50,6 +50,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     ravelCord: { lengthCm: plan.ravelCordCm },
     graft: { ...plan.graft, cutCm: closingTailCm(plan) },
     seam: plan.seam,
+    boxed: plan.boxed,
     cord: plan.cord,
     eyelets: plan.eyelets,
     warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning, words) })),

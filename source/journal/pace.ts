@@ -69,6 +69,8 @@ export const usualPace: Pace = {
     bars: 10,
     'fasten-seam': 40,
     'hide-ends': 300,
+    'fold-corner': 120,
+    'sew-corner': 240,
     wash: 600,
     'measure-bag': 60,
     'set-cord-needles': 40,

@@ -15,7 +15,10 @@ const plainName = (most: number) =>
   v.pipe(v.string(), v.minLength(1), v.maxLength(most), v.regex(namePattern));
 const yarnName = plainName(60);
 
-const sizeSchema = v.strictObject({ widthCm: between(1, 300), depthCm: between(1, 300) });
+/** Beside each way of saying the size: how deep the bottom is, its corners sewn across. */
+const boxed = { boxedCm: v.optional(between(0, 300)) };
+
+const sizeSchema = v.strictObject({ widthCm: between(1, 300), depthCm: between(1, 300), ...boxed });
 
 const contentsSchema = v.strictObject({
   contents: v.strictObject({
@@ -24,9 +27,10 @@ const contentsSchema = v.strictObject({
     thicknessCm: v.optional(between(0, 300)),
     easePercent: v.optional(between(0, 300)),
   }),
+  ...boxed,
 });
 
-const countsSchema = v.strictObject({ stitches: whole(1, 400), rows: whole(1, 20_000) });
+const countsSchema = v.strictObject({ stitches: whole(1, 400), rows: whole(1, 20_000), ...boxed });
 
 export const briefSchema = v.strictObject({
   name: plainName(200),
@@ -110,9 +114,9 @@ export const briefSchema = v.strictObject({
 /** A brief as it stands in the file: checked field by field, nothing filled in. */
 export type BriefFile = v.InferOutput<typeof briefSchema>;
 
-/** The keys of `bag` in each of the three ways of saying how big it should be. */
+/** The keys of `bag` that each of the three ways of saying how big it should be has to itself. */
 export const bagWays = [sizeSchema, contentsSchema, countsSchema].map((schema) =>
-  Object.keys(schema.entries),
+  Object.keys(schema.entries).filter((key) => !(key in boxed)),
 );
 
 /** The one shape of `bag` that the keys point at, so that a fault names the field and not three alternatives. */

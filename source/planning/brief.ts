@@ -63,6 +63,8 @@ export interface Brief {
   /** The state in which the bag will be used, and in which its size is wanted. */
   readonly finishState: RelaxedState;
   readonly bag: BagWish;
+  /** How deep a bottom with boxed corners is; 0 for a flat bag. */
+  readonly boxedCm: number;
   readonly crawl: Side;
   readonly homeSide: Side;
   readonly edgeStitches: number;

@@ -3,7 +3,8 @@
  * whole shaping intervals; since the shaping moves grow with the rows, whole repeats are searched one by one.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { Brief } from './brief.ts';
+import { standingWidthCm } from './boxed.ts';
+import type { BagWish, Brief } from './brief.ts';
 import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthBelowCordCm, depthCm, stitchDepthCm, widthCm } from './geometry.ts';
@@ -41,30 +42,29 @@ export const leastStitchesOf = (brief: Brief): number => 2 * brief.edgeStitches 
 
 /** Rows round the tube for the wish. */
 export function chooseRows(brief: Brief, gauge: Gauge): Result<number, PlanFault> {
-  const { bag } = brief;
+  const { bag, boxedCm } = brief;
   switch (bag.by) {
     case 'counts':
       return checkRows(brief, bag.rows);
     case 'contents':
-      return succeed(smallestRows(brief, gauge, contentsWidthCm(bag)));
+      return succeed(smallestRows(brief, gauge, contentsWidthCm(bag, boxedCm)));
     case 'size':
       return succeed(nearestRows(brief, gauge, bag.widthCm));
   }
 }
 
-/** The flat width that goes round the contents with its ease. */
-export const contentsWidthCm = (bag: { readonly girthCm: number; readonly easePercent: number }): number =>
-  (bag.girthCm / 2) * (1 + bag.easePercent / 100);
+type Contents = Extract<BagWish, { readonly by: 'contents' }>;
+
+/** The flat width that goes round the contents with its ease, and whose base they can stand on. */
+export const contentsWidthCm = (contents: Contents, boxedCm: number): number =>
+  Math.max((contents.girthCm / 2) * (1 + contents.easePercent / 100), standingWidthCm(contents, boxedCm));
 
 /**
- * From the flat bottom seam the cloth goes over half the thickness, up the height with its ease, and over half the
- * thickness again to close (plane geometry).
+ * From the bottom seam the cloth goes over half the thickness, up the height with its ease, and over half the thickness
+ * again to close; over half the base, where that is deeper (plane geometry).
  */
-export const contentsDepthCm = (bag: {
-  readonly heightCm: number;
-  readonly thicknessCm: number;
-  readonly easePercent: number;
-}): number => bag.heightCm * (1 + bag.easePercent / 100) + bag.thicknessCm;
+export const contentsDepthCm = ({ heightCm, thicknessCm, easePercent }: Contents, boxedCm: number): number =>
+  heightCm * (1 + easePercent / 100) + Math.max(thicknessCm, boxedCm);
 
 function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
   const stepRows = stepRowsOf(brief);
@@ -98,28 +98,28 @@ function nearestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
 
 /** Stitches across the strip for the wish, once the rows are chosen. */
 export function chooseStitches(brief: Brief, gauge: Gauge, rows: number): number {
-  const { bag } = brief;
+  const { bag, boxedCm } = brief;
   if (bag.by === 'counts') return bag.stitches;
   const one = stitchDepthCm({ rows, shapeEveryRows: brief.shapeEveryRows }, gauge);
   const exact =
     bag.by === 'size'
       ? Math.floor(bag.depthCm / one + 1.5 + hair)
-      : Math.ceil(contentsDepthCm(bag) / one + 1.5 + brief.edgeStitches - hair);
+      : Math.ceil(contentsDepthCm(bag, boxedCm) / one + 1.5 + brief.edgeStitches - hair);
   return Math.max(leastStitchesOf(brief), exact);
 }
 
 export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): Wanted {
-  const { bag } = brief;
+  const { bag, boxedCm } = brief;
   switch (bag.by) {
     case 'counts':
       return { widthCm: null, depthCm: null, depthBelowCordCm: null };
     case 'size':
       return { widthCm: bag.widthCm, depthCm: bag.depthCm, depthBelowCordCm: null };
     case 'contents': {
-      const belowCordCm = contentsDepthCm(bag);
+      const belowCordCm = contentsDepthCm(bag, boxedCm);
       const aboveCordCm = depthCm(counts, gauge) - depthBelowCordCm(counts, brief.edgeStitches, gauge);
       return {
-        widthCm: contentsWidthCm(bag),
+        widthCm: contentsWidthCm(bag, boxedCm),
         depthCm: belowCordCm + aboveCordCm,
         depthBelowCordCm: belowCordCm,
       };

@@ -22,6 +22,7 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
     swatch: completeSwatch(file.swatch),
     finishState: file.finishState ?? file.swatch.state ?? 'wet-relaxed',
     bag: completeWish(file.bag),
+    boxedCm: file.bag.boxedCm ?? 0,
     crawl,
     homeSide: file.homeSide ?? opposite(crawl),
     edgeStitches: file.edgeStitches ?? 2,
@@ -116,12 +117,13 @@ function completeSwatch(swatch: BriefFile['swatch']): Swatch {
   };
 }
 
-function completeWish(bag: BriefFile['bag']): BagWish {
+function completeWish({ boxedCm, ...bag }: BriefFile['bag']): BagWish {
   if ('contents' in bag)
     return {
       by: 'contents',
       ...bag.contents,
-      thicknessCm: bag.contents.thicknessCm ?? bag.contents.girthCm / Math.PI,
+      // What is to stand on a base is as thick as the base; of anything else nothing is known, so it is taken to be round.
+      thicknessCm: bag.contents.thicknessCm ?? (boxedCm || bag.contents.girthCm / Math.PI),
       easePercent: bag.contents.easePercent ?? 10,
     };
   return 'stitches' in bag ? { by: 'counts', ...bag } : { by: 'size', ...bag };

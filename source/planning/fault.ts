@@ -97,6 +97,8 @@ export type PlanFault =
       /** The deepest bag of the same rows that the bed has room for; null where it has room for none. */
       readonly nearest: Neighbour | null;
     }
+  /** A boxed bottom that would leave no base, or no side below the cord. */
+  | { readonly code: 'plan/boxed-too-deep'; readonly boxedCm: number; readonly belowCm: number }
   | { readonly code: 'plan/scraps-cord-short'; readonly yarn: string; readonly shortGrams: number }
   /** No scrap is long enough to knit the last stripe, graft and sew. */
   | { readonly code: 'plan/scraps-no-closer'; readonly scraps: readonly string[] }

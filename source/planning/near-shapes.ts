@@ -46,23 +46,27 @@ export type Shaped = Brief & { readonly bag: ShapeWish };
 export function countsAt(shaped: Shaped, gauge: Gauge, rows: number): Counts {
   const { bag } = shaped;
   const gotCm = widthCm({ rows, shapeEveryRows: shaped.shapeEveryRows }, gauge);
+  const share = gotCm / wishedWidthCm(shaped);
   const wish: ShapeWish =
     bag.by === 'size'
-      ? { ...bag, depthCm: (bag.depthCm * gotCm) / bag.widthCm }
-      : {
-          ...bag,
-          heightCm: (bag.heightCm * gotCm) / contentsWidthCm(bag),
-          thicknessCm: (bag.thicknessCm * gotCm) / contentsWidthCm(bag),
-        };
-  return countsFor({ ...shaped, bag: wish }, gauge, rows);
+      ? { ...bag, depthCm: bag.depthCm * share }
+      : { ...bag, heightCm: bag.heightCm * share, thicknessCm: bag.thicknessCm * share };
+  return countsFor({ ...shaped, bag: wish, boxedCm: shaped.boxedCm * share }, gauge, rows);
 }
 
+const wishedWidthCm = ({ bag, boxedCm }: Shaped): number =>
+  bag.by === 'size' ? bag.widthCm : contentsWidthCm(bag, boxedCm);
+
+/** A boxed bottom in the same proportion to the width as in the wish. */
+const boxedAt = (shaped: Shaped, gauge: Gauge, rows: number): number =>
+  (shaped.boxedCm * widthCm({ rows, shapeEveryRows: shaped.shapeEveryRows }, gauge)) / wishedWidthCm(shaped);
+
 /** How deep a bag is for its width, against the wish: 1 has its shape, 1.05 is a twentieth deeper. */
-function shapeShare({ bag, edgeStitches }: Shaped, gauge: Gauge, counts: Counts): number {
+function shapeShare({ bag, edgeStitches, boxedCm }: Shaped, gauge: Gauge, counts: Counts): number {
   const gotCm = widthCm(counts, gauge);
   return bag.by === 'size'
     ? depthCm(counts, gauge) / gotCm / (bag.depthCm / bag.widthCm)
-    : depthBelowCordCm(counts, edgeStitches, gauge) / gotCm / (contentsDepthCm(bag) / contentsWidthCm(bag));
+    : depthBelowCordCm(counts, edgeStitches, gauge) / gotCm / (contentsDepthCm(bag, boxedCm) / contentsWidthCm(bag, boxedCm));
 }
 
 /** The greatest number up to `most` that holds, where every smaller one holds too; −1 where none does. */
@@ -94,7 +98,11 @@ const leastGain = 0.02;
 const hair = 1e-9;
 
 export const planCounts = (shaped: Shaped, gauge: Gauge, { stitches, rows }: Counts) =>
-  planRows({ ...shaped, bag: { by: 'counts', stitches, rows } }, gauge, rows);
+  planRows(
+    { ...shaped, bag: { by: 'counts', stitches, rows }, boxedCm: boxedAt(shaped, gauge, rows) },
+    gauge,
+    rows,
+  );
 
 export const isSound = (plan: Result<Plan, PlanFault>): boolean =>
   plan.ok && plan.value.yarn.every(({ enough }) => enough !== false);

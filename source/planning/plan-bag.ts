@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { boxedBelowCm, boxedBottom } from './boxed.ts';
 import type { Brief } from './brief.ts';
 import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
 import { planCord } from './cord.ts';
@@ -38,7 +39,7 @@ export function planBag(brief: Brief): Result<Plan, PlanFault> {
 /** The plan with `rows` round the tube, which must be whole repeats. */
 export function planRows(brief: Brief, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
   const counts = countsFor(brief, gauge, rows);
-  const fault = checkStitches(brief, gauge, counts);
+  const fault = checkStitches(brief, gauge, counts) ?? checkBoxed(brief, gauge, counts);
   if (fault) return fail(fault);
   if (!brief.scraps) return succeed(completePlan(brief, gauge, counts));
   const stripes = sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts));
@@ -62,6 +63,7 @@ function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
     stitches: counts.stitches,
     graft: planGraft(brief, gauge, counts.stitches),
     seam: planSeam(counts.rows, widthCm(counts, gauge)),
+    boxed: boxedBottom(brief, gauge, counts),
     cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10, eyeletsOf(brief, gauge, counts)),
   };
 }
@@ -77,6 +79,12 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
   if (stitches < usable) return null;
   const nearest = deepestOnBed(brief, gauge, counts);
   return { code: 'plan/bed-too-short', stitches, usable, nearest };
+}
+
+function checkBoxed(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | null {
+  const { boxedCm } = brief;
+  const belowCm = boxedBelowCm(brief, gauge, counts);
+  return boxedCm > 0 && boxedCm >= belowCm ? { code: 'plan/boxed-too-deep', boxedCm, belowCm } : null;
 }
 
 /** Work that has begun: its stripes, some of them knitted, and where it hangs. */

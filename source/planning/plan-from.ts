@@ -3,6 +3,7 @@
  * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on, nor where the work hangs.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { boxedBelowCm } from './boxed.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
 import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
@@ -47,6 +48,7 @@ export type ReplanFault =
       readonly second: number;
       readonly yarn: string;
     }
+  | { readonly code: 'replan/boxed-too-deep'; readonly boxedCm: number; readonly belowCm: number }
   | { readonly code: 'replan/measure-impossible'; readonly sizeMm: number }
   | { readonly code: 'replan/too-late' };
 
@@ -69,9 +71,11 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   const meeting = newMeeting(plan, stripes);
   if (meeting) return fail(meeting);
   const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
-  return succeed(
-    asBegun(completePlan(brief, gaugeOf(brief), counts, { stripes, begun: begunOf(plan, knitted) })),
-  );
+  const gauge = gaugeOf(brief);
+  const belowCm = boxedBelowCm(brief, gauge, counts);
+  if (brief.boxedCm > 0 && brief.boxedCm >= belowCm)
+    return fail({ code: 'replan/boxed-too-deep', boxedCm: brief.boxedCm, belowCm });
+  return succeed(asBegun(completePlan(brief, gauge, counts, { stripes, begun: begunOf(plan, knitted) })));
 }
 
 /** Where a rehang is due, the hanging after it stands too: it may have been begun. */

@@ -1,3 +1,4 @@
+import type { BoxedBottom } from './boxed.ts';
 import type { Brief } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { EyeletChoice } from './eyelets.ts';
@@ -58,6 +59,8 @@ export interface Plan {
   readonly ravelCordCm: number;
   readonly graft: GraftTail;
   readonly seam: SeamTail;
+  /** Null for a flat bag. */
+  readonly boxed: BoxedBottom | null;
   readonly cord: CordPlan;
   readonly eyelets: EyeletChoice;
   readonly warnings: readonly PlanWarning[];

@@ -15,6 +15,8 @@ export type PlanWarning =
   | { readonly code: 'plan/many-yarns-at-once'; readonly yarns: number }
   | { readonly code: 'plan/width-far-off'; readonly wantedCm: number; readonly gotCm: number }
   | { readonly code: 'plan/depth-far-off'; readonly wantedCm: number; readonly gotCm: number }
+  /** What goes in is thicker than the boxed bottom is deep. */
+  | { readonly code: 'plan/base-too-narrow'; readonly boxedCm: number; readonly thicknessCm: number }
   | { readonly code: 'plan/eyelets-too-few'; readonly made: number }
   | { readonly code: 'plan/rehang-needed'; readonly afterRows: readonly number[] }
   | { readonly code: 'plan/swatch-to-be-washed'; readonly finishState: RelaxedState }

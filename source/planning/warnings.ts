@@ -68,7 +68,7 @@ function mostAtOnce(stripes: readonly KnittedStripe[], lastRows: ReadonlyMap<str
   return most;
 }
 
-function sizeWarnings({ size, eyelets }: Unwarned): PlanWarning[] {
+function sizeWarnings({ size, eyelets, brief }: Unwarned): PlanWarning[] {
   const { widthCm, depthCm, wantedWidthCm, wantedDepthCm } = size;
   const off = (got: number, wanted: number | null): wanted is number =>
     wanted !== null && Math.abs(got - wanted) > farOff * wanted;
@@ -79,8 +79,14 @@ function sizeWarnings({ size, eyelets }: Unwarned): PlanWarning[] {
     ...(off(depthCm, wantedDepthCm)
       ? [{ code: 'plan/depth-far-off', wantedCm: wantedDepthCm, gotCm: depthCm } as const]
       : []),
+    ...baseWarnings(brief),
     ...(eyelets.used.length < 2 ? [{ code: 'plan/eyelets-too-few', made: eyelets.made } as const] : []),
   ];
+}
+
+function baseWarnings({ bag, boxedCm }: Brief): PlanWarning[] {
+  if (bag.by !== 'contents' || boxedCm === 0 || bag.thicknessCm <= boxedCm) return [];
+  return [{ code: 'plan/base-too-narrow', boxedCm, thicknessCm: bag.thicknessCm }];
 }
 
 function bedWarnings({ hangings }: Unwarned): PlanWarning[] {

@@ -1,8 +1,9 @@
 /**
  * Yarn by colour: stitches knitted times loop length, the strand carried up past the other stripes, 15 cm at each
- * start and end, the graft and seam tails for the last stripe's yarn, the cord for its own. The grafted row is not
+ * start and end, the graft, seam and corner tails for the last stripe's yarn, the cord for its own. The grafted row is not
  * counted among the knitted ones: its yarn is in the graft tail. Mass = km × tex, tex = 100 000 / (m per 100 g).
  */
+import { type BoxedBottom, cornerThreadCm } from './boxed.ts';
 import type { Brief, Yarn } from './brief.ts';
 import type { CordPlan } from './cord.ts';
 import type { Gauge } from './gauge.ts';
@@ -42,6 +43,7 @@ export interface HandWork {
   readonly stitches: number;
   readonly graft: GraftTail;
   readonly seam: SeamTail;
+  readonly boxed: BoxedBottom | null;
   readonly cord: CordPlan;
 }
 
@@ -86,7 +88,8 @@ export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: Ha
   const stitchesCm = (knittedRows * work.stitches * gauge.loopLengthMm) / 10;
   const carriedCm = (share.carriedRows * gauge.rowMm) / 10;
   const startsCm = share.rows > 0 ? endTailCm : 0;
-  const lastEndCm = share.closes ? work.graft.tailCm + work.seam.tailCm : startsCm;
+  const sewnCm = work.graft.tailCm + work.seam.tailCm + cornerThreadCm(work.boxed);
+  const lastEndCm = share.closes ? sewnCm : startsCm;
   const cordCm = work.cord.yarn === yarn ? work.cord.metres * 100 + 2 * endTailCm : 0;
   return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
 }

@@ -57,6 +57,8 @@ export const acts: Readonly<Record<Act['kind'], ActFacts>> = {
   'fold-seam': plain,
   bars: plain,
   'fasten-seam': plain,
+  'fold-corner': plain,
+  'sew-corner': plain,
   'hide-ends': { ...plain, hazard: 'steam' },
   wash: plain,
   'measure-bag': plain,

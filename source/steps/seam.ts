@@ -2,6 +2,7 @@
  * The bottom seam: half the rows face the other half along the trailing edge, and a mattress seam takes one bar from
  * each side in turn, one stitch in; the thread is drawn up after every eight bars (common practice: 6 to 8). Then the bag is
  * finished: ends sewn in, brought to the state in which it will be used, and measured, since the next bag is planned from that.
+ * The corners of a boxed bottom are sewn across last, while the bag can be measured to the end lying flat.
  */
 import type { HandMove } from '../bed/move.ts';
 import { closedBed } from './closing-row.ts';
@@ -16,7 +17,10 @@ const drawings = ({ plan }: Outline): number => Math.ceil(plan.seam.barsPerSide 
 /** Fasten, ends in, wash, measure. */
 const behind = 4;
 
-export const countSeam = (outline: Outline): number => 1 + drawings(outline) + behind;
+/** A boxed bottom has two corners, each laid flat and sewn across. */
+const cornerSteps = ({ plan }: Outline): number => (plan.boxed ? 4 : 0);
+
+export const countSeam = (outline: Outline): number => 1 + drawings(outline) + behind + cornerSteps(outline);
 
 export function seamStep(outline: Outline, local: number): StepBody {
   const { seam, graft, stripes, knittedRows, brief, size } = outline.plan;
@@ -48,9 +52,24 @@ export function seamStep(outline: Outline, local: number): StepBody {
       const washed = { state: brief.finishState, widthCm: size.widthCm, depthCm: size.depthCm };
       return body({ kind: 'wash', ...washed }, [{ move: 'wash', ...washed }]);
     }
-    default:
+    case 4:
       return body({ kind: 'measure-bag', widthCm: size.widthCm, depthCm: size.depthCm }, []);
+    default:
+      return body(...cornerAct(outline, local - drawings(outline) - behind - 1));
   }
+}
+
+/** `done` corner steps lie behind: fold and sew in turn. */
+function cornerAct({ plan }: Outline, done: number): readonly [Act, readonly HandMove[]] {
+  const { cornerSeamCm: acrossCm = 0, fromTipCm = 0, cornerTailCm: tailCm = 0 } = plan.boxed ?? {};
+  const corner = done < 2 ? 1 : 2;
+  const yarn = plan.stripes.at(-1)?.yarn ?? '';
+  return done % 2 === 0
+    ? [
+        { kind: 'fold-corner', corner, fromTipCm, acrossCm, tailCm, yarn },
+        [{ move: 'measure', lengthCm: tailCm }],
+      ]
+    : [{ kind: 'sew-corner', corner, acrossCm }, [{ move: 'fasten', corner }]];
 }
 
 function barMoves(pairs: number): readonly HandMove[] {

@@ -162,6 +162,17 @@ export type Act =
   | { readonly kind: 'bars'; readonly from: number; readonly through: number; readonly of: number }
   | { readonly kind: 'fasten-seam' }
   | { readonly kind: 'hide-ends' }
+  /** A corner laid flat, the bottom seam on the side's fold, so that the bottom is boxed; the first turns the bag inside out. */
+  | {
+      readonly kind: 'fold-corner';
+      readonly corner: 1 | 2;
+      readonly fromTipCm: number;
+      readonly acrossCm: number;
+      readonly tailCm: number;
+      readonly yarn: string;
+    }
+  /** Both layers sewn through, at right angles to the bottom seam; after the second the bag is turned back. */
+  | { readonly kind: 'sew-corner'; readonly corner: 1 | 2; readonly acrossCm: number }
   /** Brought to the state in which it will be used, and laid out to the size of the plan. */
   | {
       readonly kind: 'wash';

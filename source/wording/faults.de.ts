@@ -38,6 +38,8 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
     `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
   tooFewStitches: (stitches, least) =>
     `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${least}.`,
+  boxedTooDeep: (boxedCm, below) =>
+    `bag.boxedCm ist ${boxedCm}, da bleibt kein Boden oder keine Seite unter der Kordel: in einem Beutel dieser Größe muss es unter ${below} bleiben.`,
   scrapsCordShort: (yarn, grams) =>
     `Schon für die Kordel allein sind es ${grams} g ${yarn} zu wenig: nenn in cord.yarn ein Garn, von dem du mehr hast, oder verkürz cord.tieCm.`,
   scrapsNoCloser: (scraps) =>

@@ -37,6 +37,8 @@ export const faults = ({ choice, list }: Amounts) => ({
     `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
   tooFewStitches: (stitches: number, least: string) =>
     `bag.stitches is ${stitches}: two edges that move need at least ${least}.`,
+  boxedTooDeep: (boxedCm: number, below: string) =>
+    `bag.boxedCm is ${boxedCm}, which leaves no base or no side below the cord: it must be below ${below} in a bag of this size.`,
   scrapsCordShort: (yarn: string, grams: number) =>
     `${yarn} is ${grams} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.`,
   scrapsNoCloser: (scraps: readonly string[]) =>

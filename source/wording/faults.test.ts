@@ -34,6 +34,7 @@ const faults: readonly Fault[] = [
   { code: 'bed/loops-differ', loopsOff: 8, needleCount: 1 },
   { code: 'plan/bed-too-short', stitches: 40, usable: 1, nearest: null },
   { code: 'plan/bed-too-short', stitches: 40, usable: 20, nearest: smaller },
+  { code: 'plan/boxed-too-deep', boxedCm: 12, belowCm: 10.26 },
   { code: 'plan/scraps-cord-short', yarn: 'mint', shortGrams: 1.2 },
   { code: 'plan/scraps-no-closer', scraps: ['plum', 'mint'] },
   { code: 'plan/scraps-too-little', ...scraps, largest: null },

@@ -60,6 +60,8 @@ export function formatFault(fault: Fault, words: Words): string {
       return words.faults.tooFewStitches(fault.stitches, stitches(fault.least, words));
     case 'plan/bed-too-short':
       return bedTooShort(fault, words);
+    case 'plan/boxed-too-deep':
+      return words.faults.boxedTooDeep(fault.boxedCm, roundedDown(fault.belowCm, words));
     case 'plan/scraps-cord-short':
       return words.faults.scrapsCordShort(fault.yarn, Math.ceil(fault.shortGrams));
     case 'plan/scraps-no-closer':
@@ -118,6 +120,7 @@ export function formatFault(fault: Fault, words: Words): string {
     case 'replan/unknown-yarn':
     case 'replan/yarn-not-to-come':
     case 'replan/colours-meet':
+    case 'replan/boxed-too-deep':
     case 'replan/measure-impossible':
     case 'replan/too-late':
       return formatReplanFault(fault, words);

@@ -197,7 +197,7 @@ function formatHandBack(what: HandMove, words: Words): string {
     case 'draw-up':
       return words.finding.drawUp;
     case 'fasten':
-      return words.finding.fasten;
+      return what.corner ? words.finding.unpickCorner(what.corner) : words.finding.fasten;
     case 'thread':
       return words.finding.thread(what.eyelet);
     case 'release':

@@ -71,6 +71,8 @@ export function formatReplanFault(fault: ReplanFault, words: Words): string {
       return words.finding.coloursMeet(fault.first, fault.second, fault.yarn);
     case 'replan/measure-impossible':
       return words.finding.measureImpossible(fault.sizeMm);
+    case 'replan/boxed-too-deep':
+      return words.finding.boxedTooDeep(fault.boxedCm, fault.belowCm);
     case 'replan/too-late':
       return words.finding.tooLate;
     default:

@@ -144,6 +144,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querstegen heraus.`,
   drawUp: 'Lockere den angezogenen Faden.',
   fasten: 'Lös den vernähten Faden.',
+  unpickCorner: (corner) => `Trenn die Naht quer über Ecke ${corner} auf.`,
   thread: (eyelet) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
   release: 'Die Hilfsgarnreihen sind heraus und bleiben es: halte die offenen Maschen auf einem losen Faden.',
   ravelCordStaysOut:
@@ -169,6 +170,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   fewerRepeats: (howMany) => `${howMany} weniger`,
   rowsNotWholeRepeats: (rows, stepRows, least) =>
     `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${stepRows}, mindestens ${least}.`,
+  boxedTooDeep: (boxedCm, belowCm) =>
+    `Ein ${length(boxedCm)} tiefer Boden braucht einen größeren Beutel, bei so vielen Reihen muss er unter ${length(belowCm)} bleiben: wähle mehr Reihen.`,
   rowsTooFew: (rows, least) =>
     `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
   rowsTooMany: (rows, most) =>

@@ -143,6 +143,7 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
     `Draw the thread out from under the last ${count} bars on the ${side}.`,
   drawUp: 'Ease the drawn-up thread.',
   fasten: 'Undo the fastening.',
+  unpickCorner: (corner: number) => `Unpick the seam across corner ${corner}.`,
   thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
   release: 'The waste rows are out and not put back: hold the open loops on a spare strand.',
   ravelCordStaysOut: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
@@ -166,6 +167,8 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   fewerRepeats: (howMany: string) => `${howMany} fewer`,
   rowsNotWholeRepeats: (rows: number, stepRows: number, least: number) =>
     `${rows} rows are not whole stripe repeats: choose a multiple of ${stepRows}, from ${least} up.`,
+  boxedTooDeep: (boxedCm: number, belowCm: number) =>
+    `A bottom ${length(boxedCm)} deep needs a larger bag, with so many rows it must be below ${length(belowCm)}: choose more rows.`,
   rowsTooFew: (rows: number, least: number) =>
     `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
   rowsTooMany: (rows: number, most: number) =>

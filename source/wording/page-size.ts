@@ -36,6 +36,7 @@ export function sizeLines(
       words.page.labels.inside,
       words.page.inside(length(size.depthBelowCordCm), length(size.mouthCm)),
     ),
+    ...baseLines(plan, words),
     ...labelled(words.page.labels.knit, words.page.knit(plan.stitches, plan.rows, plan.knittedRows)),
     ...labelled(
       words.page.labels.shaping,
@@ -49,6 +50,12 @@ export function sizeLines(
       ? [...toKnitLines(plan, words), ...nearShapeLines(fromYarn, words)]
       : neighbourLines(plan, words)),
   ];
+}
+
+function baseLines({ boxed }: Plan, { page }: Words): readonly string[] {
+  if (!boxed) return [];
+  const { baseWidthCm, baseDepthCm, sideCm, sideBelowCordCm } = boxed;
+  return labelled(page.labels.base, page.base(baseWidthCm, baseDepthCm, sideCm, sideBelowCordCm));
 }
 
 /** What would make the doubt smaller. */
@@ -105,7 +112,8 @@ function stepLines({ neighbours, size }: Plan, { plan: words }: Words): readonly
     : [];
 }
 
-function askedText({ size, brief }: Plan, words: Words): string {
+function askedText(plan: Plan, words: Words): string {
+  const { size, brief } = plan;
   const length = (cm: number | null): string => words.amounts.length(cm ?? 0);
   switch (brief.bag.by) {
     case 'size':
@@ -121,6 +129,7 @@ function askedText({ size, brief }: Plan, words: Words): string {
         length(heightCm),
         length(thicknessCm),
         easePercent,
+        plan.boxed !== null,
       );
     }
   }

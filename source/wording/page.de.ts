@@ -55,6 +55,8 @@ export const page = ({
     bag: 'Beutel',
     asked: 'Wunsch',
     inside: 'innen',
+    base: 'Boden',
+    corners: 'Ecken',
     knit: 'Stricken',
     shaping: 'Formen',
     stripes: 'Streifen',
@@ -118,6 +120,10 @@ export const page = ({
     `halte Kordeln von kleinen Kindern fern: EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten eine freie Kordel von ${freeCordCm} mm und eine Schlinge von ${loopCm} mm Umfang, mit 25 N gezogen; sieh in die geltende Ausgabe. Dieser Beutel ist kein Spielzeug; es gelten die Regeln am Ort.`,
   sizeIs: (width, widthMore, depth, depthMore, finishState) =>
     `${width} ± ${widthMore} breit und ${depth} ± ${depthMore} tief, flach und genäht, ${stateWord(finishState)} (19 von 20 Beuteln liegen darin)`,
+  base: (baseWidthCm, baseDepthCm, sideCm, sideBelowCordCm) =>
+    `mit abgenähten Ecken ${length(baseWidthCm)} mal ${length(baseDepthCm)}, die Seiten ${length(sideCm)} hoch, ${length(sideBelowCordCm)} davon unter der Kordel; die Größe oben hat der Beutel vor dem Abnähen`,
+  corners: (acrossCm, fromTipCm, tailCm, yarn) =>
+    `2 Ecken, jede mit ${tail(tailCm)} ${yarn} quer abgenäht: ${length(acrossCm)}, rechtwinklig zur Bodennaht, ${length(fromTipCm)} von der Spitze`,
   inside: (depth, mouth) => `${depth} tief unter der Kordel; die Öffnung misst ${mouth} rundum`,
   knit: (stitches, rows, knittedRows) =>
     `${counted.stitch(stitches)}, ${counted.row(rows)} rundum: ${knittedRows} werden gestrickt, die Verbindung ist die letzte`,
@@ -137,8 +143,8 @@ export const page = ({
   larger: 'größer',
   wideAndDeep: (width, depth) => `${width} breit und ${depth} tief`,
   counts: (stitches, rows) => `${counted.stitch(stitches)} und ${counted.row(rows)}`,
-  contentsNeed: (width, depth, girth, height, thick, easePercent) =>
-    `mindestens ${width} breit und unter der Kordel ${depth} tief, für ${girth} Umfang, ${height} Höhe und ${thick} Dicke, mit ${decimal(easePercent)} % Mehrweite in beiden Richtungen (Faustregel); es steht auf der Bodennaht, und der Beutel schließt sich darüber`,
+  contentsNeed: (width, depth, girth, height, thick, easePercent, isBoxed) =>
+    `mindestens ${width} breit und unter der Kordel ${depth} tief, für ${girth} Umfang, ${height} Höhe und ${thick} Dicke, mit ${decimal(easePercent)} % Mehrweite in beiden Richtungen (Faustregel); es steht auf ${isBoxed ? 'dem Boden' : 'der Bodennaht'}, und der Beutel schließt sich darüber`,
   largest: 'der größte dieser Form, für den das gewogene Garn reicht',
   limitedByYarn: (largest, yarn) => `${largest}; ein Rapport mehr bräuchte mehr ${yarn}, als da ist`,
   limitedByScraps: (largest) => `${largest}; für mehr ergeben die Garnreste keine Folge`,

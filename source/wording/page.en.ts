@@ -56,6 +56,8 @@ export const page = ({
     bag: 'bag',
     asked: 'asked',
     inside: 'inside',
+    base: 'base',
+    corners: 'corners',
     knit: 'knit',
     shaping: 'shaping',
     stripes: 'stripes',
@@ -137,6 +139,10 @@ export const page = ({
     `keep cords from small children: EN 71-1:2005+A8:2009 let toys for the very young have a free cord of ${freeCordCm} mm and a noose ${loopCm} mm round, pulled with 25 N; see the edition in force. This bag is no toy; local rules decide.`,
   sizeIs: (width: string, widthMore: string, depth: string, depthMore: string, finishState: RelaxedState) =>
     `${width} ± ${widthMore} wide and ${depth} ± ${depthMore} deep, flat and sewn, ${finishState} (19 of 20 bags lie within)`,
+  base: (baseWidthCm: number, baseDepthCm: number, sideCm: number, sideBelowCordCm: number) =>
+    `boxed: a bottom of ${length(baseWidthCm)} by ${length(baseDepthCm)} and sides ${length(sideCm)} high, ${length(sideBelowCordCm)} of that below the cord; the size above is the bag's before its corners are sewn`,
+  corners: (acrossCm: number, fromTipCm: number, tailCm: number, yarn: string) =>
+    `2 corners, each sewn across with ${tail(tailCm)} of ${yarn}: ${length(acrossCm)}, at right angles to the bottom seam, ${length(fromTipCm)} from the tip`,
   inside: (depth: string, mouth: string) => `${depth} deep below the cord; the mouth is ${mouth} round`,
   knit: (stitches: number, rows: number, knittedRows: number) =>
     `${counted.stitch(stitches)}, ${counted.row(rows)} round: ${knittedRows} are knitted, the graft is the last`,
@@ -164,8 +170,9 @@ export const page = ({
     height: string,
     thick: string,
     easePercent: number,
+    isBoxed: boolean,
   ) =>
-    `at least ${width} wide and ${depth} deep below the cord, for what is ${girth} round, ${height} high and ${thick} thick, with ${decimal(easePercent)} % ease both ways (rule of thumb); it stands on the bottom seam, and the bag closes over it`,
+    `at least ${width} wide and ${depth} deep below the cord, for what is ${girth} round, ${height} high and ${thick} thick, with ${decimal(easePercent)} % ease both ways (rule of thumb); it stands on the ${isBoxed ? 'base' : 'bottom seam'}, and the bag closes over it`,
   largest: 'the largest of its shape that the weighed yarn allows',
   limitedByYarn: (largest: string, yarn: string) =>
     `${largest}; one repeat more would take more ${yarn} than there is`,

@@ -29,6 +29,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   cordWay: (size, made, which) =>
     `Die Kordel läuft durch ${size} von ${counted.eyelet(made)}; beide Enden kommen an der Verbindung heraus, ${which === 'front' ? 'vorn' : 'hinten'}.`,
   bottomSewn: 'Der Boden ist genäht.',
+  bottomBoxed: (widthCm, depthCm, sideCm) =>
+    `Der Boden ist genäht, seine Ecken sind quer abgenäht: er steht auf ${length(widthCm)} mal ${length(depthCm)}, die Seiten sind ${length(sideCm)} hoch.`,
   turnStrip: 'Dreh die Bahn so, dass der Zunahmerand oben liegt: er wird zur Öffnung, der andere zum Boden.',
   foldStrip: (widthCm) =>
     `Falte sie entlang der Öffnung alle ${length(widthCm)}, eine Hälfte hinter die andere.`,
@@ -54,6 +56,10 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   seamFold: 'rechte Seite außen, der Abnahmerand Hälfte auf Hälfte gefaltet',
   seamBars: 'unter jedem Querfaden durch, eine Masche vom Rand, eine Seite und dann die andere',
   seamDraw: 'alle 6 bis 8 Querfäden den Faden anziehen, bis die Ränder sich treffen',
+  cornerTip: (fromTipCm) => `von der Spitze bis zur Quernaht: ${length(fromTipCm)}`,
+  cornerFold: 'auf links: die Bodennaht in der Mitte, auf dem Falz der Seite',
+  cornerAcross: (acrossCm) => `quer abgenäht: ${length(acrossCm)}, durch beide Lagen`,
+  cornerSides: 'die andere Ecke ebenso; dazwischen liegt der Boden',
   cordSlip: (to) => `nach ${sideWord(to)}: der Schlitten läuft frei, nichts wird gestrickt`,
   cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden dahinter zieht den Schlauch zu`,
   cordRound: 'zwei Schlittengänge sind eine Runde, eine Reihe hoch',

@@ -36,6 +36,8 @@ export const pictures = ({ length }: Amounts) => ({
   cordWay: (size: number, made: number, which: 'front' | 'back') =>
     `The cord runs through ${size} of ${counted.eyelet(made)}; both its ends come out at the graft, on the ${which}.`,
   bottomSewn: 'The bottom is sewn.',
+  bottomBoxed: (widthCm: number, depthCm: number, sideCm: number) =>
+    `The bottom is sewn and its corners are boxed: it stands on ${length(widthCm)} by ${length(depthCm)}, with sides ${length(sideCm)} high.`,
   turnStrip:
     'Turn the strip so that its growing edge is up: that edge becomes the mouth, the other the bottom.',
   foldStrip: (widthCm: number) => `Fold it every ${length(widthCm)} along the mouth, half behind half.`,
@@ -68,6 +70,10 @@ export const pictures = ({ length }: Amounts) => ({
   seamFold: 'knit side out, the trailing edge folded half on half',
   seamBars: 'under each bar, one stitch in from the edge, one side and then the other',
   seamDraw: 'every 6 to 8 bars draw the thread up until the edges meet',
+  cornerTip: (fromTipCm: number) => `from the tip to the seam across: ${length(fromTipCm)}`,
+  cornerFold: 'inside out: the bottom seam down the middle, on the fold of the side',
+  cornerAcross: (acrossCm: number) => `sewn across: ${length(acrossCm)}, through both layers`,
+  cornerSides: 'the other corner in the same way; the bottom lies between them',
   cordSlip: (to: Side) => `${to}: the carriage slips, nothing knits`,
   cordKnit: (to: Side) => `${to}: it knits, and the strand behind pulls the tube shut`,
   cordRound: 'two passes make one round, one row high',

@@ -20,6 +20,7 @@ const handLines = (plan: Plan, words: Words): readonly string[] => [
   ...labelled(words.page.labels.start, words.page.ravelCord(plan.ravelCordCm, ravelEndCm)),
   ...labelled(words.page.labels.graft, graftText(plan, words)),
   ...labelled(words.page.labels.seam, seamText(plan, words)),
+  ...cornerLines(plan, words),
   ...labelled(words.page.labels.cord, cordText(plan, words)),
   ...labelled(words.page.labels.eyelets, eyeletText(plan, words)),
   ...labelled(words.page.labels.care, careText(words)),
@@ -45,6 +46,13 @@ function seamText({ seam, graft, stripes }: Plan, words: Words): string {
     ? words.page.seamWithGraft
     : words.page.seamWithOwn(seam.tailCm, stripes.at(-1)?.yarn ?? '');
   return words.page.seam(seam.lengthCm, seam.barsPerSide, tail, endTailCm);
+}
+
+function cornerLines({ boxed, stripes }: Plan, { page }: Words): readonly string[] {
+  if (!boxed) return [];
+  const { cornerSeamCm, fromTipCm, cornerTailCm } = boxed;
+  const yarn = stripes.at(-1)?.yarn ?? '';
+  return labelled(page.labels.corners, page.corners(cornerSeamCm, fromTipCm, cornerTailCm, yarn));
 }
 
 function cordText({ cord, brief }: Plan, words: Words): string {

@@ -30,6 +30,9 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   askedFor: 'Gewünscht',
   belowTheCord: 'Unter der Kordel',
   roundTheMouth: 'Öffnung rundum',
+  boxedBottom: 'Boden',
+  baseText: (widthCm, depthCm, sideCm) =>
+    `${length(widthCm)} × ${length(depthCm)}, Seiten ${length(sideCm)} hoch`,
   stitchesLabel: 'Maschen',
   across: (count) => `${count} in der Breite`,
   rowsLabel: 'Reihen',
@@ -148,6 +151,8 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   graft: 'Verbinden',
   sew: 'Boden nähen und fertig machen',
   makeCord: 'Die Kordel stricken',
+  boxCorners: 'Die Ecken quer abnähen',
+  bottomSeam: 'Bodennaht',
   threadIt: 'Die Kordel einziehen und binden',
   trouble: 'Wenn etwas schiefgeht',
 
@@ -194,6 +199,8 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
     graft:
       'Das Verbinden, glatte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',
     seam: 'Die Naht: der Faden läuft abwechselnd unter einem Quersteg vorn und einem hinten durch; dann wird er angezogen',
+    corner:
+      'Eine flach gelegte Ecke, auf links: die Bodennaht läuft in der Mitte zur Spitze, und rechtwinklig dazu wird quer genäht',
     threading: (used, made) =>
       `Die Kordel läuft durch ${used} von ${made} Lochmaschen, hinein und heraus, von der Verbindung rundum bis zur Verbindung`,
     band: 'Die Streifen der Reihe nach',

@@ -28,6 +28,9 @@ export const sheet = ({ length, small }: Amounts) => ({
   askedFor: 'Asked for',
   belowTheCord: 'Below the cord',
   roundTheMouth: 'Round the mouth',
+  boxedBottom: 'Boxed bottom',
+  baseText: (widthCm: number, depthCm: number, sideCm: number) =>
+    `${length(widthCm)} × ${length(depthCm)}, sides ${length(sideCm)} high`,
   stitchesLabel: 'Stitches',
   across: (count: number) => `${count} across`,
   rowsLabel: 'Rows',
@@ -146,6 +149,8 @@ export const sheet = ({ length, small }: Amounts) => ({
   foldIt: 'Turn it over and fold it',
   graft: 'Graft',
   sew: 'Sew the bottom and finish',
+  boxCorners: 'Sew the corners across',
+  bottomSeam: 'bottom seam',
   makeCord: 'Make the cord',
   threadIt: 'Thread the cord and tie',
   trouble: 'When something goes wrong',
@@ -194,6 +199,8 @@ export const sheet = ({ length, small }: Amounts) => ({
     graft:
       'The graft, knit side towards you: the thread goes over the end of each loop and behind its legs, up through A1, down through B1, up through B2, down through A1, up through A2, and so on',
     seam: 'The seam: the thread goes under one bar of the front, then under one bar of the back, in turn; then it is drawn up',
+    corner:
+      'A corner laid flat, inside out: the bottom seam runs down its middle to the tip, and a seam at right angles to it is sewn across',
     threading: (used: number, made: number) =>
       `The cord goes through ${used} of ${made} eyelets, in and out, from the graft round to the graft`,
     band: 'The stripes in order',

@@ -49,6 +49,8 @@ export const shouted = (_: Amounts): ActWords => ({
   'fold-seam': () => 'falten',
   'fasten-graft': () => 'festmachen',
   'fasten-seam': () => 'festmachen',
+  'fold-corner': ({ corner }) => `Ecke ${corner}`,
+  'sew-corner': ({ corner }) => `Naht ${corner}`,
   bars: ({ from, through }) => (from === through ? `Faden ${from}` : `Faden ${from}-${through}`),
   'hide-ends': () => 'Fadenenden',
   'set-slip': () => 'Freilauf',

@@ -46,6 +46,8 @@ export const shouted = (_: Amounts): ActWords => ({
   'fold-seam': () => 'fold',
   'fasten-graft': () => 'fasten',
   'fasten-seam': () => 'fasten',
+  'fold-corner': ({ corner }) => `corner ${corner}`,
+  'sew-corner': ({ corner }) => `sew ${corner}`,
   bars: ({ from, through }) => (from === through ? `bar ${from}` : `bar ${from}-${through}`),
   'hide-ends': () => 'sew ends',
   'set-slip': () => 'set slip',

@@ -55,6 +55,8 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
   'graft-end': ({ down }) => `B down ${down}, the last`,
   'fasten-graft': () => 'fasten the thread',
   'fasten-seam': () => 'fasten the thread',
+  'fold-corner': ({ corner }) => `corner ${corner}: seam on the fold, mark across`,
+  'sew-corner': ({ corner }) => `sew corner ${corner} across, fasten`,
   'pull-ravel-cord': () => 'pull the ravel row out',
   'fold-seam': () => 'knit side out, fold for the seam',
   bars: ({ from, through }) => `bar${from === through ? '' : 's'} ${rowsFrom(from, through)}, draw up`,

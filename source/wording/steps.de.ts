@@ -150,6 +150,10 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     bars: ({ from, through, of }) =>
       `Naht, ${from === through ? `Querfaden ${from}` : `Querfäden ${from} bis ${through}`} von ${of}, eine Masche vom Rand: die Nadel abwechselnd unter einen vorn, unter einen hinten. Zieh an, bis die Ränder sich treffen.`,
     'fasten-seam': () => 'Vernäh den Nahtfaden.',
+    'fold-corner': ({ corner, fromTipCm, acrossCm, tailCm, yarn }) =>
+      `${corner === 1 ? 'Wende den Beutel auf links. ' : ''}Ecke ${corner} von 2: leg sie flach, die Bodennaht auf den Seitenfalz. Markiere auf der Naht ${length(fromTipCm)} von der Spitze: quer ist die Linie dort ${length(acrossCm)} lang. Miss dafür ${tail(tailCm)} ${yarn} ab.`,
+    'sew-corner': ({ corner, acrossCm }) =>
+      `Näh Ecke ${corner} quer ab: ${length(acrossCm)} durch beide Lagen, rechtwinklig zur Naht, mit kleinen Rückstichen. Vernäh die Enden.${corner === 2 ? ' Wende den Beutel zurück.' : ''}`,
     'hide-ends': () => 'Vernäh alle Fadenenden auf der Innenseite.',
     wash: ({ state, widthCm, depthCm }) =>
       `${washing[state]}. Leg ihn flach hin, ${size(widthCm, depthCm)}, steck die Öffnung ausgerollt fest, denn sie rollt sich nach innen, und lass ihn trocknen.`,

@@ -149,6 +149,10 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     bars: ({ from, through, of }) =>
       `Seam, bar${from === through ? ` ${from}` : `s ${from} to ${through}`} of ${of}, one stitch in: the needle under one of the front, under one of the back, in turn. Draw up until the edges meet.`,
     'fasten-seam': () => 'Fasten the seam thread.',
+    'fold-corner': ({ corner, fromTipCm, acrossCm, tailCm, yarn }) =>
+      `${corner === 1 ? 'Turn the bag inside out. ' : ''}Corner ${corner} of 2: lay it flat, the bottom seam on the side's fold. Mark ${length(fromTipCm)} from the tip along the seam: the line across it there is ${length(acrossCm)} long. Measure ${tail(tailCm)} of ${yarn} for it.`,
+    'sew-corner': ({ corner, acrossCm }) =>
+      `Sew corner ${corner} across: ${length(acrossCm)} through both layers, at right angles to the seam, in small back stitches. Fasten the thread and hide its ends.${corner === 2 ? ' Turn the bag knit side out.' : ''}`,
     'hide-ends': () => 'Sew all yarn ends in on the inside.',
     wash: ({ state, widthCm, depthCm }) =>
       `${washing[state]}. Lay it flat, ${size(widthCm, depthCm)}, the mouth edge uncurled and pinned since it rolls inwards, and let it dry.`,

@@ -16,6 +16,8 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
     `Mit ganzen Streifenrapporten wird er ${length(gotCm)} breit, gewünscht waren ${length(wantedCm)}: ein kürzerer Rapport kommt näher heran.`,
   depthFarOff: (gotCm, wantedCm) =>
     `Mit ganzen Maschen wird er ${length(gotCm)} tief, gewünscht waren ${length(wantedCm)}.`,
+  baseTooNarrow: (thicknessCm, boxedCm) =>
+    `Was hineinkommt, ist ${length(thicknessCm)} dick und kann auf einem ${length(boxedCm)} tiefen Boden nicht stehen: näh die Ecken so tief ab, wie es dick ist.`,
   eyeletsTooFew: 'Es gibt zu wenige Lochmaschen für eine Kordel mit beiden Enden außen: nimm mehr Reihen.',
   rehangNeeded: (afterRows) =>
     `Das Nadelbett ist zu kurz, um den ganzen Weg zu wandern: setz das Gestrick um, ${afterRows}.`,

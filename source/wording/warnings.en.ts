@@ -16,6 +16,8 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
     `Whole stripe repeats make it ${length(gotCm)} wide where ${length(wantedCm)} was asked: a shorter repeat comes nearer.`,
   depthFarOff: (gotCm: number, wantedCm: number) =>
     `Whole stitches make it ${length(gotCm)} deep where ${length(wantedCm)} was asked.`,
+  baseTooNarrow: (thicknessCm: number, boxedCm: number) =>
+    `What goes in is ${length(thicknessCm)} thick and cannot stand on a bottom ${length(boxedCm)} deep: box the corners as deep as it is thick.`,
   eyeletsTooFew: 'There are too few eyelets for a cord with both ends outside: choose more rows.',
   rehangNeeded: (afterRows: string) =>
     `The bed is too short to crawl all the way: hang the work again ${afterRows}.`,

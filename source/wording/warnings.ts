@@ -19,6 +19,8 @@ export function formatWarning(warning: PlanWarning, words: Words): string {
       return words.warnings.widthFarOff(warning.gotCm, warning.wantedCm);
     case 'plan/depth-far-off':
       return words.warnings.depthFarOff(warning.gotCm, warning.wantedCm);
+    case 'plan/base-too-narrow':
+      return words.warnings.baseTooNarrow(warning.thicknessCm, warning.boxedCm);
     case 'plan/eyelets-too-few':
       return words.warnings.eyeletsTooFew;
     case 'plan/rehang-needed':

@@ -48,7 +48,7 @@ export interface SizedBrief {
   readonly crawl: 'left' | 'right';
   readonly edgeStitches: number;
   readonly shapeEveryRows: number;
-  readonly bag: { readonly contents?: { readonly thicknessCm?: number } };
+  readonly bag: { readonly contents?: { readonly thicknessCm?: number }; readonly boxedCm?: number };
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
   readonly yarns: Readonly<Record<string, { readonly metresPer100g: number; readonly grams?: number }>>;
 }

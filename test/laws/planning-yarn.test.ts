@@ -35,7 +35,9 @@ function metresAlongSteps(plan: Plan, yarn: string): number {
   const strandMm =
     rows.reduce((sum, row, i) => sum + (i > 0 ? row - (rows[i - 1] ?? 0) - 1 : 0), 0) * gauge.rowMm;
   const startMm = rows.length > 0 ? 150 : 0;
-  const endMm = closes ? (graft.tailCm + seam.tailCm) * 10 : startMm;
+  // Each corner of a boxed bottom has a thread of its own: twice its seam, and 15 cm to hold.
+  const cornersCm = 2 * (plan.brief.boxedCm === 0 ? 0 : 2 * plan.brief.boxedCm + 15);
+  const endMm = closes ? (graft.tailCm + seam.tailCm + cornersCm) * 10 : startMm;
   // A flat cord has no strand across its back, and is sewn together: twice its length, and 15 cm to hold.
   const isFlat = plan.brief.bed.without.includes('slip');
   const roundMm = cord.stitches * gauge.loopLengthMm + (isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm);

@@ -20,7 +20,7 @@ interface WalkedBrief {
     readonly asideCm?: number;
   };
   readonly finishState: State;
-  readonly bag: { readonly stitches: number; readonly rows: number };
+  readonly bag: { readonly stitches: number; readonly rows: number; readonly boxedCm?: number };
   readonly crawl: 'left' | 'right';
   readonly homeSide: 'left' | 'right';
   readonly edgeStitches: number;
@@ -152,8 +152,30 @@ export function walkBag(brief: WalkedBrief) {
     ravelCord: { lengthCm: (1.1 * stitches * loopMm) / 10 + 40 },
     graft: { ...tails.graft, cutCm: tails.cutCm },
     seam: tails.seam,
+    ...boxedOf(bag.boxedCm, size, size.deep(stitches - 1.5 - edgeStitches)),
     cord,
     eyelets: eyelets.told,
+  };
+}
+
+/** In cm, from sizes in mm; a corner's thread is twice its seam and 15 cm. */
+function boxedOf(
+  boxedCm: number | undefined,
+  { width, depth }: { readonly width: number; readonly depth: number },
+  belowCord: number,
+) {
+  if (boxedCm === undefined) return { boxed: null };
+  const halfMm = 5 * boxedCm;
+  return {
+    boxed: {
+      baseWidthCm: (width - 2 * halfMm) / 10,
+      baseDepthCm: boxedCm,
+      sideCm: (depth - halfMm) / 10,
+      sideBelowCordCm: (belowCord - halfMm) / 10,
+      cornerSeamCm: boxedCm,
+      fromTipCm: halfMm / 10,
+      cornerTailCm: boxedCm + boxedCm + 15,
+    },
   };
 }
 
@@ -259,7 +281,8 @@ function tailsOf({ bed, bag, homeSide, crawl }: WalkedBrief, loopMm: number, wid
   const goesOnToSeam = homeSide !== crawl;
   const seam = { barsPerSide: rows / 2, lengthCm: widthCm, tailCm: 2 * widthCm + 15 };
   const graft = { entries: 2 * stitches - 1, ruleCm, modelCm, tailCm, goesOnToSeam };
-  return { graft, seam, cutCm: goesOnToSeam ? tailCm + seam.tailCm : tailCm };
+  const cornersCm = bag.boxedCm === undefined ? 0 : 2 * (2 * bag.boxedCm + 15);
+  return { graft, seam, cornersCm, cutCm: goesOnToSeam ? tailCm + seam.tailCm : tailCm };
 }
 
 /** Yarn by yarn, row by row: loops, the strand that climbs while others knit, an end at each side. */
@@ -272,6 +295,7 @@ function yarnOfBag(
     readonly cordMetres: number;
     readonly graft: { readonly tailCm: number };
     readonly seam: { readonly tailCm: number };
+    readonly cornersCm: number;
   },
 ) {
   const { stitches, rows } = brief.bag;
@@ -285,7 +309,7 @@ function yarnOfBag(
       if (row < rows) mm += stitches * work.loopMm;
       lastRow = row;
     }
-    if (lastRow === rows) mm += 10 * (work.graft.tailCm + work.seam.tailCm);
+    if (lastRow === rows) mm += 10 * (work.graft.tailCm + work.seam.tailCm + work.cornersCm);
     else if (lastRow > 0) mm += 150;
     if (brief.cord.yarn === yarn) mm += 1000 * work.cordMetres + 300;
     const grams = (mm / 1000 / metresPer100g) * 100;

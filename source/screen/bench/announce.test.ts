@@ -17,6 +17,7 @@ const briefs: readonly (readonly [name: string, brief: unknown])[] = [
   ...readdirSync('demo')
     .filter((name) => name.endsWith('.json'))
     .map((name) => [name, readFileSync(`demo/${name}`, 'utf8')] as const),
+  ['a pouch whose bottom is boxed', { ...JSON.parse(pouch), bag: { ...JSON.parse(pouch).bag, boxedCm: 3 } }],
   // Invented: with the carriage at home on the leading side the graft's tail cannot go on to sew the seam.
   ['a pouch that is fastened after the graft', { ...JSON.parse(pouch), crawl: 'left', homeSide: 'left' }],
 ];

@@ -95,6 +95,7 @@ function textOf(view: BenchView, { bench: say }: Words, words: Words): BandText 
         glance.count.of,
         say,
       );
+    case 'corner':
     case 'other': {
       const act = view.step ? shoutStep(view.step, words) : say.finished;
       return { ...still, act, big: act };

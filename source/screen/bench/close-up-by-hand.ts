@@ -2,6 +2,7 @@
 import type { Glance } from '../../chat/glance.ts';
 import type { BenchView } from '../../chat/view.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
+import { cornerPicture } from '../../sheet/terminal/draw-by-hand.ts';
 import { graftRows } from '../../sheet/terminal/graft-rows.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
@@ -78,6 +79,18 @@ export function barRows(
     [side(''), { text: cut(say.barPath, width - 2 * inset - label, brush), dim: true }],
   ].map((spans) => row(width, spans));
 }
+
+/** The corner that is laid flat, and where it is sewn across. */
+export const cornerRows = (
+  _: BenchView,
+  glance: Of<'corner'>,
+  { width }: Size,
+  brush: Brush,
+  { pictures }: Words,
+): readonly Line[] =>
+  cornerPicture(glance, brush.ascii, pictures).map(({ signs, note }) =>
+    row(width, [signs, { text: cut(note, width - 2 * inset - signs.text.length, brush), dim: true }]),
+  );
 
 /** Which way the carriage does what; how much of the cord is done, the ruler shows. */
 export function roundRows(

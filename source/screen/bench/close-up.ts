@@ -9,7 +9,7 @@ import type { Glance } from '../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../chat/view.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import type { Words } from '../../wording/words.ts';
-import { barRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
+import { barRows, cornerRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
 import { lookOf, signOf } from './needles.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
@@ -38,6 +38,8 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
       return roundRows(view, glance, size, brush, words).slice(0, size.height);
     case 'holes':
       return holeRows(view, glance, size, brush, words).slice(0, size.height);
+    case 'corner':
+      return cornerRows(view, glance, size, brush, words).slice(0, size.height);
     case 'other':
       return [];
   }

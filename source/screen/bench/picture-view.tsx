@@ -58,8 +58,9 @@ export default function PictureView({ picture, view, columns, room, ascii, words
 }
 
 /** Where the graft or the seam is, for the drawings that teach them. */
-function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'seamBar'> {
+function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'seamBar' | 'corner'> {
   if (glance.kind === 'graft') return { grafting: glance.movements };
+  if (glance.kind === 'corner') return { corner: glance };
   return glance.kind === 'bars' ? { seamBar: glance.from } : {};
 }
 

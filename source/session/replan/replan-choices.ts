@@ -98,6 +98,9 @@ export function replanChoice(
 
 const missBy = ({ widthCm }: ReplanChoice, aimCm: number): number => Math.abs(widthCm - aimCm);
 
+/** What more rows may do away with. */
+const mayPass: ReadonlySet<ReplanFault['code']> = new Set(['replan/colours-meet', 'replan/boxed-too-deep']);
+
 /** Whole repeats from the fewest possible until both the aim and the plan are passed. */
 function tryRows(
   plan: Plan,
@@ -111,7 +114,7 @@ function tryRows(
   let beyond = 0;
   for (let rows = leastRowsFrom(plan.brief, knitted.row); rows <= mostRows; rows += stepRows) {
     const next = planFrom(plan, knitted, { rows, measured, recolour });
-    if (!next.ok && next.fault.code !== 'replan/colours-meet') return next;
+    if (!next.ok && !mayPass.has(next.fault.code)) return next;
     if (next.ok) {
       choices.push(choiceOf(plan, next.value, knitted, weighed));
       if (rows > plan.rows && next.value.size.widthCm > aimCm) beyond++;

@@ -100,6 +100,14 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
       ? [{ label: sheet.askedFor, value: asked.map((cm) => length(cm)).join(' × ') }]
       : []),
     { label: sheet.belowTheCord, value: length(size.depthBelowCordCm) },
+    ...(plan.boxed
+      ? [
+          {
+            label: sheet.boxedBottom,
+            value: sheet.baseText(plan.boxed.baseWidthCm, plan.boxed.baseDepthCm, plan.boxed.sideCm),
+          },
+        ]
+      : []),
     { label: sheet.roundTheMouth, value: length(size.mouthCm) },
     { label: sheet.stitchesLabel, value: sheet.across(plan.stitches) },
     { label: sheet.rowsLabel, value: sheet.rowsText(plan.rows, plan.knittedRows) },

@@ -14,7 +14,7 @@ export interface Sentences {
   readonly mind: (step: Step) => string | null;
 }
 
-export type Part = Exclude<Phase, 'cord'> | 'hang-again' | 'cord' | 'threading';
+export type Part = Phase | 'hang-again' | 'corners' | 'threading';
 
 export type Digest = Readonly<Record<Part, readonly Item[]>>;
 
@@ -30,6 +30,7 @@ export function digestOf(
     'closing-row': [],
     graft: [],
     seam: [],
+    corners: [],
     cord: [],
     threading: [],
   };
@@ -51,13 +52,16 @@ export function digestOf(
     'closing-row': told('closing-row'),
     graft: told('graft'),
     seam: told('seam'),
+    corners: told('corners'),
     cord: told('cord'),
     threading: told('threading'),
   };
 }
 
-const partOf = ({ phase, act }: Step): Part =>
-  phase === 'cord' && threading.has(act.kind) ? 'threading' : phase;
+function partOf({ phase, act }: Step): Part {
+  if (act.kind === 'fold-corner' || act.kind === 'sew-corner') return 'corners';
+  return threading.has(act.kind) ? 'threading' : phase;
+}
 
 /** Neighbours of one kind belong together. */
 function runsOf(steps: readonly Step[]): readonly (readonly Step[])[] {

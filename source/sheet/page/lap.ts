@@ -1,11 +1,13 @@
 /** In the lap: everything by hand, from the work off the bed to the bow. */
 import type { Plan } from '../../planning/plan.ts';
+import type { Words } from '../../wording/words.ts';
+import { cornerDiagram } from '../svg/corner-diagram.ts';
 import type { Drawing } from '../svg/element.ts';
 import { foldDrawing } from '../svg/fold-drawing.ts';
 import { graftDiagram } from '../svg/graft-diagram.ts';
 import { seamDiagram } from '../svg/seam-diagram.ts';
 import { threadingDiagram } from '../svg/threading-diagram.ts';
-import { drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
+import { drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
 import type { DrawOptions } from '../terminal/options.ts';
 import { type Block, besideColumns, columnMm, type Item } from './block.ts';
@@ -48,6 +50,7 @@ export function lapBlocks(
         besides(seamDiagram(sheet), bare(drawSeam(plan, hands, words)), steps(digest.seam)),
       ],
     },
+    ...cornerBlocks(plan, hands, words, steps(digest.corners)),
     { kind: 'together', blocks: [{ kind: 'heading', text: sheet.makeCord }, steps(digest.cord)] },
     {
       kind: 'together',
@@ -55,6 +58,21 @@ export function lapBlocks(
         { kind: 'heading', text: sheet.threadIt },
         { kind: 'figure', drawing: threadingDiagram(plan, sheet, columnMm), plain: [] },
         steps(digest.threading),
+      ],
+    },
+  ];
+}
+
+function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: Block): readonly Block[] {
+  if (!boxed) return [];
+  const corner = { fromTipCm: boxed.fromTipCm, acrossCm: boxed.cornerSeamCm };
+  const plain = bare(drawCorner(corner, hands, words));
+  return [
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: words.sheet.boxCorners },
+        besides(cornerDiagram(boxed, words), plain, steps),
       ],
     },
   ];

@@ -72,6 +72,7 @@ export function bagDrawing(plan: Plan, { sheet, amounts }: Words, options: BagDr
       ),
       ...bag.graft.map((line) => within(graftLine(line, onPaper))),
       within(seam(width)),
+      ...corners(plan.brief.boxedCm * 5 * scale, width),
       ...(bare || width < 24 || depth < 20 ? [] : angleMark(plan, bag, onPaper)),
       ...tied,
       ...(bare
@@ -187,6 +188,19 @@ function seam(widthMm: number): string {
     (_, i) => `M${pair([(i + 0.3) * step, -0.5])}l${pair([step * 0.4, 1])}`,
   );
   return strokePath(d.join(''), { 'stroke-width': 0.25 });
+}
+
+/** Where the corners of a boxed bottom will be sewn across, seen on the flat bag: half its depth along the seam, and up the side. */
+function corners(halfMm: number, width: number): readonly Mark[] {
+  if (halfMm === 0) return [];
+  const d = [0, width].map((x) => {
+    const inner = x === 0 ? halfMm : width - halfMm;
+    return `M${pair([x, -halfMm])}L${pair([inner, -halfMm])}L${pair([inner, 0])}`;
+  });
+  return [
+    within(strokePath(d.join(''), { stroke: palette.paper, 'stroke-width': 0.9 })),
+    within(strokePath(d.join(''), { 'stroke-width': 0.35, 'stroke-dasharray': '1.4 0.7', class: 'corner' })),
+  ];
 }
 
 /** The angle between the stripes and the bottom, at a boundary of stripes near the middle of the bottom. */

@@ -27,7 +27,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   const picture = paintRaster(
     raster,
     (mark) => pixelOf(plan, bag, marks, mark, options.rowsDone ?? plan.rows, options.colour),
-    cordLabels(bag, columns, view, options),
+    [...cordLabels(bag, columns, view, options), ...cornerLabels(plan, columns, view, options)],
     options,
   );
   const beside = picture.map(
@@ -128,6 +128,30 @@ function cordLabels(bag: Bag, columns: number, view: BagScale, options: DrawOpti
     text: dash.repeat(columnOf(to) - columnOf(from) + 1),
   }));
   return [...dashes, ...eyelets.map(({ at: [x] }) => ({ row, column: columnOf(x), text: hole }))];
+}
+
+/** Where the corners of a boxed bottom will be sewn across: half its depth along the seam, and up the side. */
+function cornerLabels(
+  { brief }: Plan,
+  columns: number,
+  view: BagScale,
+  options: DrawOptions,
+): readonly Label[] {
+  const halfMm = brief.boxedCm * 5;
+  if (halfMm === 0 || view.shownMm) return [];
+  const across = Math.max(1, Math.min(Math.floor(columns / 2), Math.round(halfMm / view.pixelWidthMm)));
+  const lines = Math.round(view.topMm / view.pixelHeightMm / pixelsPerCell(options));
+  const high = Math.max(1, Math.round(halfMm / view.pixelHeightMm / pixelsPerCell(options)));
+  const [bar, down] = options.glyphs === 'ascii' ? ['-', '|'] : ['╌', '╎'];
+  const top = Math.max(0, lines - high);
+  const rows = Array.from({ length: lines - top }, (_, i) => top + i);
+  return [
+    ...rows
+      .slice(1)
+      .flatMap((row) => [across - 1, columns - across].map((column) => ({ row, column, text: down }))),
+    { row: top, column: 0, text: bar.repeat(across) },
+    { row: top, column: columns - across, text: bar.repeat(across) },
+  ];
 }
 
 /** A bracket down the side, the depth written half way. */

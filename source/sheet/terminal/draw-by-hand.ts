@@ -7,13 +7,14 @@
  */
 import { opposite, type Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
+import type { PicturesWords } from '../../wording/pictures.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { cutToCells } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
-import type { Line } from './ansi.ts';
+import type { Line, Span } from './ansi.ts';
 import { formatPicture } from './caption.ts';
 import { firstMovements, graftRows } from './graft-rows.ts';
-import type { DrawOptions } from './options.ts';
+import type { Corner, DrawOptions } from './options.ts';
 
 interface Signs {
   readonly full: string;
@@ -70,7 +71,39 @@ export function drawGraft(plan: Plan, options: DrawOptions, words: Words): reado
 /** Turned over for the graft, a strip that crawled left has its mouth at the left. */
 const mouthOfGraft = ({ brief }: Plan): Side => brief.crawl;
 
+/** A corner laid flat, tip up: the bottom seam down its middle on the side's fold, and the seam that is sewn across. */
+export function cornerPicture(
+  { fromTipCm, acrossCm }: Corner,
+  isAscii: boolean,
+  say: PicturesWords,
+): readonly { readonly signs: Span; readonly note: string }[] {
+  const [left, seam, right, across, over] = isAscii ? '/|\\=+' : '╱│╲━┿';
+  const line = (half: number, fill: string, middle: string): string =>
+    ` ${left}${fill.repeat(half)}${middle}${fill.repeat(half)}${right}`.padStart(half + 10).padEnd(18);
+  const rows: readonly (readonly [text: string, note: string])[] = [
+    [line(0, ' ', seam ?? ''), say.cornerTip(fromTipCm)],
+    [line(2, ' ', seam ?? ''), say.cornerFold],
+    [line(4, across ?? '', over ?? ''), say.cornerAcross(acrossCm)],
+    [line(6, ' ', seam ?? ''), say.cornerSides],
+  ];
+  return rows.map(([text, note], i) => ({ signs: { text, ...(i === 2 ? { bold: true } : {}) }, note }));
+}
+
+export function drawCorner(
+  corner: Corner,
+  options: DrawOptions,
+  { pictures: say }: Words,
+): readonly string[] {
+  const picture = cornerPicture(corner, options.glyphs === 'ascii', say);
+  return withNotes(
+    picture.map(({ signs }): Line => [{ text: '  ' }, signs]),
+    picture.map(({ note }) => note),
+    options,
+  );
+}
+
 export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
+  if (options.corner) return drawCorner(options.corner, options, words);
   const { pictures: say } = words;
   const signs = signsOf(options);
   const bars = Math.ceil(plan.rows / 2);

@@ -18,6 +18,14 @@ export interface DrawOptions {
   readonly grafting?: readonly GraftMovement[];
   /** The bar at hand, from 1, for the drawing of the seam. */
   readonly seamBar?: number;
+  /** The corner at hand, in place of the seam: where it is sewn across. */
+  readonly corner?: Corner;
+}
+
+/** A corner laid flat: how long the seam across it is, and how far from its tip. */
+export interface Corner {
+  readonly fromTipCm: number;
+  readonly acrossCm: number;
 }
 
 /** Half-block characters give two pixels a cell; letters and ASCII give one. */

@@ -33,14 +33,16 @@ function describeStripe(
 }
 
 export function describeBag(plan: Plan, words: Words): readonly string[] {
-  const { size, eyelets, brief } = plan;
+  const { size, eyelets, brief, boxed } = plan;
   const up = brief.crawl === 'right' ? 'right' : 'left';
   const yarns = [...markYarns(plan, 'none').keys()].map(plainText).join(', ');
   return [
     words.pictures.finishedBag(size.widthCm, size.depthCm, size.depthBelowCordCm),
     words.pictures.climbingStripes(yarns, up, formatAngle(size.stripeAngleDeg)),
     words.pictures.cordWay(eyelets.used.length, eyelets.made, bagOf(plan).ends ? 'front' : 'back'),
-    words.pictures.bottomSewn,
+    boxed
+      ? words.pictures.bottomBoxed(boxed.baseWidthCm, boxed.baseDepthCm, boxed.sideCm)
+      : words.pictures.bottomSewn,
   ];
 }
 
