@@ -2,6 +2,7 @@
 
 import type { Side } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
+import type { Draw } from '../planning/eyelets.ts';
 import type { Job } from '../steps/job.ts';
 import type { BedAfter, Step } from '../steps/step.ts';
 
@@ -57,6 +58,7 @@ export type Glance =
     }
   | {
       readonly kind: 'holes';
+      readonly draw: Draw;
       readonly inThrough: number;
       readonly outThrough: number;
       readonly count: Count;
@@ -120,8 +122,8 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
       return { kind: 'rounds', from, through, of, slipTo, knitTo };
     }
     case 'thread-eyelets': {
-      const { inThrough, outThrough, hole, of } = act;
-      return { kind: 'holes', inThrough, outThrough, count: { at: hole, of } };
+      const { draw, inThrough, outThrough, hole, of } = act;
+      return { kind: 'holes', draw, inThrough, outThrough, count: { at: hole, of } };
     }
     default:
       return { kind: 'other' };

@@ -90,7 +90,7 @@ export const briefSchema = v.strictObject({
       stitches: v.optional(whole(2, 6)),
       yarn: v.optional(yarnName),
       tieCm: v.optional(between(0, 300)),
-      draws: v.optional(v.picklist([1])),
+      draws: v.optional(v.picklist([1, 2])),
       roundsPer10Cm: v.optional(between(1, 500)),
     }),
   ),

@@ -84,6 +84,8 @@ export interface Brief {
     readonly stitches: number;
     readonly yarn: string;
     readonly tieCm: number;
+    /** Cords: two are threaded against each other, and pull from both sides. */
+    readonly draws: 1 | 2;
     /** Rounds the maker counted in 10 cm of cord; null takes the swatch's row height. */
     readonly roundsPer10Cm: number | null;
   };

@@ -40,6 +40,7 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
       stitches: file.cord?.stitches ?? 3,
       yarn: file.cord?.yarn ?? file.stripes?.[0]?.yarn ?? longestScrap(file),
       tieCm: file.cord?.tieCm ?? 25,
+      draws: file.cord?.draws ?? 1,
       roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
     },
     cost: { perHour: file.cost?.perHour ?? null, currency: file.cost?.currency ?? null },

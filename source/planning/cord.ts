@@ -9,7 +9,9 @@ import { cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
 import { endTailCm } from './tails.ts';
 
+/** Of each cord, where there are two. */
 export interface CordPlan {
+  readonly draws: 1 | 2;
   readonly stitches: number;
   readonly yarn: string;
   /** Once round the mouth with what the holes take up, and two ties. */
@@ -43,6 +45,7 @@ export function planCord(
   const flatSeamCm = isFlat ? 2 * lengthCm + endTailCm : null;
   const knittedMm = rounds * (cord.stitches * gauge.loopLengthMm + acrossMm);
   return {
+    draws: cord.draws,
     stitches: cord.stitches,
     yarn: cord.yarn,
     lengthCm,
@@ -54,5 +57,13 @@ export function planCord(
   };
 }
 
-const takenUpCm = ({ gapsCm }: EyeletChoice, thicknessCm: number): number =>
-  gapsCm.reduce((sum, gapCm) => sum + Math.hypot(gapCm, thicknessCm) - gapCm, 0);
+/** By the cord that winds more: the first passes by the gap at the graft, the second the one where its ends hang. */
+function takenUpCm({ gapsCm, acrossCm, used, secondFrom }: EyeletChoice, thicknessCm: number): number {
+  const takes = (gapCm: number): number => Math.hypot(gapCm, thicknessCm) - gapCm;
+  const first = gapsCm.reduce((sum, gapCm) => sum + takes(gapCm), 0);
+  const passedBy = secondFrom === null ? undefined : gapsCm[used.indexOf(secondFrom) - 1];
+  return passedBy === undefined ? first : Math.max(first, first - takes(passedBy) + takes(acrossCm));
+}
+
+/** Yarn of all cords, with the two ends of each, in cm. */
+export const cordYarnCm = ({ draws, metres }: CordPlan): number => draws * (metres * 100 + 2 * endTailCm);

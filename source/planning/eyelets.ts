@@ -3,6 +3,9 @@
  * counted from the gap at the graft. With an odd count the one opposite the graft is passed by, which sets the two
  * wide gaps as far apart as they can be. A thick cord goes through every second hole, where that leaves 8 at least
  * (common practice, no source).
+ *
+ * A second cord that pulls from the other side goes through the same holes, in where the first comes out. So it begins at a hole
+ * of an even place, that nearest to half-way round; its ends hang in the gap before it, outside, where the first cord is inside.
  */
 import type { LeaningStitch } from './gauge.ts';
 import { alongEdgeMm } from './geometry.ts';
@@ -19,8 +22,12 @@ export interface EyeletChoice {
   readonly graftGapCm: number;
   /** The widest of the gaps between holes in use; 0 where none is used. */
   readonly widestGapCm: number;
+  /** From the last hole in use over the graft to the first, in cm; 0 where none is used. */
+  readonly acrossCm: number;
   /** From hole to hole in use, from the first to the last, in cm. */
   readonly gapsCm: readonly number[];
+  /** The eyelet through which a second cord goes in first; null where there is none. */
+  readonly secondFrom: number | null;
 }
 
 /** Fewer holes than these do not gather a mouth evenly (common practice). */
@@ -38,6 +45,7 @@ export function chooseEyelets(
   gauge: LeaningStitch,
   shapeEveryRows: number,
   cordMm: number,
+  draws: 1 | 2,
 ): EyeletChoice {
   const spacingCm = alongEdgeMm(1, shapeEveryRows, gauge) / 10;
   const graftGapCm = alongEdgeMm(1, 2 * shapeEveryRows, gauge) / 10;
@@ -46,7 +54,7 @@ export function chooseEyelets(
   const skipped = Array.from({ length: made }, (_, i) => i + 1).filter((eyelet) => !used.includes(eyelet));
   const gapsCm = used.slice(1).map((eyelet, i) => (eyelet - (used[i] ?? 0)) * spacingCm);
   const across = (used[0] ?? 1) + made - (used.at(-1) ?? made);
-  const acrossCm = alongEdgeMm(across, (across + 1) * shapeEveryRows, gauge) / 10;
+  const acrossCm = used.length > 0 ? alongEdgeMm(across, (across + 1) * shapeEveryRows, gauge) / 10 : 0;
   return {
     made,
     used,
@@ -54,9 +62,30 @@ export function chooseEyelets(
     widestGapIntervals: widestGap(used, made),
     spacingCm,
     graftGapCm,
-    widestGapCm: used.length > 0 ? Math.max(acrossCm, ...gapsCm) : 0,
+    widestGapCm: Math.max(acrossCm, ...gapsCm),
+    acrossCm,
     gapsCm,
+    secondFrom: draws === 2 ? halfWay(used, made) : null,
   };
+}
+
+/** Of the holes at even places, the one whose gap before it is nearest to half-way round. */
+function halfWay(used: readonly number[], made: number): number | null {
+  const offMiddle = (place: number): number =>
+    Math.abs(((used[place - 1] ?? 0) + (used[place] ?? 0)) / 2 - (made + 1) / 2);
+  const places = used.map((_, place) => place).filter((place) => place % 2 === 1);
+  const nearest = places.toSorted((a, b) => offMiddle(a) - offMiddle(b))[0];
+  return nearest === undefined ? null : (used[nearest] ?? null);
+}
+
+/** Which of the cords; `only` where there is one. */
+export type Draw = 'only' | 'first' | 'second';
+
+/** The holes in use in the order in which a cord goes through them, in and out in turn. */
+export function threadingOrder({ used, secondFrom }: EyeletChoice, draw: Draw): readonly number[] {
+  if (draw !== 'second') return used;
+  const from = used.indexOf(secondFrom ?? 0);
+  return [...used.slice(from), ...used.slice(0, from)];
 }
 
 function nearlyAll(made: number): readonly number[] {

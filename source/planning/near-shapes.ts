@@ -66,7 +66,9 @@ function shapeShare({ bag, edgeStitches, boxedCm }: Shaped, gauge: Gauge, counts
   const gotCm = widthCm(counts, gauge);
   return bag.by === 'size'
     ? depthCm(counts, gauge) / gotCm / (bag.depthCm / bag.widthCm)
-    : depthBelowCordCm(counts, edgeStitches, gauge) / gotCm / (contentsDepthCm(bag, boxedCm) / contentsWidthCm(bag, boxedCm));
+    : depthBelowCordCm(counts, edgeStitches, gauge) /
+        gotCm /
+        (contentsDepthCm(bag, boxedCm) / contentsWidthCm(bag, boxedCm));
 }
 
 /** The greatest number up to `most` that holds, where every smaller one holds too; −1 where none does. */

@@ -69,7 +69,13 @@ function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
 }
 
 const eyeletsOf = (brief: Brief, gauge: Gauge, counts: Counts): EyeletChoice =>
-  chooseEyelets(shapingsIn(counts), gauge, brief.shapeEveryRows, cordThicknessMm(brief.cord.stitches, gauge));
+  chooseEyelets(
+    shapingsIn(counts),
+    gauge,
+    brief.shapeEveryRows,
+    cordThicknessMm(brief.cord.stitches, gauge),
+    brief.cord.draws,
+  );
 
 function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | null {
   const { stitches } = counts;

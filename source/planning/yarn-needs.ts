@@ -5,7 +5,7 @@
  */
 import { type BoxedBottom, cornerThreadCm } from './boxed.ts';
 import type { Brief, Yarn } from './brief.ts';
-import type { CordPlan } from './cord.ts';
+import { type CordPlan, cordYarnCm } from './cord.ts';
 import type { Gauge } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
@@ -90,7 +90,7 @@ export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: Ha
   const startsCm = share.rows > 0 ? endTailCm : 0;
   const sewnCm = work.graft.tailCm + work.seam.tailCm + cornerThreadCm(work.boxed);
   const lastEndCm = share.closes ? sewnCm : startsCm;
-  const cordCm = work.cord.yarn === yarn ? work.cord.metres * 100 + 2 * endTailCm : 0;
+  const cordCm = work.cord.yarn === yarn ? cordYarnCm(work.cord) : 0;
   return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
 }
 

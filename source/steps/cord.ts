@@ -1,11 +1,13 @@
 /**
  * The cord: a few needles, e-wrapped, one plain row, then rounds of two passes with the carriage slipping one way and
  * knitting the other; drawn off and threaded through the eyelets, in and out, so that both ends come out on the outside. A
- * bed that cannot slip knits it flat, a row for each round, and its long edges are sewn together (common practice).
+ * bed that cannot slip knits it flat, a row for each round, and its long edges are sewn together (common practice). A second
+ * cord that pulls from the other side is knitted after the first as that one came out, and both are threaded at the end.
  */
 
 import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
+import { type Draw, threadingOrder } from '../planning/eyelets.ts';
 import { bareBed, counterAt } from './bed-after.ts';
 import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
@@ -29,30 +31,60 @@ const stepsToMeasure = ({ plan }: Outline): number =>
   plan.cord.rounds > roundsToMeasure ? roundsToMeasure / roundsAtOnce : 0;
 const measuresOnTheWay = (outline: Outline): number => (stepsToMeasure(outline) > 0 ? 1 : 0);
 
+/** From empty needles to a cord drawn off; only the first is measured on the way, the second is made like it. */
+const knittingSteps = (outline: Outline, draw: Draw): number =>
+  before + roundSteps(outline) + (draw === 'second' ? 0 : measuresOnTheWay(outline)) + behind(outline);
+
+/** Two holes a step, and the ends tied. */
+const threadingSteps = ({ plan }: Outline): number => plan.eyelets.used.length / 2 + 1;
+
+const drawsOf = ({ plan }: Outline): readonly Draw[] =>
+  plan.cord.draws === 2 ? ['first', 'second'] : ['only'];
+
+/** Each cord knitted, then each threaded: whose turn it is, and how far it has come. */
+function* partsOf(outline: Outline) {
+  for (const draw of drawsOf(outline)) yield { draw, knits: true, count: knittingSteps(outline, draw) };
+  for (const draw of drawsOf(outline)) yield { draw, knits: false, count: threadingSteps(outline) };
+}
+
+function partAt(outline: Outline, local: number) {
+  let from = 0;
+  for (const part of partsOf(outline)) {
+    if (local < from + part.count) return { ...part, local: local - from };
+    from += part.count;
+  }
+  throw new Error(`the cord has ${from} steps, not ${local + 1}`);
+}
+
 export const countCord = (outline: Outline): number =>
-  before +
-  roundSteps(outline) +
-  measuresOnTheWay(outline) +
-  behind(outline) +
-  outline.plan.eyelets.used.length / 2 +
-  1;
+  [...partsOf(outline)].reduce((sum, { count }) => sum + count, 0);
+
+/** Which cord a step of the cord belongs to. */
+export const drawAt = (outline: Outline, local: number): Draw => partAt(outline, local).draw;
+
+/** Rounds of all cords; those of the second are counted on from the first. */
+export const roundsInAll = ({ plan }: Outline): number => plan.cord.draws * plan.cord.rounds;
 
 /** Steps of the cord before the one that knits round `number`, or that row of a flat cord. */
 export function stepsBeforeRound(outline: Outline, number: number): number {
+  const { rounds } = outline.plan.cord;
+  if (number > rounds)
+    return knittingSteps(outline, 'first') + before + Math.floor((number - rounds - 1) / roundsAtOnce);
   const part = Math.floor((number - 1) / roundsAtOnce);
   return before + part + (part >= stepsToMeasure(outline) ? measuresOnTheWay(outline) : 0);
 }
 
-export function cordStep(outline: Outline, local: number): StepBody {
+export function cordStep(outline: Outline, inCord: number): StepBody {
+  const { draw, knits, local } = partAt(outline, inCord);
+  if (!knits) return threadingStep(outline, draw, 2 * local);
   const part = local - before;
-  if (part < 0) return beginning(outline, local);
-  if (part === stepsToMeasure(outline) && part > 0) return measureOnTheWay(outline);
-  const number = part > stepsToMeasure(outline) ? part - measuresOnTheWay(outline) : part;
-  if (number < roundSteps(outline)) return roundsStep(outline, number);
-  const ending = number - roundSteps(outline);
-  return ending < behind(outline)
-    ? endingStep(outline, ending)
-    : threadingStep(outline, 2 * (ending - behind(outline)));
+  if (part < 0) return beginning(outline, draw, local);
+  const toMeasure = draw === 'second' ? 0 : stepsToMeasure(outline);
+  if (part === toMeasure && part > 0) return measureOnTheWay(outline);
+  const number = toMeasure > 0 && part > toMeasure ? part - 1 : part;
+  return number < roundSteps(outline)
+    ? roundsStep(outline, number)
+    : endingStep(outline, draw, number - roundSteps(outline));
 }
 
 /** Rounds knitted by the end of the steps of rounds before `number`. */
@@ -92,7 +124,7 @@ const bodyOf = ({ plan }: Outline, act: Act, moves: StepBody['moves'], after: Be
   after,
 });
 
-function beginning(outline: Outline, local: number): StepBody {
+function beginning(outline: Outline, draw: Draw, local: number): StepBody {
   const { homeSide: home, bed } = outline.plan.brief;
   const { yarn } = outline.plan.cord;
   const names = cordNeedles(outline);
@@ -100,12 +132,12 @@ function beginning(outline: Outline, local: number): StepBody {
   const [first = '', last = ''] = [names[0], names.at(-1)];
   const wrapped = home === 'left' ? { from: last, to: first } : { from: first, to: last };
   const away = opposite(home);
-  const { counter } = closedBed(outline);
+  const { counter } = draw === 'second' ? cordBed(outline, outline.plan.cord.rounds) : closedBed(outline);
   switch (local) {
     case 0:
       return bodyOf(
         outline,
-        { kind: 'set-cord-needles', first, last, count, carriage: home },
+        { kind: 'set-cord-needles', draw, first, last, count, carriage: home },
         [
           { move: 'stand', side: home },
           { move: 'work', needles: names },
@@ -189,11 +221,11 @@ function measureOnTheWay(outline: Outline): StepBody {
   );
 }
 
-function endingStep(outline: Outline, ending: number): StepBody {
+function endingStep(outline: Outline, draw: Draw, ending: number): StepBody {
   const { stitches: count, yarn, lengthCm, rounds, flatSeamCm } = outline.plan.cord;
   const done = cordBed(outline, rounds);
   if (ending === 0) {
-    return bodyOf(outline, { kind: 'measure-cord', lengthCm }, [{ move: 'measure', lengthCm }], done);
+    return bodyOf(outline, { kind: 'measure-cord', draw, lengthCm }, [{ move: 'measure', lengthCm }], done);
   }
   const bare = bareBed(outline, done.carriage, done.counter);
   return ending === 1
@@ -206,16 +238,17 @@ function endingStep(outline: Outline, ending: number): StepBody {
     : bodyOf(outline, { kind: 'sew-cord' }, [], bare);
 }
 
-/** Two holes, the first of them `done + 1`; the bow after the last. */
-function threadingStep(outline: Outline, done: number): StepBody {
-  const { used } = outline.plan.eyelets;
+/** Two holes, the first of them `done + 1`; the bow or the knot after the last. */
+function threadingStep(outline: Outline, draw: Draw, done: number): StepBody {
+  const used = threadingOrder(outline.plan.eyelets, draw);
   const cord = cordBed(outline, outline.plan.cord.rounds);
   const after = bareBed(outline, cord.carriage, cord.counter);
   const [inThrough, outThrough] = [used[done], used[done + 1]];
-  if (inThrough === undefined || outThrough === undefined) return bodyOf(outline, { kind: 'tie' }, [], after);
+  if (inThrough === undefined || outThrough === undefined)
+    return bodyOf(outline, { kind: 'tie', draw }, [], after);
   return bodyOf(
     outline,
-    { kind: 'thread-eyelets', inThrough, outThrough, hole: done + 1, of: used.length },
+    { kind: 'thread-eyelets', draw, inThrough, outThrough, hole: done + 1, of: used.length },
     [
       { move: 'thread', eyelet: inThrough, towards: 'inside' },
       { move: 'thread', eyelet: outThrough, towards: 'outside' },

@@ -1,7 +1,8 @@
+import type { Draw } from '../planning/eyelets.ts';
 import type { Plan } from '../planning/plan.ts';
 import { castOnStep, countCastOn } from './cast-on.ts';
 import { closingRowStep, countClosingRow } from './closing-row.ts';
-import { cordStep, countCord } from './cord.ts';
+import { cordStep, countCord, drawAt } from './cord.ts';
 import { countGraft, graftStep } from './graft.ts';
 import { type KnittedPart, type Outline, outlineSteps } from './outline.ts';
 import { countSeam, seamStep } from './seam.ts';
@@ -51,6 +52,10 @@ export function withCord(job: Job, plan: Plan): Job {
   const others = job.phaseStarts[phases.indexOf('cord')] ?? 0;
   return { ...job, plan, outline, stepCount: others + countCord(outline) };
 }
+
+/** Which cord a step of the cord's phase is about. */
+export const drawOfStep = ({ outline, phaseStarts }: Job, step: number): Draw =>
+  drawAt(outline, step - 1 - (phaseStarts[phases.indexOf('cord')] ?? 0));
 
 function knittedPart({ job, done }: NonNullable<Job['kept']>): KnittedPart | null {
   if (done === 0) return null;

@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { stepsBeforeRound } from './cord.ts';
+import { roundsInAll, stepsBeforeRound } from './cord.ts';
 import { stepsBeforeStitch } from './graft.ts';
 import type { Job } from './job.ts';
 import { partsOfRow } from './outline.ts';
@@ -47,7 +47,7 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
   }
 }
 
-function greatest({ plan, stepCount }: Job, what: LandmarkFault['what']): number {
+function greatest({ plan, stepCount, outline }: Job, what: LandmarkFault['what']): number {
   switch (what) {
     case 'step':
       return stepCount;
@@ -62,7 +62,7 @@ function greatest({ plan, stepCount }: Job, what: LandmarkFault['what']): number
     case 'bar':
       return plan.seam.barsPerSide;
     case 'round':
-      return plan.cord.rounds;
+      return roundsInAll(outline);
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { Move } from '../bed/move.ts';
 import type { RelaxedState } from '../planning/brief.ts';
+import type { Draw } from '../planning/eyelets.ts';
 
 /** The six parts of the job, in order. */
 export const phases = ['cast-on', 'stripes', 'closing-row', 'graft', 'seam', 'cord'] as const;
@@ -183,6 +184,7 @@ export type Act =
   | { readonly kind: 'measure-bag'; readonly widthCm: number; readonly depthCm: number }
   | {
       readonly kind: 'set-cord-needles';
+      readonly draw: Draw;
       readonly first: string;
       readonly last: string;
       readonly count: number;
@@ -229,7 +231,7 @@ export type Act =
       readonly rounds: number;
       readonly lengthCm: number;
     }
-  | { readonly kind: 'measure-cord'; readonly lengthCm: number }
+  | { readonly kind: 'measure-cord'; readonly draw: Draw; readonly lengthCm: number }
   /** The end is hidden inside the tube; or so much of it is left to sew a flat cord with. */
   | {
       readonly kind: 'draw-through';
@@ -237,15 +239,17 @@ export type Act =
       readonly count: number;
       readonly sewsWithCm: number | null;
     }
-  /** In through one eyelet and out through the next; holes are counted among those in use. */
+  /** In through one eyelet and out through the next; holes are counted among those in use, from where the cord goes in first. */
   | {
       readonly kind: 'thread-eyelets';
+      readonly draw: Draw;
       readonly inThrough: number;
       readonly outThrough: number;
       readonly hole: number;
       readonly of: number;
     }
-  | { readonly kind: 'tie' };
+  /** The two ends of a cord; a bow, or where there are two cords a knot that each is pulled by. */
+  | { readonly kind: 'tie'; readonly draw: Draw };
 
 /** What becomes of the yarn that leaves the feeder: parked, or cut because it is not needed again. */
 export type Aside =

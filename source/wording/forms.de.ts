@@ -19,6 +19,8 @@ export const stateWords: Readonly<Record<string, string>> = {
   'wet-relaxed': 'nass ausgeruht',
   'fully-relaxed': 'ganz ausgeruht',
 };
+/** Vor „Kordel“: welche von zweien. */
+export const whichCord = { only: '', first: 'erste ', second: 'zweite ' } as const;
 export const stateWord = (state: string): string => stateWords[state] ?? state;
 export const placeWords: Readonly<Record<string, string>> = {
   step: 'Einen Schritt',

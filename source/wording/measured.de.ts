@@ -20,6 +20,7 @@ export const measured = ({ length, lengthNeeded }: Amounts): MeasuredWords => ({
       left === 0
         ? `Das reicht für ${lengthNeeded(lengthCm)} Kordel.`
         : `${rounds} Runden ergeben ${lengthNeeded(lengthCm)}: noch ${left} zu stricken.`,
+    ofSecond: ' Die zweite Kordel braucht ebenso viele.',
     notAsked: 'Die Kordel wird bei dem Schritt gemessen, der danach fragt, wenn 20 Runden gestrickt sind.',
     impossible: (lengthCm) =>
       `Runden einer Kordel sind nicht ${length(lengthCm)} lang: gib ihre Länge ein, etwa cord 7.4.`,

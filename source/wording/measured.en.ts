@@ -19,6 +19,7 @@ export const measured = ({ length, lengthNeeded }: Amounts) => ({
       left === 0
         ? `That is long enough for ${lengthNeeded(lengthCm)} of cord.`
         : `${rounds} rounds in all make ${lengthNeeded(lengthCm)}: ${left} more to knit.`,
+    ofSecond: ' The second cord takes as many.',
     notAsked: 'The cord is measured at the step that asks for it, when 20 rounds of it are knitted.',
     impossible: (lengthCm: number) =>
       `Rounds of cord are not ${length(lengthCm)} long: type their length, as in cord 7.4.`,

@@ -85,7 +85,9 @@ export function sayCord(session: Session, words: Words): string {
   const { cord } = session.job.plan;
   const act = currentStep(session)?.act;
   const knitted = act?.kind === 'measure-rounds' ? act.rounds : cord.rounds;
-  return words.measured.cord.planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
+  const { planned, ofSecond } = words.measured.cord;
+  const said = planned(cord.rounds, cord.rounds - knitted, cord.lengthCm);
+  return cord.draws === 2 ? said + ofSecond : said;
 }
 
 export const formatCordFault = (fault: MeasureCordFault, words: Words): string => {

@@ -106,8 +106,8 @@ export const page = ({
     `${length(lengthCm)}, ${counted.bar(barsPerSide)} von jeder Seite, ${tailText}: zweimal die Naht und ${lengthNeeded(endTailCm)} zum Festhalten (Faustregel)`,
   roundsByRows: 'eine Runde so hoch gerechnet wie eine Reihe (Faustregel)',
   roundsByCount: (roundsPer10Cm) => `nach deiner Zählung von ${decimal(roundsPer10Cm)} Runden auf 10 cm`,
-  cord: (stitches, yarn, lengthCm, takeUpCm, tieCm, rounds, passes, metres, height) =>
-    `${counted.stitch(stitches)} aus ${yarn}, ${lengthNeeded(lengthCm)} lang: die Öffnung, ${lengthNeeded(takeUpCm)} für den Weg hinein und hinaus (Faustregel) und zwei Enden von ${length(tieCm)}. ${counted.round(rounds)}, ${counted.pass(passes)}, ${yarnNeeded(metres)} Garn, ${height}.`,
+  cord: (draws, stitches, yarn, lengthCm, takeUpCm, tieCm, rounds, passes, metres, height) =>
+    `${draws === 2 ? 'zwei, die zu beiden Seiten ziehen, jede aus ' : ''}${counted.stitch(stitches)} aus ${yarn}, ${lengthNeeded(lengthCm)} lang: die Öffnung, ${lengthNeeded(takeUpCm)} für den Weg hinein und hinaus (Faustregel) und zwei Enden von ${length(tieCm)}. ${counted.round(rounds)}, ${counted.pass(passes)}, ${yarnNeeded(metres)} Garn, ${height}.`,
   eyeletsApart: (made, spacingCm) => `${made}, je ${length(spacingCm)} auseinander`,
   eyeletsTooFew: (apart) => `${apart}; zu wenige für eine Kordel mit beiden Enden außen`,
   cordUsesAll: 'die Kordel läuft durch alle',
@@ -116,6 +116,8 @@ export const page = ({
   gapAtGraft: (graftGapCm) => `${length(graftGapCm)} an der Verbindung`,
   widestThen: (widestGapCm, atGraft) => `${length(widestGapCm)} dort, danach ${atGraft}`,
   eyelets: (apart, uses, gap) => `${apart}; ${uses}. Der weiteste Abstand ist ${gap}.`,
+  secondFrom: (eyelet) =>
+    ` Die zweite Kordel geht zuerst durch Lochmasche ${eyelet} hinein, der Verbindung gegenüber, wo die erste herauskommt.`,
   keepCords: (freeCordCm, loopCm) =>
     `halte Kordeln von kleinen Kindern fern: EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten eine freie Kordel von ${freeCordCm} mm und eine Schlinge von ${loopCm} mm Umfang, mit 25 N gezogen; sieh in die geltende Ausgabe. Dieser Beutel ist kein Spielzeug; es gelten die Regeln am Ort.`,
   sizeIs: (width, widthMore, depth, depthMore, finishState) =>

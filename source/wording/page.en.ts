@@ -116,6 +116,7 @@ export const page = ({
   roundsByRows: 'a round taken to be as high as a row (rule of thumb)',
   roundsByCount: (roundsPer10Cm: number) => `by your count of ${decimal(roundsPer10Cm)} rounds to 10 cm`,
   cord: (
+    draws: 1 | 2,
     stitches: number,
     yarn: string,
     lengthCm: number,
@@ -126,7 +127,7 @@ export const page = ({
     metres: number,
     height: string,
   ) =>
-    `${counted.stitch(stitches)} of ${yarn}, ${lengthNeeded(lengthCm)} long: the mouth, ${lengthNeeded(takeUpCm)} for its way in and out (rule of thumb), and two ties of ${length(tieCm)}. ${counted.round(rounds)}, ${counted.pass(passes)}, ${yarnNeeded(metres)} of yarn, ${height}.`,
+    `${draws === 2 ? 'two that pull from both sides, each of ' : ''}${counted.stitch(stitches)} of ${yarn}, ${lengthNeeded(lengthCm)} long: the mouth, ${lengthNeeded(takeUpCm)} for its way in and out (rule of thumb), and two ties of ${length(tieCm)}. ${counted.round(rounds)}, ${counted.pass(passes)}, ${yarnNeeded(metres)} of yarn, ${height}.`,
   eyeletsApart: (made: number, spacingCm: number) => `${made}, ${length(spacingCm)} apart`,
   eyeletsTooFew: (apart: string) => `${apart}; too few for a cord with both ends outside`,
   cordUsesAll: 'the cord uses all',
@@ -135,6 +136,8 @@ export const page = ({
   gapAtGraft: (graftGapCm: number) => `${length(graftGapCm)} at the graft`,
   widestThen: (widestGapCm: number, atGraft: string) => `${length(widestGapCm)} there, then ${atGraft}`,
   eyelets: (apart: string, uses: string, gap: string) => `${apart}; ${uses}. The widest gap is ${gap}.`,
+  secondFrom: (eyelet: number) =>
+    ` The second cord goes in first through eyelet ${eyelet}, across from the graft, where the first comes out.`,
   keepCords: (freeCordCm: number, loopCm: number) =>
     `keep cords from small children: EN 71-1:2005+A8:2009 let toys for the very young have a free cord of ${freeCordCm} mm and a noose ${loopCm} mm round, pulled with 25 N; see the edition in force. This bag is no toy; local rules decide.`,
   sizeIs: (width: string, widthMore: string, depth: string, depthMore: string, finishState: RelaxedState) =>

@@ -28,6 +28,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
     `Seine Streifen (${yarns}) steigen nach ${sideWord(up)} an, im Winkel von ${angle} zum Boden, die glatte Seite außen.`,
   cordWay: (size, made, which) =>
     `Die Kordel läuft durch ${size} von ${counted.eyelet(made)}; beide Enden kommen an der Verbindung heraus, ${which === 'front' ? 'vorn' : 'hinten'}.`,
+  cordsWay: (size, made, which) =>
+    `Zwei Kordeln laufen gegeneinander durch ${size} von ${counted.eyelet(made)}; die Enden der einen kommen an der Verbindung heraus, ${which === 'front' ? 'vorn' : 'hinten'}, die der anderen gegenüber.`,
   bottomSewn: 'Der Boden ist genäht.',
   bottomBoxed: (widthCm, depthCm, sideCm) =>
     `Der Boden ist genäht, seine Ecken sind quer abgenäht: er steht auf ${length(widthCm)} mal ${length(depthCm)}, die Seiten sind ${length(sideCm)} hoch.`,

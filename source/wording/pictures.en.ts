@@ -35,6 +35,8 @@ export const pictures = ({ length }: Amounts) => ({
     `Its stripes (${yarns}) climb to the ${up} at ${angle} to the bottom, seen with the knit side out.`,
   cordWay: (size: number, made: number, which: 'front' | 'back') =>
     `The cord runs through ${size} of ${counted.eyelet(made)}; both its ends come out at the graft, on the ${which}.`,
+  cordsWay: (size: number, made: number, which: 'front' | 'back') =>
+    `Two cords run through ${size} of ${counted.eyelet(made)}, one against the other; the ends of one come out at the graft, on the ${which}, those of the other across from it.`,
   bottomSewn: 'The bottom is sewn.',
   bottomBoxed: (widthCm: number, depthCm: number, sideCm: number) =>
     `The bottom is sewn and its corners are boxed: it stands on ${length(widthCm)} by ${length(depthCm)}, with sides ${length(sideCm)} high.`,

@@ -59,6 +59,7 @@ function cordText({ cord, brief }: Plan, words: Words): string {
   const { roundsPer10Cm, tieCm } = brief.cord;
   const height = roundsPer10Cm === null ? words.page.roundsByRows : words.page.roundsByCount(roundsPer10Cm);
   return words.page.cord(
+    cord.draws,
     cord.stitches,
     cord.yarn,
     cord.lengthCm,
@@ -79,7 +80,8 @@ function eyeletText({ eyelets }: Plan, words: Words): string {
     skipped.length === 0 ? words.page.cordUsesAll : words.page.cordUsesSome(used.length, skipped.map(String));
   const atGraft = words.page.gapAtGraft(graftGapCm);
   const gap = skipped.length === 0 ? atGraft : words.page.widestThen(widestGapCm, atGraft);
-  return words.page.eyelets(apart, uses, gap);
+  const second = eyelets.secondFrom === null ? '' : words.page.secondFrom(eyelets.secondFrom);
+  return words.page.eyelets(apart, uses, gap) + second;
 }
 
 /** The limits in the unit in which they are published. */

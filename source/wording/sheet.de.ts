@@ -181,6 +181,8 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   underBars: 'der Faden läuft unter jedem Quersteg durch',
   drawUp: 'anziehen',
   cordOutside: 'durchgezogen: außen; gestrichelt: innen; leerer Ring: ausgelassen',
+  secondCord: (eyelet) =>
+    `die zweite Kordel beginnt vor Lochmasche ${eyelet} und geht hinein, wo die erste herauskommt`,
   hungForRow: 'hängt ab Reihe 1',
   hungAfter: (row) => `umgesetzt nach Reihe ${row}`,
   atRow: (row) => `bei Reihe ${row}`,
@@ -201,6 +203,8 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
     seam: 'Die Naht: der Faden läuft abwechselnd unter einem Quersteg vorn und einem hinten durch; dann wird er angezogen',
     corner:
       'Eine flach gelegte Ecke, auf links: die Bodennaht läuft in der Mitte zur Spitze, und rechtwinklig dazu wird quer genäht',
+    threadingOfTwo: (used, made) =>
+      `Zwei Kordeln laufen durch ${used} von ${made} Lochmaschen, die eine hinein, wo die andere herauskommt; die Enden der einen hängen an der Verbindung, die der anderen gegenüber`,
     threading: (used, made) =>
       `Die Kordel läuft durch ${used} von ${made} Lochmaschen, hinein und heraus, von der Verbindung rundum bis zur Verbindung`,
     band: 'Die Streifen der Reihe nach',

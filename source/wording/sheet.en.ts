@@ -180,6 +180,8 @@ export const sheet = ({ length, small }: Amounts) => ({
   underBars: 'the thread goes under each bar',
   drawUp: 'draw up',
   cordOutside: 'full line: outside; broken line: inside; open ring: passed by',
+  secondCord: (eyelet: number) =>
+    `the second cord begins before eyelet ${eyelet}, and goes in where the first comes out`,
   hungForRow: 'hung for row 1',
   hungAfter: (row: number) => `hung again after row ${row}`,
   atRow: (row: number) => `at row ${row}`,
@@ -201,6 +203,8 @@ export const sheet = ({ length, small }: Amounts) => ({
     seam: 'The seam: the thread goes under one bar of the front, then under one bar of the back, in turn; then it is drawn up',
     corner:
       'A corner laid flat, inside out: the bottom seam runs down its middle to the tip, and a seam at right angles to it is sewn across',
+    threadingOfTwo: (used: number, made: number) =>
+      `Two cords go through ${used} of ${made} eyelets, one in where the other comes out; the ends of one hang at the graft, those of the other half-way round`,
     threading: (used: number, made: number) =>
       `The cord goes through ${used} of ${made} eyelets, in and out, from the graft round to the graft`,
     band: 'The stripes in order',

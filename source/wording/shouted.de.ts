@@ -57,5 +57,5 @@ export const shouted = (_: Amounts): ActWords => ({
   'weigh-flat-cord': () => 'Gewicht',
   'draw-through': () => 'durchziehen',
   'sew-cord': () => 'nähen',
-  tie: () => 'Schleife',
+  tie: ({ draw }) => (draw === 'only' ? 'Schleife' : 'knoten'),
 });

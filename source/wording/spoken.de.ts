@@ -3,7 +3,7 @@ import type { Side } from '../bed/bed.ts';
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
-import { yarnName } from './forms.de.ts';
+import { whichCord, yarnName } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };
 const edge: Readonly<Record<Side, string>> = { left: 'linker Rand', right: 'rechter Rand' };
@@ -22,8 +22,8 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
     `${count} Nadeln, ${first} bis ${last}. Schlitten ${at[carriage]}`,
   'set-needles-again': ({ count, first, last, carriage }) =>
     `Schlitten zurück nach ${at[carriage]}, ${count} Nadeln, ${first} bis ${last}`,
-  'set-cord-needles': ({ count, first, last, carriage }) =>
-    `${count} Nadeln, ${first} bis ${last}. Schlitten ${at[carriage]}`,
+  'set-cord-needles': ({ draw, count, first, last, carriage }) =>
+    `${draw === 'only' ? '' : `${whichCord[draw]}Kordel: `}${count} Nadeln, ${first} bis ${last}. Schlitten ${at[carriage]}`,
   'cast-on': ({ yarn, from, to }) => `mit ${yarnName(yarn)} umwickeln, ${from} bis ${to}`,
   'cast-on-cord': ({ count, yarn, from, to }) => `${count} Nadeln mit ${yarn} umwickeln, ${from} bis ${to}`,
   'hang-comb': () => 'Anschlagkamm einhängen',
@@ -83,5 +83,8 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
   'draw-through': () => 'abschneiden, durchziehen, abnehmen',
   'sew-cord': () => 'Kordel zusammennähen',
   'thread-eyelets': ({ inThrough, outThrough }) => `hinein durch ${inThrough}, heraus durch ${outThrough}`,
-  tie: () => 'Schleife binden',
+  tie: ({ draw }) =>
+    draw === 'only'
+      ? 'Schleife binden'
+      : `Enden der ${draw === 'first' ? 'ersten' : 'zweiten'} Kordel verknoten`,
 });

@@ -19,8 +19,8 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
     `${count} needles, ${first} to ${last}. Carriage ${carriage}`,
   'set-needles-again': ({ count, first, last, carriage }) =>
     `carriage back to the ${carriage}, ${count} needles, ${first} to ${last}`,
-  'set-cord-needles': ({ count, first, last, carriage }) =>
-    `${count} needles, ${first} to ${last}. Carriage ${carriage}`,
+  'set-cord-needles': ({ draw, count, first, last, carriage }) =>
+    `${draw === 'only' ? '' : `${draw} cord: `}${count} needles, ${first} to ${last}. Carriage ${carriage}`,
   'cast-on': ({ yarn, from, to }) => `wrap with ${theYarn(yarn)}, ${from} to ${to}`,
   'cast-on-cord': ({ count, yarn, from, to }) => `wrap ${count} needles with ${yarn}, ${from} to ${to}`,
   'hang-comb': () => 'hang the comb',
@@ -75,5 +75,5 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
   'draw-through': () => 'cut, draw through, take off',
   'sew-cord': () => 'sew the cord together',
   'thread-eyelets': ({ inThrough, outThrough }) => `in through ${inThrough}, out through ${outThrough}`,
-  tie: () => 'tie a bow',
+  tie: ({ draw }) => (draw === 'only' ? 'tie a bow' : `knot the ends of the ${draw} cord`),
 });

@@ -4,7 +4,7 @@ import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
-import { theYarn, toTheYarn } from './forms.de.ts';
+import { theYarn, toTheYarn, whichCord } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };
 const edge: Readonly<Record<Side, string>> = { left: 'Linker Rand', right: 'Rechter Rand' };
@@ -100,8 +100,8 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Miss ${tail(lengthCm)} ${yarn} ab und schneide dort: der Faden zum Verbinden${throughSeam ? ' und für die Bodennaht' : ''}.${
         alsoCut.length === 0 ? '' : ` Schneide auch ${list(alsoCut)} ab.`
       }`,
-    'set-cord-needles': ({ carriage, count, first, last }) =>
-      `Für die Kordel, Maschenweite wie beim Beutel: Schlitten ${at[carriage]}. Bring ${count} Nadeln in Arbeit: ${first} bis ${last}.`,
+    'set-cord-needles': ({ draw, carriage, count, first, last }) =>
+      `Für die ${whichCord[draw]}Kordel, Maschenweite wie beim Beutel: Schlitten ${at[carriage]}. Bring ${count} Nadeln in Arbeit: ${first} bis ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>
       `Wickle ${yarn} um die ${count} Nadeln, von ${from} bis ${to} neben dem Schlitten, und lass ${endTail} hängen.`,
     'thread-cord': ({ yarn }) => `Fädle ${yarn} in den Fadenführer ein.`,
@@ -165,12 +165,20 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     },
     'measure-rounds': ({ rounds, lengthCm }) =>
       `Miss die Kordel, locker liegend: ${rounds} Runden sollen ${length(lengthCm)} sein. Wo deine abweichen, tippe cord und deine Länge: danach richten sich die übrigen Runden.`,
-    'measure-cord': ({ lengthCm }) =>
-      `Miss die Kordel, ohne sie zu dehnen: sie soll ${lengthNeeded(lengthCm)} lang sein. Ist sie kürzer, strick weitere Runden.`,
+    'measure-cord': ({ draw, lengthCm }) =>
+      `Miss die ${whichCord[draw]}Kordel, ohne sie zu dehnen: sie soll ${lengthNeeded(lengthCm)} lang sein. Ist sie kürzer, strick weitere Runden.`,
     'sew-cord': () =>
       'Falte das Band der Länge nach, rechte Seite außen, und näh mit dem Ende seine langen Ränder zusammen, Querfaden für Querfaden.',
-    'thread-eyelets': ({ hole, of, inThrough, outThrough }) =>
-      `Löcher ${hole} und ${hole + 1} von ${of}, von der Verbindung aus gezählt: die Kordel geht durch Lochmasche ${inThrough} hinein und kommt durch Lochmasche ${outThrough} heraus.`,
-    tie: () => 'Mach beide Enden gleich lang, knote jedes ab und binde eine Schleife.',
+    'thread-eyelets': ({ draw, hole, of, inThrough, outThrough }) =>
+      draw === 'second'
+        ? `Zweite Kordel, Löcher ${hole} und ${hole + 1} von ${of}, der Verbindung gegenüber begonnen: hinein, wo die erste herauskommt, durch Lochmasche ${inThrough}, und heraus durch Lochmasche ${outThrough}.`
+        : `Löcher ${hole} und ${hole + 1} von ${of}, von der Verbindung aus gezählt: die ${whichCord[draw]}Kordel geht durch Lochmasche ${inThrough} hinein und kommt durch Lochmasche ${outThrough} heraus.`,
+    tie: ({ draw }) => {
+      if (draw === 'only') return 'Mach beide Enden gleich lang, knote jedes ab und binde eine Schleife.';
+      const even = `Mach beide Enden der ${draw === 'first' ? 'ersten' : 'zweiten'} Kordel gleich lang und knote sie zusammen`;
+      return draw === 'first'
+        ? `${even}, außen an der Verbindung, damit sie bleibt, während die andere einläuft.`
+        : `${even}, außen der Verbindung gegenüber. Zieh beide Knoten auseinander: die Öffnung schließt sich.`;
+    },
   };
 };

@@ -101,8 +101,8 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Measure ${tail(lengthCm)} of ${yarn} and cut it there: the tail for the graft${throughSeam ? ' and the bottom seam' : ''}.${
         alsoCut.length === 0 ? '' : ` Cut ${list(alsoCut)} too.`
       }`,
-    'set-cord-needles': ({ carriage, count, first, last }) =>
-      `For the cord, stitch size as for the bag: carriage on the ${carriage}. Bring ${count} needles into work: ${first} to ${last}.`,
+    'set-cord-needles': ({ draw, carriage, count, first, last }) =>
+      `For the ${draw === 'only' ? '' : `${draw} `}cord, stitch size as for the bag: carriage on the ${carriage}. Bring ${count} needles into work: ${first} to ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>
       `E-wrap the ${count} needles with ${yarn}, from ${from} to ${to} beside the carriage, leaving a ${endTail} tail.`,
     'thread-cord': ({ yarn }) => `Thread ${yarn} into the feeder.`,
@@ -164,13 +164,21 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     },
     'measure-rounds': ({ rounds, lengthCm }) =>
       `Measure the cord, lying at rest: ${rounds} rounds should be ${length(lengthCm)}. Where yours differ, type cord and your length: the rounds still to knit follow it.`,
-    'measure-cord': ({ lengthCm }) =>
-      `Measure the cord, lying at rest: it should be ${lengthNeeded(lengthCm)} long. Knit more rounds if it is shorter.`,
+    'measure-cord': ({ draw, lengthCm }) =>
+      `Measure the ${draw === 'only' ? '' : `${draw} `}cord, lying at rest: it should be ${lengthNeeded(lengthCm)} long. Knit more rounds if it is shorter.`,
     'sew-cord': () =>
       'Fold the strip lengthwise, knit side out, and sew its two long edges together with the end, bar by bar.',
-    'thread-eyelets': ({ hole, of, inThrough, outThrough }) =>
-      `Holes ${hole} and ${hole + 1} of ${of}, counted from the graft: the cord goes in through eyelet ${inThrough} and comes out through eyelet ${outThrough}.`,
-    tie: () => 'Even the two ends, knot each, and tie a bow.',
+    'thread-eyelets': ({ draw, hole, of, inThrough, outThrough }) =>
+      draw === 'second'
+        ? `Second cord, holes ${hole} and ${hole + 1} of ${of}, begun across from the graft: where the first comes out, it goes in through eyelet ${inThrough} and comes out through eyelet ${outThrough}.`
+        : `Holes ${hole} and ${hole + 1} of ${of}, counted from the graft: the ${draw === 'only' ? '' : 'first '}cord goes in through eyelet ${inThrough} and comes out through eyelet ${outThrough}.`,
+    tie: ({ draw }) => {
+      if (draw === 'only') return 'Even the two ends, knot each, and tie a bow.';
+      const even = `Even the two ends of the ${draw} cord and knot them together`;
+      return draw === 'first'
+        ? `${even}, outside at the graft, so that it stays while the other goes in.`
+        : `${even}, outside across from the graft. Pull both knots away from each other: the mouth closes.`;
+    },
   };
 };
 

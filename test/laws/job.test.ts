@@ -19,6 +19,50 @@ const overJobs = (check: (job: Job) => void, runs = 500): void =>
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+/** A cord as the moves thread it, hole by hole. Gaps of the mouth are numbered by the hole in use before them, from 0. */
+interface ThreadedCord {
+  readonly holes: readonly number[];
+  readonly sides: readonly string[];
+  readonly sideIn: ReadonlyMap<number, string>;
+  /** The gap that it does not span. */
+  readonly endsIn: number;
+}
+
+function threadedCords(job: Job): readonly ThreadedCord[] {
+  const cords = new Map<string, { eyelet: number; towards: string }[]>();
+  for (const { act, moves } of allSteps(job)) {
+    if (act.kind !== 'thread-eyelets') continue;
+    const threaded = moves.flatMap((move) => (move.move === 'thread' ? [move] : []));
+    cords.set(act.draw, [...(cords.get(act.draw) ?? []), ...threaded]);
+  }
+  const { used } = job.plan.eyelets;
+  return [...cords.values()].map((cord) => {
+    let side = 'outside';
+    const sideIn = new Map<number, string>();
+    for (const [i, { eyelet, towards }] of cord.entries()) {
+      // Through the cloth: it comes out on the other side, and goes on to the next hole round the mouth.
+      expect(towards).not.toBe(side);
+      side = towards;
+      const next = cord[i + 1];
+      if (!next) continue;
+      const gap = used.indexOf(eyelet);
+      expect(next.eyelet).toBe(used[(gap + 1) % used.length]);
+      sideIn.set(gap, side);
+    }
+    const endsIn = used.findIndex((_, gap) => !sideIn.has(gap));
+    return { holes: cord.map(({ eyelet }) => eyelet), sides: cord.map((one) => one.towards), sideIn, endsIn };
+  });
+}
+
+/** Gaps of the mouth in cm after the cords have been drawn out little by little: what is drawn out is taken from all that a cord spans. */
+function pulled({ plan }: Job, cords: readonly ThreadedCord[]): readonly number[] {
+  const { gapsCm, acrossCm } = plan.eyelets;
+  const gaps = [...gapsCm, acrossCm];
+  for (let pull = 0; pull < 400; pull++)
+    for (const { sideIn } of cords) for (const gap of sideIn.keys()) gaps[gap] = (gaps[gap] ?? 0) * 0.96;
+  return gaps;
+}
+
 const inStripes = (step: Step): boolean => step.phase === 'stripes' || step.phase === 'closing-row';
 
 describe('every job', () => {
@@ -128,15 +172,39 @@ describe('every job', () => {
     }, 100);
   });
 
-  it('threads the cord so that both ends come out on the outside', () => {
+  it('threads each cord so that both its ends come out on the outside, and two of them against each other', () => {
     overJobs((job) => {
-      const threaded = [...allSteps(job)]
-        .flatMap((step) => step.moves)
-        .filter((move) => move.move === 'thread');
-      expect(threaded.length % 2).toBe(0);
-      expect(threaded.map((move) => move.eyelet)).toEqual(job.plan.eyelets.used);
-      if (threaded.length > 0) expect(threaded[0]?.towards).toBe('inside');
-      if (threaded.length > 0) expect(threaded.at(-1)?.towards).toBe('outside');
+      const { used } = job.plan.eyelets;
+      const cords = threadedCords(job);
+      expect(cords.length).toBe(used.length === 0 ? 0 : job.plan.brief.cord.draws);
+      for (const cord of cords) {
+        expect(cord.holes.toSorted((a, b) => a - b)).toEqual(used);
+        expect(cord.sides.at(-1)).toBe('outside');
+      }
+      const [first, second] = cords;
+      if (first) expect(first.holes).toEqual(used);
+      if (!first || !second) return;
+      const ends = second.endsIn;
+      // One inside where the other is outside, in every gap of the mouth.
+      for (const [gap, side] of second.sideIn) {
+        if (gap !== first.endsIn) expect(first.sideIn.get(gap)).not.toBe(side);
+      }
+      expect(first.sideIn.get(ends)).toBe('inside');
+      expect(second.sideIn.get(first.endsIn)).toBe('inside');
+      const [before = 0, after = 0] = [used[ends], used[ends + 1]];
+      const offHalf = Math.abs((before + after) / 2 - (job.plan.eyelets.made + 1) / 2);
+      expect(offHalf).toBeLessThanOrEqual(job.plan.eyelets.widestGapIntervals);
+    }, 400);
+  });
+
+  it('closes the whole mouth when two cords are pulled at both sides, where one leaves a gap', () => {
+    overJobs((job) => {
+      const [first, second] = threadedCords(job);
+      if (!first) return;
+      const open = pulled(job, [first]);
+      expect(open.filter((gap) => gap > 1e-3)).toHaveLength(1);
+      expect(open[first.endsIn]).toBeGreaterThan(1e-3);
+      if (second) for (const gap of pulled(job, [first, second])) expect(gap).toBeLessThan(1e-3);
     }, 100);
   });
 

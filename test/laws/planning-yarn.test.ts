@@ -42,7 +42,8 @@ function metresAlongSteps(plan: Plan, yarn: string): number {
   const isFlat = plan.brief.bed.without.includes('slip');
   const roundMm = cord.stitches * gauge.loopLengthMm + (isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm);
   const sewnMm = isFlat ? 20 * cord.lengthCm + 150 : 0;
-  const cordMm = cord.yarn === yarn ? cord.rounds * roundMm + sewnMm + 300 : 0;
+  const oneCordMm = cord.rounds * roundMm + sewnMm + 300;
+  const cordMm = cord.yarn === yarn ? plan.brief.cord.draws * oneCordMm : 0;
   return (loopsMm + strandMm + startMm + endMm + cordMm) / 1000;
 }
 

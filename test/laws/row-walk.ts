@@ -28,7 +28,12 @@ interface WalkedBrief {
   readonly yarns: Readonly<Record<string, { readonly metresPer100g: number }>>;
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
   readonly waste: { readonly yarn: string; readonly rows: number };
-  readonly cord: { readonly stitches: number; readonly yarn: string; readonly tieCm: number };
+  readonly cord: {
+    readonly stitches: number;
+    readonly yarn: string;
+    readonly tieCm: number;
+    readonly draws?: 1 | 2;
+  };
 }
 
 type State = 'dry-relaxed' | 'wet-relaxed' | 'fully-relaxed';
@@ -311,7 +316,7 @@ function yarnOfBag(
     }
     if (lastRow === rows) mm += 10 * (work.graft.tailCm + work.seam.tailCm + work.cornersCm);
     else if (lastRow > 0) mm += 150;
-    if (brief.cord.yarn === yarn) mm += 1000 * work.cordMetres + 300;
+    if (brief.cord.yarn === yarn) mm += (brief.cord.draws ?? 1) * (1000 * work.cordMetres + 300);
     const grams = (mm / 1000 / metresPer100g) * 100;
     const unweighed = { haveGrams: null, enough: null, shortGrams: null };
     return { yarn, metres: mm / 1000, grams, withReserveGrams: 1.15 * grams, ...unweighed };
@@ -352,9 +357,17 @@ function eyeletsOf(
   }
   const gaps = used.slice(1).map((hole, i) => between(used[i] ?? 0, hole) / 10);
   const round = used.length > 0 ? between(used.at(-1) ?? 0, (used[0] ?? 0) + made) / 10 : 0;
+  const winds = (spanned: readonly number[]): number =>
+    spanned.reduce((sum, gap) => sum + Math.hypot(gap, thickMm / 10) - gap, 0);
+  // A second cord begins at a hole that is second, fourth … from the graft, as near to half the holes' way as there is one.
+  const offHalf = (i: number): number => Math.abs((used[i - 1] ?? 0) + (used[i] ?? 0) - made - 1);
+  let second: number | undefined;
+  for (let i = 1; cord.draws === 2 && i < used.length; i += 2)
+    if (second === undefined || offHalf(i) < offHalf(second)) second = i;
+  const ofSecond = [...gaps.filter((_, i) => i + 1 !== second), round];
   const steps = used.map((hole, i) => (used[i + 1] ?? (used[0] ?? 0) + made + 1) - hole);
   return {
-    takeUpCm: gaps.reduce((sum, gap) => sum + Math.hypot(gap, thickMm / 10) - gap, 0),
+    takeUpCm: Math.max(winds(gaps), second === undefined ? 0 : winds(ofSecond)),
     told: {
       made,
       used,
@@ -363,7 +376,9 @@ function eyeletsOf(
       spacingCm: spacing / 10,
       graftGapCm: atGraft / 10,
       widestGapCm: Math.max(round, ...gaps),
+      acrossCm: round,
       gapsCm: gaps,
+      secondFrom: second === undefined ? null : (used[second] ?? null),
     },
   };
 }
@@ -381,12 +396,12 @@ function cordOf(
   let rounds = 0;
   // A flat one goes to and fro: the carriage ends where it began.
   while (rounds * stitch.high < 10 * lengthCm - 1e-7 || (isFlat && rounds % 2 === 1)) rounds++;
-  const { stitches, yarn } = cord;
+  const { stitches, yarn, draws = 1 } = cord;
   const roundMm = stitches * loopMm + (isFlat ? 0 : (stitches - 1) * stitch.wide);
   const flatSeamCm = isFlat ? 2 * lengthCm + 15 : null;
   const metres = (rounds * roundMm + 10 * (flatSeamCm ?? 0)) / 1000;
   const passes = isFlat ? rounds : 2 * rounds;
-  return { stitches, yarn, lengthCm, takeUpCm, rounds, passes, flatSeamCm, metres };
+  return { draws, stitches, yarn, lengthCm, takeUpCm, rounds, passes, flatSeamCm, metres };
 }
 
 /** Two standard uncertainties, each source moved a little to both sides and the size walked again. */

@@ -1,6 +1,7 @@
 /** Close-ups of the work away from the bed: loops of the graft, bars of the seam, rounds of the cord, holes at the mouth. */
 import type { Glance } from '../../chat/glance.ts';
 import type { BenchView } from '../../chat/view.ts';
+import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import { cornerPicture } from '../../sheet/terminal/draw-by-hand.ts';
 import { graftRows } from '../../sheet/terminal/graft-rows.ts';
@@ -114,12 +115,13 @@ export function roundRows(
 /** The holes round the mouth from the graft on: done, now, to come, and those that are passed by. */
 export function holeRows(
   { plan }: BenchView,
-  { inThrough, outThrough }: Of<'holes'>,
+  { draw, inThrough, outThrough }: Of<'holes'>,
   { width }: Size,
   { ascii }: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
-  const { made, skipped, used } = plan.eyelets;
+  const { made, skipped } = plan.eyelets;
+  const order = threadingOrder(plan.eyelets, draw);
   const room = width - 2 * inset;
   const cell = made * 2 <= room ? 2 : 1;
   const shown = Math.min(made, Math.floor(room / cell));
@@ -130,7 +132,7 @@ export function holeRows(
     [inThrough, down[ascii ? 1 : 0]],
     [outThrough, up[ascii ? 1 : 0]],
   ]);
-  const done = new Set(used.slice(0, used.indexOf(inThrough)));
+  const done = new Set(order.slice(0, order.indexOf(inThrough)));
   const signs = holes.map((hole): Span => {
     const sign = now.get(hole) ?? (skipped.includes(hole) ? by : done.has(hole) ? full : open);
     return { text: sign.padEnd(cell), ...(now.has(hole) ? { bold: true } : {}) };

@@ -4,7 +4,7 @@ import { type Bed, emptyBed } from '../../bed/bed.ts';
 import { isHandMove, type Move } from '../../bed/move.ts';
 import { parseNeedle } from '../../bed/needles.ts';
 import { acts } from '../../steps/acts.ts';
-import { type Job, stepAt } from '../../steps/job.ts';
+import { drawOfStep, type Job, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
 
 /** The bed before the first step: the carriage wherever it was left. */
@@ -60,5 +60,8 @@ function settledBed(job: Job, step: Step): Bed | null {
   const right = parseNeedle(empty.length, after.right) ?? -1;
   const needles = [...empty];
   needles.fill({ working: true, loopCount: 1, yarn: after.feeder }, left, right + 1);
-  return { ...bed, needles, loopsOff: phase === 'cord' ? plan.stitches : 0 };
+  if (phase !== 'cord') return { ...bed, needles, loopsOff: 0 };
+  // What came off the needles last: the bag, or the cord before this one.
+  const last = drawOfStep(job, step.step) === 'second' ? plan.cord : plan;
+  return { ...bed, needles, loopsOff: last.stitches };
 }

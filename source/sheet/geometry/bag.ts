@@ -1,7 +1,7 @@
 /**
  * The finished bag lying flat, knit side out: the front layer of the folded strip, less the stitch that the bottom seam
  * takes, with the eyelets and what shows of the cord. The cord goes in at the first hole used, out at the next, and so
- * on; both its ends come out at the graft.
+ * on; both its ends come out at the graft. A second cord shows where the first does not, its ends half-way round.
  */
 import type { Plan } from '../../planning/plan.ts';
 import type { Point, Polygon } from './shape.ts';
@@ -27,23 +27,33 @@ export interface Bag {
   readonly cordOutside: readonly Segment[];
   /** Where both ends of the cord come out; null when that is on the back. */
   readonly ends: Point | null;
+  /** Where those of a second cord do; null where there is none. */
+  readonly secondEnds: { readonly at: Point; readonly layer: 'front' | 'back' } | null;
 }
 
 export function bagOf(plan: Plan): Bag {
   const band = unroll(plan);
   const seamMm = band.stitchDepthMm;
   const sewn = { bottom: seamMm, top: band.depthMm };
+  const folded = (shape: Polygon) =>
+    foldShape(band, shape, sewn).map((part) => ({
+      layer: part.layer,
+      shape: part.folded.map(([x, y]): Point => [x, y - seamMm]),
+    }));
   const front = (shape: Polygon): readonly Polygon[] =>
-    foldShape(band, shape, sewn)
-      .filter((part) => part.layer === 'front')
-      .map((part) => part.folded.map(([x, y]): Point => [x, y - seamMm]));
-  const { cordStitches, eyelets, outside } = cordLine(plan);
+    folded(shape).flatMap((part) => (part.layer === 'front' ? [part.shape] : []));
+  const { cordStitches, eyelets, outside, secondEnds } = cordLine(plan);
   const line = (one: Point, other: Point): readonly Segment[] =>
     front([one, other]).map((shape) => {
       const fromLeft = shape.toSorted(([x1], [x2]) => x1 - x2);
       return [fromLeft[0] as Point, fromLeft.at(-1) as Point];
     });
   const onFront = (point: Point): Point | undefined => front([point, point])[0]?.[0];
+  const placeOf = (point: Point): Bag['secondEnds'] => {
+    const [part] = folded([point, point]);
+    const [at] = part?.shape ?? [];
+    return part && at ? { at, layer: part.layer } : null;
+  };
   return {
     widthMm: band.widthMm,
     depthMm: band.depthMm - seamMm,
@@ -64,12 +74,15 @@ export function bagOf(plan: Plan): Bag {
       line(bandPoint(band, from, cordStitches), bandPoint(band, to, cordStitches)),
     ),
     ends: onFront(bandPoint(band, 0, cordStitches)) ?? null,
+    secondEnds: secondEnds === null ? null : placeOf(bandPoint(band, secondEnds, cordStitches)),
   };
 }
 
 /** Where the cord runs, in stitches from the trailing edge and in row lines: the graft is line 0 and line T. */
 function cordLine({ brief, stitches, rows, eyelets }: Plan) {
   const used = new Set(eyelets.used);
+  /** The place of the hole before the one where a second cord begins. */
+  const second = eyelets.secondFrom === null ? 0 : eyelets.used.indexOf(eyelets.secondFrom);
   const stops = [0, ...eyelets.used.map((number) => number * brief.shapeEveryRows), rows];
   return {
     cordStitches: stitches - brief.edgeStitches - 0.5,
@@ -78,8 +91,11 @@ function cordLine({ brief, stitches, rows, eyelets }: Plan) {
       used: used.has(i + 1),
       rowLine: (i + 1) * brief.shapeEveryRows,
     })),
-    outside: stops.flatMap((from, i): [number, number][] =>
-      i % 2 === 0 ? [[from, stops[i + 1] ?? rows]] : [],
-    ),
+    // The two cords take turns outside.
+    outside: stops.flatMap((from, i): [number, number][] => {
+      const to = stops[i + 1];
+      return to !== undefined && (i % 2 === 0 || eyelets.secondFrom !== null) ? [[from, to]] : [];
+    }),
+    secondEnds: second > 0 ? ((stops[second] ?? 0) + (stops[second + 1] ?? 0)) / 2 : null,
   };
 }

@@ -53,7 +53,7 @@ export function digestOf(
     graft: told('graft'),
     seam: told('seam'),
     corners: told('corners'),
-    cord: told('cord'),
+    cord: cordItems(parts.cord, sentences, leadingTo),
     threading: told('threading'),
   };
 }
@@ -72,6 +72,22 @@ function runsOf(steps: readonly Step[]): readonly (readonly Step[])[] {
     else runs.push([step]);
   }
   return runs;
+}
+
+/** A second cord is knitted as the first was: its first step and its last say it. */
+function cordItems(
+  steps: readonly Step[],
+  sentences: Sentences,
+  leadingTo: (first: string, last: string) => string,
+): readonly Item[] {
+  const second = steps.findIndex(({ act }) => act.kind === 'set-cord-needles' && act.draw === 'second');
+  const [first, last] = [steps[second], steps.at(-1)];
+  const once = runsOf(second < 0 ? steps : steps.slice(0, second)).map((run) =>
+    itemOf(run, sentences, leadingTo),
+  );
+  return first && last
+    ? [...once, { text: leadingTo(sentences.step(first), sentences.step(last)), mind: null }]
+    : once;
 }
 
 /** The first step of each kind; a yarn that comes anew, comes back, or leaves for good is a kind of its own. */

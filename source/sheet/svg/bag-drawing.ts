@@ -59,6 +59,7 @@ export function bagDrawing(plan: Plan, { sheet, amounts }: Words, options: BagDr
     sheet.shows.bag(size.widthCm, size.depthCm),
     [
       within(fills.defs),
+      ...pullBehind(plan, bag, scale, onPaper),
       marked(
         element(
           'g',
@@ -126,6 +127,8 @@ function graftLine([one, other]: Segment, onPaper: OnPaper): string {
 /** The cord where it shows, the eyelets, and the bow at the graft, where both its ends come out. */
 function cord(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly Mark[] {
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
+  const tieMm = plan.brief.cord.tieCm * 10 * scale;
+  const tied = plan.cord.draws === 2 ? (at: Point, mm: number, of: string) => pull(at, mm, of, 1) : bow;
   const gap = ((bag.widthMm * 2 * scale) / plan.rows) * plan.brief.shapeEveryRows;
   const radius = Math.min(0.8, gap * 0.3);
   const holes = bag.eyelets.map(({ at, used }) => {
@@ -146,7 +149,8 @@ function cord(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly M
   });
   return [
     within(holes.join('') + strands.join('')),
-    ...(bag.ends ? bow(onPaper(bag.ends), plan.brief.cord.tieCm * 10 * scale, colour) : []),
+    ...(bag.ends ? tied(onPaper(bag.ends), tieMm, colour) : []),
+    ...(bag.secondEnds?.layer === 'front' ? pull(onPaper(bag.secondEnds.at), tieMm, colour, 1) : []),
   ];
 }
 
@@ -177,6 +181,40 @@ function bow([x, y]: Point, tieMm: number, colour: string): readonly Mark[] {
       [x + loop * 1.05 + 0.7, y + tail * 0.95 + 0.7],
     ]),
   ];
+}
+
+/** Two ends knotted together to be pulled by: they hang down, or stand up where they come from behind (drawn for the eye). */
+function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): readonly Mark[] {
+  const long = Math.min(26, tieMm * 0.5);
+  const p = (dx: number, dy: number): string => pair([x + dx, y + down * dy]);
+  const end = (to: -1 | 1): string =>
+    twoTone(
+      `M${p(to * 1.6, 0)}C${p(to * 2.2, long * 0.3)} ${p(to * 0.5, long * 0.4)} ${p(0, long * 0.6)}L${p(to * 1.4, long)}`,
+      colour,
+      0.9,
+      'round',
+    );
+  const knot = element('circle', {
+    cx: x,
+    cy: y + down * long * 0.6,
+    r: 1.1,
+    fill: colour,
+    stroke: palette.ink,
+    'stroke-width': 0.2,
+  });
+  return [
+    marked(end(-1) + end(1) + knot, [
+      [x - 3, y],
+      [x + 3, y + down * (long + 0.7)],
+    ]),
+  ];
+}
+
+/** The ends of a second cord that come out on the back, seen over the mouth. */
+function pullBehind(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly Mark[] {
+  if (bag.secondEnds?.layer !== 'back') return [];
+  const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
+  return pull(onPaper(bag.secondEnds.at), plan.brief.cord.tieCm * 10 * scale, colour, -1);
 }
 
 /** Small stitches along the bottom. */

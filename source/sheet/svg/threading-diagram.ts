@@ -20,6 +20,9 @@ interface Place {
   readonly hole: number | null;
 }
 
+/** Of the second cord, where there is one. */
+const secondColour = '#b3204d';
+
 export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: number): Drawing {
   const { made, used } = eyelets;
   const markMm = textWidth(words.graftLine, size) + 2;
@@ -48,6 +51,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
         [end, y + 4.5],
       ]),
       ...strands(places, from, end).map(within),
+      ...(eyelets.secondFrom === null ? [] : secondStrands(places, eyelets, from, end).map(within)),
       ...places.map((place) => within(holeAt(place))),
       ...places
         .filter(({ number }) => number % 5 === 0 || number === 1 || number === made)
@@ -57,8 +61,19 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
     ];
   });
   return drawingOf(
-    words.shows.threading(used.length, made),
-    [...marks, written([0, lines * lineMm - 3.4], words.cordOutside, { size, colour: palette.quiet })],
+    (eyelets.secondFrom === null ? words.shows.threading : words.shows.threadingOfTwo)(used.length, made),
+    [
+      ...marks,
+      written([0, lines * lineMm - 3.4], words.cordOutside, { size, colour: palette.quiet }),
+      ...(eyelets.secondFrom === null
+        ? []
+        : [
+            written([0, lines * lineMm + 0.6], words.secondCord(eyelets.secondFrom), {
+              size,
+              colour: secondColour,
+            }),
+          ]),
+    ],
     { cloth: 'knit', text: words.knitSide },
   );
 }
@@ -89,5 +104,40 @@ function strands(places: readonly Place[], before: number, end: number): readonl
       ...(outside ? { 'stroke-width': 0.8 } : { 'stroke-width': 0.5, 'stroke-dasharray': '0.9 0.8' }),
       class: `cord ${outside ? 'outside' : 'inside'}`,
     });
+  });
+}
+
+/** The second cord, outside where the first is inside; its ends hang in the gap before the hole where it begins. */
+function secondStrands(
+  places: readonly Place[],
+  { used, secondFrom }: Plan['eyelets'],
+  before: number,
+  end: number,
+): readonly string[] {
+  const y = places[0]?.y ?? 0;
+  const endsAt = used.indexOf(secondFrom ?? 0);
+  const stops = [0, ...places.filter(({ hole }) => hole !== null).map(({ x }) => x), end];
+  return stops.slice(1).flatMap((x, i) => {
+    const from = stops[i] ?? 0;
+    const outside = (before + i) % 2 === 1;
+    const style = {
+      stroke: secondColour,
+      ...(outside ? { 'stroke-width': 0.8 } : { 'stroke-width': 0.5, 'stroke-dasharray': '0.9 0.8' }),
+      class: `second ${outside ? 'outside' : 'inside'}`,
+    };
+    if (before + i !== endsAt) {
+      const bend = outside ? -5 : 5;
+      return [strokePath(`M${pair([from, y])}Q${pair([(from + x) / 2, y + bend])} ${pair([x, y])}`, style)];
+    }
+    const middle = (from + x) / 2;
+    return [
+      [from, middle - 0.5],
+      [x, middle + 0.5],
+    ].map(([hole = 0, hangs = 0]) =>
+      strokePath(`M${pair([hole, y])}Q${pair([hangs, y - 1])} ${pair([hangs, y - 5])}`, {
+        ...style,
+        class: 'second-end',
+      }),
+    );
   });
 }

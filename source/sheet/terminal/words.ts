@@ -39,7 +39,11 @@ export function describeBag(plan: Plan, words: Words): readonly string[] {
   return [
     words.pictures.finishedBag(size.widthCm, size.depthCm, size.depthBelowCordCm),
     words.pictures.climbingStripes(yarns, up, formatAngle(size.stripeAngleDeg)),
-    words.pictures.cordWay(eyelets.used.length, eyelets.made, bagOf(plan).ends ? 'front' : 'back'),
+    (brief.cord.draws === 2 ? words.pictures.cordsWay : words.pictures.cordWay)(
+      eyelets.used.length,
+      eyelets.made,
+      bagOf(plan).ends ? 'front' : 'back',
+    ),
     boxed
       ? words.pictures.bottomBoxed(boxed.baseWidthCm, boxed.baseDepthCm, boxed.sideCm)
       : words.pictures.bottomSewn,
