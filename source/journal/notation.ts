@@ -71,6 +71,11 @@ const checksByKind: ReadonlyMap<string, readonly [string, Check][]> = new Map(
   Object.entries(kinds).map(([kind, fields]) => [kind, Object.entries<Check>(fields)]),
 );
 
+/** Every kind of line and its own fields, as they stand in a log. */
+export const logFields: ReadonlyMap<string, readonly string[]> = new Map(
+  [...checksByKind].map(([kind, fields]) => [kind, fields.map(([field]) => field)]),
+);
+
 const occurrences: ReadonlySet<string> = new Set<LogEvent['do']>([
   'resume',
   'quit',

@@ -12,7 +12,8 @@ export type Wish =
 
 type Alone = 'back' | 'answers' | 'help' | 'practice' | 'cancel' | 'quit';
 
-const alone: ReadonlyMap<string, Alone> = new Map([
+/** Words that steer the questions where they stand alone. */
+export const aloneWords: ReadonlyMap<string, Alone> = new Map([
   ['back', 'back'],
   ['undo', 'back'],
   ['zurück', 'back'],
@@ -48,7 +49,7 @@ const question =
 
 export function readInterviewLine(typed: string): Wish {
   const line = typed.trim().replace(/^\//, '').trim();
-  const kind = alone.get(line.toLowerCase());
+  const kind = aloneWords.get(line.toLowerCase());
   if (kind) return { kind };
   const [, first = '', rest = ''] = /^(\S+)\s*(.*)$/u.exec(line) ?? [];
   if (first === '?' || (first.startsWith('?') && rest === ''))

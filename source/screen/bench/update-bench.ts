@@ -66,7 +66,8 @@ function react(state: BenchState, message: BenchMessage): Reaction {
   }
 }
 
-const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
+/** What they do on an empty prompt, where no switch has the key. */
+export const benchKeys: ReadonlyMap<string, PedalAct> = new Map([
   ['enter', 'confirm'],
   ['space', 'confirm'],
   ['left', 'back'],
@@ -76,16 +77,19 @@ const ownKeys: ReadonlyMap<string, PedalAct> = new Map([
 const isLongHold = ({ prompt, settings }: BenchState, { name, text }: Key): boolean =>
   name === 'paste' && isEmpty(prompt) && new Set(text).size === 1 && (text[0] ?? '') in settings.pedals;
 
+/** Large letters on or off, whatever is typed. */
+export const largeKey = 'f2';
+
 /** On an empty prompt some keys act at once; otherwise they type. */
 function takeKey(state: BenchState, key: Key, came: Arrival): Reaction {
   const { assigning, settings, session } = state;
   const id = keyId(key);
   const isPress = key.kind === 'press';
   if (assigning) return pressElsewhere(isPress ? assign(state, assigning, id) : only(state), key, came);
-  const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? ownKeys.get(id)) : undefined;
+  const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? benchKeys.get(id)) : undefined;
   if (what) return pressSwitch(state, what, key, came);
   if (isLongHold(state, key)) return only(state);
-  if (id === 'f2') {
+  if (id === largeKey) {
     return isPress ? set(state, { name: 'large', value: !settings.large }) : only(state);
   }
   const { prompt, line } = typeKey(state.prompt, key, (text) =>

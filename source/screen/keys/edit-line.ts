@@ -47,7 +47,7 @@ const cut =
   };
 
 // The keys of GNU readline's default bindings, as far as a prompt of one line has use for them.
-const edits: ReadonlyMap<string, (line: Line) => Line> = new Map([
+export const editKeys: ReadonlyMap<string, (line: Line) => Line> = new Map([
   ...['left', 'ctrl+b'].map((id) => [id, move(characterLeft)] as const),
   ...['right', 'ctrl+f'].map((id) => [id, move(characterRight)] as const),
   ...['ctrl+left', 'alt+left', 'alt+b'].map((id) => [id, move(wordLeft)] as const),
@@ -77,7 +77,7 @@ function insert(line: Line, text: string): Line {
  */
 export function editLine(line: Line, key: Key): Line {
   if (key.kind === 'release') return line;
-  const edit = edits.get(keyId(key));
+  const edit = editKeys.get(keyId(key));
   if (edit) return edit(line);
   return key.text === '' ? line : insert(line, onOneLine(key.text));
 }

@@ -82,6 +82,14 @@ export async function holdScreen<End, State extends ScreenState<End>>(
   return (isOver ? null : store.get().end) ?? (held.interrupted as NonNullable<End>);
 }
 
+/** What every terminal program does on these, on every screen. */
+export const terminalKeys: ReadonlyMap<string, 'suspend' | 'interrupt' | 'quit'> = new Map([
+  ['ctrl+z', 'suspend'],
+  ['ctrl+c', 'interrupt'],
+  // On an empty prompt; else it takes a letter out.
+  ['ctrl+d', 'quit'],
+]);
+
 function takeKey<End, State extends ScreenState<End>>(
   { get, send }: HeldStore<End, State>,
   key: Key,
@@ -89,8 +97,9 @@ function takeKey<End, State extends ScreenState<End>>(
   suspend: () => void,
 ): void {
   const id = key.kind === 'press' ? keyId(key) : null;
-  if (id === 'ctrl+z') return suspend();
-  if (id === 'ctrl+c') return send({ is: 'quit', how: 'interrupted' });
-  if (id === 'ctrl+d' && isEmpty(get().prompt)) return send({ is: 'quit', how: 'left' });
+  const what = id === null ? undefined : terminalKeys.get(id);
+  if (what === 'suspend') return suspend();
+  if (what === 'interrupt') return send({ is: 'quit', how: 'interrupted' });
+  if (what === 'quit' && isEmpty(get().prompt)) return send({ is: 'quit', how: 'left' });
   send({ is: 'key', key, came });
 }

@@ -32,19 +32,19 @@ export function sent(prompt: Prompt): Prompt {
 /** Whole lines that a text may become. */
 type Complete = (text: string) => readonly string[];
 
+/** Keys of the prompt besides those that edit its line. */
+export const promptKeys: ReadonlyMap<string, (prompt: Prompt, completions: Complete) => Prompt> = new Map([
+  ['up', (prompt) => lookAt(prompt, prompt.lookingAt - 1)],
+  ['down', (prompt) => lookAt(prompt, prompt.lookingAt + 1)],
+  ['tab', (prompt, completions) => complete(prompt, completions)],
+  ['escape', (prompt) => (isEmpty(prompt) ? prompt : { ...prompt, line: emptyLine, choices: [] })],
+]);
+
 /** The prompt after a key that edits, completes or looks back; the very same object when the key does neither. */
 export function promptKey(prompt: Prompt, key: Key, completions: Complete = () => []): Prompt {
   if (key.kind === 'release') return prompt;
-  switch (keyId(key)) {
-    case 'up':
-      return lookAt(prompt, prompt.lookingAt - 1);
-    case 'down':
-      return lookAt(prompt, prompt.lookingAt + 1);
-    case 'tab':
-      return complete(prompt, completions);
-    case 'escape':
-      return isEmpty(prompt) ? prompt : { ...prompt, line: emptyLine, choices: [] };
-  }
+  const own = promptKeys.get(keyId(key));
+  if (own) return own(prompt, completions);
   const line = editLine(prompt.line, key);
   return line === prompt.line ? prompt : { ...prompt, line, lookingAt: prompt.history.length, choices: [] };
 }

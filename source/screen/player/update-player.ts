@@ -34,7 +34,15 @@ function react(state: PlayerState, message: PlayerMessage): PlayerState {
   }
 }
 
-const actions: ReadonlyMap<string, Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe'> | 'quit'> = new Map([
+type PlayerKey =
+  | Exclude<PlayerAction['do'], 'to-phase' | 'to-stripe' | 'play' | 'pause'>
+  | 'play-or-pause'
+  | 'quit';
+
+/** What they do on an empty prompt. */
+export const playerKeys: ReadonlyMap<string, PlayerKey> = new Map([
+  ['space', 'play-or-pause'],
+  ['enter', 'play-or-pause'],
   ['right', 'step-on'],
   ['left', 'step-back'],
   ['+', 'faster'],
@@ -49,8 +57,8 @@ function takeKey(state: PlayerState, key: Key): PlayerState {
   // A capital letter is the same key.
   const id = keyId({ ...key, shift: false });
   if (isEmpty(state.prompt)) {
-    if (id === 'space' || id === 'enter') return act(state, { do: state.player.playing ? 'pause' : 'play' });
-    const action = actions.get(id);
+    const action = playerKeys.get(id);
+    if (action === 'play-or-pause') return act(state, { do: state.player.playing ? 'pause' : 'play' });
     if (action === 'quit') return { ...state, end: 'left' };
     if (action) return act(state, { do: action });
   }
