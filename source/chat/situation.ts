@@ -75,7 +75,7 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
   },
   offer: {
     says: (words: Words) => words.help.now.offer,
-    examples: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help finding', 'next'],
+    examples: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help find', 'next'],
   },
   finished: {
     says: (words: Words) => words.help.now.finished,

@@ -9,34 +9,34 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   back: {
     usage: 'back [wie viele]',
-    summary: 'das Letzte zurücknehmen: Schritt, Sprung, Ausbesserung oder neuen Plan',
+    summary: 'das Letzte zurücknehmen: Schritt, Korrektur oder neuen Plan',
     gist: 'den letzten zurücknehmen',
   },
   redo: {
-    summary: 'wieder tun, was zurückgenommen wurde',
-    gist: 'Zurückgenommenes wieder tun',
+    summary: 'wiederholen, was zurückgenommen wurde',
+    gist: 'Rückgängiges wiederholen',
   },
   go: {
-    usage: 'go PHASE, oder go stripe / row / move / step / stitch / round / mark und Nummer oder Name',
-    summary: 'an eine Stelle springen: sie kommt als Nächstes',
-    gist: 'an eine Stelle springen',
+    usage: 'go TEIL, oder go stripe / row / move / step / stitch / round / mark und Nummer oder Name',
+    summary: 'zu einer Stelle der Arbeit gehen; das Gestrick bleibt, wie es ist',
+    gist: 'zu einer Stelle gehen',
   },
   find: {
     usage:
       'find RÄNDER GARN, carriage left / right, feeder GARN, row / stripes / stitches ZAHL; find and MEHR',
-    summary: 'sagen, was du siehst, und sei es wenig; du hörst, wo es ist oder was schiefging',
+    summary: 'sagen, was du siehst, viel oder wenig: du erfährst, wo du bist oder was schiefging',
     gist: 'sagen, was du siehst',
   },
   rip: {
     usage: 'rip row / stripe / move / step / mark und Nummer oder Name',
-    summary: 'der Rückweg mit den Händen, bis diese Stelle wieder als Nächstes kommt',
-    gist: 'mit den Händen zurück',
+    summary: 'bis zu einer Stelle auftrennen, Reihe für Reihe geführt',
+    gist: 'das Gestrick auftrennen',
   },
   replan: {
     usage:
       'replan shorter / longer / rows ZAHL; replan ZAHL stitches LÄNGE ZAHL rows LÄNGE; weighed GARN GRAMM; colour GARN to GARN',
-    summary: 'von hier aus neu planen: andere Länge, gemessenes Stück, gewogenes Garn, neue Farbe',
-    gist: 'ab hier neu planen',
+    summary: 'den Rest des Beutels ändern: Länge, gemessene Maschendichte, Garn oder eine Farbe',
+    gist: 'den Rest anders planen',
   },
   choose: {
     usage: 'choose [ZAHL]',
@@ -44,8 +44,8 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'einen Vorschlag annehmen',
   },
   stop: {
-    summary: 'einen Rückweg oder eine Ausbesserung abbrechen',
-    gist: 'einen Rückweg abbrechen',
+    summary: 'das Auftrennen oder die Korrektur abbrechen',
+    gist: 'eine Korrektur abbrechen',
   },
   where: {
     summary: 'wo du bist, und wie das Nadelbett aussehen soll',
@@ -79,7 +79,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'was jetzt passt, und Themen',
   },
   note: {
-    summary: 'eine Notiz zu diesem Schritt behalten',
+    summary: 'eine Notiz zu diesem Schritt festhalten',
     gist: 'eine Notiz festhalten',
   },
   notes: {
@@ -88,28 +88,28 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   weigh: {
     usage: 'weigh GARN GRAMM',
-    summary: 'festhalten, was von einem Garn noch da ist; am Ende zeigt das, was der Beutel gebraucht hat',
+    summary: 'festhalten, wie viel von einem Garn übrig ist; am Ende siehst du, was der Beutel gebraucht hat',
     gist: 'was vom Garn übrig ist',
   },
   measured: {
     usage: 'measured BREITE TIEFE',
-    summary: 'die Größe des fertigen Beutels festhalten, trocken und flach, neben dem Plan',
+    summary: 'die Größe des fertigen Beutels festhalten, trocken und flach',
     gist: 'Größe des Beutels festhalten',
   },
   mark: {
-    summary: 'diese Stelle benennen, um zu ihr zurückzukehren',
-    gist: 'diese Stelle benennen',
+    summary: 'hier eine Marke setzen, um zurückzukehren',
+    gist: 'hier eine Marke setzen',
   },
   marks: {
-    summary: 'die benannten Stellen bisher',
-    gist: 'die benannten Stellen',
+    summary: 'die Marken bisher',
+    gist: 'die Marken zeigen',
   },
   bags: {
-    summary: 'was angefangen und was fertig ist',
-    gist: 'angefangene und fertige',
+    summary: 'deine Beutel, angefangen und fertig',
+    gist: 'deine Beutel',
   },
   new: {
-    summary: 'einen eigenen Beutel planen; dieser ist gespeichert und wartet',
+    summary: 'einen eigenen Beutel planen; dieser bleibt gespeichert',
     gist: 'einen eigenen Beutel planen',
   },
   draw: {
@@ -124,7 +124,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   save: {
     summary:
-      'das ganze Protokoll in eine andere Datei schreiben und dort weitermachen, wenn die Platte Ärger macht',
+      'das ganze Protokoll in eine andere Datei schreiben und dort weitermachen, wenn es ein Problem mit der Platte gibt',
     gist: 'Protokoll in andere Datei',
   },
   quit: {
@@ -135,7 +135,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   pedal: {
     usage: 'pedal confirm / back / again / pass, pedal off oder pedal gap MILLISEKUNDEN',
     summary:
-      'einen Fußschalter belegen: erst tippen, dann drücken; gap: was dichter aufeinander folgt, zählt als einmal',
+      'einen Fußschalter belegen: erst tippen, dann drücken; gap: die kürzeste Zeit zwischen zwei Tritten',
     gist: 'einen Fußschalter belegen',
   },
   large: {
@@ -143,8 +143,9 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'große Schrift',
   },
   bell: {
-    summary: 'einmal läuten für einen Schritt, zweimal für einen Formschritt, dreimal für eine Farbe',
-    gist: 'bei jedem Schritt läuten',
+    summary:
+      'Signalton: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel',
+    gist: 'Signalton bei jedem Schritt',
   },
   speech: {
     summary: 'jede Anweisung laut vorlesen',
@@ -152,8 +153,8 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   pause: {
     usage: 'pause short / usual / long',
-    summary: 'wie lange du vor neuem Garn, Umsetzen und Schlussreihe hinsehen willst',
-    gist: 'wie lange genau hinsehen',
+    summary: 'wie lange ein heikler Schritt dasteht, bevor ein Druck zählt',
+    gist: 'Wartezeit heikler Schritte',
   },
   units: {
     usage: 'units cm, oder units in',
@@ -162,7 +163,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   language: {
     usage: (codes) => `language ${choice(codes)}`,
-    summary: 'die Sprache aller Sätze; auto folgt dem System',
-    gist: 'die Sprache der Sätze',
+    summary: 'Deutsch oder Englisch; auto folgt dem System',
+    gist: 'Deutsch oder Englisch',
   },
 });

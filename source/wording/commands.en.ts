@@ -9,7 +9,7 @@ export const commands = ({ choice }: Amounts) => ({
   },
   back: {
     usage: 'back [how many]',
-    summary: 'take back the last step, jump, mend or change of plan',
+    summary: 'take back the last step, repair or change of plan',
     gist: 'take the last one back',
   },
   redo: {
@@ -17,34 +17,34 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'do what was taken back',
   },
   go: {
-    usage: 'go PHASE, or go stripe / row / move / step / stitch / round / mark and its number or name',
-    summary: 'jump to a place: it comes next',
-    gist: 'jump to a place',
+    usage: 'go PART, or go stripe / row / move / step / stitch / round / mark and its number or name',
+    summary: 'go to a place in the work, and leave the knitting as it is',
+    gist: 'go to a place',
   },
   find: {
     usage: 'find EDGES YARN, carriage SIDE, feeder YARN, row / stripes / stitches NUMBER; find and MORE',
-    summary: 'say what you see, as little as you know: where it is, or what went wrong',
+    summary: 'say what you see, much or little, and learn where you are or what went wrong',
     gist: 'say what you see',
   },
   rip: {
     usage: 'rip row / stripe / move / step / mark and its number or name',
-    summary: 'the way back with the hands, so that this place comes next again',
-    gist: 'the way back by hand',
+    summary: 'rip the knitting back to a place, guided row by row',
+    gist: 'rip the knitting back',
   },
   replan: {
     usage:
       'replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN',
-    summary: 'plan on from here: other length, measured piece, weighed yarn, new colour',
-    gist: 'plan on from here',
+    summary: 'change the rest of the bag: its length, its gauge as measured, its yarn or a colour',
+    gist: 'change the rest of the bag',
   },
   choose: {
     usage: 'choose [NUMBER]',
     summary: 'accept what find, rip or replan offers',
-    gist: 'accept an offer',
+    gist: 'take one of the offers',
   },
   stop: {
-    summary: 'leave a way back or a mend that is being guided',
-    gist: 'leave a way back',
+    summary: 'end the ripping back or the repair that is being guided',
+    gist: 'end a guided repair',
   },
   where: {
     summary: 'where you are, and what the bed should look like',
@@ -78,37 +78,37 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'what fits now, and topics',
   },
   note: {
-    summary: 'keep a remark at this step',
-    gist: 'keep a remark',
+    summary: 'keep a note at this step',
+    gist: 'keep a note',
   },
   notes: {
-    summary: 'the remarks kept so far',
-    gist: 'read the remarks',
+    summary: 'the notes so far',
+    gist: 'read the notes',
   },
   weigh: {
     usage: 'weigh YARN GRAMS',
-    summary: 'keep what is left of a yarn by the scales; at the end it tells what the bag took',
+    summary: 'record how much of a yarn is left; at the end this shows what the bag used',
     gist: 'what is left of a yarn',
   },
   measured: {
     usage: 'measured WIDTH DEPTH',
-    summary: 'keep the size of the finished bag, dry and flat, beside the plan',
-    gist: "keep the bag's own size",
+    summary: 'record the size of the finished bag, dry and flat',
+    gist: 'record the size you got',
   },
   mark: {
-    summary: 'name this place, to go back to it',
-    gist: 'name this place',
+    summary: 'set a mark at this place, to go back to it',
+    gist: 'set a mark here',
   },
   marks: {
-    summary: 'the places named so far',
-    gist: 'the named places',
+    summary: 'the marks so far',
+    gist: 'list the marks',
   },
   bags: {
-    summary: 'what is on the go and finished',
-    gist: 'on the go, and finished',
+    summary: 'your bags, in progress and finished',
+    gist: 'your bags',
   },
   new: {
-    summary: 'plan a bag of your own; this one is saved, and waits',
+    summary: 'plan a bag of your own; this one is saved for later',
     gist: 'plan a bag of your own',
   },
   draw: {
@@ -122,27 +122,27 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'the plan on a sheet',
   },
   save: {
-    summary: 'write the whole log to another file and go on there, when its disk makes trouble',
+    summary: 'write the whole log to another file and go on there, if there is a problem with the disk',
     gist: 'the log to another file',
   },
   quit: {
-    summary: 'leave; everything is saved, and you come back to this step',
-    gist: 'leave, and come back later',
+    summary: 'quit; everything is saved, and you come back to this step',
+    gist: 'quit, and come back later',
   },
   onOrOff: (name: 'large' | 'bell' | 'speech') => `${name} on, or ${name} off`,
   pedal: {
     usage: 'pedal confirm / back / again / pass, pedal off, or pedal gap MILLISECONDS',
     summary:
-      'give a foot switch something to do: type it, then press the switch; gap: presses closer together count as one',
+      'set what a foot switch does: type it, then press the switch; gap: the shortest time between two presses',
     gist: 'assign a foot switch',
   },
   large: {
-    summary: 'big letters, to be read from across the bed',
-    gist: 'big letters',
+    summary: 'large letters, to read from across the room',
+    gist: 'large letters',
   },
   bell: {
-    summary: 'ring once for a step, twice for a shaping move, three times for a colour',
-    gist: 'ring at each step',
+    summary: 'a bell: once for a step, twice for a shaping move, three times for a change of yarn',
+    gist: 'a bell at each step',
   },
   speech: {
     summary: 'speak each instruction aloud',
@@ -150,8 +150,8 @@ export const commands = ({ choice }: Amounts) => ({
   },
   pause: {
     usage: 'pause short / usual / long',
-    summary: 'how long to look before a new yarn, a rehang or the closing row',
-    gist: 'how long to look twice',
+    summary: 'how long a risky step stays on screen before a press counts',
+    gist: 'how long risky steps wait',
   },
   units: {
     usage: 'units cm, or units in',
@@ -160,8 +160,8 @@ export const commands = ({ choice }: Amounts) => ({
   },
   language: {
     usage: (codes: readonly string[]) => `language ${choice(codes)}`,
-    summary: 'the language of all sentences; auto follows the system',
-    gist: 'the language of sentences',
+    summary: 'English or German; auto follows the system',
+    gist: 'English or German',
   },
 });
 

@@ -3,27 +3,27 @@ import type { HelpWords } from './help.en.ts';
 
 export const help = (_: Amounts): HelpWords => ({
   none: (asked) => `Zu ${asked} gibt es keine Hilfe.`,
-  keys: 'Enter bestätigt, Pfeil links nimmt zurück, Tab ergänzt; oder frag: what is a bar?',
+  keys: 'Enter bestätigt, ← nimmt ihn zurück, Tab ergänzt; oder frag: was ist ein Decker?',
   topicsAre: (topics) => `Tippe help und ein Thema: ${topics}; oder help all.`,
   alsoCalled: (aliases) => `Auch: ${aliases}.`,
   forExample: (example) => `Zum Beispiel: ${example}.`,
   more: 'Mehr sagt help mit einem Befehl, zum Beispiel help go.',
   now: {
     trouble:
-      'Das Speichern macht Ärger. Du kannst weiterstricken: solange das hier offen ist, geht nichts verloren.',
-    way: 'Du wirst außerhalb des Plans geführt, einen Handgriff nach dem anderen.',
-    offer: 'Es liegt ein Vorschlag vor. Nichts ändert sich, bis du ihn annimmst.',
+      'Beim Speichern gibt es ein Problem. Du kannst weiterstricken: solange dieses Fenster offen ist, geht nichts verloren.',
+    way: 'Du bist beim Korrigieren oder Auftrennen, einen Handgriff nach dem anderen.',
+    offer: 'Du kannst einen dieser Vorschläge annehmen. Bis dahin ändert sich nichts.',
     finished: 'Der Beutel ist fertig.',
-    'cast-on': 'Du bist am Anfang: Nadeln, die ersten Maschen, Hilfsgarnreihen und der Trennfaden.',
+    'cast-on': 'Du bist am Anfang: Nadeln, die ersten Maschen, Hilfsgarnreihen und die Trennreihe.',
     stripes: 'Du strickst Streifen.',
-    shaping: 'Du bist bei einem Formschritt: eine nach außen am einen Rand, eine nach innen am anderen.',
+    shaping: 'Du bist bei einem Formschritt: eine Zunahme am einen Rand, eine Abnahme am anderen.',
     rehang:
-      'Du bist beim Umsetzen: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu eingehängt.',
+      'Du bist beim Neuaufnadeln: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu aufgenadelt.',
     'closing-row':
       'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, dann kommt das Gestrick von den Nadeln.',
     graft:
       'Du verbindest: an beiden Kanten abwechselnd geht die Nadel durch eine Masche hinab und durch die nächste herauf.',
-    seam: 'Du nähst den Boden, Quersteg für Quersteg.',
+    seam: 'Du nähst den Boden, Querfaden für Querfaden.',
     cord: 'Du machst die Kordel.',
     threading: 'Du fädelst die Kordel durch die Lochmaschen.',
   },
@@ -31,7 +31,7 @@ export const help = (_: Amounts): HelpWords => ({
     keys: {
       names: 'Tasten, Taste',
       lines: [
-        'Ist nichts getippt, bestätigt Enter oder Leertaste den Schritt, und Pfeil links nimmt den letzten zurück.',
+        'Ist nichts getippt, bestätigt Enter oder Leertaste den Schritt, und ← nimmt den letzten zurück.',
         'Pfeil auf und ab holen Getipptes zurück, Tab ergänzt ein Wort, Escape leert die Zeile.',
         'F2 zeigt große Schrift. Strg-C beendet; alles ist gespeichert.',
       ],
@@ -44,42 +44,42 @@ export const help = (_: Amounts): HelpWords => ({
         'Mit pause long steht ein heikler Schritt länger da, bevor ein Tastendruck zählt.',
       ],
     },
-    finding: {
+    find: {
       names: 'Stelle finden, finden, verzählt',
       lines: [
-        'Sag, was du auf dem Nadelbett siehst, und sei es wenig: du hörst, wo das ist oder was schiefging.',
-        'Die Ränder sind die äußersten Nadeln mit Maschen. Mehr sagst du mit find and.',
-        'Mit take nimmst du einen Vorschlag an. Beim Ausbessern wirst du Schritt für Schritt geführt; stop hört damit auf.',
+        'Sag, was du auf dem Nadelbett siehst, so viel oder wenig du weißt. Du erfährst, wo das ist oder was schiefging.',
+        'Die Ränder sind die äußersten Nadeln mit Maschen. Was du noch siehst, fügst du mit find and … hinzu.',
+        'choose nimmt einen Vorschlag an. Beim Korrigieren wirst du Schritt für Schritt geführt; stop hört damit auf.',
       ],
     },
-    ripping: {
+    rip: {
       names: 'auftrennen, zurückstricken',
       lines: [
-        'Du wirst zurückgeführt: jede Reihe heraus und jede Masche aufgefangen, jede Nadel und das Zählwerk zurückgestellt.',
-        'Was Hände nicht rückgängig machen können, ein Schnitt etwa, wird vorher gesagt.',
-        'Um nur die Zählung zu richten und das Gestrick zu lassen, nimm go. Ein Schritt zurück ist back.',
+        'Du wirst zurückgeführt: jede Reihe heraus und jede Masche aufgefangen, jede Nadel und der Reihenzähler zurückgestellt.',
+        'Vor allem, was sich nicht rückgängig machen lässt, etwa einem Schnitt, wirst du gewarnt.',
+        'Um nur die Zählung zu berichtigen, tippe go und die Stelle: das Gestrick bleibt, wie es ist. back nimmt einen Schritt zurück.',
       ],
     },
-    replanning: {
+    replan: {
       names: 'neu planen, länger, kürzer, falsche Größe',
       lines: [
         'Was gestrickt ist, bleibt. Der Rest kann länger oder kürzer werden, in ganzen Rapporten, oder eine andere Farbe haben.',
-        'Misst das Stück anders als die Maschenprobe, sag, was du gemessen hast. Zuerst siehst du den neuen Plan.',
+        'Misst das Stück anders als die Maschenprobe, tippe, was du gemessen hast. Zuerst siehst du den neuen Plan.',
       ],
     },
     yarn: {
       names: 'Garn, Garn reicht nicht',
       lines: [
         'Der Plan zeigt, was jedes Garn braucht, mit Reserve, und ob das Gewogene reicht.',
-        'Wieg, was von einem Garn übrig ist: weigh merkt es sich, und mit replan wird der Beutel so, wie das Garn es erlaubt.',
+        'Wieg, was von einem Garn übrig ist, und tippe es mit weigh. Mit replan findest du dann einen Beutel, für den das Garn reicht.',
       ],
     },
     log: {
       names: 'Protokoll, speichern, gespeichert',
       lines: [
-        'Jeder bestätigte Schritt ist gespeichert, bevor du ihn siehst. Du kannst bei jedem gehen und zu ihm zurückkommen.',
-        'Macht die Platte Ärger, schreibt save das ganze Protokoll in eine andere Datei, und dort geht es weiter.',
-        'Auch Notizen und benannte Stellen stehen im Protokoll.',
+        'Jeder bestätigte Schritt ist gespeichert, bevor du ihn siehst. Du kannst bei jedem aufhören und dort weitermachen.',
+        'Gibt es ein Problem mit der Platte, schreibt save das ganze Protokoll in eine andere Datei und macht dort weiter.',
+        'Auch Notizen und Marken stehen im Protokoll.',
       ],
     },
     replay: {
@@ -100,7 +100,7 @@ export const help = (_: Amounts): HelpWords => ({
       names: 'Bildschirm, Zeichnung, große Schrift, Ton',
       lines: [
         'Anstelle der Zähler kann eine Zeichnung stehen: die Bahn, der Beutel, die gefaltete Naht oder das Nadelbett.',
-        'Von weitem zeigt dir große Schrift den Schritt, oder er wird vorgelesen; an der Glocke hörst du, welcher es ist.',
+        'Von weitem liest du ihn in großer Schrift oder hörst ihn vorgelesen. Am Signalton erkennst du, welcher Schritt es ist.',
       ],
     },
   },

@@ -3,17 +3,17 @@ import type { Amounts } from './amounts.ts';
 
 export const help = (_: Amounts) => ({
   none: (asked: string) => `There is no help on ${asked}.`,
-  keys: 'Enter confirms, Left arrow takes back, Tab completes; or ask: what is a bar?',
+  keys: 'Enter confirms, ← takes it back, Tab completes; or ask: what is a bar?',
   topicsAre: (topics: string) => `Type help and a topic: ${topics}; or help all.`,
   alsoCalled: (aliases: string) => `Also: ${aliases}.`,
   forExample: (example: string) => `For example: ${example}.`,
-  more: 'Help and a command says more, such as help go.',
+  more: 'For more, type help and a command, such as help go.',
   now: {
-    trouble: 'Saving makes trouble. You can knit on: nothing is lost while this is open.',
-    way: 'You are being guided outside the plan, one step of the hands at a time.',
-    offer: 'There is something on offer. Nothing changes until you take it.',
+    trouble: 'There is a problem with saving. You can knit on: nothing is lost while this window is open.',
+    way: 'You are following a repair or ripping back, one action at a time.',
+    offer: 'You can choose one of these. Nothing changes until you do.',
     finished: 'The bag is finished.',
-    'cast-on': 'You are at the start: needles, the first loops, waste rows and the ravel cord.',
+    'cast-on': 'You are at the start: needles, the first loops, waste rows and the ravel row.',
     stripes: 'You are knitting stripes.',
     shaping: 'You are at a shaping move: an increase at one edge, a decrease at the other.',
     rehang: 'You are at a rehang: the work comes off on waste rows and is hung again.',
@@ -27,9 +27,9 @@ export const help = (_: Amounts) => ({
     keys: {
       names: 'keys, key',
       lines: [
-        'With nothing typed, Enter or Space confirms the step, and Left arrow takes the last one back.',
+        'With nothing typed, Enter or Space confirms the step, and ← takes the last one back.',
         'Up and Down bring back what you typed, Tab completes a word, Escape clears the line.',
-        'F2 shows large letters. Ctrl-C leaves; everything is saved.',
+        'F2 shows large letters. Ctrl-C quits; everything is saved.',
       ],
     },
     switches: {
@@ -40,49 +40,49 @@ export const help = (_: Amounts) => ({
         'With a longer pause, a risky step stays on the screen longer before a press counts.',
       ],
     },
-    finding: {
-      names: 'finding, lost count, lost',
+    find: {
+      names: 'find, finding, lost count, lost, lost my place',
       lines: [
-        'Say what you see on the bed, as little as you know: you hear where that is, or what went wrong.',
-        'The edges are the outermost needles that hold loops. Say more with find and.',
-        'With choose you accept what is offered. Mending is guided step by step, and stop leaves it.',
+        'Say what you see on the bed, as much or as little as you know. You are told where that is, or what went wrong.',
+        'The edges are the outermost needles that hold loops. To add to it, type find and … with what else you see.',
+        'choose accepts an offer. A repair is guided step by step, and stop ends it.',
       ],
     },
-    ripping: {
-      names: 'ripping, undoing rows',
+    rip: {
+      names: 'rip, ripping, undoing rows',
       lines: [
-        'The way back is guided: each row out with every loop caught, each needle and the row counter set back.',
-        'What hands cannot undo, such as a cut, is said before you come to it.',
-        'To set the count right and leave the work as it is, use go. One step back is back.',
+        'You are guided back: each row out with every loop caught, each needle and the row counter set back.',
+        'You are warned before anything that cannot be undone, such as a cut.',
+        'To correct the count and leave the work as it is, type go and the place. back takes back one step.',
       ],
     },
-    replanning: {
-      names: 'replanning, longer, shorter, wrong size',
+    replan: {
+      names: 'replan, replanning, longer, shorter, wrong size',
       lines: [
         'What is knitted stays. The rest can be longer or shorter, in whole repeats, or in another colour.',
-        'If the piece measures otherwise than the swatch, say what you measured. You see the new plan first.',
+        'If the piece does not measure as the swatch did, type what you measured. You see the new plan first.',
       ],
     },
     yarn: {
       names: 'yarn, yarn runs short',
       lines: [
         'The plan shows what each yarn needs, with a reserve, and whether what you weighed is enough.',
-        'Weigh what is left of a yarn: weigh keeps it, and with replan the bag becomes one that the yarn allows.',
+        'Weigh what is left of a yarn and type weigh with it. Then replan finds a bag that the yarn is enough for.',
       ],
     },
     log: {
       names: 'log, saving, saved',
       lines: [
-        'Each confirmed step is on disk before it is shown. You can leave at any step, and come back to it.',
-        'If the disk makes trouble, save writes the whole log to another file, and the work goes on there.',
-        'Notes and named places are kept in the log too.',
+        'Each confirmed step is on disk before it is shown. You can quit at any step, and come back to it.',
+        'If there is a problem with the disk, save writes the whole log to another file and goes on there.',
+        'Notes and marks are kept in the log too.',
       ],
     },
     replay: {
       names: 'replay, lesson, teacher',
       lines: [
-        'A log can be played again, at the pace at which it was worked or faster: leave, and type slantwise replay and its file.',
-        'A teacher can put lines into a copy of a log with slantwise lesson. The logs are listed by bags.',
+        'A log can be played back, as fast as it was worked or faster: quit, and type slantwise replay and its file.',
+        'A teacher can put lines into a copy of a log with slantwise lesson. bags lists the logs.',
       ],
     },
     language: {
@@ -95,8 +95,8 @@ export const help = (_: Amounts) => ({
     screen: {
       names: 'screen, drawing, large letters, sound',
       lines: [
-        'A drawing can stand in place of the counters: the strip, the bag, the folded seam or the bed.',
-        'From across the room, large letters or speech tell the step, and a bell tells one step from another.',
+        'A drawing can take the place of the counters: the strip, the bag, the folded seam or the bed.',
+        'Across the room, read large letters or hear the step spoken. The bell tells you what kind of step it is.',
       ],
     },
   },

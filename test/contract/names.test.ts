@@ -4,12 +4,9 @@
  */
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { expect, it } from 'vitest';
-import { chatCommands } from '../../source/chat/chat-commands.ts';
+import { chatCommands } from '../../source/chat/commands/chat-commands.ts';
 import { aloneWords, steeringWords } from '../../source/chat/first-run/read-line.ts';
-import { helpTopicNames } from '../../source/chat/help-topic-names.ts';
-import { reasons } from '../../source/chat/reasons.ts';
-import { troubles } from '../../source/chat/trouble.ts';
-import { tradeWords } from '../../source/chat/words.ts';
+import { troubles } from '../../source/chat/grammar/trouble.ts';
 import { flagOf } from '../../source/cli/command.ts';
 import { commands } from '../../source/cli/commands.ts';
 import { logFields } from '../../source/journal/notation.ts';
@@ -20,6 +17,7 @@ import { terminalKeys } from '../../source/screen/parts/hold-screen.ts';
 import { promptKeys } from '../../source/screen/parts/prompt.ts';
 import { playerKeys } from '../../source/screen/player/update-player.ts';
 import { settingsTable } from '../../source/settings/settings.ts';
+import { reasons, tradeWords } from '../../source/wording/explain.ts';
 import { typed } from '../../source/wording/typed.de.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
@@ -117,7 +115,7 @@ function printedJson(): readonly string[] {
 
 const sections = (): readonly (readonly [string, readonly string[]])[] => [
   ['Commands of the prompt (aliases): words that follow', promptLines],
-  ['Topics of help', [helpTopicNames.join(', ')]],
+  ['Topics of help', [Object.keys(englishWords.help.topics).join(', ')]],
   ['Words that are explained', tradeWords.map(({ id, names }) => `${id}: ${names(englishWords)}`)],
   ['Why', reasons.map(({ id, names }) => `${id}: ${names(englishWords)}`)],
   ['Trouble', [troubles.join(', ')]],

@@ -1,26 +1,10 @@
 /** Commands that are answered and change nothing. */
 import { type Result, succeed } from '../../shared/result.ts';
 import { reasons, tradeWords } from '../../wording/explain.ts';
-import type { Words } from '../../wording/words.ts';
+import { englishWords, type Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../grammar/intent.ts';
 import { troubleIn, troubles } from '../grammar/trouble.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
-
-/** What help can be asked about, besides the commands. */
-export const helpTopicNames = [
-  'keys',
-  'switches',
-  'finding',
-  'ripping',
-  'replanning',
-  'yarn',
-  'log',
-  'replay',
-  'language',
-  'screen',
-] as const;
-
-export type HelpTopicName = (typeof helpTopicNames)[number];
 
 /** What is to be done now is no word of the trade. */
 const asksForStep = /^(?:now|next|do i do(?: now| next)?|jetzt|nun|kommt jetzt|mache ich jetzt)\?*$/i;
@@ -103,7 +87,7 @@ export const askCommands: readonly ChatCommand[] = [
   },
   {
     name: 'again',
-    aliases: ['again'],
+    aliases: [],
     usage: () => 'again',
     summary: (words: Words) => words.commands.again.summary,
     gist: (words: Words) => words.commands.again.gist,
@@ -118,7 +102,7 @@ export const askCommands: readonly ChatCommand[] = [
     summary: (words: Words) => words.commands.help.summary,
     gist: (words: Words) => words.commands.help.gist,
     example: 'help go',
-    follows: ['all', ...helpTopicNames],
+    follows: ['all', ...Object.keys(englishWords.help.topics)],
     parse: (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }),
   },
 ];
