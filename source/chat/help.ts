@@ -68,33 +68,44 @@ interface HelpTopic extends Named {
   readonly examples: (session: Session, words: Words) => readonly string[];
 }
 
-const topic = (id: HelpTopic['id'], examples: HelpTopic['examples']): HelpTopic => ({
+const topic = (id: HelpTopic['id']): Omit<HelpTopic, 'examples'> => ({
   id,
   names: (words: Words) => words.help.topics[id].names,
   lines: (words: Words) => words.help.topics[id].lines,
-  examples,
 });
 
 export const helpTopics: readonly HelpTopic[] = [
-  topic('keys', () => ['next', 'back']),
-  topic('switches', () => ['pedal gap 100', 'pause long', 'pedal confirm']),
-  topic('find', (session) => ['where', findExample(session), 'find and carriage right']),
-  topic('rip', ({ job, done }) => [
-    'back',
-    'redo',
-    `rip row ${Math.max(1, rowAt(job, done))}`,
-    'choose',
-    'stop',
-  ]),
-  topic('replan', () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'choose 1', 'back']),
-  topic('yarn', (session) => [
-    'plan',
-    'why yarn',
-    weighExample(session),
-    `replan weighed ${firstYarn(session)} 20`,
-  ]),
-  topic('log', (_, words) => [noteExample(words), 'notes', markExample(words), 'bags', 'save ../bag.jsonl']),
-  topic('replay', () => ['bags']),
-  topic('language', () => ['language auto', 'units cm']),
-  topic('screen', () => ['draw strip', 'draw bed', 'large on', 'bell on', 'speech on']),
+  { ...topic('keys'), examples: () => ['next', 'back'] },
+  { ...topic('switches'), examples: () => ['pedal gap 100', 'pause long', 'pedal confirm'] },
+  { ...topic('find'), examples: (session) => ['where', findExample(session), 'find and carriage right'] },
+  {
+    ...topic('rip'),
+    examples: ({ job, done }) => [
+      'back',
+      'redo',
+      `rip row ${Math.max(1, rowAt(job, done))}`,
+      'choose',
+      'stop',
+    ],
+  },
+  {
+    ...topic('replan'),
+    examples: () => ['replan 20 stitches 9.8 cm 30 rows 10.5 cm', 'replan longer', 'choose 1', 'back'],
+  },
+  {
+    ...topic('yarn'),
+    examples: (session) => [
+      'plan',
+      'why yarn',
+      weighExample(session),
+      `replan weighed ${firstYarn(session)} 20`,
+    ],
+  },
+  {
+    ...topic('log'),
+    examples: (_, words) => [noteExample(words), 'notes', markExample(words), 'bags', 'save ../bag.jsonl'],
+  },
+  { ...topic('replay'), examples: () => ['bags'] },
+  { ...topic('language'), examples: () => ['language auto', 'units cm'] },
+  { ...topic('screen'), examples: () => ['draw strip', 'draw bed', 'large on', 'bell on', 'speech on'] },
 ];
