@@ -51,6 +51,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     graft: { ...plan.graft, cutCm: closingTailCm(plan) },
     seam: plan.seam,
     boxed: plan.boxed,
+    lining: plan.lining,
     cord: plan.cord,
     eyelets: plan.eyelets,
     warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning, words) })),

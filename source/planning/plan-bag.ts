@@ -22,7 +22,7 @@ import type { Plan, Size } from './plan.ts';
 import { savingsOf } from './savings.ts';
 import { sequenceScraps } from './scraps.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
-import { planGraft, planSeam, ravelCordCm } from './tails.ts';
+import { planGraft, planLining, planSeam, ravelCordCm } from './tails.ts';
 import { doubtsOf, smallerDoubt, uncertaintyOf } from './uncertainty.ts';
 import { planWarnings } from './warnings.ts';
 import { type HandWork, planYarn } from './yarn-needs.ts';
@@ -125,6 +125,7 @@ export function completePlan(
     yarn: planYarn(brief, gauge, work),
     ...judgeFabric(brief, gauge, stripes),
     ravelCordCm: ravelCordCm(gauge, stitches),
+    lining: planLining(size.widthCm, size.depthBelowCordCm),
     asKnitted: sizeAsKnitted(brief, gauge, counts),
     eyelets: eyeletsOf(brief, gauge, counts),
     ...work,

@@ -8,7 +8,7 @@ import type { Gauge, StitchSize } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
 import type { Saving } from './savings.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
-import type { GraftTail, SeamTail } from './tails.ts';
+import type { GraftTail, Lining, SeamTail } from './tails.ts';
 import type { SmallerDoubt } from './uncertainty.ts';
 import type { PlanWarning } from './warning.ts';
 import type { YarnNeed } from './yarn-needs.ts';
@@ -61,6 +61,8 @@ export interface Plan {
   readonly seam: SeamTail;
   /** Null for a flat bag. */
   readonly boxed: BoxedBottom | null;
+  /** What a lining would be cut to. */
+  readonly lining: Lining;
   readonly cord: CordPlan;
   readonly eyelets: EyeletChoice;
   readonly warnings: readonly PlanWarning[];

@@ -58,3 +58,22 @@ export const closingTailCm = ({
   readonly graft: GraftTail;
   readonly seam: SeamTail;
 }): number => graft.tailCm + (graft.goesOnToSeam ? seam.tailCm : 0);
+
+/** A bag is lined in two pieces as wide as it is and as deep as it is below the cord, with a seam all round (common practice, no source). */
+const liningSeamCm = 1;
+
+export interface Lining {
+  readonly pieces: 2;
+  /** Of each piece as it is cut. */
+  readonly widthCm: number;
+  readonly depthCm: number;
+  /** Within these, along the sides, the bottom, and the top that is turned over. */
+  readonly seamCm: number;
+}
+
+export const planLining = (widthCm: number, depthBelowCordCm: number): Lining => ({
+  pieces: 2,
+  widthCm: widthCm + 2 * liningSeamCm,
+  depthCm: depthBelowCordCm + 2 * liningSeamCm,
+  seamCm: liningSeamCm,
+});

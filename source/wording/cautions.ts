@@ -30,7 +30,8 @@ export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
     case 'steam':
       return words.prompt.cautions.steam;
     case 'cord':
-      return cordCaution(plan, words);
+      // Of two cords the last one tied says it for both.
+      return step.act.kind === 'tie' && step.act.draw === 'first' ? null : cordCaution(plan, words);
     default:
       return exhaustive(hazard);
   }

@@ -57,6 +57,7 @@ export const page = ({
     inside: 'innen',
     base: 'Boden',
     corners: 'Ecken',
+    lining: 'Futter',
     knit: 'Stricken',
     shaping: 'Formen',
     stripes: 'Streifen',
@@ -126,6 +127,12 @@ export const page = ({
     `mit abgenähten Ecken ${length(baseWidthCm)} mal ${length(baseDepthCm)}, die Seiten ${length(sideCm)} hoch, ${length(sideBelowCordCm)} davon unter der Kordel; die Größe oben hat der Beutel vor dem Abnähen`,
   corners: (acrossCm, fromTipCm, tailCm, yarn) =>
     `2 Ecken, jede mit ${tail(tailCm)} ${yarn} quer abgenäht: ${length(acrossCm)}, rechtwinklig zur Bodennaht, ${length(fromTipCm)} von der Spitze`,
+  ifYouLineIt: 'falls du eins willst:',
+  lining: ({ widthCm, depthCm, seamCm }, isBoxed) => [
+    `Schneide zwei Stücke zu, ${lengthNeeded(widthCm)} breit und ${lengthNeeded(depthCm)} tief: ringsum ${length(seamCm)} Nahtzugabe (übliche Praxis).`,
+    `Näh sie am Boden und an beiden Seiten zusammen, die rechten Seiten innen${isBoxed ? ', und näh die Ecken so tief ab wie beim Beutel' : ''}; falte den oberen Rand ${length(seamCm)} nach außen.`,
+    'Steck es hinein, die Nähte zur linken Seite, und näh die Falte dicht unter den Lochmaschen an, locker, damit sich die Öffnung noch zuziehen lässt.',
+  ],
   inside: (depth, mouth) => `${depth} tief unter der Kordel; die Öffnung misst ${mouth} rundum`,
   knit: (stitches, rows, knittedRows) =>
     `${counted.stitch(stitches)}, ${counted.row(rows)} rundum: ${knittedRows} werden gestrickt, die Verbindung ist die letzte`,

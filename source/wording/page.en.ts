@@ -1,6 +1,7 @@
 /** The plan as a page. */
 import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
+import type { Lining } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
@@ -58,6 +59,7 @@ export const page = ({
     inside: 'inside',
     base: 'base',
     corners: 'corners',
+    lining: 'lining',
     knit: 'knit',
     shaping: 'shaping',
     stripes: 'stripes',
@@ -146,6 +148,12 @@ export const page = ({
     `boxed: a bottom of ${length(baseWidthCm)} by ${length(baseDepthCm)} and sides ${length(sideCm)} high, ${length(sideBelowCordCm)} of that below the cord; the size above is the bag's before its corners are sewn`,
   corners: (acrossCm: number, fromTipCm: number, tailCm: number, yarn: string) =>
     `2 corners, each sewn across with ${tail(tailCm)} of ${yarn}: ${length(acrossCm)}, at right angles to the bottom seam, ${length(fromTipCm)} from the tip`,
+  ifYouLineIt: 'if you want one:',
+  lining: ({ widthCm, depthCm, seamCm }: Lining, isBoxed: boolean): readonly string[] => [
+    `Cut two pieces ${lengthNeeded(widthCm)} wide and ${lengthNeeded(depthCm)} deep: ${length(seamCm)} of seam on every side (common practice).`,
+    `Sew them together along the bottom and both sides, right sides facing${isBoxed ? ', and box the corners as deep as those of the bag' : ''}; fold the top ${length(seamCm)} outwards.`,
+    'Put it in, its seams towards the purl side, and sew its fold on just below the eyelets, loosely, so that the mouth still draws shut.',
+  ],
   inside: (depth: string, mouth: string) => `${depth} deep below the cord; the mouth is ${mouth} round`,
   knit: (stitches: number, rows: number, knittedRows: number) =>
     `${counted.stitch(stitches)}, ${counted.row(rows)} round: ${knittedRows} are knitted, the graft is the last`,

@@ -21,6 +21,10 @@ const handLines = (plan: Plan, words: Words): readonly string[] => [
   ...labelled(words.page.labels.graft, graftText(plan, words)),
   ...labelled(words.page.labels.seam, seamText(plan, words)),
   ...cornerLines(plan, words),
+  ...labelled(
+    words.page.labels.lining,
+    [words.page.ifYouLineIt, ...words.page.lining(plan.lining, plan.boxed !== null)].join(' '),
+  ),
   ...labelled(words.page.labels.cord, cordText(plan, words)),
   ...labelled(words.page.labels.eyelets, eyeletText(plan, words)),
   ...labelled(words.page.labels.care, careText(words)),

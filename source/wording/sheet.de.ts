@@ -151,6 +151,7 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   graft: 'Verbinden',
   sew: 'Boden nähen und fertig machen',
   makeCord: 'Die Kordel stricken',
+  lineIt: 'Füttern, falls du magst',
   boxCorners: 'Die Ecken quer abnähen',
   bottomSeam: 'Bodennaht',
   threadIt: 'Die Kordel einziehen und binden',

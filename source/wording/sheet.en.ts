@@ -149,6 +149,7 @@ export const sheet = ({ length, small }: Amounts) => ({
   foldIt: 'Turn it over and fold it',
   graft: 'Graft',
   sew: 'Sew the bottom and finish',
+  lineIt: 'Line it, if you like',
   boxCorners: 'Sew the corners across',
   bottomSeam: 'bottom seam',
   makeCord: 'Make the cord',

@@ -157,6 +157,13 @@ export function walkBag(brief: WalkedBrief) {
     ravelCord: { lengthCm: (1.1 * stitches * loopMm) / 10 + 40 },
     graft: { ...tails.graft, cutCm: tails.cutCm },
     seam: tails.seam,
+    // A centimetre of seam all round.
+    lining: {
+      pieces: 2,
+      widthCm: size.width / 10 + 1 + 1,
+      depthCm: size.deep(stitches - 1.5 - edgeStitches) / 10 + 1 + 1,
+      seamCm: 1,
+    },
     ...boxedOf(bag.boxedCm, size, size.deep(stitches - 1.5 - edgeStitches)),
     cord,
     eyelets: eyelets.told,

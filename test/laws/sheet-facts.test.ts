@@ -103,18 +103,22 @@ function expectList(plan: Plan, steps: readonly Step[], list: readonly string[])
   }
 }
 
-/** Every eyelet is drawn, and the cord goes through those, and in the order, that the steps say. */
+/** Every eyelet is drawn, and each cord goes through those, and in the order, that the steps say. */
 function expectEyelets(steps: readonly Step[], html: string): void {
   const threaded = steps.flatMap(({ moves }) =>
     moves.flatMap((move) => (move.move === 'thread' ? [move.eyelet] : [])),
   );
   const figure = html.match(/<svg(?:(?!<\/svg>)[\s\S])*data-eyelet[\s\S]*?<\/svg>/g)?.at(-1) ?? '<svg/>';
-  const drawn = allNodes(readSvg(figure)).flatMap(({ attributes }) =>
-    attributes['data-hole']
-      ? [[Number(attributes['data-hole']), Number(attributes['data-eyelet'])] as const]
-      : [],
+  const holes = allNodes(readSvg(figure));
+  const drawn = ['data-hole', 'data-second'].flatMap((cord) =>
+    holes
+      .flatMap(({ attributes }) =>
+        attributes[cord] ? [[Number(attributes[cord]), Number(attributes['data-eyelet'])] as const] : [],
+      )
+      .toSorted(([a], [b]) => a - b)
+      .map(([, eyelet]) => eyelet),
   );
-  expect(drawn.toSorted(([a], [b]) => a - b).map(([, eyelet]) => eyelet)).toEqual(threaded);
+  expect(drawn).toEqual(threaded);
 }
 
 describe('the sheet tells all that the steps tell', () => {

@@ -74,20 +74,20 @@ function runsOf(steps: readonly Step[]): readonly (readonly Step[])[] {
   return runs;
 }
 
-/** A second cord is knitted as the first was: its first step and its last say it. */
+/** A second cord is knitted as the first was: only what differs is said, with what leads from one to the next left out. */
 function cordItems(
   steps: readonly Step[],
   sentences: Sentences,
   leadingTo: (first: string, last: string) => string,
 ): readonly Item[] {
-  const second = steps.findIndex(({ act }) => act.kind === 'set-cord-needles' && act.draw === 'second');
-  const [first, last] = [steps[second], steps.at(-1)];
-  const once = runsOf(second < 0 ? steps : steps.slice(0, second)).map((run) =>
-    itemOf(run, sentences, leadingTo),
-  );
-  return first && last
-    ? [...once, { text: leadingTo(sentences.step(first), sentences.step(last)), mind: null }]
-    : once;
+  const begins = steps.findIndex(({ act }) => act.kind === 'set-cord-needles' && act.draw === 'second');
+  const [first, second] = begins < 0 ? [steps, []] : [steps.slice(0, begins), steps.slice(begins)];
+  const said = new Set(first.map(sentences.step));
+  const differs = second.map(sentences.step).filter((text) => !said.has(text));
+  return [
+    ...runsOf(first).map((run) => itemOf(run, sentences, leadingTo)),
+    ...(differs.length > 0 ? [{ text: differs.reduce(leadingTo), mind: null }] : []),
+  ];
 }
 
 /** The first step of each kind; a yarn that comes anew, comes back, or leaves for good is a kind of its own. */

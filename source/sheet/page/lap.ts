@@ -60,6 +60,13 @@ export function lapBlocks(
         steps(digest.threading),
       ],
     },
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.lineIt },
+        steps(words.page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }))),
+      ],
+    },
   ];
 }
 

@@ -2,6 +2,7 @@
  * The mouth laid out flat, seen from outside: which eyelets the cord goes through, in and out, from the graft round to the
  * graft again. As many holes stand in a line as fit; every fifth has its number, so that no line has to be counted through.
  */
+import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import { type Drawing, element, lineFrom, pair, palette, strokePath } from './element.ts';
@@ -18,6 +19,8 @@ interface Place {
   readonly y: number;
   /** Which of the holes in use it is, from 1; null where the cord passes by. */
   readonly hole: number | null;
+  /** Its place on the way of a second cord. */
+  readonly second: number | null;
 }
 
 /** Of the second cord, where there is one. */
@@ -30,11 +33,14 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
   const lines = Math.max(1, Math.ceil(made / perLine));
   const inLine = Math.ceil(made / lines);
   const step = Math.min(mostStepMm, (widthMm - 2 * markMm) / (inLine + 1));
-  const holeOf = new Map(used.map((number, i) => [number, i + 1]));
+  const placeIn = (order: readonly number[]) => new Map(order.map((number, i) => [number, i + 1]));
+  const holeOf = placeIn(used);
+  const secondOf = placeIn(eyelets.secondFrom === null ? [] : threadingOrder(eyelets, 'second'));
   const rows = Array.from({ length: lines }, (_, line): readonly Place[] =>
     Array.from({ length: Math.min(inLine, made - line * inLine) }, (_, i) => {
       const number = line * inLine + i + 1;
-      return { number, x: (i + 1) * step, y: line * lineMm, hole: holeOf.get(number) ?? null };
+      const [hole = null, second = null] = [holeOf.get(number), secondOf.get(number)];
+      return { number, x: (i + 1) * step, y: line * lineMm, hole, second };
     }),
   );
   let before = 0;
@@ -78,7 +84,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
   );
 }
 
-function holeAt({ number, x, y, hole }: Place): string {
+function holeAt({ number, x, y, hole, second }: Place): string {
   return element('circle', {
     cx: x,
     cy: y,
@@ -89,6 +95,7 @@ function holeAt({ number, x, y, hole }: Place): string {
     class: 'eyelet',
     'data-eyelet': number,
     'data-hole': hole,
+    'data-second': second,
   });
 }
 
