@@ -114,7 +114,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     takes: [],
     summary: ({ cli }) => cli.does.schema,
     options: [],
-    run: async () => (await documents()).printSchema(),
+    run: async (asked) => (await import('./schema.ts')).printSchema(asked),
   },
   {
     name: 'replay',

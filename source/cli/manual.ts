@@ -1,11 +1,9 @@
 /**
- * What helps from outside: the manual page, in the macros of man(7), whose commands come out of their table; scripts for the
- * Tab key of a shell; and what a brief may hold.
+ * What helps from outside: the manual page, in the macros of man(7), whose commands come out of their table; and scripts for the
+ * Tab key of a shell.
  */
 
-import { toJsonSchema } from '@valibot/to-json-schema';
 import { today } from '../files/clock.ts';
-import { briefSchema } from '../planning/brief-schema.ts';
 import type { Words } from '../wording/words.ts';
 import { type Asked, type CliCommand, type CliOption, flagOf, optionUsage } from './command.ts';
 import { printDone } from './outcome.ts';
@@ -101,13 +99,3 @@ export const printCompletion = ({ commands, words }: Asked, shell: Shell): numbe
 
 export const printManual = ({ commands, words, program }: Asked): number =>
   printDone(formatManual(commands, words, { version: program, date: today() }));
-
-/** The JSON Schema of a brief. Checks between fields, such as yarns that must exist, are not in it. */
-export const printSchema = (): number =>
-  printDone(
-    JSON.stringify(
-      { title: 'Slantwise brief', ...toJsonSchema(briefSchema, { errorMode: 'ignore' }) },
-      null,
-      2,
-    ),
-  );

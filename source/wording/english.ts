@@ -6,6 +6,7 @@ import { cli } from './cli.en.ts';
 import { commands } from './commands.en.ts';
 import { counted } from './counted.en.ts';
 import { faults } from './faults.en.ts';
+import { fields } from './fields.en.ts';
 import { files } from './files.en.ts';
 import { finding } from './finding.en.ts';
 import { firstRun } from './first-run.en.ts';
@@ -39,6 +40,7 @@ export const english = {
   prompt,
   faults,
   record,
+  fields,
   files,
   brief,
   firstRun,

@@ -6,6 +6,7 @@ import { cli } from './cli.de.ts';
 import { commands } from './commands.de.ts';
 import { counted } from './counted.de.ts';
 import { faults } from './faults.de.ts';
+import { fields } from './fields.de.ts';
 import { files } from './files.de.ts';
 import { finding } from './finding.de.ts';
 import { firstRun } from './first-run.de.ts';
@@ -41,6 +42,7 @@ const topics: Topics = {
   prompt,
   faults,
   record,
+  fields,
   files,
   brief,
   firstRun,

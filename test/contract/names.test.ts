@@ -2,24 +2,25 @@
  * Every name that a maker types or another program reads, in one list for the eye of a reader: taken from the tables that
  * the program works by, so that none can be left out. A change shows as a change of `names.approved.txt` (`vitest -u`).
  */
-import { toJsonSchema } from '@valibot/to-json-schema';
 import { expect, it } from 'vitest';
 import { chatCommands } from '../../source/chat/commands/chat-commands.ts';
 import { aloneWords, steeringWords } from '../../source/chat/first-run/read-line.ts';
 import { troubles } from '../../source/chat/grammar/trouble.ts';
 import { flagOf } from '../../source/cli/command.ts';
 import { commands } from '../../source/cli/commands.ts';
+import { describedSchema } from '../../source/cli/schema.ts';
 import { logFields } from '../../source/journal/notation.ts';
-import { briefSchema } from '../../source/planning/brief-schema.ts';
 import { benchKeys, largeKey } from '../../source/screen/bench/update-bench.ts';
 import { editKeys } from '../../source/screen/keys/edit-line.ts';
 import { terminalKeys } from '../../source/screen/parts/hold-screen.ts';
 import { promptKeys } from '../../source/screen/parts/prompt.ts';
 import { playerKeys } from '../../source/screen/player/update-player.ts';
 import { settingsTable } from '../../source/settings/settings.ts';
+import { metric } from '../../source/shared/units.ts';
 import { reasons, tradeWords } from '../../source/wording/explain.ts';
+import { inGerman } from '../../source/wording/german.ts';
 import { typed } from '../../source/wording/typed.de.ts';
-import { englishWords } from '../../source/wording/words.ts';
+import { englishWords, wordsIn } from '../../source/wording/words.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 /** Words that follow a command are cut where they are lists of their own further down. */
@@ -51,13 +52,17 @@ const inner = (schema: Schema, key: string): readonly Schema[] => {
 function briefLines(schema: Schema, at: string): readonly string[] {
   const choices = schema.enum as readonly unknown[] | undefined;
   const here = at === '' ? [] : [choices ? `${at}: ${choices.join(', ')}` : at];
+  return [...new Set([...here, ...fieldsOf(schema, at).flatMap(([path, field]) => briefLines(field, path))])];
+}
+
+/** What stands inside a schema, by its path; the ways of saying one thing at its own. */
+function fieldsOf(schema: Schema, at: string): readonly (readonly [string, Schema])[] {
   const fields = Object.entries((schema.properties ?? {}) as Readonly<Record<string, Schema>>);
   return [
-    ...here,
-    ...fields.flatMap(([key, field]) => briefLines(field, at === '' ? key : `${at}.${key}`)),
-    ...inner(schema, 'items').flatMap((item) => briefLines(item, `${at}[]`)),
-    ...inner(schema, 'additionalProperties').flatMap((item) => briefLines(item, `${at}.NAME`)),
-    ...inner(schema, 'anyOf').flatMap((one) => briefLines(one, at)),
+    ...fields.map(([key, field]) => [at === '' ? key : `${at}.${key}`, field] as const),
+    ...inner(schema, 'items').map((item) => [`${at}[]`, item] as const),
+    ...inner(schema, 'additionalProperties').map((item) => [`${at}.NAME`, item] as const),
+    ...inner(schema, 'anyOf').map((one) => [at, one] as const),
   ];
 }
 
@@ -126,10 +131,7 @@ const sections = (): readonly (readonly [string, readonly string[]])[] => [
   ],
   ['Commands of the shell', shellLines],
   ['Settings', settingLines],
-  [
-    'Fields of a brief',
-    [...new Set(briefLines(toJsonSchema(briefSchema, { errorMode: 'ignore' }) as Schema, ''))],
-  ],
+  ['Fields of a brief', briefLines(describedSchema(englishWords), '')],
   ['Lines of a log; each also has afterMs, stepsDone and sum', logLines],
   ['JSON that is printed', printedJson()],
   ['Keys of the bench on an empty prompt', [...benchKeys].map(([key, act]) => `${key} = ${act}`)],
@@ -143,3 +145,19 @@ it('every name is one that a reader has seen', async () => {
   const text = sections().map(([title, lines]) => `# ${title}\n${lines.join('\n')}\n`);
   await expect(text.join('\n')).toMatchFileSnapshot('names.approved.txt');
 });
+
+const german = wordsIn(inGerman, metric);
+
+it.each([englishWords, german])(
+  'every field of a brief has a line on what it is, and no line is without its field',
+  (words) => {
+    const found = new Set<string>();
+    const look = (schema: Schema, at: string): void => {
+      expect(schema.description, at).toMatch(/^[A-ZÄÖÜ].*\.$/);
+      found.add(at === '' ? 'brief' : at);
+      for (const [path, field] of fieldsOf(schema, at)) look(field, path);
+    };
+    look(describedSchema(words), '');
+    expect([...found].toSorted()).toEqual(Object.keys(words.fields).toSorted());
+  },
+);

@@ -1,0 +1,41 @@
+/** The JSON Schema of a brief, with a line on each field in the maker's language. Checks between fields are not in it. */
+import { toJsonSchema } from '@valibot/to-json-schema';
+import { briefSchema } from '../planning/brief-schema.ts';
+import type { Words } from '../wording/words.ts';
+import type { Asked } from './command.ts';
+import { printDone } from './outcome.ts';
+
+export const printSchema = ({ words }: Asked): number =>
+  printDone(JSON.stringify({ title: 'Slantwise brief', ...describedSchema(words) }, null, 2));
+
+type Schema = Readonly<Record<string, unknown>>;
+type Describe = (path: string) => string | undefined;
+
+export const describedSchema = ({ fields }: Words): Schema =>
+  described(toJsonSchema(briefSchema, { errorMode: 'ignore' }) as Schema, '', (path) =>
+    path === '' ? fields.brief : fields[path as keyof typeof fields],
+  );
+
+/** Paths are as `bed.needles`, `yarns.NAME.grams` and `stripes[].rows`. */
+function described(schema: Schema, path: string, describe: Describe): Schema {
+  const { properties, items, additionalProperties, anyOf } = schema as Readonly<Record<string, Schema>>;
+  const inside = (key: string): string => (path === '' ? key : `${path}.${key}`);
+  return {
+    description: describe(path),
+    ...schema,
+    ...(properties && {
+      properties: Object.fromEntries(
+        Object.entries(properties).map(([key, field]) => [
+          key,
+          described(field as Schema, inside(key), describe),
+        ]),
+      ),
+    }),
+    ...(items && { items: described(items, `${path}[]`, describe) }),
+    ...(typeof additionalProperties === 'object' && {
+      additionalProperties: described(additionalProperties, inside('NAME'), describe),
+    }),
+    // Each way of saying the same thing.
+    ...(Array.isArray(anyOf) && { anyOf: anyOf.map((one: Schema) => described(one, path, describe)) }),
+  };
+}
