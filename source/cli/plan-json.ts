@@ -1,7 +1,7 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
 import { formatNeedle } from '../bed/needles.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
-import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
+import { edgesOfRow, type Hanging } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
@@ -58,11 +58,11 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
   };
 }
 
-function hangingJson({ brief }: Plan, hanging: Hanging): Record<string, unknown> {
-  const { bed, crawl, shapeEveryRows } = brief;
+function hangingJson(plan: Plan, hanging: Hanging): Record<string, unknown> {
+  const { bed } = plan.brief;
   const { fromRow, throughRow } = hanging;
-  const first = edgesAt(hanging, shapingsBefore(fromRow, shapeEveryRows), crawl);
-  const last = edgesAt(hanging, shapingsBefore(throughRow, shapeEveryRows), crawl);
+  const first = edgesOfRow(plan, fromRow);
+  const last = edgesOfRow(plan, throughRow);
   return {
     fromRow,
     throughRow,

@@ -32,6 +32,28 @@ export const fewestHangings = (brief: Brief, counts: Counts): number =>
 export const shapingsBefore = (row: number, shapeEveryRows: number): number =>
   Math.floor((row - 1) / shapeEveryRows);
 
+/** The rows of a plan and how they hang, as far as edges follow from them. */
+interface Hung {
+  readonly brief: Pick<Brief, 'crawl' | 'shapeEveryRows'>;
+  readonly knittedRows: number;
+  readonly hangings: readonly Hanging[];
+}
+
+/** A shaping move follows `row`; none follows the last one that is knitted. */
+export const isShapedAfter = ({ brief, knittedRows }: Omit<Hung, 'hangings'>, row: number): boolean =>
+  row > 0 && row < knittedRows && row % brief.shapeEveryRows === 0;
+
+/** Edge needles while `row` is knitted, the shaping moves before it made. */
+export function edgesOfRow(
+  { brief, knittedRows, hangings }: Hung,
+  row: number,
+): { readonly left: number; readonly right: number } {
+  const within = Math.min(Math.max(1, row), knittedRows);
+  const hanging = hangings.find((one) => one.throughRow >= within);
+  if (!hanging) throw new Error('a plan hangs every row that is knitted');
+  return edgesAt(hanging, shapingsBefore(within, brief.shapeEveryRows), brief.crawl);
+}
+
 /** Edge needles of a hanging once `shapings` moves are done in all. */
 export function edgesAt(
   hanging: Hanging,

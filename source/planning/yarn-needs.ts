@@ -94,10 +94,11 @@ export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: Ha
   return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
 }
 
-function shareOf(yarn: string, stripes: readonly KnittedStripe[]): YarnShare {
-  const own = stripes.filter((stripe) => stripe.yarn === yarn);
+/** The share of `yarn` in what comes after so many rows. */
+export function shareOf(yarn: string, stripes: readonly KnittedStripe[], afterRow = 0): YarnShare {
+  const own = stripes.filter((stripe) => stripe.yarn === yarn && stripe.lastRow > afterRow);
   return {
-    rows: own.reduce((sum, stripe) => sum + stripe.rows, 0),
+    rows: own.reduce((sum, { firstRow, lastRow }) => sum + lastRow - Math.max(firstRow - 1, afterRow), 0),
     carriedRows: carriedRows(own),
     closes: stripes.at(-1)?.yarn === yarn,
   };

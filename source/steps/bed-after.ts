@@ -1,6 +1,6 @@
 /** The bed at a moment of the job, by formula: nothing is simulated here. */
 import { opposite, type Side } from '../bed/bed.ts';
-import { edgesAt, type Hanging, shapingsBefore } from '../planning/hangings.ts';
+import { edgesAt, type Hanging, isShapedAfter, shapingsBefore } from '../planning/hangings.ts';
 import { type Outline, rehangsAfter, yarnOfRow } from './outline.ts';
 import type { BedAfter } from './step.ts';
 
@@ -77,10 +77,6 @@ export function bedAt(outline: Outline, moment: Moment): BedAfter {
   };
 }
 
-/** A shaping move has just been made and no pass has followed. */
-const isDoubled = ({ plan }: Outline, row: number): boolean =>
-  row > 0 && row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
-
 /** The bed before the pass of `row`, its shaping moves made; `threaded` once its own yarn is in the feeder. */
 export function bedBeforePass(outline: Outline, row: number, threaded: boolean): BedAfter {
   const feeder = threaded
@@ -94,6 +90,6 @@ export function bedBeforePass(outline: Outline, row: number, threaded: boolean):
     shapings: shapingsBefore(row, outline.plan.brief.shapeEveryRows),
     feeder,
     parked: parkedDuring(outline, threaded ? row : row - 1, feeder),
-    doubled: isDoubled(outline, row - 1),
+    doubled: isShapedAfter(outline.plan, row - 1),
   });
 }

@@ -5,6 +5,7 @@
 
 import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
+import { isShapedAfter } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingWasteRows, rehangWasteRows } from '../planning/yarn-needs.ts';
 
@@ -148,7 +149,7 @@ export function partsOfRow(outline: Outline, row: number): RowParts {
   const { plan, clawRow } = outline;
   const threads = feedsBefore(outline, row);
   const rehangs = rehangsAfter(outline, row);
-  const shapes = row % plan.brief.shapeEveryRows === 0 && row < plan.knittedRows;
+  const shapes = isShapedAfter(plan, row);
   const movesWeights = row >= clawRow && (row - clawRow) % weightRows === 0 && !rehangs;
   const stepCount =
     1 + (threads ? 1 : 0) + (rehangs ? rehangSteps : 0) + (shapes ? 2 : 0) + (movesWeights ? 1 : 0);

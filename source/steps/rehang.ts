@@ -7,6 +7,7 @@
 import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
 import { formatNeedles } from '../bed/needles.ts';
+import { shapingsBefore } from '../planning/hangings.ts';
 import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { combHangs, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { Aside, BedAfter, StepBody } from './step.ts';
@@ -32,7 +33,7 @@ export const asideMoves = (aside: Aside | null): readonly BedMove[] => {
 export function rehangStep(outline: Outline, row: number, part: number): StepBody {
   const { plan, rehangWasteRows } = outline;
   const { homeSide, shapeEveryRows, waste, bed } = plan.brief;
-  const shapings = Math.floor((row - 1) / shapeEveryRows);
+  const shapings = shapingsBefore(row, shapeEveryRows);
   const parked = parkedDuring(outline, row, null);
   const before = hangingOf(outline, row);
   const again = hangingOf(outline, row + 1);

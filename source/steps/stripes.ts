@@ -4,7 +4,7 @@
  * only while the carriage waits at home, clear of the needles.
  */
 import { opposite, type Side } from '../bed/bed.ts';
-import { shapingsBefore } from '../planning/hangings.ts';
+import { edgesAt, shapingsBefore } from '../planning/hangings.ts';
 import { bedAt, bedBeforePass, carriageAfter, hangingOf, parkedDuring } from './bed-after.ts';
 import {
   combHangs,
@@ -104,8 +104,7 @@ function edgesBeforeMove(
   const { plan } = outline;
   const number = row / plan.brief.shapeEveryRows;
   const hanging = hangingOf(outline, row + 1);
-  const shift = (number - 1 - hanging.shapingsBefore) * (plan.brief.crawl === 'left' ? -1 : 1);
-  return { left: hanging.hungLeft + shift, right: hanging.hungRight + shift, number };
+  return { ...edgesAt(hanging, number - 1, plan.brief.crawl), number };
 }
 
 function increaseStep(outline: Outline, row: number): StepBody {

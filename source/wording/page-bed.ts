@@ -1,5 +1,5 @@
 import { formatNeedle } from '../bed/needles.ts';
-import { edgesAt, type Hanging, shapingsBefore, usableNeedles } from '../planning/hangings.ts';
+import { edgesOfRow, type Hanging, usableNeedles } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { labelled, table } from './page.ts';
 import type { Words } from './words.ts';
@@ -49,13 +49,13 @@ function savingLines({ savings }: Plan, words: Words): readonly string[] {
 
 /** Where the work is hung, and the needles of its last row there. */
 function spansOf(
-  { brief }: Plan,
+  plan: Plan,
   hanging: Hanging,
   words: Words,
 ): { readonly hung: string; readonly ends: string } {
-  const { crawl, shapeEveryRows, bed } = brief;
+  const { bed } = plan.brief;
   const span = (left: number, right: number): string =>
     words.page.fromTo(formatNeedle(bed.needles, left), formatNeedle(bed.needles, right));
-  const last = edgesAt(hanging, shapingsBefore(hanging.throughRow, shapeEveryRows), crawl);
+  const last = edgesOfRow(plan, hanging.throughRow);
   return { hung: span(hanging.hungLeft, hanging.hungRight), ends: span(last.left, last.right) };
 }

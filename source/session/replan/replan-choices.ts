@@ -13,7 +13,7 @@ import {
   planFrom,
   type ReplanFault,
 } from '../../planning/plan-from.ts';
-import { metresFor, weigh } from '../../planning/yarn-needs.ts';
+import { metresFor, shareOf, weigh } from '../../planning/yarn-needs.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Job } from '../../steps/job.ts';
 import { knittedAt } from './replan.ts';
@@ -158,16 +158,7 @@ function yarnLeft(
   yarn: Yarn,
   weighed: ReadonlyMap<string, number>,
 ): YarnLeft {
-  const own = plan.stripes.filter((stripe) => stripe.yarn === name && stripe.lastRow > row);
-  const share = {
-    rows: own.reduce((sum, { firstRow, lastRow }) => sum + lastRow - Math.max(firstRow, row + 1) + 1, 0),
-    carriedRows: own.reduce(
-      (sum, stripe, i) => sum + (i === 0 ? 0 : stripe.firstRow - 1 - (own[i - 1]?.lastRow ?? 0)),
-      0,
-    ),
-    closes: plan.stripes.at(-1)?.yarn === name,
-  };
-  const metres = metresFor(name, share, plan.gauge, plan);
+  const metres = metresFor(name, shareOf(name, plan.stripes, row), plan.gauge, plan);
   const left = { ...yarn, grams: weighed.get(name) ?? null };
   const { grams, withReserveGrams, haveGrams, enough } = weigh(metres, left, plan.gauge);
   return { yarn: name, metres, grams, withReserveGrams, haveGrams, enough };

@@ -1,5 +1,5 @@
 import { formatNeedle } from '../../bed/needles.ts';
-import { edgesAt, shapingsBefore } from '../../planning/hangings.ts';
+import { edgesOfRow } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
 
 /** Edge needles by place (0 is the far left) and by name. */
@@ -46,12 +46,8 @@ export function bedMapOf(plan: Plan): BedMap {
 
 /** Edge needles while `row` is knitted, the shaping moves before it made. */
 export function edgesAtRow(plan: Plan, row: number): Edges {
-  const { bed, crawl, shapeEveryRows } = plan.brief;
-  const within = Math.min(Math.max(1, row), plan.knittedRows);
-  const hanging = plan.hangings.find((one) => one.throughRow >= within) ?? plan.hangings[0];
-  if (!hanging) throw new Error('a plan has at least one hanging');
-  const { left, right } = edgesAt(hanging, shapingsBefore(within, shapeEveryRows), crawl);
-  return named(bed.needles, left, right);
+  const { left, right } = edgesOfRow(plan, row);
+  return named(plan.brief.bed.needles, left, right);
 }
 
 const named = (needles: number, left: number, right: number): Edges => ({

@@ -3,7 +3,7 @@
  * needles as they are when the line is done, its moves made. A stripe takes as many lines as its rows need.
  */
 import { formatNeedle } from '../../bed/needles.ts';
-import { edgesAt, shapingsBefore } from '../../planning/hangings.ts';
+import { edgesOfRow } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { span } from '../measure.ts';
@@ -85,11 +85,8 @@ function packed(groups: readonly Rows[]): readonly Rows[] {
 
 /** Edge needles when a row and the move that follows it are done, the work hung again where it is to be. */
 export function edgesAfter(plan: Plan, row: number): string {
-  const { bed, crawl, shapeEveryRows } = plan.brief;
-  const next = Math.min(row + 1, plan.knittedRows);
-  const hanging = plan.hangings.find((one) => one.throughRow >= next) ?? plan.hangings.at(-1);
-  if (!hanging) throw new Error('a plan has at least one hanging');
-  const { left, right } = edgesAt(hanging, shapingsBefore(next, shapeEveryRows), crawl);
+  const { bed } = plan.brief;
+  const { left, right } = edgesOfRow(plan, row + 1);
   return `${formatNeedle(bed.needles, left)}–${formatNeedle(bed.needles, right)}`;
 }
 
