@@ -1,34 +1,18 @@
 import { exhaustive } from '../shared/exhaustive.ts';
+import { isOf } from '../shared/result.ts';
 import type { LandmarkFault } from '../steps/landmarks.ts';
-import { formatRipBackFault, formatSeenFault } from '../wording/finding.ts';
-import { formatReplanFault } from '../wording/finding-replan.ts';
+import { formatFault } from '../wording/faults.ts';
+import { formatSeenFault } from '../wording/finding.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault } from './grammar/intent.ts';
 import type { ReplyFault } from './reply.ts';
 
 /** Why a typed line could not be carried out, and what to type instead. */
 export function formatChatFault(fault: ReplyFault, words: Words): string {
-  switch (fault.code) {
-    case 'seen/needle-off-bed':
-    case 'seen/unknown-yarn':
-    case 'seen/not-a-count':
-      return formatSeenFault(fault, words);
-    case 'rip-back/no-such-place':
-    case 'rip-back/not-behind':
-      return formatRipBackFault(fault, words);
-    case 'replan/rows-not-whole-repeats':
-    case 'replan/rows-too-few':
-    case 'replan/rows-too-many':
-    case 'replan/unknown-yarn':
-    case 'replan/yarn-not-to-come':
-    case 'replan/colours-meet':
-    case 'replan/measure-impossible':
-    case 'replan/boxed-too-deep':
-    case 'replan/too-late':
-      return formatReplanFault(fault, words);
-    default:
-      return formatOwnFault(fault, words);
-  }
+  if (isOf(fault, 'seen')) return formatSeenFault(fault, words);
+  return isOf(fault, 'rip-back') || isOf(fault, 'replan')
+    ? formatFault(fault, words)
+    : formatOwnFault(fault, words);
 }
 
 function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string {

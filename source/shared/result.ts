@@ -6,3 +6,9 @@ export type Result<T, F> =
 export const succeed = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
 
 export const fail = <F>(fault: F): { readonly ok: false; readonly fault: F } => ({ ok: false, fault });
+
+/** A fault of one family, by what stands before the stroke in its code. */
+export const isOf = <F extends { readonly code: string }, Family extends string>(
+  fault: F,
+  family: Family,
+): fault is Extract<F, { readonly code: `${Family}/${string}` }> => fault.code.startsWith(`${family}/`);

@@ -3,6 +3,7 @@ import { type BedFault, opposite } from '../bed/bed.ts';
 import { formatNeedle } from '../bed/needles.ts';
 import type { BriefFault, Neighbour, PlanFault } from '../planning/fault.ts';
 import type { SessionFault } from '../session/command.ts';
+import { isOf } from '../shared/result.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
@@ -14,6 +15,11 @@ export type Fault = BedFault | BriefFault | PlanFault | SessionFault;
 
 /** Weights in the maker's units; a brief's own fields are in the units of the brief. */
 export function formatFault(fault: Fault, words: Words): string {
+  if (isOf(fault, 'weigh')) return formatWeighFault(fault, words);
+  if (isOf(fault, 'measured')) return formatMeasuredFault(fault, words);
+  if (isOf(fault, 'cord')) return formatCordFault(fault, words);
+  if (isOf(fault, 'rip-back')) return formatRipBackFault(fault, words);
+  if (isOf(fault, 'replan')) return formatReplanFault(fault, words);
   switch (fault.code) {
     case 'bed/needle-off-bed':
       return offBed(fault, words);
@@ -94,15 +100,6 @@ export function formatFault(fault: Fault, words: Words): string {
     case 'session/nothing-to-say':
       return fault.what === 'note' ? words.faults.nothingToSay : words.faults.markWithoutName;
 
-    case 'weigh/no-such-yarn':
-    case 'weigh/not-a-weight':
-    case 'weigh/more-than-before':
-      return formatWeighFault(fault, words);
-    case 'measured/not-a-size':
-      return formatMeasuredFault(fault, words);
-    case 'cord/not-asked':
-    case 'cord/not-a-length':
-      return formatCordFault(fault, words);
     case 'way/on-the-way':
       return words.slips.onTheWay(fault.kind, fault.at, fault.of);
     case 'way/not-on-one':
@@ -111,19 +108,6 @@ export function formatFault(fault: Fault, words: Words): string {
       return words.slips.noSuchMend;
     case 'way/between-places':
       return words.slips.betweenPlaces;
-    case 'rip-back/no-such-place':
-    case 'rip-back/not-behind':
-      return formatRipBackFault(fault, words);
-    case 'replan/rows-not-whole-repeats':
-    case 'replan/rows-too-few':
-    case 'replan/rows-too-many':
-    case 'replan/unknown-yarn':
-    case 'replan/yarn-not-to-come':
-    case 'replan/colours-meet':
-    case 'replan/boxed-too-deep':
-    case 'replan/measure-impossible':
-    case 'replan/too-late':
-      return formatReplanFault(fault, words);
 
     default:
       return formatBriefFault(fault, words);
