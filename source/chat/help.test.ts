@@ -8,6 +8,7 @@ import { startSession } from '../session/session.ts';
 import { allSteps, stepAt } from '../steps/job.ts';
 import { wrap } from '../wording/page.ts';
 import { englishWords } from '../wording/words.ts';
+import { usageOf } from './commands/chat-command.ts';
 import { chatCommands } from './commands/chat-commands.ts';
 import { formatHelp, helpTopics } from './help.ts';
 import { helpNow, type Scene, type Situation, situationOf } from './situation.ts';
@@ -139,14 +140,14 @@ const before: Readonly<Record<string, readonly string[]>> = {
 describe('help on commands', () => {
   it.each(chatCommands.map((command) => [command.name, command] as const))(
     '%s: its example works',
-    (name, { example, usage }) => {
+    (name, command) => {
       const place = stepPastRow(31);
       const bench = openAt(place);
       bench.perform({ do: 'confirm', count: 1 });
       for (const line of before[name] ?? []) bench.submit(line);
       const shown = answersTo(openAt(place), `help ${name}`).map(({ text }) => text);
-      expect(shown.join('\n')).toContain(usage(spoken()));
-      expectToWork(bench, example);
+      expect(shown.join('\n')).toContain(usageOf(command, spoken()));
+      expectToWork(bench, command.example);
     },
   );
 
@@ -155,10 +156,10 @@ describe('help on commands', () => {
     ['German', german],
   ])('all fit two columns in %s', (_, language) => {
     speak(language);
-    for (const { name, gist } of chatCommands)
-      expect(gist(spoken()).length, `${name}: ${gist(spoken())}`).toBeLessThanOrEqual(28);
+    const { commands } = spoken();
+    for (const { gist } of Object.values(commands)) expect(gist.length, gist).toBeLessThanOrEqual(28);
     const all = formatHelp('all', sceneIn('stripes').scene, spoken()).join('\n');
-    for (const { name, gist } of chatCommands) expect(all).toContain(`${name.padEnd(9)}${gist(spoken())}`);
+    for (const { name } of chatCommands) expect(all).toContain(`${name.padEnd(9)}${commands[name].gist}`);
   });
 });
 

@@ -6,7 +6,7 @@ import { explainWord, findWord } from '../wording/explain.ts';
 import type { HelpWords } from '../wording/help.en.ts';
 import { findNamed, type Named, titleOf } from '../wording/named.ts';
 import type { Words } from '../wording/words.ts';
-import type { ChatCommand } from './commands/chat-command.ts';
+import { type ChatCommand, usageOf } from './commands/chat-command.ts';
 import {
   chatCommands,
   exampleLines,
@@ -45,14 +45,18 @@ const topicLines = ({ lines, examples }: HelpTopic, { session }: Scene, words: W
   ...exampleLines(examples(session, words), words),
 ];
 
-function commandLines({ usage, summary, example, aliases }: ChatCommand, words: Words): readonly string[] {
+function commandLines(command: ChatCommand, words: Words): readonly string[] {
+  const { name, example, aliases } = command;
   const also = aliases.length > 0 ? [words.help.alsoCalled(aliases.join(', '))] : [];
-  return [`${usage(words)}: ${summary(words)}.`, [words.help.forExample(example), ...also].join(' ')];
+  return [
+    `${usageOf(command, words)}: ${words.commands[name].summary}.`,
+    [words.help.forExample(example), ...also].join(' '),
+  ];
 }
 
 /** All commands in two columns, so that a window of 24 rows holds them. */
 function allLines(words: Words): readonly string[] {
-  const cells = chatCommands.map(({ name, gist }) => `${name.padEnd(nameWidth)}${gist(words)}`);
+  const cells = chatCommands.map(({ name }) => `${name.padEnd(nameWidth)}${words.commands[name].gist}`);
   const rows = Math.ceil(cells.length / 2);
   const table = cells.slice(0, rows).map((cell, i) => `${cell.padEnd(cellWidth)}${cells[rows + i] ?? ''}`);
   return [...table, words.help.more];

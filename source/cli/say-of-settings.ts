@@ -1,6 +1,6 @@
 import type { LoadedSettings } from '../files/settings-file.ts';
+import { languageChoices } from '../settings/settings.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
-import { languageChoices } from '../wording/language.ts';
 import type { Words } from '../wording/words.ts';
 
 /** What is wrong with the settings, and what is done instead. */

@@ -2,8 +2,9 @@
 import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import type { Settings } from '../settings/settings.ts';
+import { languageChoices } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { languageChoices, loadWords, wantedLanguage } from '../wording/language.ts';
+import { loadWords, wantedLanguage } from '../wording/language.ts';
 import { englishWords, type Language, type Words, wordsIn } from '../wording/words.ts';
 import { complain } from './outcome.ts';
 

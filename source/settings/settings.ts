@@ -2,6 +2,11 @@
 
 export type PedalAct = 'confirm' | 'back' | 'again' | 'pass';
 
+/** The languages that everything can be said in; `auto` follows the system. */
+const languageCodes = ['en', 'de'] as const;
+export type LanguageCode = (typeof languageCodes)[number];
+export const languageChoices: readonly string[] = ['auto', ...languageCodes];
+
 export interface Settings {
   readonly units: 'cm' | 'in';
   readonly language: string;

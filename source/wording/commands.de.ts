@@ -1,3 +1,4 @@
+import { languageChoices } from '../settings/settings.ts';
 import type { Amounts } from './amounts.ts';
 import type { CommandsWords } from './commands.en.ts';
 
@@ -79,6 +80,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'was jetzt passt, und Themen',
   },
   note: {
+    usage: 'note TEXT',
     summary: 'eine Notiz zu diesem Schritt festhalten',
     gist: 'eine Notiz festhalten',
   },
@@ -97,6 +99,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'Größe des Beutels festhalten',
   },
   mark: {
+    usage: 'mark NAME',
     summary: 'hier eine Marke setzen, um zurückzukehren',
     gist: 'hier eine Marke setzen',
   },
@@ -123,6 +126,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'der Plan auf einem Blatt',
   },
   save: {
+    usage: 'save FILE',
     summary:
       'das ganze Protokoll in eine andere Datei schreiben und dort weitermachen, wenn es ein Problem mit der Platte gibt',
     gist: 'Protokoll in andere Datei',
@@ -131,7 +135,30 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     summary: 'beenden; alles ist gespeichert, und du kommst zu diesem Schritt zurück',
     gist: 'beenden, später weiter',
   },
-  onOrOff: (name) => `${name} on oder ${name} off`,
+  tools: {
+    summary: 'Werkzeug und Material für diesen Beutel, mit Zahlen',
+    gist: 'Werkzeug und Material',
+  },
+  trouble: {
+    usage: 'trouble, und was geschehen ist',
+    summary: 'was jetzt zu tun ist, wenn etwas schiefgeht',
+    gist: 'wenn etwas schiefgeht',
+  },
+  cord: {
+    usage: 'cord LÄNGE',
+    summary: 'wie lang die ersten Runden der Kordel sind: danach richtet sich ihr Rest',
+    gist: 'die gemessene Kordel',
+  },
+  open: {
+    usage: 'open NUMMER, oder open und ein Name',
+    summary:
+      'mit einem anderen Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen; dieser wartet',
+    gist: 'einen anderen Beutel öffnen',
+  },
+  practice: {
+    summary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
+    gist: 'zum Übungsbeutel',
+  },
   pedal: {
     usage: 'pedal confirm / back / again / pass, pedal off oder pedal gap MILLISEKUNDEN',
     summary:
@@ -139,15 +166,18 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'einen Fußschalter belegen',
   },
   large: {
+    usage: 'large on oder large off',
     summary: 'große Schrift, auch von weitem zu lesen',
     gist: 'große Schrift',
   },
   bell: {
+    usage: 'bell on oder bell off',
     summary:
       'Signalton: einmal für einen Schritt, zweimal für einen Formschritt, dreimal für einen Garnwechsel',
     gist: 'Signalton bei jedem Schritt',
   },
   speech: {
+    usage: 'speech on oder speech off',
     summary: 'jede Anweisung laut vorlesen',
     gist: 'jeden Schritt vorlesen',
   },
@@ -162,7 +192,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     gist: 'Zentimeter oder Zoll',
   },
   language: {
-    usage: (codes) => `language ${choice(codes)}`,
+    usage: `language ${choice(languageChoices)}`,
     summary: 'Deutsch oder Englisch; auto folgt dem System',
     gist: 'Deutsch oder Englisch',
   },

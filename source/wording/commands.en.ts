@@ -1,7 +1,15 @@
 /** The commands of the prompt: how each is typed, what it does, and its gist in at most 28 characters. */
+import { languageChoices } from '../settings/settings.ts';
 import type { Amounts } from './amounts.ts';
 
-export const commands = ({ choice }: Amounts) => ({
+interface CommandWords {
+  /** How it is typed, where that is more than its name. */
+  readonly usage?: string;
+  readonly summary: string;
+  readonly gist: string;
+}
+
+const lines = ({ choice }: Amounts) => ({
   next: {
     usage: 'next [how many]',
     summary: 'confirm the step on the screen, or several at once',
@@ -78,6 +86,7 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'what fits now, and topics',
   },
   note: {
+    usage: 'note TEXT',
     summary: 'keep a note at this step',
     gist: 'keep a note',
   },
@@ -96,6 +105,7 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'record the size you got',
   },
   mark: {
+    usage: 'mark NAME',
     summary: 'set a mark at this place, to go back to it',
     gist: 'set a mark here',
   },
@@ -122,6 +132,7 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'the plan on a sheet',
   },
   save: {
+    usage: 'save FILE',
     summary: 'write the whole log to another file and go on there, if there is a problem with the disk',
     gist: 'the log to another file',
   },
@@ -129,7 +140,29 @@ export const commands = ({ choice }: Amounts) => ({
     summary: 'quit; everything is saved, and you come back to this step',
     gist: 'quit, and come back later',
   },
-  onOrOff: (name: 'large' | 'bell' | 'speech') => `${name} on, or ${name} off`,
+  tools: {
+    summary: 'tools and materials of this bag, with their numbers',
+    gist: 'tools and materials',
+  },
+  trouble: {
+    usage: 'trouble, and what happened',
+    summary: 'what to do now when something goes wrong at the bench',
+    gist: 'when something goes wrong',
+  },
+  cord: {
+    usage: 'cord LENGTH',
+    summary: 'how long the first rounds of the cord are: its rest is counted by that',
+    gist: 'the measured cord',
+  },
+  open: {
+    usage: 'open NUMBER, or open and a name',
+    summary: 'go on with another bag, by its number in bags or by its name; this one is saved, and waits',
+    gist: 'go on with another bag',
+  },
+  practice: {
+    summary: 'go to the practice bag; this one is saved, and waits',
+    gist: 'go to the practice bag',
+  },
   pedal: {
     usage: 'pedal confirm / back / again / pass, pedal off, or pedal gap MILLISECONDS',
     summary:
@@ -137,14 +170,17 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'assign a foot switch',
   },
   large: {
+    usage: 'large on, or large off',
     summary: 'large letters, to read from across the room',
     gist: 'large letters',
   },
   bell: {
+    usage: 'bell on, or bell off',
     summary: 'a bell: once for a step, twice for a shaping move, three times for a change of yarn',
     gist: 'a bell at each step',
   },
   speech: {
+    usage: 'speech on, or speech off',
     summary: 'speak each instruction aloud',
     gist: 'speak each step',
   },
@@ -159,10 +195,13 @@ export const commands = ({ choice }: Amounts) => ({
     gist: 'centimetres or inches',
   },
   language: {
-    usage: (codes: readonly string[]) => `language ${choice(codes)}`,
+    usage: `language ${choice(languageChoices)}`,
     summary: 'English or German; auto follows the system',
     gist: 'English or German',
   },
 });
 
-export type CommandsWords = ReturnType<typeof commands>;
+export type CommandName = keyof ReturnType<typeof lines>;
+export type CommandsWords = Readonly<Record<CommandName, CommandWords>>;
+
+export const commands: (say: Amounts) => CommandsWords = lines;

@@ -22,7 +22,4 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): Ki
       ),
       ...(ravelCordCm === null ? [] : [`${lengthNeeded(ravelCordCm)} glatter Trennfaden`]),
     ])}.`,
-  usage: 'tools',
-  summary: 'Werkzeug und Material für diesen Beutel, mit Zahlen',
-  gist: 'Werkzeug und Material',
 });

@@ -22,9 +22,6 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts) => 
       ),
       ...(ravelCordCm === null ? [] : [`${lengthNeeded(ravelCordCm)} of smooth ravel cord`]),
     ])}.`,
-  usage: 'tools',
-  summary: 'tools and materials of this bag, with their numbers',
-  gist: 'tools and materials',
 });
 
 export type KitWords = ReturnType<typeof kit>;

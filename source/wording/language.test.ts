@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { languageChoices, loadWords, wantedLanguage } from './language.ts';
+import { languageChoices } from '../settings/settings.ts';
+import { loadWords, wantedLanguage } from './language.ts';
 import { inEnglish } from './words.ts';
 
 describe('the language that is wanted', () => {

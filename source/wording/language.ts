@@ -1,13 +1,11 @@
 /** Which language is spoken, and where its words come from: each but English is loaded when it is first wanted. */
-import { inEnglish, type Language, type LanguageCode } from './words.ts';
+import type { LanguageCode } from '../settings/settings.ts';
+import { inEnglish, type Language } from './words.ts';
 
 const loaders: Readonly<Record<LanguageCode, () => Promise<Language>>> = {
   en: async () => inEnglish,
   de: async () => (await import('./german.ts')).inGerman,
 };
-
-/** What the setting may be: `auto` follows the system. */
-export const languageChoices: readonly string[] = ['auto', ...Object.keys(loaders)];
 
 /** English for whatever code is not here. */
 export const loadWords = (code: string): Promise<Language> =>

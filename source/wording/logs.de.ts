@@ -5,12 +5,6 @@ import { quoted } from './forms.de.ts';
 import type { LogsWords } from './logs.en.ts';
 
 export const logs = (_: Amounts): LogsWords => ({
-  openUsage: 'open NUMMER, oder open und ein Name',
-  openSummary:
-    'mit einem anderen Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen; dieser wartet',
-  openGist: 'einen anderen Beutel öffnen',
-  practiceSummary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
-  practiceGist: 'zum Übungsbeutel',
   nothingToCancel: 'Es gibt keinen Beutel, zu dem es zurückginge: quit beendet und behält deine Antworten.',
   openHint: 'Mit einem anderen weiter geht es mit open und seiner Nummer oder seinem Namen.',
   noSuchBag: (bag, known) =>

@@ -3,11 +3,6 @@ import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
 export const logs = (_: Amounts) => ({
-  openUsage: 'open NUMBER, or open and a name',
-  openSummary: 'go on with another bag, by its number in bags or by its name; this one is saved, and waits',
-  openGist: 'go on with another bag',
-  practiceSummary: 'go to the practice bag; this one is saved, and waits',
-  practiceGist: 'go to the practice bag',
   nothingToCancel: 'There is no bag to go back to: quit leaves, and keeps your answers.',
   openHint: 'To go on with another, type open and its number or name.',
   /** `known`: how many bags there are. */

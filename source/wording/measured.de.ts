@@ -13,9 +13,6 @@ export const measured = ({ length, lengthNeeded }: Amounts): MeasuredWords => ({
   impossible: (widthCm, depthCm) =>
     `Kein Beutel misst ${length(widthCm)} mal ${length(depthCm)}: tippe seine Breite und dann seine Tiefe, etwa measured 13,6 18.`,
   cord: {
-    usage: 'cord LÄNGE',
-    summary: 'wie lang die ersten Runden der Kordel sind: danach richtet sich ihr Rest',
-    gist: 'die gemessene Kordel',
     planned: (rounds, left, lengthCm) =>
       left === 0
         ? `Das reicht für ${lengthNeeded(lengthCm)} Kordel.`

@@ -12,9 +12,6 @@ export const measured = ({ length, lengthNeeded }: Amounts) => ({
   impossible: (widthCm: number, depthCm: number) =>
     `No bag is ${length(widthCm)} by ${length(depthCm)}: type its width and then its depth, as in measured 13.6 18.`,
   cord: {
-    usage: 'cord LENGTH',
-    summary: 'how long the first rounds of the cord are: its rest is counted by that',
-    gist: 'the measured cord',
     planned: (rounds: number, left: number, lengthCm: number) =>
       left === 0
         ? `That is long enough for ${lengthNeeded(lengthCm)} of cord.`

@@ -122,7 +122,4 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
       `Tippe find damit, etwa find Reihe ${row + 2} Schlitten rechts: so zeigt sich, wie viele Reihen zu viel sind, und der Weg zurück.`,
   },
   list: (titles) => `Tippe trouble und eines davon, oder was geschehen ist: ${titles.join('; ')}.`,
-  usage: 'trouble, und was geschehen ist',
-  summary: 'was jetzt zu tun ist, wenn etwas schiefgeht',
-  gist: 'wenn etwas schiefgeht',
 });

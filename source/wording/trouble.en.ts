@@ -29,9 +29,6 @@ export type TroubleTopic = {
     | 'knitted-on']: TroubleWords;
 } & {
   readonly list: (titles: readonly string[]) => string;
-  readonly usage: string;
-  readonly summary: string;
-  readonly gist: string;
 };
 
 const ripTo = (row: number): string => (row > 0 ? `rip row ${row}` : 'rip step 1');
@@ -160,7 +157,4 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
   },
   list: (titles: readonly string[]) =>
     `Type trouble and one of them, or what happened: ${titles.join('; ')}.`,
-  usage: 'trouble, and what happened',
-  summary: 'what to do now when something goes wrong at the bench',
-  gist: 'when something goes wrong',
 });

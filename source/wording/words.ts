@@ -2,11 +2,10 @@
  * All that is said, in one language and one set of units. Whoever says something is given these words as an argument;
  * no language is chosen for the whole program, so a change of language or units changes all that is drawn after it.
  */
+import type { LanguageCode } from '../settings/settings.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { type Amounts, amountsIn, type Writing } from './amounts.ts';
 import { english } from './english.ts';
-
-export type LanguageCode = 'en' | 'de';
 
 /** A language gives each topic's words once it knows the units. */
 export type Topics = {

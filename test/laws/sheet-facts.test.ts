@@ -64,7 +64,7 @@ function expectAllFacts(plan: Plan): void {
   for (const caution of new Set(steps.map((step) => cautionOf(plan, step, englishWords)))) {
     if (caution !== null) expect(text).toContain(caution);
   }
-  const { list, usage, summary, gist, ...troubles } = englishWords.trouble;
+  const { list, ...troubles } = englishWords.trouble;
   for (const { title, now } of Object.values(troubles)) {
     expect(text).toContain(`${title}: ${now({ edges: null, row: 0 })}`);
   }

@@ -1,9 +1,7 @@
 /** Commands that fit the bench to its maker: switches, signals, letters, units, language. */
 
-import { isPedalGap, type PedalAct, pedalGap } from '../../settings/settings.ts';
+import { isPedalGap, languageChoices, type PedalAct, pedalGap } from '../../settings/settings.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { languageChoices } from '../../wording/language.ts';
-import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../grammar/intent.ts';
 import { type ChatCommand, choice } from './chat-command.ts';
 
@@ -34,9 +32,6 @@ const parsePedal = choice(pedalWords, (word) => ({ kind: 'pedal', act: pedalActs
 const switchCommand = (name: 'large' | 'bell' | 'speech'): ChatCommand => ({
   name,
   aliases: [],
-  usage: (words: Words) => words.commands.onOrOff(name),
-  summary: (words: Words) => words.commands[name].summary,
-  gist: (words: Words) => words.commands[name].gist,
   example: `${name} on`,
   follows: onOff,
   parse: choice(onOff, (word) => ({ kind: 'set', change: { name, value: word === 'on' } })),
@@ -46,9 +41,6 @@ export const adjustCommands: readonly ChatCommand[] = [
   {
     name: 'pedal',
     aliases: ['switch'],
-    usage: (words: Words) => words.commands.pedal.usage,
-    summary: (words: Words) => words.commands.pedal.summary,
-    gist: (words: Words) => words.commands.pedal.gist,
     example: 'pedal confirm',
     follows: [...pedalWords, 'gap'],
     parse: (rest) => (/^gap\b/i.test(rest) ? parseGap(rest.slice('gap'.length).trim()) : parsePedal(rest)),
@@ -59,9 +51,6 @@ export const adjustCommands: readonly ChatCommand[] = [
   {
     name: 'pause',
     aliases: [],
-    usage: (words: Words) => words.commands.pause.usage,
-    summary: (words: Words) => words.commands.pause.summary,
-    gist: (words: Words) => words.commands.pause.gist,
     example: 'pause long',
     follows: ['short', 'usual', 'long'],
     parse: choice(['short', 'usual', 'long'], (value) => ({ kind: 'set', change: { name: 'pause', value } })),
@@ -69,9 +58,6 @@ export const adjustCommands: readonly ChatCommand[] = [
   {
     name: 'units',
     aliases: [],
-    usage: (words: Words) => words.commands.units.usage,
-    summary: (words: Words) => words.commands.units.summary,
-    gist: (words: Words) => words.commands.units.gist,
     example: 'units cm',
     follows: ['cm', 'in'],
     parse: choice(['cm', 'in'], (value) => ({ kind: 'set', change: { name: 'units', value } })),
@@ -79,9 +65,6 @@ export const adjustCommands: readonly ChatCommand[] = [
   {
     name: 'language',
     aliases: [],
-    usage: (words: Words) => words.commands.language.usage(languageChoices),
-    summary: (words: Words) => words.commands.language.summary,
-    gist: (words: Words) => words.commands.language.gist,
     example: 'language de',
     follows: languageChoices,
     parse: choice(languageChoices, (value) => ({ kind: 'set', change: { name: 'language', value } })),

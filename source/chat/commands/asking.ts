@@ -1,7 +1,7 @@
 /** Commands that are answered and change nothing. */
 import { type Result, succeed } from '../../shared/result.ts';
 import { reasons, tradeWords } from '../../wording/explain.ts';
-import { englishWords, type Words } from '../../wording/words.ts';
+import { englishWords } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../grammar/intent.ts';
 import { troubleIn, troubles } from '../grammar/trouble.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
@@ -18,9 +18,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'where',
     aliases: ['here'],
-    usage: () => 'where',
-    summary: (words: Words) => words.commands.where.summary,
-    gist: (words: Words) => words.commands.where.gist,
     example: 'where',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'where' }, 'where', (rest) => `find ${rest}`),
@@ -28,9 +25,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'plan',
     aliases: [],
-    usage: () => 'plan',
-    summary: (words: Words) => words.commands.plan.summary,
-    gist: (words: Words) => words.commands.plan.gist,
     example: 'plan',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'plan' }, 'plan'),
@@ -38,9 +32,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'words',
     aliases: ['word', 'what', "what's", 'was'],
-    usage: (words: Words) => words.commands.words.usage,
-    summary: (words: Words) => words.commands.words.summary,
-    gist: (words: Words) => words.commands.words.gist,
     example: 'words swatch',
     follows: tradeWords.map(({ id }) => id),
     parse: parseWords,
@@ -48,9 +39,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'why',
     aliases: ['warum', 'wieso'],
-    usage: (words: Words) => words.commands.why.usage,
-    summary: (words: Words) => words.commands.why.summary,
-    gist: (words: Words) => words.commands.why.gist,
     example: 'why tail',
     follows: reasons.map(({ id }) => id),
     parse: (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }),
@@ -58,9 +46,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'tools',
     aliases: ['materials', 'material'],
-    usage: (words: Words) => words.kit.usage,
-    summary: (words: Words) => words.kit.summary,
-    gist: (words: Words) => words.kit.gist,
     example: 'tools',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'tools' }, 'tools'),
@@ -68,9 +53,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'trouble',
     aliases: ['problem'],
-    usage: (words: Words) => words.trouble.usage,
-    summary: (words: Words) => words.trouble.summary,
-    gist: (words: Words) => words.trouble.gist,
     example: 'trouble jam',
     follows: troubles,
     parse: (rest, words) => succeed({ kind: 'trouble', what: troubleIn(rest, words) }),
@@ -78,9 +60,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'cautions',
     aliases: [],
-    usage: () => 'cautions',
-    summary: (words: Words) => words.commands.cautions.summary,
-    gist: (words: Words) => words.commands.cautions.gist,
     example: 'cautions',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'cautions' }, 'cautions'),
@@ -88,9 +67,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'again',
     aliases: [],
-    usage: () => 'again',
-    summary: (words: Words) => words.commands.again.summary,
-    gist: (words: Words) => words.commands.again.gist,
     example: 'again',
     follows: [],
     parse: plainIntent({ kind: 'again' }, 'again'),
@@ -98,9 +74,6 @@ export const askCommands: readonly ChatCommand[] = [
   {
     name: 'help',
     aliases: ['?', 'hilfe'],
-    usage: (words: Words) => words.commands.help.usage,
-    summary: (words: Words) => words.commands.help.summary,
-    gist: (words: Words) => words.commands.help.gist,
     example: 'help go',
     follows: ['all', ...Object.keys(englishWords.help.topics)],
     parse: (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }),

@@ -1,21 +1,22 @@
 /** A row of the table of commands, and what the parsers of its rows share. */
 import { fail, type Result, succeed } from '../../shared/result.ts';
+import type { CommandName } from '../../wording/commands.en.ts';
 import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent, Known } from '../grammar/intent.ts';
 
 export interface ChatCommand {
-  readonly name: string;
+  /** Its words, how it is typed and what it does, stand under it in the topic of commands. */
+  readonly name: CommandName;
   readonly aliases: readonly string[];
-  readonly usage: (words: Words) => string;
-  readonly summary: (words: Words) => string;
-  /** What it does in at most 28 characters, for a table in two columns. */
-  readonly gist: (words: Words) => string;
   /** A line that works when typed. */
   readonly example: string;
   /** First words that may follow, for completion. */
   readonly follows: readonly string[];
   readonly parse: (rest: string, words: Words, known: Known) => Result<Intent, ChatFault>;
 }
+
+/** How it is typed: by its name alone where its words say no more. */
+export const usageOf = ({ name }: ChatCommand, { commands }: Words): string => commands[name].usage ?? name;
 
 /** A command of one word: what follows it is refused, since it would not be heeded. */
 export const plainIntent =
@@ -27,9 +28,9 @@ export const plainIntent =
 
 /** For what would surprise somebody who meant something else by the words behind it. */
 export const alone =
-  (usage: () => string, intent: Intent) =>
+  (usage: string, intent: Intent) =>
   (rest: string): Result<Intent, ChatFault> =>
-    rest === '' ? succeed(intent) : fail({ code: 'chat/stands-alone', usage: usage(), rest });
+    rest === '' ? succeed(intent) : fail({ code: 'chat/stands-alone', usage, rest });
 
 export const withText =
   (usage: string, make: (text: string) => Intent) =>

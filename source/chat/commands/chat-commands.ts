@@ -48,5 +48,6 @@ function gistOf(example: string, words: Words): string {
   const [word = '', rest] = example.split(' ');
   if (word === 'help') return words.help.moreOfThis;
   if (word === 'next' && rest) return words.help.confirmSeveral(rest);
-  return findCommand(word)?.gist(words) ?? '';
+  const command = findCommand(word);
+  return command ? words.commands[command.name].gist : '';
 }

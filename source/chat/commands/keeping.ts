@@ -1,5 +1,4 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
-import type { Words } from '../../wording/words.ts';
 import {
   cordUsage,
   measuredUsage,
@@ -15,9 +14,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'note',
     aliases: [],
-    usage: () => 'note TEXT',
-    summary: (words: Words) => words.commands.note.summary,
-    gist: (words: Words) => words.commands.note.gist,
     example: 'note mint feels tighter here',
     follows: [],
     parse: withText('note TEXT', (text) => ({ kind: 'do', command: { do: 'note', text } })),
@@ -25,9 +21,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'notes',
     aliases: [],
-    usage: () => 'notes',
-    summary: (words: Words) => words.commands.notes.summary,
-    gist: (words: Words) => words.commands.notes.gist,
     example: 'notes',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'notes' }, 'notes'),
@@ -35,9 +28,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'weigh',
     aliases: [],
-    usage: (words: Words) => words.commands.weigh.usage,
-    summary: (words: Words) => words.commands.weigh.summary,
-    gist: (words: Words) => words.commands.weigh.gist,
     example: 'weigh plum 22 g',
     follows: [],
     parse: parseWeigh,
@@ -45,9 +35,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'measured',
     aliases: ['measure'],
-    usage: (words: Words) => words.commands.measured.usage,
-    summary: (words: Words) => words.commands.measured.summary,
-    gist: (words: Words) => words.commands.measured.gist,
     example: measuredUsage,
     follows: [],
     parse: parseMeasured,
@@ -55,9 +42,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'cord',
     aliases: [],
-    usage: (words: Words) => words.measured.cord.usage,
-    summary: (words: Words) => words.measured.cord.summary,
-    gist: (words: Words) => words.measured.cord.gist,
     example: cordUsage,
     follows: [],
     parse: parseCordLength,
@@ -65,9 +49,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'mark',
     aliases: [],
-    usage: () => 'mark NAME',
-    summary: (words: Words) => words.commands.mark.summary,
-    gist: (words: Words) => words.commands.mark.gist,
     example: 'mark before the rehang',
     follows: [],
     parse: withText('mark NAME', (name) => ({ kind: 'do', command: { do: 'mark', name } })),
@@ -75,9 +56,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'marks',
     aliases: [],
-    usage: () => 'marks',
-    summary: (words: Words) => words.commands.marks.summary,
-    gist: (words: Words) => words.commands.marks.gist,
     example: 'marks',
     follows: [],
     parse: plainIntent({ kind: 'show', what: 'marks' }, 'marks'),
@@ -85,9 +63,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'bags',
     aliases: [],
-    usage: () => 'bags',
-    summary: (words: Words) => words.commands.bags.summary,
-    gist: (words: Words) => words.commands.bags.gist,
     example: 'bags',
     follows: [],
     parse: plainIntent({ kind: 'bags' }, 'bags'),
@@ -95,9 +70,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'open',
     aliases: [],
-    usage: ({ logs }) => logs.openUsage,
-    summary: ({ logs }) => logs.openSummary,
-    gist: ({ logs }) => logs.openGist,
     example: 'open 2',
     follows: [],
     parse: withText('open 2', (bag) => ({ kind: 'open', bag })),
@@ -105,29 +77,20 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'practice',
     aliases: ['practise'],
-    usage: () => 'practice',
-    summary: ({ logs }) => logs.practiceSummary,
-    gist: ({ logs }) => logs.practiceGist,
     example: 'practice',
     follows: [],
-    parse: alone(() => 'practice', { kind: 'practice' }),
+    parse: alone('practice', { kind: 'practice' }),
   },
   {
     name: 'new',
     aliases: [],
-    usage: () => 'new',
-    summary: (words: Words) => words.commands.new.summary,
-    gist: (words: Words) => words.commands.new.gist,
     example: 'new',
     follows: [],
-    parse: alone(() => 'new', { kind: 'new' }),
+    parse: alone('new', { kind: 'new' }),
   },
   {
     name: 'draw',
     aliases: [],
-    usage: (words: Words) => words.commands.draw.usage,
-    summary: (words: Words) => words.commands.draw.summary,
-    gist: (words: Words) => words.commands.draw.gist,
     example: 'draw strip',
     follows: pictures,
     parse: choice(pictures, (word) => ({ kind: 'draw', picture: word === 'off' ? null : word })),
@@ -135,9 +98,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'sheet',
     aliases: ['print'],
-    usage: (words: Words) => words.commands.sheet.usage,
-    summary: (words: Words) => words.commands.sheet.summary,
-    gist: (words: Words) => words.commands.sheet.gist,
     example: 'sheet dice-bag.html',
     follows: [],
     parse: withText('sheet FILE.html', (out) => ({ kind: 'sheet', out })),
@@ -145,9 +105,6 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'save',
     aliases: [],
-    usage: () => 'save FILE',
-    summary: (words: Words) => words.commands.save.summary,
-    gist: (words: Words) => words.commands.save.gist,
     example: 'save dice-bag.jsonl',
     follows: [],
     parse: withText('save FILE', (out) => ({ kind: 'save', out })),
@@ -155,11 +112,8 @@ export const keepCommands: readonly ChatCommand[] = [
   {
     name: 'quit',
     aliases: ['exit', 'leave'],
-    usage: () => 'quit',
-    summary: (words: Words) => words.commands.quit.summary,
-    gist: (words: Words) => words.commands.quit.gist,
     example: 'quit',
     follows: [],
-    parse: alone(() => 'quit', { kind: 'quit' }),
+    parse: alone('quit', { kind: 'quit' }),
   },
 ];

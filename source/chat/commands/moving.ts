@@ -45,9 +45,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'next',
     aliases: ['done', 'ok'],
-    usage: (words: Words) => words.commands.next.usage,
-    summary: (words: Words) => words.commands.next.summary,
-    gist: (words: Words) => words.commands.next.gist,
     example: 'next 2',
     follows: [],
     parse: parseNext,
@@ -55,9 +52,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'back',
     aliases: ['undo'],
-    usage: (words: Words) => words.commands.back.usage,
-    summary: (words: Words) => words.commands.back.summary,
-    gist: (words: Words) => words.commands.back.gist,
     example: 'back',
     follows: [],
     parse: parseBack,
@@ -65,9 +59,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'redo',
     aliases: [],
-    usage: () => 'redo',
-    summary: (words: Words) => words.commands.redo.summary,
-    gist: (words: Words) => words.commands.redo.gist,
     example: 'redo',
     follows: [],
     parse: plainIntent({ kind: 'do', command: { do: 'redo' } }, 'redo'),
@@ -75,9 +66,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'go',
     aliases: [],
-    usage: (words: Words) => words.commands.go.usage,
-    summary: (words: Words) => words.commands.go.summary,
-    gist: (words: Words) => words.commands.go.gist,
     example: 'go stripe 3',
     follows: placeWords,
     parse: parseTo('go'),
@@ -85,9 +73,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'find',
     aliases: ['locate', 'see'],
-    usage: (words: Words) => words.commands.find.usage,
-    summary: (words: Words) => words.commands.find.summary,
-    gist: (words: Words) => words.commands.find.gist,
     example: 'find L24 R21 mint carriage right',
     follows: seenWords,
     parse: parseFind,
@@ -95,9 +80,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'rip',
     aliases: [],
-    usage: (words: Words) => words.commands.rip.usage,
-    summary: (words: Words) => words.commands.rip.summary,
-    gist: (words: Words) => words.commands.rip.gist,
     example: 'rip row 30',
     follows: placeWords,
     parse: parseTo('rip'),
@@ -105,9 +87,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'replan',
     aliases: [],
-    usage: (words: Words) => words.commands.replan.usage,
-    summary: (words: Words) => words.commands.replan.summary,
-    gist: (words: Words) => words.commands.replan.gist,
     example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
     follows: replanWords,
     parse: parseReplan,
@@ -115,9 +94,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'choose',
     aliases: [],
-    usage: (words: Words) => words.commands.choose.usage,
-    summary: (words: Words) => words.commands.choose.summary,
-    gist: (words: Words) => words.commands.choose.gist,
     example: 'choose 1',
     follows: [],
     parse: parseChoose,
@@ -125,9 +101,6 @@ export const moveCommands: readonly ChatCommand[] = [
   {
     name: 'stop',
     aliases: [],
-    usage: () => 'stop',
-    summary: (words: Words) => words.commands.stop.summary,
-    gist: (words: Words) => words.commands.stop.gist,
     example: 'stop',
     follows: [],
     parse: plainIntent({ kind: 'stop' }, 'stop'),

@@ -5,7 +5,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import type { LanguageCode } from '../../wording/words.ts';
+import type { LanguageCode } from '../../settings/settings.ts';
 
 export interface Speech {
   readonly say: (text: string, language: LanguageCode) => void;

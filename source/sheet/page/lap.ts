@@ -95,7 +95,7 @@ const bare = (lines: readonly string[]): readonly string[] =>
 
 /** What to do when something goes wrong, in the bench's words, wherever in the work it is. */
 export function troubleBlock({ words }: SheetOptions): Block {
-  const { list, usage, summary, gist, ...kinds } = words.trouble;
+  const { list, ...kinds } = words.trouble;
   const terms = Object.values(kinds).map(({ title, now }) => [title, now({ edges: null, row: 0 })] as const);
   return {
     kind: 'together',
