@@ -54,6 +54,7 @@ export const briefSchema = v.strictObject({
     rowYarnCm: v.optional(between(1, 10_000)),
     asideCm: v.optional(between(-100, 100)),
     stitchSize: v.optional(plainName(20)),
+    guess: v.optional(v.boolean()),
   }),
   finishState: v.optional(state),
   bag: v.union([sizeSchema, contentsSchema, countsSchema]),

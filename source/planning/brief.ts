@@ -17,6 +17,8 @@ export interface Swatch {
   readonly stitchSize: string | null;
   /** The width and height are those of the piece on the bed, for as many stitches and rows as the swatch had. */
   readonly onPiece?: true;
+  /** Nobody has measured: the bed is taken for a guess (`usualSwatch`). */
+  readonly guess?: true;
 }
 
 /** The three ways of saying how big the bag should be. Sizes are flat, finished and sewn. */

@@ -115,6 +115,7 @@ function completeSwatch(swatch: BriefFile['swatch']): Swatch {
     loopLengthMm: measuredMm ?? null,
     asideMm: (swatch.asideCm ?? 0) * 10,
     stitchSize: swatch.stitchSize ?? null,
+    ...(swatch.guess ? { guess: true } : {}),
   };
 }
 

@@ -3,6 +3,8 @@
  * derivatives and doubled (GUM, JCGM 100:2008, 5.1.2 and 6.2.1, k = 2):
  * - the ruler, ±1 mm at each end of the swatch's width and height; half a stitch and half a row counted; both rectangular
  * - from swatch to piece 2 % of stitch and of row each, and 1 % of both together for tension and rest (assumptions)
+ * - of a swatch that nobody has knitted, what lies between the finest and the coarsest stitch that the bed knits easily,
+ *   rectangular (rule of thumb)
  * - skew ±2°, or ±0.5° where the swatch's was looked at, rectangular (assumption)
  * Once bags of the swatch have been measured, what they showed takes the place of all these: their spread holds what varies
  * from bag to bag, and what the swatch got wrong is the same in all of them and is in their factor.
@@ -11,6 +13,7 @@ import type { Learned, Swatch } from './brief.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, distanceMm, shapingsIn } from './geometry.ts';
 import { nextBagDoubt } from './learned.ts';
+import { guessedShare } from './usual-swatch.ts';
 
 export const coverage = 2;
 const rulerMm = 1;
@@ -21,6 +24,8 @@ const skewDeg = { unmeasured: 2, measured: 0.5 };
 
 /** Standard uncertainty of something known to lie within ± `half`. */
 export const rectangular = (half: number): number => half / Math.sqrt(3);
+
+const guessedOff = rectangular(guessedShare);
 
 /** What follows from independent inputs: each one's standard uncertainty times how much the result changes with it. */
 export const propagate = (inputs: readonly (readonly [follows: number, uncertainty: number])[]): number =>
@@ -46,7 +51,7 @@ export function doubtsOf(swatch: Swatch, learned: Learned | null = null): Doubts
   return swatchDoubts(swatch);
 }
 
-function swatchDoubts({ stitches, rows, widthMm, heightMm, asideMm }: Swatch): Doubts {
+function swatchDoubts({ stitches, rows, widthMm, heightMm, asideMm, guess }: Swatch): Doubts {
   const bothEndsMm = Math.SQRT2 * rectangular(rulerMm);
   const measured = (lengthMm: number, counted: number): number =>
     Math.hypot(bothEndsMm / lengthMm, rectangular(countedOff) / counted, swatchToPiece);
@@ -54,7 +59,7 @@ function swatchDoubts({ stitches, rows, widthMm, heightMm, asideMm }: Swatch): D
   return {
     stitch: measured(widthMm, stitches),
     row: measured(heightMm, rows),
-    inCommon,
+    inCommon: guess ? guessedOff : inCommon,
     skewRad: (rectangular(half) * Math.PI) / 180,
   };
 }

@@ -3,6 +3,7 @@
  * of plain knitting (kc/kw), and the length that usual labels give for such a pitch. Rules of thumb, all three.
  */
 import { loopConstants } from './gauge.ts';
+import { easyShareOfPitch } from './yarn-class.ts';
 
 export interface MeasuredSwatch {
   readonly stitches: number;
@@ -13,6 +14,9 @@ export interface MeasuredSwatch {
 
 /** Within what a pitch knits easily, and in the class of yarn that it is usually for. */
 const usualShareOfPitch = 0.78;
+
+/** The stitch that a maker then knits lies within this share of the guessed one, either way. */
+export const guessedShare = (easyShareOfPitch.most - easyShareOfPitch.least) / (2 * usualShareOfPitch);
 
 const state = 'wet-relaxed';
 const stitches = 40;

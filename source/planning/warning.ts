@@ -19,6 +19,7 @@ export type PlanWarning =
   | { readonly code: 'plan/base-too-narrow'; readonly boxedCm: number; readonly thicknessCm: number }
   | { readonly code: 'plan/eyelets-too-few'; readonly made: number }
   | { readonly code: 'plan/rehang-needed'; readonly afterRows: readonly number[] }
+  | { readonly code: 'plan/swatch-guessed' }
   | { readonly code: 'plan/swatch-to-be-washed'; readonly finishState: RelaxedState }
   | { readonly code: 'plan/swatch-turned'; readonly aspect: number }
   | { readonly code: 'plan/stitch-shape-odd'; readonly aspect: number }

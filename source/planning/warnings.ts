@@ -103,6 +103,7 @@ function swatchWarnings({ brief, gauge }: Unwarned): PlanWarning[] {
   const loopOdd = Math.abs(loopLengthMm / modelMm - 1) > loopFarOff;
   const washed = state === 'dry-relaxed' && brief.finishState !== state;
   return [
+    ...(brief.swatch.guess ? [{ code: 'plan/swatch-guessed' } as const] : []),
     ...(washed ? [{ code: 'plan/swatch-to-be-washed', finishState: brief.finishState } as const] : []),
     ...aspectWarnings(aspect),
     ...(loopOdd ? [{ code: 'plan/loop-length-odd', measuredMm: loopLengthMm, modelMm } as const] : []),

@@ -1,9 +1,9 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FirstRunWords } from './first-run.en.ts';
-import { quoted } from './forms.de.ts';
+import { lacks, quoted } from './forms.de.ts';
 
-export const firstRun = ({ choice, decimal, length, list }: Amounts): FirstRunWords => ({
+export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts): FirstRunWords => ({
   questions: {
     name: {
       label: 'Name',
@@ -101,6 +101,12 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts): FirstRunWo
   swatchIsGuess: [
     'Die Maschenprobe ist geschätzt, der Beutel kann größer oder kleiner werden. Strick erst eine, dann tippe change probe.',
   ],
+  doubts: {
+    short: (yarn, grams) => `von ${yarn} ${lacks(massNeeded(grams))} ${massNeeded(grams)}`,
+    tight: 'das Gestrick wird so fest, dass der Schlitten klemmen kann',
+    guess: 'die Maschenprobe ist geschätzt',
+  },
+  lookAgain: (doubts) => `Sieh noch einmal hin: ${list(doubts)}. Noch einmal Enter beginnt trotzdem.`,
   lengthIsGuess: (usualLength) =>
     `Für Garn ohne Lauflänge gelten ${usualLength} auf 100 g, eine Faustregel: die Banderole weiß es besser.`,
   whichIsWhich: (example) => `Sag dazu, welche Zahl was ist, so wie: ${example}.`,
@@ -145,6 +151,7 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts): FirstRunWo
     impossible: 'So lässt er sich nicht stricken: ändere eine deiner Antworten.',
     change: 'change größe',
     enter: 'speichert die Vorgabe und beginnt',
+    allTheSame: 'speichert die Vorgabe und beginnt trotzdem',
     also: 'change größe oder eine andere Antwort; answers, practice, help, quit',
   },
   forExample: (asIn) => `Zum Beispiel: ${asIn}`,

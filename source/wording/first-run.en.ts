@@ -3,7 +3,7 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
-export const firstRun = ({ choice, decimal, length, list }: Amounts) => ({
+export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts) => ({
   questions: {
     name: {
       label: 'name',
@@ -103,6 +103,12 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts) => ({
   swatchIsGuess: [
     'The swatch is a guess, so the bag may come out larger or smaller. Knit one first, then type change swatch.',
   ],
+  doubts: {
+    short: (yarn: string, grams: number) => `${yarn} is ${massNeeded(grams)} short`,
+    tight: 'the fabric is so tight that the carriage may jam',
+    guess: 'the swatch is a guess',
+  },
+  lookAgain: (doubts: string[]) => `Look once more: ${list(doubts)}. Enter again begins all the same.`,
   lengthIsGuess: (usualLength: string) =>
     `Where you gave no length, yarn is taken as ${usualLength} to 100 g, a rule of thumb: the label knows better.`,
   whichIsWhich: (example: string) => `Say which number is which, as in: ${example}.`,
@@ -147,6 +153,7 @@ export const firstRun = ({ choice, decimal, length, list }: Amounts) => ({
     impossible: 'It cannot be made like this: change one of your answers.',
     change: 'change size',
     enter: 'keeps the brief and begins',
+    allTheSame: 'keeps the brief and begins all the same',
     also: 'change size, or another answer; answers, practice, help, quit',
   },
   forExample: (asIn: string) => `For example: ${asIn}`,

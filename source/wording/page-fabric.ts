@@ -11,16 +11,10 @@ export function fabricLines(
   words: Words,
 ): readonly string[] {
   const { stitchMm, rowMm } = gauge.asKnitted;
-  const { stitches, rows, widthMm, heightMm, state, onPiece, stitchSize } = brief.swatch;
   const per = words.units.length === 'cm' ? { name: '10 cm', mm: 100 } : { name: '4 in', mm: 101.6 };
-  const size = words.page.by(widthMm / 10, heightMm / 10);
+  const { onPiece, guess } = brief.swatch;
   return [
-    ...labelled(
-      onPiece ? words.page.labels.piece : words.page.labels.swatch,
-      stitchSize === null
-        ? words.page.swatchOn(stitches, rows, size, state)
-        : words.page.swatchOnDial(stitches, rows, size, state, stitchSize),
-    ),
+    ...labelled(onPiece ? words.page.labels.piece : words.page.labels.swatch, swatchText(brief, words)),
     ...labelled(
       words.page.labels.gauge,
       words.page.gaugeTo(
@@ -39,12 +33,21 @@ export function fabricLines(
     ...labelled(words.page.labels.aim, words.page.aim(aim.tenStitchesMm, aim.tenRowsMm, aim.tightness)),
     ...labelled(
       words.page.labels.weight,
-      onPiece
-        ? words.page.massOfPiece(formatFabricMass(fabricGramsPerM2, words))
-        : words.page.massOfSwatch(formatFabricMass(fabricGramsPerM2, words)),
+      (onPiece ? words.page.massOfPiece : guess ? words.page.massOfGuess : words.page.massOfSwatch)(
+        formatFabricMass(fabricGramsPerM2, words),
+      ),
     ),
     ...labelled(words.page.labels.yarn, classText(stitchMm, brief.bed.pitchMm, words)),
   ];
+}
+
+function swatchText({ swatch }: Plan['brief'], words: Words): string {
+  const { stitches, rows, widthMm, heightMm, state, guess, stitchSize } = swatch;
+  const size = words.page.by(widthMm / 10, heightMm / 10);
+  if (guess) return words.page.swatchGuessed(stitches, rows, size);
+  return stitchSize === null
+    ? words.page.swatchOn(stitches, rows, size, state)
+    : words.page.swatchOnDial(stitches, rows, size, state, stitchSize);
 }
 
 const fixed = (value: number, decimals: number, words: Words): string => words.amounts.fixed(value, decimals);

@@ -67,6 +67,8 @@ export const page = ({
   },
   swatchOn: (stitches, rows, size, state) =>
     `${stitches} ${stitches === 1 ? 'Masche' : 'Maschen'} und ${rows} ${rows === 1 ? 'Reihe' : 'Reihen'} auf ${size}, ${stateWord(state)}`,
+  swatchGuessed: (stitches, rows, size) =>
+    `nach dem Nadelbett geschätzt (Faustregel): ${stitches} Maschen und ${rows} Reihen auf ${size}`,
   swatchOnDial: (stitches, rows, size, state, stitchSize) =>
     `${stitches} Maschen und ${rows} Reihen auf ${size}, ${stateWord(state)}, Maschenweite ${stitchSize}`,
   gaugeTo: (stitches, rows, over, stitchMm, rowMm) =>
@@ -76,6 +78,7 @@ export const page = ({
   aim: (tenStitchesMm, tenRowsMm, tightness) =>
     `vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht ${small(tenStitchesMm)} messen und zehn Reihen ${small(tenRowsMm)}, bei einem Dichtefaktor von ${decimal(tightness)} (Faustregel)`,
   massOfPiece: (mass) => `${mass}, am Stück gemessen`,
+  massOfGuess: (mass) => `${mass}, nach der geschätzten Maschenprobe`,
   massOfSwatch: (mass) => `${mass}, nach der Maschenprobe`,
   sourceOfModel: (state) =>
     `nach der Maschendichte von glattem Gestrick, ${stateWord(state)} (veröffentlichte Konstanten; why loop nennt die Quelle)`,

@@ -69,6 +69,8 @@ export const page = ({
   },
   swatchOn: (stitches: number, rows: number, size: string, state: RelaxedState) =>
     `${stitches} stitches and ${rows} rows on ${size}, ${state}`,
+  swatchGuessed: (stitches: number, rows: number, size: string) =>
+    `a guess from the bed (rule of thumb): ${stitches} stitches and ${rows} rows on ${size}`,
   swatchOnDial: (stitches: number, rows: number, size: string, state: RelaxedState, stitchSize: string) =>
     `${stitches} stitches and ${rows} rows on ${size}, ${state}, stitch size ${stitchSize}`,
   gaugeTo: (stitches: string, rows: string, over: string, stitchMm: number, rowMm: number) =>
@@ -77,6 +79,7 @@ export const page = ({
   aim: (tenStitchesMm: number, tenRowsMm: number, tightness: number) =>
     `before a swatch: ten stitches of this yarn should measure ${small(tenStitchesMm)} and ten rows ${small(tenRowsMm)} at rest, for a tightness of ${decimal(tightness)} (rule of thumb)`,
   massOfPiece: (mass: string) => `${mass}, as the piece measures`,
+  massOfGuess: (mass: string) => `${mass}, by the guessed swatch`,
   massOfSwatch: (mass: string) => `${mass}, as the swatch measures it`,
   sourceOfModel: (state: string) =>
     `by the gauge of ${state} plain knitting (published loop constants; why loop says whose)`,

@@ -11,7 +11,7 @@ export const benchReasons: readonly Reason[] = [
     rule: (words: Words) => words.reasons.swatch.rule,
     formula: (words: Words) => words.reasons.swatch.formula,
     here: ({ brief: { swatch }, gauge }, words) =>
-      `${words.amounts.length(swatch.widthMm / 10)} / ${swatch.stitches} = ${formatFine(gauge.stitchMm, words)}; ${words.amounts.length(swatch.heightMm / 10)} / ${swatch.rows} = ${formatFine(gauge.rowMm, words)}`,
+      `${swatch.guess ? words.reasons.swatch.guessed : ''}${words.amounts.length(swatch.widthMm / 10)} / ${swatch.stitches} = ${formatFine(gauge.stitchMm, words)}; ${words.amounts.length(swatch.heightMm / 10)} / ${swatch.rows} = ${formatFine(gauge.rowMm, words)}`,
     source: commonPractice,
   },
   {

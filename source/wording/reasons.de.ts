@@ -5,6 +5,7 @@ import type { ReasonsWords } from './reasons.en.ts';
 export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): ReasonsWords => ({
   swatch: {
     names: 'Maschenprobe, Maschendichte, Maschenbreite, Reihenhöhe, ruhen',
+    guessed: 'nach dem Nadelbett geschätzt (Faustregel): ',
     rule: 'Auf den Nadeln ist das Gestrick gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
     formula: 'Maschenbreite = Breite / Maschen; Reihenhöhe = Höhe / Reihen',
   },

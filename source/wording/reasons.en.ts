@@ -6,6 +6,7 @@ import { counted } from './counted.en.ts';
 export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) => ({
   swatch: {
     names: 'swatch, gauge, stitch width, row height, let it rest',
+    guessed: 'a guess from the bed (rule of thumb): ',
     rule: 'On the needles the work is stretched. Only a piece that has rested tells how wide a stitch and how high a row will be.',
     formula: 'stitch width = width / stitches; row height = height / rows',
   },

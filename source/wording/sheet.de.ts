@@ -46,6 +46,7 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   stripesText: (count, angle) => `${count}, im Winkel von ${angle} zum Boden`,
   swatchMeasured: 'Probe gemessen',
   pieceMeasured: 'Stück gemessen',
+  swatchGuessed: 'Probe geschätzt',
   swatchText: (across, high, size, state) => `${across} Maschen, ${high} Reihen: ${size}, ${states[state]}`,
   stitchSize: 'Maschenweite',
   stitchSizeText: (dial) => dial ?? 'wie bei der Maschenprobe: ______',

@@ -44,6 +44,7 @@ export const sheet = ({ length, small }: Amounts) => ({
   stripesText: (count: number, angle: string) => `${count}, at ${angle} to the bottom`,
   swatchMeasured: 'Swatch measured',
   pieceMeasured: 'Piece measured',
+  swatchGuessed: 'Swatch, a guess',
   swatchText: (across: number, high: number, size: string, state: RelaxedState) =>
     `${across} stitches, ${high} rows: ${size}, ${states[state]}`,
   stitchSize: 'Stitch size',

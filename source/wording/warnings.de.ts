@@ -21,6 +21,8 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
   eyeletsTooFew: 'Es gibt zu wenige Lochmaschen für eine Kordel mit beiden Enden außen: nimm mehr Reihen.',
   rehangNeeded: (afterRows) =>
     `Das Nadelbett ist zu kurz, um den ganzen Weg zu wandern: setz das Gestrick um, ${afterRows}.`,
+  swatchGuessed:
+    'Die Maschenprobe ist nach dem Nadelbett geschätzt (Faustregel), Größe und Garn also auch: strick eine und miss sie.',
   swatchToBeWashed: (finishState) =>
     `Die Maschenprobe wurde trocken gemessen, und der Beutel wird ${stateWord(finishState)} gebraucht: seine Größe in diesem Zustand ist ausgerechnet, aber eine wie der Beutel gewaschene Maschenprobe sagt mehr.`,
   swatchTurned:

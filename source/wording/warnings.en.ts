@@ -21,6 +21,8 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
   eyeletsTooFew: 'There are too few eyelets for a cord with both ends outside: choose more rows.',
   rehangNeeded: (afterRows: string) =>
     `The bed is too short to crawl all the way: hang the work again ${afterRows}.`,
+  swatchGuessed:
+    'The swatch is a guess from the bed (rule of thumb), and so are the size and the yarn: knit one and measure it.',
   swatchToBeWashed: (finishState: RelaxedState) =>
     `The swatch was measured dry, and the bag will be used ${finishState}: its size in that state is worked out, but a swatch that was washed like the bag tells more.`,
   swatchTurned:

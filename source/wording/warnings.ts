@@ -25,6 +25,8 @@ export function formatWarning(warning: PlanWarning, words: Words): string {
       return words.warnings.eyeletsTooFew;
     case 'plan/rehang-needed':
       return words.warnings.rehangNeeded(afterRows(warning.afterRows, words));
+    case 'plan/swatch-guessed':
+      return words.warnings.swatchGuessed;
     case 'plan/swatch-to-be-washed':
       return words.warnings.swatchToBeWashed(warning.finishState);
     case 'plan/swatch-turned':

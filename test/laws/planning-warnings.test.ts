@@ -48,6 +48,11 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
     'sand is left over: too little for a stripe, or no stripe is left for it.',
   ],
   [
+    'plan/swatch-guessed',
+    swatch({ guess: true }),
+    'The swatch is a guess from the bed (rule of thumb), and so are the size and the yarn: knit one and measure it.',
+  ],
+  [
     'plan/many-yarns-at-once',
     { ...sound, yarns: six, stripes: Object.keys(six).map((name) => ({ yarn: name, rows: 2 })) },
     '6 yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.',

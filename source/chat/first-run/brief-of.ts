@@ -71,7 +71,7 @@ export function briefFileOf(values: Values): Result<BriefFile, AnswerFault> {
   const asked = {
     name,
     bed,
-    swatch: swatchOf(values),
+    swatch: values.swatch ?? { ...usualSwatch(bed.pitchMm), guess: true },
     bag: 'girthCm' in size ? { contents: size } : size,
     yarns: Object.fromEntries(
       yarns.map(({ name: yarn, isUsualLength: _, ...known }) => [yarn, withoutNull(known)]),

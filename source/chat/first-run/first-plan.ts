@@ -10,6 +10,32 @@ import { answer, type Line } from '../transcript.ts';
 import type { Values } from './answers.ts';
 import { showSize } from './say.ts';
 
+/** What a maker may want to change before the first stitch. */
+type Doubt =
+  | { readonly is: 'short'; readonly yarn: string; readonly grams: number }
+  | { readonly is: 'tight' | 'guess' };
+
+export const doubtsOf = ({ warnings }: Plan): readonly Doubt[] =>
+  warnings.flatMap((warning): Doubt[] => {
+    switch (warning.code) {
+      case 'plan/yarn-short':
+        return [{ is: 'short', yarn: warning.yarn, grams: warning.shortGrams }];
+      case 'plan/fabric-jams':
+        return [{ is: 'tight' }];
+      case 'plan/swatch-guessed':
+        return [{ is: 'guess' }];
+      default:
+        return [];
+    }
+  });
+
+export function sayLookAgain(doubts: readonly Doubt[], { firstRun: say }: Words): Line {
+  const said = doubts.map((doubt) =>
+    doubt.is === 'short' ? say.doubts.short(doubt.yarn, doubt.grams) : say.doubts[doubt.is],
+  );
+  return caution(say.lookAgain(said));
+}
+
 const caution = (text: string): Line => ({ tone: 'caution', text });
 
 export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly Line[] {
@@ -22,7 +48,9 @@ export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly
       words.firstRun.haveReady,
     ),
     ...guesses(values, words).map(caution),
-    ...plan.warnings.map((warning) => caution(formatWarning(warning, words))),
+    ...plan.warnings
+      .filter(({ code }) => code !== 'plan/swatch-guessed')
+      .map((warning) => caution(formatWarning(warning, words))),
     ...answer(words.firstRun.restIsUsual),
   ];
 }

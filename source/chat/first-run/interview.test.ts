@@ -86,6 +86,21 @@ describe('the questions', () => {
     expect(texts(guessed)).toContain('a rule of thumb');
   });
 
+  it.each([
+    [
+      'a guess',
+      ['change swatch none'],
+      'Look once more: the swatch is a guess. Enter again begins all the same.',
+    ],
+    ['short of yarn', ['change second mint 190 m 5 g'], 'Look once more: mint is '],
+    ['too tight', ['change first plum 60 m', 'change second mint 60 m'], 'the carriage may jam'],
+  ])('ask once more before a bag that is %s', (_, changes, told) => {
+    const once = typing(planned.interview, ...changes, '');
+    expect([once.effect, texts(once)]).toEqual([null, expect.stringContaining(told)]);
+    expect(interviewView(once.interview).enter).toContain('all the same');
+    expect(typing(once.interview, '').effect).toEqual({ kind: 'begin', out: null });
+  });
+
   it('leave the stripes out where there is one yarn', () => {
     const one = typing(start, ...diceAnswers.slice(0, 5), 'none');
     expect(one.interview.at).toBe('plan');

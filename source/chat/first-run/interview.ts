@@ -8,7 +8,7 @@ import { answer, type Line } from '../transcript.ts';
 import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
-import { sayShortPlan } from './first-plan.ts';
+import { doubtsOf, sayLookAgain, sayShortPlan } from './first-plan.ts';
 import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { readInterviewLine, type Wish } from './read-line.ts';
@@ -21,6 +21,8 @@ export interface Interview {
   readonly at: QuestionId | 'plan';
   /** Bare numbers mean their units. */
   readonly words: Words;
+  /** What speaks against the bag was said, and Enter was asked for once more. */
+  readonly warned?: true;
 }
 
 /** What has to be done outside. */
@@ -166,13 +168,24 @@ function takeUnits(interview: Interview, word: string): Result<Update, Interview
   return succeed(update(after, planLines(after), { kind: 'units', length: word }));
 }
 
-const yes = ['', 'begin', 'start', 'yes', 'y', 'ok', 'ja', 'j'];
+const yes = ['', 'yes', 'y', 'ok', 'ja', 'j'];
+const surely = ['begin', 'start', 'beginnen', 'los'];
 
 function atThePlan(interview: Interview, line: string): Result<Update, InterviewFault> {
-  if (yes.includes(line.toLowerCase())) return begin(interview, null);
+  if (surely.includes(line.toLowerCase())) return begin(interview, null);
+  if (yes.includes(line.toLowerCase())) return warn(interview) ?? begin(interview, null);
   return questionIn(line, askedIn(interview), interview.words)
     ? change(interview, line)
     : fail({ code: 'first-run/not-a-choice', word: line });
+}
+
+/** Once, where the bag may come to grief; null where nothing speaks against it. */
+function warn(interview: Interview): Result<Update, never> | null {
+  const { warned, answers, words } = interview;
+  const plan = planOfValues(valuesOf(answers, words));
+  const doubts = plan.ok && !warned ? doubtsOf(plan.value) : [];
+  if (doubts.length === 0) return null;
+  return succeed(update({ ...interview, warned: true }, [sayLookAgain(doubts, words)]));
 }
 
 function begin(interview: Interview, out: string | null): Result<Update, AnswerFault | PlanFault> {

@@ -32,13 +32,13 @@ export function interviewView(interview: Interview): InterviewView {
   };
 }
 
-function planView({ answers, words }: Interview): InterviewView {
+function planView({ answers, words, warned }: Interview): InterviewView {
   const plan = planOfValues(valuesOf(answers, words));
   return {
     place: words.firstRun.atPlan.place,
     ask: plan.ok ? words.firstRun.atPlan.ask : words.firstRun.atPlan.impossible,
     asIn: plan.ok ? null : words.firstRun.atPlan.change,
-    enter: plan.ok ? words.firstRun.atPlan.enter : null,
+    enter: plan.ok ? (warned ? words.firstRun.atPlan.allTheSame : words.firstRun.atPlan.enter) : null,
     also: words.firstRun.atPlan.also,
   };
 }

@@ -124,7 +124,11 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
       ? []
       : [
           {
-            label: swatch.onPiece ? sheet.pieceMeasured : sheet.swatchMeasured,
+            label: swatch.guess
+              ? sheet.swatchGuessed
+              : swatch.onPiece
+                ? sheet.pieceMeasured
+                : sheet.swatchMeasured,
             value: sheet.swatchText(
               swatch.stitches,
               swatch.rows,
