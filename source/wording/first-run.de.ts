@@ -1,7 +1,16 @@
+import type { UsualThing } from '../planning/usual-contents.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FirstRunWords } from './first-run.en.ts';
 import { lacks, quoted } from './forms.de.ts';
+
+const things: Readonly<Record<UsualThing, string>> = {
+  cards: 'ein Kartenspiel in der Schachtel',
+  dice: 'einen Satz von sieben Würfeln',
+  jar: 'ein Glas Marmelade',
+  socks: 'ein Paar Socken, zusammengerollt',
+  book: 'ein kleines Taschenbuch',
+};
 
 export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts): FirstRunWords => ({
   questions: {
@@ -16,7 +25,14 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       asIn: {
         cm: '14 mal 18 cm',
         in: '5,5 mal 7 Zoll',
-        contents: 'Umfang 26 Höhe 12',
+        contents: [
+          'Umfang 26 Höhe 12',
+          'ein Kartenspiel',
+          'Würfel',
+          'ein Marmeladenglas',
+          'Socken',
+          'ein Buch',
+        ],
       },
     },
     bed: {
@@ -59,7 +75,16 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       asIn: '4 und 2',
     },
   },
-  contents: (girth, height) => `für etwas mit ${girth} Umfang und ${height} Höhe`,
+  contents: ({ girthCm, heightCm, thicknessCm, usual }) => {
+    const measures = list([
+      `${length(girthCm)} Umfang`,
+      `${length(heightCm)} Höhe`,
+      ...(thicknessCm === undefined ? [] : [`${length(thicknessCm)} Dicke`]),
+    ]);
+    return usual === undefined
+      ? `für etwas mit ${measures}`
+      : `für ${things[usual]}: ${measures} (übliche Maße, deine können andere sein)`;
+  },
   widthAndDepth: (width, depth) => `${width} breit und ${depth} tief`,
   swatchOver: (stitches, widthCm, rows, heightCm) =>
     `${counted.stitch(stitches)} auf ${length(widthCm)}, ${counted.row(rows)} auf ${length(heightCm)}`,

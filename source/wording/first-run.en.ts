@@ -1,7 +1,16 @@
 /** The questions of a first run, what answers are shown as, and what is wrong with one. */
 
+import type { Contents, UsualThing } from '../planning/usual-contents.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
+
+const things: Readonly<Record<UsualThing, string>> = {
+  cards: 'a deck of cards in its box',
+  dice: 'a set of seven dice',
+  jar: 'a jar of jam',
+  socks: 'a pair of socks, rolled up',
+  book: 'a small paperback',
+};
 
 export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts) => ({
   questions: {
@@ -16,7 +25,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       asIn: {
         cm: '14 by 18 cm',
         in: '5.5 by 7 in',
-        contents: '26 round 12 high',
+        contents: ['26 round 12 high', 'a deck of cards', 'dice', 'a jar of jam', 'socks', 'a book'],
       },
     },
     bed: {
@@ -59,7 +68,16 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       asIn: '4 and 2',
     },
   },
-  contents: (girth: string, height: string) => `for what is ${girth} round and ${height} high`,
+  contents: ({ girthCm, heightCm, thicknessCm, usual }: Contents & { readonly usual?: UsualThing }) => {
+    const measures = [
+      `${length(girthCm)} round`,
+      `${length(heightCm)} high`,
+      ...(thicknessCm === undefined ? [] : [`${length(thicknessCm)} thick`]),
+    ];
+    return usual === undefined
+      ? `for what is ${list(measures)}`
+      : `for ${things[usual]}, ${list(measures)} (usual measures: yours may differ)`;
+  },
   widthAndDepth: (width: string, depth: string) => `${width} wide and ${depth} deep`,
   swatchOver: (stitches: number, widthCm: number, rows: number, heightCm: number) =>
     `${counted.stitch(stitches)} over ${length(widthCm)}, ${counted.row(rows)} over ${length(heightCm)}`,

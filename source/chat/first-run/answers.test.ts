@@ -78,7 +78,8 @@ describe('the size', () => {
     ['12 high and 26 round', 'cm', { girthCm: 26, heightCm: 12 }],
     ['Umfang 26 Höhe 12', 'cm', { girthCm: 26, heightCm: 12 }],
     ['14', 'cm', notUnderstood],
-    ['14 by 18 by 3', 'cm', notUnderstood],
+    ['14 by 18 by 3', 'cm', { girthCm: 34, heightCm: 18, thicknessCm: 3 }],
+    ['14 by 18 by 3 by 2', 'cm', notUnderstood],
     ['14 g by 18 g', 'cm', notUnderstood],
     ['about so big', 'cm', notUnderstood],
   ] as const)('is read from %j in %s', (line, length, size) => {

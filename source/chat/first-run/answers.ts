@@ -1,5 +1,6 @@
 /** What the questions ask for: seven answers make a brief. */
 import type { BriefFault } from '../../planning/fault.ts';
+import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
 import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
 
@@ -19,7 +20,8 @@ export interface Values {
   readonly name: string;
   readonly size:
     | { readonly widthCm: number; readonly depthCm: number }
-    | { readonly girthCm: number; readonly heightCm: number };
+    /** What goes in; `usual` where its measures are those of the thing that was named. */
+    | (Contents & { readonly usual?: UsualThing });
   readonly bed: { readonly needles: number; readonly pitchMm: number };
   /** Null where nobody has swatched yet: the bed is taken for a guess. */
   readonly swatch: MeasuredSwatch | null;

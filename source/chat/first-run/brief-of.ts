@@ -4,6 +4,7 @@ import type { PlanFault } from '../../planning/fault.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { planBag } from '../../planning/plan-bag.ts';
+import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
 import { type MeasuredSwatch, usualMetresPer100g, usualSwatch } from '../../planning/usual-swatch.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
@@ -72,7 +73,7 @@ export function briefFileOf(values: Values): Result<BriefFile, AnswerFault> {
     name,
     bed,
     swatch: values.swatch ?? { ...usualSwatch(bed.pitchMm), guess: true },
-    bag: 'girthCm' in size ? { contents: size } : size,
+    bag: 'girthCm' in size ? { contents: withoutUsual(size) } : size,
     yarns: Object.fromEntries(
       yarns.map(({ name: yarn, isUsualLength: _, ...known }) => [yarn, withoutNull(known)]),
     ),
@@ -81,6 +82,9 @@ export function briefFileOf(values: Values): Result<BriefFile, AnswerFault> {
   const brief = readBrief(asked);
   return brief.ok ? succeed({ json: spelledOut(asked, brief.value), brief: brief.value }) : brief;
 }
+
+const withoutUsual = ({ usual: _, ...contents }: Contents & { readonly usual?: UsualThing }): Contents =>
+  contents;
 
 const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name' | 'isUsualLength'>) =>
   grams === null ? known : { ...known, grams };

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { spoken } from '../../../test/fixtures/spoken.ts';
+import { usualContents } from '../../planning/usual-contents.ts';
 import { type QuestionId, questionIds, type Values } from './answers.ts';
 import { beginInterview, updateInterview } from './interview.ts';
 import { valuesOf } from './questions.ts';
@@ -58,6 +59,20 @@ const sizes: readonly Case[] = [
   ['size', '14 cm by 7 in', flat(14, 17.78)],
   ['size', '140 mm by 180 mm', flat(14, 18)],
   ['size', '26 round 12 high', around(26, 12)],
+  ['size', '17 round 9 high 2 thick', { size: { girthCm: 17, heightCm: 9, thicknessCm: 2 } }],
+  ['size', '6.5 by 9 by 2 cm', { size: { girthCm: 17, heightCm: 9, thicknessCm: 2 } }],
+  ['size', 'Umfang 17, Höhe 9, Dicke 20 mm', { size: { girthCm: 17, heightCm: 9, thicknessCm: 2 } }],
+  ...(
+    [
+      ['cards', ['a deck of cards', 'my cards', 'ein Kartenspiel']],
+      ['dice', ['dice', 'a set of dice', 'Würfel']],
+      ['jar', ['for a jar of jam', 'ein Marmeladenglas']],
+      ['socks', ['socks', 'a pair of socks', 'ein Paar Socken']],
+      ['book', ['a book', 'ein Taschenbuch']],
+    ] as const
+  ).flatMap(([usual, named]) =>
+    named.map((line): Case => ['size', line, { size: { ...usualContents[usual], usual } }]),
+  ),
   ['size', '26 around 12 high', around(26, 12)],
   ['size', 'about 26 round and 12 high', around(26, 12)],
   ['size', 'girth 26 height 12', around(26, 12)],

@@ -1,26 +1,76 @@
-/** The size as a maker says it: `14 by 18 cm`, `18 deep 14 wide`, or what goes in: `26 round 12 high`. */
+/**
+ * The size as a maker says it: `14 by 18 cm`, `18 deep 14 wide`; what goes in: `26 round 12 high`, `17 round 9 high 2 thick`, or
+ * its three sides, `6.5 by 9 by 2`; or its name: `a deck of cards`.
+ */
+import { boxContents, type UsualThing, usualContents } from '../../planning/usual-contents.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { isLength, readAmounts, toCm } from './amounts.ts';
+import { isLength, numberIn, numberPattern, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';
+
+type Size = Values['size'];
+type LengthUnit = Parameters<typeof toCm>[1];
 
 const wide = ['wide', 'width', 'breit', 'breite'];
 const deep = ['deep', 'depth', 'high', 'height', 'tall', 'tief', 'tiefe', 'hoch', 'höhe'];
 const round = ['round', 'around', 'girth', 'umfang', 'rund', 'herum', 'rundherum'];
 const beside = ['by', 'x', 'and', 'for', 'mal', 'auf', 'und', 'für', 'um'];
 
-export function readSize(line: string, length: Length): Result<Values['size'], AnswerFault> {
-  const { amounts, others } = readAmounts(line);
+const things: Readonly<Record<UsualThing, RegExp>> = {
+  cards: /^(?:(?:deck of |playing )?cards|(?:card )?deck|(?:spiel)?karten|kartenspiel)$/u,
+  dice: /^(?:(?:set of )?dice|dice set|(?:satz )?würfel|würfels(?:et|atz))$/u,
+  jar: /^(?:jar(?: of jam)?|jam jar|(?:marmeladen)?glas|glas marmelade)$/u,
+  socks: /^(?:(?:pair of )?socks|(?:paar )?socken)$/u,
+  book: /^(?:book|paperback|(?:taschen)?buch)$/u,
+};
+const articles = /^(?:for\s+|für\s+)?(?:an?\s+|the\s+|my\s+|eine?n?\s+|das\s+|mein\s+)?/u;
+
+export function readSize(line: string, length: Length): Result<Size, AnswerFault> {
+  const thing = thingNamed(line);
+  return thing === null ? measuredSize(line, length) : succeed({ ...usualContents[thing], usual: thing });
+}
+
+function thingNamed(line: string): UsualThing | null {
+  const name = line.trim().toLowerCase().replace(articles, '');
+  const found = (Object.keys(things) as UsualThing[]).find((one) => things[one].test(name));
+  return found ?? null;
+}
+
+const thick = new RegExp(
+  String.raw`(?:(${numberPattern})\s*(mm|cm|in|inch(?:es)?|zoll)?\s*(?:thick|dick)|(?:dicke|thickness)\s*(${numberPattern})\s*(mm|cm|in|zoll)?)`,
+  'iu',
+);
+
+function measuredSize(line: string, length: Length): Result<Size, AnswerFault> {
+  const [told, before, unitBefore, behind, unitBehind] = thick.exec(line) ?? [];
+  const { amounts, others } = readAmounts(told === undefined ? line : line.replace(told, ' '));
   const stranger = others.find((word) => ![wide, deep, round, beside].some((known) => known.includes(word)));
-  const [one, other, more] = amounts;
+  const [one, other, third, more] = amounts;
   const typed = amounts.find(({ unit }) => unit !== null)?.unit ?? length;
-  if (stranger !== undefined || !one || !other || more || !isLength(typed)) {
+  const isBox = third !== undefined && told === undefined && others.every((word) => beside.includes(word));
+  if (stranger !== undefined || !one || !other || more || (third && !isBox) || !isLength(typed)) {
     return fail({ code: 'first-run/not-understood', question: 'size', word: stranger ?? null });
   }
-  const cm = [one, other].map(({ value, unit }) => toCm(value, isLength(unit) ? unit : typed));
+  const cm = amounts.map(({ value, unit }) => toCm(value, isLength(unit) ? unit : typed));
+  if (isBox) return succeed(boxContents(cm[0] ?? 0, cm[1] ?? 0, cm[2] ?? 0));
   const [across = 0, up = 0] = isUpFirst(others) ? cm.toReversed() : cm;
-  return others.some((word) => round.includes(word))
-    ? succeed({ girthCm: across, heightCm: up })
-    : succeed({ widthCm: across, depthCm: up });
+  const isRound = others.some((word) => round.includes(word));
+  if (!isRound) {
+    return told === undefined
+      ? succeed({ widthCm: across, depthCm: up })
+      : succeed(boxContents(across, up, thickness(before ?? behind, unitBefore ?? unitBehind, typed)));
+  }
+  return succeed({
+    girthCm: across,
+    heightCm: up,
+    ...(told === undefined
+      ? {}
+      : { thicknessCm: thickness(before ?? behind, unitBefore ?? unitBehind, typed) }),
+  });
+}
+
+function thickness(number: string | undefined, unit: string | undefined, typed: LengthUnit): number {
+  const own = unit === undefined ? null : unitOf(unit);
+  return toCm(numberIn(number ?? '0'), isLength(own) ? own : typed);
 }
 
 function isUpFirst(others: readonly string[]): boolean {

@@ -27,7 +27,7 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
     ask: (_, words) => words.firstRun.questions.size.ask,
     asIn: (length, words: Words) => [
       length === 'cm' ? words.firstRun.questions.size.asIn.cm : words.firstRun.questions.size.asIn.in,
-      words.firstRun.questions.size.asIn.contents,
+      ...words.firstRun.questions.size.asIn.contents,
     ],
     show: ({ size }, words) => showSize(size, words),
   },
@@ -87,7 +87,7 @@ export const showAnswer = (id: QuestionId, values: Values, words: Words): string
 export function showSize(size: Values['size'], words: Words): string {
   const length = (cm: number): string => words.amounts.length(cm);
   return 'girthCm' in size
-    ? words.firstRun.contents(length(size.girthCm), length(size.heightCm))
+    ? words.firstRun.contents(size)
     : words.firstRun.widthAndDepth(length(size.widthCm), length(size.depthCm));
 }
 

@@ -1,5 +1,6 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
 import type { Plan } from '../../planning/plan.ts';
+import type { Words } from '../../wording/words.ts';
 import { planOfValues } from './brief-of.ts';
 import { askedIn, type Interview } from './interview.ts';
 import { valuesOf } from './questions.ts';
@@ -26,11 +27,14 @@ export function interviewView(interview: Interview): InterviewView {
   return {
     place: words.firstRun.place(asked.indexOf(at) + 1, asked.length),
     ask: askFor(at, values, words),
-    asIn: examplesOf(at, words.units, words).reduce((one, other) => words.firstRun.or(one, other)),
+    asIn: sayExamples(examplesOf(at, words.units, words), words),
     enter: answers[at] ? words.firstRun.keeps(shown) : words.firstRun.takes(shown),
     also: words.firstRun.also,
   };
 }
+
+const sayExamples = (examples: readonly string[], { firstRun, amounts }: Words): string =>
+  examples.length > 2 ? amounts.choice(examples) : examples.reduce((one, other) => firstRun.or(one, other));
 
 function planView({ answers, words, warned }: Interview): InterviewView {
   const plan = planOfValues(valuesOf(answers, words));
