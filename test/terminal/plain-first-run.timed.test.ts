@@ -60,6 +60,8 @@ it('is come to from the bench, and comes to it, within one stream of lines', () 
     '',
     '',
     '',
+    // The swatch is a guess: begun at the second Enter.
+    '',
     '',
     'where',
   ]);
