@@ -173,7 +173,8 @@ it.each([
   if (!scene) throw new Error('no scene');
   const helps = [
     ...scenes.map((one) => formatHelp(null, one, spoken())),
-    ...['all', ...helpTopics.map(({ id }) => id), ...chatCommands.map(({ name }) => name)].map((topic) =>
+    // The list of all commands is a page that stops at the window's end.
+    ...[...helpTopics.map(({ id }) => id), ...chatCommands.map(({ name }) => name)].map((topic) =>
       formatHelp(topic, scene, spoken()),
     ),
   ];

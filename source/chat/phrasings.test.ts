@@ -6,6 +6,7 @@ import { parseLine } from './parse-line.ts';
 
 const known = {
   yarns: ['plum', 'mint', 'dark plum', 'row', 'left over', 'R5', '7', 'waste'],
+  marks: [],
   knittedRows: 63,
   stripeRows: 2,
 };

@@ -84,14 +84,20 @@ export function replyTo(
       return succeed({ kind: 'say', lines: answer(...explainWhy(intent.about, session.job.plan, words)) });
     case 'help':
     case 'set':
+    case 'settings':
     case 'pedal':
     case 'again':
     case 'draw':
     case 'sheet':
     case 'save':
+    case 'tag':
+    case 'record':
+    case 'another':
     case 'stop':
     case 'bags':
     case 'open':
+    case 'discard':
+    case 'restore':
     case 'practice':
     case 'new':
     case 'quit':
@@ -180,6 +186,8 @@ export function sayDone(before: Session, after: Session, command: Command, words
         words.prompt.done.replan(sayPlanned(after, words)),
         words.prompt.done.now(sayPlace(after, words)),
       );
+    case 'rename':
+      return answer(words.logs.renamed(before.name, after.name));
     case 'mark':
       return answer(words.prompt.done.mark(command.name));
   }

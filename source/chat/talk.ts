@@ -33,15 +33,21 @@ type Passed = Extract<
       | 'stop'
       | 'bags'
       | 'open'
+      | 'discard'
+      | 'restore'
       | 'practice'
       | 'new'
       | 'help'
       | 'set'
+      | 'settings'
       | 'pedal'
       | 'again'
       | 'draw'
       | 'sheet'
       | 'save'
+      | 'tag'
+      | 'record'
+      | 'another'
       | 'quit';
   }
 >;

@@ -17,6 +17,7 @@ export interface BedStrip extends OddNeedles {
 }
 
 export interface BenchView {
+  readonly name: string;
   readonly plan: Plan;
   readonly phase: Phase;
   readonly finished: boolean;
@@ -52,6 +53,7 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
   const row = rowAt(job, done);
   const handled = way?.bed ?? session.adrift;
   return {
+    name: session.name,
     plan,
     phase: step?.phase ?? 'cord',
     finished: step === null && !onWay,

@@ -6,17 +6,26 @@ import { bagToOpen } from '../files/find-bag.ts';
 import { folderFault, listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
+import { recordOf } from '../journal/record.ts';
 import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
+import type { Result } from '../shared/result.ts';
+import { sayBagEnd } from '../wording/bag-end.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
-import { sayBags } from '../wording/logs.ts';
+import { sayBags, sayState } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
+import { discardNamed, restore } from './bags-in-hand.ts';
+import { planAnother } from './match-bag.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
+import { openRecording } from './read-input.ts';
 import { speakIn } from './settings.ts';
 
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });
+
+const tellOf = (result: Result<string, string>): BenchMessage =>
+  told(result.ok ? result.value : result.fault);
 
 /** The log that was worked in has become something else's: where it all is now, said once. */
 export function sayTakenOver(log: SessionLog, words: Words): string | null {
@@ -47,10 +56,22 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
     const saved = await saveSetting(settingsFolder(), name, value);
     if (!saved.ok) send(told(formatFileFault(saved.fault, words)));
   },
-  'write-sheet': async ({ plan, out }, send, { words }) => {
+  'write-sheet': async ({ session: { job, name }, out }, send, { words }) => {
     const { saveSheet } = await import('./sheet.ts');
-    const written = saveSheet(plan, { out, words });
+    const written = saveSheet(job.plan, { name, out, words });
     send(told(written.ok ? written.value : written.fault));
+  },
+  'write-tag': async ({ session: { job, name }, out }, send, { words }) => {
+    const { saveSheet } = await import('./sheet.ts');
+    send(tellOf(saveSheet(job.plan, { name, out, words, tag: { fibre: null, care: null } })));
+  },
+  'tell-record': (_, send, { words, session }) => {
+    const recording = openRecording(log.path, words);
+    send(told(...sayBagEnd(session, recording.ok ? recordOf(recording.value) : null, words)));
+  },
+  'plan-another': ({ wish }, send, { words }) => {
+    const planned = planAnother(log, wish, words);
+    send(planned.ok ? { is: 'another', another: planned.value } : told(planned.fault));
   },
   'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);
@@ -65,6 +86,18 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
     const found = bagToOpen(bag, log.path, words);
     send(found.ok ? { is: 'found-bag', path: found.value } : told(found.fault));
   },
+  'discard-bag': ({ bag, sure }, send, { words, session }) => {
+    const own = bag === null || bagToOpen(bag, null, words);
+    if (own !== true && !(own.ok && own.value === log.path)) {
+      send(tellOf(discardNamed(bag ?? '', sure, (what) => words.logs.askDiscard(what, bag ?? ''), words)));
+      return;
+    }
+    const { job, done, name } = session;
+    const finished = done === job.stepCount;
+    const called = sayState({ name, finished, stepsDone: done, stepCount: job.stepCount }, words);
+    send(sure ? { is: 'discard-this', called } : told(words.logs.askDiscard(called, '')));
+  },
+  'restore-bag': (_, send, { words }) => send(tellOf(restore(words))),
   'read-pace': ({ asked }, send) => send({ is: 'pace', pace: ownPace(), asked }),
 });
 

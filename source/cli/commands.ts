@@ -10,6 +10,7 @@ const first = ({ operands: [operand = ''] }: Asked): string => operand;
 const documents = () => import('./manual.ts');
 const sitting = async () => (await import('./sit-down.ts')).sitDown;
 const plans = () => import('./plan.ts');
+const inHand = () => import('./named-bag.ts');
 const logs = () => import('./logs.ts');
 
 /** The first is meant where none is named. */
@@ -66,6 +67,27 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     options: [plain],
     saysSettings: true,
     run: async (asked) => (await import('./sit-down.ts')).openBag(asked, first(asked)),
+  },
+  {
+    name: 'rename',
+    takes: ['BAG', 'NAME'],
+    summary: ({ cli }) => cli.does.rename,
+    options: [],
+    run: async (asked) => (await inHand()).renameBag(asked),
+  },
+  {
+    name: 'discard',
+    takes: ['BAG'],
+    summary: ({ cli }) => cli.does.discard,
+    options: [{ name: 'yes', takes: null, summary: ({ cli }) => cli.does.yes }],
+    run: async (asked) => (await inHand()).discardBag(asked),
+  },
+  {
+    name: 'restore',
+    takes: [],
+    summary: ({ cli }) => cli.does.restore,
+    options: [],
+    run: async (asked) => (await inHand()).restoreBag(asked),
   },
   {
     name: 'plan',

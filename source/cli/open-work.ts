@@ -150,7 +150,7 @@ function goOn(
   const log = opened.value;
   if (asked === null || isSameBrief(log.state.header.brief, asked.json)) return opened;
   log.leave();
-  return fail(sayOtherBag(path, log.state.header.name, words));
+  return fail(sayOtherBag(path, log.session.name, words));
 }
 
 const explain = (path: string, fault: JournalFault | FileFault, words: Words): string =>

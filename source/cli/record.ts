@@ -22,7 +22,7 @@ export function recordJson(
   const seconds = <Key>(times: ReadonlyMap<Key, number>) =>
     Object.fromEntries([...times].map(([key, ms]) => [key, ms / 1000]));
   return {
-    name: header.name,
+    name: session.name,
     startedAt: header.startedAt,
     lastUsedAt: lastInstant(recording),
     finished,

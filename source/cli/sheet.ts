@@ -29,6 +29,8 @@ const makers: ReadonlyMap<string, Makers> = new Map([
 export interface SheetRequest {
   readonly out: string;
   readonly words: Words;
+  /** What the bag is called now; left out, as its brief has it. */
+  readonly name?: string;
   /** With blanks for each pupil's own swatch. */
   readonly forClass?: boolean;
   readonly paper?: Paper;
@@ -61,7 +63,7 @@ const paperNamed = (typed = 'a4'): Paper | undefined =>
 /** The sheet of a plan, or its tag, as a new file: a sentence that says so, or why not. */
 export function saveSheet(
   plan: Plan,
-  { out, forClass, paper, tag, words }: SheetRequest,
+  { out, forClass, paper, tag, name, words }: SheetRequest,
 ): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
   if (!make) return fail(sayOutKind(out, words));
@@ -71,6 +73,7 @@ export function saveSheet(
     cautionOf: (step) => cautionOf(plan, step, words),
     class: forClass ?? false,
     paper: paper ?? 'a4',
+    ...(name === undefined ? {} : { name }),
     remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
   };
   const text = tag ? make.tag(plan, { ...options, ...tag }) : make.sheet(plan, options);

@@ -30,7 +30,7 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
 
   it('offers every command first', () => {
     expect(offered('')).toEqual(expect.arrayContaining(names));
-    expect(offered('re')).toEqual(['replay', 'record']);
+    expect(offered('rep')).toEqual(['replay']);
   });
 
   it('offers the options of the command', () => {

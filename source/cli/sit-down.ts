@@ -10,12 +10,13 @@ import { createLineSource, type LineSource } from '../screen/parts/line-source.t
 import { formatFileFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { askForBag, forgetAnswers } from './ask-for-bag.ts';
+import { discard } from './bags-in-hand.ts';
 import type { Asked } from './command.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings } from './say-of-settings.ts';
 import { wordsFor } from './settings.ts';
-import { workIn } from './work.ts';
+import { type Onward, workIn } from './work.ts';
 
 export interface SittingOptions extends WorkOptions {
   /** Asks for a new bag first, whatever is on the go. */
@@ -37,71 +38,109 @@ export async function sitDown(options: SittingOptions): Promise<number> {
   }
 }
 
+/** What stands between one bag and the next. */
+interface Between {
+  readonly settings: LoadedSettings;
+  readonly words: Words;
+  /** Said first. */
+  readonly told: readonly string[];
+  /** The log of the bag that was left; null where there is none to go back to. */
+  readonly left: string | null;
+}
+
+/** What comes next: a bag, or the questions for one. */
+interface Turn {
+  /** Null asks. */
+  readonly wanted: Wanted | null;
+  readonly between: Between;
+}
+
+interface Wanted extends WorkOptions {
+  /** Its brief comes from the questions: once its log is on disk, what was answered is forgotten. */
+  readonly isAnswered?: true;
+  /** Noted first, in a bag that has just been begun. */
+  readonly notes?: readonly string[];
+}
+
 async function sit(options: SittingOptions, source: LineSource | null): Promise<number> {
-  let wanted: WorkOptions = options;
-  let { settings, words } = options;
-  let told = sayOfSettings(settings, words);
-  let asks = options.asksFirst;
-  let isAnswered = false;
-  /** The log of the bag that was left for another. */
-  let left: string | null = null;
+  const { settings, words } = options;
+  const told = sayOfSettings(settings, words);
+  let turn: Turn = {
+    wanted: options.asksFirst ? null : options,
+    between: { settings, words, told, left: null },
+  };
   for (;;) {
-    if (!asks) {
-      const opened = openWork(wanted);
-      if (!opened.ok) return refuse(opened.fault, words, source !== null);
-      const { log } = opened.value;
-      told = [...told, ...opened.value.told];
-      if (isAnswered && log?.status.state === 'saved') forgetAnswers();
-      const end =
-        log === null
-          ? 'new'
-          : await workIn(log, {
-              ...wanted,
-              words,
-              settings: settings.settings,
-              told,
-              source,
-              json: options.json,
-            });
-      if (typeof end === 'number') return end;
-      // The questions are for a maker: a program ends here and begins again.
-      if (options.json) return exitCodes.done;
-      left = log?.path ?? null;
-      if (log !== null) told = [sayWaits(log.state.header.name, log.path, words)];
-      settings = loadSettings(settingsFolder());
-      words = await wordsFor(settings.settings);
-      if (end !== 'new') {
-        wanted = end === 'practice' ? practising(options) : goingOn(options, end.open);
-        isAnswered = false;
-        continue;
-      }
-    }
-    const end = await askForBag({
-      settings: settings.settings,
-      words,
-      told,
-      source,
-      mayCancel: left !== null,
-    });
-    if (end.kind === 'cancelled' && left !== null) {
-      told = [];
-      wanted = goingOn(options, left);
-      asks = false;
-      isAnswered = false;
-      continue;
-    }
-    if (end.kind === 'left') return exitCodes.done;
-    if (end.kind === 'interrupted') return exitCodes.interrupted;
-    settings = loadSettings(settingsFolder());
-    words = await wordsFor(settings.settings);
-    told = end.kind === 'begin' ? [end.kept.told] : [];
-    wanted =
-      end.kind === 'begin'
-        ? { ...options, like: undefined, brief: end.kept.brief, fresh: true }
-        : practising(options);
-    asks = false;
-    isAnswered = end.kind === 'begin';
+    const { wanted, between } = turn;
+    const next: number | Turn = wanted
+      ? await work(wanted, between, options, source)
+      : await ask(between, options, source);
+    if (typeof next === 'number') return next;
+    turn = next;
   }
+}
+
+async function work(
+  wanted: Wanted,
+  between: Between,
+  options: SittingOptions,
+  source: LineSource | null,
+): Promise<number | Turn> {
+  const { words, settings } = between;
+  const opened = openWork(wanted);
+  if (!opened.ok) return refuse(opened.fault, words, source !== null);
+  const { log } = opened.value;
+  const told = [...between.told, ...opened.value.told];
+  if (log === null) return { wanted: null, between: { ...between, told } };
+  for (const text of wanted.notes ?? []) log.append({ do: 'note', text });
+  if (wanted.isAnswered && log.status.state === 'saved') forgetAnswers();
+  const { json } = options;
+  const end = await workIn(log, { ...wanted, words, settings: settings.settings, told, source, json });
+  if (typeof end === 'number') return end;
+  const thrown = typeof end === 'object' && 'discard' in end ? discard(log.path, end.discard, words) : null;
+  // The questions are for a maker: a program ends here and begins again.
+  if (json) return thrown?.ok === false ? complain(thrown.fault) : exitCodes.done;
+  const after = await reloaded();
+  if (thrown) {
+    const said = thrown.ok ? thrown.value : thrown.fault;
+    return { wanted: goingOn(options, undefined), between: { ...after, told: [said], left: null } };
+  }
+  const waits = sayWaits(log.session.name, log.path, after.words);
+  return onward(end, options, { ...after, told: [waits], left: log.path });
+}
+
+/** Where a maker goes from a bag that waits. */
+function onward(end: Onward, options: SittingOptions, between: Between): Turn {
+  if (end === 'practice') return { wanted: practising(options), between };
+  if (typeof end === 'object' && 'open' in end) return { wanted: goingOn(options, end.open), between };
+  if (typeof end === 'object' && 'another' in end) {
+    const { another: brief, notes, told } = end;
+    const wanted = { ...options, like: undefined, log: undefined, brief, fresh: true, notes };
+    return { wanted, between: { ...between, told: [...between.told, told] } };
+  }
+  return { wanted: null, between };
+}
+
+async function ask(
+  { settings, words, told, left }: Between,
+  options: SittingOptions,
+  source: LineSource | null,
+): Promise<number | Turn> {
+  const mayCancel = left !== null;
+  const end = await askForBag({ settings: settings.settings, words, told, source, mayCancel });
+  if (end.kind === 'left') return exitCodes.done;
+  if (end.kind === 'interrupted') return exitCodes.interrupted;
+  const after = { ...(await reloaded()), told: [], left: null };
+  if (end.kind === 'cancelled' && left !== null) return { wanted: goingOn(options, left), between: after };
+  if (end.kind !== 'begin') return { wanted: practising(options), between: after };
+  const { brief, told: said } = end.kept;
+  const wanted = { ...options, like: undefined, brief, fresh: true, isAnswered: true } as const;
+  return { wanted, between: { ...after, told: [said] } };
+}
+
+/** Settings as they are by now, and the words by them. */
+async function reloaded(): Promise<Pick<Between, 'settings' | 'words'>> {
+  const settings = loadSettings(settingsFolder());
+  return { settings, words: await wordsFor(settings.settings) };
 }
 
 const practising = (options: WorkOptions): WorkOptions => ({
@@ -111,7 +150,7 @@ const practising = (options: WorkOptions): WorkOptions => ({
   fresh: false,
 });
 
-const goingOn = (options: WorkOptions, log: string): WorkOptions => ({
+const goingOn = (options: WorkOptions, log: string | undefined): WorkOptions => ({
   ...options,
   like: undefined,
   brief: null,

@@ -5,6 +5,8 @@ import envPaths from 'env-paths';
 const folders = () => envPaths('slantwise', { suffix: '' });
 
 export const logFolder = (): string => join(folders().data, 'bags');
+/** Where the bag lies that was thrown away last. */
+export const discardFolder = (): string => join(folders().data, 'discarded');
 /** Where briefs are kept that the questions made. */
 export const briefFolder = (): string => join(folders().data, 'briefs');
 /** Answers to questions that were not asked to the end. */
@@ -17,6 +19,7 @@ export const ownFolders = (): readonly string[] => [
   folders().data,
   logFolder(),
   briefFolder(),
+  discardFolder(),
   settingsFolder(),
 ];
 

@@ -156,9 +156,9 @@ describe('when the disk fails under a running session', () => {
     expect(stepIn(path)).toBe(0);
   });
 
-  it('slowness is reported from the first flush that takes over 50 ms, and keeps its first figure', () => {
+  it('slowness is reported from the first flush that takes longer than anybody would miss, and keeps its first figure', () => {
     let nowMs = 0;
-    let flushMs = 50;
+    let flushMs = 300;
     const clock = { elapsedMs: () => nowMs, now: () => new Date(startedAt) };
     const { disk } = troubledDisk(() => {
       nowMs += flushMs;
@@ -166,11 +166,11 @@ describe('when the disk fails under a running session', () => {
     const log = start(inScratch(), { disk, clock });
     press(log);
     expect(log.status).toEqual({ state: 'saved', slowFlushMs: null });
-    flushMs = 51;
+    flushMs = 301;
     press(log);
-    flushMs = 400;
+    flushMs = 900;
     press(log);
-    expect(log.status).toEqual({ state: 'saved', slowFlushMs: 51 });
+    expect(log.status).toEqual({ state: 'saved', slowFlushMs: 301 });
   });
 });
 

@@ -24,13 +24,19 @@ function findBag(logs: readonly ListedLog[], wanted: string): FoundBag {
   return partly[0] ? { is: 'one', bag: partly[0].bag } : { is: 'none' };
 }
 
-/** The log of the bag that a maker names, or why there is none, in a sentence. `open`: the log that is open now. */
-export function bagToOpen(wanted: string, open: string | null, { logs: say }: Words): Result<string, string> {
+/** The bag that a maker names, or why there is none, in a sentence. */
+export function bagNamed(wanted: string, { logs: say }: Words): Result<ListedLog, string> {
   const logs = listLogs(logFolder());
   const found = findBag(logs, wanted);
   if (found.is === 'none') return fail(say.noSuchBag(wanted, logs.length));
-  if (found.is === 'several') return fail(say.severalBags(wanted, found.names));
-  const { path, tally } = found.bag;
-  if (!tally.ok) return fail(say.cannotOpen(path));
-  return path === open ? fail(say.openAlready(tally.value.name)) : succeed(path);
+  return found.is === 'several' ? fail(say.severalBags(wanted, found.names)) : succeed(found.bag);
+}
+
+/** The log of the bag to go on with. `open`: the log that is open now. */
+export function bagToOpen(wanted: string, open: string | null, words: Words): Result<string, string> {
+  const found = bagNamed(wanted, words);
+  if (!found.ok) return found;
+  const { path, tally } = found.value;
+  if (!tally.ok) return fail(words.logs.cannotOpen(path));
+  return path === open ? fail(words.logs.openAlready(tally.value.name)) : succeed(path);
 }

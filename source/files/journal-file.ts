@@ -16,7 +16,8 @@ import type { HeldLog, LogFile } from './log-file.ts';
 import { writeNumbered, writeWhole } from './write-whole.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
-const slowFlushMs = 50;
+/** Less than this nobody notices at a press (rule of thumb). */
+const slowFlushMs = 300;
 
 /** By default a new log that holds nothing, in a folder that is not the program's own. */
 export interface JournalFileOptions extends Partial<Omit<HeldLog, 'path'>> {

@@ -53,6 +53,7 @@ const fields: {
     widthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
     depthCm: fc.double({ min: 0.1, max: 90, noNaN: true }),
   }),
+  rename: fc.record({ name: fc.string() }),
   weigh: fc.record({ yarn: text, grams: fc.double({ min: 0, max: 1e5, noNaN: true }) }),
   resume: fc.constant({ at: '2031-03-04T18:00:00.000Z' }),
   quit: fc.constant({}),

@@ -39,6 +39,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   go: { done: isWhole },
   note: { text: isText },
   mark: { name: isText },
+  rename: { name: isText },
   weigh: { yarn: isText, grams: isNumber },
   measured: { widthCm: isNumber, depthCm: isNumber },
   cord: { lengthCm: isNumber },

@@ -115,6 +115,7 @@ function soundStep(before: Uint8Array, line: Uint8Array): number | null {
 
 /** What a sound log holds. */
 export interface Tally {
+  /** As it is called now. */
   readonly name: string;
   readonly startedAt: string;
   /** The brief as it stood in its file. */
@@ -140,7 +141,7 @@ export function tallyLog({ state, fault, tornBytes, foreign }: LogReading): Resu
   if (!state) return fail({ code: 'journal/no-header' });
   const { header, session, events, skipped, sittings, finished, durationMs } = state;
   return succeed({
-    name: header.name,
+    name: session.name,
     startedAt: header.startedAt,
     brief: header.brief,
     events,

@@ -13,6 +13,8 @@ export type Command =
   | { readonly do: 'go'; readonly done: number }
   | { readonly do: 'note'; readonly text: string }
   | { readonly do: 'mark'; readonly name: string }
+  /** The bag is called so from now on. */
+  | { readonly do: 'rename'; readonly name: string }
   /** So much is left of a yarn, by the scales. */
   | { readonly do: 'weigh'; readonly yarn: string; readonly grams: number }
   /** The bag measures so much, sewn and lying flat. */
@@ -50,6 +52,7 @@ export type SessionFault =
   | { readonly code: 'session/no-such-step'; readonly step: number; readonly stepCount: number }
   | { readonly code: 'session/already-there'; readonly done: number }
   | { readonly code: 'session/nothing-to-say'; readonly what: 'note' | 'mark' }
+  | { readonly code: 'session/not-a-name'; readonly most: number }
   | WeighFault
   | MeasuredFault
   | MeasureCordFault

@@ -113,6 +113,8 @@ export interface MeasuredBag {
 
 /** Where a maker is in a job. Immutable: `updateSession` gives the next one. */
 export interface Session extends Standing {
+  /** What the bag is called: as its brief has it, until it is renamed. */
+  readonly name: string;
   readonly takeBack: Places | null;
   readonly redo: Places | null;
   readonly notes: Kept<Note>;
@@ -126,6 +128,7 @@ export interface Session extends Standing {
 
 export const startSession = (job: Job): Session => ({
   job,
+  name: job.plan.brief.name,
   done: 0,
   mends: [],
   way: null,

@@ -27,6 +27,8 @@ export function updateSession(session: Session, command: Command): Result<Sessio
       return note(session, command.text);
     case 'mark':
       return mark(session, command.name);
+    case 'rename':
+      return rename(session, command.name);
     case 'weigh':
       return weighYarn(session, command.yarn, command.grams);
     case 'measured':
@@ -170,6 +172,16 @@ function changesOf(command: CommandOf<'replan'>): PlanChanges {
 function note(session: Session, text: string): Outcome {
   if (text.trim() === '') return fail({ code: 'session/nothing-to-say', what: 'note' });
   return succeed({ ...session, notes: session.notes.add({ done: session.done, text }) });
+}
+
+/** As long as a brief's name may be. */
+const longestName = 200;
+
+function rename(session: Session, typed: string): Outcome {
+  const name = typed.trim();
+  return name === '' || name.length > longestName
+    ? fail({ code: 'session/not-a-name', most: longestName })
+    : succeed({ ...session, name });
 }
 
 function mark(session: Session, name: string): Outcome {

@@ -29,6 +29,11 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     record: 'die Übersicht über einen Beutel: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
     check: 'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
     open: 'mit einem Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen',
+    rename: 'einen Beutel anders nennen',
+    discard:
+      'einen Beutel wegwerfen, nach seiner Nummer in bags oder seinem Namen; eine Kopie bleibt bis zum nächsten',
+    yes: 'nicht erst fragen',
+    restore: 'den zuletzt weggeworfenen Beutel zurückholen',
     bags: 'angefangene und fertige Beutel auflisten',
     completion: 'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
     manual: 'die Handbuchseite ausgeben, für man -l -',

@@ -155,6 +155,38 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
       'mit einem anderen Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen; dieser wartet',
     gist: 'einen anderen Beutel öffnen',
   },
+  rename: {
+    usage: 'rename NAME',
+    summary: 'diesen Beutel anders nennen',
+    gist: 'den Beutel anders nennen',
+  },
+  discard: {
+    usage: 'discard, oder discard und Nummer oder Name eines Beutels',
+    summary: 'einen Beutel wegwerfen; fragt vorher und behält eine Kopie bis zum nächsten',
+    gist: 'einen Beutel wegwerfen',
+  },
+  restore: {
+    summary: 'den zuletzt weggeworfenen Beutel zurückholen',
+    gist: 'Weggeworfenes zurückholen',
+  },
+  record: {
+    summary: 'was dieser Beutel bis jetzt brauchte: Zeit, Größe neben dem Plan, Garn',
+    gist: 'Zeit, Größe, Garn bis jetzt',
+  },
+  tag: {
+    usage: 'tag DATEI.html, oder .svg, oder .md',
+    summary: 'einen Geschenkanhänger für diesen Beutel schreiben',
+    gist: 'ein Anhänger zum Drucken',
+  },
+  another: {
+    usage: 'another; another größer / kleiner / getauscht / in GARN und GARN / BREITE mal TIEFE',
+    summary: 'einen Beutel beginnen, der zu diesem passt, mit dem, was man aus ihm weiß',
+    gist: 'einen passenden beginnen',
+  },
+  settings: {
+    summary: 'wie alle Einstellungen stehen; jede allein getippt sagt ihre eigene',
+    gist: 'wie die Einstellungen stehen',
+  },
   practice: {
     summary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
     gist: 'zum Übungsbeutel',

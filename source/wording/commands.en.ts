@@ -159,6 +159,38 @@ const lines = ({ choice }: Amounts) => ({
     summary: 'go on with another bag, by its number in bags or by its name; this one is saved, and waits',
     gist: 'go on with another bag',
   },
+  rename: {
+    usage: 'rename NAME',
+    summary: 'call this bag something else',
+    gist: 'call this bag something else',
+  },
+  discard: {
+    usage: 'discard, or discard and the number or name of a bag',
+    summary: 'throw a bag away; it asks first, and keeps a copy until the next one',
+    gist: 'throw a bag away',
+  },
+  restore: {
+    summary: 'bring back the bag that was thrown away last',
+    gist: 'bring back a discarded bag',
+  },
+  record: {
+    summary: 'what this bag took so far: time, size beside the plan, yarn',
+    gist: 'time, size and yarn so far',
+  },
+  tag: {
+    usage: 'tag FILE.html, or .svg, or .md',
+    summary: 'write a gift tag for this bag',
+    gist: 'a gift tag to print',
+  },
+  another: {
+    usage: 'another; another larger / smaller / turned / in YARN and YARN / WIDTH by DEPTH',
+    summary: 'begin a bag to match this one, with what was learnt from it',
+    gist: 'begin a bag to match this',
+  },
+  settings: {
+    summary: 'how all settings stand; each of them typed alone says its own',
+    gist: 'how the settings stand',
+  },
   practice: {
     summary: 'go to the practice bag; this one is saved, and waits',
     gist: 'go to the practice bag',

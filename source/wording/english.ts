@@ -1,5 +1,6 @@
 /** English: every topic's words in one table. What has an entry here must have one in every other language. */
 
+import { bagEnd } from './bag-end.en.ts';
 import { bench } from './bench.en.ts';
 import { brief } from './brief.en.ts';
 import { cli } from './cli.en.ts';
@@ -33,6 +34,7 @@ import { warnings } from './warnings.en.ts';
 
 export const english = {
   counted: () => counted,
+  bagEnd,
   finding,
   pictures,
   warnings,

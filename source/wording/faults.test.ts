@@ -51,6 +51,7 @@ const faults: readonly Fault[] = [
   { code: 'session/already-there', done: 1 },
   { code: 'session/nothing-to-say', what: 'note' },
   { code: 'session/nothing-to-say', what: 'mark' },
+  { code: 'session/not-a-name', most: 200 },
   { code: 'weigh/no-such-yarn', yarn: 'gold', known: ['plum', 'mint'] },
   { code: 'weigh/not-a-weight', yarn: 'plum', grams: -1 },
   { code: 'weigh/more-than-before', yarn: 'plum', grams: 62.04, haveGrams: 60 },

@@ -97,6 +97,8 @@ export function formatFault(fault: Fault, words: Words): string {
       return words.faults.noSuchStep(fault.step, fault.stepCount);
     case 'session/already-there':
       return fault.done === 0 ? words.faults.alreadyThere : words.faults.alreadyAt(fault.done);
+    case 'session/not-a-name':
+      return words.logs.notAName(fault.most);
     case 'session/nothing-to-say':
       return fault.what === 'note' ? words.faults.nothingToSay : words.faults.markWithoutName;
 

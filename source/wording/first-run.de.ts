@@ -2,7 +2,7 @@ import type { UsualThing } from '../planning/usual-contents.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FirstRunWords } from './first-run.en.ts';
-import { lacks, quoted } from './forms.de.ts';
+import { quoted } from './forms.de.ts';
 
 const things: Readonly<Record<UsualThing, string>> = {
   cards: 'ein Kartenspiel in der Schachtel',
@@ -127,7 +127,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     'Die Maschenprobe ist geschätzt, der Beutel kann größer oder kleiner werden. Strick erst eine, dann tippe change probe.',
   ],
   doubts: {
-    short: (yarn, grams) => `von ${yarn} ${lacks(massNeeded(grams))} ${massNeeded(grams)}`,
+    short: (yarn, grams) => `${massNeeded(grams)} ${yarn} zu wenig`,
     tight: 'das Gestrick wird so fest, dass der Schlitten klemmen kann',
     guess: 'die Maschenprobe ist geschätzt',
   },

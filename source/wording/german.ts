@@ -1,5 +1,6 @@
 /** German, topic by topic as English has it. */
 
+import { bagEnd } from './bag-end.de.ts';
 import { bench } from './bench.de.ts';
 import { brief } from './brief.de.ts';
 import { cli } from './cli.de.ts';
@@ -35,6 +36,7 @@ import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
   counted: () => counted,
+  bagEnd,
   finding,
   pictures,
   warnings,

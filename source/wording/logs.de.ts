@@ -5,6 +5,16 @@ import { quoted } from './forms.de.ts';
 import type { LogsWords } from './logs.en.ts';
 
 export const logs = (_: Amounts): LogsWords => ({
+  renamed: (before, now) => `${before} heißt jetzt ${now}.`,
+  notAName: (most) => `Sag, wie der Beutel heißen soll, in höchstens ${counted.character(most)}.`,
+  askDiscard: (bag, named) =>
+    `Wegwerfen: ${bag}? Wenn ja, tippe: ${['discard', named, 'ja'].filter((word) => word !== '').join(' ')}`,
+  askDiscardOutside: (bag, named) =>
+    `Wegwerfen: ${bag}? Wenn ja, tippe: slantwise discard ${forShell(named)} --yes`,
+  discarded: (bag) =>
+    `Weggeworfen: ${bag}. Eine Kopie bleibt bis zum nächsten weggeworfenen Beutel; restore holt ihn zurück.`,
+  restored: (bag) => `Wieder da: ${bag}.`,
+  nothingToRestore: 'Es wurde kein Beutel weggeworfen.',
   nothingToCancel: 'Es gibt keinen Beutel, zu dem es zurückginge: quit beendet und behält deine Antworten.',
   openHint: 'Mit einem anderen weiter geht es mit open und seiner Nummer oder seinem Namen.',
   noSuchBag: (bag, known) =>
@@ -40,7 +50,7 @@ export const logs = (_: Amounts): LogsWords => ({
   nextStep: (step, stepCount) => `als Nächstes Schritt ${step} von ${stepCount}`,
   noBags: ['Im Ordner der Protokolle liegt noch kein Beutel.'],
   moreBags: (more) => `und noch ${more}: slantwise bags zeigt alle.`,
-  another: 'Noch einen nach einem davon: quit, dann slantwise work --like und seine Datei.',
+  another: 'Für einen, der zu einem davon passt: öffne ihn und tippe another.',
   likeAlone: 'Nimm --like oder eine Vorgabe, nicht beides: die Vorgabe kommt aus dem Protokoll.',
   otherBag: (path, name) =>
     `In ${path} steht schon das Protokoll von ${name} nach einer anderen Vorgabe: nenn eine andere Datei, oder lass die Vorgabe weg, um damit weiterzumachen.`,

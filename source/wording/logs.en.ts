@@ -3,6 +3,17 @@ import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
 export const logs = (_: Amounts) => ({
+  renamed: (before: string, now: string) => `${before} is now called ${now}.`,
+  notAName: (most: number) => `Say what the bag is to be called, in at most ${counted.character(most)}.`,
+  /** `named`: as the maker named it, empty for the bag that is open. */
+  askDiscard: (bag: string, named: string) =>
+    `Throw away ${bag}? If so, type: ${['discard', named, 'yes'].filter((word) => word !== '').join(' ')}`,
+  askDiscardOutside: (bag: string, named: string) =>
+    `Throw away ${bag}? If so, type: slantwise discard ${forShell(named)} --yes`,
+  discarded: (bag: string) =>
+    `Thrown away: ${bag}. A copy is kept until the next bag is thrown away; restore brings it back.`,
+  restored: (bag: string) => `Back again: ${bag}.`,
+  nothingToRestore: 'No bag was thrown away.',
   nothingToCancel: 'There is no bag to go back to: quit leaves, and keeps your answers.',
   openHint: 'To go on with another, type open and its number or name.',
   /** `known`: how many bags there are. */
@@ -38,7 +49,7 @@ export const logs = (_: Amounts) => ({
   nextStep: (step: number, stepCount: number) => `step ${step} of ${stepCount} next`,
   noBags: ['No bags in the folder of logs yet.'],
   moreBags: (more: number) => `and ${more} more: slantwise bags lists them all.`,
-  another: 'To make another like one of them, leave and type slantwise work --like and its file.',
+  another: 'To make another like one of them, open it and type another.',
   likeAlone: 'Give --like or a brief, not both: the brief comes from the log.',
   otherBag: (path: string, name: string) =>
     `${path} already holds the log of ${name}, made from another brief: name another file, or leave the brief out to go on with it.`,

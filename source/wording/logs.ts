@@ -18,16 +18,19 @@ export const formatTally = (tally: Tally, words: Words): string =>
     tally.finished ? words.logs.bagFinished : words.logs.stepsConfirmed(tally.stepsDone, tally.stepCount),
   ].join('\n');
 
+/** `Dice bag, step 12 of 279 next`. */
+export const sayState = (
+  { name, finished, stepsDone, stepCount }: Pick<Tally, 'name' | 'finished' | 'stepsDone' | 'stepCount'>,
+  { logs }: Words,
+): string => `${name}, ${finished ? logs.finished : logs.nextStep(stepsDone + 1, stepCount)}`;
+
 /** One bag in a list. */
 export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, words: Words): string {
   const tally = read.ok ? read.value : null;
   const day = lastUsed.toISOString().slice(0, 10);
   const at = String(number).padStart(2);
   if (!tally) return `${at}  ${day}  ${words.logs.cannotBeRead}  ${path}`;
-  const state = tally.finished
-    ? words.logs.finished
-    : words.logs.nextStep(tally.stepsDone + 1, tally.stepCount);
-  return `${at}  ${day}  ${tally.name}, ${state}  ${path}`;
+  return `${at}  ${day}  ${sayState(tally, words)}`;
 }
 
 export interface Bag {

@@ -24,10 +24,10 @@ export function sayPlace(session: Session, words: Words): string {
 /** The first lines on opening a session: a new bag in short, or where it was left. */
 export function sayWelcome(session: Session, words: Words): readonly string[] {
   const { plan } = session.job;
-  if (session.done > 0) return [words.prompt.welcome.again(plan.brief.name), ...sayWhere(session, words)];
+  if (session.done > 0) return [words.prompt.welcome.again(session.name), ...sayWhere(session, words)];
   const { widthCm, depthCm } = plan.size;
   return [
-    words.prompt.welcome.bag(plan.brief.name, plan.stitches, plan.rows, widthCm, depthCm),
+    words.prompt.welcome.bag(session.name, plan.stitches, plan.rows, widthCm, depthCm),
     words.prompt.welcome.sides,
   ];
 }

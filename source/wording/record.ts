@@ -59,7 +59,7 @@ function headLines(recording: Recording, words: Words): readonly string[] {
   const state = finished
     ? words.record.finishedOn(last)
     : words.record.lastWorkedOn(last, done, job.stepCount);
-  return [...wrap(header.name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
+  return [...wrap(lastSession(recording).name, pageWidth), ...wrap(`${begun}, ${state}`, pageWidth)];
 }
 
 function timeLines(record: BagRecord, words: Words): readonly string[] {

@@ -26,16 +26,13 @@ function maker() {
     home,
     plan,
     page: () => slantwise(['plan', file(brief)], { home }).stdout.replace(/\s+/g, ' '),
-    /** Knits a bag to its end and measures it: so much of the size that its swatch foretells without any lesson. */
+    /** A bag that is sewn and measured: so much of the size that its swatch foretells without any lesson. */
     knit: (width: number, depth: number, own: object = brief) => {
       const { size } = jobOf(own).plan;
       const measured = `measured ${(width * size.widthCm).toFixed(3)} ${(depth * size.depthCm).toFixed(3)}`;
-      const steps = JSON.parse(
-        slantwise(['work', file(own), '--json'], { home, input: 'quit\n' }).stdout.split('\n')[0] ?? '',
-      ).place.of;
-      const worked = slantwise(['work', file(own), '--json'], {
+      const worked = slantwise(['work', file(own), '--new', '--json'], {
         home,
-        input: `next ${steps}\n${measured}\nquit\n`,
+        input: `go cord\n${measured}\nquit\n`,
       });
       expect(worked.status, worked.stderr).toBe(0);
     },
@@ -110,9 +107,14 @@ describe('bags of one swatch', () => {
     const { home, knit } = maker();
     for (const width of [0.96, 0.97]) knit(width, 1);
     const path = join(home, 'brief.json');
-    const first = (input: string) =>
-      JSON.parse(slantwise(['work', path, '--json'], { home, input }).stdout.trim().split('\n').at(-1) ?? '');
-    expect(first('next 5\nquit\n').place.step).toBe(6);
+    const first = (input: string, ...options: readonly string[]) =>
+      JSON.parse(
+        slantwise(['work', path, '--json', ...options], { home, input })
+          .stdout.trim()
+          .split('\n')
+          .at(-1) ?? '',
+      );
+    expect(first('next 5\nquit\n', '--new').place.step).toBe(6);
     const other = join(home, 'other.json');
     writeFileSync(other, JSON.stringify({ ...brief, name: 'Third bag' }));
     const steps = jobOf(brief).stepCount;

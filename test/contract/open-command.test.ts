@@ -62,3 +62,44 @@ describe('a bag in hand', () => {
     });
   });
 });
+
+describe('a bag called something else', () => {
+  it('has its new name in the list, when it is opened, and in its record', () => {
+    at([], 'rename Bag for the blue dice', 'quit');
+    expect(at(['bags']).stdout).toMatch(/^ 1 {2}\S+ {2}Bag for the blue dice, step 6 of/);
+    at(['rename', 'token', 'Coin pouch']);
+    expect(at(['open', 'coin'], 'quit').stdout).toContain('Coin pouch again.');
+    expect(at(['rename', '1', ' ']).stderr).toContain('Say what the bag is to be called');
+  });
+});
+
+describe('a bag thrown away', () => {
+  it('is asked about first, gone then, and can be brought back', () => {
+    const asked = at(['discard', 'token']);
+    expect(asked.stdout).toContain('Throw away Token pouch, step 4 of');
+    expect(at(['bags']).stdout).toContain('Token pouch');
+    expect(at(['discard', 'token', '--yes']).stdout).toContain('Thrown away: Token pouch, step 4 of');
+    expect(at(['bags']).stdout).not.toContain('Token pouch');
+    expect(at(['restore']).stdout).toContain('Back again: Token pouch, step 4 of');
+    expect(at(['bags']).stdout).toContain('Token pouch');
+    expect(at(['restore'])).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('No bag was thrown away'),
+    });
+  });
+
+  it('may be the one that is open: the other is gone on with', () => {
+    const { stdout } = at([], 'discard', 'discard yes', 'where', 'quit');
+    expect(stdout).toMatch(
+      /Throw away Marble bag, step 6[\s\S]*type: discard yes[\s\S]*Thrown away: Marble bag[\s\S]*Token pouch again/,
+    );
+    expect(at(['bags']).stdout).not.toContain('Marble bag');
+  });
+
+  it('is kept only until the next', () => {
+    at(['discard', 'token', '--yes']);
+    at(['discard', 'marble', '--yes']);
+    expect(at(['restore']).stdout).toContain('Marble bag');
+    expect(at(['restore']).status).toBe(1);
+  });
+});

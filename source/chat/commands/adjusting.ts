@@ -3,11 +3,11 @@
 import { isPedalGap, languageChoices, type PedalAct, pedalGap } from '../../settings/settings.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { ChatFault, Intent } from '../grammar/intent.ts';
-import { type ChatCommand, choice } from './chat-command.ts';
+import { type ChatCommand, choice, plainIntent } from './chat-command.ts';
 
 /** `gap 100`: presses of one switch closer together than this count as one. */
 function parseGap(rest: string): Result<Intent, ChatFault> {
-  if (rest === '') return fail({ code: 'chat/needs-more', usage: 'pedal gap 100' });
+  if (rest === '') return succeed({ kind: 'settings', of: 'pedalGapMs' });
   return isPedalGap(Number(rest))
     ? succeed({ kind: 'set', change: { name: 'pedalGapMs', value: Number(rest) } })
     : fail({ code: 'chat/not-in-range', word: rest, ...pedalGap });
@@ -34,10 +34,20 @@ const switchCommand = (name: 'large' | 'bell' | 'speech'): ChatCommand => ({
   aliases: [],
   example: `${name} on`,
   follows: onOff,
-  parse: choice(onOff, (word) => ({ kind: 'set', change: { name, value: word === 'on' } })),
+  parse: choice(onOff, (word) => ({ kind: 'set', change: { name, value: word === 'on' } }), {
+    kind: 'settings',
+    of: name,
+  }),
 });
 
 export const adjustCommands: readonly ChatCommand[] = [
+  {
+    name: 'settings',
+    aliases: [],
+    example: 'settings',
+    follows: [],
+    parse: plainIntent({ kind: 'settings', of: null }, 'settings'),
+  },
   {
     name: 'pedal',
     aliases: ['switch'],
@@ -53,20 +63,33 @@ export const adjustCommands: readonly ChatCommand[] = [
     aliases: [],
     example: 'pause long',
     follows: ['short', 'usual', 'long'],
-    parse: choice(['short', 'usual', 'long'], (value) => ({ kind: 'set', change: { name: 'pause', value } })),
+    parse: choice(
+      ['short', 'usual', 'long'],
+      (value) => ({ kind: 'set', change: { name: 'pause', value } }),
+      {
+        kind: 'settings',
+        of: 'pause',
+      },
+    ),
   },
   {
     name: 'units',
     aliases: [],
     example: 'units cm',
     follows: ['cm', 'in'],
-    parse: choice(['cm', 'in'], (value) => ({ kind: 'set', change: { name: 'units', value } })),
+    parse: choice(['cm', 'in'], (value) => ({ kind: 'set', change: { name: 'units', value } }), {
+      kind: 'settings',
+      of: 'units',
+    }),
   },
   {
     name: 'language',
     aliases: [],
     example: 'language de',
     follows: languageChoices,
-    parse: choice(languageChoices, (value) => ({ kind: 'set', change: { name: 'language', value } })),
+    parse: choice(languageChoices, (value) => ({ kind: 'set', change: { name: 'language', value } }), {
+      kind: 'settings',
+      of: 'language',
+    }),
   },
 ];

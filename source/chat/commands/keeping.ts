@@ -1,4 +1,7 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
+import { type Result, succeed } from '../../shared/result.ts';
+import type { ChatFault, Intent } from '../grammar/intent.ts';
+import { parseMatch } from '../grammar/parse-match.ts';
 import {
   cordUsage,
   measuredUsage,
@@ -7,6 +10,13 @@ import {
   parseWeigh,
 } from '../grammar/parse-measured.ts';
 import { alone, type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
+
+/** `discard`, `discard 2`; with `yes` behind it, it is meant. */
+function parseDiscard(rest: string): Result<Intent, ChatFault> {
+  const sure = /(?:^|\s)(?:yes|ja)$/i.exec(rest);
+  const bag = (sure ? rest.slice(0, sure.index) : rest).trim();
+  return succeed({ kind: 'discard', bag: bag === '' ? null : bag, sure: sure !== null });
+}
 
 const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;
 
@@ -75,6 +85,27 @@ export const keepCommands: readonly ChatCommand[] = [
     parse: withText('open 2', (bag) => ({ kind: 'open', bag })),
   },
   {
+    name: 'rename',
+    aliases: [],
+    example: 'rename Bag for the blue dice',
+    follows: [],
+    parse: withText('rename NAME', (name) => ({ kind: 'do', command: { do: 'rename', name } })),
+  },
+  {
+    name: 'discard',
+    aliases: [],
+    example: 'discard 2',
+    follows: [],
+    parse: parseDiscard,
+  },
+  {
+    name: 'restore',
+    aliases: [],
+    example: 'restore',
+    follows: [],
+    parse: alone('restore', { kind: 'restore' }),
+  },
+  {
     name: 'practice',
     aliases: ['practise'],
     example: 'practice',
@@ -101,6 +132,27 @@ export const keepCommands: readonly ChatCommand[] = [
     example: 'sheet dice-bag.html',
     follows: [],
     parse: withText('sheet FILE.html', (out) => ({ kind: 'sheet', out })),
+  },
+  {
+    name: 'tag',
+    aliases: [],
+    example: 'tag dice-bag-tag.html',
+    follows: [],
+    parse: withText('tag FILE.html', (out) => ({ kind: 'tag', out })),
+  },
+  {
+    name: 'record',
+    aliases: [],
+    example: 'record',
+    follows: [],
+    parse: plainIntent({ kind: 'record' }, 'record'),
+  },
+  {
+    name: 'another',
+    aliases: ['match'],
+    example: 'another larger',
+    follows: ['larger', 'smaller', 'turned', 'in'],
+    parse: parseMatch,
   },
   {
     name: 'save',

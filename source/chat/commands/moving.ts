@@ -2,7 +2,7 @@
 
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import type { ChatFault, Intent } from '../grammar/intent.ts';
+import type { ChatFault, Intent, Known } from '../grammar/intent.ts';
 import { parsePlace, placeWords } from '../grammar/parse-place.ts';
 import { parseReplan, replanWords } from '../grammar/parse-replan.ts';
 import { parseFind, seenWords } from '../grammar/parse-seen.ts';
@@ -10,10 +10,20 @@ import { type ChatCommand, plainIntent } from './chat-command.ts';
 
 const parseTo =
   (kind: 'go' | 'rip') =>
-  (rest: string, words: Words): Result<Intent, ChatFault> => {
+  (rest: string, words: Words, { marks }: Known): Result<Intent, ChatFault> => {
     const to = parsePlace(rest, kind, words);
-    return to.ok ? succeed({ kind, to: to.value }) : to;
+    if (to.ok) return succeed({ kind, to: to.value });
+    const mark = markIn(rest, marks);
+    return mark === null ? to : succeed({ kind, to: { at: 'mark', name: mark } });
   };
+
+/** A mark by its name alone, or by a part of it that no other has. */
+function markIn(rest: string, marks: readonly string[]): string | null {
+  const typed = rest.toLowerCase();
+  const whole = marks.find((name) => name.toLowerCase() === typed);
+  const partly = typed === '' ? [] : marks.filter((name) => name.toLowerCase().includes(typed));
+  return whole ?? (partly.length === 1 ? (partly[0] ?? null) : null);
+}
 
 function parseChoose(rest: string): Result<Intent, ChatFault> {
   if (rest !== '' && !/^[1-9]\d*$/.test(rest)) {

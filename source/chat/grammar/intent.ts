@@ -1,8 +1,10 @@
 /** What a typed line asks for, and what it says of the bench; and what is known of the bag for reading it. */
+import type { MatchWish } from '../../journal/match.ts';
 import type { Command } from '../../session/command.ts';
 import type { Moment } from '../../session/diagnose/diagnose.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
-import type { PedalAct, SettingChange } from '../../settings/settings.ts';
+import { marksOf, type Session } from '../../session/session.ts';
+import type { PedalAct, SettingChange, SettingName } from '../../settings/settings.ts';
 import type { Job } from '../../steps/job.ts';
 import type { Landmark } from '../../steps/landmarks.ts';
 import type { Trouble } from './trouble.ts';
@@ -10,14 +12,18 @@ import type { Trouble } from './trouble.ts';
 /** What is known of the bag that is on the needles, for names and numbers that could be read two ways. */
 export interface Known {
   readonly yarns: readonly string[];
+  readonly marks: readonly string[];
   readonly knittedRows: number;
   /** Rows of the highest stripe. */
   readonly stripeRows: number;
 }
 
-export const nothingKnown: Known = { yarns: [], knittedRows: 0, stripeRows: 0 };
+export const nothingKnown: Known = { yarns: [], marks: [], knittedRows: 0, stripeRows: 0 };
 
-export const knownOf = (job: Job): Known => ({
+export const knownOf = (session: Session): Known => knownIn(session.job, [...marksOf(session).keys()]);
+
+const knownIn = (job: Job, marks: readonly string[]): Known => ({
+  marks,
   yarns: yarnsSeen(job),
   knittedRows: job.plan.knittedRows,
   stripeRows: Math.max(...job.plan.stripes.map(({ rows }) => rows)),
@@ -100,6 +106,10 @@ export type Intent =
   | { readonly kind: 'new' | 'practice' }
   /** Leaves for another bag, by its number in the list or its name. */
   | { readonly kind: 'open'; readonly bag: string }
+  /** Throws a bag away, by number or name, null for the one that is open; `sure` once it was asked. */
+  | { readonly kind: 'discard'; readonly bag: string | null; readonly sure: boolean }
+  /** Brings back what was thrown away last. */
+  | { readonly kind: 'restore' }
   | { readonly kind: 'show'; readonly what: 'where' | 'plan' | 'tools' | 'cautions' | 'marks' | 'notes' }
   /** Something went wrong at the bench; null lists what can. */
   | { readonly kind: 'trouble'; readonly what: Trouble | null }
@@ -109,12 +119,20 @@ export type Intent =
   /** A topic of the craft, as it was asked; null for the list of them. */
   | { readonly kind: 'why'; readonly about: string | null }
   | { readonly kind: 'set'; readonly change: SettingChange }
+  /** How a setting stands; null for all of them. */
+  | { readonly kind: 'settings'; readonly of: SettingName | null }
   /** Waits for a press of a foot switch and gives it this to do; `off` forgets all switches, null lists them. */
   | { readonly kind: 'pedal'; readonly act: PedalAct | 'off' | null }
   | { readonly kind: 'again' }
   | { readonly kind: 'draw'; readonly picture: Picture | null }
   /** Writes the printable sheet to a file. */
   | { readonly kind: 'sheet'; readonly out: string }
+  /** Writes a gift tag to a file. */
+  | { readonly kind: 'tag'; readonly out: string }
+  /** What the bag took so far. */
+  | { readonly kind: 'record' }
+  /** Leaves this bag for one that matches it. */
+  | { readonly kind: 'another'; readonly wish: MatchWish }
   /** Writes the whole log to another file and goes on there. */
   | { readonly kind: 'save'; readonly out: string }
   | { readonly kind: 'quit' };

@@ -5,7 +5,7 @@ import { parseLine } from '../parse-line.ts';
 import type { ReplanWish } from './intent.ts';
 
 /** An invented bag of 63 rows in stripes of two, one of its yarns with a name of two words. */
-const known = { yarns: ['plum', 'mint', 'dark mint', 'waste'], knittedRows: 63, stripeRows: 2 };
+const known = { yarns: ['plum', 'mint', 'dark mint', 'waste'], marks: [], knittedRows: 63, stripeRows: 2 };
 
 const read = (line: string): unknown => {
   const parsed = parseLine(line, englishWords, known);

@@ -12,13 +12,13 @@ import { type Pace, usualPace } from '../../journal/pace.ts';
 import type { Command } from '../../session/command.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';
 import { againIn, perform } from './bench-moves.ts';
-import { beginPedal, sayPast, setAndTell } from './bench-settings.ts';
+import { beginPedal, sayPast, setAndTell, tellSettings } from './bench-settings.ts';
 import { andThen, type BenchState, type Leaving, only, type Reaction, withLines } from './bench-state.ts';
 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
-  const intent = parseLine(text, state.words, knownOf(state.session.job));
+  const intent = parseLine(text, state.words, knownOf(state.session));
   if (!intent.ok) return refuse(heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
@@ -74,6 +74,8 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
     }
     case 'set':
       return setAndTell(state, reply.change);
+    case 'settings':
+      return tellSettings(state, reply.of);
     case 'pedal':
       return beginPedal(state, reply.act);
     case 'again':
@@ -83,11 +85,21 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
     case 'bags':
       return [state, [{ do: 'list-bags' }]];
     case 'sheet':
-      return [state, [{ do: 'write-sheet', plan: state.session.job.plan, out: reply.out }]];
+      return [state, [{ do: 'write-sheet', session: state.session, out: reply.out }]];
+    case 'tag':
+      return [state, [{ do: 'write-tag', session: state.session, out: reply.out }]];
+    case 'record':
+      return [state, [{ do: 'tell-record' }]];
+    case 'another':
+      return [state, [{ do: 'plan-another', wish: reply.wish }]];
     case 'save':
       return [state, [{ do: 'save-elsewhere', out: reply.out }]];
     case 'open':
       return [state, [{ do: 'find-bag', bag: reply.bag }]];
+    case 'discard':
+      return [state, [{ do: 'discard-bag', bag: reply.bag, sure: reply.sure }]];
+    case 'restore':
+      return [state, [{ do: 'restore-bag' }]];
     case 'new':
     case 'practice':
       return askToLeave(state, reply.kind);

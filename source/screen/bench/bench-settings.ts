@@ -1,6 +1,13 @@
 /** The settings of a bench, and its foot switches among them. */
 import { answer } from '../../chat/transcript.ts';
-import { mostPedals, type PedalAct, pauseMs, type SettingChange } from '../../settings/settings.ts';
+import {
+  mostPedals,
+  type PedalAct,
+  pauseMs,
+  type SettingChange,
+  type SettingName,
+  settingNames,
+} from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { SettingsWords } from '../../wording/settings.en.ts';
 import { type Language, type Words, wordsIn } from '../../wording/words.ts';
@@ -47,6 +54,19 @@ function saySet(say: SettingsWords, { name, value }: SettingChange): string {
     default:
       return say.set(name);
   }
+}
+
+/** How one setting stands, or all of them, with the words that change them. */
+export function tellSettings({ settings, words, ...state }: BenchState, of: SettingName | null): Reaction {
+  const { settings: say } = words;
+  const stands = (name: SettingName): string => {
+    if (name === 'language') return say.languageIs(settings.language);
+    if (name === 'pedals')
+      return Object.keys(settings.pedals).length === 0 ? say.noPedals : say.pedals(settings.pedals);
+    return saySet(say, { name, value: settings[name] } as SettingChange);
+  };
+  const names = of === null ? settingNames.filter((name) => name !== 'ascii') : [of];
+  return tell({ ...state, settings, words }, ...names.map((name) => `${say.names[name]}: ${stands(name)}`));
 }
 
 /** Keys that a foot switch cannot have, since the prompt would be lost without them. */

@@ -3,8 +3,9 @@ import type { Intent, Picture } from '../../chat/grammar/intent.ts';
 import { noTalk, type Talk } from '../../chat/talk.ts';
 import type { Line } from '../../chat/transcript.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
+import type { MatchWish } from '../../journal/match.ts';
 import type { Pace } from '../../journal/pace.ts';
-import type { Plan } from '../../planning/plan.ts';
+import type { BriefFile } from '../../planning/brief.ts';
 import type { Command } from '../../session/command.ts';
 import type { Spell } from '../../session/rest.ts';
 import type { Session } from '../../session/session.ts';
@@ -15,8 +16,22 @@ import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
 import type { Store } from '../parts/store.ts';
 import { type Switches, startSwitches } from './switches.ts';
 
-/** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log. */
-export type Leaving = 'left' | 'interrupted' | 'new' | 'practice' | { readonly open: string };
+/** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log; `discard`: to throw this one away, so called. */
+export type Leaving =
+  | 'left'
+  | 'interrupted'
+  | 'new'
+  | 'practice'
+  | { readonly open: string }
+  | { readonly discard: string }
+  | Another;
+
+/** A bag to match this one: its brief, what is to be noted first, and what is said of it. */
+export interface Another {
+  readonly another: BriefFile;
+  readonly notes: readonly string[];
+  readonly told: string;
+}
 
 export interface BenchState extends ScreenState<Leaving> {
   readonly session: Session;
@@ -65,6 +80,10 @@ export type BenchMessage =
   | { readonly is: 'language'; readonly language: Language; readonly setting: string }
   /** The log of the bag that was asked for. */
   | { readonly is: 'found-bag'; readonly path: string }
+  /** A bag to match is ready to be begun. */
+  | { readonly is: 'another'; readonly another: Another }
+  /** This bag is to be thrown away, so called. */
+  | { readonly is: 'discard-this'; readonly called: string }
   /** The pace of the maker's own bags, and what is to be answered now that it is known. */
   | { readonly is: 'pace'; readonly pace: Pace; readonly asked: Intent | null }
   /** The picture was printed, where there is no screen for it to stay on. */
@@ -82,14 +101,29 @@ export type BenchEffect =
   | { readonly do: 'announce'; readonly why: Announcement; readonly first?: never }
   /** Answers `tried-to-save`. */
   | { readonly do: 'save-and-leave'; readonly how: Leaving; readonly first?: never }
-  /** Writes the printable sheet of a plan; tells what came of it. */
-  | { readonly do: 'write-sheet'; readonly plan: Plan; readonly out: string; readonly first?: never }
+  /** Writes the printable sheet of a bag; tells what came of it. */
+  | { readonly do: 'write-sheet'; readonly session: Session; readonly out: string; readonly first?: never }
   /** Writes the whole log elsewhere and goes on there; tells what came of it. */
   | { readonly do: 'save-elsewhere'; readonly out: string; readonly first?: never }
+  /** Writes a gift tag; tells what came of it. */
+  | { readonly do: 'write-tag'; readonly session: Session; readonly out: string; readonly first?: never }
+  /** Tells what the bag took so far. */
+  | { readonly do: 'tell-record'; readonly first?: never }
+  /** Plans a bag to match; answers `another`, or tells why there is none. */
+  | { readonly do: 'plan-another'; readonly wish: MatchWish; readonly first?: never }
   /** Tells of the bags on the go and finished. */
   | { readonly do: 'list-bags'; readonly first?: never }
   /** Looks for a bag by its number or name; answers `found-bag`, or tells why there is none. */
   | { readonly do: 'find-bag'; readonly bag: string; readonly first?: never }
+  /** Asks, or throws a bag away, null for this one; answers `discard-this`, or tells what came of it. */
+  | {
+      readonly do: 'discard-bag';
+      readonly bag: string | null;
+      readonly sure: boolean;
+      readonly first?: never;
+    }
+  /** Brings back what was thrown away last. */
+  | { readonly do: 'restore-bag'; readonly first?: never }
   /** Answers `pace`. */
   | { readonly do: 'read-pace'; readonly asked: Intent | null; readonly first?: never };
 

@@ -20,7 +20,7 @@ export function phaseRow(
   { bench: say }: Words,
   words: Words,
 ): Line {
-  const { plan, phase, finished, steps } = view;
+  const { name, phase, finished, steps } = view;
   const dot = '  ';
   const names = phases.flatMap((one, i): Line => {
     const isNow = one === phase && !finished;
@@ -36,8 +36,7 @@ export function phaseRow(
   const free = width - 2 * inset - widthOf(number) - 2;
   const spans = widthOf(names) + leastTitle <= free ? names : now;
   const room = free - widthOf(spans) - 2;
-  const title =
-    room < leastTitle - 2 ? [] : [{ text: cut(plainText(plan.brief.name), room, brush), bold: true }];
+  const title = room < leastTitle - 2 ? [] : [{ text: cut(plainText(name), room, brush), bold: true }];
   const left = [...title, { text: title.length > 0 ? '  ' : '' }, ...number];
   return rowOf(width, [{ column: inset, spans: left }, endingAt(width - inset, spans)]);
 }

@@ -45,3 +45,41 @@ it('changes language and units of all its words at once', async () => {
   await bench.store.settled();
   expect([bench.store.get().words.bench.now, tail()]).toEqual(['jetzt', '12 in']);
 });
+
+it('goes to a mark by its name alone, or by a part of it', () => {
+  const bench = openMemoryBench();
+  for (const line of ['next 4', 'mark before dinner', 'next 3', 'go Before Dinner']) bench.submit(line);
+  expect(bench.done()).toBe(4);
+  for (const line of ['next 3', 'go dinner']) bench.submit(line);
+  expect(bench.done()).toBe(4);
+  bench.submit('go breakfast');
+  expect([bench.done(), bench.said(1)]).toEqual([4, expect.stringContaining('not a place to go to')]);
+});
+
+it('says how a setting stands when it is typed alone, and how all of them do', () => {
+  const bench = openMemoryBench();
+  bench.submit('bell on');
+  for (const [line, told] of [
+    ['bell', 'bell: The bell rings'],
+    ['pause', 'pause: The pause is usual'],
+    ['pedal gap', 'pedal gap: Presses of one switch less than 100 ms apart'],
+    ['language', 'language: as the system has it, now English.'],
+  ] as const) {
+    bench.submit(line);
+    expect(bench.said(1)).toContain(told);
+  }
+  expect(bench.kept).toHaveLength(1);
+  bench.submit('settings');
+  expect(bench.said(8)).toMatch(/^units: Centimetres[\s\S]*speech: [\s\S]*large: Large view off\.$/);
+});
+
+it('shows a bag that has just been finished, and tells what it took, once', () => {
+  let told = 0;
+  const bench = openMemoryBench({ effects: { 'tell-record': () => void told++ } });
+  const { stepCount } = bench.store.get().session.job;
+  bench.submit(`next ${stepCount - 1}`);
+  expect([bench.store.get().picture, told]).toEqual([null, 0]);
+  bench.submit('next');
+  bench.submit('note done');
+  expect([bench.store.get().picture, told]).toEqual(['bag', 1]);
+});

@@ -4,7 +4,7 @@ import { completeLine } from '../../chat/parse-line.ts';
 import { answer } from '../../chat/transcript.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { isRestDue, pressed } from '../../session/rest.ts';
-import { marksOf } from '../../session/session.ts';
+import { isFinished, marksOf } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
 import { sayRest } from '../../wording/cautions.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
@@ -29,8 +29,12 @@ export function updateBench(before: BenchState, message: BenchMessage): Reaction
   const [after, effects] = react(before, message);
   const state = withoutOldLines(after, before.lines.length);
   const moved = state.session.done !== before.session.done || state.session.way !== before.session.way;
-  return [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
+  const told: Reaction = [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
+  return isFinished(state.session) && !isFinished(before.session) ? andThen(told, endOfBag) : told;
 }
+
+/** The bag is finished: it is shown, with what it took and what can be done with it now. */
+const endOfBag = (state: BenchState): Reaction => [{ ...state, picture: 'bag' }, [{ do: 'tell-record' }]];
 
 function react(state: BenchState, message: BenchMessage): Reaction {
   switch (message.is) {
@@ -57,6 +61,10 @@ function react(state: BenchState, message: BenchMessage): Reaction {
       return speakIn(state, message.language, message.setting);
     case 'found-bag':
       return askToLeave(state, { open: message.path });
+    case 'another':
+      return askToLeave(state, message.another);
+    case 'discard-this':
+      return askToLeave(state, { discard: message.called });
     case 'pace':
       return answerInPace(state, message.pace, message.asked);
     case 'picture-shown':
