@@ -1,11 +1,6 @@
 /** Answers to what is seen at the bench: the place, or what would tell it, or what may have happened and how to mend it. */
-import {
-  type Diagnosis,
-  diagnose,
-  isFallen,
-  type Question,
-  type Remedy,
-} from '../session/diagnose/diagnose.ts';
+import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
+import { type Asked, askedOf, type Question } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
 import {
@@ -29,7 +24,6 @@ import {
   sayNoSlip,
   sayOnly,
   sayPlaces,
-  sayQuestion,
   saySides,
   sayTake,
 } from '../wording/finding-answer.ts';
@@ -45,8 +39,7 @@ interface Answer {
   readonly lines: readonly string[];
   readonly offers: readonly Offer[];
   readonly asked?: Question | null;
-  /** The question in words. */
-  readonly question?: string | null;
+  readonly question?: Asked | null;
 }
 
 /** Longer lists help nobody. */
@@ -94,7 +87,7 @@ export function replyToFind(
       moment,
       unsure,
       asked: isOpen ? null : (found.value.asked ?? null),
-      question: isOpen ? slips.rowOfWhat(told.askRow ?? 0) : (found.value.question ?? null),
+      question: isOpen ? { about: 'row-of-what', row: told.askRow ?? 0 } : (found.value.question ?? null),
       offers: isOpen ? [] : found.value.offers,
     }),
   );
@@ -173,19 +166,23 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
   if (finding.found === 'one') {
     const { place } = finding;
     if (isHere) return { lines: [sayHere(session, words)], offers: [] };
-    const many = standsForMany(session, place, words);
+    const many = standsForMany(session, place);
     return many
-      ? { lines: [many], offers: [], question: many }
+      ? { lines: [sayAsked(many, words)], offers: [], question: many }
       : { lines: sayOnly(place, words), offers: [goingTo(place)] };
   }
   const { places, count, tellApart, bestQuestion } = finding;
   const here = isHere ? [sayHereToo(session, words)] : [];
-  const question = bestQuestion === null ? [] : [sayQuestion(bestQuestion, words)];
-  const asks = { asked: bestQuestion, question: question[0] ?? null };
+  const asked: Asked | null = bestQuestion === null ? null : { about: 'fact', fact: bestQuestion };
+  const question = asked === null ? [] : [sayAsked(asked, words)];
+  const asks = { asked: bestQuestion, question: asked };
   if (count > placesListed)
     return { lines: [sayMany(count, tellApart, words), ...here, ...question], offers: [], ...asks };
   const listed = places.filter((place) => !holds(place, session));
-  const apart = places.flatMap((place) => standsForMany(session, place, words) ?? []);
+  const apart = places.flatMap((place) => {
+    const many = standsForMany(session, place);
+    return many ? [sayAsked(many, words)] : [];
+  });
   return {
     lines: [...sayPlaces(listed, places, words), ...apart, ...here, ...question],
     offers: listed.map(goingTo),
@@ -194,11 +191,11 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
 }
 
 /** A bed that looks the same through many steps: the rounds of the cord, and the work in the lap. */
-function standsForMany({ job }: Session, { done, through }: Place, words: Words): string | null {
+function standsForMany({ job }: Session, { done, through }: Place): Asked | null {
   if (through - done < 5 || done === 0) return null;
   const { phase } = stepAt(job, Math.max(1, done));
   const part = phase === 'cord' && stepAt(job, done).after.left !== null ? 'cord' : 'hand';
-  return words.slips.standsForMany(done + 1, through + 1, part);
+  return { about: 'many-steps', from: done + 1, through: through + 1, part };
 }
 
 const holds = ({ done, through }: Place, session: Session): boolean =>
@@ -225,8 +222,8 @@ function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer
     lines.push(...sayMend(remedy.mend, offers.length, remedies.length === 1, words));
   }
   if (remedies.length > 0) lines.push(sayTake(offers.length - remedies.length + 1, offers.length, words));
-  const asked = question === null ? null : sayAsked(question, stories, words);
-  if (asked !== null) lines.push(asked);
+  const asked = question === null ? null : askedOf(question, stories);
+  if (asked !== null) lines.push(sayAsked(asked, words));
   return { lines, offers, asked: question, question: asked };
 }
 

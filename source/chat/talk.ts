@@ -1,7 +1,8 @@
 /** What a line is answered with, and what the conversation remembers of it: what was seen so far, and what was offered. */
 
 import type { Command } from '../session/command.ts';
-import type { Moment, Question, Remedy } from '../session/diagnose/diagnose.ts';
+import type { Remedy } from '../session/diagnose/diagnose.ts';
+import type { Asked, Moment, Question } from '../session/diagnose/question.ts';
 import type { Place } from '../session/locate/locate.ts';
 import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';
@@ -67,8 +68,8 @@ export interface Talk {
   /** Questions that the maker passed by. */
   readonly unsure: readonly Question[];
   readonly asked: Question | null;
-  /** The question as it was said. */
-  readonly question: string | null;
+  /** What was asked so, to be said again in other words or another language. */
+  readonly question: Asked | null;
   /** What `take` and a number carries out, counted from 1. */
   readonly offers: readonly Offer[];
   /** Offers hold for this place of this plan alone. */

@@ -14,6 +14,7 @@ import { bedNow, currentStep, isFinished } from '../session/session.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
 import { rowAt } from '../steps/job.ts';
 import { formatLook, formatRipBack } from '../wording/finding.ts';
+import { sayAsked } from '../wording/finding-answer.ts';
 import { formatReplanChoice } from '../wording/finding-replan.ts';
 import { sayShows, sayWholeMend } from '../wording/finding-slips.ts';
 import type { Words } from '../wording/words.ts';
@@ -31,7 +32,7 @@ export function workJson(before: BenchState | null, state: BenchState, say: read
     place: placeJson(state),
     now: nowJson(state),
     offers: stands ? state.talk.offers.map((offer, i) => offerJson(offer, i + 1, state)) : [],
-    questions: stands ? sayQuestions(state.talk) : [],
+    questions: stands ? sayQuestions(state.talk, state.words) : [],
   };
 }
 
@@ -149,7 +150,8 @@ function sayOffer(offer: Offer, words: Words): string {
 const sayTrace = (offer: Offer, words: Words): string | null =>
   offer.is === 'mend' ? (sayShows(offer.remedy.mend, words)[0] ?? null) : null;
 
-const sayQuestions = ({ question }: Talk): readonly string[] => (question === null ? [] : [question]);
+const sayQuestions = ({ question }: Talk, words: Words): readonly string[] =>
+  question === null ? [] : [sayAsked(question, words)];
 
 export async function runJson(
   store: BenchStore,

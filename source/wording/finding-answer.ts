@@ -1,10 +1,8 @@
 /** Answers in the transcript: few and short lines, each with what to type next. */
 
-import type { Question } from '../session/diagnose/diagnose.ts';
-import type { Story } from '../session/diagnose/story.ts';
+import type { Asked } from '../session/diagnose/question.ts';
 import type { Place } from '../session/locate/locate.ts';
 import { type Fact, facts, type Looks } from '../session/locate/seen.ts';
-import { isShapingSlip } from '../session/mend/slip.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { formatHandStep, formatLook, formatQuestion, formatRipBack } from './finding.ts';
@@ -78,7 +76,7 @@ const answers: Readonly<Record<Fact, (words: Words) => string>> = {
 };
 
 /** The most telling question, and how to answer it. */
-export const sayQuestion = (fact: Fact, words: Words): string =>
+const sayQuestion = (fact: Fact, words: Words): string =>
   words.finding.orUnsure(formatQuestion(fact, words), answers[fact](words));
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
@@ -113,17 +111,18 @@ export function sayWayBack(back: RipBack, words: Words): readonly string[] {
 export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);
 
 /** A question that tells explanations apart, and how it is answered. */
-export function sayAsked(question: Question, stories: readonly Story[], words: Words): string {
+export function sayAsked(asked: Asked, words: Words): string {
   const { slips } = words;
-  if (question === 'loose') return slips.question('loose');
-  if (question === 'row') return slips.question('row');
-  if (question !== 'moment') return sayQuestion(question, words);
-  const [slip] = stories[0]?.slips ?? [];
-  const kinds = stories.flatMap((story) => story.slips);
-  if (kinds.some(isShapingSlip) && kinds.some(({ is }) => is.startsWith('rehang')))
-    return slips.question('move-or-rehang');
-  if (slip && isShapingSlip(slip)) return slips.question('move');
-  return slips.question(slip && ('stripe' in slip || slip.is.startsWith('rows')) ? 'stripe' : 'row');
+  switch (asked.about) {
+    case 'fact':
+      return sayQuestion(asked.fact, words);
+    case 'row-of-what':
+      return slips.rowOfWhat(asked.row);
+    case 'many-steps':
+      return slips.standsForMany(asked.from, asked.through, asked.part);
+    default:
+      return slips.question(asked.about);
+  }
 }
 
 /** What was read off the bed fits once left and right change places. */

@@ -1,19 +1,27 @@
 /** A fact that is told in several places is the same in all of them, in both languages and both systems of units. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { formatNeedle } from '../../source/bed/needles.ts';
+import { benchView } from '../../source/chat/view.ts';
+import { planJson, stepJson } from '../../source/cli/plan-json.ts';
+import { workJson } from '../../source/cli/work-json.ts';
+import { edgesOfRow } from '../../source/planning/hangings.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { closingTailCm } from '../../source/planning/tails.ts';
+import { colourBands, looksAfter } from '../../source/session/locate/looks-of.ts';
+import { startSession } from '../../source/session/session.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
-import { allSteps, layOutJob } from '../../source/steps/job.ts';
+import { allSteps, type Job, layOutJob, rowAt, stepAt } from '../../source/steps/job.ts';
+import type { Step } from '../../source/steps/step.ts';
 import { formatPlanPage } from '../../source/wording/plan-page.ts';
-import { sayStep } from '../../source/wording/steps.ts';
+import { sayStep, speakStep } from '../../source/wording/steps.ts';
 import { englishWords, inEnglish, type Language, type Words, wordsIn } from '../../source/wording/words.ts';
+import { openMemoryBench } from '../fixtures/bench-in-memory.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { optionsFor } from '../fixtures/sheet-options.ts';
-import { german } from '../fixtures/spoken.ts';
+import { german, speak } from '../fixtures/spoken.ts';
 import { tries } from '../tools/tries.ts';
 
 type Told = Readonly<Record<'bench' | 'page' | 'sheet', string>>;
@@ -75,4 +83,92 @@ it('has every warning of the page in the JSON of the plan', () => {
     }),
     { numRuns: tries(100) },
   );
+});
+
+const needlesIn = (text: string): ReadonlySet<string> => new Set(text.match(/\b[LR][1-9]\d*\b/g) ?? []);
+
+/** Steps of a bag, spread over all of it, its shaping moves among them. */
+function someSteps(job: Job): readonly Step[] {
+  const every = Math.max(1, Math.floor(job.stepCount / 40));
+  return [...allSteps(job)].filter(({ step, act }) => step % every === 0 || act.kind === 'increase');
+}
+
+it('shows the same bed to the eye, to find, to other programs and in the table of the sheet', () => {
+  fc.assert(
+    fc.property(briefFile(), (file) => {
+      const plan = planOf(file);
+      const job = layOutJob(plan);
+      const { needles } = plan.brief.bed;
+      const named = (place: number | null) => (place === null ? null : formatNeedle(needles, place));
+      const bands = colourBands(job);
+      for (const step of someSteps(job)) {
+        const { bed, carriage } = benchView({ ...startSession(job), done: step.step });
+        const seen = { left: named(bed.left), right: named(bed.right), carriage };
+        const looks = looksAfter(job, step, bands);
+        const { after } = JSON.parse(stepJson(job, step.step, englishWords));
+        expect({ left: looks.left, right: looks.right, carriage: looks.carriage }).toEqual(seen);
+        expect({ left: after.left, right: after.right, carriage: after.carriage }).toEqual(seen);
+        expect(after.feeder).toBe(looks.feeder);
+      }
+      for (const { act, row, after } of allSteps(job)) {
+        if (act.kind !== 'pass' || row >= plan.knittedRows) continue;
+        const edges = edgesOfRow(plan, row);
+        expect([after.left, after.right]).toEqual([named(edges.left), named(edges.right)]);
+      }
+    }),
+    { numRuns: tries(60) },
+  );
+});
+
+describe.each(spoken)('aloud, in %s', (_, language, units) => {
+  const words = wordsIn(language, units);
+
+  it('names no needle that the instruction does not name', () => {
+    fc.assert(
+      fc.property(briefFile(), (file) => {
+        for (const step of someSteps(layOutJob(planOf(file)))) {
+          const written = needlesIn(sayStep(step, words));
+          for (const needle of needlesIn(speakStep(step, words))) expect(written).toContain(needle);
+        }
+      }),
+      { numRuns: tries(30) },
+    );
+  });
+});
+
+describe('what stands on the screen', () => {
+  /** A bench after these lines, begun in a language and units. */
+  async function benchAfter(lines: readonly string[], language: Language, unit: 'cm' | 'in', file: unknown) {
+    speak(language);
+    const bench = openMemoryBench({ brief: file, settings: { language: language.code, units: unit } });
+    for (const line of lines) bench.submit(line);
+    await bench.store.settled();
+    return workJson(null, bench.store.get(), []);
+  }
+
+  it('follows language and units at once, in the middle of a way back, a mend, offers and questions', async () => {
+    await fc.assert(
+      fc.asyncProperty(briefFile(), fc.integer({ min: 2, max: 98 }), async (file, percent) => {
+        const job = layOutJob(planOf(file));
+        const done = Math.floor((job.stepCount * percent) / 100);
+        const row = Math.max(1, rowAt(job, done) - 1);
+        const { left, right } = stepAt(job, done).after;
+        const seen = left ? `find ${left} ${right} firm` : 'find carriage left';
+        for (const asked of [
+          [`rip row ${row}`],
+          [`rip row ${row}`, 'choose 1', 'next'],
+          [seen, 'find and unsure'],
+          [seen, 'choose 1'],
+          ['replan longer'],
+        ]) {
+          const lines = [`go step ${done + 1}`, ...asked];
+          const changed = await benchAfter([...lines, 'language de', 'units in'], inEnglish, 'cm', file);
+          const begun = await benchAfter(lines, german, 'in', file);
+          expect({ ...changed, ok: true, code: null }).toEqual({ ...begun, ok: true, code: null });
+        }
+      }),
+      { numRuns: tries(12) },
+    );
+    speak(null);
+  });
 });

@@ -1,7 +1,7 @@
 /** What a typed line asks for, and what it says of the bench; and what is known of the bag for reading it. */
 import type { MatchWish } from '../../journal/match.ts';
 import type { Command } from '../../session/command.ts';
-import type { Moment } from '../../session/diagnose/diagnose.ts';
+import type { Moment } from '../../session/diagnose/question.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
 import { marksOf, type Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, SettingName } from '../../settings/settings.ts';

@@ -3,7 +3,7 @@
  * Small words are passed over; words that mean nothing here are left out and named.
  */
 import { ravelCord } from '../../planning/brief.ts';
-import type { Moment } from '../../session/diagnose/diagnose.ts';
+import type { Moment } from '../../session/diagnose/question.ts';
 import type { Look } from '../../session/locate/seen.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';

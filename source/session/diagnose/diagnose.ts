@@ -12,18 +12,11 @@ import type { Mend } from '../mend/mend.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { sameFabric } from './fabric.ts';
+import { type Moment, nextQuestion, type Question, type Told } from './question.ts';
 import { sameBed } from './settle.ts';
 import { type Story, storyOf } from './story.ts';
 import { couldShow, farReach, nearReach, type Reach, supposed } from './suppose.ts';
 import { waysOut } from './ways-out.ts';
-
-/** Where in the work a slip lies, as the maker can tell by following an edge down or counting stripes. */
-export type Moment =
-  | { readonly by: 'move' | 'stripe' | 'row'; readonly number: number }
-  /** Rows from the needles down to it. */
-  | { readonly by: 'rows-down'; readonly number: number };
-
-export type Question = Fact | 'loose' | 'moment' | 'row';
 
 export interface Remedy {
   readonly story: Story;
@@ -38,13 +31,6 @@ export interface Diagnosis {
   readonly question: Question | null;
   /** Places that look just so without any slip: they may be gone to only where no slip speaks against it. */
   readonly elsewhere: readonly number[];
-}
-
-export interface Told {
-  readonly look: Look;
-  readonly moment: Moment | null;
-  /** Questions that the maker cannot answer. */
-  readonly unsure: readonly Question[];
 }
 
 const nothingWrong: Diagnosis = { stories: [], remedies: [], question: null, elsewhere: [] };
@@ -258,42 +244,3 @@ const backIsOffered = (remedies: readonly Remedy[]): boolean =>
 
 const sameWays = (mine: readonly (readonly Remedy[])[]): boolean =>
   new Set(mine.map((ways) => ways.map(({ mend }) => keyOf(mend)).join('|'))).size < 2;
-
-/** The fact, easiest first, that is expected to leave fewest of what remains; the moment of the slip last. */
-function nextQuestion(
-  job: Job,
-  { look, moment, unsure }: Told,
-  stories: readonly Story[],
-  elsewhere: readonly number[],
-): Question | null {
-  if (stories.length === 0) return null;
-  const hasCounter = !job.plan.brief.bed.without.includes('counter');
-  const askable = facts.filter(
-    (fact) => look[fact] === undefined && !unsure.includes(fact) && (hasCounter || fact !== 'rowCounter'),
-  );
-  const valuesOf = (fact: Fact): readonly unknown[] => [
-    ...stories.map(({ looks }) => looks[fact]),
-    ...elsewhere.map((done) => looksAt(job, done, placeIndex(job).bands)[fact]),
-  ];
-  const byFact = askable
-    .map((fact) => ({ fact, left: expectedLeft(valuesOf(fact)) }))
-    .filter(({ left }) => left < stories.length + elsewhere.length)
-    .toSorted((a, b) => a.left - b.left);
-  if (byFact[0]) return byFact[0].fact;
-  if (
-    look.looseEdgeLoop === undefined &&
-    !unsure.includes('loose') &&
-    stories.some(({ looks }) => looks.looseEdgeLoop) &&
-    stories.some(({ looks }) => !looks.looseEdgeLoop)
-  )
-    return 'loose';
-  if (stories.length < 2) return null;
-  if (moment === null) return unsure.includes('moment') ? null : 'moment';
-  return moment.by === 'stripe' && !unsure.includes('row') ? 'row' : null;
-}
-
-function expectedLeft(values: readonly unknown[]): number {
-  const counts = new Map<unknown, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts.values()].reduce((sum, count) => sum + count * count, 0) / values.length;
-}

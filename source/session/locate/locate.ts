@@ -7,6 +7,7 @@ import { type Result, succeed } from '../../shared/result.ts';
 import type { Job } from '../../steps/job.ts';
 import { looksAt } from './looks-of.ts';
 import { type PlaceIndex, placeIndex, placesLike } from './place-index.ts';
+import { questions } from './question.ts';
 import { checkSeen, type Fact, facts, type Looks, type Seen, type SeenFault } from './seen.ts';
 
 /** A stretch of steps after each of which the bed looks the same. To carry on from `done` is always safe. */
@@ -67,33 +68,4 @@ export function placeAtDone(job: Job, done: number): Place {
   let place = 0;
   while (place + 1 < index.placeCount && (index.firstDone[place + 1] ?? 0) <= done) place++;
   return placeAt(job, index, place);
-}
-
-/** More places than this are judged by an even sample of them. */
-const sampleSize = 256;
-
-/** The facts that tell `places` apart, by how many are expected to be left once each is known. */
-function questions(index: PlaceIndex, places: readonly number[], askable: readonly Fact[]): readonly Fact[] {
-  const size = Math.min(places.length, sampleSize);
-  const sample = Array.from({ length: size }, (_, i) => places[Math.floor((i * places.length) / size)] ?? 0);
-  return askable
-    .map((fact) => ({ fact, left: expectedLeft(index.columns[fact], sample) }))
-    .filter(({ left }) => left < sample.length)
-    .toSorted((a, b) => a.left - b.left)
-    .map(({ fact }) => fact);
-}
-
-/** Each value is as likely as the share of places that show it, and leaves just those: Σ n² / Σ n. */
-function expectedLeft(column: Int32Array, places: readonly number[]): number {
-  const values = new Int32Array(places.length);
-  for (const [i, place] of places.entries()) values[i] = column[place] ?? 0;
-  values.sort();
-  let squares = 0;
-  let from = 0;
-  for (let i = 1; i <= values.length; i++) {
-    if (values[i] === values[from]) continue;
-    squares += (i - from) ** 2;
-    from = i;
-  }
-  return squares / places.length;
 }
