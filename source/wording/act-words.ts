@@ -1,9 +1,41 @@
 /** The shape of a topic that has something to say of each act. */
 import type { Act } from '../steps/step.ts';
 
-export type ActWords = {
-  readonly [K in Act['kind']]: (act: Extract<Act, { readonly kind: K }>) => string;
+type Kind = Act['kind'];
+
+/** What is said of acts of these kinds; left out, of all. */
+export type ActWords<K extends Kind = Kind> = {
+  readonly [One in K]: (act: Extract<Act, { readonly kind: One }>) => string;
 };
+
+/** Away from the bed. */
+type ByHand =
+  | 'lay-graft'
+  | 'graft-start'
+  | 'graft-pair'
+  | 'graft-end'
+  | 'fasten-graft'
+  | 'pull-ravel-cord'
+  | 'fold-seam'
+  | 'bars'
+  | 'fasten-seam'
+  | 'hide-ends'
+  | 'fold-corner'
+  | 'sew-corner'
+  | 'wash'
+  | 'measure-bag'
+  | 'measure-rounds'
+  | 'measure-cord'
+  | 'sew-cord'
+  | 'thread-eyelets'
+  | 'tie';
+
+/** What paper says in few words: all at the bed, and what is measured. */
+export type ShortKind = Exclude<Kind, ByHand> | 'measure-bag' | 'measure-rounds' | 'measure-cord';
 
 /** What a topic says of one act. */
 export const wordsFor = (words: ActWords, act: Act): string => (words[act.kind] as (act: Act) => string)(act);
+
+/** The same of a topic that leaves some acts out; null of those. */
+export const wordsOrNull = (words: Partial<ActWords>, act: Act): string | null =>
+  (words[act.kind] as ((act: Act) => string) | undefined)?.(act) ?? null;

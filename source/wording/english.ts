@@ -13,6 +13,7 @@ import { finding } from './finding.en.ts';
 import { firstRun } from './first-run.en.ts';
 import { glossary } from './glossary.en.ts';
 import { help } from './help.en.ts';
+import { inShort } from './in-short.en.ts';
 import { kit } from './kit.en.ts';
 import { logs } from './logs.en.ts';
 import { measured } from './measured.en.ts';
@@ -59,6 +60,7 @@ export const english = {
   trouble,
   steps,
   spoken,
+  inShort,
   shouted,
   bench,
   cli,

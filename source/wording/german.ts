@@ -13,6 +13,7 @@ import { finding } from './finding.de.ts';
 import { firstRun } from './first-run.de.ts';
 import { glossary } from './glossary.de.ts';
 import { help } from './help.de.ts';
+import { inShort } from './in-short.de.ts';
 import { kit } from './kit.de.ts';
 import { logs } from './logs.de.ts';
 import { measured } from './measured.de.ts';
@@ -61,6 +62,7 @@ const topics: Topics = {
   trouble,
   steps,
   spoken,
+  inShort,
   shouted,
   bench,
   cli,

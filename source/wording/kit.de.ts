@@ -13,6 +13,8 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): Ki
       'Schere',
       'Maßband',
     ])}.`,
+  ravelCord: ({ ravelCordCm }) =>
+    ravelCordCm === null ? '' : `Dazu ${lengthNeeded(ravelCordCm)} glatter Trennfaden.`,
   materials: ({ yarns, ravelCordCm }) =>
     `Material: ${list([
       ...yarns.map(({ yarn, metres, grams }) =>

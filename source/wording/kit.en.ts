@@ -13,6 +13,8 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts) => 
       'scissors',
       'tape measure',
     ])}.`,
+  ravelCord: ({ ravelCordCm }: Kit) =>
+    ravelCordCm === null ? '' : `Also ${lengthNeeded(ravelCordCm)} of smooth ravel cord.`,
   materials: ({ yarns, ravelCordCm }: Kit) =>
     `Materials: ${list([
       ...yarns.map(({ yarn, metres, grams }) =>

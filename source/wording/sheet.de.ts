@@ -14,12 +14,12 @@ const states: Readonly<Record<RelaxedState, string>> = {
 const rows = (count: number): string => (count === 1 ? '1 Reihe' : `${count} Reihen`);
 const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count} Maschen`);
 
-export const sheet = ({ length, small }: Amounts): SheetWords => ({
+export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   places: { desk: 'am Tisch', machine: 'an der Maschine', lap: 'im Schoß' },
   leftAndRight: 'links und rechts: deine, zum Bett hin',
   pageOf: (page, all) => `${page} von ${all}`,
   mind: 'Achtung:',
-  leadingTo: (first, last) => `${first} … ${last}`,
+  leadingTo: (first, last) => `${first} … ${last}.`.trim(),
 
   lead: (widthCm, depthCm) =>
     `Ein Zugbeutel mit schrägen Streifen, ${length(widthCm)} breit und ${length(depthCm)} tief`,
@@ -28,15 +28,13 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   give: (size, doubt) => `${size} ± ${doubt}`,
   by: (one, other) => `${one} × ${other}`,
   askedFor: 'Gewünscht',
-  belowTheCord: 'Unter der Kordel',
-  roundTheMouth: 'Öffnung rundum',
+  inside: 'Innen',
   boxedBottom: 'Boden',
   baseText: (widthCm, depthCm, sideCm) =>
     `${length(widthCm)} × ${length(depthCm)}, Seiten ${length(sideCm)} hoch`,
-  stitchesLabel: 'Maschen',
-  across: (count) => `${count} in der Breite`,
-  rowsLabel: 'Reihen',
-  rowsText: (all, knitted) => `${all}: ${knitted} gestrickt, 1 im Maschenstich`,
+  stitchesAndRows: 'Maschen, Reihen',
+  stitchesAndRowsText: (across, all, knitted) =>
+    `${across} in der Breite; ${all}: ${knitted} gestrickt, 1 im Maschenstich`,
   shaping: 'Formen',
   shapingText: (moves, everyRows, edgeStitches) =>
     `${moves === 1 ? '1 Formschritt' : `${moves} Formschritte`}, alle ${everyRows} Reihen einer, ${edgeStitches === 1 ? '1 Randmasche' : `${edgeStitches} Randmaschen`}`,
@@ -52,9 +50,8 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   stitchSizeText: (dial) => dial ?? 'wie bei der Maschenprobe: ______',
   usedAs: 'Gebraucht, gemessen',
   usedAsText: (state) => states[state],
-  yarnInAStitch: 'Garn je Masche',
-  yarnInAStitchText: (mm, measured) =>
-    `${small(mm)}, ${measured ? 'gemessen' : 'aus der Maschenprobe (Modell)'}`,
+  yarnInAStitch: (mm, measured) =>
+    `${small(mm)} Garn je Masche, ${measured ? 'gemessen' : 'aus der Maschenprobe (Modell)'}`,
   bedLabel: 'Nadelbett',
   bedText: (needles, pitchMm, times) =>
     `${needles} Nadeln im Abstand ${small(pitchMm)}; ${times === 1 ? 'einmal eingehängt' : `${times}-mal eingehängt`}`,
@@ -72,18 +69,6 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
   notUsed: 'nicht verwendet',
   enough: (have) => `${have}, genug`,
   short: (have, lacking) => `${have}, ${lacking} zu wenig`,
-  tools: (prongs, comb, ravelCord) =>
-    [
-      'Dazu:',
-      [
-        ...(ravelCord === null ? [] : [`${ravelCord} glatter Trennfaden`]),
-        'eine Klammer je wartendes Garn',
-        ...(comb ? ['Anschlagkamm'] : []),
-        'zwei Krallengewichte und ein kleines',
-        `Decker mit ${prongs === 1 ? '1 Spitze' : `${prongs} Spitzen`}`,
-        'Zungennadel, stumpfe Nadel, Schere, Maßband',
-      ].join(', '),
-    ].join(' '),
 
   theStrip: 'Die Bahn',
   words: 'Wörter',
@@ -122,26 +107,30 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
 
   numbers: {
     stitches: 'Maschen',
-    hang: (ends) => `hier einhängen; sie enden auf ${ends}`,
-    hangAgain: (times) => `hier einhängen; ${times}-mal im Ganzen`,
-    rows: (graftRow) => `Reihen; ${graftRow} verbindet`,
+    hang: (ends) => `hier; am Ende ${ends}`,
+    hangAgain: (times) => `hier; ${times}-mal eingehängt`,
+    rows: 'Reihen, 1 Naht',
     every: (everyRows) => `alle ${everyRows}`,
-    shape: (times) => `Reihen beide formen, ${times}-mal`,
+    shape: (times) => `Reihen, ${times}-mal`,
   },
   needles: {
-    empty: 'leer in Arbeit: die Lochmasche',
+    empty: 'Lochmasche',
     doubled: 'zwei Maschen',
-    outOfWork: 'nicht in Arbeit',
+    outOfWork: 'außer Arbeit',
   },
   onTheBed: 'Auf dem Nadelbett',
-  castOn: 'Anschlag',
-  perStripe: 'Jeder Streifen',
-  hangAgain: 'Umsetzen',
-  close: 'Abschluss',
-  stripeByStripe: 'Streifen für Streifen',
-  stripesNote: '• nach dieser Reihe formen. Nadeln: die Ränder danach.',
-  goesOn: 'Streifen für Streifen, weiter von hier',
-  graftRow: (row) => `${row}: Maschenstich`,
+  castOn: 'Anschlag.',
+  perStripe: 'Jeder Streifen.',
+  hangAgain: 'Umsetzen.',
+  close: 'Abschluss.',
+  stripeByStripe: 'Streifen.',
+  stripesNote: '• beide Ränder formen, dann stehen sie auf diesen Nadeln.',
+  goesOn: 'Streifen, weiter.',
+  afterRows: (rows, what) =>
+    `Nach ${rows.length === 1 ? 'Reihe' : 'Reihen'} ${
+      rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
+    }: ${what}`,
+  graftRow: (row) => `${row}: Naht`,
   thenCut: (yarn) => `${yarn} abschneiden`,
   rehang: (row, first, last) =>
     `Nach Reihe ${row} auf Hilfsgarn abwerfen, auf ${first} bis ${last} einhängen, Zähler auf ${row}, dann formen.`,
@@ -197,8 +186,7 @@ export const sheet = ({ length, small }: Amounts): SheetWords => ({
     strip: (across, high, crawl) =>
       `Die Bahn, wie sie hängt, krause Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${at(crawl)} geneigt`,
     bed: (needles) => `Das Nadelbett mit seinen ${needles} Nadeln, und wo das Gestrick hängt`,
-    shaping: (leading) =>
-      `Ein Formschritt: am Rand ${at(leading)} gehen die äußeren Maschen eine Nadel nach außen, am anderen eine Nadel nach innen`,
+    shaping: 'Ein Formschritt.',
     fold: 'Drei Ansichten: die Bahn, wie sie hängt, krause Seite zu dir; umgedreht und ausgelegt, die Öffnung oben; gefaltet, ihre letzte Reihe A an ihrer ersten Reihe B',
     graft:
       'Das Verbinden, glatte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',

@@ -12,12 +12,12 @@ const states: Readonly<Record<RelaxedState, string>> = {
 const rows = (count: number): string => (count === 1 ? '1 row' : `${count} rows`);
 const stitches = (count: number): string => (count === 1 ? '1 stitch' : `${count} stitches`);
 
-export const sheet = ({ length, small }: Amounts) => ({
+export const sheet = ({ length, small, list }: Amounts) => ({
   places: { desk: 'at the desk', machine: 'at the machine', lap: 'in the lap' },
   leftAndRight: 'left and right: yours, facing the bed',
   pageOf: (at: number, of: number) => `${at} of ${of}`,
   mind: 'Mind:',
-  leadingTo: (first: string, last: string) => `${first} … ${last}`,
+  leadingTo: (first: string, last: string) => `${first} … ${last}.`.trim(),
 
   lead: (widthCm: number, depthCm: number) =>
     `A drawstring bag of slanting stripes, ${length(widthCm)} wide and ${length(depthCm)} deep`,
@@ -26,15 +26,13 @@ export const sheet = ({ length, small }: Amounts) => ({
   give: (size: string, doubt: string) => `${size} ± ${doubt}`,
   by: (one: string, other: string) => `${one} × ${other}`,
   askedFor: 'Asked for',
-  belowTheCord: 'Below the cord',
-  roundTheMouth: 'Round the mouth',
+  inside: 'Inside',
   boxedBottom: 'Boxed bottom',
   baseText: (widthCm: number, depthCm: number, sideCm: number) =>
     `${length(widthCm)} × ${length(depthCm)}, sides ${length(sideCm)} high`,
-  stitchesLabel: 'Stitches',
-  across: (count: number) => `${count} across`,
-  rowsLabel: 'Rows',
-  rowsText: (all: number, knitted: number) => `${all}: ${knitted} knitted, 1 grafted`,
+  stitchesAndRows: 'Stitches, rows',
+  stitchesAndRowsText: (across: number, all: number, knitted: number) =>
+    `${across} across; ${all}: ${knitted} knitted, 1 grafted`,
   shaping: 'Shaping',
   shapingText: (moves: number, everyRows: number, edgeStitches: number) =>
     `${moves === 1 ? '1 move' : `${moves} moves`}, one every ${everyRows} rows, ${edgeStitches === 1 ? '1 edge stitch' : `${edgeStitches} edge stitches`}`,
@@ -51,9 +49,8 @@ export const sheet = ({ length, small }: Amounts) => ({
   stitchSizeText: (dial: string | null) => dial ?? 'as for the swatch: ______',
   usedAs: 'Used and measured',
   usedAsText: (state: RelaxedState) => states[state],
-  yarnInAStitch: 'Yarn in a stitch',
-  yarnInAStitchText: (mm: number, measured: boolean) =>
-    `${small(mm)}, ${measured ? 'measured' : 'from the gauge (model)'}`,
+  yarnInAStitch: (mm: number, measured: boolean) =>
+    `${small(mm)} of yarn in a stitch, ${measured ? 'measured' : 'from the gauge (model)'}`,
   bedLabel: 'Bed',
   bedText: (needles: number, pitchMm: number, times: number) =>
     `${needles} needles, ${small(pitchMm)} apart; ${times === 1 ? 'hung once' : `hung ${times} times`}`,
@@ -71,18 +68,6 @@ export const sheet = ({ length, small }: Amounts) => ({
   notUsed: 'not used',
   enough: (have: string) => `${have}, enough`,
   short: (have: string, lacking: string) => `${have}, ${lacking} short`,
-  tools: (prongs: number, comb: boolean, ravelCord: string | null) =>
-    [
-      'Besides:',
-      [
-        ...(ravelCord === null ? [] : [`${ravelCord} of smooth ravel cord`]),
-        'a clip for each yarn that waits',
-        ...(comb ? ['cast-on comb'] : []),
-        'two claw weights and a small one',
-        `transfer tool with ${prongs === 1 ? '1 prong' : `${prongs} prongs`}`,
-        'latch tool, blunt needle, scissors, tape measure',
-      ].join(', '),
-    ].join(' '),
 
   theStrip: 'The strip',
   words: 'Words',
@@ -121,26 +106,31 @@ export const sheet = ({ length, small }: Amounts) => ({
 
   numbers: {
     stitches: 'stitches',
-    hang: (ends: string) => `hang them here; they end on ${ends}`,
-    hangAgain: (times: number) => `hang them here; ${times} hangings in all`,
-    rows: (graftRow: number) => `rows; the graft is row ${graftRow}`,
+    hang: (ends: string) => `hang here; end on ${ends}`,
+    hangAgain: (times: number) => `hang here; ${times} hangings in all`,
+    rows: 'rows, one graft',
     every: (everyRows: number) => `every ${everyRows}`,
-    shape: (times: number) => `rows shape both edges, ${times === 1 ? 'once' : `${times} times`}`,
+    shape: (times: number) => `rows, ${times === 1 ? 'one move' : `${times} moves`}`,
   },
   needles: {
-    empty: 'in work and empty: the eyelet',
+    empty: 'eyelet',
     doubled: 'two loops',
     outOfWork: 'out of work',
   },
   onTheBed: 'On the bed',
-  castOn: 'Cast on',
-  perStripe: 'Each stripe',
-  hangAgain: 'Hang again',
-  close: 'Close',
-  stripeByStripe: 'Stripe by stripe',
-  stripesNote: '• shape both edges after this row. Needles: the edges after that.',
-  goesOn: 'Stripe by stripe, on from here',
-  graftRow: (row: number) => `${row}: the graft`,
+  castOn: 'Cast on.',
+  perStripe: 'Each stripe.',
+  hangAgain: 'Hang again.',
+  close: 'Close.',
+  stripeByStripe: 'Stripes.',
+  stripesNote: '• shape both edges, then they stand on these needles.',
+  goesOn: 'Stripes, on.',
+  /** Rows after which something is done: all of a few, else how they begin and end. */
+  afterRows: (rows: readonly number[], what: string) =>
+    `After ${rows.length === 1 ? 'row' : 'rows'} ${
+      rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
+    }: ${what}`,
+  graftRow: (row: number) => `${row}: graft`,
   thenCut: (yarn: string) => `then cut ${yarn}`,
   rehang: (row: number, first: string, last: string) =>
     `After row ${row} scrap off, hang again on ${first} to ${last}, counter to ${row}, then shape.`,
@@ -197,8 +187,7 @@ export const sheet = ({ length, small }: Amounts) => ({
     strip: (across: number, high: number, crawl: Side) =>
       `The strip as it hangs, purl side towards you: ${stitches(across)} across, ${rows(high)}, leaning to the ${crawl}`,
     bed: (needles: number) => `The bed with its ${needles} needles, and where the work hangs`,
-    shaping: (leading: Side) =>
-      `A shaping move: at the ${leading} edge the outer loops go one needle out, at the other edge one needle in`,
+    shaping: 'A shaping move.',
     fold: 'Three views: the strip as it hangs, purl side towards you; turned over and laid out with the mouth up; folded, its last row A grafted to its first row B',
     graft:
       'The graft, knit side towards you: the thread goes over the end of each loop and behind its legs, up through A1, down through B1, up through B2, down through A1, up through A2, and so on',

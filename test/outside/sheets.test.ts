@@ -102,7 +102,7 @@ describe('the dice bag, counted by hand', () => {
     expect(lines[1]).toBe('- [ ] 2 mint: 3 4• → L10–R36');
     expect(lines[27]).toBe('- [ ] 28 mint: 55 56• → L36–R10');
     expect(lines[30]).toBe('- [ ] 31 plum: 61 62• → L39–R7; **then cut plum**');
-    expect(lines[31]).toBe('- [ ] 32 mint: 63 → L39–R7; **64: the graft**');
+    expect(lines[31]).toBe('- [ ] 32 mint: 63 → 64: graft');
   });
 
   it('keeps the marks of shaping however many stripes there are', () => {

@@ -19,6 +19,13 @@ export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly quiet?: true }
   | { readonly kind: 'ruled'; readonly text: string }
   | { readonly kind: 'steps'; readonly items: readonly Item[]; readonly mind: string }
+  /** Short steps one after the other in a paragraph, its heading the first of it. */
+  | {
+      readonly kind: 'run';
+      readonly head: string | null;
+      readonly items: readonly Item[];
+      readonly mind: string;
+    }
   | { readonly kind: 'terms'; readonly terms: readonly (readonly [word: string, means: string])[] }
   | { readonly kind: 'figure'; readonly drawing: Drawing; readonly plain: readonly string[] }
   | { readonly kind: 'numbers'; readonly numbers: readonly { readonly value: string; readonly of: string }[] }
@@ -31,7 +38,8 @@ export type Block =
     }
   | { readonly kind: 'blanks'; readonly blanks: readonly Fact[] }
   | { readonly kind: 'lines'; readonly count: number }
-  | { readonly kind: 'beside'; readonly parts: readonly Beside[] }
+  /** `even`: columns of text, each as wide as the other. */
+  | { readonly kind: 'beside'; readonly parts: readonly Beside[]; readonly even?: true }
   /** Never split between pages. */
   | { readonly kind: 'together'; readonly blocks: readonly Block[] };
 
@@ -70,19 +78,31 @@ export interface Type {
 const points = (count: number): number => (count * 25.4) / 72;
 
 export const types: Readonly<Record<Place, Type>> = {
-  desk: { size: points(9), leading: 4, heading: points(13), title: points(25) },
+  desk: { size: points(9), leading: 3.75, heading: points(12.5), title: points(24) },
   machine: { size: points(13), leading: 5.5, heading: points(17), title: points(20) },
-  lap: { size: points(9.5), leading: 4, heading: points(13), title: points(20) },
+  lap: { size: points(9), leading: 3.75, heading: points(12.5), title: points(20) },
 };
 
+/** Of every page. */
+export const marginMm = { top: 10, side: 14 } as const;
 /** Between the sides of A4, which is the narrower paper. */
 export const columnMm = 182;
 /** Between one block and the next, and between columns. */
-export const gapMm = 3.2;
+export const gapMm = 2.8;
 export const besideGapMm = 6;
 
+/** Two columns of text. */
+export const twoColumns = (left: readonly Block[], right: readonly Block[]): Block => ({
+  ...besideColumns((columnMm - besideGapMm) / 2, left, right),
+  even: true,
+});
+
 /** Two columns, the left one so wide. */
-export const besideColumns = (leftMm: number, left: readonly Block[], right: readonly Block[]): Block => ({
+export const besideColumns = (
+  leftMm: number,
+  left: readonly Block[],
+  right: readonly Block[],
+): Block & { kind: 'beside' } => ({
   kind: 'beside',
   parts: [
     { widthMm: leftMm, blocks: left },

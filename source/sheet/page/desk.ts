@@ -1,5 +1,6 @@
 /** At the desk: the bag, its figures, the yarn, the tools, and what the words mean; read before the work begins. */
 import { opposite } from '../../bed/bed.ts';
+import { kitOf } from '../../planning/kit.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { formatAngle } from '../measure.ts';
@@ -16,16 +17,16 @@ import { yarnRows, yarnTitles } from './yarn-rows.ts';
 export interface DeskRoom {
   readonly bagMm: number;
   readonly stripMm: number;
+  /** No picture is wider. */
+  readonly widthMm: number;
 }
 export const deskRooms: readonly DeskRoom[] = [
-  { bagMm: 92, stripMm: 62 },
-  { bagMm: 82, stripMm: 52 },
-  { bagMm: 70, stripMm: 46 },
-  { bagMm: 58, stripMm: 40 },
+  { bagMm: 92, stripMm: 62, widthMm: 84 },
+  { bagMm: 82, stripMm: 52, widthMm: 84 },
+  { bagMm: 70, stripMm: 46, widthMm: 80 },
+  { bagMm: 60, stripMm: 42, widthMm: 72 },
+  { bagMm: 54, stripMm: 38, widthMm: 64 },
 ];
-
-const bagColumnMm = 84;
-const stripColumnMm = 92;
 
 export function deskBlocks(
   plan: Plan,
@@ -36,12 +37,12 @@ export function deskBlocks(
   const { words } = options;
   const { sheet } = words;
   const blanks = options.class ? blanksFor(plan, words) : [];
-  const bag = bagDrawing(plan, words, { widthMm: bagColumnMm, heightMm: room.bagMm, id: 'bag' });
-  const strip = stripDrawing(plan, words, { widthMm: stripColumnMm, heightMm: room.stripMm, id: 'strip' });
+  const bag = bagDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.bagMm, id: 'bag' });
+  const strip = stripDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.stripMm, id: 'strip' });
   const hanging = drawStrip(plan, { ...look, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words);
   return [
     besideColumns(
-      Math.max(bagColumnMm, bag.widthMm),
+      bag.widthMm,
       [{ kind: 'figure', drawing: bag, plain: drawBag(plan, look, words) }],
       [
         { kind: 'facts', facts: factsOf(plan, words, options.class ?? false) },
@@ -57,7 +58,7 @@ export function deskBlocks(
       ],
     },
     besideColumns(
-      Math.max(stripColumnMm, strip.widthMm),
+      strip.widthMm,
       [
         { kind: 'heading', text: sheet.theStrip },
         { kind: 'figure', drawing: strip, plain: hanging },
@@ -83,7 +84,7 @@ export function deskBlocks(
 
 function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[] {
   const { brief, size, gauge } = plan;
-  const { sheet, amounts } = words;
+  const { sheet, page, amounts } = words;
   const { length } = amounts;
   const asked = [size.wantedWidthCm, size.wantedDepthCm].filter((cm) => cm !== null);
   const given = (cm: number, doubtCm: number): string => sheet.give(length(cm), length(doubtCm));
@@ -99,7 +100,7 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
     ...(asked.length === 2 && !isForClass
       ? [{ label: sheet.askedFor, value: asked.map((cm) => length(cm)).join(' × ') }]
       : []),
-    { label: sheet.belowTheCord, value: length(size.depthBelowCordCm) },
+    { label: sheet.inside, value: page.inside(length(size.depthBelowCordCm), length(size.mouthCm)) },
     ...(plan.boxed
       ? [
           {
@@ -108,9 +109,10 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
           },
         ]
       : []),
-    { label: sheet.roundTheMouth, value: length(size.mouthCm) },
-    { label: sheet.stitchesLabel, value: sheet.across(plan.stitches) },
-    { label: sheet.rowsLabel, value: sheet.rowsText(plan.rows, plan.knittedRows) },
+    {
+      label: sheet.stitchesAndRows,
+      value: sheet.stitchesAndRowsText(plan.stitches, plan.rows, plan.knittedRows),
+    },
     {
       label: sheet.shaping,
       value: sheet.shapingText(plan.shapings, brief.shapeEveryRows, brief.edgeStitches),
@@ -137,18 +139,16 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
             ),
           },
         ]),
-    { label: sheet.stitchSize, value: sheet.stitchSizeText(swatch.stitchSize) },
+    {
+      label: sheet.stitchSize,
+      value: [
+        sheet.stitchSizeText(swatch.stitchSize),
+        ...(isForClass ? [] : [sheet.yarnInAStitch(gauge.loopLengthMm, gauge.loopLengthMeasured)]),
+      ].join('; '),
+    },
     ...(brief.finishState === swatch.state
       ? []
       : [{ label: sheet.usedAs, value: sheet.usedAsText(brief.finishState) }]),
-    ...(isForClass
-      ? []
-      : [
-          {
-            label: sheet.yarnInAStitch,
-            value: sheet.yarnInAStitchText(gauge.loopLengthMm, gauge.loopLengthMeasured),
-          },
-        ]),
     {
       label: sheet.bedLabel,
       value: sheet.bedText(brief.bed.needles, brief.bed.pitchMm, plan.hangings.length),
@@ -156,9 +156,10 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[]
   ];
 }
 
-function toolsText({ brief, ravelCordCm }: Plan, { sheet, amounts }: Words): string {
-  const ravelCord = brief.waste.ravel === 'cord' ? amounts.lengthNeeded(ravelCordCm) : null;
-  return sheet.tools(brief.edgeStitches, !brief.bed.without.includes('comb'), ravelCord);
+/** The yarns stand in the table above. */
+function toolsText(plan: Plan, { kit }: Words): string {
+  const needed = kitOf(plan);
+  return [kit.tools(needed), kit.ravelCord(needed)].filter((text) => text !== '').join(' ');
 }
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */

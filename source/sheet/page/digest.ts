@@ -1,28 +1,32 @@
 /**
- * The bench's sentences of a part of the work, once each: in a run of steps of one kind the first, those that say more, and
- * the last; in the stripes, which repeat, the first of each kind.
+ * What the steps of a part of the work say, once each: in a run of steps of one kind the first, those that say more, and
+ * the last; in the stripes, which repeat, the first of each kind. At the bed in short, as paper has it; away from it in the
+ * bench's own sentences.
  */
 import { allSteps, type Job } from '../../steps/job.ts';
 import type { Phase, Step } from '../../steps/step.ts';
+import { wordsFor, wordsOrNull } from '../../wording/act-words.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Item } from './block.ts';
 
 /** Acts of the cord that end when it is off the bed; what follows is threading. */
 const threading: ReadonlySet<Step['act']['kind']> = new Set(['thread-eyelets', 'tie']);
-/** The bench's own sentence for a step, and its caution. */
-export interface Sentences {
-  readonly step: (step: Step) => string;
-  readonly mind: (step: Step) => string | null;
-}
+/** Stands in the picture of the shaping move; told there. */
+const drawn: ReadonlySet<Step['act']['kind']> = new Set(['increase', 'decrease']);
+/** Not of each stripe, but of some rows. */
+const ofSomeRows: ReadonlySet<Step['act']['kind']> = new Set(['comb-off', 'move-weights']);
+
+/** What paper says of a step. */
+export const sayOnPaper = ({ act }: Step, { inShort, steps }: Words): string =>
+  wordsOrNull(inShort, act) ?? wordsFor(steps, act);
+
+type CautionOf = (step: Step) => string | null;
 
 export type Part = Phase | 'hang-again' | 'corners' | 'threading';
 
 export type Digest = Readonly<Record<Part, readonly Item[]>>;
 
-export function digestOf(
-  job: Job,
-  sentences: Sentences,
-  leadingTo: (first: string, last: string) => string,
-): Digest {
+export function digestOf(job: Job, cautionOf: CautionOf, words: Words): Digest {
   const parts: Record<Part, Step[]> = {
     'cast-on': [],
     stripes: [],
@@ -42,9 +46,9 @@ export function digestOf(
     if (step.act.kind === 'release-waste') hangsAgain = false;
   }
   const told = (part: Part): readonly Item[] =>
-    (part === 'stripes' || part === 'hang-again' ? firstOfEach(parts[part]) : runsOf(parts[part])).map(
-      (run) => itemOf(run, sentences, leadingTo),
-    );
+    part === 'stripes' || part === 'hang-again'
+      ? kindsOf(parts[part]).map((steps) => firstOf(steps, cautionOf, words))
+      : itemsOf(parts[part], cautionOf, words);
   return {
     'cast-on': told('cast-on'),
     stripes: told('stripes'),
@@ -53,7 +57,7 @@ export function digestOf(
     graft: told('graft'),
     seam: told('seam'),
     corners: told('corners'),
-    cord: cordItems(parts.cord, sentences, leadingTo),
+    cord: cordItems(parts.cord, cautionOf, words),
     threading: told('threading'),
   };
 }
@@ -74,50 +78,67 @@ function runsOf(steps: readonly Step[]): readonly (readonly Step[])[] {
   return runs;
 }
 
+const itemsOf = (steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] =>
+  runsOf(steps).map((run, i, runs) => {
+    const isGoingOn =
+      run.length > 1 && runs.slice(0, i).some(([other]) => other?.act.kind === run[0]?.act.kind);
+    return itemOf(run, isGoingOn, cautionOf, words);
+  });
+
 /** A second cord is knitted as the first was: only what differs is said, with what leads from one to the next left out. */
-function cordItems(
-  steps: readonly Step[],
-  sentences: Sentences,
-  leadingTo: (first: string, last: string) => string,
-): readonly Item[] {
+function cordItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] {
   const begins = steps.findIndex(({ act }) => act.kind === 'set-cord-needles' && act.draw === 'second');
   const [first, second] = begins < 0 ? [steps, []] : [steps.slice(0, begins), steps.slice(begins)];
-  const said = new Set(first.map(sentences.step));
-  const differs = second.map(sentences.step).filter((text) => !said.has(text));
+  const said = new Set(first.map((step) => sayOnPaper(step, words)));
+  const differs = second.map((step) => sayOnPaper(step, words)).filter((text) => !said.has(text));
   return [
-    ...runsOf(first).map((run) => itemOf(run, sentences, leadingTo)),
-    ...(differs.length > 0 ? [{ text: differs.reduce(leadingTo), mind: null }] : []),
+    ...itemsOf(first, cautionOf, words),
+    ...(differs.length > 0 ? [{ text: differs.join(' … '), mind: null }] : []),
   ];
 }
 
-/** The first step of each kind; a yarn that comes anew, comes back, or leaves for good is a kind of its own. */
-function firstOfEach(steps: readonly Step[]): readonly (readonly Step[])[] {
-  const kinds = new Map<string, Step>();
+/** The steps of each kind; a yarn that comes anew, comes back, or leaves for good is a kind of its own. */
+function kindsOf(steps: readonly Step[]): readonly (readonly [Step, ...Step[]])[] {
+  const kinds = new Map<string, [Step, ...Step[]]>();
   for (const step of steps) {
     const { act } = step;
+    if (drawn.has(act.kind)) continue;
     const comesBack = act.kind === 'thread' && act.waitsAt !== null;
     const leaves = 'aside' in act ? (act.aside?.how ?? '') : '';
     const key = [act.kind, comesBack, leaves].join();
-    if (!kinds.has(key)) kinds.set(key, step);
+    const own = kinds.get(key);
+    if (own) own.push(step);
+    else kinds.set(key, [step]);
   }
-  return [...kinds.values()].map((step) => [step]);
+  return [...kinds.values()];
+}
+
+/** The first of its kind stands for all; what is done after some rows only names them. */
+function firstOf(steps: readonly [Step, ...Step[]], cautionOf: CautionOf, words: Words): Item {
+  const [first] = steps;
+  const text = sayOnPaper(first, words);
+  const rows = steps.map(({ row }) => row);
+  return {
+    text: ofSomeRows.has(first.act.kind) ? words.sheet.afterRows(rows, text) : text,
+    mind: cautionOf(first),
+  };
 }
 
 const withoutNumbers = (text: string): string => text.replace(/[LR]?\d+/g, '0');
 
-function itemOf(
-  run: readonly Step[],
-  sentences: Sentences,
-  leadingTo: (first: string, last: string) => string,
-): Item {
-  const mind = run.map(sentences.mind).find((one) => one !== null) ?? null;
-  const texts = run.map(sentences.step);
+/** What a run says, and how it ends, in the fewest words; of one that goes on from before only the end. */
+function itemOf(run: readonly Step[], isGoingOn: boolean, cautionOf: CautionOf, words: Words): Item {
   const kept: string[] = [];
-  for (const text of texts) {
+  for (const step of isGoingOn ? [] : run) {
+    const text = sayOnPaper(step, words);
     const isSaid = kept.some((other) => withoutNumbers(other).includes(withoutNumbers(text)));
     if (!isSaid) kept.push(text);
   }
-  const last = texts.at(-1);
+  const last = run.at(-1);
   const first = kept.join(' ');
-  return { text: last === undefined || kept.includes(last) ? first : leadingTo(first, last), mind };
+  const isWhole = last === undefined || kept.includes(sayOnPaper(last, words));
+  return {
+    text: isWhole ? first : words.sheet.leadingTo(first, wordsFor(words.spoken, last.act)),
+    mind: run.map(cautionOf).find((one) => one !== null) ?? null,
+  };
 }

@@ -1,7 +1,8 @@
 /** Parts of a drawn page of known width and height, and how they are put side by side and below each other. In mm. */
 import type { Point } from '../geometry/shape.ts';
-import { css, element, palette, textAt } from '../svg/element.ts';
+import { css, element, markupAt, palette, textAt } from '../svg/element.ts';
 import { textWidth, wrapText } from '../svg/text-width.ts';
+import { escapeXml } from '../text.ts';
 
 export interface Laid {
   readonly heightMm: number;
@@ -19,9 +20,12 @@ export interface Lettering {
   readonly serif?: boolean;
 }
 
+/** How much wider than measured letters may come out. */
+const [plainShare, boldShare] = [1.005, 1.14];
+
 export function paragraph(text: string, widthMm: number, style: Lettering): Laid {
   const { size, leading, colour = palette.ink, weight, serif } = style;
-  const lines = wrapText(text, size * (weight ? 1.14 : 1.005), widthMm);
+  const lines = wrapText(text, size * (weight ? boldShare : plainShare), widthMm);
   return {
     heightMm: lines.length * leading,
     draw: ([x, y]) => {
@@ -37,6 +41,59 @@ export function paragraph(text: string, widthMm: number, style: Lettering): Laid
       return serif ? element('g', { 'font-family': serifFamily }, written) : written;
     },
   };
+}
+
+/** A word or more of a paragraph, in bold or not. */
+export interface Piece {
+  readonly text: string;
+  readonly bold?: true;
+}
+
+/** A paragraph of which some words are bold. */
+export function mixedParagraph(pieces: readonly Piece[], widthMm: number, style: Lettering): Laid {
+  const { size, leading, colour = palette.ink } = style;
+  const measured = (bold: true | undefined): number => size * (bold ? boldShare : plainShare);
+  const words = pieces.flatMap(({ text, bold }) =>
+    text
+      .split(' ')
+      .flatMap((word) =>
+        wrapText(word, measured(bold), widthMm - size).map((part) => ({ text: part, bold })),
+      ),
+  );
+  const lines = linesOf(words, widthMm, ({ text, bold }) => textWidth(`${text} `, measured(bold)));
+  return {
+    heightMm: lines.length * leading,
+    draw: ([x, y]) =>
+      lines
+        .map((line, i) => {
+          const at: Point = [x, y + i * leading + (leading + size * 0.72) / 2];
+          const spans = line.map(({ text, bold }) =>
+            bold ? element('tspan', { 'font-weight': 700 }, escapeXml(text)) : escapeXml(text),
+          );
+          return markupAt(at, spans.join(' '), { size, colour });
+        })
+        .join(''),
+  };
+}
+
+/** As many of the words in a line as it has room for. */
+function linesOf<T>(
+  words: readonly T[],
+  widthMm: number,
+  widthOf: (word: T) => number,
+): readonly (readonly T[])[] {
+  const lines: T[][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  for (const word of words) {
+    const width = widthOf(word);
+    if (used + width > widthMm) {
+      lines.push([]);
+      used = 0;
+    }
+    lines.at(-1)?.push(word);
+    used += width;
+  }
+  return lines;
 }
 
 export function stack(parts: readonly Laid[], gapMm: number): Laid {

@@ -10,20 +10,25 @@ import { threadingDiagram } from '../svg/threading-diagram.ts';
 import { drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
 import type { DrawOptions } from '../terminal/options.ts';
-import { type Block, besideColumns, columnMm, type Item } from './block.ts';
+import { type Block, besideColumns, columnMm, type Item, twoColumns } from './block.ts';
 import type { Digest } from './digest.ts';
 import type { SheetOptions } from './options.ts';
+
+/** Heights of the three views of the fold, as large as the page can have them. */
+export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
 
 export function lapBlocks(
   plan: Plan,
   options: SheetOptions,
   look: DrawOptions,
   digest: Digest,
+  foldMm: number,
 ): readonly Block[] {
   const { words } = options;
   const { sheet } = words;
   const hands: DrawOptions = { ...look, columns: 84 };
   const steps = (items: readonly Item[]): Block => ({ kind: 'steps', items, mind: sheet.mind });
+  const graft = graftDiagram(plan, sheet);
   return [
     {
       kind: 'together',
@@ -31,63 +36,55 @@ export function lapBlocks(
         { kind: 'heading', text: sheet.foldIt },
         {
           kind: 'figure',
-          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: 50 }, 'fold'),
+          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold'),
           plain: drawFold(plan, { ...look, rows: 18 }, words),
         },
       ],
     },
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.graft },
-        besides(graftDiagram(plan, sheet), bare(drawGraft(plan, hands, words)), steps(digest.graft)),
+    besideColumns(
+      graft.widthMm,
+      [heading(sheet.graft), figure(graft, bare(drawGraft(plan, hands, words)))],
+      [steps(digest.graft)],
+    ),
+    twoColumns(
+      [
+        heading(sheet.sew),
+        figure(seamDiagram(sheet), bare(drawSeam(plan, hands, words))),
+        steps(digest.seam),
       ],
-    },
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.sew },
-        besides(seamDiagram(sheet), bare(drawSeam(plan, hands, words)), steps(digest.seam)),
-      ],
-    },
-    ...cornerBlocks(plan, hands, words, steps(digest.corners)),
-    { kind: 'together', blocks: [{ kind: 'heading', text: sheet.makeCord }, steps(digest.cord)] },
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.threadIt },
-        { kind: 'figure', drawing: threadingDiagram(plan, sheet, columnMm), plain: [] },
+      [
+        heading(sheet.makeCord),
+        { kind: 'run', head: null, items: digest.cord, mind: sheet.mind },
+        heading(sheet.threadIt),
         steps(digest.threading),
       ],
-    },
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.lineIt },
-        steps(words.page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }))),
-      ],
-    },
+    ),
+    figure(threadingDiagram(plan, sheet, columnMm), []),
+    ...cornerBlocks(plan, hands, words, steps(digest.corners)),
   ];
 }
 
 function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: Block): readonly Block[] {
   if (!boxed) return [];
   const corner = { fromTipCm: boxed.fromTipCm, acrossCm: boxed.cornerSeamCm };
-  const plain = bare(drawCorner(corner, hands, words));
+  const drawing = cornerDiagram(boxed, words);
   return [
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: words.sheet.boxCorners },
-        besides(cornerDiagram(boxed, words), plain, steps),
-      ],
-    },
+    besideColumns(
+      drawing.widthMm,
+      [heading(words.sheet.boxCorners), figure(drawing, bare(drawCorner(corner, hands, words)))],
+      [steps],
+    ),
   ];
 }
 
-/** A picture, and what is done beside it. */
-const besides = (drawing: Drawing, plain: readonly string[], steps: Block): Block =>
-  besideColumns(drawing.widthMm, [{ kind: 'figure', drawing, plain }], [steps]);
+const heading = (text: string): Block => ({ kind: 'heading', text });
+const figure = (drawing: Drawing, plain: readonly string[]): Block => ({ kind: 'figure', drawing, plain });
+
+/** For whoever wants the bag lined. */
+export function liningBlock(plan: Plan, { words }: SheetOptions): Block {
+  const items = words.page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }));
+  return { kind: 'run', head: `${words.sheet.lineIt}.`, items, mind: '' };
+}
 
 /** Without the marks for bold and dim, which a file of text has no use for. */
 const bare = (lines: readonly string[]): readonly string[] =>
@@ -97,11 +94,16 @@ const bare = (lines: readonly string[]): readonly string[] =>
 export function troubleBlock({ words }: SheetOptions): Block {
   const { list, ...kinds } = words.trouble;
   const terms = Object.values(kinds).map(({ title, now }) => [title, now({ edges: null, row: 0 })] as const);
+  const letters = terms.map(([title, now]) => title.length + now.length);
+  const all = letters.reduce((sum, count) => sum + count, 0);
+  // As many in the left column as come nearest to half.
+  const lead = letters.map((_, i) => letters.slice(0, i + 1).reduce((sum, count) => sum + count, 0));
+  const half = 1 + lead.findIndex((sum, i) => all - 2 * sum <= (lead[i + 1] ?? all) + sum - all);
+  const column = (from: number, to?: number): readonly Block[] => [
+    { kind: 'terms', terms: terms.slice(from, to) },
+  ];
   return {
     kind: 'together',
-    blocks: [
-      { kind: 'heading', text: words.sheet.trouble },
-      { kind: 'terms', terms },
-    ],
+    blocks: [{ kind: 'heading', text: words.sheet.trouble }, twoColumns(column(0, half), column(half))],
   };
 }

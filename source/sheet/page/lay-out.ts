@@ -4,12 +4,22 @@ import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import type { Fills } from '../svg/fills.ts';
 import { textWidth } from '../svg/text-width.ts';
 import { type Across, type Block, besideGapMm, columnMm, type Fact, type Type } from './block.ts';
-import { type Laid, type Lettering, padded, paragraph, ruled, sideBySide, stack } from './laid.ts';
+import {
+  type Laid,
+  type Lettering,
+  mixedParagraph,
+  type Piece,
+  padded,
+  paragraph,
+  ruled,
+  sideBySide,
+  stack,
+} from './laid.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import type { YarnRow } from './yarn-rows.ts';
 
 /** Of the list of stripes: a line with its box, a further line, a line of a note, and what stands between its columns. */
-export const stripeMm = { first: 6.8, next: 5.6, note: 5.6, gap: 3.4 } as const;
+export const stripeMm = { first: 6.7, next: 5.6, note: 5.6, gap: 3.4 } as const;
 /** In a stripe: where its yarn's chip begins, its number ends, and its rows begin; the edges end with the line. */
 export const stripeAt = {
   2: { chip: 6.8, number: 24.2, rows: 26.2 },
@@ -30,9 +40,9 @@ export function acrossFor(stripes: readonly StripeLines[], { size }: Type): Acro
 }
 
 /** Columns of the yarn table: letter, name, use, length, weight, what is there. */
-export const yarnColumns = [8, 16, 65, 104, 124, 150] as const;
+export const yarnColumns = [8, 16, 46, 100, 118, 146] as const;
 const factLabelMm = 33;
-const tight = 0.8;
+const tight = 0.6;
 
 interface Room {
   readonly widthMm: number;
@@ -57,9 +67,13 @@ export function layOut(block: Block, room: Room): Laid {
         ),
         tight,
       );
+    case 'run':
+      return mixedParagraph(piecesOf(block), widthMm, plain);
     case 'terms':
       return stack(
-        block.terms.map(([word, means]) => paragraph(`${word}: ${means}`, widthMm * 0.99, plain)),
+        block.terms.map(([word, means]) =>
+          mixedParagraph([{ text: `${word}:`, bold: true }, { text: means }], widthMm, plain),
+        ),
         tight,
       );
     case 'figure':
@@ -123,6 +137,16 @@ export function layOut(block: Block, room: Room): Laid {
   }
 }
 
+/** The heading, then each step after its number, its caution behind it. */
+export const piecesOf = ({ head, items, mind: word }: Block & { kind: 'run' }): readonly Piece[] => [
+  ...(head === null ? [] : [{ text: head, bold: true } as const]),
+  ...items.flatMap(({ text, mind }, i): readonly Piece[] => [
+    ...(items.length > 1 ? [{ text: `${i + 1}`, bold: true } as const] : []),
+    { text },
+    ...(mind === null ? [] : [{ text: word, bold: true } as const, { text: mind }]),
+  ]),
+];
+
 const hairline = (x: number, y: number, widthMm: number): string =>
   lineFrom([x, y], [x + widthMm, y], { stroke: '#cfc9bf', 'stroke-width': 0.2 });
 
@@ -161,7 +185,7 @@ function step(number: number, text: string, mind: string | null, { widthMm, type
 }
 
 /** Widths of the four large numbers, in parts of the page: the second is a span of needles. */
-export const numberShares = [0.17, 0.36, 0.22, 0.25] as const;
+export const numberShares = [0.15, 0.38, 0.22, 0.25] as const;
 
 function numbers(
   list: readonly { readonly value: string; readonly of: string }[],

@@ -1,12 +1,14 @@
 /** At the machine: what is read from in front of the bed with both hands full. */
 import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
+import type { Words } from '../../wording/words.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
+import type { Drawing } from '../svg/element.ts';
 import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import type { DrawOptions } from '../terminal/options.ts';
-import { type Block, columnMm, type Item, types } from './block.ts';
+import { type Block, besideColumns, besideGapMm, columnMm, type Item, types } from './block.ts';
 import type { Digest } from './digest.ts';
 import type { SheetOptions } from './options.ts';
 import { type StripeLines, stripeLines } from './stripe-lines.ts';
@@ -15,12 +17,13 @@ import { type StripeLines, stripeLines } from './stripe-lines.ts';
 const mostLanes = 2;
 
 export interface MachineBlocks {
-  /** Before the stripes, between their hangings and after them. */
-  readonly setUp: readonly Block[];
-  /** Beside the list of stripes. */
-  readonly perStripe: readonly Block[];
+  /** What is done once, and what is done at each stripe. */
+  readonly first: readonly Block[];
+  /** The list of stripes, which goes on over as many pages as it needs. */
   readonly stripes: readonly StripeLines[];
 }
+/** A bed drawn narrower is none that needles could be found on. */
+const leastBedMm = 70;
 
 export function machineBlocks(
   plan: Plan,
@@ -30,40 +33,39 @@ export function machineBlocks(
 ): MachineBlocks {
   const { words } = options;
   const { sheet } = words;
-  const part = (text: string, items: readonly Item[]): readonly Block[] =>
-    items.length === 0
-      ? []
-      : [
-          {
-            kind: 'together',
-            blocks: [
-              { kind: 'heading', text },
-              { kind: 'steps', items, mind: sheet.mind },
-            ],
-          },
-        ];
-  const bed = bedDrawing(plan, sheet, { widthMm: columnMm - 2, size: types.machine.size, lanes: mostLanes });
+  const part = (head: string, items: readonly Item[]): readonly Block[] =>
+    items.length === 0 ? [] : [{ kind: 'run', head, items, mind: sheet.mind }];
   return {
-    setUp: [
-      { kind: 'figure', drawing: bed, plain: drawBed(plan, look, words) },
-      ...part(sheet.castOn, digest['cast-on']),
-      ...part(sheet.close, digest['closing-row']),
-      ...part(sheet.hangAgain, digest['hang-again']),
-    ],
-    perStripe: [
+    first: [
       { kind: 'numbers', numbers: numbersOf(plan, sheet) },
-      {
-        kind: 'together',
-        blocks: [
-          ...(plan.shapings === 0
-            ? []
-            : [{ kind: 'figure', drawing: shapingDiagram(plan, words), plain: [] } as const]),
-          { kind: 'steps', items: digest.stripes, mind: sheet.mind },
-        ],
-      },
+      ...bedPictures(plan, words, look),
+      ...part(sheet.castOn, digest['cast-on']),
+      ...part(sheet.perStripe, digest.stripes),
+      ...part(sheet.hangAgain, digest['hang-again']),
+      ...part(sheet.close, digest['closing-row']),
     ],
     stripes: stripeLines(plan, words),
   };
+}
+
+/** The bed and a shaping move on it, side by side where both have room. */
+function bedPictures(plan: Plan, words: Words, look: DrawOptions): readonly Block[] {
+  const figure = (drawing: Drawing, plain: readonly string[]): Block => ({ kind: 'figure', drawing, plain });
+  const bedIn = (widthMm: number): Drawing =>
+    bedDrawing(plan, words.sheet, { widthMm, size: types.machine.size, lanes: mostLanes });
+  const bedFigure = (bed: Drawing): Block => figure(bed, drawBed(plan, look, words));
+  if (plan.shapings === 0) return [bedFigure(bedIn(columnMm - 2))];
+  const shaping = shapingDiagram(plan, words);
+  const shapingFigure = figure(shaping, [shaping.title]);
+  const besideMm = columnMm - besideGapMm - shaping.widthMm;
+  // Names that stand beside a bar may make the drawing wider than its bed.
+  const bed = [2, 6, 10, 14, 18]
+    .filter((less) => besideMm - less >= leastBedMm)
+    .map((less) => bedIn(besideMm - less))
+    .find(({ widthMm }) => widthMm <= besideMm);
+  return bed
+    ? [besideColumns(bed.widthMm, [bedFigure(bed)], [shapingFigure])]
+    : [bedFigure(bedIn(columnMm - 2)), shapingFigure];
 }
 
 /** The four numbers without which nothing is begun. */
@@ -78,7 +80,7 @@ function numbersOf(plan: Plan, { numbers }: SheetWords): (Block & { kind: 'numbe
       value: span(first?.hung),
       of: hangings.length === 1 ? numbers.hang(span(first?.last)) : numbers.hangAgain(hangings.length),
     },
-    { value: String(plan.knittedRows), of: numbers.rows(plan.rows) },
+    { value: String(plan.knittedRows), of: numbers.rows },
     { value: numbers.every(plan.brief.shapeEveryRows), of: numbers.shape(plan.shapings) },
   ];
 }

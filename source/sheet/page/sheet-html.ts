@@ -4,7 +4,8 @@ import { bandDrawing, chipDrawing, patchDrawing, patchFills } from '../svg/band-
 import { type Drawing, standalone } from '../svg/element.ts';
 import type { Fills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
-import type { Across, Beside, Block, Fact, Item, Sheet, SheetPage } from './block.ts';
+import type { Across, Block, Fact, Item, Sheet, SheetPage } from './block.ts';
+import { piecesOf } from './lay-out.ts';
 import { papers, type SheetOptions } from './options.ts';
 import { sheetOf, titleOf } from './sheet.ts';
 import type { StripeLines } from './stripe-lines.ts';
@@ -84,6 +85,10 @@ function blockHtml(block: Block, paint: Paint): string {
       return `<p class="ruled">${escapeXml(block.text)}</p>`;
     case 'steps':
       return `<ol class="steps">${block.items.map((item) => itemHtml(item, block.mind)).join('')}</ol>`;
+    case 'run':
+      return `<p class="run">${piecesOf(block)
+        .map(({ text, bold }) => (bold ? `<b>${escapeXml(text)}</b>` : escapeXml(text)))
+        .join(' ')}</p>`;
     case 'terms':
       return `<dl class="terms">${block.terms.map(([word, means]) => pairHtml(`${word}:`, means)).join('')}</dl>`;
     case 'figure':
@@ -101,7 +106,7 @@ function blockHtml(block: Block, paint: Paint): string {
     case 'lines':
       return `<div class="lines">${'<hr>'.repeat(block.count)}</div>`;
     case 'beside':
-      return besideHtml(block.parts, paint);
+      return besideHtml(block, paint);
     case 'together':
       return `<section class="together">${block.blocks.map((one) => blockHtml(one, paint)).join('\n')}</section>`;
   }
@@ -115,8 +120,8 @@ const itemHtml = ({ text, mind }: Item, word: string): string =>
 
 const figure = (drawing: Drawing): string => `<figure>${standalone(drawing)}</figure>`;
 
-const besideHtml = (parts: readonly Beside[], paint: Paint): string =>
-  `<div class="beside">${parts
+const besideHtml = ({ parts, even }: Block & { kind: 'beside' }, paint: Paint): string =>
+  `<div class="beside${even ? ' even' : ''}">${parts
     .map(({ blocks }) => `<div>${blocks.map((one) => blockHtml(one, paint)).join('\n')}</div>`)
     .join('\n')}</div>`;
 

@@ -1,6 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown } from '../text.ts';
-import type { Block, Fact, Place, Sheet } from './block.ts';
+import type { Block, Fact, Item, Place, Sheet } from './block.ts';
 import type { SheetOptions } from './options.ts';
 import { sheetOf } from './sheet.ts';
 import type { StripeLines } from './stripe-lines.ts';
@@ -32,13 +32,13 @@ function blockText(block: Block): readonly string[] {
     case 'ruled':
       return [`> ${escapeMarkdown(block.text)}`];
     case 'steps':
+      return [numbered(block.items, block.mind)];
+    case 'run':
       return [
-        block.items
-          .map(({ text, mind }, i) => {
-            const caution = mind === null ? '' : ` **${escapeMarkdown(`${block.mind} ${mind}`)}**`;
-            return `${i + 1}. ${escapeMarkdown(text)}${caution}`;
-          })
-          .join('\n'),
+        ...(block.head === null ? [] : [`### ${escapeMarkdown(block.head)}`]),
+        block.items.length > 1
+          ? numbered(block.items, block.mind)
+          : escapeMarkdown(block.items[0]?.text ?? ''),
       ];
     case 'terms':
       return [
@@ -77,6 +77,14 @@ function blockText(block: Block): readonly string[] {
       return block.blocks.flatMap((one) => blockText(one));
   }
 }
+
+const numbered = (items: readonly Item[], word: string): string =>
+  items
+    .map(({ text, mind }, i) => {
+      const caution = mind === null ? '' : ` **${escapeMarkdown(`${word} ${mind}`)}**`;
+      return `${i + 1}. ${escapeMarkdown(text)}${caution}`;
+    })
+    .join('\n');
 
 const yarnCells = ({ mark, name, use, length, weight, have }: YarnRow): readonly string[] => [
   mark?.letter ?? '',

@@ -4,64 +4,102 @@
  */
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
-import { wordsFor } from '../../wording/act-words.ts';
 import { patchFills } from '../svg/band-drawing.ts';
 import { wrapText } from '../svg/text-width.ts';
 import type { DrawOptions } from '../terminal/options.ts';
 import { plainText } from '../text.ts';
-import { type Block, columnMm, gapMm, type Place, type Sheet, type SheetPage, types } from './block.ts';
+import {
+  type Block,
+  columnMm,
+  gapMm,
+  marginMm,
+  type Place,
+  type Sheet,
+  type SheetPage,
+  types,
+} from './block.ts';
 import { deskBlocks, deskRooms } from './desk.ts';
-import { digestOf, type Sentences } from './digest.ts';
+import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
-import { lapBlocks, troubleBlock } from './lap.ts';
+import { foldRooms, lapBlocks, liningBlock, troubleBlock } from './lap.ts';
 import { acrossFor, heightOfStripe, layOut } from './lay-out.ts';
 import { machineBlocks } from './machine.ts';
 import type { SheetOptions } from './options.ts';
-import { stripeTables } from './stripe-lines.ts';
-
-/** What every page has: its margins, and at the top its title, beside it the place, below it a line. */
-export const marginMm = { top: 11, side: 14 } as const;
+import { type StripeLines, stripeTables } from './stripe-lines.ts';
 
 export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Sheet {
   const { sheet: words } = options.words;
-  const look: DrawOptions = {
-    columns: 72,
-    rows: 26,
-    colour: 'none',
-    glyphs: 'ascii',
-  };
-  const sentences: Sentences = {
-    step: ({ act }) => wordsFor(options.words.steps, act),
-    mind: options.cautionOf,
-  };
-  const digest = digestOf(layOutJob(plan), sentences, words.leadingTo);
+  const digest = digestOf(layOutJob(plan), options.cautionOf, options.words);
   const title = plainText(options.name ?? plan.brief.name);
   const measure = measureFor(plan);
   const roomOf = (place: Place): number =>
     pageMm - 2 * marginMm.top - headerMm(title, place, place === 'desk');
-  const chosen =
-    deskRooms
-      .map((room) => deskBlocks(plan, options, look, room))
-      .find((blocks) => heightOf(blocks, 'desk', measure) <= roomOf('desk')) ??
-    deskBlocks(plan, options, look, deskRooms.at(-1) as (typeof deskRooms)[number]);
-  const left = roomOf('desk') - heightOf(chosen, 'desk', measure) - gapMm;
-  const desk = [...chosen, ...notesIn(left, words.notes, measure)];
+  const lap = lapPages(plan, options, digest, roomOf('lap'), measure);
+  const { pages: desk, rest } = deskPages(plan, options, lap.rest, roomOf('desk'), measure);
   return {
     title,
     date: plainText(options.date),
     lead: words.lead(plan.size.widthCm, plan.size.depthCm),
     pages: [
-      ...paged('desk', desk, roomOf('desk'), measure),
-      ...machinePages(plan, options, look, digest, roomOf('machine'), measure),
-      ...filledUp(
-        'lap',
-        paged('lap', lapBlocks(plan, options, look, digest), roomOf('lap'), measure),
-        troubleBlock(options),
-        roomOf('lap'),
-        measure,
-      ),
+      ...desk,
+      ...machinePages(plan, options, digest, roomOf('machine'), measure),
+      ...lap.pages,
+      ...(rest.length > 0 ? paged('lap', rest, roomOf('lap'), measure) : []),
     ],
   };
+}
+
+/** For files of text, which have drawings in letters. */
+const look: DrawOptions = {
+  columns: 72,
+  rows: 26,
+  colour: 'none',
+  glyphs: 'ascii',
+};
+
+/** Some pages, and what has found no room on them. */
+interface Filled {
+  readonly pages: readonly SheetPage[];
+  readonly rest: readonly Block[];
+}
+
+/** The fold as large as the fewest pages allow; the lining and what to do in trouble at the foot of pages with room for them. */
+function lapPages(
+  plan: Plan,
+  options: SheetOptions,
+  digest: Digest,
+  roomMm: number,
+  measure: Measure,
+): Filled {
+  const laps = foldRooms.map((foldMm) =>
+    paged('lap', lapBlocks(plan, options, look, digest, foldMm), roomMm, measure),
+  );
+  const fewest = Math.min(...laps.map((pages) => pages.length));
+  const pages = laps.find(({ length }) => length === fewest) ?? [];
+  return [liningBlock(plan, options), troubleBlock(options)].reduce<Filled>(
+    (filled, block) => withAtFoot(filled, block, roomMm, measure),
+    { pages, rest: [] },
+  );
+}
+
+/** The pictures as large as one page allows; \`more\` is read before the work too, so it may stand here where there is room. */
+function deskPages(
+  plan: Plan,
+  options: SheetOptions,
+  more: readonly Block[],
+  roomMm: number,
+  measure: Measure,
+): Filled {
+  const desks = deskRooms.map((room) => deskBlocks(plan, options, look, room));
+  const fitting = (added: readonly Block[]): readonly Block[] | undefined =>
+    desks
+      .map((blocks) => [...blocks, ...added])
+      .find((blocks) => heightOf(blocks, 'desk', measure) <= roomMm);
+  const withMore = fitting(more);
+  const blocks = withMore ?? fitting([]) ?? desks.at(-1) ?? [];
+  const left = roomMm - heightOf(blocks, 'desk', measure) - gapMm;
+  const notes = notesIn(left, options.words.sheet.notes, measure);
+  return { pages: paged('desk', [...blocks, ...notes], roomMm, measure), rest: withMore ? [] : more };
 }
 
 /** Lines to write on, as many as the rest of the page has room for. */
@@ -126,65 +164,60 @@ function paged(
   return pages.map((own) => ({ place, blocks: own }));
 }
 
-/** A block that may stand anywhere goes to the foot of the first page with room for it, else to a page of its own. */
-function filledUp(
-  place: Place,
-  pages: readonly SheetPage[],
-  block: Block,
-  roomMm: number,
-  measure: Measure,
-): readonly SheetPage[] {
-  const height = measure(block, place) + gapMm;
-  const at = pages.findIndex(({ blocks }) => heightOf(blocks, place, measure) + height <= roomMm);
-  if (at < 0) return [...pages, { place, blocks: [block] }];
-  return pages.map((page, i) => (i === at ? { place, blocks: [...page.blocks, block] } : page));
+/** With one more block at the foot of the first page that has room for it. */
+function withAtFoot({ pages, rest }: Filled, block: Block, roomMm: number, measure: Measure): Filled {
+  const roomy = pages.find(({ place, blocks }) => heightOf([...blocks, block], place, measure) <= roomMm);
+  return roomy
+    ? {
+        pages: pages.map((page) => (page === roomy ? { ...page, blocks: [...page.blocks, block] } : page)),
+        rest,
+      }
+    : { pages, rest: [...rest, block] };
 }
 
 /** Stripes that the first page of their list must have room for; else the list begins on the next. */
 const leastLinesMm = 60;
 
-/** What is done once has its pages, what is done at each stripe the next, with the list of stripes as far as it goes. */
+/** What is done once and at each stripe, and in the rest of the last page the list of stripes, as far as it goes. */
 function machinePages(
   plan: Plan,
   options: SheetOptions,
-  look: DrawOptions,
-  digest: ReturnType<typeof digestOf>,
+  digest: Digest,
   roomMm: number,
   measure: Measure,
 ): readonly SheetPage[] {
   const place = 'machine';
-  const { setUp, perStripe, stripes } = machineBlocks(plan, options, look, digest);
+  const { first, stripes } = machineBlocks(plan, options, look, digest);
   const { sheet: words } = options.words;
-  const together = (blocks: readonly Block[]): Block => ({ kind: 'together', blocks });
-  const head = (isFirst: boolean): readonly Block[] =>
-    isFirst
-      ? [
-          { kind: 'heading', text: words.stripeByStripe },
-          { kind: 'text', text: words.stripesNote, quiet: true },
-        ]
-      : [{ kind: 'heading', text: words.goesOn }];
-  const rules = paged(place, perStripe, roomMm, measure);
-  const left = roomMm - heightOf(rules.at(-1)?.blocks ?? [], place, measure) - gapMm;
+  const listHead = (isFirst: boolean): Block => ({
+    kind: 'run',
+    head: isFirst ? words.stripeByStripe : words.goesOn,
+    items: [{ text: words.stripesNote, mind: null }],
+    mind: '',
+  });
+  const pages = paged(place, first, roomMm, measure);
+  const left = roomMm - heightOf(pages.at(-1)?.blocks ?? [], place, measure) - gapMm;
   const across = acrossFor(stripes, types.machine);
-  const [first] = stripes;
-  const firstMm = first ? heightOfStripe(first, across, types.machine) : 0;
-  const isBegunHere = left - measure(together(head(true)), place) - 1.2 >= Math.max(leastLinesMm, firstMm);
+  const stripeMm = (stripe: StripeLines): number => heightOfStripe(stripe, across, types.machine);
+  const headMm = measure(listHead(true), place) + 1.2;
+  const isBegunHere = left - headMm >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
   const tables = stripeTables(
     stripes,
     across,
-    (stripe) => heightOfStripe(stripe, across, types.machine),
-    (table) =>
-      (table === 0 && isBegunHere ? left : roomMm) - measure(together(head(table === 0)), place) - 1.2,
+    stripeMm,
+    (table) => (table === 0 && isBegunHere ? left : roomMm) - headMm,
   );
   const lists = tables.map(
-    (columns, i): Block => together([...head(i === 0), { kind: 'stripes', columns, across }]),
+    (columns, i): Block => ({
+      kind: 'together',
+      blocks: [listHead(i === 0), { kind: 'stripes', columns, across }],
+    }),
   );
   const own = lists.slice(isBegunHere ? 1 : 0).map((list): SheetPage => ({ place, blocks: [list] }));
   const [here] = isBegunHere ? lists : [];
   return [
-    ...paged(place, setUp, roomMm, measure),
-    ...rules.slice(0, -1),
-    { place, blocks: [...(rules.at(-1)?.blocks ?? []), ...(here ? [here] : [])] },
+    ...pages.slice(0, -1),
+    { place, blocks: [...(pages.at(-1)?.blocks ?? []), ...(here ? [here] : [])] },
     ...own,
   ];
 }

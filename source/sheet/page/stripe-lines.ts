@@ -20,7 +20,7 @@ export interface StripeLines {
   readonly number: number;
   readonly mark: YarnMark;
   readonly lines: readonly StripeLine[];
-  /** Where the work is hung again, and where the graft is a row of the stripe. */
+  /** Where the work is hung again, where a yarn is done with, and the graft. */
   readonly notes: readonly string[];
 }
 
@@ -33,17 +33,21 @@ export function stripeLines(plan: Plan, words: Words): readonly StripeLines[] {
     const mark = marks.get(yarn);
     if (!mark) throw new Error(`no mark for the yarn of stripe ${number}`);
     const knitted = Math.min(lastRow, plan.knittedRows);
+    const graft = knitted < lastRow ? words.sheet.graftRow(lastRow) : null;
+    const lines = packed(groupsOf(plan, firstRow, knitted));
+    // Where the stripe is one row and the graft, the edges are still those of the stripe before: the graft has their place.
+    const isOneRow = graft !== null && knitted === firstRow;
     return {
       number,
       mark,
-      lines: packed(groupsOf(plan, firstRow, knitted)).map(({ text, through }) => ({
+      lines: lines.map(({ text, through }) => ({
         rows: text,
-        edges: edgesAfter(plan, through),
+        edges: isOneRow ? graft : edgesAfter(plan, through),
       })),
       notes: [
         ...rehangs(plan, words, firstRow, knitted),
         ...(isLastOf(plan, number, yarn) ? [words.sheet.thenCut(inSentence(yarn))] : []),
-        ...(knitted < lastRow ? [words.sheet.graftRow(lastRow)] : []),
+        ...(graft !== null && !isOneRow ? [graft] : []),
       ],
     };
   });

@@ -1,5 +1,5 @@
 import { css, palette } from '../svg/element.ts';
-import { types } from './block.ts';
+import { marginMm, types } from './block.ts';
 import { numberShares, numberSize, stripeAt, stripeMm } from './lay-out.ts';
 
 const serif = css`serif`;
@@ -38,7 +38,7 @@ const stripeRules = ([2, 3] as const)
  * narrower they are moved sideways, not made smaller.
  */
 export const style = css`
-@page { margin: 11mm 14mm; }
+@page { margin: ${mm(marginMm.top)} ${mm(marginMm.side)}; }
 :root { color-scheme: light dark; --ink: ${palette.ink}; --quiet: ${palette.quiet}; --paper: ${palette.paper}; --rule: #cfc9bf; }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
@@ -50,7 +50,7 @@ h1, h2, p, ol, ul, dl, dd, figure, table, hr { margin: 0; }
 h2, .title { font-family: ${serif}; font-weight: 400; }
 .page { break-after: page; margin-bottom: 16mm; }
 .page:last-child { break-after: auto; margin-bottom: 0; }
-.page > * + * { margin-top: 3.1mm; }
+.page > * + * { margin-top: 2.7mm; }
 .together, figure, li, tr, .beside { break-inside: avoid; }
 .together > * + *, .beside > div > * + * { margin-top: 1.15mm; }
 ${placeRules}
@@ -68,21 +68,22 @@ svg { display: block; max-width: none; }
 svg.defs { position: absolute; }
 .ruled { border-left: 0.9mm solid var(--ink); padding-left: 2.5mm; }
 .mind { display: block; }
-.steps li { padding-left: 0; } .steps li + li { margin-top: 0.75mm; }
+.steps li { padding-left: 0; } .steps li + li { margin-top: 0.55mm; }
 .steps li::marker { font-weight: 700; }
 /* The means of a word go on in its line. */
-.terms dt, .terms dd { display: inline; } .terms dt { font-weight: 600; } .terms > div + div { margin-top: 0.75mm; }
+.terms dt, .terms dd { display: inline; } .terms dt { font-weight: 700; } .terms > div + div { margin-top: 0.55mm; }
 .facts > div { display: grid; grid-template-columns: 33mm minmax(0, 1fr); border-bottom: 0.2mm solid var(--rule); padding: 0.4mm 0; }
 .facts dd { overflow-wrap: anywhere; }
 .beside { display: grid; grid-template-columns: max-content minmax(0, 1fr); gap: 6mm; align-items: start; }
+.beside.even { grid-template-columns: repeat(2, minmax(0, 1fr)); }
 .numbers { display: grid; grid-template-columns: ${numberShares.map((share) => `${share}fr`).join(' ')}; padding: 0.5mm 0; }
 .numbers dt { font-size: ${mm(numberSize)}; line-height: 1.12; font-weight: 700; white-space: nowrap; } .numbers dd { padding-right: 3mm; }
 table { width: 100%; border-collapse: collapse; table-layout: fixed; }
 th { text-align: left; font-weight: 400; }
 th, td { padding: 0.4mm 2mm 0.4mm 0; border-bottom: 0.2mm solid var(--rule); vertical-align: top; overflow-wrap: anywhere; }
 td.patch svg { margin-top: 0.2mm; } td.name { font-weight: 600; }
-th:nth-child(1) { width: 16mm; } th:nth-child(2) { width: 49mm; } th:nth-child(3) { width: 39mm; }
-th:nth-child(4) { width: 20mm; } th:nth-child(5) { width: 26mm; }
+th:nth-child(1) { width: 16mm; } th:nth-child(2) { width: 30mm; } th:nth-child(3) { width: 54mm; }
+th:nth-child(4) { width: 18mm; } th:nth-child(5) { width: 28mm; }
 .ticks { display: none; }
 .stripe-columns { display: grid; gap: ${stripeMm.gap}mm; align-items: start; }
 .stripe-columns.a2 { grid-template-columns: repeat(2, minmax(0, 1fr)); } .stripe-columns.a3 { grid-template-columns: repeat(3, minmax(0, 1fr)); }
@@ -114,7 +115,7 @@ input[type='checkbox']:focus-visible { outline: 0.6mm solid var(--ink); outline-
 }
 @media screen and (max-width: 720px) {
   body { padding: 4mm 0; }
-  header, .beside, .stripe-columns.a2, .stripe-columns.a3 { grid-template-columns: minmax(0, 1fr); }
+  header, .beside, .beside.even, .stripe-columns.a2, .stripe-columns.a3 { grid-template-columns: minmax(0, 1fr); }
   header .place { text-align: left; }
   .numbers { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); } .numbers dt { font-size: 7mm; }
   .blanks { columns: 1; } .blanks > div { flex-wrap: wrap; height: auto; }

@@ -44,7 +44,11 @@ export interface TextStyle {
 export const usualTextMm = 2.6;
 
 /** One line of text whose baseline starts, is centred or ends at a point. */
-export function textAt([x, y]: Point, text: string, style: TextStyle = {}): string {
+export const textAt = (at: Point, text: string, style: TextStyle = {}): string =>
+  markupAt(at, escapeXml(text), style);
+
+/** The same of text that is markup already. */
+export function markupAt([x, y]: Point, markup: string, style: TextStyle = {}): string {
   const { size = usualTextMm, anchor = 'start', colour = palette.ink, weight, turn } = style;
   const attributes = {
     x,
@@ -55,7 +59,7 @@ export function textAt([x, y]: Point, text: string, style: TextStyle = {}): stri
     fill: colour,
     transform: turn ? `rotate(${round(turn)} ${round(x)} ${round(y)})` : null,
   };
-  return element('text', attributes, escapeXml(text));
+  return element('text', attributes, markup);
 }
 
 export const lineFrom = ([x1, y1]: Point, [x2, y2]: Point, attributes: Attributes = {}): string =>

@@ -147,10 +147,8 @@ function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): Vie
     ]),
     ...(['A', 'B'] as const).map((letter) => disc(at(between(...fold.edges[letter], 0.5)), letter)),
     written(at([topMiddle, band.depthMm + 1.4 / scale]), sheet.mouth, { anchor: 'middle' }),
-    written(at([bottomMiddle, -3.2 / scale]), sheet.bottom, { anchor: 'middle' }),
-    written(at([bottomMiddle, -6.6 / scale]), `- - ${sheet.foldBack}`, {
+    written(at([bottomMiddle, -3.2 / scale]), `${sheet.bottom} · - - ${sheet.foldBack}`, {
       anchor: 'middle',
-      colour: palette.quiet,
     }),
   ];
 }

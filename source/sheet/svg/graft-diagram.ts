@@ -13,11 +13,11 @@ import { arrow, disc, drawingOf, type Mark, marked, within, written } from './ma
 
 const threadColour = '#b3204d';
 const loopColour = '#8f887c';
-const pitch = 22.5;
-const [threadMm, loopMm] = [1.9, 2.5];
+const pitch = 18.4;
+const [threadMm, loopMm] = [1.6, 2.1];
 /** Ends of the loops of A and of B, and how far a leg stands from the middle of its loop at the gap and far from it. */
-const edges = { A: { end: 24, far: 3, towards: 1 }, B: { end: 47, far: 68, towards: -1 } } as const;
-const [legNear, legFar] = [5, 6.2];
+const edges = { A: { end: 18.4, far: 2.4, towards: 1 }, B: { end: 36.6, far: 52.6, towards: -1 } } as const;
+const [legNear, legFar] = [4, 5];
 
 type Edge = keyof typeof edges;
 
@@ -28,20 +28,20 @@ const middleOf = (edge: Edge, loop: number): number => (edge === 'A' ? loop : lo
 function loopPath(edge: Edge, loop: number): string {
   const { end, far, towards } = edges[edge];
   const x = middleOf(edge, loop);
-  const shoulder = end - towards * 7;
+  const shoulder = end - towards * 5.6;
   const leg = (side: -1 | 1): readonly [Point, Point] => [
     [x + side * legFar, far],
     [x + side * legNear, shoulder],
   ];
   const [[a, b], [d, c]] = [leg(-1), leg(1)];
-  const round = end + towards * 1.9;
-  return `M${pair(a)}L${pair(b)}C${pair([x - legNear + 0.6, round])} ${pair([x + legNear - 0.6, round])} ${pair(c)}L${pair(d)}`;
+  const round = end + towards * 1.5;
+  return `M${pair(a)}L${pair(b)}C${pair([x - legNear + 0.5, round])} ${pair([x + legNear - 0.5, round])} ${pair(c)}L${pair(d)}`;
 }
 
 /** Where the thread is seen inside a loop, just behind its end, towards one of its legs. */
 const inside = (edge: Edge, loop: number, side: -1 | 1): Point => {
   const { end, towards } = edges[edge];
-  return [middleOf(edge, loop) + side * 2.4, end - towards * 5];
+  return [middleOf(edge, loop) + side * 1.95, end - towards * 4];
 };
 
 /** One entry after another: up through A1, down through B1, up through B2, down through A1, up through A2 … */
@@ -98,13 +98,13 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
     });
   const numbers = over.map(({ from, to }, i): Mark => {
     const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-    return disc(flip(at), String(i + 1), 2.7);
+    return disc(flip(at), String(i + 1), 2.4);
   });
   const labels = loops.map(([edge, loop]): Mark => {
-    const y = edge === 'A' ? edges.A.far - 1.4 : edges.B.far + 4.4;
+    const y = edge === 'A' ? edges.A.far - 1.2 : edges.B.far + 3.9;
     return written(flip([middleOf(edge, loop), y]), `${edge}${loop}`, {
       anchor: 'middle',
-      size: 3.6,
+      size: 3.3,
       weight: 700,
     });
   });
@@ -112,7 +112,7 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
     flip([0, edges.A.far]),
     flip([middleOf('B', shownLoops + 1) + legFar + 2, edges.B.far]),
   ];
-  const tailAt = flip([3, edges.A.end - 8.5]);
+  const tailAt = flip([2.4, edges.A.end - 6.9]);
   const outer = mirrored ? 'start' : 'end';
   const end = fold.startsAtMouth ? words.mouth : words.bottom;
   return drawingOf(
@@ -125,8 +125,8 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
       ...numbers,
       ...labels,
       marked('', reach),
-      written(tailAt, words.tail, { anchor: outer, size: 3 }),
-      written(flip([3, (edges.A.end + edges.B.end) / 2 + 1]), end, { anchor: outer, size: 3 }),
+      written(tailAt, words.tail, { anchor: outer, size: 2.8 }),
+      written(flip([2.4, (edges.A.end + edges.B.end) / 2 + 1]), end, { anchor: outer, size: 2.8 }),
     ],
     { cloth: 'knit', text: words.knitSide },
   );
@@ -141,18 +141,18 @@ interface Strand {
 
 /** A pale edge, by which a strand is seen to lie over what it crosses; its ends go on into the strands behind. */
 function edgeOf({ from, to }: Strand, flip: (point: Point) => Point): string {
-  const part = 2.2 / Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const part = 1.8 / Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [start, stop] = [flip(between(from, to, part)), flip(between(to, from, part))];
   return strokePath(`M${pair(start)}L${pair(stop)}`, {
     stroke: palette.paper,
-    'stroke-width': threadMm + 1.2,
+    'stroke-width': threadMm + 1,
   });
 }
 
 /** Where the thread goes on to. */
 function away(strand: Strand | undefined, flip: (point: Point) => Point): Mark {
   const [x, y] = strand?.to ?? [0, 0];
-  return arrow(flip([x + 1, y]), flip([x + 6, y]), 0.6);
+  return arrow(flip([x + 0.8, y]), flip([x + 5, y]), 0.55);
 }
 
 /** The thread in pieces: over the gap from loop to loop, and behind the legs from one loop to the next of its edge. */
@@ -162,16 +162,16 @@ function threadOf(entries: readonly Entry[]): {
 } {
   const places = entries.map(({ edge, loop, way }) => inside(edge, loop, way === 'up' ? -1 : 1));
   const arch = (edge: Edge, from: Point, to: Point, order: number): Strand => {
-    const rise = edges[edge].towards * -4.6;
-    const d = `M${pair(from)}C${pair([from[0] + 2.6, from[1] + rise])} ${pair([to[0] - 2.6, to[1] + rise])} ${pair(to)}`;
+    const rise = edges[edge].towards * -3.8;
+    const d = `M${pair(from)}C${pair([from[0] + 2.1, from[1] + rise])} ${pair([to[0] - 2.1, to[1] + rise])} ${pair(to)}`;
     return { d, order, from, to };
   };
-  const behind: Strand[] = [arch('A', [4, edges.A.end - 7.2], places[0] as Point, 0)];
+  const behind: Strand[] = [arch('A', [3.2, edges.A.end - 5.9], places[0] as Point, 0)];
   const over: Strand[] = [];
   for (const [i, { edge, loop, way }] of entries.entries()) {
     const [from, to] = [
       places[i] as Point,
-      places[i + 1] ?? ([middleOf(edge, loop) + pitch * 0.62, edges[edge].end - 7.2] as Point),
+      places[i + 1] ?? ([middleOf(edge, loop) + pitch * 0.62, edges[edge].end - 5.9] as Point),
     ];
     if (way === 'down') behind.push(arch(edge, from, to, i + 1));
     else over.push({ d: `M${pair(from)}L${pair(to)}`, order: i + 1, from, to });

@@ -3,17 +3,17 @@ import type { SheetWords } from '../../wording/sheet.en.ts';
 import { type Drawing, pair, palette, strokePath } from './element.ts';
 import { arrow, drawingOf, marked, within, written } from './mark.ts';
 
-const [widthMm, middle, step, bars] = [60, 14, 10, 5] as const;
+const [widthMm, middle, step, bars, deepMm] = [60, 9.2, 10, 5, 9] as const;
 const threadColour = '#b3204d';
 
 /** How far each edge stands from the middle. */
-const gapAt = (x: number): number => Math.max(0.3, Math.min(4.4, (x - 15) / 6));
+const gapAt = (x: number): number => Math.max(0.3, Math.min(3, (x - 15) / 6));
 const barAt = (x: number, side: -1 | 1): number => middle + side * (gapAt(x) + 3.6);
 const columns = Array.from({ length: bars }, (_, i) => 6 + i * step);
 
 function cloth(side: -1 | 1): string {
   const edge = [0, ...columns, widthMm].map((x) => pair([x, middle + side * gapAt(x)]));
-  const far = middle + side * 13;
+  const far = middle + side * deepMm;
   return strokePath(`M${edge.join('L')}L${pair([widthMm, far])}L${pair([0, far])}Z`, {
     fill: palette.pale,
     stroke: palette.rule,
@@ -60,8 +60,8 @@ export function seamDiagram(words: SheetWords): Drawing {
     words.shows.seam,
     [
       marked(cloth(-1) + cloth(1), [
-        [0, middle - 13],
-        [widthMm, middle + 13],
+        [0, middle - deepMm],
+        [widthMm, middle + deepMm],
       ]),
       within(
         strokePath(threadPath(), {
@@ -73,8 +73,8 @@ export function seamDiagram(words: SheetWords): Drawing {
       ),
       ...columns.flatMap((x, i) => [within(bar(x, -1, i + 1)), within(bar(x + step / 2, 1, i + 1))]),
       arrow([end + step / 2 + 2.2, endY], [widthMm + 4, endY], 0.5),
-      written([1.6, middle - 9.6], words.front, { size }),
-      written([1.6, middle + 11.6], words.back, { size }),
+      written([1.6, middle - deepMm + 2.7], words.front, { size }),
+      written([1.6, middle + deepMm - 0.8], words.back, { size }),
     ],
     { cloth: 'knit', text: words.knitSide },
   );

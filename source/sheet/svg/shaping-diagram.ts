@@ -2,6 +2,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
+import { wordsOrNull } from '../../wording/act-words.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Drawing, element, lineFrom, palette } from './element.ts';
 import { drawingOf, type Mark, marked, written } from './mark.ts';
@@ -20,9 +21,7 @@ interface EdgePicture {
 }
 
 const size = 4.6;
-const rowMm = 8;
-/** As wide as a page is printed. */
-const mostMm = 180;
+const rowMm = 7;
 
 export function shapingDiagram(plan: Plan, words: Words): Drawing {
   const { sheet, bench } = words;
@@ -46,9 +45,9 @@ export function shapingDiagram(plan: Plan, words: Words): Drawing {
     }
     x += needles.length * pitch + 10;
   }
-  marks.push(...legend(sheet, x, labelMm));
+  marks.push(...legend(sheet));
   return drawingOf(
-    sheet.shows.shaping(plan.brief.crawl),
+    [sheet.shows.shaping, ...firstMove(plan).map(({ act }) => wordsOrNull(words.inShort, act))].join(' '),
     marks,
     { cloth: 'purl', text: sheet.purlSide },
     size,
@@ -81,19 +80,20 @@ function edgesOf(plan: Plan): readonly EdgePicture[] {
   return edges.toSorted((a, b) => (a.side === b.side ? 0 : a.side === 'left' ? -1 : 1));
 }
 
-/** What the signs mean: right of the needles, or below them where they take all the room. */
-function legend({ needles }: Words['sheet'], from: number, left: number): readonly Mark[] {
+/** What the signs mean, in a line below. */
+function legend({ needles }: Words['sheet']): readonly Mark[] {
   const signs = [
     ['empty', needles.empty],
     ['doubled', needles.doubled],
     ['out-of-work', needles.outOfWork],
   ] as const;
-  const wide = Math.max(...signs.map(([, text]) => textWidth(text, size))) + 6;
-  const [x, y] = from + wide <= mostMm ? [from, 0] : [left, 3 * rowMm];
-  return signs.flatMap(([look, text], i) => [
-    needle(look, x + 2.2, y + i * rowMm - 1.6),
-    written([x + 6, y + i * rowMm], text, { size, colour: palette.quiet }),
-  ]);
+  const y = 3 * rowMm;
+  let x = 0;
+  return signs.flatMap(([look, text]) => {
+    const at = x;
+    x += textWidth(text, size) + 9;
+    return [needle(look, at + 2.2, y - 1.6), written([at + 5.4, y], text, { size, colour: palette.quiet })];
+  });
 }
 
 function firstMove(plan: Plan): readonly Step[] {

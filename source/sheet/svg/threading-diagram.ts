@@ -10,7 +10,7 @@ import { drawingOf, type Mark, marked, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 const [leastStepMm, mostStepMm] = [5.6, 9];
-const lineMm = 15;
+const lineMm = 10.5;
 const size = 2.7;
 
 interface Place {
@@ -53,15 +53,15 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
     return [
       within(lineFrom([0, y], [end, y], { stroke: palette.rule, 'stroke-width': 0.25 })),
       marked('', [
-        [0, y - 4.5],
-        [end, y + 4.5],
+        [0, y - 3],
+        [end, y + 3],
       ]),
       ...strands(places, from, end).map(within),
       ...(eyelets.secondFrom === null ? [] : secondStrands(places, eyelets, from, end).map(within)),
       ...places.map((place) => within(holeAt(place))),
       ...places
         .filter(({ number }) => number % 5 === 0 || number === 1 || number === made)
-        .map(({ number, x }) => written([x, y + 7.4], String(number), { anchor: 'middle', size })),
+        .map(({ number, x }) => written([x, y + 5.6], String(number), { anchor: 'middle', size })),
       written([-1.5, y + 0.9], isFirst ? words.graftLine : '…', { anchor: 'end', size }),
       written([end + 1.5, y + 0.9], isLast ? words.graftLine : '…', { size }),
     ];
@@ -70,11 +70,11 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
     (eyelets.secondFrom === null ? words.shows.threading : words.shows.threadingOfTwo)(used.length, made),
     [
       ...marks,
-      written([0, lines * lineMm - 3.4], words.cordOutside, { size, colour: palette.quiet }),
+      written([0, lines * lineMm - 1], words.cordOutside, { size, colour: palette.quiet }),
       ...(eyelets.secondFrom === null
         ? []
         : [
-            written([0, lines * lineMm + 0.6], words.secondCord(eyelets.secondFrom), {
+            written([0, lines * lineMm + 2.8], words.secondCord(eyelets.secondFrom), {
               size,
               colour: secondColour,
             }),
