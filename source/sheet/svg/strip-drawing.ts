@@ -5,9 +5,10 @@ import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
 import { measure } from './dimension.ts';
-import { type Drawing, element, lineFrom, palette, pointList } from './element.ts';
+import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 import { arrow, disc, drawingOf, type Mark, marked, reachOf, within, written } from './mark.ts';
+import { textWidth } from './text-width.ts';
 
 export interface StripDrawingOptions {
   readonly widthMm: number;
@@ -76,7 +77,7 @@ export function stripMarks(plan: Plan, { sheet }: Words, options: StripDrawingOp
     disc(middleOf(leadingStart, trailingStart, -inwards), 'B', letterR),
     mouth,
     bottom,
-    ...(bare ? [] : sizes(plan, sheet, corners, bedY)),
+    ...(bare ? [] : sizes(plan, sheet, corners, bedY, reachOf([mouth, bottom]).right)),
   ];
 }
 
@@ -85,9 +86,14 @@ const middleOf = (one: Point, other: Point, down: number): Point => {
   return [x, y + down];
 };
 
-/** A name along a slanting edge, on its outer side. */
+/** A name along a slanting edge, on its outer side; level beside an edge that is shorter than the name. */
 function alongEdge(from: Point, to: Point, text: string, side: 'left' | 'right'): Mark {
   const [x, y] = between(from, to, 0.5);
+  if (Math.hypot(to[0] - from[0], to[1] - from[1]) < textWidth(text, usualTextMm)) {
+    const off = 1.2 + Math.abs((to[0] - from[0]) / (to[1] - from[1]));
+    const [at, anchor] = side === 'left' ? [x - off, 'end' as const] : [x + off, 'start' as const];
+    return written([at, y + 0.9], text, { anchor });
+  }
   const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   const upright = turn < -90 ? turn + 180 : turn;
   const rad = (upright * Math.PI) / 180;
@@ -104,6 +110,7 @@ function sizes(
   sheet: Words['sheet'],
   [trailingStart, leadingStart, leadingEnd]: readonly [Point, Point, Point, Point],
   bedY: number,
+  namesRight: number,
 ): readonly Mark[] {
   const { stitches, rows, gauge } = plan;
   const [left, right] = [
@@ -111,7 +118,7 @@ function sizes(
     Math.max(trailingStart[0], leadingStart[0]),
   ];
   const y = trailingStart[1];
-  const reach = Math.max(right, leadingEnd[0], 0);
+  const reach = Math.max(right, leadingEnd[0], namesRight - 2, 0);
   const way = crawl(plan, sheet, [leadingEnd[0], bedY]);
   // Clear of the strip's lowest row, and of the words on the way it crawls.
   const onRight = Math.max(reach, leadingEnd[0] + Math.abs(right - left), reachOf(way).right) + 4;
