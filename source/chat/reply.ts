@@ -93,6 +93,9 @@ export function replyTo(
     case 'tag':
     case 'record':
     case 'another':
+    case 'keep':
+    case 'forget':
+    case 'shelf':
     case 'stop':
     case 'bags':
     case 'open':

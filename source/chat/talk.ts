@@ -49,6 +49,9 @@ type Passed = Extract<
       | 'tag'
       | 'record'
       | 'another'
+      | 'keep'
+      | 'forget'
+      | 'shelf'
       | 'quit';
   }
 >;

@@ -32,6 +32,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { prepareScreen, print } from './outcome.ts';
+import { ownShelf } from './own-shelf.ts';
 
 export interface AskOptions {
   readonly settings: Settings;
@@ -51,7 +52,7 @@ export async function askForBag({
   source,
   mayCancel,
 }: AskOptions): Promise<QuestionsEnd> {
-  const interview = beginInterview(readDraft(readDraftFile(draftPath()), words), words);
+  const interview = beginInterview(readDraft(readDraftFile(draftPath()), words), words, ownShelf());
   const hasAnswers = Object.keys(interview.answers).length > 0;
   let areKept = hasAnswers;
   const lines = [

@@ -8,6 +8,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
 import { sayState } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
+import { writeOffBag } from './own-shelf.ts';
 
 /** What is about to be thrown away: its name and how far it is, or its file where that is all that can be told. */
 const sayBag = ({ path, tally }: ListedLog, words: Words): string =>
@@ -27,6 +28,7 @@ export function discardNamed(
 }
 
 export function discard(path: string, what: string, words: Words): Result<string, string> {
+  writeOffBag(path);
   const done = discardLog(path, discardFolder());
   return done.ok ? succeed(words.logs.discarded(what)) : fail(formatFileFault(done.fault, words));
 }

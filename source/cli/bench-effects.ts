@@ -8,9 +8,9 @@ import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { recordOf } from '../journal/record.ts';
 import type { Announce } from '../screen/bench/announce.ts';
-import type { BenchMessage, BenchStore } from '../screen/bench/bench-state.ts';
+import type { BenchMessage, BenchStore, ShelfWish } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
-import type { Result } from '../shared/result.ts';
+import { type Result, succeed } from '../shared/result.ts';
 import { sayBagEnd } from '../wording/bag-end.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
 import { sayBags, sayState } from '../wording/logs.ts';
@@ -19,10 +19,24 @@ import { discardNamed, restore } from './bags-in-hand.ts';
 import { planAnother } from './match-bag.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
+import { forgetOnShelf, keepOnShelf, tellShelf } from './own-shelf.ts';
 import { openRecording } from './read-input.ts';
 import { speakIn } from './settings.ts';
 
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });
+
+function useShelf(log: SessionLog, wish: ShelfWish, words: Words): Result<readonly string[], string> {
+  switch (wish.kind) {
+    case 'keep':
+      return keepOnShelf(log, wish.what, wish.text, words);
+    case 'forget': {
+      const done = forgetOnShelf(wish.what, wish.name, words);
+      return done.ok ? succeed([done.value]) : done;
+    }
+    case 'shelf':
+      return tellShelf(words);
+  }
+}
 
 const tellOf = (result: Result<string, string>): BenchMessage =>
   told(result.ok ? result.value : result.fault);
@@ -72,6 +86,10 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
   'plan-another': ({ wish }, send, { words }) => {
     const planned = planAnother(log, wish, words);
     send(planned.ok ? { is: 'another', another: planned.value } : told(planned.fault));
+  },
+  'use-shelf': ({ wish }, send, { words }) => {
+    const done = useShelf(log, wish, words);
+    send(told(...(done.ok ? done.value : [done.fault])));
   },
   'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);

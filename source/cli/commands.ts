@@ -181,6 +181,13 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     run: async ({ given, words }) => (await logs()).listBags(given.has('json'), words),
   },
   {
+    name: 'shelf',
+    takes: [],
+    summary: ({ shelf }) => shelf.outside,
+    options: [json],
+    run: async (asked) => (await import('./own-shelf.ts')).printShelf(asked),
+  },
+  {
     name: 'completion',
     takes: ['SHELL'],
     choices: shells,

@@ -12,6 +12,7 @@ import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { withLearned } from './own-bags.ts';
+import { ownShelf } from './own-shelf.ts';
 
 /** The plan of a brief file, or one sentence that names the file and what is wrong in it. */
 export const readPlan = (path: string, words: Words): Result<Plan, string> => planFile(path, planBag, words);
@@ -39,7 +40,7 @@ export function readBriefAt(
 ): Result<BriefFile, string> {
   const text = readBriefText(path);
   if (!text.ok) return fail(explain(text.fault, words));
-  const brief = parseBrief(text.value);
+  const brief = parseBrief(text.value, ownShelf);
   return brief.ok ? brief : fail(`${path}: ${formatFault(brief.fault, words)}`);
 }
 

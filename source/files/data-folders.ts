@@ -9,6 +9,8 @@ export const logFolder = (): string => join(folders().data, 'bags');
 export const discardFolder = (): string => join(folders().data, 'discarded');
 /** Where briefs are kept that the questions made. */
 export const briefFolder = (): string => join(folders().data, 'briefs');
+/** Beds, swatches and yarns that are kept under names. */
+export const shelfPath = (): string => join(folders().data, 'shelf.json');
 /** Answers to questions that were not asked to the end. */
 export const draftPath = (): string => join(folders().data, 'new-bag.json');
 /** For what can be made again. */

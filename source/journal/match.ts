@@ -36,24 +36,37 @@ export function matchBrief(
   { name, isLearned }: { readonly name: string; readonly isLearned: boolean },
 ): Json {
   const like = { ...briefLike(file, session), name };
-  const { size } = session.job.plan;
   switch (wish.is) {
     case 'same':
       return like;
     case 'turned':
       return turned(like, 1);
     case 'larger':
-      return { ...like, bag: { widthCm: sizeUp * size.widthCm, depthCm: sizeUp * size.depthCm } };
+      return { ...like, bag: scaled(session, sizeUp) };
     case 'smaller':
-      return { ...like, bag: { widthCm: size.widthCm / sizeUp, depthCm: size.depthCm / sizeUp } };
+      return { ...like, bag: scaled(session, 1 / sizeUp) };
     case 'size': {
       const { width, depth } = (isLearned ? null : outcomeOf(session)) ?? { width: 1, depth: 1 };
-      return { ...like, bag: { widthCm: wish.widthCm / width, depthCm: wish.depthCm / depth } };
+      return {
+        ...like,
+        bag: { ...boxedOf(session, 1), widthCm: wish.widthCm / width, depthCm: wish.depthCm / depth },
+      };
     }
     case 'yarns':
       return inOtherYarns(like, wish.yarns);
   }
 }
+
+function scaled(session: Session, by: number): Json {
+  const { widthCm, depthCm } = session.job.plan.size;
+  return { ...boxedOf(session, by), widthCm: by * widthCm, depthCm: by * depthCm };
+}
+
+/** A boxed bottom grows with the bag. */
+const boxedOf = ({ job }: Session, by: number): Json => {
+  const { boxedCm } = job.plan.brief;
+  return boxedCm > 0 ? { boxedCm: by * boxedCm } : {};
+};
 
 interface Coloured {
   readonly yarns: Readonly<Record<string, Json>>;

@@ -32,45 +32,48 @@ const contentsSchema = v.strictObject({
 
 const countsSchema = v.strictObject({ stitches: whole(1, 400), rows: whole(1, 20_000), ...boxed });
 
+export const bedSchema = v.strictObject({
+  needles: whole(10, 400),
+  pitchMm: between(2, 20),
+  marginNeedles: v.optional(whole(0, 50)),
+  place: v.optional(v.picklist(['centre', 'end'])),
+  park: v.optional(v.picklist(['home', 'ends'])),
+  without: v.optional(v.pipe(v.array(v.picklist(['comb', 'slip', 'counter'])), v.maxLength(3))),
+});
+
+export const swatchSchema = v.strictObject({
+  stitches: between(1, 2000),
+  rows: between(1, 2000),
+  widthCm: v.optional(between(0.5, 500)),
+  heightCm: v.optional(between(0.5, 500)),
+  widthIn: v.optional(between(0.2, 200)),
+  heightIn: v.optional(between(0.2, 200)),
+  state: v.optional(state),
+  loopLengthMm: v.optional(between(1, 200)),
+  rowYarnCm: v.optional(between(1, 10_000)),
+  asideCm: v.optional(between(-100, 100)),
+  stitchSize: v.optional(plainName(20)),
+  guess: v.optional(v.boolean()),
+});
+
+export const yarnSchema = v.strictObject({
+  colour: v.pipe(v.string(), v.regex(colourPattern)),
+  metresPer100g: between(1, 100_000),
+  grams: v.optional(between(0, 100_000)),
+  pricePer100g: v.optional(between(0, 1_000_000)),
+});
+
 export const briefSchema = v.strictObject({
   name: plainName(200),
-  bed: v.strictObject({
-    needles: whole(10, 400),
-    pitchMm: between(2, 20),
-    marginNeedles: v.optional(whole(0, 50)),
-    place: v.optional(v.picklist(['centre', 'end'])),
-    park: v.optional(v.picklist(['home', 'ends'])),
-    without: v.optional(v.pipe(v.array(v.picklist(['comb', 'slip', 'counter'])), v.maxLength(3))),
-  }),
-  swatch: v.strictObject({
-    stitches: between(1, 2000),
-    rows: between(1, 2000),
-    widthCm: v.optional(between(0.5, 500)),
-    heightCm: v.optional(between(0.5, 500)),
-    widthIn: v.optional(between(0.2, 200)),
-    heightIn: v.optional(between(0.2, 200)),
-    state: v.optional(state),
-    loopLengthMm: v.optional(between(1, 200)),
-    rowYarnCm: v.optional(between(1, 10_000)),
-    asideCm: v.optional(between(-100, 100)),
-    stitchSize: v.optional(plainName(20)),
-    guess: v.optional(v.boolean()),
-  }),
+  bed: bedSchema,
+  swatch: swatchSchema,
   finishState: v.optional(state),
   bag: v.union([sizeSchema, contentsSchema, countsSchema]),
   crawl: v.optional(side),
   homeSide: v.optional(side),
   edgeStitches: v.optional(whole(1, 3)),
   shapeEveryRows: v.optional(v.picklist([2, 4, 6, 8])),
-  yarns: v.record(
-    yarnName,
-    v.strictObject({
-      colour: v.pipe(v.string(), v.regex(colourPattern)),
-      metresPer100g: between(1, 100_000),
-      grams: v.optional(between(0, 100_000)),
-      pricePer100g: v.optional(between(0, 1_000_000)),
-    }),
-  ),
+  yarns: v.record(yarnName, yarnSchema),
   stripes: v.optional(
     v.pipe(
       v.array(v.strictObject({ yarn: yarnName, rows: evenRows(2, 40) })),

@@ -73,6 +73,13 @@ export type BriefFault =
       readonly yarn: string;
       readonly known: readonly string[];
     }
+  /** A name that stands where figures could stand, and nothing on the shelf is called so. */
+  | {
+      readonly code: 'brief/not-on-shelf';
+      readonly kind: 'bed' | 'swatch' | 'yarn';
+      readonly name: string;
+      readonly known: readonly string[];
+    }
   | { readonly code: 'brief/reserved-yarn'; readonly yarn: string }
   | { readonly code: 'brief/waste-is-a-yarn'; readonly yarn: string }
   | { readonly code: 'brief/stripes-and-scraps' }

@@ -6,6 +6,7 @@ import { completeBrief } from './complete-brief.ts';
 import { explainIssues, findOddShape } from './explain-issue.ts';
 import type { BriefFault } from './fault.ts';
 import { findJsonSlip } from './json-slip.ts';
+import { emptyShelf, namesShelf, type Shelf, takeFromShelf } from './shelf.ts';
 
 /** Far more than any brief needs; a file beyond it is another file, given by mistake. */
 const mostCharacters = 1_000_000;
@@ -24,9 +25,14 @@ function readJson(file: string): Result<unknown, BriefFault> {
   return fail({ code: 'brief/not-json', ...place, slip: slip.slip, found: slip.found });
 }
 
-/** Reads a brief from the text of its file; the first thing wrong comes back as a fault. */
-export function parseBrief(text: string): Result<BriefFile, BriefFault> {
-  const json = readJson(text);
+/** Reads a brief from the text of its file; the first thing wrong comes back as a fault. `shelf` is asked for what it names. */
+export function parseBrief(
+  text: string,
+  shelf: () => Shelf = () => emptyShelf,
+): Result<BriefFile, BriefFault> {
+  const written = readJson(text);
+  if (!written.ok) return written;
+  const json = namesShelf(written.value) ? takeFromShelf(written.value, shelf()) : written;
   if (!json.ok) return json;
   const brief = readBrief(json.value);
   return brief.ok ? succeed({ json: json.value, brief: brief.value }) : brief;

@@ -56,6 +56,8 @@ export function formatBriefFault(fault: BriefFault, words: Words): string {
       return words.brief.twoSizes(fault.keys, toWrite('bag', words) ?? '');
     case 'brief/no-yarns':
       return words.brief.noYarns(toWrite('yarns', words) ?? '');
+    case 'brief/not-on-shelf':
+      return words.shelf.notThere(fault.kind, quote(fault.name), fault.known);
     case 'brief/unknown-yarn':
       return unknownYarn(fault, words);
     case 'brief/reserved-yarn':

@@ -187,6 +187,20 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     summary: 'wie alle Einstellungen stehen; jede allein getippt sagt ihre eigene',
     gist: 'wie die Einstellungen stehen',
   },
+  keep: {
+    usage: 'keep bed NAME, keep swatch NAME, keep yarn NAME mit dem, was man weiß, keep yarns',
+    summary: 'Nadelbett, Maschenprobe oder ein Garn dieses Beutels unter einem Namen für andere behalten',
+    gist: 'Bett, Probe, Garn behalten',
+  },
+  forget: {
+    usage: 'forget bed / swatch / yarn NAME',
+    summary: 'etwas aus dem Regal nehmen',
+    gist: 'etwas aus dem Regal nehmen',
+  },
+  shelf: {
+    summary: 'was im Regal liegt, wie viel Garn noch da ist und was daraus werden kann',
+    gist: 'Betten, Proben, Garne',
+  },
   practice: {
     summary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
     gist: 'zum Übungsbeutel',

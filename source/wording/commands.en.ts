@@ -191,6 +191,20 @@ const lines = ({ choice }: Amounts) => ({
     summary: 'how all settings stand; each of them typed alone says its own',
     gist: 'how the settings stand',
   },
+  keep: {
+    usage: 'keep bed NAME, keep swatch NAME, keep yarn NAME with what is known of it, keep yarns',
+    summary: 'keep the bed, the swatch or a yarn of this bag under a name, for other bags',
+    gist: 'keep bed, swatch or yarn',
+  },
+  forget: {
+    usage: 'forget bed / swatch / yarn NAME',
+    summary: 'take something off the shelf',
+    gist: 'take something off the shelf',
+  },
+  shelf: {
+    summary: 'what is kept, what is left of the yarns, and what could be made of them',
+    gist: 'beds, swatches, yarns left',
+  },
   practice: {
     summary: 'go to the practice bag; this one is saved, and waits',
     gist: 'go to the practice bag',

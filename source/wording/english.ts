@@ -26,6 +26,7 @@ import { reasons } from './reasons.en.ts';
 import { record } from './record.en.ts';
 import { settings } from './settings.en.ts';
 import { sheet } from './sheet.en.ts';
+import { shelf } from './shelf.en.ts';
 import { shouted } from './shouted.en.ts';
 import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
@@ -53,6 +54,7 @@ export const english = {
   help,
   settings,
   sheet,
+  shelf,
   logs,
   player,
   measured,

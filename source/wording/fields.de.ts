@@ -32,6 +32,7 @@ export const fields = (_: Amounts): FieldsWords => ({
   'swatch.asideCm':
     'Wie weit die obere Kante rechts von der unteren steht, rechte Seite zu dir; nach links unter 0. Meist 0.',
   'swatch.stitchSize': 'Was der Knopf am Schlitten zeigte, etwa "6".',
+  'swatch.guess': 'Ob niemand sie gemessen hat und sie nach dem Nadelbett geschätzt ist. Üblich nicht.',
   finishState: 'Der Zustand, in dem der Beutel benutzt wird und seine Größe haben soll. Meist der der Probe.',
   bag: 'Wie groß er sein soll, auf eine von drei Arten: widthCm und depthCm, oder contents, oder stitches und rows.',
   'bag.widthCm': 'Seine Breite, genäht und flach liegend.',

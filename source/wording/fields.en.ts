@@ -32,6 +32,7 @@ export const fields = (_: Amounts) => ({
   'swatch.asideCm':
     'How far the top edge stands to the right of the bottom edge, knit side facing; to the left it is below 0. Usually 0.',
   'swatch.stitchSize': 'What the dial of the carriage showed, such as "6".',
+  'swatch.guess': 'Whether nobody has measured it and the bed is taken for a guess. Usually not.',
   finishState:
     'The state in which the bag will be used, and in which its size is wanted. Usually that of the swatch.',
   bag: 'How big it shall be, in one of three ways: widthCm and depthCm, or contents, or stitches and rows.',

@@ -26,6 +26,7 @@ import { reasons } from './reasons.de.ts';
 import { record } from './record.de.ts';
 import { settings } from './settings.de.ts';
 import { sheet } from './sheet.de.ts';
+import { shelf } from './shelf.de.ts';
 import { shouted } from './shouted.de.ts';
 import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
@@ -55,6 +56,7 @@ const topics: Topics = {
   help,
   settings,
   sheet,
+  shelf,
   logs,
   player,
   measured,

@@ -1,5 +1,6 @@
 /** Commands about what is kept: notes, marks, weights, bags, drawings, files. */
-import { type Result, succeed } from '../../shared/result.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
+import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent } from '../grammar/intent.ts';
 import { parseMatch } from '../grammar/parse-match.ts';
 import {
@@ -16,6 +17,29 @@ function parseDiscard(rest: string): Result<Intent, ChatFault> {
   const sure = /(?:^|\s)(?:yes|ja)$/i.exec(rest);
   const bag = (sure ? rest.slice(0, sure.index) : rest).trim();
   return succeed({ kind: 'discard', bag: bag === '' ? null : bag, sure: sure !== null });
+}
+
+const kinds = ['bed', 'swatch', 'yarn', 'yarns'] as const;
+
+/** `keep bed workroom`, `keep yarns`: what, and what stands behind it. */
+function whatToKeep(rest: string, words: Words): readonly [(typeof kinds)[number] | undefined, string] {
+  const [word = '', ...more] = rest.split(/\s+/);
+  const meant = words.understand(word, new Set(kinds)).toLowerCase();
+  return [kinds.find((kind) => kind === meant), more.join(' ')];
+}
+
+function parseKeep(rest: string, words: Words): Result<Intent, ChatFault> {
+  const [what, text] = whatToKeep(rest, words);
+  if (what === undefined || (text === '') !== (what === 'yarns'))
+    return fail({ code: 'chat/needs-more', usage: 'keep bed workroom' });
+  return succeed({ kind: 'keep', what, text });
+}
+
+function parseForget(rest: string, words: Words): Result<Intent, ChatFault> {
+  const [what, name] = whatToKeep(rest, words);
+  if (what === undefined || what === 'yarns' || name === '')
+    return fail({ code: 'chat/needs-more', usage: 'forget bed workroom' });
+  return succeed({ kind: 'forget', what, name });
 }
 
 const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;
@@ -146,6 +170,27 @@ export const keepCommands: readonly ChatCommand[] = [
     example: 'record',
     follows: [],
     parse: plainIntent({ kind: 'record' }, 'record'),
+  },
+  {
+    name: 'keep',
+    aliases: [],
+    example: 'keep bed workroom',
+    follows: ['bed', 'swatch', 'yarn', 'yarns'],
+    parse: parseKeep,
+  },
+  {
+    name: 'forget',
+    aliases: [],
+    example: 'forget bed workroom',
+    follows: ['bed', 'swatch', 'yarn'],
+    parse: parseForget,
+  },
+  {
+    name: 'shelf',
+    aliases: [],
+    example: 'shelf',
+    follows: [],
+    parse: plainIntent({ kind: 'shelf' }, 'shelf'),
   },
   {
     name: 'another',

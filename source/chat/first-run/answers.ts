@@ -1,5 +1,6 @@
 /** What the questions ask for: seven answers make a brief. */
 import type { BriefFault } from '../../planning/fault.ts';
+import type { KeptBed, KeptSwatch } from '../../planning/shelf.ts';
 import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
 import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
@@ -22,9 +23,9 @@ export interface Values {
     | { readonly widthCm: number; readonly depthCm: number }
     /** What goes in; `usual` where its measures are those of the thing that was named. */
     | (Contents & { readonly usual?: UsualThing });
-  readonly bed: { readonly needles: number; readonly pitchMm: number };
+  readonly bed: KeptBed;
   /** Null where nobody has swatched yet: the bed is taken for a guess. */
-  readonly swatch: MeasuredSwatch | null;
+  readonly swatch: (MeasuredSwatch & Partial<KeptSwatch>) | null;
   readonly first: YarnAnswer;
   /** Null knits all in the first. */
   readonly second: YarnAnswer | null;

@@ -314,3 +314,31 @@ it.each([
     .flatMap((text) => text.split(/(?<=[.?!]) (?=\p{Lu})/u));
   expect(sentences.filter((sentence) => sentence.length > longest)).toEqual([]);
 });
+
+describe('answers from the shelf', () => {
+  const yarn = { colour: '#d9b36c', metresPer100g: 210, grams: 43, pricePer100g: null, since: '' };
+  const shelf = {
+    beds: { workroom: { needles: 150, pitchMm: 6.5, without: ['comb' as const] } },
+    swatches: {
+      'sand on 6': { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, loopLengthMm: 17.1 },
+    },
+    yarns: { sand: yarn },
+  };
+  const answers = typing(start, 'Bag', '').interview.answers;
+
+  it('are offered by name, and bring all that is kept with them', () => {
+    const asked = beginInterview(answers, spoken(), shelf);
+    expect(interviewView(asked).asIn).toContain('workroom from your shelf');
+    const { interview, lines } = typing(asked, 'Workroom', 'sand on 6', 'sand', 'none');
+    expect(interview.at).toBe('plan');
+    expect(lines[0]?.text).toContain('second yarn: none');
+    const made = briefFileOf(valuesOf(interview.answers, spoken()));
+    expect(made.ok && made.value.brief).toMatchObject({
+      bed: { needles: 150, without: ['comb'] },
+      swatch: { loopLengthMm: 17.1 },
+    });
+    expect(made.ok && made.value.brief.yarns.get('sand')).toMatchObject({ colour: '#d9b36c', grams: 43 });
+    // They are kept from one start to the next, whatever becomes of the shelf.
+    expect(readDraft(draftOf(interview.answers), spoken())).toEqual(interview.answers);
+  });
+});

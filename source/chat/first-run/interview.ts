@@ -1,5 +1,6 @@
 /** The questions as a state, and what a typed line does to it. Nothing is performed here: the effect is part of the answer. */
 import type { PlanFault } from '../../planning/fault.ts';
+import { emptyShelf, type Shelf } from '../../planning/shelf.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { explainWord } from '../../wording/explain.ts';
@@ -9,6 +10,7 @@ import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
 import { doubtsOf, sayLookAgain, sayShortPlan } from './first-plan.ts';
+import { fromShelf } from './kept-answers.ts';
 import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { readInterviewLine, type Wish } from './read-line.ts';
@@ -21,6 +23,8 @@ export interface Interview {
   readonly at: QuestionId | 'plan';
   /** Bare numbers mean their units. */
   readonly words: Words;
+  /** Answers may name what lies on it. */
+  readonly shelf: Shelf;
   /** What speaks against the bag was said, and Enter was asked for once more. */
   readonly warned?: true;
 }
@@ -39,9 +43,9 @@ export interface Update {
 }
 
 /** Goes on with the first question that has no answer. */
-export function beginInterview(answers: Answers, words: Words): Interview {
+export function beginInterview(answers: Answers, words: Words, shelf: Shelf = emptyShelf): Interview {
   const open = askedOf(answers, words).find((id) => answers[id] === undefined);
-  return { answers, at: open ?? 'plan', words };
+  return { answers, at: open ?? 'plan', words, shelf };
 }
 
 export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
@@ -109,9 +113,9 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
 
 /** An empty line, or one that says nobody knows, keeps the answer that is there, or else takes what is usual. */
 function give(interview: Interview, id: QuestionId, typed: string): Result<Update, AnswerFault> {
-  const { answers, words } = interview;
+  const { answers, words, shelf } = interview;
   const { length } = words.units;
-  const line = id !== 'name' && isUnsure(typed) ? '' : typed;
+  const line = id !== 'name' && isUnsure(typed) ? '' : (fromShelf(id, typed, shelf) ?? typed);
   const given = line === '' && answers[id] ? answers[id] : { line, length };
   const after = withAnswer(answers, id, given, words);
   if (id === 'name' || !after.ok) {
@@ -137,8 +141,8 @@ function giveAll({ answers, words }: Interview, parts: readonly Part[]): Result<
   );
 }
 
-function taken({ words }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
-  const next = beginInterview(answers, words);
+function taken({ words, shelf }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
+  const next = beginInterview(answers, words, shelf);
   const values = valuesOf(answers, words);
   const said = given.map((id) => sayGiven(id, values, words));
   return update(next, [...said, ...planLines(next)]);

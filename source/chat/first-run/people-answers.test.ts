@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { spoken } from '../../../test/fixtures/spoken.ts';
+import { emptyShelf } from '../../planning/shelf.ts';
 import { usualContents } from '../../planning/usual-contents.ts';
 import { type QuestionId, questionIds, type Values } from './answers.ts';
 import { beginInterview, updateInterview } from './interview.ts';
@@ -244,7 +245,7 @@ describe('an answer as people give it', () => {
     ['swatch', '28 40 10 10', 'which number is which'],
   ] as const)('%s: %s is asked about, and nothing is taken', (id, line, asks) => {
     expect(understood(id, line)).toEqual({});
-    const { lines } = updateInterview({ answers: {}, at: id, words: metricWords }, line);
+    const { lines } = updateInterview({ answers: {}, at: id, words: metricWords, shelf: emptyShelf }, line);
     expect(lines.map(({ text }) => text).join(' ')).toContain(asks);
   });
 });
@@ -294,7 +295,7 @@ it('never crashes, ends or swallows a number, whatever is typed', () => {
   const line = fc.array(word, { minLength: 1, maxLength: 8 }).map((words) => words.join(' '));
   fc.assert(
     fc.property(fc.constantFrom(...questionIds), line, (id, typed) => {
-      const update = updateInterview({ answers: {}, at: id, words: metricWords }, typed);
+      const update = updateInterview({ answers: {}, at: id, words: metricWords, shelf: emptyShelf }, typed);
       expect(update.lines.length + (update.effect ? 1 : 0)).toBeGreaterThan(0);
       const { first } = valuesOf(update.interview.answers, metricWords);
       // What is left of a yarn's line is its name, and no number may hide in it.

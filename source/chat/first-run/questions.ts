@@ -4,6 +4,7 @@ import type { Words } from '../../wording/words.ts';
 import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
 import { questionIds } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
+import { readKept } from './kept-answers.ts';
 import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
@@ -34,7 +35,12 @@ export const readAnswer = <Id extends QuestionId>(
   id: Id,
   line: string,
   length: Length,
-): Result<Values[Id], AnswerFault> => questions[id].read(id === 'name' ? line : withoutHedges(line), length);
+): Result<Values[Id], AnswerFault> => {
+  const kept = readKept(id, line);
+  return kept === null
+    ? questions[id].read(id === 'name' ? line : withoutHedges(line), length)
+    : succeed(kept);
+};
 
 /** All values: what was answered, and elsewhere what is usual. */
 export function valuesOf(answers: Answers, words: Words): Values {

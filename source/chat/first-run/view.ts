@@ -1,6 +1,8 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
 import type { Plan } from '../../planning/plan.ts';
+import { namesOn } from '../../planning/shelf.ts';
 import type { Words } from '../../wording/words.ts';
+import type { QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { askedIn, type Interview } from './interview.ts';
 import { valuesOf } from './questions.ts';
@@ -27,10 +29,17 @@ export function interviewView(interview: Interview): InterviewView {
   return {
     place: words.firstRun.place(asked.indexOf(at) + 1, asked.length),
     ask: askFor(at, values, words),
-    asIn: sayExamples(examplesOf(at, words.units, words), words),
+    asIn: sayExamples([...onShelf(at, interview), ...examplesOf(at, words.units, words)], words),
     enter: answers[at] ? words.firstRun.keeps(shown) : words.firstRun.takes(shown),
     also: words.firstRun.also,
   };
+}
+
+/** What lies on the shelf for a question. */
+function onShelf(at: QuestionId, { shelf, words }: Interview): readonly string[] {
+  const kind = at === 'first' || at === 'second' ? 'yarn' : at === 'bed' || at === 'swatch' ? at : null;
+  const names = kind ? namesOn(shelf, kind) : [];
+  return names.length === 0 ? [] : [words.shelf.takes(names)];
 }
 
 const sayExamples = (examples: readonly string[], { firstRun, amounts }: Words): string =>

@@ -1,5 +1,6 @@
 /** What a typed line asks for, and what it says of the bench; and what is known of the bag for reading it. */
 import type { MatchWish } from '../../journal/match.ts';
+import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
 import type { Moment } from '../../session/diagnose/question.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
@@ -131,6 +132,10 @@ export type Intent =
   | { readonly kind: 'tag'; readonly out: string }
   /** What the bag took so far. */
   | { readonly kind: 'record' }
+  /** Keeps something of this bag on the shelf, under a name or, of a yarn, with what is told of it. */
+  | { readonly kind: 'keep'; readonly what: ShelfKind | 'yarns'; readonly text: string }
+  | { readonly kind: 'forget'; readonly what: ShelfKind; readonly name: string }
+  | { readonly kind: 'shelf' }
   /** Leaves this bag for one that matches it. */
   | { readonly kind: 'another'; readonly wish: MatchWish }
   /** Writes the whole log to another file and goes on there. */

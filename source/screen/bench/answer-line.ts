@@ -90,6 +90,10 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return [state, [{ do: 'write-tag', session: state.session, out: reply.out }]];
     case 'record':
       return [state, [{ do: 'tell-record' }]];
+    case 'keep':
+    case 'forget':
+    case 'shelf':
+      return [state, [{ do: 'use-shelf', wish: reply }]];
     case 'another':
       return [state, [{ do: 'plan-another', wish: reply.wish }]];
     case 'save':

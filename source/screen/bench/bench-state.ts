@@ -26,6 +26,8 @@ export type Leaving =
   | { readonly discard: string }
   | Another;
 
+export type ShelfWish = Extract<Intent, { readonly kind: 'keep' | 'forget' | 'shelf' }>;
+
 /** A bag to match this one: its brief, what is to be noted first, and what is said of it. */
 export interface Another {
   readonly another: BriefFile;
@@ -111,6 +113,8 @@ export type BenchEffect =
   | { readonly do: 'tell-record'; readonly first?: never }
   /** Plans a bag to match; answers `another`, or tells why there is none. */
   | { readonly do: 'plan-another'; readonly wish: MatchWish; readonly first?: never }
+  /** Keeps something on the shelf, takes something off it, or tells what is there. */
+  | { readonly do: 'use-shelf'; readonly wish: ShelfWish; readonly first?: never }
   /** Tells of the bags on the go and finished. */
   | { readonly do: 'list-bags'; readonly first?: never }
   /** Looks for a bag by its number or name; answers `found-bag`, or tells why there is none. */

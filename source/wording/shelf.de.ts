@@ -1,0 +1,48 @@
+import type { ShelfKind } from '../planning/shelf.ts';
+import type { Amounts } from './amounts.ts';
+import { counted } from './counted.de.ts';
+import type { ShelfWords } from './shelf.en.ts';
+
+const none: Readonly<Record<ShelfKind, string>> = {
+  bed: 'Kein Nadelbett',
+  swatch: 'Keine Maschenprobe',
+  yarn: 'Kein Garn',
+};
+const things: Readonly<Record<ShelfKind, string>> = {
+  bed: 'Nadelbett',
+  swatch: 'Maschenprobe',
+  yarn: 'Garn',
+};
+
+export const shelf = ({ decimal, length, list, mass, yarnNeeded }: Amounts): ShelfWords => ({
+  outside: 'was unter Namen aufgehoben ist, wie viel Garn noch da ist und was daraus werden kann',
+  empty: [
+    'Noch liegt nichts im Regal. Tippe in einem Beutel keep bed werkstatt, keep swatch pflaume oder keep yarns; dann gelten diese Namen in einer Vorgabe und bei den ersten Fragen.',
+  ],
+  notThere: (kind, name, known) =>
+    known.length === 0
+      ? `${none[kind]} liegt unter dem Namen ${name} im Regal: slantwise shelf zeigt, was da ist; schreib die Zahlen hin oder behalte eins mit keep.`
+      : `${none[kind]} liegt unter dem Namen ${name} im Regal. Da ist: ${list(known)}.`,
+  kept: (kind, shown) => `Im Regal: ${things[kind]} ${shown}.`,
+  forgotten: (kind, name) => `Nicht mehr im Regal: ${things[kind]} ${name}.`,
+  guessIsNoSwatch:
+    'Die Maschenprobe dieses Beutels ist geschätzt, es gibt also keine zum Behalten: strick und miss erst eine.',
+  sayOfYarn:
+    'Nenn ein Garn dieses Beutels, oder eins mit Farbe und Lauflänge, so wie: keep yarn pflaume #6b2d5c 190 m auf 100 g 60 g',
+  damaged: (path) =>
+    `${path} lässt sich nicht als Regal lesen und bleibt, wie es ist. Schieb es weg, um ein neues anzufangen.`,
+  titles: { bed: 'Nadelbetten', swatch: 'Maschenproben', yarn: 'Garne' },
+  bed: (name, needles, pitchMm) =>
+    `${name}: ${counted.needle(needles)} im Abstand von ${decimal(pitchMm)} mm`,
+  swatch: (name, stitches, widthCm, rows, heightCm, dial) =>
+    `${name}: ${counted.stitch(stitches)} auf ${length(widthCm)}, ${counted.row(rows)} auf ${length(heightCm)}${dial === null ? '' : `, Maschenweite ${dial}`}`,
+  yarn: (name, colour, metresPer100g, grams) =>
+    `${name} ${colour}, ${yarnNeeded(metresPer100g)} auf 100 g, ${grams === null ? 'nicht gewogen' : `noch ${mass(grams)}`}`,
+  couldMake: (bed, swatch) =>
+    `Auf ${bed} könnten daraus werden, im Verhältnis 14 zu 18, ${swatch === null ? 'mit geschätzter Maschenprobe (Faustregel)' : `mit der Maschenprobe ${swatch}`}:`,
+  upTo: (yarns, scraps, widthCm, depthCm) =>
+    `${list(yarns)}${scraps ? ', ein Restebeutel' : ''}: bis ${length(widthCm)} breit und ${length(depthCm)} tief`,
+  tooLittle: (yarns) => `${list(yarns)}: zu wenig für einen Beutel`,
+  sayMore: 'Mit einem Nadelbett und zwei gewogenen Garnen im Regal steht hier, was daraus werden kann.',
+  takes: (names) => `${list(names)} aus deinem Regal`,
+});
