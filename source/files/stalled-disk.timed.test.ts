@@ -21,6 +21,7 @@ import { hasStuckThread, JournalThread } from './journal-thread.ts';
 import type { SessionLog } from './session-log.ts';
 
 const worker = buildScript('stalled-worker.ts');
+const leaving = buildScript('leave-stalled.ts');
 /** Shorter than the program's, so that the tests are quick. */
 const patienceMs = 400;
 
@@ -187,7 +188,7 @@ describe('when the disk stops to answer', () => {
 
   it('the process can end all the same', async () => {
     const folder = scratchFolder();
-    const child = run(buildScript('leave-stalled.ts'), [folder, worker]);
+    const child = run(leaving, [folder, worker]);
     expect(await child.said('left')).toBe('left unsaved true');
     await child.ended;
     expect(child.process.signalCode).toBe('SIGINT');

@@ -36,7 +36,8 @@ describe('at the bench', () => {
     await first.waitFor(`step 1 of ${pouchSteps}`);
     first.send('next 20\r');
     await first.waitFor(`step 21 of ${pouchSteps}`);
-    first.send('\r');
+    // Typed: Enter alone would come too soon after the one that sent the line, and count as the same press.
+    first.send('next\r');
     await first.waitFor(`step 22 of ${pouchSteps}`);
     first.send('quit\r');
     expect((await first.exited).code).toBe(0);
