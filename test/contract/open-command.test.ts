@@ -1,15 +1,26 @@
 /** From one bag to another without a path, in the chat and outside. */
-import { beforeEach, describe, expect, it } from 'vitest';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 let home = '';
 const at = (args: readonly string[], ...lines: readonly string[]) =>
   slantwise(args, { home, input: `${lines.join('\n')}\n` });
 
-beforeEach(() => {
-  home = emptyFolder();
+/** A home with two bags on the go; each test has a copy of it. */
+const begun = mkdtempSync(join(tmpdir(), 'slantwise-begun-'));
+beforeAll(() => {
+  home = begun;
   at(['demo/token-pouch.json'], 'next 3', 'quit');
   at(['demo/marble-bag.json'], 'next 5', 'quit');
+});
+afterAll(() => rmSync(begun, { recursive: true, force: true }));
+
+beforeEach(() => {
+  home = emptyFolder();
+  cpSync(begun, home, { recursive: true, preserveTimestamps: true });
 });
 
 describe('a bag in hand', () => {

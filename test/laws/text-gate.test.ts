@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { commands } from '../../source/cli/commands.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import { harmless, harmlessJson } from '../../source/shared/plain-text.ts';
 import { actsIn, hostile, hostileSigns } from '../fixtures/hostile.ts';
@@ -47,8 +48,8 @@ function runs({ folder }: Place): readonly (readonly string[])[] {
       ['replay', log, '--json'],
       ['check', log],
       ['check', log, '--json'],
-      ['reckon', log],
-      ['reckon', log, '--json'],
+      ['record', log],
+      ['record', log, '--json'],
       ['--log', log],
       ['work', '--json', '--log', log],
       ['work', '--like', log],
@@ -66,7 +67,10 @@ function runs({ folder }: Place): readonly (readonly string[])[] {
       '--out',
       join(folder, `copy${inName}`.replaceAll('/', '')),
     ],
-    ...['check', 'replay', 'plan', 'reckon', 'steps', 'work'].map((command) => [command, inName]),
+    ...['check', 'replay', 'plan', 'record', 'steps', 'work', 'open', 'schema', 'manual'].map((command) => [
+      command,
+      inName,
+    ]),
     [inName, inName],
     [`--${inName}`],
     ['plan', 'demo/dice-bag.json', `--${inName}`],
@@ -93,6 +97,9 @@ describe('nothing from outside acts on the terminal', () => {
     const place = { folder: emptyFolder(), home: emptyFolder() };
     lay(place);
     const all = runs(place);
+    expect(commands.map(({ name }) => name).filter((name) => !all.some(([first]) => first === name))).toEqual(
+      [],
+    );
     const acted = all.flatMap((args) => {
       lay(place);
       const { stdout, stderr, status } = slantwise(args, { home: place.home, input: typed });

@@ -14,7 +14,7 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../fixtures/sample-log.ts';
-import { emptyFolder, hermetic, slantwise } from '../tools/slantwise.ts';
+import { emptyFolder, hermetic, slantwise, slantwiseMeanwhile } from '../tools/slantwise.ts';
 
 const pouch = 'demo/token-pouch.json';
 const brief = JSON.parse(readFileSync(pouch, 'utf8'));
@@ -114,17 +114,16 @@ describe('among the logs', () => {
     expect(listed.match(/cannot be read/g)).toHaveLength(5);
   });
 
-  it('a pipe that is named and in which nobody writes is given up', () => {
+  it('a pipe that is named and in which nobody writes is given up', async () => {
     const pipe = join(emptyFolder(), 'pipe');
     execFileSync('mkfifo', [pipe]);
-    for (const args of [
+    const all = [
       ['check', pipe],
       ['plan', pipe],
       ['--log', pipe],
-    ]) {
-      const { status, stderr } = slantwise(args);
+    ];
+    for (const { status, stderr } of await Promise.all(all.map(slantwiseMeanwhile)))
       expect([status, stderr]).toEqual([1, expect.stringMatching(/^slantwise: [^\n]*pipe[^\n]*\n$/)]);
-    }
   });
 
   it('a pipe in which somebody writes is read', () => {

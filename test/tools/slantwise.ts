@@ -1,8 +1,10 @@
 /** Runs the built program with an empty home, and nothing of whoever runs the tests but the way to programs. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text as textOf } from 'node:stream/consumers';
 import { onTestFinished } from 'vitest';
 
 export interface Ran {
@@ -61,5 +63,19 @@ export function slantwise(
     stdio: ['pipe', printsTo ?? 'pipe', 'pipe'],
     env: { ...hermetic(home), LANG: locale, ...env },
   });
+  return { status, stdout, stderr };
+}
+
+/** The same for a start that mostly waits, so that others can wait meanwhile; it is given nothing to read. */
+export async function slantwiseMeanwhile(args: readonly string[]): Promise<Ran> {
+  const child = spawn(process.execPath, ['dist/cli.js', ...args], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+    env: { ...hermetic(emptyFolder()), LANG: 'C.UTF-8' },
+  });
+  const [stdout, stderr, [status]] = await Promise.all([
+    textOf(child.stdout),
+    textOf(child.stderr),
+    once(child, 'close'),
+  ]);
   return { status, stdout, stderr };
 }
