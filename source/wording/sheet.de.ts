@@ -174,8 +174,8 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   cordOutside: 'durchgezogen: außen; gestrichelt: innen; leerer Ring: ausgelassen',
   secondCord: (eyelet) =>
     `die zweite Kordel beginnt vor Lochmasche ${eyelet} und geht hinein, wo die erste herauskommt`,
-  hungForRow: 'hängt ab Reihe 1',
-  hungAfter: (row) => `umgesetzt nach Reihe ${row}`,
+  hungForRow: 'ab Reihe 1',
+  hungAfter: (row) => `nach Reihe ${row}`,
   atRow: (row) => `bei Reihe ${row}`,
   morePlaces: (count) => `und noch ${count}-mal, auf dieselben Nadeln; die Streifenliste sagt, wann`,
   belowCord: (cm) => `${length(cm)} unter der Kordel`,

@@ -175,7 +175,7 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   secondCord: (eyelet: number) =>
     `the second cord begins before eyelet ${eyelet}, and goes in where the first comes out`,
   hungForRow: 'hung for row 1',
-  hungAfter: (row: number) => `hung again after row ${row}`,
+  hungAfter: (row: number) => `after row ${row}`,
   atRow: (row: number) => `at row ${row}`,
   morePlaces: (count: number) => `and ${count} more, each on the same needles; the list of stripes says when`,
   belowCord: (cm: number) => `${length(cm)} below the cord`,

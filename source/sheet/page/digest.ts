@@ -78,12 +78,15 @@ function runsOf(steps: readonly Step[]): readonly (readonly Step[])[] {
   return runs;
 }
 
-const itemsOf = (steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] =>
-  runsOf(steps).map((run, i, runs) => {
-    const isGoingOn =
-      run.length > 1 && runs.slice(0, i).some(([other]) => other?.act.kind === run[0]?.act.kind);
+function itemsOf(steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] {
+  const begun = new Set<string>();
+  return runsOf(steps).map((run) => {
+    const begins = run[0] ? withoutNumbers(sayOnPaper(run[0], words)) : '';
+    const isGoingOn = run.length > 1 && begun.has(begins);
+    begun.add(begins);
     return itemOf(run, isGoingOn, cautionOf, words);
   });
+}
 
 /** A second cord is knitted as the first was: only what differs is said, with what leads from one to the next left out. */
 function cordItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] {

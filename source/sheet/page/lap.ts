@@ -29,6 +29,17 @@ export function lapBlocks(
   const hands: DrawOptions = { ...look, columns: 84 };
   const steps = (items: readonly Item[]): Block => ({ kind: 'steps', items, mind: sheet.mind });
   const graft = graftDiagram(plan, sheet);
+  const seam = [
+    heading(sheet.sew),
+    figure(seamDiagram(sheet), bare(drawSeam(plan, hands, words))),
+    steps(digest.seam),
+  ];
+  const corners = cornerBlocks(plan, hands, words, steps(digest.corners));
+  const cord: readonly Block[] = [
+    heading(sheet.makeCord),
+    { kind: 'run', head: null, items: digest.cord, mind: sheet.mind },
+  ];
+  const threading = [heading(sheet.threadIt), steps(digest.threading)];
   return [
     {
       kind: 'together',
@@ -46,34 +57,20 @@ export function lapBlocks(
       [heading(sheet.graft), figure(graft, bare(drawGraft(plan, hands, words)))],
       [steps(digest.graft)],
     ),
-    twoColumns(
-      [
-        heading(sheet.sew),
-        figure(seamDiagram(sheet), bare(drawSeam(plan, hands, words))),
-        steps(digest.seam),
-      ],
-      [
-        heading(sheet.makeCord),
-        { kind: 'run', head: null, items: digest.cord, mind: sheet.mind },
-        heading(sheet.threadIt),
-        steps(digest.threading),
-      ],
-    ),
+    ...(corners.length > 0
+      ? [twoColumns(seam, corners), twoColumns(cord, threading)]
+      : [twoColumns(seam, [...cord, ...threading])]),
     figure(threadingDiagram(plan, sheet, columnMm), []),
-    ...cornerBlocks(plan, hands, words, steps(digest.corners)),
   ];
 }
 
 function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: Block): readonly Block[] {
   if (!boxed) return [];
   const corner = { fromTipCm: boxed.fromTipCm, acrossCm: boxed.cornerSeamCm };
-  const drawing = cornerDiagram(boxed, words);
   return [
-    besideColumns(
-      drawing.widthMm,
-      [heading(words.sheet.boxCorners), figure(drawing, bare(drawCorner(corner, hands, words)))],
-      [steps],
-    ),
+    heading(words.sheet.boxCorners),
+    figure(cornerDiagram(boxed, words), bare(drawCorner(corner, hands, words))),
+    steps,
   ];
 }
 

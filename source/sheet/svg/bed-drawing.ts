@@ -153,8 +153,10 @@ function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: L
     left: textWidth(edges.leftName, size) * 1.06 + 1,
     right: textWidth(edges.rightName, size) * 1.06 + 1,
   };
-  const leftInside = from - names.left < 0;
-  const rightInside = to + names.right > widthMm;
+  // In a bar that is too short for them they stick out beyond the bed, and the drawing is so much wider.
+  const isLong = to - from >= names.left + names.right + 1;
+  const leftInside = isLong && from - names.left < 0;
+  const rightInside = isLong && to + names.right > widthMm;
   const box = element('rect', {
     x: from,
     y,

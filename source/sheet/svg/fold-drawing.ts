@@ -25,7 +25,7 @@ import {
 import { stripMarks } from './strip-drawing.ts';
 import { wrapText } from './text-width.ts';
 
-const [gapMm, turnMm] = [3, 19];
+const [gapMm, turnMm] = [3, 24];
 
 type View = readonly Mark[];
 
