@@ -11,6 +11,7 @@ import fc from 'fast-check';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
+import { marginMm } from '../../source/sheet/page/block.ts';
 import { papers } from '../../source/sheet/page/options.ts';
 import { sheetOf } from '../../source/sheet/page/sheet.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
@@ -171,7 +172,8 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', { timeout: p
       // Each page by itself is no higher than the shorter paper, so a printer breaks where the sheet does and nowhere else.
       const heights = await heightsOfPages(page);
       expect(heights.map(({ place }) => place)).toEqual(ruled.map(({ place }) => place));
-      for (const { heightMm } of heights) expect(heightMm).toBeLessThanOrEqual(papers.letter.heightMm - 22);
+      for (const { heightMm } of heights)
+        expect(heightMm).toBeLessThanOrEqual(papers.letter.heightMm - 2 * marginMm.top);
       for (const format of isFull || font === 'DejaVu Sans' ? formats : []) {
         expect([font, format, pageCount(await page.pdf({ format }))]).toEqual([font, format, ruled.length]);
       }

@@ -199,13 +199,13 @@ function machinePages(
   const left = roomMm - heightOf(pages.at(-1)?.blocks ?? [], place, measure) - gapMm;
   const across = acrossFor(stripes, types.machine);
   const stripeMm = (stripe: StripeLines): number => heightOfStripe(stripe, across, types.machine);
-  const headMm = measure(listHead(true), place) + 1.2;
-  const isBegunHere = left - headMm >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
+  const headMm = (isFirst: boolean): number => measure(listHead(isFirst), place) + 1.2;
+  const isBegunHere = left - headMm(true) >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
   const tables = stripeTables(
     stripes,
     across,
     stripeMm,
-    (table) => (table === 0 && isBegunHere ? left : roomMm) - headMm,
+    (table) => (table === 0 && isBegunHere ? left : roomMm) - headMm(table === 0),
   );
   const lists = tables.map(
     (columns, i): Block => ({
