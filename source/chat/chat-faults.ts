@@ -3,6 +3,7 @@ import { isOf } from '../shared/result.ts';
 import type { LandmarkFault } from '../steps/landmarks.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatSeenFault } from '../wording/finding.ts';
+import { sayWhichUnit } from '../wording/finding-replan.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault } from './grammar/intent.ts';
 import type { ReplyFault } from './reply.ts';
@@ -51,6 +52,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return words.prompt.tooManyNeedles(fault.needles);
     case 'chat/count-of-what':
       return words.prompt.countOfWhat(fault.word);
+    case 'chat/which-unit':
+      return sayWhichUnit(fault, words);
     case 'chat/not-a-measurement':
       return words.prompt.notAMeasurement(fault.word, fault.usage);
     case 'chat/not-a-length':

@@ -145,7 +145,7 @@ describe('planning on from here', () => {
       type('replan shorter')
         .filter((line) => /^ {2}\d/.test(line))
         .map((line) => line.slice(5, 12)),
-    ).toEqual(['28 rows', '48 rows', '52 rows', '56 rows', '60 rows']);
+    ).toEqual(['60 rows', '56 rows', '52 rows', '48 rows', '28 rows']);
     expect(type('replan longer').join(' ')).toMatch(/1 {2}68 rows, 1 repeat more.*4 {2}80 rows/);
     expect(type('replan rows 50')[0]).toMatch(/^50 rows are not whole stripe repeats/);
     expect(type('replan weighed mint 2').join(' ')).toMatch(/mint is \d+ g short/);

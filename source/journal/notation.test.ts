@@ -45,6 +45,7 @@ const fields: {
     rowMm: mm,
     from: orNull(text),
     to: orNull(text),
+    cord: orNull(text),
     colour: orNull(fc.stringMatching(/^#[0-9A-Fa-f]{6}$/)),
     metresPer100g: mm,
   }),

@@ -58,6 +58,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
     rowMm: orNull(isNumber),
     from: orNull(isText),
     to: orNull(isText),
+    cord: orNull(isText),
     colour: orNull(isColour),
     metresPer100g: orNull(isNumber),
   },

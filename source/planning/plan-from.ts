@@ -13,6 +13,7 @@ import { neighbourOf } from './neighbours.ts';
 import type { Neighbour, Plan } from './plan.ts';
 import { completePlan } from './plan-bag.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
+import { planYarn } from './yarn-needs.ts';
 
 /** How far the work has come. */
 export interface Knitted {
@@ -29,7 +30,11 @@ export interface PlanChanges {
   readonly measured: { readonly stitchMm: number; readonly rowMm: number } | null;
   /** One yarn takes the place of another from the next stripe on. */
   readonly recolour: { readonly from: string; readonly to: string; readonly yarn: Yarn | null } | null;
+  /** The cord is made of this yarn instead. */
+  readonly cordYarn: { readonly to: string; readonly yarn: Yarn | null } | null;
 }
+
+export const noChange = { measured: null, recolour: null, cordYarn: null } as const;
 
 export type ReplanFault =
   | {
@@ -50,7 +55,8 @@ export type ReplanFault =
     }
   | { readonly code: 'replan/boxed-too-deep'; readonly boxedCm: number; readonly belowCm: number }
   | { readonly code: 'replan/measure-impossible'; readonly sizeMm: number }
-  | { readonly code: 'replan/too-late' };
+  | { readonly code: 'replan/too-late' }
+  | { readonly code: 'replan/cord-begun' };
 
 /** As many rows as a brief may ask for. */
 export const mostRows = 20_000;
@@ -76,6 +82,19 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   if (brief.boxedCm > 0 && brief.boxedCm >= belowCm)
     return fail({ code: 'replan/boxed-too-deep', boxedCm: brief.boxedCm, belowCm });
   return succeed(asBegun(completePlan(brief, gauge, counts, { stripes, begun: begunOf(plan, knitted) })));
+}
+
+/** The plan with its cord of another yarn and all else as it is: the rows may be knitted already. */
+export function planWithCordOf(
+  plan: Plan,
+  cordYarn: NonNullable<PlanChanges['cordYarn']>,
+): Result<Plan, ReplanFault> {
+  const changes = { ...noChange, rows: plan.rows, cordYarn };
+  const fault = checkChanges(plan, { row: plan.rows, colouredThrough: plan.rows }, changes);
+  if (fault) return fail(fault);
+  const brief = changedBrief(plan, changes);
+  const cord = { ...plan.cord, yarn: cordYarn.to };
+  return succeed({ ...plan, brief, cord, yarn: planYarn(brief, plan.gauge, { ...plan, cord }) });
 }
 
 /** Where a rehang is due, the hanging after it stands too: it may have been begun. */
@@ -113,12 +132,16 @@ function checkRows(brief: Brief, { row }: Knitted, rows: number): ReplanFault | 
 function checkChanges(
   { brief, stripes }: Plan,
   { colouredThrough }: Knitted,
-  { measured, recolour }: PlanChanges,
+  { measured, recolour, cordYarn }: PlanChanges,
 ): ReplanFault | null {
   const odd = Object.values(measured ?? {}).find((sizeMm) => !(sizeMm >= 0.2 && sizeMm <= 60));
   if (odd !== undefined) return { code: 'replan/measure-impossible', sizeMm: odd };
-  if (!recolour) return null;
   const known = [...brief.yarns.keys()];
+  const taken = cordYarn && cordYarn.yarn === null && cordYarn.to !== recolour?.to ? cordYarn.to : null;
+  if (taken !== null && !known.includes(taken)) {
+    return { code: 'replan/unknown-yarn', yarn: taken, known };
+  }
+  if (!recolour) return null;
   const toCome = [...brief.stripes, ...stripes.filter(({ firstRow }) => firstRow > colouredThrough)];
   if (!toCome.some(({ yarn }) => yarn === recolour.from)) {
     return { code: 'replan/yarn-not-to-come', yarn: recolour.from };
@@ -129,15 +152,18 @@ function checkChanges(
   return null;
 }
 
-function changedBrief({ brief }: Plan, { measured, recolour }: PlanChanges): Brief {
+function changedBrief({ brief }: Plan, changes: PlanChanges): Brief {
+  const { measured, recolour, cordYarn } = changes;
   const swatch = measured ? measuredSwatch(brief.swatch, measured) : brief.swatch;
   // What the swatch foretold no longer matters once the piece itself has been measured.
   const learned = measured ? null : brief.learned;
-  if (!recolour) return { ...brief, swatch, learned };
-  const { from, to, yarn } = recolour;
-  const yarns = yarn ? new Map([...brief.yarns, [to, yarn]]) : brief.yarns;
-  const stripes = brief.stripes.map((stripe) => (stripe.yarn === from ? { ...stripe, yarn: to } : stripe));
-  return { ...brief, swatch, learned, yarns, stripes };
+  const yarns = new Map(brief.yarns);
+  for (const change of [recolour, cordYarn]) if (change?.yarn) yarns.set(change.to, change.yarn);
+  const cord = cordYarn ? { ...brief.cord, yarn: cordYarn.to } : brief.cord;
+  const stripes = brief.stripes.map((stripe) =>
+    recolour && stripe.yarn === recolour.from ? { ...stripe, yarn: recolour.to } : stripe,
+  );
+  return { ...brief, swatch, learned, yarns, stripes, cord };
 }
 
 /** What the swatch would measure if it were as the piece is; how it has rested, and a loop measured, still hold. */

@@ -82,16 +82,32 @@ export function weigh(metres: number, { metresPer100g, grams: haveGrams }: Yarn,
   return { grams, withReserveGrams, haveGrams, enough, shortGrams };
 }
 
-/** Metres that `yarn` needs for its share of the stripes and, where they fall to it, graft, seam and cord. */
-export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: HandWork): number {
+/** What `yarn` is for, in metres: its share of the stripes and, where they fall to it, graft and seam, and the cord. */
+export interface YarnParts {
+  readonly stripes: number;
+  readonly tails: number;
+  readonly cord: number;
+}
+
+export function yarnParts(yarn: string, share: YarnShare, gauge: Gauge, work: HandWork): YarnParts {
   const knittedRows = share.rows - (share.closes ? 1 : 0);
   const stitchesCm = (knittedRows * work.stitches * gauge.loopLengthMm) / 10;
   const carriedCm = (share.carriedRows * gauge.rowMm) / 10;
   const startsCm = share.rows > 0 ? endTailCm : 0;
   const sewnCm = work.graft.tailCm + work.seam.tailCm + cornerThreadCm(work.boxed);
-  const lastEndCm = share.closes ? sewnCm : startsCm;
+  const tailsCm = share.closes ? sewnCm : 0;
+  const endsCm = share.closes ? startsCm : 2 * startsCm;
   const cordCm = work.cord.yarn === yarn ? cordYarnCm(work.cord) : 0;
-  return (stitchesCm + carriedCm + startsCm + lastEndCm + cordCm) / 100;
+  return {
+    stripes: (stitchesCm + carriedCm + endsCm) / 100,
+    tails: tailsCm / 100,
+    cord: cordCm / 100,
+  };
+}
+
+export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: HandWork): number {
+  const { stripes, tails, cord } = yarnParts(yarn, share, gauge, work);
+  return stripes + tails + cord;
 }
 
 /** The share of `yarn` in what comes after so many rows. */
@@ -100,7 +116,7 @@ export function shareOf(yarn: string, stripes: readonly KnittedStripe[], afterRo
   return {
     rows: own.reduce((sum, { firstRow, lastRow }) => sum + lastRow - Math.max(firstRow - 1, afterRow), 0),
     carriedRows: carriedRows(own),
-    closes: stripes.at(-1)?.yarn === yarn,
+    closes: own.length > 0 && own.at(-1) === stripes.at(-1),
   };
 }
 

@@ -31,7 +31,8 @@ export type Command =
   | { readonly do: 'stop' }
   /**
    * The rest is planned anew from here: rows round the tube, the piece's own gauge, and yarn `to` in place of `from` from
-   * the next stripe on. A yarn that the brief does not have comes with its colour and thickness. Null where nothing changes.
+   * the next stripe on, and the cord of the yarn `cord`. A yarn that the brief does not have, `to` or else `cord`, comes with
+   * its colour and thickness. Null where nothing changes.
    */
   | {
       readonly do: 'replan';
@@ -40,6 +41,7 @@ export type Command =
       readonly rowMm: number | null;
       readonly from: string | null;
       readonly to: string | null;
+      readonly cord: string | null;
       readonly colour: string | null;
       readonly metresPer100g: number | null;
     };

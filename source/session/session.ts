@@ -94,6 +94,8 @@ export interface Mark {
   readonly name: string;
   /** Steps confirmed there. */
   readonly done: number;
+  /** The plan that was followed when it was made. */
+  readonly job: Job;
 }
 
 /** What was left of a yarn when it was last weighed. */
@@ -146,15 +148,6 @@ export const isFinished = ({ done, job }: Session): boolean => done === job.step
 /** The step to do now; null once the bag is finished. */
 export const currentStep = (session: Session): Step | null =>
   isFinished(session) ? null : stepAt(session.job, session.done + 1);
-
-const places = new WeakMap<Kept<Mark>, ReadonlyMap<string, number>>();
-
-/** Steps confirmed at each mark, by name. */
-export function marksOf({ marks }: Session): ReadonlyMap<string, number> {
-  const known = places.get(marks) ?? new Map([...marks].map(({ name, done }) => [name, done]));
-  places.set(marks, known);
-  return known;
-}
 
 /**
  * The bed as it is now, in the middle of a way and after one was left too, in the words of a step's `after`. Null before the

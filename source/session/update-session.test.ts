@@ -27,6 +27,7 @@ const unchanged = {
   rowMm: null,
   from: null,
   to: null,
+  cord: null,
   colour: null,
   metresPer100g: null,
 };
@@ -90,7 +91,7 @@ describe('a note and a mark', () => {
       { do: 'confirm', count: 1 },
     );
     expect([...session.notes]).toEqual([{ done: 4, text: 'mint is tight' }]);
-    expect([...session.marks]).toEqual([{ name: 'left edge', done: 4 }]);
+    expect([...session.marks]).toMatchObject([{ name: 'left edge', done: 4 }]);
   });
 
   it('are refused without a word in them', () => {

@@ -160,13 +160,18 @@ function planAnew(session: Session, command: CommandOf<'replan'>): Outcome {
 }
 
 function changesOf(command: CommandOf<'replan'>): PlanChanges {
-  const { rows, stitchMm, rowMm, from, to, colour, metresPer100g } = command;
+  const { rows, stitchMm, rowMm, from, to, cord, colour, metresPer100g } = command;
   const measured = stitchMm === null || rowMm === null ? null : { stitchMm, rowMm };
   const yarn =
     colour === null || metresPer100g === null
       ? null
       : { colour, metresPer100g, grams: null, pricePer100g: null };
-  return { rows, measured, recolour: from === null || to === null ? null : { from, to, yarn } };
+  return {
+    rows,
+    measured,
+    recolour: from === null || to === null ? null : { from, to, yarn },
+    cordYarn: cord === null ? null : { to: cord, yarn: to === null ? yarn : null },
+  };
 }
 
 function note(session: Session, text: string): Outcome {
@@ -186,5 +191,5 @@ function rename(session: Session, typed: string): Outcome {
 
 function mark(session: Session, name: string): Outcome {
   if (name.trim() === '') return fail({ code: 'session/nothing-to-say', what: 'mark' });
-  return succeed({ ...session, marks: session.marks.add({ name, done: session.done }) });
+  return succeed({ ...session, marks: session.marks.add({ name, done: session.done, job: session.job }) });
 }

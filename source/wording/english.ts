@@ -24,6 +24,7 @@ import { player } from './player.en.ts';
 import { prompt } from './prompt.en.ts';
 import { reasons } from './reasons.en.ts';
 import { record } from './record.en.ts';
+import { replan } from './replan.en.ts';
 import { settings } from './settings.en.ts';
 import { sheet } from './sheet.en.ts';
 import { shelf } from './shelf.en.ts';
@@ -45,6 +46,7 @@ export const english = {
   faults,
   record,
   fields,
+  replan,
   files,
   brief,
   firstRun,

@@ -3,7 +3,7 @@ import { counted } from './counted.de.ts';
 import type { FindingWords } from './finding.en.ts';
 import { sideStem, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
 
-export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts): FindingWords => ({
+export const finding = ({ choice, length, list, tail }: Amounts): FindingWords => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
   knitted: (rowCounter) => `${counted.row(rowCounter)} gestrickt`,
   below: (wasteRows) => `${counted.wasteRow(wasteRows)} darunter`,
@@ -150,42 +150,6 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   ravelCordStaysOut:
     'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
   measure: (lengthCm) => `Miss ${length(lengthCm)} noch einmal ab.`,
-  planImpossible: 'Wie geplant lässt er sich nicht fertigstricken.',
-  planChoice: (replanChoice) => `Wie geplant ${replanChoice}.`,
-  noOtherLength: 'Eine andere Länge steht nicht zur Wahl.',
-  chooseIt: 'Um so weiterzustricken, tippe choose.',
-  chooseOne: 'Um so weiterzustricken, tippe choose und die Nummer.',
-  yarnLastsForNone:
-    'Das gewogene Garn reicht für keine davon: nimm mit replan colour ein anderes dazu, oder trenn auf.',
-  replanRows: (rows) => `replan rows ${rows}`,
-  rowsNumber: (rows, number) => `${rows} Reihen, Nummer ${number}`,
-  nearestWidth: (aimCm, named) =>
-    `Mit dem Garn, das da ist, am nächsten an ${length(aimCm)} Breite: ${named}.`,
-  yarnShort: (name, withReserveGrams) => `${massNeeded(withReserveGrams)} ${name} zu wenig`,
-  rows: (rows) => `${rows} Reihen`,
-  sizeAndRowsLeft: (widthCm, depthCm, rowsLeft) =>
-    `${length(widthCm)} breit, ${length(depthCm)} tief, noch ${counted.row(rowsLeft)}`,
-  but: (short) => `, aber ${list(short)}`,
-  moreRepeats: (howMany) => `${howMany} mehr`,
-  fewerRepeats: (howMany) => `${howMany} weniger`,
-  rowsNotWholeRepeats: (rows, stepRows, least) =>
-    `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${stepRows}, mindestens ${least}.`,
-  boxedTooDeep: (boxedCm, belowCm) =>
-    `Ein ${length(boxedCm)} tiefer Boden braucht einen größeren Beutel, bei so vielen Reihen muss er unter ${length(belowCm)} bleiben: wähle mehr Reihen.`,
-  rowsTooFew: (rows, least) =>
-    `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
-  rowsTooMany: (rows, most) =>
-    `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,
-  unknownNewYarn: (yarn, known) =>
-    `${yarn} ist kein Garn dieses Beutels (${list(known)}): nenn auch seine Farbe und die Meter je 100 g.`,
-  yarnNotToCome: (yarn) =>
-    `${yarn} strickt von hier an keinen Streifen mehr: nenn ein Garn, das noch drankommt.`,
-  coloursMeet: (first, second, yarn) =>
-    `Die Streifen ${first} und ${second} lägen beide in ${yarn} aneinander und sähen aus wie einer: wähle ein anderes Garn.`,
-  measureImpossible: (sizeMm) =>
-    `Eine Masche oder Reihe von ${decimal(sizeMm)} mm kann nicht sein: miss das Stück noch einmal.`,
-  tooLate:
-    'Die Schlussreihe ist begonnen, damit steht die Größe fest: trenn bis davor auf, um den Plan zu ändern.',
   and: (more) => `und ${counted.moreStep(more)}.`,
   planSize: (rows, widthCm, depthCm) =>
     `${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief`,

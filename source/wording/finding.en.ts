@@ -3,7 +3,7 @@ import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 import { theYarn, yarnName } from './forms.en.ts';
 
-export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amounts) => ({
+export const finding = ({ choice, length, list, tail }: Amounts) => ({
   stepComesNext: (done: number) => `step ${done} comes next`,
   knitted: (rowCounter: number) => `${counted.row(rowCounter)} knitted`,
   below: (wasteRows: number) => `${counted.wasteRow(wasteRows)} below`,
@@ -148,39 +148,6 @@ export const finding = ({ choice, decimal, length, list, massNeeded, tail }: Amo
   release: 'The waste rows are out and not put back: hold the open loops on a spare strand.',
   ravelCordStaysOut: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
   measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
-  planImpossible: 'As planned it cannot be finished.',
-  planChoice: (replanChoice: string) => `As planned, ${replanChoice}.`,
-  noOtherLength: 'There is no other length to choose.',
-  chooseIt: 'To go on like that type choose.',
-  chooseOne: 'To go on like one of them type choose and its number.',
-  yarnLastsForNone: 'The weighed yarn lasts for none: bring in another with replan colour, or rip back.',
-  replanRows: (rows: number) => `replan rows ${rows}`,
-  rowsNumber: (rows: number, number: number) => `${rows} rows, number ${number}`,
-  nearestWidth: (aimCm: number, named: string) =>
-    `Nearest to ${length(aimCm)} wide with the yarn there is: ${named}.`,
-  yarnShort: (name: string, withReserveGrams: number) => `${name} is ${massNeeded(withReserveGrams)} short`,
-  rows: (rows: number) => `${rows} rows`,
-  sizeAndRowsLeft: (widthCm: number, depthCm: number, rowsLeft: number) =>
-    `${length(widthCm)} wide, ${length(depthCm)} deep, ${counted.row(rowsLeft)} to go`,
-  but: (short: string[]) => `, but ${list(short)}`,
-  moreRepeats: (howMany: string) => `${howMany} more`,
-  fewerRepeats: (howMany: string) => `${howMany} fewer`,
-  rowsNotWholeRepeats: (rows: number, stepRows: number, least: number) =>
-    `${rows} rows are not whole stripe repeats: choose a multiple of ${stepRows}, from ${least} up.`,
-  boxedTooDeep: (boxedCm: number, belowCm: number) =>
-    `A bottom ${length(boxedCm)} deep needs a larger bag, with so many rows it must be below ${length(belowCm)}: choose more rows.`,
-  rowsTooFew: (rows: number, least: number) =>
-    `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
-  rowsTooMany: (rows: number, most: number) =>
-    `${rows} rows are more than a bag may have: choose ${most} at the most.`,
-  unknownNewYarn: (yarn: string, known: readonly string[]) =>
-    `${yarn} is not a yarn of this bag (${list(known)}): give its colour and metres per 100 g too.`,
-  yarnNotToCome: (yarn: string) => `${yarn} knits no stripe from here on: name a yarn that is still to come.`,
-  coloursMeet: (first: number, second: number, yarn: string) =>
-    `Stripes ${first} and ${second} would meet in ${yarn} and read as one: choose another yarn.`,
-  measureImpossible: (sizeMm: number) =>
-    `A stitch or row of ${decimal(sizeMm)} mm cannot be: measure the piece again.`,
-  tooLate: 'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
   and: (more: number) => `and ${counted.moreStep(more)}.`,
   planSize: (rows: number, widthCm: number, depthCm: number) =>
     `${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep`,

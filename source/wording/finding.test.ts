@@ -139,12 +139,20 @@ describe('planning on from here', () => {
       measured: { stitchMm: 4.8, rowMm: 3.2 },
       weighed: new Map([['mint', 1]]),
       recolour: null,
+      cordYarn: null,
     });
     if (!choices.ok) throw new Error(choices.fault.code);
     const lines = formatReplanChoices(choices.value, englishWords);
-    expect(lines[0]).toMatch(/^As planned, 64 rows: 12.7 cm wide, .* but mint is \d+ g short\.$/);
-    expect(lines.at(-2)).toMatch(/^The weighed yarn lasts for none/);
-    const enough = replanChoices(job, done, { measured: null, weighed: new Map(), recolour: null });
+    expect(lines[0]).toMatch(
+      /^As planned, 64 rows: 12.7 cm wide, .* but mint is 10 g short of 10 g for stripes and 1 g for .*\.$/,
+    );
+    expect(lines.at(-2)).toMatch(/^The weighed yarn lasts for no bag of that kind/);
+    const enough = replanChoices(job, done, {
+      measured: null,
+      weighed: new Map(),
+      recolour: null,
+      cordYarn: null,
+    });
     if (!enough.ok) throw new Error(enough.fault.code);
     expect(formatReplanChoices(enough.value, englishWords).at(-2)).toMatch(
       /^Nearest to 13.7 cm wide with the yarn there is: 64 rows, number \d\.$/,

@@ -24,6 +24,7 @@ import { player } from './player.de.ts';
 import { prompt } from './prompt.de.ts';
 import { reasons } from './reasons.de.ts';
 import { record } from './record.de.ts';
+import { replan } from './replan.de.ts';
 import { settings } from './settings.de.ts';
 import { sheet } from './sheet.de.ts';
 import { shelf } from './shelf.de.ts';
@@ -47,6 +48,7 @@ const topics: Topics = {
   faults,
   record,
   fields,
+  replan,
   files,
   brief,
   firstRun,

@@ -1,6 +1,7 @@
 /** Where the maker is, and what the bed should look like there. */
 import { type Pace, timeLeft } from '../journal/pace.ts';
-import { bedNow, currentStep, marksOf, type Session } from '../session/session.ts';
+import { marksOf } from '../session/marks.ts';
+import { bedNow, currentStep, type Session } from '../session/session.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter } from '../steps/step.ts';
 import { cautionOf } from './cautions.ts';

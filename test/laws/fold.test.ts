@@ -53,6 +53,7 @@ const command = (): fc.Arbitrary<Command> =>
       rowMm: fc.constant(3.6),
       from: fc.constantFrom(null, 'mint'),
       to: fc.constant('sand'),
+      cord: fc.constantFrom(null, null, 'sand', 'plum'),
       colour: fc.constant('#d8c29f'),
       metresPer100g: fc.constant(190),
     }),

@@ -8,7 +8,7 @@ import { usualPace } from '../../source/journal/pace.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
-import { type PlanChanges, planFrom } from '../../source/planning/plan-from.ts';
+import { noChange, type PlanChanges, planFrom } from '../../source/planning/plan-from.ts';
 import { imperial, metric } from '../../source/shared/units.ts';
 import { reasons } from '../../source/wording/explain.ts';
 import { labelled, wrap } from '../../source/wording/page.ts';
@@ -169,7 +169,7 @@ describe('the page of a few scraps', () => {
 describe('the page of a bag planned anew on the way', () => {
   const begun = demoPlan('dice-bag');
   const from = (changes: Partial<PlanChanges>) => {
-    const all = { rows: 56, measured: null, recolour: null, ...changes };
+    const all = { rows: 56, ...noChange, ...changes };
     const plan = planFrom(begun, { row: 12, colouredThrough: 12 }, all);
     if (!plan.ok) throw new Error(plan.fault.code);
     return plan.value;
@@ -202,7 +202,7 @@ describe('the page of a bag planned anew on the way', () => {
     const pouch = planFrom(
       demoPlan('token-pouch'),
       { row: 4, colouredThrough: 4 },
-      { rows: 24, measured: null, recolour: null },
+      { rows: 24, ...noChange },
     );
     if (!pouch.ok) throw new Error(pouch.fault.code);
     expect(formatPlanPage(pouch.value, spoken())).toContain('asked     10 stitches and 16 rows');

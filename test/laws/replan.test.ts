@@ -4,7 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { stepRowsOf } from '../../source/planning/choose-size.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
-import { leastRowsFrom } from '../../source/planning/plan-from.ts';
+import { leastRowsFrom, noChange } from '../../source/planning/plan-from.ts';
 import { knittedAt, replan } from '../../source/session/replan/replan.ts';
 import { type Measurement, replanChoices } from '../../source/session/replan/replan-choices.ts';
 import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
@@ -48,6 +48,7 @@ function changed(
     rows,
     measured: { stitchMm: stitchMm * stretch, rowMm: rowMm / stretch },
     recolour: recolour ? { from, to: `gold ${rows}`, yarn } : null,
+    cordYarn: recolour ? { to: `gold ${rows}`, yarn: null } : null,
   });
   if (!next.ok) {
     if (next.fault.code === 'replan/boxed-too-deep')
@@ -147,7 +148,7 @@ describe('a bag of scraps changed half-way', () => {
     const done = (job.phaseStarts[1] ?? 0) + 40;
     let accepted = 0;
     for (const rows of [32, 36, 40, 44, 48, 52, 56, 60]) {
-      const next = replan(job, done, { rows, measured: null, recolour: null });
+      const next = replan(job, done, { rows, ...noChange });
       if (!next.ok) {
         expect(next.fault).toMatchObject({ code: 'replan/colours-meet', first: rows / 4, second: 1 });
         continue;
@@ -178,7 +179,7 @@ const dice = {
   ],
 };
 
-const asItIs: Measurement = { measured: null, weighed: new Map(), recolour: null };
+const asItIs: Measurement = { ...noChange, weighed: new Map() };
 
 describe('the choices', () => {
   const job = jobOf(dice);
@@ -209,7 +210,16 @@ describe('the choices', () => {
     const choices = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', short]]) });
     if (!choices.ok) throw new Error(choices.fault.code);
     expect(choices.value.asPlanned?.enough).toBe(false);
-    expect(choices.value.best).toMatchObject({ rows: 60, repeatsMore: -1, enough: true });
+    // The cord of plum too: in mint the whole bag can be had.
+    expect(choices.value.best).toMatchObject({ rows: 64, cordIn: 'mint', enough: true });
+    const cordStays = {
+      ...asItIs,
+      weighed: new Map([['plum', short]]),
+      cordYarn: { to: 'plum', yarn: null },
+    };
+    expect(replanChoices(job, start + 40, cordStays)).toMatchObject({
+      value: { best: { rows: 60, repeatsMore: -1, enough: true } },
+    });
     const none = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', 0]]) });
     expect(none).toMatchObject({ value: { best: null } });
   });
@@ -227,7 +237,7 @@ describe('the choices', () => {
 describe('changes that cannot be', () => {
   const job = jobOf(dice);
   const [, start = 0, closing = 0] = job.phaseStarts;
-  const change = { rows: 64, measured: null, recolour: null };
+  const change = { rows: 64, ...noChange };
 
   it('are refused with the reason', () => {
     expect(replan(job, closing + 1, change)).toMatchObject({ fault: { code: 'replan/too-late' } });

@@ -96,7 +96,15 @@ function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): 
 function replanLonger(bench: Bench): void {
   const { job } = bench.session;
   const rows = job.plan.rows + stepRowsOf(job.plan.brief);
-  const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
+  const noChange = {
+    stitchMm: null,
+    rowMm: null,
+    from: null,
+    to: null,
+    cord: null,
+    colour: null,
+    metresPer100g: null,
+  };
   const after = updateSession(bench.session, { do: 'replan', rows, ...noChange });
   if (after.ok) bench.session = after.value;
 }

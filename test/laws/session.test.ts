@@ -18,7 +18,15 @@ vi.setConfig({ testTimeout: 90_000 });
 
 const job = jobOf(stripedBrief(20, 24, 60));
 
-const noChange = { stitchMm: null, rowMm: null, from: null, to: null, colour: null, metresPer100g: null };
+const noChange = {
+  stitchMm: null,
+  rowMm: null,
+  from: null,
+  to: null,
+  cord: null,
+  colour: null,
+  metresPer100g: null,
+};
 
 /** A forgotten decrease, set right in a way that the bag has; where there is none, nothing is named that could be. */
 function mendOf(how: How, place: number): Command {
@@ -105,7 +113,7 @@ const facts = ({ job: at, done, mends, notes, marks, weighed, measured, takeBack
   done,
   mends,
   notes: [...notes],
-  marks: [...marks],
+  marks: [...marks].map(({ name, done: there }) => [name, there]),
   weighed: [...weighed],
   measured,
   takeBack: placesOf(takeBack),

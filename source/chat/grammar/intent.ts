@@ -4,10 +4,12 @@ import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
 import type { Moment } from '../../session/diagnose/question.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
-import { marksOf, type Session } from '../../session/session.ts';
+import { marksOf } from '../../session/marks.ts';
+import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, SettingName } from '../../settings/settings.ts';
 import type { Job } from '../../steps/job.ts';
 import type { Landmark } from '../../steps/landmarks.ts';
+import type { WhichUnit } from '../../wording/finding-replan.ts';
 import type { Trouble } from './trouble.ts';
 
 /** What is known of the bag that is on the needles, for names and numbers that could be read two ways. */
@@ -66,6 +68,12 @@ export interface ReplanWish {
   readonly weighed: readonly Weighed[];
   readonly recolour: {
     readonly from: string;
+    readonly to: string;
+    readonly colour: string | null;
+    readonly metresPer100g: number | null;
+  } | null;
+  /** The cord in another yarn, one that comes with its colour and thickness where the bag has none of it. */
+  readonly cord: {
     readonly to: string;
     readonly colour: string | null;
     readonly metresPer100g: number | null;
@@ -169,6 +177,7 @@ export type ChatFault =
   | { readonly code: 'chat/which-edge'; readonly needle: string }
   | { readonly code: 'chat/too-many-needles'; readonly needles: readonly string[] }
   | { readonly code: 'chat/count-of-what'; readonly word: string }
+  | ({ readonly code: 'chat/which-unit' } & WhichUnit)
   | { readonly code: 'chat/not-a-measurement'; readonly word: string; readonly usage: string }
   | { readonly code: 'chat/not-a-weighing'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/not-two-sizes'; readonly text: string; readonly usage: string }

@@ -4,7 +4,7 @@ import type { Words } from '../../wording/words.ts';
 import type { Amount, ChatFault, Intent, ReplanWish } from './intent.ts';
 
 /** Words that may follow `replan`. */
-export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weighed', 'colour'];
+export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weighed', 'colour', 'cord'];
 
 const ownWords: ReadonlySet<string> = new Set([...replanWords, 'stitches', 'row', 'to']);
 const usage = 'replan 20 stitches 9.8 cm 30 rows 10.5 cm';
@@ -22,6 +22,7 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
     if (match) left = left.replace(match[0], '');
     return match;
   };
+  const cord = take(`cord\\s+(?:in\\s+)?(.+?)(?:\\s+(#[0-9a-f]{6})\\s+${number}(?:\\s*m)?)?${beforeNext}`);
   const recolour = take(`colou?r\\s+(.+?)\\s+to\\s+(.+?)(?:\\s+(#[0-9a-f]{6})\\s+${number}(?:\\s*m)?)?\\s*$`);
   const weighed = [];
   for (let match = take(weighing); match; match = take(weighing)) {
@@ -29,6 +30,8 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
   }
   const stitches = measured(take(`(\\d+)\\s*(?:stitches|stitch)\\s+${length}`));
   const rows = measured(take(`(\\d+)\\s*rows?\\s+${length}`));
+  const nothing = [stitches, rows].find((one) => one && !(one.count > 0 && one.length.value > 0));
+  if (nothing) return fail({ code: 'chat/not-a-measurement', word: rest, usage });
   const rowsRound = take('rows\\s+(\\d+)') ?? take('(\\d+)\\s*rows');
   const towards = take('(shorter|longer|(?:stop\\s+)?early)')?.[1]?.toLowerCase();
   const word = left.trim();
@@ -36,7 +39,14 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
   const want = rowsRound ? Number(rowsRound[1]) : towards === undefined ? 'any' : wanted(towards);
   return succeed({
     kind: 'replan',
-    wish: { stitches, rows, weighed, recolour: recolour ? recolouring(recolour) : null, want },
+    wish: {
+      stitches,
+      rows,
+      weighed,
+      recolour: recolour ? recolouring(recolour) : null,
+      cord: cord && recolouredCord(cord),
+      want,
+    },
   });
 }
 
@@ -54,6 +64,15 @@ const amountOf = (match: RegExpExecArray, at: number): Amount => ({
 function measured(match: RegExpExecArray | null): ReplanWish['rows'] {
   return match && { count: Number(match[1]), length: amountOf(match, 2) };
 }
+
+/** What may follow the cord's yarn. */
+const beforeNext = '(?=\\s+(?:weighed|colou?r|rows|shorter|longer|\\d+\\s*(?:stitch|row))|\\s*$)';
+
+const recolouredCord = ([, to = '', colour, metres]: RegExpExecArray): ReplanWish['cord'] => ({
+  to: to.trim(),
+  colour: colour?.toLowerCase() ?? null,
+  metresPer100g: metres === undefined ? null : decimal(metres),
+});
 
 function recolouring(match: RegExpExecArray): ReplanWish['recolour'] {
   const [, from = '', to = '', colour, metres] = match;

@@ -71,7 +71,14 @@ describe('what is seen', () => {
   });
 });
 
-const nothing: ReplanWish = { stitches: null, rows: null, weighed: [], recolour: null, want: 'any' };
+const nothing: ReplanWish = {
+  stitches: null,
+  rows: null,
+  weighed: [],
+  recolour: null,
+  cord: null,
+  want: 'any',
+};
 const amount = (value: number, unit: string | null) => ({ value, unit });
 
 describe('what has changed', () => {

@@ -19,7 +19,7 @@ export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
   const intent = parseLine(text, state.words, knownOf(state.session));
-  if (!intent.ok) return refuse(heard, intent.fault);
+  if (!intent.ok) return refuse(asksForOffers(typed) ? withoutOffers(heard) : heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
   return tellsTime && state.pace === null
@@ -40,7 +40,9 @@ function answerIntent(state: BenchState, intent: Intent): Reaction {
   return refuse(makesOffers.has(intent.kind) ? withoutOffers(state) : state, reply.fault);
 }
 
-const makesOffers: ReadonlySet<Intent['kind']> = new Set(['find', 'rip', 'replan']);
+const makesOffers: ReadonlySet<string> = new Set<Intent['kind']>(['find', 'rip', 'replan']);
+
+const asksForOffers = (typed: string): boolean => makesOffers.has(typed.split(/\s/)[0]?.toLowerCase() ?? '');
 
 /** Who asked for other offers and was refused does not mean the old ones any more. */
 const withoutOffers = (state: BenchState): BenchState => ({

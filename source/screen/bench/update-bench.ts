@@ -3,8 +3,9 @@
 import { completeLine } from '../../chat/parse-line.ts';
 import { answer } from '../../chat/transcript.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
+import { marksOf } from '../../session/marks.ts';
 import { isRestDue, pressed } from '../../session/rest.ts';
-import { isFinished, marksOf } from '../../session/session.ts';
+import { isFinished } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
 import { sayRest } from '../../wording/cautions.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';

@@ -1,6 +1,6 @@
 /**
  * What finishing would give, as planned and at the other whole repeats, once the piece has been measured or a yarn
- * weighed again.
+ * weighed again. Where a weighed yarn runs short that the cord is to be made of, the cord in another yarn may save the bag.
  */
 import type { Yarn } from '../../planning/brief.ts';
 import { stepRowsOf } from '../../planning/choose-size.ts';
@@ -13,10 +13,10 @@ import {
   planFrom,
   type ReplanFault,
 } from '../../planning/plan-from.ts';
-import { metresFor, shareOf, weigh } from '../../planning/yarn-needs.ts';
+import { shareOf, weigh, type YarnParts, yarnParts } from '../../planning/yarn-needs.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Job } from '../../steps/job.ts';
-import { knittedAt } from './replan.ts';
+import { knittedAt, replan } from './replan.ts';
 
 export interface Measurement {
   /** The piece as it measures, rested; null where the swatch holds. */
@@ -24,6 +24,7 @@ export interface Measurement {
   /** Grams left of a yarn, by name, as weighed now. */
   readonly weighed: ReadonlyMap<string, number>;
   readonly recolour: PlanChanges['recolour'];
+  readonly cordYarn: PlanChanges['cordYarn'];
 }
 
 /** What the rows still to knit, the tails and the cord take of one yarn. */
@@ -32,6 +33,8 @@ export interface YarnLeft {
   readonly metres: number;
   readonly grams: number;
   readonly withReserveGrams: number;
+  /** What of the metres is for stripes, for graft and seam, and for the cord. */
+  readonly parts: YarnParts;
   /** Weighed now; null where it was not. */
   readonly haveGrams: number | null;
   readonly enough: boolean | null;
@@ -45,6 +48,10 @@ export interface ReplanChoice {
   readonly depthCm: number;
   readonly depthBelowCordCm: number;
   readonly rowsLeft: number;
+  /** Times more that the work is hung again; negative for fewer. */
+  readonly rehangsMore: number;
+  /** The yarn of the cord where it is to be another; null where it stays. */
+  readonly cordIn: string | null;
   readonly yarn: readonly YarnLeft[];
   /** False where a weighed yarn does not last. */
   readonly enough: boolean;
@@ -54,14 +61,17 @@ export interface ReplanChoices {
   /** The width worked towards: the wish, or what the plan promised. */
   readonly aimCm: number;
   readonly asPlanned: ReplanChoice | null;
-  /** From the shortest to the longest, the planned one among them. */
+  /** The nearest to that width first, those for which the weighed yarn lasts before the others. */
   readonly choices: readonly ReplanChoice[];
-  /** The nearest in width for which the weighed yarn lasts; null where there is none. */
+  /** The nearest for which the weighed yarn lasts; null where there is none that is still such a bag. */
   readonly best: ReplanChoice | null;
 }
 
 /** Choices on either side of the best that are worth showing. */
 const neighbours = 3;
+
+/** Narrower than this part of the width worked towards it is another bag, a toy of the planned one (rule of thumb). */
+const leastShare = 0.5;
 
 export function replanChoices(
   job: Job,
@@ -71,30 +81,68 @@ export function replanChoices(
   const knitted = knittedAt(job, done);
   if (!knitted) return fail({ code: 'replan/too-late' });
   const { plan } = job;
-  const aimCm = plan.size.wantedWidthCm ?? plan.size.widthCm;
+  const aimCm = aimOf(job);
   const tried = tryRows(plan, knitted, measurement, aimCm);
   if (!tried.ok) return tried;
-  const choices = tried.value;
-  const lasting = choices.filter((choice) => choice.enough);
-  const best = lasting.toSorted((a, b) => missBy(a, aimCm) - missBy(b, aimCm))[0] ?? null;
-  const middle = choices.indexOf(best ?? choices[0] ?? ({} as ReplanChoice));
-  const asPlanned = choices.find(({ rows }) => rows === plan.rows) ?? null;
-  const shown = choices.filter((choice, i) => Math.abs(i - middle) <= neighbours || choice === asPlanned);
-  return succeed({ aimCm, asPlanned, choices: shown, best });
+  const asPlanned = tried.value.find(({ rows }) => rows === plan.rows) ?? null;
+  const others = cordChoices(plan, knitted, measurement, { aimCm, asPlanned, tried: tried.value });
+  const choices = nearestFirst([...others, ...tried.value], aimCm);
+  const best = choices.find(({ enough, widthCm }) => enough && !isToy(widthCm, aimCm)) ?? null;
+  return succeed({ aimCm, asPlanned, choices, best });
+}
+
+export const aimOf = ({ plan: { size } }: Job): number => size.wantedWidthCm ?? size.widthCm;
+
+export const isToy = (widthCm: number, aimCm: number): boolean => widthCm < leastShare * aimCm;
+
+const nearestFirst = (choices: readonly ReplanChoice[], aimCm: number): readonly ReplanChoice[] =>
+  choices.toSorted((a, b) => Number(b.enough) - Number(a.enough) || missBy(a, aimCm) - missBy(b, aimCm));
+
+/** The nearest with the cord in each other yarn, where that is nearer than all that its own yarn lasts for. */
+function cordChoices(
+  plan: Plan,
+  knitted: Knitted,
+  measurement: Measurement,
+  {
+    aimCm,
+    asPlanned,
+    tried,
+  }: Pick<ReplanChoices, 'aimCm' | 'asPlanned'> & { tried: readonly ReplanChoice[] },
+): readonly ReplanChoice[] {
+  const { yarn: cord } = plan.brief.cord;
+  const known = (asPlanned ?? tried[0])?.yarn ?? [];
+  const runsShort = known.some(({ yarn, enough }) => yarn === cord && enough === false);
+  if (measurement.cordYarn !== null || !runsShort) return [];
+  const best = nearestFirst(tried, aimCm).find(({ enough }) => enough);
+  return known.flatMap(({ yarn: to }): readonly ReplanChoice[] => {
+    if (to === cord) return [];
+    const inOther = tryRows(plan, knitted, { ...measurement, cordYarn: { to, yarn: null } }, aimCm);
+    const [nearest] = inOther.ok ? nearestFirst(inOther.value, aimCm) : [];
+    const isNearer =
+      nearest?.enough &&
+      (!best || missBy(nearest, aimCm) < missBy(best, aimCm)) &&
+      !isToy(nearest.widthCm, aimCm);
+    return nearest && isNearer ? [nearest] : [];
+  });
 }
 
 /** What finishing at just this many rows would give. */
 export function replanChoice(
   job: Job,
   done: number,
-  { measured, weighed, recolour }: Measurement,
+  { weighed, ...changes }: Measurement,
   rows: number,
 ): Result<ReplanChoice, ReplanFault> {
-  const knitted = knittedAt(job, done);
-  if (!knitted) return fail({ code: 'replan/too-late' });
-  const next = planFrom(job.plan, knitted, { rows, measured, recolour });
-  return next.ok ? succeed(choiceOf(job.plan, next.value, knitted, weighed)) : next;
+  const next = replan(job, done, { ...changes, rows });
+  return next.ok ? succeed(choiceOf(job.plan, next.value.plan, knittedBy(job, done), weighed)) : next;
 }
+
+/** What finishing as planned takes. */
+export const plannedChoice = (job: Job, done: number, weighed: Measurement['weighed']): ReplanChoice =>
+  choiceOf(job.plan, job.plan, knittedBy(job, done), weighed);
+
+const knittedBy = (job: Job, done: number): Knitted =>
+  knittedAt(job, done) ?? { row: job.plan.rows, colouredThrough: job.plan.rows };
 
 const missBy = ({ widthCm }: ReplanChoice, aimCm: number): number => Math.abs(widthCm - aimCm);
 
@@ -105,7 +153,7 @@ const mayPass: ReadonlySet<ReplanFault['code']> = new Set(['replan/colours-meet'
 function tryRows(
   plan: Plan,
   knitted: Knitted,
-  { measured, weighed, recolour }: Measurement,
+  { weighed, ...changes }: Measurement,
   aimCm: number,
 ): Result<readonly ReplanChoice[], ReplanFault> {
   const stepRows = stepRowsOf(plan.brief);
@@ -113,13 +161,13 @@ function tryRows(
   let fault: ReplanFault | null = null;
   let beyond = 0;
   for (let rows = leastRowsFrom(plan.brief, knitted.row); rows <= mostRows; rows += stepRows) {
-    const next = planFrom(plan, knitted, { rows, measured, recolour });
+    const next = planFrom(plan, knitted, { ...changes, rows });
     if (!next.ok && !mayPass.has(next.fault.code)) return next;
     if (next.ok) {
       choices.push(choiceOf(plan, next.value, knitted, weighed));
       if (rows > plan.rows && next.value.size.widthCm > aimCm) beyond++;
     } else {
-      fault ??= next.fault;
+      if (fault === null || rows <= plan.rows) fault = next.fault;
       if (next.fault.code === 'replan/colours-meet' && next.fault.second > 1) break;
     }
     if (beyond >= neighbours || rows > farthest(plan, stepRows, choices.length)) break;
@@ -145,7 +193,9 @@ function choiceOf(
     widthCm: size.widthCm,
     depthCm: size.depthCm,
     depthBelowCordCm: size.depthBelowCordCm,
-    rowsLeft: rows - 1 - knitted.row,
+    rowsLeft: Math.max(0, rows - 1 - knitted.row),
+    rehangsMore: plan.hangings.length - before.hangings.length,
+    cordIn: brief.cord.yarn === before.brief.cord.yarn ? null : brief.cord.yarn,
     yarn,
     enough: yarn.every((one) => one.enough !== false),
   };
@@ -158,8 +208,9 @@ function yarnLeft(
   yarn: Yarn,
   weighed: ReadonlyMap<string, number>,
 ): YarnLeft {
-  const metres = metresFor(name, shareOf(name, plan.stripes, row), plan.gauge, plan);
+  const parts = yarnParts(name, shareOf(name, plan.stripes, row), plan.gauge, plan);
+  const metres = parts.stripes + parts.tails + parts.cord;
   const left = { ...yarn, grams: weighed.get(name) ?? null };
   const { grams, withReserveGrams, haveGrams, enough } = weigh(metres, left, plan.gauge);
-  return { yarn: name, metres, grams, withReserveGrams, haveGrams, enough };
+  return { yarn: name, metres, grams, withReserveGrams, parts, haveGrams, enough };
 }
