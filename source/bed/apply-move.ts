@@ -3,8 +3,7 @@
  * no source): a pass with an empty feeder drops every stitch, a needle out of work must be empty before a pass, an
  * empty working needle takes a loop at the next pass.
  */
-import { exhaustive } from '../shared/exhaustive.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { exhaustive, fail, type Result, succeed } from '../shared/result.ts';
 import { type Bed, type BedFault, edgesOf, type Needle, needleOutOfWork, type Side, turned } from './bed.ts';
 import type { BedMove } from './move.ts';
 import { formatNeedle, parseNeedle } from './needles.ts';

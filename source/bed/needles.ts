@@ -12,9 +12,14 @@ export function formatNeedle(needleCount: number, place: number): string {
   return place < left ? `L${left - place}` : `R${place - left + 1}`;
 }
 
+const needleName = /^([lr])([1-9]\d{0,3})$/i;
+
+/** Whether a word names a needle, on this bed or a longer one. */
+export const isNeedleName = (word: string): boolean => needleName.test(word);
+
 /** The place of a needle named `L7` or `r12`; null when the name is malformed or the bed has no such needle. */
 export function parseNeedle(needleCount: number, name: string): number | null {
-  const match = /^([lr])([1-9]\d{0,3})$/i.exec(name);
+  const match = needleName.exec(name);
   if (!match) return null;
   const left = leftHalf(needleCount);
   const number = Number(match[2]);

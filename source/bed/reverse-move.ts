@@ -4,8 +4,7 @@
  * two where a needle was doubled and none where an eyelet was about to be made. The row counter is turned back with each
  * pass (common practice, no source).
  */
-import { exhaustive } from '../shared/exhaustive.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { exhaustive, fail, type Result, succeed } from '../shared/result.ts';
 import { emptyBetweenEdges, placesOf } from './apply-move.ts';
 import { type Bed, type BedFault, edgesOf, type Needle, needleOutOfWork, type Side, turned } from './bed.ts';
 import type { HandMove } from './move.ts';

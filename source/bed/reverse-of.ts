@@ -1,4 +1,4 @@
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import { placesOf } from './apply-move.ts';
 import type { Bed, Needle } from './bed.ts';
 import { isHandMove, type Move } from './move.ts';

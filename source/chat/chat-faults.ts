@@ -1,5 +1,4 @@
-import { exhaustive } from '../shared/exhaustive.ts';
-import { isOf } from '../shared/result.ts';
+import { exhaustive, isOf } from '../shared/result.ts';
 import type { LandmarkFault } from '../steps/landmarks.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatSeenFault } from '../wording/finding.ts';

@@ -1,8 +1,7 @@
 /** Reads the arguments by the table of commands; and the whole usage, and what is wrong with them. */
 
-import { exhaustive } from '../shared/exhaustive.ts';
 import { nearest } from '../shared/nearest.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { exhaustive, fail, type Result, succeed } from '../shared/result.ts';
 import { wrap } from '../wording/page.ts';
 import type { Words } from '../wording/words.ts';
 import { type CliCommand, type CliOption, flagOf, optionUsage, usageOf } from './command.ts';

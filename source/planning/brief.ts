@@ -118,5 +118,9 @@ export interface BriefFile {
 
 /** The strand that frees the open start; no yarn may take its name. */
 export const ravelCord = 'ravel cord';
+
+/** What the row is knitted with that is pulled out once the graft is done: a cord, or a row more of waste. */
+export const ravelStrand = ({ waste }: Brief): string => (waste.ravel === 'loop' ? waste.yarn : ravelCord);
+
 /** The waste yarn of a brief that names none. */
 export const unnamedWaste = 'waste';

@@ -53,4 +53,4 @@ export function usualMetresPer100g(pitchMm: number): number {
   return Math.max(10, Math.round(metres / 10) * 10);
 }
 
-const toTenth = (value: number): number => Math.round(value * 10) / 10;
+export const toTenth = (value: number): number => Math.round(value * 10) / 10;

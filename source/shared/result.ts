@@ -12,3 +12,8 @@ export const isOf = <F extends { readonly code: string }, Family extends string>
   fault: F,
   family: Family,
 ): fault is Extract<F, { readonly code: `${Family}/${string}` }> => fault.code.startsWith(`${family}/`);
+
+/** Put at the end of a `switch`: the compiler proves that no case is forgotten. Throws only on our own bug. */
+export function exhaustive(value: never): never {
+  throw new Error(`unhandled case: ${JSON.stringify(value)}`);
+}

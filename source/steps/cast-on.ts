@@ -6,7 +6,7 @@
 
 import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
-import { ravelCord } from '../planning/brief.ts';
+import { ravelCord, ravelStrand } from '../planning/brief.ts';
 import { bedAt, counterAt, hangingOf } from './bed-after.ts';
 import type { Outline } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
@@ -34,7 +34,7 @@ export function castOnStep(outline: Outline, local: number): StepBody {
   const away = opposite(home);
   const hasComb = !brief.bed.without.includes('comb');
   const counts = !brief.bed.without.includes('counter');
-  const strand = ravel === 'loop' ? yarn : ravelCord;
+  const strand = ravelStrand(brief);
   const after = (passes: number, feeder: string | null): BedAfter =>
     bedAt(outline, {
       hanging,

@@ -1,7 +1,7 @@
 import type { BriefFault, JsonKind } from '../planning/fault.ts';
 import type { JsonSlip } from '../planning/json-slip.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
 import { nearest } from '../shared/nearest.ts';
+import { exhaustive } from '../shared/result.ts';
 import { amountOf, quote, showField, showValue, toWrite } from './values.ts';
 import type { Words } from './words.ts';
 

@@ -6,7 +6,7 @@
  */
 import type { Plan } from '../planning/plan.ts';
 import { irreversibleOf } from '../session/mend/mend.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import { acts } from '../steps/acts.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';

@@ -1,8 +1,8 @@
 import type { DiskTrouble, FileFault, JournalFault, LineFault, SaveStatus } from '../journal/fault.ts';
 import type { LessonFault } from '../journal/lesson.ts';
 import type { SessionFault } from '../session/command.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
 import { forShell } from '../shared/plain-text.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Words } from './words.ts';
 
 const troubles: Readonly<Record<DiskTrouble, (words: Words) => string>> = {

@@ -1,11 +1,10 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
-
 import type { Side } from '../bed/bed.ts';
 import { type BedMove, type HandMove, isHandMove } from '../bed/move.ts';
 import type { LoopRun, ReverseMove } from '../bed/reverse-move.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { MendMove } from '../session/mend/mend.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Words } from './words.ts';
 
 /** A sentence for each move, and one for several rows, rounds or bars that are taken back alike. */

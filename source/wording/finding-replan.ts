@@ -1,8 +1,7 @@
 /** What finishing would give, at each whole number of stripe repeats, and why a change of plan cannot be. */
-
 import type { ReplanFault } from '../planning/plan-from.ts';
 import type { ReplanChoice, ReplanChoices, YarnLeft } from '../session/replan/replan-choices.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Words } from './words.ts';
 
 /** What finishing as planned gives, then each choice under its number, the nearest first. */

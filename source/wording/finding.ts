@@ -8,7 +8,7 @@ import { type HandStep, type Irreversible, irreversibleOf } from '../session/men
 import type { RipBack, RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import type { Way } from '../session/way.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import { stepAt } from '../steps/job.ts';
 import { formatMoves } from './finding-moves.ts';
 import { sayStep } from './steps.ts';

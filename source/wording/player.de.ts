@@ -1,4 +1,4 @@
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Phase } from '../steps/step.ts';
 import type { Amounts } from './amounts.ts';
 import type { CannotPlay, PlayerWords } from './player.en.ts';

@@ -1,7 +1,7 @@
 import type { InUse } from '../journal/fault.ts';
 import type { PlayerView } from '../journal/player.ts';
 import type { PlayerFault } from '../journal/player-actions.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 
 /** Why the player stays where it is. A replay can go to fewer places than a maker can, and knows no other words. */

@@ -1,5 +1,5 @@
 import type { Care, Trace } from '../session/mend/mend.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.de.ts';
 import type { Asked, SlipTold, SlipWords } from './slips.en.ts';

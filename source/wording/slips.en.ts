@@ -1,8 +1,7 @@
 /** What may have happened to the work, and ways out of it: facts, nobody's fault. */
-
 import type { Care, How, Trace } from '../session/mend/mend.ts';
 import type { Slip } from '../session/mend/slip.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 import { theYarn, yarnName } from './forms.en.ts';
 

@@ -1,6 +1,6 @@
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { PlanWarning } from '../planning/warning.ts';
-import { exhaustive } from '../shared/exhaustive.ts';
+import { exhaustive } from '../shared/result.ts';
 import { nameClasses } from './reason.ts';
 import type { Words } from './words.ts';
 

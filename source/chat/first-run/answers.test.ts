@@ -1,5 +1,4 @@
 /** Each question by itself: what a maker may type, what it is taken for, and what is said where it is no answer. */
-
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
@@ -9,10 +8,9 @@ import { readAmounts } from './amounts.ts';
 import { type AnswerFault, questionIds } from './answers.ts';
 import { briefFileOf } from './brief-of.ts';
 import { formatInterviewFault } from './faults.ts';
-import { questions, valuesOf, withAnswer } from './questions.ts';
+import { questions, readStripes, valuesOf, withAnswer } from './questions.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
-import { readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { readSecondYarn, readYarn } from './read-yarn.ts';
 import { examplesOf } from './say.ts';

@@ -1,5 +1,5 @@
 import type { PlanFault } from '../../planning/fault.ts';
-import { exhaustive } from '../../shared/exhaustive.ts';
+import { exhaustive } from '../../shared/result.ts';
 import { formatFault } from '../../wording/faults.ts';
 import { amountOf, quote } from '../../wording/values.ts';
 import type { Words } from '../../wording/words.ts';

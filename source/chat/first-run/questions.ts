@@ -1,17 +1,37 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
-import { type Result, succeed } from '../../shared/result.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import type { AnswerFault, Answers, Given, Length, QuestionId, Values } from './answers.ts';
-import { questionIds } from './answers.ts';
+import { readAmounts } from './amounts.ts';
+import {
+  type AnswerFault,
+  type Answers,
+  type Given,
+  type Length,
+  type QuestionId,
+  questionIds,
+  type Values,
+} from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
 import { readKept } from './kept-answers.ts';
 import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
-import { readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { nameIn, readSecondYarn, readYarn } from './read-yarn.ts';
 import { labelOf } from './say.ts';
+
+const beside = ['and', 'then', 'each', 'und', 'dann', 'je'];
+
+/** Rows of a stripe, `2`, or of each yarn's: `4 and 2`. */
+export function readStripes(line: string): Result<Values['stripes'], AnswerFault> {
+  const { amounts, others } = readAmounts(line);
+  const stranger = others.find((word) => !beside.includes(word));
+  const [first, second = first, more] = amounts;
+  const areRows = amounts.every(({ unit }) => unit === null || unit === 'rows');
+  return stranger === undefined && first && second && !more && areRows
+    ? succeed([first.value, second.value])
+    : fail({ code: 'first-run/not-understood', question: 'stripes', word: stranger ?? null });
+}
 
 interface Question<Value> {
   /** Names besides its own by which `change` finds it. */

@@ -2,11 +2,45 @@
  * A yarn: its name, and what is known of it in any order behind it: `plum #6b2d5c 190 m per 100 g 60 g`, `cream DK, 2 balls of
  * 50 g, 120 m each`.
  */
+import { toTenth } from '../../planning/usual-swatch.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { gramsPerOunce, metresPerYard } from '../../shared/units.ts';
 import { negative, numberIn, numberPattern, unitOf } from './amounts.ts';
 import type { AnswerFault, YarnAnswer } from './answers.ts';
-import { weightNamed } from './yarn-weights.ts';
+
+/**
+ * How far 100 g go by the name of a yarn's weight: usual labels, a rule of thumb. Names as the trade uses them, British ply
+ * and American weight beside each other; German ones where they differ. A blank may stand for each dash.
+ */
+const metresPer100g: readonly (readonly [metres: number, names: readonly string[]])[] = [
+  [800, ['lace', '2-ply', '2-fädig', 'lacegarn']],
+  [600, ['light-fingering', '3-ply', '3-fädig']],
+  [420, ['fingering', 'sock-yarn', 'sock', '4-ply', '4-fädig', '4-fach', 'sockengarn', 'sockenwolle']],
+  [330, ['sport', '5-ply', '6-fädig']],
+  [230, ['dk', 'double-knit', 'double-knitting', 'light-worsted', '8-ply', '8-fädig']],
+  [190, ['worsted']],
+  [170, ['aran', '10-ply']],
+  [120, ['chunky', 'bulky', '12-ply']],
+  [70, ['super-bulky', 'super-chunky']],
+];
+
+/** The longest name first, so that `super-bulky` is not taken for `bulky`. */
+const named = metresPer100g
+  .flatMap(([metres, names]) => names.map((name) => [name, metres] as const))
+  .toSorted(([one], [other]) => other.length - one.length)
+  .map(([name, metres]) => ({
+    pattern: new RegExp(
+      String.raw`(?<![\p{L}\p{N}])${name.replaceAll('-', String.raw`[\s-]+`)}(?:\s+(?:weight|yarn|garn))?(?![\p{L}\p{N}])`,
+      'iu',
+    ),
+    metres,
+  }));
+
+/** The usual metres to 100 g of the weight that is named in a text, and the text without it; null where none is. */
+function weightNamed(text: string): { readonly metres: number; readonly rest: string } | null {
+  const found = named.find(({ pattern }) => pattern.test(text));
+  return found ? { metres: found.metres, rest: text.replace(found.pattern, ' ') } : null;
+}
 
 const colour = /(?<=^|\s)#(\S*?)(?=[,;]?(?:\s|$))/;
 const long = 'm|metres?|meters?|meter|yds?|yards?';
@@ -120,5 +154,3 @@ function massIn(amount: string, unit = ''): number {
   if (/^pfund/i.test(unit)) return numberIn(amount) * 500;
   return numberIn(amount) * (unitOf(unit) === 'oz' ? gramsPerOunce : 1);
 }
-
-const toTenth = (value: number): number => Math.round(value * 10) / 10;

@@ -2,6 +2,7 @@
  * Reads what can be seen at the bench: in any order, as little as is known, in half sentences and in the program's own words.
  * Small words are passed over; words that mean nothing here are left out and named.
  */
+import { isNeedleName } from '../../bed/needles.ts';
 import { ravelCord } from '../../planning/brief.ts';
 import type { Moment } from '../../session/diagnose/question.ts';
 import type { Look } from '../../session/locate/seen.ts';
@@ -59,7 +60,6 @@ const grammar: ReadonlySet<string> = new Set([
 
 type Seeing = { -readonly [F in keyof Look]: Look[F] };
 
-const needlePattern = /^[lr][1-9]\d{0,3}$/i;
 const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
 const isNothing = (word: string | undefined): boolean => /^(empty|nothing|none)$/.test(word ?? '');
 const isSide = (word: string | undefined): word is 'left' | 'right' => word === 'left' || word === 'right';
@@ -120,14 +120,14 @@ function tokensOf(piece: string, { yarns }: Known, language: Words): readonly To
 /** A yarn may be called `row` or `R5`: it is meant where the word says nothing else, or right behind the feeder or the colour. */
 function isYarnHere(name: string, words: readonly string[], at: number): boolean {
   const word = name.toLowerCase();
-  const hasMeaning = grammar.has(word) || needlePattern.test(word) || isNumber(word);
+  const hasMeaning = grammar.has(word) || isNeedleName(word) || isNumber(word);
   if (!hasMeaning) return true;
   const before = words
     .slice(0, at)
     .map((one) => one.toLowerCase())
     .filter((one) => !/^(is|the|in|of|a)$/.test(one))
     .at(-1);
-  const alone = words.length === 1 && !isNumber(word) && !needlePattern.test(word) && !grammarAlone.has(word);
+  const alone = words.length === 1 && !isNumber(word) && !isNeedleName(word) && !grammarAlone.has(word);
   return alone || before === 'feeder' || before === 'colour' || before === 'yarn';
 }
 
@@ -144,7 +144,7 @@ function wordTokens(typed: string, { understand }: Words): readonly Token[] {
   const own = understand(typed, grammar);
   if (own === ravelCord) return [{ kind: 'yarn', text: ravelCord, typed }];
   const text = own.toLowerCase();
-  if (needlePattern.test(text)) return [{ kind: 'needle', text: text.toUpperCase(), typed }];
+  if (isNeedleName(text)) return [{ kind: 'needle', text: text.toUpperCase(), typed }];
   if (isNumber(text)) return [{ kind: 'number', text, typed }];
   return [{ kind: 'word', text, typed }];
 }

@@ -2,16 +2,30 @@
  * What the hands are on, under a glass: needles before and after a move under their names, loops with the needle's
  * path, bars, rounds, holes. It stands at the side of the bed where the work is.
  */
-
 import type { Side } from '../../bed/bed.ts';
 import { formatNeedle } from '../../bed/needles.ts';
-import type { Glance } from '../../chat/glance.ts';
+import type { Glance, NeedleLook } from '../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../chat/view.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import type { Words } from '../../wording/words.ts';
 import { barRows, cornerRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
-import { lookOf, signOf } from './needles.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
+
+function lookOf({ left, right, empty, doubled }: BedStrip, place: number): NeedleLook {
+  if (left === null || right === null || place < left || place > right) return 'out';
+  if (place === empty) return 'empty';
+  return place === doubled ? 'two' : 'loop';
+}
+
+const signs: Readonly<Record<NeedleLook, readonly [string, string]>> = {
+  loop: ['●', 'O'],
+  empty: ['○', '_'],
+  two: ['●●', 'OO'],
+  out: ['·', '.'],
+};
+
+/** Two loops are two signs. */
+const signOf = (look: NeedleLook, ascii: boolean): string => signs[look][ascii ? 1 : 0];
 
 export interface CloseUpSize {
   readonly width: number;

@@ -6,10 +6,14 @@
  * two drawings are lost or change places: of 200 letters sent 1 ms apart it showed 103 to 118, out of order. And what is typed would be
  * known only once it is drawn, while the very next press of a foot switch must know whether the line is empty.
  */
+
+import { Box } from 'ink';
 import TextInput from 'ink-text-input';
 import { memo, useLayoutEffect, useState } from 'react';
 import { harmless } from '../../shared/plain-text.ts';
 import type { Line } from '../keys/edit-line.ts';
+import type { Prompt } from './prompt.ts';
+import { Text } from './text.tsx';
 
 interface Props {
   readonly line: Line;
@@ -35,3 +39,23 @@ function Field({ line, placeholder }: Required<Props>) {
   useLayoutEffect(() => setText(harmless(line.text)), [line]);
   return <TextInput value={text} onChange={nothing} placeholder={harmless(placeholder)} />;
 }
+
+interface PromptRowsProps {
+  readonly prompt: Prompt;
+  readonly placeholder: string;
+}
+
+/** The words that Tab found, and the line being typed: two rows below everything else. */
+export const PromptRows = ({ prompt, placeholder }: PromptRowsProps) => (
+  <>
+    <Text dimColor wrap="truncate-end">
+      {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
+    </Text>
+    <Box>
+      <Box flexShrink={0} width={2}>
+        <Text bold>{'> '}</Text>
+      </Box>
+      <PromptField line={prompt.line} placeholder={placeholder} />
+    </Box>
+  </>
+);

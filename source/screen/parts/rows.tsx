@@ -1,7 +1,10 @@
+import { Box, type TextProps } from 'ink';
+import type { ReactNode } from 'react';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
+import { wrap } from '../../wording/page.ts';
 import { standIn } from './finished-rows.ts';
-import { Painted } from './text.tsx';
+import { Painted, Text } from './text.tsx';
 
 /** Rows of cells as they are. Ink's own styles are not used: it knows neither 256 colours as such nor bold without colours. */
 export const Rows = ({ rows, depth }: { readonly rows: readonly Line[]; readonly depth: ColourDepth }) => (
@@ -11,3 +14,53 @@ export const Rows = ({ rows, depth }: { readonly rows: readonly Line[]; readonly
 export const FinishedRows = ({ rows }: { readonly rows: readonly string[] }) => (
   <Painted>{rows.map((row) => (row === '' ? ' ' : standIn(row))).join('\n')}</Painted>
 );
+
+interface Props extends Omit<TextProps, 'children' | 'wrap'> {
+  readonly text: string;
+  readonly width: number;
+}
+
+/** A text in rows of whole words. Ink itself would begin a row with the space at which it broke. */
+export const Wrapped = ({ text, width, ...style }: Props) => (
+  <Text {...style}>{wrap(text, width).join('\n')}</Text>
+);
+
+/** The whole text, or where there is no room for it one row. */
+export const Fitting = ({ whole, ...props }: Props & { readonly whole: boolean }) => {
+  if (whole) return <Wrapped {...props} />;
+  const { text, width: _, ...style } = props;
+  return (
+    <Text {...style} wrap="truncate-end">
+      {text}
+    </Text>
+  );
+};
+
+/** Rows that the text takes. */
+export const wrappedRows = (text: string, width: number): number => wrap(text, width).length;
+
+/** Width of the labels' column, the space behind it included. */
+export const labelWidth = 7;
+
+interface LabelledRowProps {
+  /** Null where there is no room for a label's column. */
+  readonly label: string | null;
+  readonly minHeight?: number;
+  readonly children: ReactNode;
+}
+
+/** A row of the bench: a quiet label, and what it is about beside it. */
+export function LabelledRow({ label, minHeight = 1, children }: LabelledRowProps) {
+  return (
+    <Box minHeight={minHeight} flexShrink={0}>
+      {label === null ? null : (
+        <Box width={labelWidth} flexShrink={0}>
+          <Text dimColor>{label}</Text>
+        </Box>
+      )}
+      <Box flexDirection="column" flexGrow={1} flexShrink={1}>
+        {children}
+      </Box>
+    </Box>
+  );
+}

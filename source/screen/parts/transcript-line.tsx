@@ -1,7 +1,7 @@
 import { Box } from 'ink';
 import type { Line } from '../../chat/transcript.ts';
+import { Wrapped, wrappedRows } from './rows.tsx';
 import { Text } from './text.tsx';
-import { Wrapped, wrappedRows } from './wrapped.tsx';
 
 const marks: Readonly<Record<Line['tone'], string>> = {
   typed: '> ',

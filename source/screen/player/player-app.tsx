@@ -9,12 +9,11 @@ import { benchView } from '../../chat/view.ts';
 import { type PlayerView, viewPlayer } from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
 import { Bench } from '../bench/bench.tsx';
-import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
 import { PromptField } from '../parts/prompt-field.tsx';
+import { LabelledRow, labelWidth, Wrapped, wrappedRows } from '../parts/rows.tsx';
 import { Text } from '../parts/text.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
 import { useWindowSize } from '../parts/use-window-size.ts';
-import { Wrapped, wrappedRows } from '../parts/wrapped.tsx';
 import type { PlayerMessageLine, PlayerStore } from './player-state.ts';
 
 /** `0:07`, `12:30`, `1:04:10`. */

@@ -1,12 +1,11 @@
 import { Box, Static } from 'ink';
 import { lazy, Suspense, useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
-import { LabelledRow, labelWidth } from '../parts/labelled-row.tsx';
-import { PromptRows } from '../parts/prompt-rows.tsx';
+import { PromptRows } from '../parts/prompt-field.tsx';
+import { Fitting, LabelledRow, labelWidth, wrappedRows } from '../parts/rows.tsx';
 import { Text } from '../parts/text.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
 import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
-import { Fitting, wrappedRows } from '../parts/wrapped.tsx';
 import type { QuestionStore } from './question-state.ts';
 
 /** The picture is not wanted before the first question can be answered. */

@@ -1,4 +1,4 @@
-import { type Brief, ravelCord } from '../../planning/brief.ts';
+import { type Brief, ravelStrand } from '../../planning/brief.ts';
 import { closingWasteRows, rehangWasteRows } from '../../planning/yarn-needs.ts';
 import { rowsBeforeComb } from '../../steps/cast-on.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
@@ -65,7 +65,7 @@ export function colourBands({ plan }: Job): readonly number[] {
 function newestYarn(job: Job, { phase, act, row }: Step): string {
   const { cord, waste } = job.plan.brief;
   if (phase === 'cord') return cord.yarn;
-  const strand = waste.ravel === 'loop' ? waste.yarn : ravelCord;
+  const strand = ravelStrand(job.plan.brief);
   if (phase === 'cast-on') return onRavelCord.has(act.kind) ? strand : waste.yarn;
   if (act.kind === 'waste-rows' || act.kind === 'weights-off') return waste.yarn;
   return row === 0 ? strand : yarnOfRow(job.outline, row);
