@@ -96,7 +96,7 @@ describe('a typed line', () => {
       'chat/unknown-place',
       'home is not a place to go to. For example: go stripe 3; type help go for more.',
     ],
-    ['re', 'chat/ambiguous', 're could be redo, replan, rename or restore: type one more letter.'],
+    ['re', 'chat/ambiguous', 're could be redo, replan, rename, restore or record: type one more letter.'],
     [
       'find L9',
       'chat/which-edge',
