@@ -164,7 +164,7 @@ describe('one press', () => {
   });
 
   it('is what three bounces within 40 ms are', async () => {
-    const terminal = await atStep(quiet, usualWithB);
+    const terminal = await atStep(quiet, patientWithB);
     terminal.send('b');
     for (let bounce = 0; bounce < 3; bounce++) await pressAfter(terminal, 12);
     await terminal.waitFor(`step ${quiet + 1} of`);

@@ -5,6 +5,7 @@ import { watchInput } from './input-watch.ts';
 function watched() {
   let time = 0;
   let due: { readonly at: number; readonly action: () => void } | undefined;
+  const looks: { readonly at: number; readonly action: () => void }[] = [];
   const watch = watchInput(
     () => time,
     (action, waitMs) => {
@@ -13,9 +14,16 @@ function watched() {
         due = undefined;
       };
     },
+    (action) => {
+      looks.push({ at: time, action });
+    },
   );
   /** Lets the timers of an idle program run. */
   const idleUntil = (until: number): void => {
+    for (const { at, action } of looks.splice(0)) {
+      time = Math.max(time, at);
+      action();
+    }
     while (due && due.at <= until) {
       const { at, action } = due;
       due = undefined;

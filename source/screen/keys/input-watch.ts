@@ -6,6 +6,11 @@
 import type { Arrival } from './key.ts';
 import type { SetTimer } from './timed-decoder.ts';
 
+/** Runs the action when all input that is there has been read: an immediate alone comes before the next look at it. */
+export const afterLookAtInput = (action: () => void): void => {
+  setImmediate(() => setImmediate(action));
+};
+
 export interface InputWatch {
   /** To be called as input is read. */
   readonly read: () => Arrival;
@@ -18,10 +23,15 @@ const shortestMs = 10;
 /** The longer ago the last event, the less the time of the next has to be known. */
 const lookEveryMs = (sinceReadMs: number): number => Math.max(shortestMs, sinceReadMs / 10);
 
-/** `setTimer` must run its action after a look at the input that found nothing. */
-export function watchInput(now: () => number, setTimer: SetTimer): InputWatch {
+/** Both must run their actions after a look at the input. */
+export function watchInput(
+  now: () => number,
+  setTimer: SetTimer,
+  afterLook: (action: () => void) => void = afterLookAtInput,
+): InputWatch {
   let readAt = Number.NEGATIVE_INFINITY;
   let emptyAt = readAt;
+  let reads = 0;
   let cancel = (): void => {};
 
   const look = (): void => {
@@ -41,9 +51,14 @@ export function watchInput(now: () => number, setTimer: SetTimer): InputWatch {
       readAt = at;
       emptyAt = at;
       cancel();
-      cancel = setTimer(look, 0);
+      cancel = () => {};
+      const number = ++reads;
+      afterLook(() => number === reads && look());
       return { since, at };
     },
-    stop: () => cancel(),
+    stop() {
+      reads++;
+      cancel();
+    },
   };
 }

@@ -67,12 +67,14 @@ export async function holdScreen<End, State extends ScreenState<End>>(
   // Should the program end by a fault of its own, what follows here is never reached.
   const giveBack = (): void => {
     app.unmount();
+    output.flush();
     reader.stop();
   };
   process.once('exit', giveBack);
   try {
     await app.waitUntilExit();
   } finally {
+    output.flush();
     process.off('exit', giveBack);
     for (const signal of endingSignals) process.off(signal, interrupt);
     process.stdout.off('resize', output.clearWindow);

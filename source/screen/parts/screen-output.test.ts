@@ -86,16 +86,39 @@ describe('what differs', () => {
 it('draws anew in a window that was cleared', () => {
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
-  const output = screenOutput(stream as unknown as NodeJS.WriteStream);
+  const output = screenOutput(stream as unknown as NodeJS.WriteStream, (action) => action());
   output.draw('a\nb\n', '', 'a\nc\n');
   output.clearWindow();
   output.draw('a\nc\n', '', 'a\nc\n');
   expect(written).toEqual(['\x1b[1A\x1b[1Gc\x1b[1B\r', '\x1b[H\x1b[J', 'a\nc\n']);
 });
 
+it('writes when the input has been looked at, all at once and in order, and nothing where nothing is drawn', () => {
+  const written: string[] = [];
+  const stream = { rows: 24, write: (text: string) => written.push(text) };
+  const looks: (() => void)[] = [];
+  const output = screenOutput(stream as unknown as NodeJS.WriteStream, (action) => looks.push(action));
+  const frame = (before: string, now: string): void => {
+    output.write('\x1b[?2026h');
+    output.draw(before, '', now);
+    output.write('\x1b[?2026l');
+  };
+  frame('a\n', 'b\n');
+  frame('b\n', 'c\n');
+  expect(written).toEqual([]);
+  for (const look of looks.splice(0)) look();
+  expect(written).toHaveLength(1);
+  expect(written[0]?.replace(/\x1b\[[^a-zA-Z]*[a-zA-Z]|\r/g, '')).toBe('bc');
+  frame('c\n', 'c\n');
+  for (const look of looks) look();
+  expect(written).toHaveLength(1);
+});
+
 it('never clears what has scrolled away', () => {
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
-  screenOutput(stream as unknown as NodeJS.WriteStream).write('\x1b[2J\x1b[3J\x1b[Hhere');
+  screenOutput(stream as unknown as NodeJS.WriteStream, (action) => action()).write(
+    '\x1b[2J\x1b[3J\x1b[Hhere',
+  );
   expect(written).toEqual(['\x1b[2J\x1b[Hhere']);
 });

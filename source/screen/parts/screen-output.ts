@@ -1,7 +1,11 @@
 /**
  * The terminal as Ink writes to it, with two things changed. It never clears what has scrolled away, which is the viewer's
  * own; and of a screen that is drawn again only the cells that differ are written, with what was said let in above it.
+ *
+ * Nothing is drawn before the input has been looked at once more: what was there by then is no answer to the new screen,
+ * but a switch that bounced while the program was busy.
  */
+import { afterLookAtInput } from '../keys/input-watch.ts';
 import { putIn } from './finished-rows.ts';
 import { rowChange } from './styled-cells.ts';
 
@@ -13,22 +17,56 @@ export interface ScreenOutput extends NodeJS.WriteStream {
   readonly draw: (before: string, said: string, now: string) => void;
   /** The window is blank: nothing is left to be changed. */
   readonly clearWindow: () => void;
+  /** Writes at once what still waits. */
+  readonly flush: () => void;
 }
 
-export function screenOutput(output: NodeJS.WriteStream): ScreenOutput {
+/** Terminals that know these draw all between them at once; around nothing they say nothing. */
+const emptyFrame = '\x1b[?2026h\x1b[?2026l';
+
+export function screenOutput(output: NodeJS.WriteStream, afterLook = afterLookAtInput): ScreenOutput {
   let isBlank = false;
-  const write = (text: string, ...rest: readonly unknown[]): boolean =>
-    Reflect.apply(output.write, output, [putIn(text).replaceAll(clearScrollback, ''), ...rest]);
+  const texts: (() => string)[] = [];
+  const whenWritten: (() => void)[] = [];
+  const put = (text: string): void => {
+    const all = putIn(text).replaceAll(clearScrollback, '').replaceAll(emptyFrame, '');
+    const told = whenWritten.splice(0);
+    if (all === '' && told.length === 0) return;
+    output.write(all, () => {
+      for (const tell of told) tell();
+    });
+  };
+  const flush = (): void => {
+    if (texts.length > 0)
+      put(
+        texts
+          .splice(0)
+          .map((text) => text())
+          .join(''),
+      );
+  };
+  const later = (text: () => string): void => {
+    if (texts.push(text) === 1) afterLook(flush);
+  };
   const own: Record<string, unknown> = {
-    write,
+    flush,
+    write(text: string, ...rest: readonly unknown[]) {
+      const tell = rest.at(-1);
+      if (typeof tell === 'function') whenWritten.push(tell as () => void);
+      later(() => text);
+      return true;
+    },
     draw(before: string, said: string, now: string) {
-      const text = isBlank ? said + now : changesFrom(before, said, now, output.rows);
-      isBlank = false;
-      if (text !== '') write(text);
+      later(() => {
+        const text = isBlank ? said + now : changesFrom(before, said, now, output.rows);
+        isBlank = false;
+        return text;
+      });
     },
     clearWindow() {
+      flush();
       isBlank = true;
-      write('\x1b[H\x1b[J');
+      put('\x1b[H\x1b[J');
     },
   };
   return new Proxy(output, {
