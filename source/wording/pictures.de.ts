@@ -44,8 +44,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
     `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(crawl)}.`,
   hangingCaption: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
     `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${endLeft} bis ${endRight}.`,
-  bagPart: (depthCm, isPale) =>
-    `oben links, im Ganzen ${length(depthCm)} tief${isPale ? '; blass: kommt noch' : ''}`,
+  bagPart: (depthCm, toCome) =>
+    `oben links, im Ganzen ${length(depthCm)} tief${{ pale: '; blass: kommt noch', small: '; klein: kommt noch', none: '' }[toCome ?? 'none']}`,
   mouth: 'Öffnung',
   bottom: 'Boden',
   stripPart: (from, through, of) => `Reihen ${from} bis ${through} von ${of} gezeigt`,

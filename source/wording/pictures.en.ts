@@ -58,8 +58,8 @@ export const pictures = ({ length }: Amounts) => ({
     endRight: string,
   ) =>
     `Rows ${fromRow} to ${throughRow}: hung from ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}.`,
-  bagPart: (depthCm: number, isPale: boolean) =>
-    `upper left part, ${length(depthCm)} deep as a whole${isPale ? '; stripes to come are pale' : ''}`,
+  bagPart: (depthCm: number, toCome: 'pale' | 'small' | null) =>
+    `upper left part, ${length(depthCm)} deep as a whole${{ pale: '; stripes to come are pale', small: '; stripes to come in small letters', none: '' }[toCome ?? 'none']}`,
   mouth: 'mouth',
   bottom: 'bottom',
   stripPart: (from: number, through: number, of: number) => `rows ${from} to ${through} of ${of} shown`,

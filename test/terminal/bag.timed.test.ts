@@ -24,8 +24,8 @@ describe('at the bench', () => {
       await terminal.waitFor(`step ${step} of ${pouchSteps}`);
       terminal.send(keys[step % keys.length] ?? '');
     }
-    const screen = await terminal.waitFor('The bag is finished.');
-    expect(screen).toContain(`+ ${pouchSteps} Even the two ends, knot each, and tie a bow.`);
+    await terminal.waitFor('The bag is finished.');
+    expect(terminal.transcript()).toContain(`+ ${pouchSteps} Even the two ends, knot each, and tie a bow.`);
     expect(terminal.clears()).toBe(0);
     terminal.send('quit\r');
     expect(await terminal.exited).toEqual({ code: 0, signal: undefined });

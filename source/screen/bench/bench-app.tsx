@@ -57,7 +57,7 @@ export function BenchApp({ store }: Props) {
       <Box flexDirection="column">
         {picture ? (
           <Suspense fallback={bench}>
-            <PictureView {...{ picture, view, columns, room, ascii, words }} />
+            <PictureView {...{ picture, view, columns, ascii, words }} room={highestBench(columns, room)} />
           </Suspense>
         ) : (
           bench

@@ -2,9 +2,11 @@
 import type { Glance } from '../../chat/glance.ts';
 import type { BenchView } from '../../chat/view.ts';
 import { threadingOrder } from '../../planning/eyelets.ts';
+import type { Plan } from '../../planning/plan.ts';
 import type { Line, Span } from '../../sheet/terminal/ansi.ts';
 import { cornerPicture } from '../../sheet/terminal/draw-by-hand.ts';
 import { graftRows } from '../../sheet/terminal/graft-rows.ts';
+import { seamRows } from '../../sheet/terminal/seam-rows.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
@@ -15,22 +17,30 @@ interface Size {
 }
 
 const inset = 2;
+/** Bars at hand with some on either side: more would only be counted. */
+const mostBarColumns = 68;
 const down = ['▼', 'v'] as const;
 const up = ['▲', '^'] as const;
 
 const row = (width: number, spans: Line): Line => rowOf(width, [{ column: inset, spans }]);
+
+/** The colour of the yarn that closes the bag; null for the terminal's own. */
+function threadOf({ stripes }: Plan, { marks, depth }: Brush): string | null {
+  const mark = marks.get(stripes.at(-1)?.yarn ?? '');
+  return mark && depth !== 'none' && !mark.edged ? mark.colour : null;
+}
 
 /** The loops at hand of both edges, at the side where their mouth lies; what the signs mean beside them. */
 export function graftCloseUp(
   { plan }: BenchView,
   { movements }: Of<'graft'>,
   { width }: Size,
-  { ascii, marks, depth }: Brush,
+  brush: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
-  const mark = marks.get(plan.stripes.at(-1)?.yarn ?? '');
-  const thread = mark && depth !== 'none' && !mark.edged ? mark.colour : null;
-  const picture = graftRows(plan, movements, { columns: width - 2 * inset, most: 8, ascii, thread });
+  const thread = threadOf(plan, brush);
+  const look = { columns: width - 2 * inset, most: 8, ascii: brush.ascii, thread };
+  const picture = graftRows(plan, movements, look);
   const { names, path } = picture;
   const notes = ['', ...say.graftPath];
   const room = width - 2 * inset - picture.width - 2;
@@ -46,37 +56,23 @@ export function graftCloseUp(
   });
 }
 
-const barCell = 4;
-
-/** Bars of the two sides, those at hand in bold. */
+/** The bars of the two sides and the thread under them; a note beside it where there is room, for the last row else. */
 export function barRows(
-  _: BenchView,
-  { from, through, of }: Of<'bars'>,
+  { plan }: BenchView,
+  bars: Of<'bars'>,
   { width }: Size,
   brush: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
   const label = Math.max(say.front.length, say.behind.length) + 2;
-  const count = Math.min(of, Math.floor((width - 2 * inset - label) / barCell), through - from + 9);
-  const first = Math.max(1, Math.min(from - 4, of - count + 1));
-  const bars = Array.from({ length: count }, (_, i) => first + i);
-  const isHere = (bar: number): boolean => bar >= from && bar <= through;
-  const [done, here, open] = brush.ascii ? ['=', '+', '-'] : ['═', '╪', '─'];
-  const signs = bars.map((bar): Span => {
-    const sign = bar < from ? done : isHere(bar) ? here : open;
-    return { text: ` ${sign}${sign} `.slice(0, barCell), ...(isHere(bar) ? { bold: true } : {}) };
-  });
-  const names = bars.map(
-    (bar): Span => ({
-      text: ` ${bar}`.padEnd(barCell),
-      ...(isHere(bar) ? { bold: true } : { dim: true }),
-    }),
-  );
+  const columns = Math.min(width - 2 * inset - label, mostBarColumns);
+  const look = { columns, ascii: brush.ascii, thread: threadOf(plan, brush) };
+  const { names, path } = seamRows(bars, bars.of, look);
   const side = (text: string): Span => ({ text: text.padEnd(label), dim: true });
   return [
     [side(''), ...names],
-    [side(say.front), ...signs],
-    [side(say.behind), ...signs],
+    [side(say.front), ...path.front],
+    [side(say.behind), ...path.back],
     [side(''), { text: cut(say.barPath, width - 2 * inset - label, brush), dim: true }],
   ].map((spans) => row(width, spans));
 }

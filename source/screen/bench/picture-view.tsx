@@ -17,7 +17,7 @@ interface Props {
   readonly picture: Picture;
   readonly view: BenchView;
   readonly columns: number;
-  /** Rows that it may fill. */
+  /** Rows that it may fill: as many as the bench has, so that nothing moves when it comes and goes. */
   readonly room: number;
   readonly ascii: boolean;
   readonly words: Words;
@@ -58,10 +58,10 @@ export default function PictureView({ picture, view, columns, room, ascii, words
 }
 
 /** Where the graft or the seam is, for the drawings that teach them. */
-function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'seamBar' | 'corner'> {
+function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'sewing' | 'corner'> {
   if (glance.kind === 'graft') return { grafting: glance.movements };
   if (glance.kind === 'corner') return { corner: glance };
-  return glance.kind === 'bars' ? { seamBar: glance.from } : {};
+  return glance.kind === 'bars' ? { sewing: glance } : {};
 }
 
 /** Row, stripe, the yarn in the hands, and the way back to the bench; in narrow windows as much of it as there is room for. */

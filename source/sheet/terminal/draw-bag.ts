@@ -39,7 +39,7 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   );
   const seam = { text: `  ${(options.glyphs === 'ascii' ? '=' : '═').repeat(columns)}` };
   const caption = `  ${words.pictures.sizeBelowCord(width, plan.size.depthBelowCordCm, formatAngle(plan.size.stripeAngleDeg))}`;
-  const part = words.pictures.bagPart(plan.size.depthCm, isPaled(options.colour));
+  const part = words.pictures.bagPart(plan.size.depthCm, toCome(plan, options));
   const captions: Line[] = [
     isWhole ? [seam] : [{ text: cutToCells(`  ${part}`, options.columns, '') }],
     [{ text: caption.slice(0, options.columns) }],
@@ -47,6 +47,15 @@ export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonl
   ];
   return formatPicture([...beside, ...captions.slice(0, captionLines)], options);
 }
+
+/** How stripes that are not knitted yet are shown; null when none is left. */
+const toCome = (
+  { rows, knittedRows }: Plan,
+  { rowsDone = rows, colour }: DrawOptions,
+): 'pale' | 'small' | null => {
+  if (rowsDone >= knittedRows) return null;
+  return colour === 'none' ? 'small' : 'pale';
+};
 
 interface BagScale extends View {
   /** What is shown of a bag whose stripes would be too fine as a whole, from its upper left corner; null for all. */
@@ -89,9 +98,8 @@ function rasterise(
   return { raster, columns, lines: Math.ceil(height / pixelsPerCell(options)) };
 }
 
-/** How far a stripe that is not knitted yet pales towards grey; of 16 colours none is the paler one of another. */
+/** How far a stripe that is not knitted yet pales towards grey. */
 const paleness = 0.6;
-const isPaled = (depth: DrawOptions['colour']): boolean => depth !== '16';
 
 function pixelOf(
   plan: Plan,
@@ -105,10 +113,10 @@ function pixelOf(
   const yarn = marks.get(piece?.yarn ?? plan.cord.yarn);
   if (!yarn) throw new Error(`no piece ${mark}`);
   const open = (plan.stripes[(piece?.stripe ?? 1) - 1]?.firstRow ?? 0) > rowsDone;
-  return {
-    yarn: open && isPaled(depth) ? { ...yarn, colour: mixColours(yarn.colour, '#808080', paleness) } : yarn,
-    open,
-  };
+  if (!open) return { yarn, open };
+  // Of 16 colours none is the paler one of another, so every second pixel is left out.
+  if (depth === '16') return { yarn: { ...yarn, pattern: 'plain' }, open, isSparse: true };
+  return { yarn: { ...yarn, colour: mixColours(yarn.colour, '#808080', paleness) }, open };
 }
 
 /** A hole for each eyelet and a dash where the cord shows; a broken line where holes would run together. */

@@ -15,6 +15,7 @@ import type { Line, Span } from './ansi.ts';
 import { formatPicture } from './caption.ts';
 import { firstMovements, graftRows } from './graft-rows.ts';
 import type { Corner, DrawOptions } from './options.ts';
+import { seamRows } from './seam-rows.ts';
 
 interface Signs {
   readonly full: string;
@@ -41,13 +42,6 @@ const signsOf = ({ glyphs }: DrawOptions): Signs => (glyphs === 'ascii' ? ascii 
 
 const cell = 6;
 const mostLoops = 9;
-
-/** The bars round the one at hand. */
-function numbersRound(at: number, of: number, { columns }: DrawOptions): readonly number[] {
-  const count = Math.max(1, Math.min(of, mostLoops, Math.floor((columns - 4) / cell)));
-  const first = Math.max(1, Math.min(at - Math.floor(count / 2), of - count + 1));
-  return Array.from({ length: count }, (_, i) => first + i);
-}
 
 /** The yarn that the last stripe is knitted with closes the bag. */
 function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | null {
@@ -105,27 +99,15 @@ export function drawCorner(
 export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   if (options.corner) return drawCorner(options.corner, options, words);
   const { pictures: say } = words;
-  const signs = signsOf(options);
-  const bars = Math.ceil(plan.rows / 2);
-  const at = Math.min(bars, Math.max(1, options.seamBar ?? 1));
-  const numbers = numbersRound(at, bars, options);
-  const thread = { ink: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options) };
-  const row = (text: (bar: number) => string): Line => [
-    { text: '  ' },
-    ...numbers.map((bar) => ({
-      ...(bar === at ? { bold: true } : bar < at ? thread : {}),
-      text: text(bar).padEnd(cell),
-    })),
-  ];
-  const bar = signs.bar.repeat(3);
-  const picture = [
-    row((one) => ` ${one}`),
-    row(() => `${signs.leg}${bar}${signs.leg}`),
-    row((one) => (one === at ? `  ${signs.up}` : one < at ? `  ${signs.behind}` : '')),
-    row((one) => (one === at ? `  ${signs.down}` : one < at ? `  ${signs.behind}` : '')),
-    row(() => `${signs.leg}${bar}${signs.leg}`),
-  ];
-  return withNotes(picture, [say.seamFold, say.seamBars, say.seamDraw], options);
+  const of = Math.ceil(plan.rows / 2);
+  const { names, bars, path, across } = seamRows(options.sewing ?? { from: 1, through: 1 }, of, {
+    columns: options.columns - 4,
+    ascii: options.glyphs === 'ascii',
+    thread: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options),
+  });
+  const picture = [names, bars.front, path.front, across, path.back, bars.back];
+  const shown = picture.map((line): Line => [{ text: '  ' }, ...line]);
+  return withNotes(shown, [say.seamFold, say.seamBars, say.seamDraw], options);
 }
 
 export function drawCord(plan: Plan, options: DrawOptions, words: Words): readonly string[] {

@@ -222,6 +222,21 @@ describe('the bag', () => {
     expect([...(await colours(0))].filter((one) => one === plum || one === mint)).toEqual([]);
   });
 
+  it('leaves out every second pixel of what is not knitted yet, where there are but 16 colours', async () => {
+    const options = { columns: 80, rows: 24, colour: '16', glyphs: 'unicode' } as const;
+    const blanks = async (rowsDone: number): Promise<number> => {
+      const lines = drawBag(demoPlan('dice-bag'), { ...options, rowsDone }, spoken());
+      // Below the cord and its holes.
+      const rows = pixelsOf(await show(lines, 80, 24)).slice(8, 28);
+      const inBag = rows.flatMap((row) => row.slice(2, 42));
+      return inBag.filter((pixel) => pixel === null).length / inBag.length;
+    };
+    expect(await blanks(64)).toBe(0);
+    expect(await blanks(0)).toBe(0.5);
+    expect(await blanks(32)).toBeGreaterThan(0.1);
+    expect(await blanks(32)).toBeLessThan(0.4);
+  });
+
   it('climbs to the left where the work crawled left, to the right where it crawled right', async () => {
     const leaning = async (plan: Plan): Promise<number> => {
       const pixels = pixelsOf(
@@ -262,7 +277,7 @@ describe('the work of the hands', () => {
     colour: 'none',
     glyphs: 'unicode',
     grafting,
-    seamBar: 12,
+    sewing: { from: 12, through: 14 },
   } as const;
   const plain = (lines: readonly string[]) => lines.map((line) => line.replace(/\x1b\[[\d;]*m/g, ''));
 
@@ -297,11 +312,19 @@ describe('the work of the hands', () => {
     );
   });
 
-  it('goes under bars of both sides of the seam', () => {
-    const lines = drawSeam(demoPlan('dice-bag'), options, spoken());
-    expect(lines.findIndex((line) => line.includes('▲'))).toBeLessThan(
-      lines.findIndex((line) => line.includes('▼')),
-    );
+  it('goes under a bar of the front, then under one of the back, and rests where the step ends', () => {
+    const lines = plain(drawSeam(demoPlan('dice-bag'), options, spoken()));
+    const [names = '', , front = '', across = '', back = ''] = lines;
+    const places = [...names.matchAll(/\d+/g)].map(({ index, 0: name }) => [Number(name), index] as const);
+    expect(places.map(([bar]) => bar)).toEqual([10, 11, 12, 13, 14, 15, 16, 17, 18]);
+    for (const [bar, at] of places) {
+      const isSewn = bar <= 14;
+      // A bar lies over the thread, which comes out at both sides of it.
+      expect(front.padEnd(at + 3).slice(at, at + 3)).toBe(isSewn ? '━│━' : ' │ ');
+      expect(back.padEnd(at + 7).slice(at + 4, at + 7)).toBe(isSewn ? '━│━' : ' │ ');
+      expect(across[at + 3] === '┃').toBe(isSewn);
+    }
+    expect(back.trimEnd()).toMatch(/━│━►/);
   });
 
   it('slips towards the side on which the carriage waits, and knits away from it', () => {

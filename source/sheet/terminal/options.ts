@@ -1,6 +1,7 @@
 import type { Side } from '../../bed/bed.ts';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import type { GraftMovement } from './graft-rows.ts';
+import type { BarsAtHand } from './seam-rows.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
 export interface DrawOptions {
@@ -16,8 +17,8 @@ export interface DrawOptions {
   readonly carriage?: Side | null;
   /** What the needle does now, for the drawing of the graft. */
   readonly grafting?: readonly GraftMovement[];
-  /** The bar at hand, from 1, for the drawing of the seam. */
-  readonly seamBar?: number;
+  /** The bars at hand, for the drawing of the seam. */
+  readonly sewing?: BarsAtHand;
   /** The corner at hand, in place of the seam: where it is sewn across. */
   readonly corner?: Corner;
 }

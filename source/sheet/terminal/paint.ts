@@ -10,6 +10,8 @@ import { markAt, type Raster } from './raster.ts';
 export interface Pixel {
   readonly yarn: YarnMark;
   readonly open: boolean;
+  /** Drawn at every second place alone. */
+  readonly isSparse?: boolean;
 }
 
 /** Text laid over a picture at a cell; one cell a character. It keeps the colour that lies under it. */
@@ -34,6 +36,7 @@ export function paintRaster(
         const mark = markAt(raster, column, y);
         if (mark === 0) return null;
         const pixel = pixelOf(mark);
+        if (pixel.isSparse && (column + y) % 2 === 1) return null;
         const edge = pixel.yarn.edged && isAtEdge(raster, column, y) ? edgeInk(options.colour) : null;
         return edge === null ? shown(pixel, column, y, options) : { ...pixel, colour: edge };
       };
