@@ -2,49 +2,49 @@
 
 import type { Entry } from '../journal/entry.ts';
 import { isCommand } from '../journal/notation.ts';
-import type { Moment, Recording } from '../journal/recording.ts';
+import type { Frame, Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
 import { formatDuration } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import { sayDone } from './reply.ts';
-import { answer, type Line } from './transcript.ts';
+import { answer, type Said } from './transcript.ts';
 
 /** A recording as plain lines, one or more an event, each with the time since the beginning. */
 export function* replayLines(
-  { header, start, moments, finished }: Recording,
+  { header, start, frames, finished }: Recording,
   words: Words,
 ): Generator<string> {
   yield words.record.bagBegun(header.name, header.startedAt.slice(0, 10));
   let before = start;
   let elapsedMs = 0;
-  for (const moment of moments) {
-    elapsedMs += moment.entry.afterMs;
-    for (const { text } of momentLines(before, moment, words))
+  for (const frame of frames) {
+    elapsedMs += frame.entry.afterMs;
+    for (const { text } of frameLines(before, frame, words))
       yield `${formatDuration(elapsedMs / 1000).padStart(10)}  ${text}`;
-    before = moment.session;
+    before = frame.session;
   }
   yield finished ? words.record.bagFinished : words.record.logEnds;
 }
 
 /** The last lines once `shown` events have been shown, at most `most` of them. Costs the same anywhere in the log. */
 export function lastLines(
-  { start, moments }: Recording,
+  { start, frames }: Recording,
   shown: number,
   most: number,
   words: Words,
-): readonly Line[] {
-  let lines: readonly Line[] = [];
+): readonly Said[] {
+  let lines: readonly Said[] = [];
   for (let i = shown - 1; i >= 0 && lines.length < most; i--) {
-    const before = moments[i - 1]?.session ?? start;
-    lines = [...momentLines(before, moments[i] as Moment, words), ...lines];
+    const before = frames[i - 1]?.session ?? start;
+    lines = [...frameLines(before, frames[i] as Frame, words), ...lines];
   }
   return lines.slice(-most);
 }
 
-const momentLines = (before: Session, { entry, session }: Moment, words: Words): readonly Line[] =>
+const frameLines = (before: Session, { entry, session }: Frame, words: Words): readonly Said[] =>
   isCommand(entry.event) ? sayDone(before, session, entry.event, words) : occurrenceLines(entry, words);
 
-function occurrenceLines({ event }: Entry, words: Words): readonly Line[] {
+function occurrenceLines({ event }: Entry, words: Words): readonly Said[] {
   switch (event.do) {
     case 'resume':
       return answer(words.record.backAtBench(event.at.slice(0, 10)));

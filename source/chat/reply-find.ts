@@ -1,6 +1,6 @@
 /** Answers to what is seen at the bench: the place, or what would tell it, or what may have happened and how to mend it. */
 import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
-import { type Asked, askedOf, type Question } from '../session/diagnose/question.ts';
+import { askedOf, type OpenQuestion, type Question } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
 import {
@@ -39,7 +39,7 @@ interface Answer {
   readonly lines: readonly string[];
   readonly offers: readonly Offer[];
   readonly asked?: Question | null;
-  readonly question?: Asked | null;
+  readonly question?: OpenQuestion | null;
 }
 
 /** Longer lists help nobody. */
@@ -173,7 +173,7 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
   }
   const { places, count, tellApart, bestQuestion } = finding;
   const here = isHere ? [sayHereToo(session, words)] : [];
-  const asked: Asked | null = bestQuestion === null ? null : { about: 'fact', fact: bestQuestion };
+  const asked: OpenQuestion | null = bestQuestion === null ? null : { about: 'fact', fact: bestQuestion };
   const question = asked === null ? [] : [sayAsked(asked, words)];
   const asks = { asked: bestQuestion, question: asked };
   if (count > placesListed)
@@ -191,7 +191,7 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
 }
 
 /** A bed that looks the same through many steps: the rounds of the cord, and the work in the lap. */
-function standsForMany({ job }: Session, { done, through }: Place): Asked | null {
+function standsForMany({ job }: Session, { done, through }: Place): OpenQuestion | null {
   if (through - done < 5 || done === 0) return null;
   const { phase } = stepAt(job, Math.max(1, done));
   const part = phase === 'cord' && stepAt(job, done).after.left !== null ? 'cord' : 'hand';

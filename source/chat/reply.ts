@@ -24,7 +24,7 @@ import { sayTrouble } from './grammar/trouble.ts';
 import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
 import { noTalk, offer, type Reply, type Talk, takeOffer } from './talk.ts';
-import { answer, type Line } from './transcript.ts';
+import { answer, type Said } from './transcript.ts';
 
 /**
  * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
@@ -131,7 +131,7 @@ function show(
   what: Extract<Intent, { readonly kind: 'show' }>['what'],
   words: Words,
   pace: Pace,
-): readonly Line[] {
+): readonly Said[] {
   switch (what) {
     case 'where':
       return answer(...sayWhere(session, words), ...sayTimeLeft(session, pace, words));
@@ -149,7 +149,7 @@ function show(
 }
 
 /** What the transcript says once a command has been carried out. */
-export function sayDone(before: Session, after: Session, command: Command, words: Words): readonly Line[] {
+export function sayDone(before: Session, after: Session, command: Command, words: Words): readonly Said[] {
   switch (command.do) {
     case 'confirm':
       return doneLines(before, after, words);
@@ -198,9 +198,9 @@ export function sayDone(before: Session, after: Session, command: Command, words
 }
 
 /** What was done on a way, and at its end the place. */
-function sayOnWay(before: Session, after: Session, words: Words): readonly Line[] {
+function sayOnWay(before: Session, after: Session, words: Words): readonly Said[] {
   const { way } = before;
-  const line: Line = { tone: 'done', text: (way && sayWayStep(way, words)) ?? '' };
+  const line: Said = { tone: 'done', text: (way && sayWayStep(way, words)) ?? '' };
   if (after.way !== null || way === null) return [line];
   const place =
     way.kind === 'rip'
@@ -209,7 +209,7 @@ function sayOnWay(before: Session, after: Session, words: Words): readonly Line[
   return [line, ...answer(place, ...sayWhere(after, words).slice(1))];
 }
 
-function doneLines({ done, job }: Session, after: Session, words: Words): readonly Line[] {
+function doneLines({ done, job }: Session, after: Session, words: Words): readonly Said[] {
   const last = after.done;
   const text =
     last === done + 1

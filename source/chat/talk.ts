@@ -2,7 +2,7 @@
 
 import type { Command } from '../session/command.ts';
 import type { Remedy } from '../session/diagnose/diagnose.ts';
-import type { Asked, Moment, Question } from '../session/diagnose/question.ts';
+import type { OpenQuestion, Question, SlipMoment } from '../session/diagnose/question.ts';
 import type { Place } from '../session/locate/locate.ts';
 import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';
@@ -10,16 +10,16 @@ import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './grammar/intent.ts';
-import type { Line } from './transcript.ts';
+import type { Said } from './transcript.ts';
 
 /** What a typed line brings about. */
 export type Reply =
   | { readonly kind: 'do'; readonly command: Command; readonly times?: number }
-  | { readonly kind: 'say'; readonly lines: readonly Line[] }
+  | { readonly kind: 'say'; readonly lines: readonly Said[] }
   /** Lines to answer with, and what the next lines may take up. */
   | {
       readonly kind: 'offer';
-      readonly lines: readonly Line[];
+      readonly lines: readonly Said[];
       readonly talk: Talk;
       /** What the log keeps of what was said. */
       readonly record: readonly Command[];
@@ -67,12 +67,12 @@ export type Offer = { readonly takes: Reply } & (
 export interface Talk {
   readonly seen: Look | null;
   /** Where the maker found the slip. */
-  readonly moment: Moment | null;
+  readonly moment: SlipMoment | null;
   /** Questions that the maker passed by. */
   readonly unsure: readonly Question[];
   readonly asked: Question | null;
   /** What was asked so, to be said again in other words or another language. */
-  readonly question: Asked | null;
+  readonly question: OpenQuestion | null;
   /** What `take` and a number carries out, counted from 1. */
   readonly offers: readonly Offer[];
   /** Offers hold for this place of this plan alone. */
@@ -92,7 +92,7 @@ export const noTalk: Talk = {
 /** Lines with something to take up. */
 export const offer = (
   session: Session,
-  lines: readonly Line[],
+  lines: readonly Said[],
   talk: Partial<Talk>,
   record: readonly Command[] = [],
 ): Reply => ({

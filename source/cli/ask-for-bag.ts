@@ -12,7 +12,7 @@ import {
   sayGoingOn,
   sayOpening,
 } from '../chat/first-run/say.ts';
-import { answer, type Line } from '../chat/transcript.ts';
+import { answer, type Said } from '../chat/transcript.ts';
 import { writeBriefFile, writeBriefIn } from '../files/brief-file.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
 import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/drafts.ts';
@@ -95,7 +95,7 @@ async function ask(store: QuestionStore, source: LineSource | null): Promise<Que
 }
 
 /** A bag may be in a log that cannot be read: better said than begun anew without a word. */
-const damagedLogs = (words: Words): readonly Line[] =>
+const damagedLogs = (words: Words): readonly Said[] =>
   listLogs(logFolder())
     .filter(({ tally }) => !tally.ok)
     .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path, words) }));

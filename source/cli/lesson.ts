@@ -60,17 +60,17 @@ function eventOf(word: string, rest: string): Addition['event'] | null {
 }
 
 /** Events recorded when `step` first came next; where it was confirmed together with others, when the first of those did. */
-function eventsBefore({ start, moments }: Recording, step: number): number | null {
+function eventsBefore({ start, frames }: Recording, step: number): number | null {
   if (step === start.done + 1) return 0;
   if (step < 1) return null;
-  const passed = moments.findIndex(({ session }) => session.done >= step - 1);
+  const passed = frames.findIndex(({ session }) => session.done >= step - 1);
   if (passed < 0) return null;
-  return moments[passed]?.session.done === step - 1 ? passed + 1 : passed;
+  return frames[passed]?.session.done === step - 1 ? passed + 1 : passed;
 }
 
 /** The last step that ever came next. */
-const furthest = ({ start, moments }: Recording): number =>
-  1 + moments.reduce((most, { session }) => Math.max(most, session.done), start.done);
+const furthest = ({ start, frames }: Recording): number =>
+  1 + frames.reduce((most, { session }) => Math.max(most, session.done), start.done);
 
 /** Why a teacher's line cannot be used, and what one looks like. */
 export function formatLessonLineFault(fault: LessonLineFault, words: Words): string {

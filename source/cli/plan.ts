@@ -23,7 +23,7 @@ export interface PlanOptions {
  * as large as the yarn allows.
  */
 export function printPlan(paths: readonly string[], { json, fromYarn, words }: PlanOptions): number {
-  const bags: Bag[] = [];
+  const bags: PlannedBag[] = [];
   for (const path of paths) {
     const bag = fromYarn ? readBagFromYarn(path, words) : readPlan(path, words);
     if (!bag.ok) return complain(bag.fault);
@@ -34,15 +34,15 @@ export function printPlan(paths: readonly string[], { json, fromYarn, words }: P
   return exitCodes.done;
 }
 
-interface Bag {
+interface PlannedBag {
   readonly plan: Plan;
   /** Null where a size was asked for. */
   readonly fromYarn: BagFromYarn | null;
 }
 
-const bagOf = (fromYarn: BagFromYarn): Bag => ({ plan: fromYarn.plan, fromYarn });
+const bagOf = (fromYarn: BagFromYarn): PlannedBag => ({ plan: fromYarn.plan, fromYarn });
 
-function bagsJson(bags: readonly Bag[], words: Words): unknown {
+function bagsJson(bags: readonly PlannedBag[], words: Words): unknown {
   const pace = ownPace();
   const plans = bags.map(({ plan, fromYarn }) => ({
     ...planJson(plan, words),
@@ -67,7 +67,7 @@ function costJson(plan: Plan, pace: Pace) {
 
 const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });
 
-function pageText(bags: readonly Bag[], words: Words): string {
+function pageText(bags: readonly PlannedBag[], words: Words): string {
   const pace = ownPace();
   const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, words, { pace, fromYarn }));
   const plans = bags.map(({ plan }) => plan);

@@ -23,7 +23,7 @@ export async function replay(path: string, { json, speed: typed, words }: Replay
   const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
   if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words);
-  if (json) for (const { entry } of recording.value.moments) printJson(entryJson(entry));
+  if (json) for (const { entry } of recording.value.frames) printJson(entryJson(entry));
   else for (const line of replayLines(recording.value, words)) print(line);
   return exitCodes.done;
 }
@@ -33,7 +33,7 @@ export async function look(fault: InUse, words: Words): Promise<number> {
   const recording = openRecording(fault.path, words);
   if (!recording.ok) return complain(recording.fault);
   const player = startPlayer(recording.value);
-  const { length } = recording.value.moments;
+  const { length } = recording.value.frames;
   return play({ ...showFirst(player, length), playing: false }, words, words.player.onlyLooking(fault));
 }
 

@@ -54,7 +54,7 @@ describe('the cost of a bag', () => {
     ];
     const recording = readRecording(writeLog(lines, priced).bytes);
     if (!recording.ok) throw new Error(recording.fault.code);
-    const session = recording.value.moments.at(-1)?.session;
+    const session = recording.value.frames.at(-1)?.session;
     const { benchMs } = recordOf(recording.value);
     const cost = session && workedCost(session, benchMs);
     // 12.5 g of plum at 8 for 100 g; mint was not weighed, so as planned.

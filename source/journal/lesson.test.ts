@@ -30,27 +30,27 @@ describe('a lesson', () => {
       { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
     ]);
     if (!lesson.ok) throw new Error(lesson.fault.code);
-    const { moments } = copyOf(lesson.value);
-    expect(moments.slice(0, 4).map(({ entry }) => entry.event.do)).toEqual([
+    const { frames } = copyOf(lesson.value);
+    expect(frames.slice(0, 4).map(({ entry }) => entry.event.do)).toEqual([
       'mark',
       'confirm',
       'say',
       'pause',
     ]);
-    expect(moments.at(-1)?.entry).toMatchObject({
+    expect(frames.at(-1)?.entry).toMatchObject({
       event: { text: 'The end of today.' },
       afterMs: 0,
       stepsDone: 9,
     });
-    const kept = moments.filter(({ entry }) => recording.moments.some((one) => sameEntry(one.entry, entry)));
-    expect(kept.map(({ entry }) => entry)).toEqual(recording.moments.map(({ entry }) => entry));
-    expect(moments.at(-1)?.session.done).toBe(recording.moments.at(-1)?.session.done);
+    const kept = frames.filter(({ entry }) => recording.frames.some((one) => sameEntry(one.entry, entry)));
+    expect(kept.map(({ entry }) => entry)).toEqual(recording.frames.map(({ entry }) => entry));
+    expect(frames.at(-1)?.session.done).toBe(recording.frames.at(-1)?.session.done);
   });
 
   it('leaves the recording alone', () => {
-    const before = recording.moments.map(({ session }) => seenOf(session));
+    const before = recording.frames.map(({ session }) => seenOf(session));
     addToCopy(recording, [{ after: 3, event: { do: 'mark', name: 'here' } }]);
-    expect(recording.moments.map(({ session }) => seenOf(session))).toEqual(before);
+    expect(recording.frames.map(({ session }) => seenOf(session))).toEqual(before);
   });
 
   it('refuses a place that the log does not have, and a note that says nothing', () => {

@@ -20,12 +20,12 @@ export type LessonFault =
 
 /** The text of the copy. Additions at the same place keep their order; they take no time. */
 export function addToCopy(recording: Recording, additions: readonly Addition[]): Result<string, LessonFault> {
-  const { header, start, moments } = recording;
+  const { header, start, frames } = recording;
   const astray = additions.find(
-    ({ after }) => !(Number.isInteger(after) && after >= 0 && after <= moments.length),
+    ({ after }) => !(Number.isInteger(after) && after >= 0 && after <= frames.length),
   );
-  if (astray) return fail({ code: 'lesson/no-such-event', after: astray.after, events: moments.length });
-  const events = [undefined, ...moments.map(({ entry }) => entry)].flatMap((entry, i) => {
+  if (astray) return fail({ code: 'lesson/no-such-event', after: astray.after, events: frames.length });
+  const events = [undefined, ...frames.map(({ entry }) => entry)].flatMap((entry, i) => {
     const added = additions.filter(({ after }) => after === i).map(({ event }) => ({ event, afterMs: 0 }));
     return entry ? [entry, ...added] : added;
   });

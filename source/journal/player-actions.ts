@@ -35,7 +35,7 @@ export function updatePlayer(player: Player, action: PlayerAction): Outcome {
     case 'next-mark':
       return showThrough(player, isStop, { code: 'player/no-more-marks' });
     case 'to-end':
-      return succeed({ ...showFirst(player, player.recording.moments.length), playing: false });
+      return succeed({ ...showFirst(player, player.recording.frames.length), playing: false });
     case 'faster':
       return faster(player);
     case 'slower':
@@ -53,7 +53,7 @@ export function updatePlayer(player: Player, action: PlayerAction): Outcome {
   }
 }
 
-const isAtEnd = ({ shown, recording }: Player): boolean => shown === recording.moments.length;
+const isAtEnd = ({ shown, recording }: Player): boolean => shown === recording.frames.length;
 
 /** Events that leave nothing to see are passed over when stepping. */
 const unseen: ReadonlySet<LogEvent['do']> = new Set(['resume', 'quit', 'unknown', 'finished']);
@@ -61,13 +61,13 @@ const isSeen = ({ event }: Entry): boolean => !unseen.has(event.do);
 
 /** On to the next event of a sort, showing it. */
 function showThrough(player: Player, isWanted: (entry: Entry) => boolean, none: PlayerFault): Outcome {
-  const ahead = player.recording.moments.slice(player.shown).findIndex(({ entry }) => isWanted(entry));
+  const ahead = player.recording.frames.slice(player.shown).findIndex(({ entry }) => isWanted(entry));
   return ahead < 0 ? fail(none) : succeed({ ...showFirst(player, player.shown + ahead + 1), playing: false });
 }
 
 /** Back to just before the last event that could be seen. */
 function stepBack(player: Player): Outcome {
-  const last = player.recording.moments.slice(0, player.shown).findLastIndex(({ entry }) => isSeen(entry));
+  const last = player.recording.frames.slice(0, player.shown).findLastIndex(({ entry }) => isSeen(entry));
   return last < 0
     ? fail({ code: 'player/at-start' })
     : succeed({ ...showFirst(player, last), playing: false });
@@ -89,7 +89,7 @@ function slower(player: Player): Outcome {
 /** To the first moment at which the step to do is the wanted one, before or behind. */
 function goTo(player: Player, isWanted: (step: Step) => boolean, none: PlayerFault): Outcome {
   const { recording } = player;
-  for (let shown = 0; shown <= recording.moments.length; shown++) {
+  for (let shown = 0; shown <= recording.frames.length; shown++) {
     const step = currentStep(sessionAt(recording, shown));
     if (step && isWanted(step)) return succeed(showFirst(player, shown));
   }

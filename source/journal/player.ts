@@ -27,7 +27,7 @@ export function startPlayer(
   { speed = 1, longestGapMs = usualLongestGapMs }: PlayerOptions = {},
 ): Player {
   const timeline = layTimeline(recording, longestGapMs);
-  return { recording, timeline, shown: 0, positionMs: 0, speed, playing: recording.moments.length > 0 };
+  return { recording, timeline, shown: 0, positionMs: 0, speed, playing: recording.frames.length > 0 };
 }
 
 /** The player `elapsedMs` later by the viewer's clock. It stops by itself at marks, at `pause` and at the end. */
@@ -39,7 +39,7 @@ export function advancePlayer(player: Player, elapsedMs: number): Player {
     const at = timeline.atMs[shown];
     if (at === undefined) return { ...showFirst(player, shown), playing: false };
     if (at > target) return { ...player, shown, positionMs: target };
-    if (isStop(recording.moments[shown]?.entry)) return { ...showFirst(player, shown + 1), playing: false };
+    if (isStop(recording.frames[shown]?.entry)) return { ...showFirst(player, shown + 1), playing: false };
   }
 }
 
@@ -78,25 +78,25 @@ export function viewPlayer(player: Player): PlayerView {
   const { recording, timeline, shown, positionMs, speed, playing } = player;
   return {
     session: sessionAt(recording, shown),
-    last: recording.moments[shown - 1]?.entry ?? null,
+    last: recording.frames[shown - 1]?.entry ?? null,
     saying: sayingAt(player),
     elapsedMs: positionMs,
     totalMs: timeline.totalMs,
     speed,
     playing,
-    ended: shown === recording.moments.length,
+    ended: shown === recording.frames.length,
   };
 }
 
 /** The session once `shown` events have been shown. */
-export const sessionAt = ({ moments, start }: Recording, shown: number): Session =>
-  moments[shown - 1]?.session ?? start;
+export const sessionAt = ({ frames, start }: Recording, shown: number): Session =>
+  frames[shown - 1]?.session ?? start;
 
 /** The newest `say` that no change of place has followed. */
 function sayingAt({ recording, shown }: Player): string | null {
   const { done } = sessionAt(recording, shown);
   for (let i = shown - 1; i >= 0; i--) {
-    const entry = recording.moments[i]?.entry;
+    const entry = recording.frames[i]?.entry;
     if (!entry || entry.stepsDone !== done) return null;
     if (entry.event.do === 'say') return entry.event.text;
   }
@@ -112,10 +112,10 @@ export interface Timeline {
   readonly totalMs: number;
 }
 
-export function layTimeline({ moments }: Recording, longestGapMs: number): Timeline {
-  const atMs = new Float64Array(moments.length);
+export function layTimeline({ frames }: Recording, longestGapMs: number): Timeline {
+  const atMs = new Float64Array(frames.length);
   let totalMs = 0;
-  for (const [i, { entry }] of moments.entries()) {
+  for (const [i, { entry }] of frames.entries()) {
     totalMs += Math.min(entry.afterMs, longestGapMs);
     atMs[i] = totalMs;
   }

@@ -43,7 +43,7 @@ const leastAlike = 5;
 export function recordOf(recording: Recording, restLimitMs = usualRestLimitMs): BagRecord {
   const all = [...spentTimes(recording, restLimitMs)];
   const work = all.filter(({ rest }) => !rest);
-  const events = recording.moments.map(({ entry }) => entry.event.do);
+  const events = recording.frames.map(({ entry }) => entry.event.do);
   return {
     benchMs: total(work),
     restMs: total(all) - total(work),
@@ -132,7 +132,7 @@ export interface Spent {
 /** In order of recording. `restLimitMs` is for one step: ten passes confirmed together may take ten times as long. */
 export function* spentTimes(recording: Recording, restLimitMs = usualRestLimitMs): Generator<Spent> {
   let before = recording.start;
-  for (const { entry, session } of recording.moments) {
+  for (const { entry, session } of recording.frames) {
     const steps = stepsOf(entry, before);
     const ms = entry.afterMs / steps.count;
     for (let i = 0; i < steps.count; i++) {

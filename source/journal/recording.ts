@@ -6,7 +6,7 @@ import type { LogHeader } from './header.ts';
 import { readLog } from './read-log.ts';
 
 /** An entry and the session after it. */
-export interface Moment {
+export interface Frame {
   readonly entry: Entry;
   readonly session: Session;
 }
@@ -16,14 +16,14 @@ export interface Recording {
   readonly header: LogHeader;
   /** Before the first entry. */
   readonly start: Session;
-  readonly moments: readonly Moment[];
+  readonly frames: readonly Frame[];
   readonly finished: boolean;
 }
 
 export function readRecording(bytes: Uint8Array): Result<Recording, JournalFault> {
-  const moments: Moment[] = [];
-  const { start, state, fault } = readLog(bytes, (entry, { session }) => moments.push({ entry, session }));
+  const frames: Frame[] = [];
+  const { start, state, fault } = readLog(bytes, (entry, { session }) => frames.push({ entry, session }));
   if (fault) return fail(fault);
   if (!start || !state) return fail({ code: 'journal/no-header' });
-  return succeed({ header: state.header, start: start.session, moments, finished: state.finished });
+  return succeed({ header: state.header, start: start.session, frames, finished: state.finished });
 }

@@ -18,7 +18,7 @@ const formatField = (path: readonly (string | number)[]): string =>
   }, '');
 
 type Issue = v.BaseIssue<unknown>;
-type Key = string | number;
+type PathKey = string | number;
 
 /** The fault that helps the maker most, out of all that the schema found. */
 export function explainIssues(issues: readonly [Issue, ...Issue[]]): BriefFault {
@@ -34,8 +34,8 @@ const mostTelling = (issues: readonly [Issue, ...Issue[]]): Issue => issues.find
 
 const isUnknownKey = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
 
-function explainIssue(issue: Issue, above: readonly Key[]): BriefFault {
-  const path = [...above, ...(issue.path ?? []).map(({ key }) => key as Key)];
+function explainIssue(issue: Issue, above: readonly PathKey[]): BriefFault {
+  const path = [...above, ...(issue.path ?? []).map(({ key }) => key as PathKey)];
   const field = formatField(path);
   const value = issue.input;
   if (isUnknownKey(issue)) {
@@ -97,7 +97,7 @@ function explainBag(bag: unknown): BriefFault {
 }
 
 /** The keys that may stand where the last of `path` stands, read off the schema itself. */
-function keysBeside(path: readonly Key[]): readonly string[] {
+function keysBeside(path: readonly PathKey[]): readonly string[] {
   let at: unknown = briefSchema;
   for (const step of path.slice(0, -1)) at = unwrap(innerSchema(unwrap(at), step));
   const { entries, options } = (unwrap(at) ?? {}) as Node;
@@ -120,7 +120,7 @@ function unwrap(schema: unknown): unknown {
   return schema;
 }
 
-function innerSchema(schema: unknown, step: Key): unknown {
+function innerSchema(schema: unknown, step: PathKey): unknown {
   const node = schema as Node | undefined;
   if (typeof step === 'number') return node?.item;
   const option = node?.options?.find((one) => one.entries && step in one.entries);

@@ -32,7 +32,7 @@ export interface FoundSlip {
 type Wanted = 'value' | 'first-value' | 'key' | 'first-key' | 'colon' | 'comma' | 'end';
 type TokenKind = 'end' | 'text' | 'broken-text' | 'number' | 'literal' | 'word' | 'mark';
 
-interface Token {
+interface JsonToken {
   readonly kind: TokenKind;
   readonly text: string;
   readonly offset: number;
@@ -47,7 +47,7 @@ type Level =
 export function findJsonSlip(text: string): FoundSlip | null {
   const open: Level[] = [];
   let wanted: Wanted = 'value';
-  let before: Token | null = null;
+  let before: JsonToken | null = null;
   for (;;) {
     const token = tokenAt(text, before ? before.offset + before.text.length : 0);
     if (wanted === 'end' && token.kind === 'end') return null;
@@ -58,7 +58,7 @@ export function findJsonSlip(text: string): FoundSlip | null {
   }
 }
 
-const slipAt = ({ offset, text }: Token, slip: JsonSlip): FoundSlip => ({ slip, offset, found: text });
+const slipAt = ({ offset, text }: JsonToken, slip: JsonSlip): FoundSlip => ({ slip, offset, found: text });
 
 const tokenPatterns: readonly (readonly [TokenKind, RegExp])[] = [
   ['text', /"[^"\\\0-\x1f]*(?:\\(?:["\\/bfnrt]|u[\da-fA-F]{4})[^"\\\0-\x1f]*)*"/y],
@@ -69,7 +69,7 @@ const tokenPatterns: readonly (readonly [TokenKind, RegExp])[] = [
   ['mark', /./suy],
 ];
 
-function tokenAt(text: string, from: number): Token {
+function tokenAt(text: string, from: number): JsonToken {
   const blank = /[ \t\r\n]*/y;
   blank.lastIndex = from;
   const offset = from + (blank.exec(text)?.[0].length ?? 0);
@@ -82,7 +82,7 @@ function tokenAt(text: string, from: number): Token {
 }
 
 /** Notes the key on its level; true when it was there before. */
-function isKeyTwice(wanted: Wanted, { text }: Token, open: readonly Level[]): boolean {
+function isKeyTwice(wanted: Wanted, { text }: JsonToken, open: readonly Level[]): boolean {
   const keys = open.at(-1)?.keys;
   if (!keys || (wanted !== 'key' && wanted !== 'first-key')) return false;
   const key: string = JSON.parse(text);
@@ -92,7 +92,7 @@ function isKeyTwice(wanted: Wanted, { text }: Token, open: readonly Level[]): bo
 }
 
 /** What must follow `token`; null when it cannot stand where `wanted` is wanted. */
-function advance(wanted: Wanted, { kind, text }: Token, open: Level[]): Wanted | null {
+function advance(wanted: Wanted, { kind, text }: JsonToken, open: Level[]): Wanted | null {
   const closes = text === open.at(-1)?.close;
   const level = open.at(-1);
   switch (wanted) {
@@ -127,7 +127,7 @@ function pop(open: Level[]): Wanted {
 }
 
 /** What the maker most likely did. */
-function nameSlip(wanted: Wanted, token: Token, before: Token | null): JsonSlip {
+function nameSlip(wanted: Wanted, token: JsonToken, before: JsonToken | null): JsonSlip {
   const { kind, text } = token;
   if (kind === 'end') return 'ends-early';
   if (wanted === 'end') return 'after-the-end';

@@ -44,7 +44,7 @@ export function parkedDuring(
   return parked;
 }
 
-interface Moment {
+interface BedMoment {
   readonly hanging: Hanging;
   /** Rows knitted. */
   readonly row: number;
@@ -60,7 +60,7 @@ interface Moment {
   readonly counter?: number | null;
 }
 
-export function bedAt(outline: Outline, moment: Moment): BedAfter {
+export function bedAt(outline: Outline, moment: BedMoment): BedAfter {
   const { plan, needles } = outline;
   const { left, right } = edgesAt(moment.hanging, moment.shapings, plan.brief.crawl);
   const ahead = moment.increased ? 1 : 0;

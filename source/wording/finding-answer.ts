@@ -1,6 +1,6 @@
 /** Answers in the transcript: few and short lines, each with what to type next. */
 
-import type { Asked } from '../session/diagnose/question.ts';
+import type { OpenQuestion } from '../session/diagnose/question.ts';
 import type { Place } from '../session/locate/locate.ts';
 import { type Fact, facts, type Looks } from '../session/locate/seen.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
@@ -111,7 +111,7 @@ export function sayWayBack(back: RipBack, words: Words): readonly string[] {
 export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);
 
 /** A question that tells explanations apart, and how it is answered. */
-export function sayAsked(asked: Asked, words: Words): string {
+export function sayAsked(asked: OpenQuestion, words: Words): string {
   const { slips } = words;
   switch (asked.about) {
     case 'fact':

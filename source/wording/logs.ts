@@ -25,7 +25,7 @@ export const sayState = (
 ): string => `${name}, ${finished ? logs.finished : logs.nextStep(stepsDone + 1, stepCount)}`;
 
 /** One bag in a list. */
-export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, words: Words): string {
+export function formatBag(number: number, { tally: read, path, lastUsed }: ListedBag, words: Words): string {
   const tally = read.ok ? read.value : null;
   const day = lastUsed.toISOString().slice(0, 10);
   const at = String(number).padStart(2);
@@ -33,7 +33,7 @@ export function formatBag(number: number, { tally: read, path, lastUsed }: Bag, 
   return `${at}  ${day}  ${sayState(tally, words)}`;
 }
 
-export interface Bag {
+export interface ListedBag {
   readonly path: string;
   readonly lastUsed: Date;
   readonly tally: { readonly ok: true; readonly value: Tally } | { readonly ok: false };
@@ -43,7 +43,7 @@ export interface Bag {
 const mostBags = 8;
 
 /** The bags used last, and how to make another like one of them. */
-export function sayBags(bags: readonly Bag[], words: Words): readonly string[] {
+export function sayBags(bags: readonly ListedBag[], words: Words): readonly string[] {
   if (bags.length === 0) return words.logs.noBags;
   const more = bags.length - mostBags;
   return [

@@ -15,12 +15,12 @@ import { sayPhase } from './steps.ts';
 import type { Words } from './words.ts';
 
 /** The session as the recording leaves it. */
-export const lastSession = ({ moments, start }: Recording): Session => moments.at(-1)?.session ?? start;
+export const lastSession = ({ frames, start }: Recording): Session => frames.at(-1)?.session ?? start;
 
 /** When the last thing recorded happened; ISO 8601 in UTC. */
-export function lastInstant({ header, moments }: Recording): string {
+export function lastInstant({ header, frames }: Recording): string {
   let ms = Date.parse(header.startedAt);
-  for (const { entry } of moments) {
+  for (const { entry } of frames) {
     ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
   }
   return instantOf(ms);

@@ -1,8 +1,9 @@
+import type { SlipQuestion } from '../session/diagnose/question.ts';
 import type { Care, Trace } from '../session/mend/mend.ts';
 import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.de.ts';
-import type { Asked, SlipTold, SlipWords } from './slips.en.ts';
+import type { SlipTold, SlipWords } from './slips.en.ts';
 
 const moveOf = (told: SlipTold, move: number): string =>
   told.orBefore ? `Formschritt ${move} oder eines früheren` : `Formschritt ${move} nach Reihe ${told.row}`;
@@ -97,7 +98,7 @@ const traces: Readonly<Record<Trace, string>> = {
   'wrong-colour': 'ein Streifen oder eine Reihe in der anderen Farbe',
 };
 
-const questions: Readonly<Record<Asked, string>> = {
+const questions: Readonly<Record<SlipQuestion, string>> = {
   loose: 'Hängt die äußerste Masche am Abnahmerand an nichts? Tippe find und lose; oder find und fest.',
   move: 'Folge diesem Rand nach unten bis zur Stufe: bei welchem Formschritt ist sie? Zähl die Löcher ab den Nadeln. Tippe find und Formschritt 4, oder find und 14 Reihen tiefer; oder find unsicher.',
   'move-or-rehang':

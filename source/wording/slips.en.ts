@@ -1,4 +1,5 @@
 /** What may have happened to the work, and ways out of it: facts, nobody's fault. */
+import type { SlipQuestion } from '../session/diagnose/question.ts';
 import type { Care, How, Trace } from '../session/mend/mend.ts';
 import type { Slip } from '../session/mend/slip.ts';
 import { exhaustive } from '../shared/result.ts';
@@ -20,8 +21,6 @@ export interface SlipTold {
   readonly carriage: 'left' | 'right';
   readonly hangs: readonly { readonly first: string; readonly last: string; readonly loops: number }[];
 }
-
-export type Asked = 'loose' | 'move' | 'move-or-rehang' | 'stripe' | 'row';
 
 /** Words that a maker may type and that were passed over. */
 export type LeftOut = readonly string[];
@@ -122,7 +121,7 @@ const traces: Readonly<Record<Trace, string>> = {
   'wrong-colour': 'a stripe or row in the other colour',
 };
 
-const questions: Readonly<Record<Asked, string>> = {
+const questions: Readonly<Record<SlipQuestion, string>> = {
   loose:
     'Does the outermost loop at the trailing edge hang on nothing below it? Type find and loose; or find and firm.',
   move: 'Follow that edge down to where it steps: at which move is it? Count the eyelets from the needles. Type find and move 4, or find and 14 rows down; or find unsure.',
@@ -163,7 +162,7 @@ export const slips = ({ list }: Amounts) => ({
     return isOnly ? 'Keep it and make up for it:' : 'Or keep it and make up for it:';
   },
   shows: (shows: readonly Trace[]) => `It will show: ${list(shows.map((trace) => traces[trace]))}.`,
-  question: (asked: Asked) => questions[asked],
+  question: (asked: SlipQuestion) => questions[asked],
   care: careSentence,
   counter: (row: number) => `Set the row counter to ${row}.`,
   unpick: 'Unpick the waste rows.',

@@ -48,7 +48,7 @@ export async function measureCore(seconds: number): Promise<readonly Figure[]> {
 const usualTurns = { plan: 200, 'brief-to-job': 50, 'step-anywhere': 2000, fold: 2, locate: 100 };
 
 /**
- * Instructions of V8's interpreter, as valgrind counts them: what is compiled on the fly comes at other moments in every
+ * Instructions of V8's interpreter, as valgrind counts them: what is compiled on the fly comes at other frames in every
  * run, but the interpreter does the same each time, so that a change of one per cent can be seen on a busy machine.
  */
 export async function countInstructions(

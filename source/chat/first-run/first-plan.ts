@@ -6,7 +6,7 @@ import type { YarnNeed } from '../../planning/yarn-needs.ts';
 import { reserveOf } from '../../planning/yarn-needs.ts';
 import { formatWarning } from '../../wording/warnings.ts';
 import type { Words } from '../../wording/words.ts';
-import { answer, type Line } from '../transcript.ts';
+import { answer, type Said } from '../transcript.ts';
 import type { Values } from './answers.ts';
 import { showSize } from './say.ts';
 
@@ -29,16 +29,16 @@ export const doubtsOf = ({ warnings }: Plan): readonly Doubt[] =>
     }
   });
 
-export function sayLookAgain(doubts: readonly Doubt[], { firstRun: say }: Words): Line {
+export function sayLookAgain(doubts: readonly Doubt[], { firstRun: say }: Words): Said {
   const said = doubts.map((doubt) =>
     doubt.is === 'short' ? say.doubts.short(doubt.yarn, doubt.grams) : say.doubts[doubt.is],
   );
   return caution(say.lookAgain(said));
 }
 
-const caution = (text: string): Line => ({ tone: 'caution', text });
+const caution = (text: string): Said => ({ tone: 'caution', text });
 
-export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly Line[] {
+export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly Said[] {
   const { stitches, rows, shapings, needlesUsed, brief } = plan;
   return [
     ...answer(

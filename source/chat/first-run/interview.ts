@@ -5,7 +5,7 @@ import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { explainWord } from '../../wording/explain.ts';
 import type { Words } from '../../wording/words.ts';
-import { answer, type Line } from '../transcript.ts';
+import { answer, type Said } from '../transcript.ts';
 import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
@@ -38,7 +38,7 @@ export type Effect =
 
 export interface Update {
   readonly interview: Interview;
-  readonly lines: readonly Line[];
+  readonly lines: readonly Said[];
   readonly effect: Effect | null;
 }
 
@@ -51,7 +51,7 @@ export function beginInterview(answers: Answers, words: Words, shelf: Shelf = em
 export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
 
 /** The plan, once all is answered, or why there is none. */
-export function planLines(interview: Interview): readonly Line[] {
+export function planLines(interview: Interview): readonly Said[] {
   if (interview.at !== 'plan') return [];
   const { words } = interview;
   const values = valuesOf(interview.answers, words);
@@ -64,12 +64,12 @@ export const answersIn = (interview: Interview): readonly string[] => {
   return sayAnswers(askedIn(interview), answers, valuesOf(answers, words), words);
 };
 
-const faultLine = (interview: Interview, fault: InterviewFault): Line => ({
+const faultLine = (interview: Interview, fault: InterviewFault): Said => ({
   tone: 'fault',
   text: formatInterviewFault(fault, interview.words, askedIn(interview)),
 });
 
-const update = (interview: Interview, lines: readonly Line[], effect: Effect | null = null): Update => ({
+const update = (interview: Interview, lines: readonly Said[], effect: Effect | null = null): Update => ({
   interview,
   lines,
   effect,

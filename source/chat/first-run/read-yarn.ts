@@ -106,14 +106,14 @@ export const nameIn = (text: string): string =>
     .replace(/^"(.*)"$/, '$1')
     .trim();
 
-interface Told {
+interface ToldOfYarn {
   /** What is left of the line. */
   readonly rest: string;
   readonly metresPer100g: number | null;
   readonly grams: number | null;
 }
 
-function amountsIn(line: string): Told {
+function amountsIn(line: string): ToldOfYarn {
   const inBalls = balls.exec(line);
   if (!inBalls) return looseAmounts(line);
   const [found, count = '', long1, unit1, mass = '', massUnit, long2, unit2] = inBalls;
@@ -128,7 +128,7 @@ function amountsIn(line: string): Told {
   };
 }
 
-function looseAmounts(line: string): Told {
+function looseAmounts(line: string): ToldOfYarn {
   const [found, amount, unit, per, massUnit] = length.exec(line) ?? [];
   const withoutLength = found === undefined ? line : line.replace(found, ' ');
   const [heavyFound, mass, unitOfMass] = weight.exec(withoutLength) ?? [];

@@ -3,7 +3,7 @@
 import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Line } from '../transcript.ts';
+import type { Said } from '../transcript.ts';
 import type { Answers, QuestionId, Values, YarnAnswer } from './answers.ts';
 import { swatchOf } from './brief-of.ts';
 
@@ -118,7 +118,7 @@ function showStripes({ stripes: [one, other], first, second }: Values, words: Wo
   ]);
 }
 
-export const sayGiven = (id: QuestionId, values: Values, words: Words): Line => ({
+export const sayGiven = (id: QuestionId, values: Values, words: Words): Said => ({
   tone: 'done',
   text: `${labelOf(id, words)}: ${showAnswer(id, values, words)}`,
 });

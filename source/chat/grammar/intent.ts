@@ -2,7 +2,7 @@
 import type { MatchWish } from '../../journal/match.ts';
 import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
-import type { Moment } from '../../session/diagnose/question.ts';
+import type { SlipMoment } from '../../session/diagnose/question.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
 import { marksOf } from '../../session/marks.ts';
 import type { Session } from '../../session/session.ts';
@@ -35,7 +35,7 @@ const knownIn = (job: Job, marks: readonly string[]): Known => ({
 /** What a line says. */
 export interface Told {
   readonly seen: Look;
-  readonly moment: Moment | null;
+  readonly moment: SlipMoment | null;
   /** A row that may be one of the counter or one of the stripe. */
   readonly askRow: number | null;
   /** A single stitch has dropped. */

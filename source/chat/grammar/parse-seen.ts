@@ -4,7 +4,7 @@
  */
 import { isNeedleName } from '../../bed/needles.ts';
 import { ravelCord } from '../../planning/brief.ts';
-import type { Moment } from '../../session/diagnose/question.ts';
+import type { SlipMoment } from '../../session/diagnose/question.ts';
 import type { Look } from '../../session/locate/seen.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
@@ -153,7 +153,7 @@ class Reader {
   readonly seen: Seeing = {};
   readonly needles: string[] = [];
   readonly leftOut: string[] = [];
-  moment: Moment | null = null;
+  moment: SlipMoment | null = null;
   askRow: number | null = null;
   ladder = false;
   fault: ChatFault | null = null;

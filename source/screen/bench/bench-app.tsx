@@ -1,6 +1,6 @@
 import { Box, Static } from 'ink';
 import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import { benchView } from '../../chat/view.ts';
 import { usualPace } from '../../journal/pace.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';
@@ -74,7 +74,7 @@ const benchRoom = (rows: number): number =>
   rows - otherRows - (rows >= lowWindow ? transcriptRows : rows >= lowWindow - 6 ? 1 : 0);
 
 /** Blank rows above what was said, so that the bench stands at the window's foot from the first press on. */
-function blankRows(shown: readonly Line[], columns: number, rows: number, room: number): number {
+function blankRows(shown: readonly Said[], columns: number, rows: number, room: number): number {
   const said = shown.reduce((sum, line) => sum + transcriptLineRows(line, columns), 0);
   return Math.max(0, rows - said - Math.min(room, highestBench(columns, room)) - otherRows);
 }

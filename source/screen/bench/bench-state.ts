@@ -1,7 +1,7 @@
 /** What a bench knows, what it is told, and what it wants done. */
 import type { Intent, Picture } from '../../chat/grammar/intent.ts';
 import { noTalk, type Talk } from '../../chat/talk.ts';
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import type { MatchWish } from '../../journal/match.ts';
 import type { Pace } from '../../journal/pace.ts';
@@ -38,7 +38,7 @@ export interface Another {
 export interface BenchState extends ScreenState<Leaving> {
   readonly session: Session;
   /** The end of the transcript, which only ever grows: what was said long ago is left to the terminal. */
-  readonly lines: readonly Line[];
+  readonly lines: readonly Said[];
   /** Lines said before these. */
   readonly linesBefore: number;
   /** Whether every press is on disk. */
@@ -77,7 +77,7 @@ export type BenchMessage =
   /** How it stands with saving, tried again meanwhile. */
   | { readonly is: 'saving'; readonly saving: SaveStatus }
   | { readonly is: 'tried-to-save'; readonly saving: SaveStatus; readonly how: Leaving }
-  | { readonly is: 'told'; readonly lines: readonly Line[] }
+  | { readonly is: 'told'; readonly lines: readonly Said[] }
   /** The language of a setting has come. */
   | { readonly is: 'language'; readonly language: Language; readonly setting: string }
   /** The log of the bag that was asked for. */
@@ -144,7 +144,7 @@ export function andThen([state, effects]: Reaction, next: (state: BenchState) =>
   return [after, [...effects, ...more]];
 }
 
-export const withLines = (state: BenchState, lines: readonly Line[]): BenchState =>
+export const withLines = (state: BenchState, lines: readonly Said[]): BenchState =>
   lines.length === 0 ? state : { ...state, lines: [...state.lines, ...lines] };
 
 const noTrouble: SaveStatus = { state: 'saved', slowFlushMs: null };

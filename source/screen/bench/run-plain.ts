@@ -1,5 +1,5 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import { rowAt } from '../../steps/job.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { LineSource } from '../parts/line-source.ts';
@@ -49,13 +49,13 @@ export function newsOf(before: BenchState | null, state: BenchState): readonly s
   ];
 }
 
-export function newLines(before: BenchState | null, { lines, linesBefore }: BenchState): readonly Line[] {
+export function newLines(before: BenchState | null, { lines, linesBefore }: BenchState): readonly Said[] {
   const said = before ? before.linesBefore + before.lines.length : 0;
   return lines.slice(Math.max(0, said - linesBefore));
 }
 
 /** What was typed or confirmed is known already: only what is new is told. */
-const isTold = (line: Line): boolean => line.tone !== 'typed' && line.tone !== 'done';
+const isTold = (line: Said): boolean => line.tone !== 'typed' && line.tone !== 'done';
 
 /** The rows of the picture that was asked for, which is then taken as shown. */
 export async function pictureShown(store: BenchStore): Promise<readonly string[]> {

@@ -1,4 +1,4 @@
-import { readToken, shortenRest, type Token } from './input-grammar.ts';
+import { type InputToken, readToken, shortenRest } from './input-grammar.ts';
 import { type Key, makeKey } from './key.ts';
 import { decodeCsi, decodeSs3 } from './sequence-keys.ts';
 import { pasteKey, textKeys, typedKey, withAlt } from './text-keys.ts';
@@ -17,16 +17,16 @@ export type KeyDecoder = {
 };
 
 type State = { readonly rest: string; readonly paste?: string; readonly afterReturn: boolean };
-type Step = { readonly state: State; readonly keys: readonly Key[] };
+type Decoded = { readonly state: State; readonly keys: readonly Key[] };
 
 const idle: State = { rest: '', afterReturn: false };
 const pasteEnd = '\x1b[201~';
 const longestPaste = 65_536;
 
-const isPasteStart = (token: Token): boolean =>
+const isPasteStart = (token: InputToken): boolean =>
   token.kind === 'csi' && token.final === '~' && token.body === '200';
 
-function sequenceKey(token: Token): Key | undefined {
+function sequenceKey(token: InputToken): Key | undefined {
   switch (token.kind) {
     case 'csi':
       return decodeCsi(token.body, token.final);
@@ -41,7 +41,7 @@ function sequenceKey(token: Token): Key | undefined {
   }
 }
 
-function tokenKeys(token: Token, afterReturn: boolean): readonly Key[] {
+function tokenKeys(token: InputToken, afterReturn: boolean): readonly Key[] {
   if (token.kind === 'text') return textKeys(afterReturn ? token.text.replace(/^\n/, '') : token.text);
   const key = sequenceKey(token);
   if (!key) return [];
@@ -49,10 +49,14 @@ function tokenKeys(token: Token, afterReturn: boolean): readonly Key[] {
   return [(alt && withAlt(key)) || key];
 }
 
-const endsInReturn = (token: Token): boolean => token.kind === 'text' && token.text.endsWith('\r');
+const endsInReturn = (token: InputToken): boolean => token.kind === 'text' && token.text.endsWith('\r');
 
 /** Takes one piece off the input, or undefined when no whole piece is there. */
-function takePiece(state: State, input: string, from: number): (Step & { readonly end: number }) | undefined {
+function takePiece(
+  state: State,
+  input: string,
+  from: number,
+): (Decoded & { readonly end: number }) | undefined {
   const found = readToken(input, from);
   if (!found) return undefined;
   const { token, end } = found;
@@ -62,7 +66,7 @@ function takePiece(state: State, input: string, from: number): (Step & { readonl
 }
 
 /** Collects a paste up to its end mark; without one all but the characters that may begin the mark. */
-function takePaste(paste: string, input: string, from: number): Step & { readonly end: number } {
+function takePaste(paste: string, input: string, from: number): Decoded & { readonly end: number } {
   const mark = input.indexOf(pasteEnd, from);
   const end = mark === -1 ? Math.max(from, input.length - pasteEnd.length + 1) : mark;
   const text = (paste + input.slice(from, end)).slice(0, longestPaste);
@@ -70,7 +74,7 @@ function takePaste(paste: string, input: string, from: number): Step & { readonl
   return { state: idle, keys: [pasteKey(text)], end: mark + pasteEnd.length };
 }
 
-function pushChunk(before: State, chunk: string): Step {
+function pushChunk(before: State, chunk: string): Decoded {
   const input = before.rest + chunk;
   const keys: Key[] = [];
   let state = before;

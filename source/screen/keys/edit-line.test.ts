@@ -3,15 +3,15 @@ import { PassThrough } from 'node:stream';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tries } from '../../../test/tools/tries.ts';
-import { editLine, emptyLine, type Line, lineOf, longestLine } from './edit-line.ts';
+import { editLine, emptyLine, lineOf, longestLine, type TypedLine } from './edit-line.ts';
 import { characterKey, type Key, makeKey } from './key.ts';
 
 const ctrl = (name: string) => makeKey(name, { ctrl: true });
 const alt = (name: string) => makeKey(name, { alt: true });
 const paste = (text: string) => makeKey('paste', { text });
-const edit = (line: Line, ...keys: Key[]): Line => keys.reduce(editLine, line);
+const edit = (line: TypedLine, ...keys: Key[]): TypedLine => keys.reduce(editLine, line);
 /** A line drawn with | for its cursor. */
-const drawn = ({ text, cursor }: Line): string => `${text.slice(0, cursor)}|${text.slice(cursor)}`;
+const drawn = ({ text, cursor }: TypedLine): string => `${text.slice(0, cursor)}|${text.slice(cursor)}`;
 const edited = (text: string, ...keys: Key[]): string => drawn(edit(lineOf(text), ...keys));
 
 describe('a line', () => {

@@ -1,20 +1,20 @@
 import { type Key, keyId } from './key.ts';
 
 /** A line being typed; `cursor` counts UTF-16 units and never stands inside a character. */
-export type Line = { readonly text: string; readonly cursor: number };
+export type TypedLine = { readonly text: string; readonly cursor: number };
 
-export const emptyLine: Line = { text: '', cursor: 0 };
+export const emptyLine: TypedLine = { text: '', cursor: 0 };
 
 /** A line with the cursor at its end, as after history or completion. */
-export const lineOf = (text: string): Line => ({ text, cursor: text.length });
+export const lineOf = (text: string): TypedLine => ({ text, cursor: text.length });
 
 /** What goes beyond this many UTF-16 units is not taken: a prompt must stay lower than the screen. */
 export const longestLine = 500;
 
 const segmenter = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
-const before = ({ text, cursor }: Line): string => text.slice(0, cursor);
-const after = ({ text, cursor }: Line): string => text.slice(cursor);
+const before = ({ text, cursor }: TypedLine): string => text.slice(0, cursor);
+const after = ({ text, cursor }: TypedLine): string => text.slice(cursor);
 
 // Words are those of Node's readline, which follows common practice: a run of letters and figures or a run
 // of other marks, with the spaces beside it.
@@ -23,7 +23,7 @@ const letter = String.raw`[\p{L}\p{N}\p{M}_]`;
 const wordBefore = new RegExp(String.raw`(?:${mark}+|${letter}+)?\s*$`, 'u');
 const wordAfter = new RegExp(String.raw`^(?:\s+|${mark}+|${letter}+)\s*`, 'u');
 
-type Reach = (line: Line) => number;
+type Reach = (line: TypedLine) => number;
 
 const characterLeft: Reach = (line) => [...segmenter.segment(before(line))].at(-1)?.index ?? 0;
 const characterRight: Reach = (line) => {
@@ -37,17 +37,17 @@ const end: Reach = (line) => line.text.length;
 
 const move =
   (reach: Reach) =>
-  (line: Line): Line => ({ ...line, cursor: reach(line) });
+  (line: TypedLine): TypedLine => ({ ...line, cursor: reach(line) });
 
 const cut =
   (reach: Reach) =>
-  (line: Line): Line => {
+  (line: TypedLine): TypedLine => {
     const [from, to] = [reach(line), line.cursor].sort((one, other) => one - other);
     return { text: line.text.slice(0, from) + line.text.slice(to), cursor: from ?? 0 };
   };
 
 // The keys of GNU readline's default bindings, as far as a prompt of one line has use for them.
-export const editKeys: ReadonlyMap<string, (line: Line) => Line> = new Map([
+export const editKeys: ReadonlyMap<string, (line: TypedLine) => TypedLine> = new Map([
   ...['left', 'ctrl+b'].map((id) => [id, move(characterLeft)] as const),
   ...['right', 'ctrl+f'].map((id) => [id, move(characterRight)] as const),
   ...['ctrl+left', 'alt+left', 'alt+b'].map((id) => [id, move(wordLeft)] as const),
@@ -65,7 +65,7 @@ export const editKeys: ReadonlyMap<string, (line: Line) => Line> = new Map([
 // A prompt has one line: what is pasted onto it is brought onto one.
 const onOneLine = (text: string): string => text.replace(/\n+$/, '').replace(/[\n\t]+/g, ' ');
 
-function insert(line: Line, text: string): Line {
+function insert(line: TypedLine, text: string): TypedLine {
   const taken = text.slice(0, longestLine - line.text.length).replace(/[\ud800-\udbff]$/, '');
   return { text: before(line) + taken + after(line), cursor: line.cursor + taken.length };
 }
@@ -75,7 +75,7 @@ function insert(line: Line, text: string): Line {
  * the very same object, so `===` tells whether the key was used. Return, Tab, history and the like are the
  * caller's.
  */
-export function editLine(line: Line, key: Key): Line {
+export function editLine(line: TypedLine, key: Key): TypedLine {
   if (key.kind === 'release') return line;
   const edit = editKeys.get(keyId(key));
   if (edit) return edit(line);

@@ -1,19 +1,19 @@
 // How terminal input falls apart into pieces (ECMA-48): text, control sequences, control strings. Every
 // piece can be told from its own characters, so it never matters how the input was cut on the way here.
 
-export type Token =
+export type InputToken =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'csi' | 'ss3'; readonly body: string; readonly final: string; readonly alt: boolean }
   | { readonly kind: 'alt'; readonly character: string }
   | { readonly kind: 'escape' }
   | { readonly kind: 'nothing' };
 
-type Rule = readonly [pattern: RegExp, make: (parts: readonly string[]) => Token];
+type Rule = readonly [pattern: RegExp, make: (parts: readonly string[]) => InputToken];
 
-const nothing = (): Token => ({ kind: 'nothing' });
+const nothing = (): InputToken => ({ kind: 'nothing' });
 const sequence =
   (kind: 'csi' | 'ss3') =>
-  ([, esc, body, final]: readonly string[]): Token => ({
+  ([, esc, body, final]: readonly string[]): InputToken => ({
     kind,
     body: body ?? '',
     final: final ?? '',
@@ -57,7 +57,7 @@ const rules: readonly Rule[] = [
 export function readToken(
   input: string,
   from: number,
-): { readonly token: Token; readonly end: number } | undefined {
+): { readonly token: InputToken; readonly end: number } | undefined {
   for (const [pattern, make] of rules) {
     pattern.lastIndex = from;
     const parts = pattern.exec(input);

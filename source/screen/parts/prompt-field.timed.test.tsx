@@ -2,7 +2,7 @@ import { Text } from 'ink';
 import { afterEach, describe, expect, test } from 'vitest';
 import { mountScreen, type Screen } from '../../../test/terminal/rig/in-process.tsx';
 import { createKeyDecoder } from '../keys/decode-keys.ts';
-import { editLine, emptyLine, type Line, lineOf } from '../keys/edit-line.ts';
+import { editLine, emptyLine, lineOf, type TypedLine } from '../keys/edit-line.ts';
 import { PromptField } from './prompt-field.tsx';
 import { silentInput } from './silent-input.ts';
 
@@ -30,7 +30,7 @@ const eachMillisecond = <T,>(items: readonly T[], action: (item: T) => void): Pr
   });
 
 /** As the program has it: keys change the line, and the field shows it. */
-function typeInto(first: Line = emptyLine, placeholder = '') {
+function typeInto(first: TypedLine = emptyLine, placeholder = '') {
   const decoder = createKeyDecoder();
   let line = first;
   const draw = () => (
@@ -40,7 +40,7 @@ function typeInto(first: Line = emptyLine, placeholder = '') {
   );
   const mounted = mountScreen(draw(), { columns: 60, stdin: silentInput() });
   screen = mounted;
-  const show = (next: Line): void => {
+  const show = (next: TypedLine): void => {
     line = next;
     mounted.rerender(draw());
   };

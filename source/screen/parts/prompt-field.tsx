@@ -11,12 +11,12 @@ import { Box } from 'ink';
 import TextInput from 'ink-text-input';
 import { memo, useLayoutEffect, useState } from 'react';
 import { harmless } from '../../shared/plain-text.ts';
-import type { Line } from '../keys/edit-line.ts';
+import type { TypedLine } from '../keys/edit-line.ts';
 import type { Prompt } from './prompt.ts';
 import { Text } from './text.tsx';
 
 interface Props {
-  readonly line: Line;
+  readonly line: TypedLine;
   readonly placeholder?: string;
 }
 

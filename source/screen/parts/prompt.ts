@@ -1,9 +1,9 @@
 /** The prompt as data: the line being typed, and what was typed before. Pure; a screen shows it. */
-import { editLine, emptyLine, type Line, lineOf } from '../keys/edit-line.ts';
+import { editLine, emptyLine, lineOf, type TypedLine } from '../keys/edit-line.ts';
 import { type Key, keyId } from '../keys/key.ts';
 
 export interface Prompt {
-  readonly line: Line;
+  readonly line: TypedLine;
   /** Lines sent, newest last. */
   readonly history: readonly string[];
   /** Place in the history while looking back; its length stands for the line being typed. */

@@ -1,9 +1,9 @@
 import { Box } from 'ink';
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import { Wrapped, wrappedRows } from './rows.tsx';
 import { Text } from './text.tsx';
 
-const marks: Readonly<Record<Line['tone'], string>> = {
+const marks: Readonly<Record<Said['tone'], string>> = {
   typed: '> ',
   done: '+ ',
   answer: '  ',
@@ -14,16 +14,16 @@ const marks: Readonly<Record<Line['tone'], string>> = {
 const markWidth = 2;
 
 /** What was said is quieter than what is to do: dim, save for cautions and faults. */
-const loud: ReadonlySet<Line['tone']> = new Set(['caution', 'fault']);
+const loud: ReadonlySet<Said['tone']> = new Set(['caution', 'fault']);
 
 /** The width of the mark, and of the spaces with which the text is set in. */
-const widthBefore = ({ text }: Line): number => markWidth + text.length - text.trimStart().length;
+const widthBefore = ({ text }: Said): number => markWidth + text.length - text.trimStart().length;
 
-export const transcriptLineRows = (line: Line, columns: number): number =>
+export const transcriptLineRows = (line: Said, columns: number): number =>
   wrappedRows(line.text.trimStart(), columns - widthBefore(line));
 
 /** One line of the transcript; its mark tells the tone where there is no colour. What is set in stays so when it wraps. */
-export function TranscriptLine({ line, columns }: { readonly line: Line; readonly columns: number }) {
+export function TranscriptLine({ line, columns }: { readonly line: Said; readonly columns: number }) {
   const style = loud.has(line.tone) ? { bold: true } : { dimColor: true };
   const before = widthBefore(line);
   return (

@@ -1,6 +1,6 @@
 /** What the questions know, what they are told, and what they want done. */
 import type { Interview } from '../../chat/first-run/interview.ts';
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import type { BriefFile } from '../../planning/brief.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
@@ -23,7 +23,7 @@ export type QuestionsEnd =
 
 export interface QuestionState extends ScreenState<QuestionsEnd> {
   readonly interview: Interview;
-  readonly lines: readonly Line[];
+  readonly lines: readonly Said[];
   /** Why answers are not kept. Told once: it will not be better at the next answer. */
   readonly trouble: string | null;
   readonly presses: PressState;

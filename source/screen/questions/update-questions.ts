@@ -1,7 +1,7 @@
 /** What a message makes of the questions: keys type, a line answers, and a held Enter answers no more than one. */
 import { planLines, updateInterview } from '../../chat/first-run/interview.ts';
 import { steeringWords } from '../../chat/first-run/read-line.ts';
-import type { Line } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/transcript.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, pressTiming } from '../keys/press-filter.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
@@ -28,7 +28,7 @@ export function updateQuestions(state: QuestionState, message: QuestionMessage):
   }
 }
 
-const withLines = (state: QuestionState, lines: readonly Line[]): QuestionState => ({
+const withLines = (state: QuestionState, lines: readonly Said[]): QuestionState => ({
   ...state,
   lines: [...state.lines, ...lines],
 });
@@ -55,7 +55,7 @@ function takeKey(state: QuestionState, key: Key, came: Arrival): Reaction {
 function takeLine(state: QuestionState, text: string): Reaction {
   const typed = text.trim();
   const { interview, lines, effect } = updateInterview(state.interview, typed);
-  const told: readonly Line[] = typed === '' ? [] : [{ tone: 'typed', text: typed }];
+  const told: readonly Said[] = typed === '' ? [] : [{ tone: 'typed', text: typed }];
   const after = withLines({ ...state, interview }, [...told, ...lines]);
   const keeping: readonly QuestionEffect[] =
     interview.answers === state.interview.answers ? [] : [{ do: 'keep-answers', interview, first: true }];

@@ -12,7 +12,7 @@ import type { Mend } from '../mend/mend.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { sameFabric } from './fabric.ts';
-import { type Moment, nextQuestion, type Question, type Told } from './question.ts';
+import { type Evidence, nextQuestion, type Question, type SlipMoment } from './question.ts';
 import { sameBed } from './settle.ts';
 import { type Story, storyOf } from './story.ts';
 import { couldShow, farReach, nearReach, type Reach, supposed } from './suppose.ts';
@@ -39,7 +39,7 @@ const nothingWrong: Diagnosis = { stories: [], remedies: [], question: null, els
  * Explains what is told where `expectedDone` steps are confirmed. Nothing is wrong where that place looks so; places that look
  * so elsewhere are given as steps confirmed there.
  */
-export function diagnose(job: Job, told: Told, expectedDone: number): Result<Diagnosis, SeenFault> {
+export function diagnose(job: Job, told: Evidence, expectedDone: number): Result<Diagnosis, SeenFault> {
   const { looseEdgeLoop, ...seen } = told.look;
   const checked = checkSeen(job, seen);
   if (!checked.ok) return checked;
@@ -68,7 +68,7 @@ function soundPlaces(job: Job, { looseEdgeLoop: _, ...seen }: Look) {
 }
 
 /** One slip here; else, where no place is sound, one slip near by or anywhere, or two slips here. */
-function survivors(job: Job, told: Told, done: number, isSoundElsewhere: boolean): readonly Story[] {
+function survivors(job: Job, told: Evidence, done: number, isSoundElsewhere: boolean): readonly Story[] {
   const here = oneSlip(job, told, done, farReach);
   if (here.length > 0 || isSoundElsewhere) return here;
   const near = nearby(job, done).flatMap((place) => oneSlip(job, told, place, nearReach));
@@ -78,7 +78,7 @@ function survivors(job: Job, told: Told, done: number, isSoundElsewhere: boolean
   return anywhere(job, told.look, done).flatMap((place) => oneSlip(job, told, place, nearReach));
 }
 
-const tell = (job: Job, told: Told, slips: readonly Slip[], done: number): readonly Story[] => {
+const tell = (job: Job, told: Evidence, slips: readonly Slip[], done: number): readonly Story[] => {
   const [first] = slips;
   if (!couldShow(job, told.look, done, slips)) return [];
   const at = first?.is === 'work-dropped' ? first.step : done;
@@ -86,14 +86,14 @@ const tell = (job: Job, told: Told, slips: readonly Slip[], done: number): reado
   return story && fits(job, told, story) ? [story] : [];
 };
 
-const oneSlip = (job: Job, told: Told, done: number, reach: Reach): readonly Story[] =>
+const oneSlip = (job: Job, told: Evidence, done: number, reach: Reach): readonly Story[] =>
   done === 0
     ? []
     : alike(
         forgotten(supposed(job, told.look, done, reach).flatMap((slip) => tell(job, told, [slip], done))),
       );
 
-function twoSlips(job: Job, told: Told, done: number): readonly Story[] {
+function twoSlips(job: Job, told: Evidence, done: number): readonly Story[] {
   if (done === 0) return [];
   const slips = supposed(job, told.look, done, nearReach);
   const found: Story[] = [];
@@ -158,7 +158,7 @@ function anywhere(job: Job, { looseEdgeLoop: _, ...seen }: Look, done: number): 
   return [...found];
 }
 
-function fits(job: Job, { look, moment }: Told, { looks, slips }: Story): boolean {
+function fits(job: Job, { look, moment }: Evidence, { looks, slips }: Story): boolean {
   if (look.looseEdgeLoop !== undefined && look.looseEdgeLoop !== looks.looseEdgeLoop) return false;
   if (!facts.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
   return moment === null || slips.some((slip) => isAt(job, slip, moment, looks.rowCounter));
@@ -180,7 +180,7 @@ export function momentOf(
   return { row, stripe, move: isShapingSlip(slip) ? slip.move : null };
 }
 
-function isAt(job: Job, slip: Slip, moment: Moment, rowsMade: number): boolean {
+function isAt(job: Job, slip: Slip, moment: SlipMoment, rowsMade: number): boolean {
   const at = momentOf(job, slip);
   switch (moment.by) {
     case 'move':
@@ -197,7 +197,12 @@ function isAt(job: Job, slip: Slip, moment: Moment, rowsMade: number): boolean {
 /** More than this are asked about before any is worked out. */
 const workedOut = 48;
 
-function verdict(job: Job, told: Told, stories: readonly Story[], elsewhere: readonly number[]): Diagnosis {
+function verdict(
+  job: Job,
+  told: Evidence,
+  stories: readonly Story[],
+  elsewhere: readonly number[],
+): Diagnosis {
   const question = nextQuestion(job, told, stories, elsewhere);
   const mine = stories
     .slice(0, workedOut)

@@ -11,25 +11,27 @@ import { isShapingSlip } from '../mend/slip.ts';
 import type { Story } from './story.ts';
 
 /** Where in the work a slip lies, as the maker can tell by following an edge down or counting stripes. */
-export type Moment =
+export type SlipMoment =
   | { readonly by: 'move' | 'stripe' | 'row'; readonly number: number }
   /** Rows from the needles down to it. */
   | { readonly by: 'rows-down'; readonly number: number };
 
 export type Question = Fact | 'loose' | 'moment' | 'row';
 
-export interface Told {
+export interface Evidence {
   readonly look: Look;
-  readonly moment: Moment | null;
+  readonly moment: SlipMoment | null;
   /** Questions that the maker cannot answer. */
   readonly unsure: readonly Question[];
 }
 
+/** Where the slip is found, or how loose the edge is. */
+export type SlipQuestion = 'loose' | 'row' | 'move' | 'move-or-rehang' | 'stripe';
+
 /** What stands to be answered, as it was asked. */
-export type Asked =
+export type OpenQuestion =
   | { readonly about: 'fact'; readonly fact: Fact }
-  /** Where the slip is found, or how loose the edge is. */
-  | { readonly about: 'loose' | 'row' | 'move' | 'move-or-rehang' | 'stripe' }
+  | { readonly about: SlipQuestion }
   /** A number that may be a row of the counter or of the stripe. */
   | { readonly about: 'row-of-what'; readonly row: number }
   /** Which of many steps after which the bed looks the same. */
@@ -42,7 +44,7 @@ export type Asked =
 
 export function nextQuestion(
   job: Job,
-  { look, moment, unsure }: Told,
+  { look, moment, unsure }: Evidence,
   stories: readonly Story[],
   elsewhere: readonly number[],
 ): Question | null {
@@ -73,7 +75,7 @@ export function nextQuestion(
 }
 
 /** A slip's moment is asked for by what it was: the number of the move, of the stripe, or of the row. */
-export function askedOf(question: Question, stories: readonly Story[]): Asked {
+export function askedOf(question: Question, stories: readonly Story[]): OpenQuestion {
   if (question === 'loose' || question === 'row') return { about: question };
   if (question !== 'moment') return { about: 'fact', fact: question };
   const slips = stories.flatMap((story) => story.slips);

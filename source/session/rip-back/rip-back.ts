@@ -210,7 +210,7 @@ function cordBegins(history: readonly Done[], at: number): number | null {
   return history.findIndex((one) => one.step?.phase === 'cord');
 }
 
-/** What stands for all that lies between two moments of the history. */
+/** What stands for all that lies between two frames of the history. */
 function passedOver(job: Job, history: readonly Done[], begins: number, at: number): readonly HandStep[] {
   const [first, last] = [history[begins] as Done, history[at] as Done];
   const after = afterwards(last.before, last.moves);

@@ -16,7 +16,7 @@ export interface BagPiece {
 export type Segment = readonly [Point, Point];
 
 /** The front of the bag in mm: 0 is its lower left corner, on the seam. */
-export interface Bag {
+export interface BagShape {
   readonly widthMm: number;
   readonly depthMm: number;
   readonly pieces: readonly BagPiece[];
@@ -31,7 +31,7 @@ export interface Bag {
   readonly secondEnds: { readonly at: Point; readonly layer: 'front' | 'back' } | null;
 }
 
-export function bagOf(plan: Plan): Bag {
+export function bagOf(plan: Plan): BagShape {
   const band = unroll(plan);
   const seamMm = band.stitchDepthMm;
   const sewn = { bottom: seamMm, top: band.depthMm };
@@ -49,7 +49,7 @@ export function bagOf(plan: Plan): Bag {
       return [fromLeft[0] as Point, fromLeft.at(-1) as Point];
     });
   const onFront = (point: Point): Point | undefined => front([point, point])[0]?.[0];
-  const placeOf = (point: Point): Bag['secondEnds'] => {
+  const placeOf = (point: Point): BagShape['secondEnds'] => {
     const [part] = folded([point, point]);
     const [at] = part?.shape ?? [];
     return part && at ? { at, layer: part.layer } : null;

@@ -1,7 +1,7 @@
 /** The finished bag lying flat, knit side out, to scale, with its dimensions; the cord through its eyelets and tied in a bow. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Bag, bagOf, type Segment } from '../geometry/bag.ts';
+import { type BagShape, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../measure.ts';
 import { markYarns } from '../yarn-marks.ts';
@@ -90,7 +90,7 @@ export function bagDrawing(plan: Plan, { sheet, amounts }: Words, options: BagDr
   );
 }
 
-const stripes = (bag: Bag, fills: Fills, scale: number): string =>
+const stripes = (bag: BagShape, fills: Fills, scale: number): string =>
   bag.pieces
     .map(({ stripe, yarn, shape }) => {
       const fill = fills.fillOf(yarn);
@@ -106,7 +106,7 @@ const stripes = (bag: Bag, fills: Fills, scale: number): string =>
     })
     .join('');
 
-const outline = ({ widthMm, depthMm }: Bag, scale: number): string =>
+const outline = ({ widthMm, depthMm }: BagShape, scale: number): string =>
   element('rect', {
     width: widthMm,
     height: depthMm,
@@ -125,7 +125,7 @@ function graftLine([one, other]: Segment, onPaper: OnPaper): string {
 }
 
 /** The cord where it shows, the eyelets, and the bow at the graft, where both its ends come out. */
-function cord(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly Mark[] {
+function cord(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Mark[] {
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
   const tieMm = plan.brief.cord.tieCm * 10 * scale;
   const tied = plan.cord.draws === 2 ? (at: Point, mm: number, of: string) => pull(at, mm, of, 1) : bow;
@@ -211,7 +211,7 @@ function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): reado
 }
 
 /** The ends of a second cord that come out on the back, seen over the mouth. */
-function pullBehind(plan: Plan, bag: Bag, scale: number, onPaper: OnPaper): readonly Mark[] {
+function pullBehind(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Mark[] {
   if (bag.secondEnds?.layer !== 'back') return [];
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
   return pull(onPaper(bag.secondEnds.at), plan.brief.cord.tieCm * 10 * scale, colour, -1);
@@ -242,7 +242,7 @@ function corners(halfMm: number, width: number): readonly Mark[] {
 }
 
 /** The angle between the stripes and the bottom, at a boundary of stripes near the middle of the bottom. */
-function angleMark(plan: Plan, bag: Bag, onPaper: OnPaper): readonly Mark[] {
+function angleMark(plan: Plan, bag: BagShape, onPaper: OnPaper): readonly Mark[] {
   const towards = plan.brief.crawl === 'left' ? -1 : 1;
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
   const feet = bag.pieces.flatMap(({ shape }) => shape.filter(([, y]) => Math.abs(y) < 1e-6).map(([x]) => x));

@@ -1,7 +1,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { mixColours } from '../../shared/colour.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Bag, bagOf } from '../geometry/bag.ts';
+import { type BagShape, bagOf } from '../geometry/bag.ts';
 import { formatAngle } from '../measure.ts';
 import { cutToCells } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
@@ -66,7 +66,7 @@ interface BagScale extends View {
 const leastStripePixels = 2.5;
 
 /** To scale; where the stripes would be a chequerboard, a part of the bag so large that they are stripes. */
-function viewOf(plan: Plan, bag: Bag, options: DrawOptions, columns: number, lines: number): BagScale {
+function viewOf(plan: Plan, bag: BagShape, options: DrawOptions, columns: number, lines: number): BagScale {
   const perCell = pixelsPerCell(options);
   const whole = Math.max(bag.widthMm / columns, (bag.depthMm / (lines * perCell)) * (perCell / 2));
   const stripeMm = Math.min(...plan.stripes.map(({ rows }) => rows)) * plan.gauge.rowMm;
@@ -86,7 +86,7 @@ function viewOf(plan: Plan, bag: Bag, options: DrawOptions, columns: number, lin
 }
 
 function rasterise(
-  bag: Bag,
+  bag: BagShape,
   view: BagScale,
   options: DrawOptions,
 ): { raster: Raster; columns: number; lines: number } {
@@ -103,7 +103,7 @@ const paleness = 0.6;
 
 function pixelOf(
   plan: Plan,
-  bag: Bag,
+  bag: BagShape,
   marks: ReadonlyMap<string, YarnMark>,
   mark: number,
   rowsDone: number,
@@ -120,7 +120,7 @@ function pixelOf(
 }
 
 /** A hole for each eyelet and a dash where the cord shows; a broken line where holes would run together. */
-function cordLabels(bag: Bag, columns: number, view: BagScale, options: DrawOptions): readonly Label[] {
+function cordLabels(bag: BagShape, columns: number, view: BagScale, options: DrawOptions): readonly Label[] {
   const row = Math.floor((view.topMm - bag.cordMm) / view.pixelHeightMm / pixelsPerCell(options));
   const shownMm = columns * view.pixelWidthMm;
   const columnOf = (x: number): number => Math.min(Math.floor(x / view.pixelWidthMm), columns - 1);

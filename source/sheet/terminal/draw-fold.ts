@@ -33,7 +33,7 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
 
 const gapColumns = 9;
 
-interface Scene {
+interface Folding {
   readonly fold: Fold;
   readonly view: View;
   readonly perCell: 1 | 2;
@@ -44,7 +44,7 @@ interface Scene {
 }
 
 /** The unrolled band, an arrow, the folded bag, side by side at one scale. */
-function layOut(fold: Fold, options: DrawOptions): Scene {
+function layOut(fold: Fold, options: DrawOptions): Folding {
   const { band } = fold;
   const perCell = pixelsPerCell(options);
   const unrolledMm = band.mouthMm + band.leanMm;
@@ -70,7 +70,7 @@ function layOut(fold: Fold, options: DrawOptions): Scene {
   };
 }
 
-function rasterise({ fold, view, columns, toBag }: Scene, filled: readonly number[]): Raster {
+function rasterise({ fold, view, columns, toBag }: Folding, filled: readonly number[]): Raster {
   const raster = blankRaster(columns, Math.max(1, Math.round(fold.band.depthMm / view.pixelHeightMm)));
   for (const piece of fold.pieces) {
     if (!filled.includes(piece.stripe)) continue;
@@ -88,7 +88,7 @@ function yarnOf(plan: Plan, yarns: ReadonlyMap<string, YarnMark>, stripe: number
 
 /** Thin lines round both pictures: the mouth above, the bottom below, the sides of the bag. */
 function framesOf(
-  { fold, view, perCell, toBag }: Scene,
+  { fold, view, perCell, toBag }: Folding,
   raster: Raster,
   { glyphs }: DrawOptions,
   { pictures: say }: Words,
@@ -127,7 +127,7 @@ function framesOf(
 }
 
 /** Fold lines, the letters along the grafted edges, and the arrow between the two pictures. */
-function labelsOf(scene: Scene, raster: Raster, options: DrawOptions, words: Words): readonly Label[] {
+function labelsOf(scene: Folding, raster: Raster, options: DrawOptions, words: Words): readonly Label[] {
   const { glyphs } = options;
   const frame = framesOf(scene, raster, options, words);
   const { fold, view, toBag } = scene;
