@@ -33,6 +33,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
           'Socken',
           'ein Buch',
         ],
+        counts: ['46 Maschen 64 Reihen', '14 mal 18 Boden 5'],
       },
     },
     bed: {
@@ -59,9 +60,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       },
     },
     second: {
-      label: 'zweites Garn',
+      label: 'weitere Garne',
       ask: (name) =>
-        `Und das zweite Garn, für die Streifen dazwischen? Mit keins wird alles in ${name} gestrickt.`,
+        `Und das zweite Garn, für die Streifen dazwischen? Weitere kommen nach einem Strichpunkt. Mit keins wird alles in ${name} gestrickt.`,
       asIn: {
         cm: 'minze #9fd8c2 190 m auf 100 g 45 g',
         in: 'minze #9fd8c2 210 yd auf 100 g 1,5 oz',
@@ -70,9 +71,22 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     },
     stripes: {
       label: 'Streifen',
-      ask: (first, second) =>
-        `Wie viele Reihen hoch sind die Streifen? Eine gerade Zahl, oder eine für ${first} und eine für ${second}.`,
-      asIn: '4 und 2',
+      ask: (yarns) =>
+        `Wie viele Reihen hoch sind die Streifen, oder wie viele cm breit? Eine gerade Zahl, oder je eine für ${list(yarns)}: 20 und 2 macht das zweite zum Akzent. Oder zufällig, oder Verlauf.`,
+      asIn: ['4 und 2', '1,5 cm', 'zufällig'],
+    },
+    slant: {
+      label: 'Neigung',
+      ask: (slants) =>
+        `Wie steil sollen die Streifen stehen? ${slants.map(({ shapeEveryRows, angleDeg }) => `Formen alle ${shapeEveryRows} Reihen: ${Math.round(angleDeg)}°.`).join(' ')} Gib einen Winkel an, oder die Reihen; der nächste gilt.`,
+      show: (everyRows, angleDeg) =>
+        `Formen alle ${everyRows} Reihen${angleDeg === null ? '' : `, Streifen im Winkel von ${Math.round(angleDeg)}°`}`,
+    },
+    cord: {
+      label: 'Kordel',
+      ask: 'Eine Kordel mit Schleife, oder zwei, die zu beiden Seiten ziehen?',
+      asIn: ['eine', 'zwei'],
+      show: (cords) => (cords === 1 ? 'eine, mit Schleife' : 'zwei, die zu beiden Seiten ziehen'),
     },
   },
   contents: ({ girthCm, heightCm, thicknessCm, usual }) => {
@@ -91,13 +105,18 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   metresGuessed: (metres) => `${metres} auf 100 g (Faustregel)`,
   metres: (size) => `${size} auf 100 g`,
   notWeighed: 'nicht gewogen',
-  rowsEach: (rows) => `je ${counted.row(rows)}`,
+  counts: (stitches, rows) => `${counted.stitch(stitches)} und ${counted.row(rows)}`,
+  deepAsBed: (width) => `${width} breit, so tief, wie das Bett erlaubt`,
+  boxed: (depth) => `, Bodenecken ${depth} tief abgenäht`,
+  orders: { random: 'in zufälliger Folge, die sich schließt', gradient: 'von dunkel nach hell und zurück' },
+  each: (size) => `je ${size}`,
   notAsked: 'noch nicht gefragt',
   opening:
     'Ein paar Fragen, und der Beutel beginnt. Enter nimmt, was dasteht, ? erklärt, practice beginnt stattdessen den Übungsbeutel.',
   goingOn: 'Deine Antworten vom letzten Mal sind noch da; change führt zu einer davon.',
   howToAnswer: [
     'Antworte wie im Beispiel, oder nimm mit Enter, was dasteht.',
+    'Eine Größe kann mit Boden 5 enden, für einen 5 tiefen Boden mit abgenähten Ecken; 14 so tief wie das Bett nimmt alle Nadeln eines Zugs.',
     'back geht eine Frage zurück; answers zeigt deine Antworten, und change größe oder change 2 führt zu einer davon.',
     '? Maschenprobe erklärt ein Wort; units in fragt in Zoll; practice beginnt den Übungsbeutel.',
     'Nach der letzten Frage siehst du den Plan. Enter beginnt; save beutel.json auch, und speichert die Vorgabe in dieser Datei.',
@@ -116,7 +135,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Zu stricken: ${counted.stitch(stitches)}, ${counted.row(rows)} rundum und ${counted.shapingMove(shapings)}. Das braucht ${needlesUsed} Nadeln, das Nadelbett hat ${needles}.`,
   haveReady: 'Leg auch bereit: etwas Hilfsgarn in anderer Farbe und einen glatten Faden als Trennfaden.',
   restIsUsual:
-    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Sie stehen in der Vorgabedatei und lassen sich dort ändern.',
+    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Sie stehen in der Vorgabedatei und lassen sich dort ändern; mit change cord zwei werden es zwei Kordeln, die zu beiden Seiten ziehen.',
   wideAndDeep: (widthCm, depthCm) => `${length(widthCm)} breit und ${length(depthCm)} tief`,
   plan: (name, got, size) => `${name}: ${got}, genäht und flach gelegt, ${size}.`,
   planAndAsked: (name, got, asked) => `${name}: ${got}, genäht und flach gelegt. Gewünscht: ${asked}.`,
@@ -140,6 +159,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Heißt das Garn ${name}? Dann schreib den Namen in Anführungszeichen; Knäuel und Längen wie in ${example}.`,
   ballsExample: '2 Knäuel zu 50 g, je 120 m',
   sameYarn: (name) => `Beide Garne heißen ${quoted(name)}: gib einem davon einen anderen Namen.`,
+  moreStripes: (yarns) => `Es sind weniger Garne als Zahlen: gib je eine für ${list(yarns)} an.`,
+  bedTooShort: (width) =>
+    `Das Bett hat zu wenige Nadeln für einen ${width} breiten Beutel in einem Zug: gib eine kleinere Breite an, oder die Tiefe.`,
   noSuchAnswer: (word, names) =>
     `Eine Antwort ${quoted(word)} gibt es nicht: wähle ${choice(names)} oder die Nummer.`,
   nothingBefore: 'Das ist die erste Frage.',
@@ -162,7 +184,8 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     bed: (example) => `Gib die Zahl der Nadeln und ihren Abstand an, so wie ${quoted(example)}.`,
     swatch: (example) =>
       `Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie ${quoted(example)}.`,
-    stripes: 'Gib eine Reihenzahl an, oder zwei.',
+    stripes: 'Gib eine Reihenzahl oder Breite an, oder eine für jedes Garn; oder zufällig, oder Verlauf.',
+    slant: 'Gib einen Winkel zwischen 10 und 90 an, oder 2, 4, 6 oder 8 Reihen.',
     other: (example) => `Antworte so wie ${quoted(example)}.`,
   },
   place: (at, of) => `Frage ${at} von ${of}`,

@@ -1,5 +1,6 @@
 /** The questions of a first run, what answers are shown as, and what is wrong with one. */
 
+import type { Slant } from '../planning/slant.ts';
 import type { Contents, UsualThing } from '../planning/usual-contents.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
@@ -26,6 +27,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
         cm: '14 by 18 cm',
         in: '5.5 by 7 in',
         contents: ['26 round 12 high', 'a deck of cards', 'dice', 'a jar of jam', 'socks', 'a book'],
+        counts: ['46 stitches 64 rows', '14 by 18 boxed 5'],
       },
     },
     bed: {
@@ -52,9 +54,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       },
     },
     second: {
-      label: 'second yarn',
+      label: 'other yarns',
       ask: (name: string) =>
-        `And the second yarn, for the stripes between? The word none knits all in ${name}.`,
+        `And the second yarn, for the stripes between? More of them follow a semicolon. The word none knits all in ${name}.`,
       asIn: {
         cm: 'mint #9fd8c2 190 m per 100 g 45 g',
         in: 'mint #9fd8c2 210 yd per 100 g 1.5 oz',
@@ -63,9 +65,22 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     },
     stripes: {
       label: 'stripes',
-      ask: (first: string, second: string) =>
-        `How many rows high are the stripes? One even number, or one for ${first} and one for ${second}.`,
-      asIn: '4 and 2',
+      ask: (yarns: readonly string[]) =>
+        `How many rows high are the stripes, or how many cm wide? One even number, or one for each of ${list(yarns)}: 20 and 2 makes the second an accent. Or random, or gradient.`,
+      asIn: ['4 and 2', '1.5 cm', 'random'],
+    },
+    slant: {
+      label: 'slant',
+      ask: (slants: readonly Slant[]) =>
+        `How steep are the stripes to be? ${slants.map(({ shapeEveryRows, angleDeg }) => `Shaping every ${shapeEveryRows} rows: ${Math.round(angleDeg)}°.`).join(' ')} Give an angle, or the rows; the nearest is taken.`,
+      show: (everyRows: number, angleDeg: number | null) =>
+        `shaping every ${everyRows} rows${angleDeg === null ? '' : `, stripes at ${Math.round(angleDeg)}°`}`,
+    },
+    cord: {
+      label: 'cord',
+      ask: 'One cord with a bow, or two that pull from both sides?',
+      asIn: ['one', 'two'],
+      show: (cords: 1 | 2): string => (cords === 1 ? 'one, tied in a bow' : 'two, to pull from both sides'),
     },
   },
   contents: ({ girthCm, heightCm, thicknessCm, usual }: Contents & { readonly usual?: UsualThing }) => {
@@ -84,13 +99,18 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   metresGuessed: (metres: string) => `${metres} to 100 g (rule of thumb)`,
   metres: (size: string) => `${size} to 100 g`,
   notWeighed: 'not weighed',
-  rowsEach: (rows: number) => `${counted.row(rows)} each`,
+  counts: (stitches: number, rows: number) => `${counted.stitch(stitches)} and ${counted.row(rows)}`,
+  deepAsBed: (width: string) => `${width} wide, as deep as the bed allows`,
+  boxed: (depth: string) => `, its bottom boxed ${depth} deep`,
+  orders: { random: 'in a random order that joins', gradient: 'from dark to light and back' },
+  each: (size: string) => `${size} each`,
   notAsked: 'not asked yet',
   opening:
     'A few questions, and the bag begins. Enter takes what is offered, ? explains, practice begins the practice bag instead.',
   goingOn: 'Your answers from last time are still here; change goes to one of them.',
   howToAnswer: [
     'Answer as in the example, or press Enter to take what is offered.',
+    'A size may end with boxed 5, for a bottom 5 deep with its corners sewn across; 14 as deep as the bed takes all needles that one hanging has.',
     'back goes one question back; answers lists what you answered, and change size, or change 2, goes to one of them.',
     '? swatch explains a word; units in asks in inches; practice begins the practice bag.',
     'After the last question you see the plan. Enter begins; save my-bag.json begins too, and keeps the brief in that file.',
@@ -108,7 +128,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `To knit: ${counted.stitch(stitches)}, ${counted.row(rows)} round and ${counted.shapingMove(shapings)}. They take ${needlesUsed} needles; the bed has ${needles}.`,
   haveReady: 'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.',
   restIsUsual:
-    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there.',
+    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there; change cord two makes it two cords, to pull from both sides.',
   wideAndDeep: (widthCm: number, depthCm: number) => `${length(widthCm)} wide and ${length(depthCm)} deep`,
   plan: (name: string, got: string, size: string) => `${name}: ${got}, sewn and lying flat, ${size}.`,
   planAndAsked: (name: string, got: string, asked: string) =>
@@ -135,6 +155,10 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Is the yarn called ${name}? Then answer with that in quotes; balls and lengths as in ${example}.`,
   ballsExample: '2 balls of 50 g, 120 m each',
   sameYarn: (name: string) => `Both yarns are called ${name}: give one of them another name.`,
+  moreStripes: (yarns: readonly string[]) =>
+    `There are fewer yarns than numbers: give one for each of ${list(yarns)}.`,
+  bedTooShort: (width: string) =>
+    `The bed has too few needles for a bag ${width} wide in one hanging: give a smaller width, or the depth you want.`,
   noSuchAnswer: (word: string, names: string[]) =>
     `There is no answer ${word} to change: choose ${choice(names)}, or its number.`,
   nothingBefore: 'This is the first question.',
@@ -157,7 +181,8 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     bed: (example: string) => `Give the number of needles and how far apart they are, as in ${example}.`,
     swatch: (example: string) =>
       `Give stitches and rows, and the width and height they measure, as in ${example}.`,
-    stripes: 'Give one number of rows, or two.',
+    stripes: 'Give one number of rows or a width, or one for each yarn; or random, or gradient.',
+    slant: 'Give an angle between 10 and 90, or 2, 4, 6 or 8 rows.',
     other: (example: string) => `Answer as in ${example}.`,
   },
   place: (at: number, of: number) => `question ${at} of ${of}`,

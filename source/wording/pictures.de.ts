@@ -62,6 +62,7 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   cornerFold: 'auf links: die Bodennaht in der Mitte, auf dem Falz der Seite',
   cornerAcross: (acrossCm) => `quer abgenäht: ${length(acrossCm)}, durch beide Lagen`,
   cornerSides: 'die andere Ecke ebenso; dazwischen liegt der Boden',
+  slant: (degrees, everyRows) => `${degrees}°, ${everyRows} Reihen`,
   cordSlip: (to) => `nach ${sideWord(to)}: der Schlitten läuft frei, nichts wird gestrickt`,
   cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden dahinter zieht den Schlauch zu`,
   cordRound: 'zwei Schlittengänge sind eine Runde, eine Reihe hoch',

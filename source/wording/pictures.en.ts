@@ -76,6 +76,7 @@ export const pictures = ({ length }: Amounts) => ({
   cornerFold: 'inside out: the bottom seam down the middle, on the fold of the side',
   cornerAcross: (acrossCm: number) => `sewn across: ${length(acrossCm)}, through both layers`,
   cornerSides: 'the other corner in the same way; the bottom lies between them',
+  slant: (degrees: number, everyRows: number) => `${degrees}°, ${everyRows} rows`,
   cordSlip: (to: Side) => `${to}: the carriage slips, nothing knits`,
   cordKnit: (to: Side) => `${to}: it knits, and the strand behind pulls the tube shut`,
   cordRound: 'two passes make one round, one row high',

@@ -37,7 +37,7 @@ async function type(
 
 /** The number of the question under way; none once the plan is shown. */
 const questionOn = (screen: string): string | undefined =>
-  screen.match(/question \d of 7|Is this the bag/g)?.at(-1);
+  screen.match(/question \d of 8|Is this the bag/g)?.at(-1);
 
 const stepOn = (screen: string): number => Number(/step (\d+) of/.exec(screen)?.[1]);
 
@@ -50,16 +50,17 @@ describe('a stranger', () => {
       return type(terminal, line, brings);
     };
     try {
-      await terminal.waitFor('question 1 of 7');
-      await answer('Marble bag', 'question 2 of 7');
-      await answer('18 round 9 high', 'question 3 of 7');
-      await answer('standard 180', 'question 4 of 7');
+      await terminal.waitFor('question 1 of 8');
+      await answer('Marble bag', 'question 2 of 8');
+      await answer('18 round 9 high', 'question 3 of 8');
+      await answer('standard 180', 'question 4 of 8');
       // Asking what a word means is no answer, and loses nothing.
-      await type(terminal, 'what is a swatch?', /test piece[\s\S]*question 4 of 7/);
-      await answer('30 stitches 42 rows', 'question 5 of 7');
-      await answer('sunset 400 m per 100 g 50 g', 'question 6 of 7');
-      await answer('white 400 m per 100 g 50 g', 'question 7 of 7');
-      await answer('2', 'Is this the bag you want?');
+      await type(terminal, 'what is a swatch?', /test piece[\s\S]*question 4 of 8/);
+      await answer('30 stitches 42 rows', 'question 5 of 8');
+      await answer('sunset 400 m per 100 g 50 g', 'question 6 of 8');
+      await answer('white 400 m per 100 g 50 g', 'question 7 of 8');
+      await answer('2', 'question 8 of 8');
+      await answer('60', 'Is this the bag you want?');
       expect(terminal.transcript()).toContain('shaping moves');
       const bench = await answer('begin', /step 1 of[\s\S]*CAST-ON/);
       expect(answers).toBeLessThanOrEqual(12);
@@ -91,19 +92,19 @@ describe('the questions', () => {
 
   it('go on where they were left, and keep what was answered when the program is killed', async () => {
     const first = bench();
-    await first.waitFor('question 1 of 7');
-    await type(first, 'Dice bag', 'question 2 of 7');
+    await first.waitFor('question 1 of 8');
+    await type(first, 'Dice bag', 'question 2 of 8');
     first.send('\x03');
     expect((await first.exited).code).toBe(130);
     expect(first.transcript()).toContain('Your answers are kept');
     const second = bench();
-    await second.waitFor('question 2 of 7');
+    await second.waitFor('question 2 of 8');
     expect(second.transcript()).toContain('1 name: Dice bag');
-    await type(second, '14 by 18', 'question 3 of 7');
+    await type(second, '14 by 18', 'question 3 of 8');
     second.kill('SIGKILL');
     await second.exited;
     const third = bench();
-    await third.waitFor('question 3 of 7');
+    await third.waitFor('question 3 of 8');
     expect(third.transcript()).toContain('2 size: 14 cm wide and 18 cm deep');
     third.send('quit\r');
     expect((await third.exited).code).toBe(0);
@@ -111,24 +112,24 @@ describe('the questions', () => {
 
   it('begin the practice bag at a word, which tells of new, and new leaves it saved', async () => {
     const terminal = bench();
-    await terminal.waitFor('question 1 of 7');
+    await terminal.waitFor('question 1 of 8');
     await type(terminal, 'practice', 'CAST-ON');
     expect(terminal.transcript()).toContain(
       'This is the practice bag; the word new plans a bag of your own.',
     );
     await type(terminal, 'next 3', 'step 4 of');
-    await type(terminal, 'new', 'question 1 of 7');
+    await type(terminal, 'new', 'question 1 of 8');
     expect(terminal.transcript()).toContain('Dice bag is saved, and waits in');
-    await type(terminal, 'My pouch', 'question 2 of 7');
+    await type(terminal, 'My pouch', 'question 2 of 8');
     terminal.send('quit\r');
     await terminal.exited;
     // The bag in hand comes before questions that were left open.
     const again = bench();
     await again.waitFor('step 4 of');
     expect(again.transcript()).toContain('Dice bag again.');
-    await type(again, 'new', 'question 2 of 7');
+    await type(again, 'new', 'question 2 of 8');
     expect(again.transcript()).toContain('1 name: My pouch');
-    for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2']) {
+    for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2', '2']) {
       const before = questionOn(again.screen());
       await type(again, line, (screen: string) => questionOn(screen) !== before);
     }
@@ -140,20 +141,20 @@ describe('the questions', () => {
 
   it('take one answer for an Enter that is held', async () => {
     const terminal = bench({}, { pedalGapMs: 1000 });
-    await terminal.waitFor('question 1 of 7');
+    await terminal.waitFor('question 1 of 8');
     terminal.send('\r');
     terminal.send('\r\r\r\r');
-    await terminal.waitFor('question 2 of 7');
+    await terminal.waitFor('question 2 of 8');
     terminal.send('answers\r');
     await terminal.waitFor(() => /1 name: My bag\s+2 size: not asked yet/.test(terminal.transcript()));
   });
 
   it('keep the brief where the maker says, and stay where that cannot be', async () => {
     const terminal = bench({ args: ['new'] });
-    for (const number of [1, 2, 3, 4, 5, 6, 7]) {
-      await terminal.waitFor(`question ${number} of 7`);
+    for (const number of [1, 2, 3, 4, 5, 6, 7, 8]) {
+      await terminal.waitFor(`question ${number} of 8`);
       terminal.send(
-        `change ${number} ${['Pouch', '14 by 18', 'mid 120', 'none', 'plum', 'mint', '2'][number - 1]}\r`,
+        `change ${number} ${['Pouch', '14 by 18', 'mid 120', 'none', 'plum', 'mint', '2', '2'][number - 1]}\r`,
       );
     }
     await terminal.waitFor('Is this the bag');
@@ -181,7 +182,7 @@ describe('the questions', () => {
         screen.includes('How wide and how deep') &&
         (screen.match(/How wide and how deep/g) ?? []).length === 1,
     );
-    await type(terminal, '? girth', 'tape round it');
+    await type(terminal, '? girth', 'thickest');
     expect(terminal.clears()).toBe(0);
   });
 
@@ -189,18 +190,18 @@ describe('the questions', () => {
     const shell = bench({ command: 'bash', args: ['--norc', '-i'], env: { PS1: 'shell> ' } });
     await shell.waitFor('shell>');
     shell.send(`'${process.execPath}' '${join(process.cwd(), 'dist/cli.js')}'\r`);
-    await shell.waitFor('question 1 of 7');
+    await shell.waitFor('question 1 of 8');
     shell.send('\x1a');
     await shell.waitFor(/Stopped[\s\S]*shell>$/);
     shell.send('fg\r');
-    await shell.waitFor((screen) => !screen.includes('Stopped') && screen.includes('question 1 of 7'));
-    await type(shell, 'Dice bag', 'question 2 of 7');
+    await shell.waitFor((screen) => !screen.includes('Stopped') && screen.includes('question 1 of 8'));
+    await type(shell, 'Dice bag', 'question 2 of 8');
   });
 
   it('ask in the language of the maker', async () => {
     const terminal = bench({ env: { LANG: 'de_DE.UTF-8' } });
-    await terminal.waitFor('Frage 1 von 7');
-    await type(terminal, 'Würfelbeutel', 'Frage 2 von 7');
+    await terminal.waitFor('Frage 1 von 8');
+    await type(terminal, 'Würfelbeutel', 'Frage 2 von 8');
     await type(terminal, '14,5 mal 18', '14,5 cm breit');
   });
 
@@ -210,7 +211,7 @@ describe('the questions', () => {
     const bags = join(terminal.home, 'data/slantwise/bags');
     mkdirSync(bags, { recursive: true });
     writeFileSync(join(bags, 'sleeve.jsonl'), writeLog([]).text.replace('"brief"', '"grief"'));
-    const screen = await bench({ columns: 200 }).waitFor('question 1 of 7');
+    const screen = await bench({ columns: 200 }).waitFor('question 1 of 8');
     expect(screen).toContain('sleeve.jsonl cannot be read. If your bag is in it, type quit');
   });
 });

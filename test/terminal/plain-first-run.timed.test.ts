@@ -23,13 +23,14 @@ const answers = [
   'plum 60 g',
   'mint 45 g',
   '2',
+  '2',
 ];
 
 it('asks line by line, begins the bag, and goes on with its commands', () => {
   const { status, stdout, stderr } = run([...answers, '', 'next 2', 'where', 'quit'], 'new');
   expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
   expect(stdout).toContain(
-    'question 1 of 7: What is the bag to be called?\nFor example: Dice bag\nAn empty line takes My bag.',
+    'question 1 of 8: What is the bag to be called?\nFor example: Dice bag\nAn empty line takes My bag.',
   );
   expect(stdout).toContain('the plan: Is this the bag you want?\nAn empty line keeps the brief and begins.');
   expect(stdout).toMatch(/The brief is kept in \S+dice-bag\.json\n/);
@@ -40,7 +41,7 @@ it('asks line by line, begins the bag, and goes on with its commands', () => {
 it('answers a wrong line with one sentence and the question again, and loses nothing when the lines end', () => {
   const { status, stdout } = run(['Dice bag', 'so big'], 'new');
   expect(status).toBe(0);
-  expect(stdout.match(/question 2 of 7/g)).toHaveLength(2);
+  expect(stdout.match(/question 2 of 8/g)).toHaveLength(2);
   expect(stdout).toContain('I do not know what "so" means here: answer as in "14 by 18 cm".\n');
   expect(stdout).toContain('Your answers are kept: slantwise new goes on with them.');
   expect(run([], 'new').stdout).toContain('1 name: Dice bag\n');
@@ -54,6 +55,7 @@ it('is come to from the bench, and comes to it, within one stream of lines', () 
     'practice',
     'where',
     'new',
+    '',
     '',
     '',
     '',
@@ -81,9 +83,9 @@ it('begins the practice bag and asks nothing where nobody sits at a terminal', (
 
 it('asks somebody who has the screen read aloud', async () => {
   const terminal = openTerminal({ home, args: ['--plain'] });
-  await terminal.waitFor('question 1 of 7: What is the bag to be called?');
+  await terminal.waitFor('question 1 of 8: What is the bag to be called?');
   terminal.send('Dice bag\r');
-  await terminal.waitFor('question 2 of 7');
+  await terminal.waitFor('question 2 of 8');
   terminal.send('quit\r');
   expect((await terminal.exited).code).toBe(0);
   await terminal.close();

@@ -1,18 +1,22 @@
 /** Each question by itself: what a maker may type, what it is taken for, and what is said where it is no answer. */
+import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
+import { planBag } from '../../planning/plan-bag.ts';
+import { slantsOf } from '../../planning/slant.ts';
 import type { Result } from '../../shared/result.ts';
 import { imperial, metric } from '../../shared/units.ts';
 import { readAmounts } from './amounts.ts';
 import { type AnswerFault, questionIds } from './answers.ts';
 import { briefFileOf } from './brief-of.ts';
 import { formatInterviewFault } from './faults.ts';
-import { questions, readStripes, valuesOf, withAnswer } from './questions.ts';
+import { questions, valuesOf, withAnswer } from './questions.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
+import { readCords, readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
-import { readSecondYarn, readYarn } from './read-yarn.ts';
+import { readOtherYarns, readYarn } from './read-yarn.ts';
 import { examplesOf } from './say.ts';
 
 const taken = <T>(read: Result<T, AnswerFault>): T | string => (read.ok ? read.value : read.fault.code);
@@ -152,19 +156,31 @@ describe('a yarn', () => {
   });
 
   it('is none where the maker says so, for the second alone', () => {
-    expect(taken(readSecondYarn('none'))).toBe(null);
-    expect(taken(readSecondYarn('keins'))).toBe(null);
-    expect(taken(readSecondYarn('mint'))).toMatchObject({ name: 'mint' });
+    expect(taken(readOtherYarns('none'))).toEqual([]);
+    expect(taken(readOtherYarns('keins'))).toEqual([]);
+    expect(taken(readOtherYarns('mint'))).toMatchObject([{ name: 'mint' }]);
   });
 });
+
+it.each([
+  ['two', 2],
+  ['zwei Kordeln', 2],
+  ['1', 1],
+  ['both sides', 2],
+  ['three', notUnderstood],
+])('reads the cords from %j', (line, cords) => expect(taken(readCords(line))).toEqual(cords));
 
 it.each([
   ['2', [2, 2]],
   ['4 and 2', [4, 2]],
   ['4 rows, 2 rows', [4, 2]],
-  ['4 2 2', notUnderstood],
+  ['4 2 2', [4, 2, 2]],
+  ['1.5 cm and 5 mm', { widthsCm: [1.5, 0.5] }],
+  ['random', 'random'],
+  ['Verlauf', 'gradient'],
   ['wide', notUnderstood],
-  ['4 cm', notUnderstood],
+  ['4 cm', { widthsCm: [4] }],
+  ['4 g', notUnderstood],
 ])('reads the stripes from %j', (line, stripes) => expect(taken(readStripes(line))).toEqual(stripes));
 
 describe('a line that is no answer', () => {
@@ -191,7 +207,10 @@ describe('a line that is no answer', () => {
     ['second', 'plum 20 g', 'first-run/same-yarn', 'Both yarns are called "plum"'],
     ['stripes', '3', 'brief/not-even', 'even number of rows'],
     ['stripes', '0', 'brief/too-small', 'at least 2 rows'],
-    ['stripes', '4 2 2', notUnderstood, 'one number of rows, or two'],
+    ['stripes', '4 2 2', 'first-run/more-stripes-than-yarns', 'one for each of plum and mint'],
+    ['slant', '5', notUnderstood, 'an angle between 10 and 90'],
+    ['cord', '3', notUnderstood, 'as in "one"'],
+    ['size', '300 cm as deep as the bed', 'first-run/bed-too-short', 'a smaller width'],
     ['first', '__proto__', 'brief/reserved-yarn', 'another name'],
     ['size', '0/0 by 18', 'brief/wrong-type', 'cannot be used here'],
   ] as const)('%s: %j is %s, and the sentence tells what to do', (id, line, code, sentence) => {
@@ -256,4 +275,85 @@ it('gives a yarn the colour that its name says, and another to the second', () =
   expect(coloursOf('Rot', 'dark green')).toEqual(['#b3262e', '#3f8f4f']);
   const [one, other] = coloursOf('mint', 'cloud');
   expect(one).not.toBe(other);
+});
+
+/** A brief made of the usual answers and these. */
+function madeOf(answers: Readonly<Record<string, string>>) {
+  const given = Object.fromEntries(
+    Object.entries({ bed: '150 needles 6.5 mm', ...answers }).map(([id, line]) => [
+      id,
+      { line, length: 'cm' as const },
+    ]),
+  );
+  const made = briefFileOf(valuesOf(given, spoken()));
+  if (!made.ok) throw new Error(made.fault.code);
+  const plan = planBag(made.value.brief);
+  if (!plan.ok) throw new Error(plan.fault.code);
+  return plan.value;
+}
+
+const swatch = '40 stitches 19.2 cm, 60 rows 21.6 cm';
+const three = { swatch, first: 'plum', second: 'mint; sand' };
+
+describe('answers that only a gauge turns into numbers', () => {
+  it('an angle is met by the nearest interval between moves', () => {
+    for (const [angle, every] of [
+      ['57', 2],
+      ['64', 2],
+      ['66', 4],
+      ['76', 6],
+      ['89', 8],
+    ] as const) {
+      const plan = madeOf({ swatch, slant: angle });
+      expect(plan.brief.shapeEveryRows, angle).toBe(every);
+      const off = Math.abs(plan.size.stripeAngleDeg - Number(angle));
+      for (const { angleDeg } of slantsOf(plan.brief))
+        expect(off).toBeLessThanOrEqual(Math.abs(angleDeg - Number(angle)) + 1e-9);
+    }
+  });
+
+  it('a width of stripes becomes the nearest even number of rows of 3.6 mm', () => {
+    const { stripes } = madeOf({ ...three, stripes: '1.5 cm, 1 cm and 0.2 cm' }).brief;
+    expect(stripes).toEqual([
+      { yarn: 'plum', rows: 4 },
+      { yarn: 'mint', rows: 2 },
+      { yarn: 'sand', rows: 2 },
+    ]);
+  });
+
+  it('as deep as the bed leaves needles for every move in one hanging, and none over', () => {
+    const plan = madeOf({ swatch, size: '14 wide, as deep as the bed' });
+    expect(plan.hangings).toHaveLength(1);
+    expect(plan.needlesUsed).toBe(146);
+  });
+
+  it.each(['random', 'gradient'])(
+    'an order that is %s uses every yarn, joins, and misses no size',
+    (order) => {
+      fc.assert(
+        fc.property(fc.integer({ min: 8, max: 60 }), fc.boolean(), (widthCm, isTwo) => {
+          const yarns = isTwo ? { swatch, first: 'plum', second: 'mint' } : three;
+          const size = `${widthCm} by 18`;
+          const plan = madeOf({ ...yarns, size, stripes: order });
+          const laid = plan.stripes.map(({ yarn }) => yarn);
+          expect(laid.filter((yarn, i) => yarn === laid.at(i - 1))).toEqual([]);
+          expect(new Set(laid).size).toBe(isTwo ? 2 : 3);
+          expect(plan.rows).toBe(madeOf({ swatch, second: 'none', size }).rows);
+          expect(madeOf({ ...yarns, size, stripes: order }).stripes).toEqual(plan.stripes);
+        }),
+        { numRuns: 40 },
+      );
+    },
+  );
+
+  it('a gradient goes from the darkest to the lightest and back', () => {
+    const plan = madeOf({ ...three, stripes: 'gradient' });
+    const broad = plan.stripes.filter(({ rows }) => rows > 2).map(({ yarn }) => yarn);
+    expect(broad).toEqual(['plum', 'sand', 'mint', 'sand']);
+  });
+
+  it('two cords and a boxed bottom stand in the brief', () => {
+    const plan = madeOf({ swatch, size: '14 by 18 boxed 5', cord: 'two' });
+    expect([plan.brief.boxedCm, plan.cord.draws]).toEqual([5, 2]);
+  });
 });

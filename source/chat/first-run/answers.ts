@@ -1,6 +1,7 @@
-/** What the questions ask for: seven answers make a brief. */
+/** What the questions ask for: the answers make a brief. */
 import type { BriefFault } from '../../planning/fault.ts';
 import type { KeptBed, KeptSwatch } from '../../planning/shelf.ts';
+import type { ShapeEveryRows } from '../../planning/slant.ts';
 import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
 import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
@@ -19,24 +20,57 @@ export interface YarnAnswer {
 
 export interface Values {
   readonly name: string;
-  readonly size:
-    | { readonly widthCm: number; readonly depthCm: number }
-    /** What goes in; `usual` where its measures are those of the thing that was named. */
-    | (Contents & { readonly usual?: UsualThing });
+  readonly size: SizeAnswer;
   readonly bed: KeptBed;
   /** Null where nobody has swatched yet: the bed is taken for a guess. */
   readonly swatch: (MeasuredSwatch & Partial<KeptSwatch>) | null;
   readonly first: YarnAnswer;
-  /** Null knits all in the first. */
-  readonly second: YarnAnswer | null;
-  /** Rows of a stripe, one number for each yarn. */
-  readonly stripes: readonly [number, number];
+  /** The other yarns, in the order of their stripes; none knits all in the first. */
+  readonly second: readonly YarnAnswer[];
+  readonly stripes: StripesAnswer;
+  readonly slant: SlantAnswer;
+  /** Cords to draw the bag shut with. */
+  readonly cord: 1 | 2;
 }
+
+/** A size; what goes in; as deep as the needles of the bed allow in one hanging; or the counts themselves. */
+export type SizeAnswer = (
+  | { readonly widthCm: number; readonly depthCm: number }
+  /** `usual` where its measures are those of the thing that was named. */
+  | (Contents & { readonly usual?: UsualThing })
+  | { readonly widthCm: number; readonly deepAsBed: true }
+  | { readonly stitches: number; readonly rows: number }
+) & {
+  /** The depth of a bottom with boxed corners. */
+  readonly boxedCm?: number;
+};
+
+/** Rows or widths of a stripe, one number for each yarn, the last for all that are left; or an order of the program's own. */
+export type StripesAnswer =
+  | readonly number[]
+  | { readonly widthsCm: readonly number[] }
+  | 'random'
+  | 'gradient';
+
+export type SlantAnswer = { readonly everyRows: ShapeEveryRows } | { readonly angleDeg: number };
 
 export type QuestionId = keyof Values;
 
 /** The easy ones first; the swatch once the bed is known, which gives its guess. */
-export const questionIds = ['name', 'size', 'bed', 'swatch', 'first', 'second', 'stripes'] as const;
+export const questionIds = [
+  'name',
+  'size',
+  'bed',
+  'swatch',
+  'first',
+  'second',
+  'stripes',
+  'slant',
+  'cord',
+] as const satisfies readonly QuestionId[];
+
+/** Never asked, since what is usual does for nearly all: answered by `change` alone. */
+export const unasked: ReadonlySet<QuestionId> = new Set(['cord']);
 
 /** An answer as it was typed, with the length that bare numbers meant; an empty line takes what is usual. */
 export interface Given {
@@ -59,4 +93,8 @@ export type AnswerFault =
   /** Numbers or commas are left that nothing was made of. */
   | { readonly code: 'first-run/odd-yarn-name'; readonly name: string }
   | { readonly code: 'first-run/same-yarn'; readonly yarn: string }
+  /** Numbers are left over for which there is no yarn. */
+  | { readonly code: 'first-run/more-stripes-than-yarns'; readonly yarns: readonly string[] }
+  /** As deep as the bed: the moves alone take all its needles. */
+  | { readonly code: 'first-run/bed-too-short'; readonly widthCm: number }
   | BriefFault;

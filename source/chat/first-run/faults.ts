@@ -3,7 +3,7 @@ import { exhaustive } from '../../shared/result.ts';
 import { formatFault } from '../../wording/faults.ts';
 import { amountOf, quote } from '../../wording/values.ts';
 import type { Words } from '../../wording/words.ts';
-import type { AnswerFault, QuestionId } from './answers.ts';
+import { type AnswerFault, type QuestionId, unasked } from './answers.ts';
 import { examplesOf, labelOf } from './say.ts';
 
 /** Why a line does nothing. */
@@ -32,10 +32,14 @@ export function formatInterviewFault(
       return words.firstRun.oddYarnName(quote(fault.name), quote(words.firstRun.ballsExample));
     case 'first-run/same-yarn':
       return words.firstRun.sameYarn(quote(fault.yarn));
+    case 'first-run/more-stripes-than-yarns':
+      return words.firstRun.moreStripes(fault.yarns);
+    case 'first-run/bed-too-short':
+      return words.firstRun.bedTooShort(words.amounts.length(fault.widthCm));
     case 'first-run/no-such-answer':
       return words.firstRun.noSuchAnswer(
         quote(fault.word),
-        asked.map((id) => labelOf(id, words)),
+        [...new Set([...asked, ...unasked])].map((id) => labelOf(id, words)),
       );
     case 'first-run/nothing-before':
       return words.firstRun.nothingBefore;
@@ -85,6 +89,9 @@ function notUnderstood(
       return words.firstRun.give.swatch(quote(example));
     case 'stripes':
       return words.firstRun.give.stripes;
+    case 'slant':
+      return words.firstRun.give.slant;
+    case 'cord':
     case 'name':
     case 'first':
     case 'second':

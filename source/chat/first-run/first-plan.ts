@@ -57,7 +57,7 @@ export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly
 
 function sizeLine({ size, brief }: Plan, { size: asked }: Values, words: Words): string {
   const got = words.firstRun.wideAndDeep(size.widthCm, size.depthCm);
-  return 'girthCm' in asked
+  return !('widthCm' in asked && 'depthCm' in asked)
     ? words.firstRun.plan(brief.name, got, showSize(asked, words))
     : words.firstRun.planAndAsked(brief.name, got, showSize(asked, words));
 }
@@ -78,9 +78,7 @@ function yarnText({ yarn, withReserveGrams, haveGrams, enough }: YarnNeed, words
 
 /** What the plan stands on where nobody measured. */
 function guesses(values: Values, words: Words): readonly string[] {
-  const isGuessed = [values.first, values.second].some(
-    (yarn) => yarn !== null && yarn.metresPer100g === null,
-  );
+  const isGuessed = [values.first, ...values.second].some((yarn) => yarn.metresPer100g === null);
   return [
     ...(values.swatch === null ? words.firstRun.swatchIsGuess : []),
     ...(isGuessed ? [words.firstRun.lengthIsGuess(usualLength(values, words))] : []),

@@ -1,7 +1,6 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
-import { fail, type Result, succeed } from '../../shared/result.ts';
+import { type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import { readAmounts } from './amounts.ts';
 import {
   type AnswerFault,
   type Answers,
@@ -9,6 +8,7 @@ import {
   type Length,
   type QuestionId,
   questionIds,
+  unasked,
   type Values,
 } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
@@ -16,22 +16,10 @@ import { readKept } from './kept-answers.ts';
 import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
+import { readCords, readSlant, readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
-import { nameIn, readSecondYarn, readYarn } from './read-yarn.ts';
+import { nameIn, readOtherYarns, readYarn } from './read-yarn.ts';
 import { labelOf } from './say.ts';
-
-const beside = ['and', 'then', 'each', 'und', 'dann', 'je'];
-
-/** Rows of a stripe, `2`, or of each yarn's: `4 and 2`. */
-export function readStripes(line: string): Result<Values['stripes'], AnswerFault> {
-  const { amounts, others } = readAmounts(line);
-  const stranger = others.find((word) => !beside.includes(word));
-  const [first, second = first, more] = amounts;
-  const areRows = amounts.every(({ unit }) => unit === null || unit === 'rows');
-  return stranger === undefined && first && second && !more && areRows
-    ? succeed([first.value, second.value])
-    : fail({ code: 'first-run/not-understood', question: 'stripes', word: stranger ?? null });
-}
 
 interface Question<Value> {
   /** Names besides its own by which `change` finds it. */
@@ -47,8 +35,10 @@ export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = 
   bed: { aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },
   swatch: { aliases: ['gauge'], term: 'swatch', read: readSwatch },
   first: { aliases: ['yarn'], term: 'metres', read: readYarn },
-  second: { aliases: [], term: 'stripe', read: readSecondYarn },
+  second: { aliases: ['yarns'], term: 'stripe', read: readOtherYarns },
   stripes: { aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
+  slant: { aliases: ['angle', 'shaping'], term: 'shaping-move', read: readSlant },
+  cord: { aliases: ['cords', 'draws'], term: 'cord', read: readCords },
 };
 
 export const readAnswer = <Id extends QuestionId>(
@@ -76,8 +66,13 @@ export function valuesOf(answers: Answers, words: Words): Values {
 }
 
 /** Those that are to be asked, in order: one yarn alone makes no stripes. */
-export const askedOf = (answers: Answers, words: Words): readonly QuestionId[] =>
-  valuesOf(answers, words).second === null ? questionIds.filter((id) => id !== 'stripes') : questionIds;
+export function askedOf(answers: Answers, words: Words): readonly QuestionId[] {
+  const isOneYarn = valuesOf(answers, words).second.length === 0;
+  return questionIds.filter((id) => {
+    if (unasked.has(id)) return answers[id] !== undefined;
+    return id !== 'stripes' || !isOneYarn;
+  });
+}
 
 /** The answers with one more, or why it is none; an empty line takes what is usual. */
 export function withAnswer(
@@ -109,7 +104,7 @@ export function questionIn(
 
 function questionNamed(name: string, asked: readonly QuestionId[], words: Words): QuestionId | null {
   const numbered = /^\d+$/.test(name) ? asked[Number(name) - 1] : undefined;
-  const named = asked.find((id) =>
+  const named = [...asked, ...unasked].find((id) =>
     [id, labelOf(id, words).toLowerCase(), ...questions[id].aliases].includes(name),
   );
   return numbered ?? named ?? null;

@@ -1,6 +1,7 @@
 /**
  * The size as a maker says it: `14 by 18 cm`, `18 deep 14 wide`; what goes in: `26 round 12 high`, `17 round 9 high 2 thick`, or
- * its three sides, `6.5 by 9 by 2`; or its name: `a deck of cards`.
+ * its three sides, `6.5 by 9 by 2`; or its name: `a deck of cards`; by numbers: `46 stitches 64 rows`; or `14 wide, as deep as
+ * the bed`. Behind each, how deep a boxed bottom is: `boxed 5`.
  */
 import { boxContents, type UsualThing, usualContents } from '../../planning/usual-contents.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
@@ -24,9 +25,40 @@ const things: Readonly<Record<UsualThing, RegExp>> = {
 };
 const articles = /^(?:for\s+|für\s+)?(?:an?\s+|the\s+|my\s+|eine?n?\s+|das\s+|mein\s+)?/u;
 
+const boxed = new RegExp(
+  String.raw`[,;]?\s*(?:(?:with|mit)\s+)?(?:boxed|bottom|boden)(?:\s+(?:of|von))?\s+(${numberPattern})\s*(mm|cm|in|inch(?:es)?|zoll)?(?![\p{L}\p{N}])`,
+  'iu',
+);
+
 export function readSize(line: string, length: Length): Result<Size, AnswerFault> {
+  const [found, number, unit] = boxed.exec(line) ?? [];
+  const size = sizeIn(found === undefined ? line : line.replace(found, ' '), length);
+  if (!size.ok || found === undefined) return size;
+  const typed = readAmounts(line).amounts.find((one) => isLength(one.unit))?.unit ?? null;
+  return succeed({ ...size.value, boxedCm: thickness(number, unit, isLength(typed) ? typed : length) });
+}
+
+function sizeIn(line: string, length: Length): Result<Size, AnswerFault> {
   const thing = thingNamed(line);
-  return thing === null ? measuredSize(line, length) : succeed({ ...usualContents[thing], usual: thing });
+  if (thing !== null) return succeed({ ...usualContents[thing], usual: thing });
+  return byNumbers(line, length) ?? measuredSize(line, length);
+}
+
+const bed = ['bed', 'bett', 'nadelbett'];
+const besideBed = [...wide, ...deep, ...bed, 'and', 'und', 'as', 'the', 'so', 'wie', 'das'];
+
+/** Stitches and rows, or as deep as the bed has needles; null where neither is said. */
+function byNumbers(line: string, length: Length): Result<Size, AnswerFault> | null {
+  const { amounts, others } = readAmounts(line);
+  const [one, other] = amounts;
+  const [stitches, rows] = (['stitches', 'rows'] as const).map((unit) =>
+    amounts.find((own) => own.unit === unit),
+  );
+  if (stitches && rows && amounts.length === 2 && others.every((word) => beside.includes(word)))
+    return succeed({ stitches: stitches.value, rows: rows.value });
+  const isBed = others.some((word) => bed.includes(word)) && others.every((word) => besideBed.includes(word));
+  if (!isBed || !one || other || (one.unit !== null && !isLength(one.unit))) return null;
+  return succeed({ widthCm: toCm(one.value, isLength(one.unit) ? one.unit : length), deepAsBed: true });
 }
 
 function thingNamed(line: string): UsualThing | null {

@@ -94,9 +94,27 @@ export function readYarn(line: string): Result<YarnAnswer, AnswerFault> {
 
 const isQuoted = (text: string): boolean => /^[\s,;:]*"[^"]*"[\s,;:]*$/.test(text);
 
-/** Null for none: all is knitted in the first. */
-export const readSecondYarn = (line: string): Result<YarnAnswer | null, AnswerFault> =>
-  none.includes(line.trim().toLowerCase()) ? succeed(null) : readYarn(line);
+/** Empty for none: all is knitted in the first. Several are set apart by semicolons; bare names by commas too. */
+export function readOtherYarns(line: string): Result<readonly YarnAnswer[], AnswerFault> {
+  if (none.includes(line.trim().toLowerCase())) return succeed([]);
+  const yarns: YarnAnswer[] = [];
+  for (const part of yarnParts(line)) {
+    const yarn = readYarn(part);
+    if (!yarn.ok) return yarn;
+    yarns.push(yarn.value);
+  }
+  const twice = yarns.find(({ name }, i) => yarns.findIndex((one) => one.name === name) < i);
+  return twice ? fail({ code: 'first-run/same-yarn', yarn: twice.name }) : succeed(yarns);
+}
+
+function yarnParts(line: string): readonly string[] {
+  const isBare = !/["\d#]/.test(line);
+  const parts = line
+    .split(isBare ? /\s*[;,]\s*(?:and\s+|und\s+)?/u : /\s*;\s*/u)
+    .filter((part) => part !== '');
+  const last = isBare && parts.length > 1 ? (parts.at(-1)?.split(/\s+(?:and|und)\s+/u) ?? []) : null;
+  return last ? [...parts.slice(0, -1), ...last] : parts.length > 0 ? parts : [line];
+}
 
 /** A name without the marks around it; in quotes it may be anything. */
 export const nameIn = (text: string): string =>

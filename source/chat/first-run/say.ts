@@ -1,11 +1,12 @@
 /** The questions before a first bag: each with examples that work when typed, and the answers as they are understood. */
 
+import { slantsOf } from '../../planning/slant.ts';
 import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Said } from '../transcript.ts';
 import type { Answers, QuestionId, Values, YarnAnswer } from './answers.ts';
-import { swatchOf } from './brief-of.ts';
+import { briefFileOf, swatchOf } from './brief-of.ts';
 
 interface Wording {
   /** By which the answer is listed and found again. */
@@ -28,6 +29,7 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
     asIn: (length, words: Words) => [
       length === 'cm' ? words.firstRun.questions.size.asIn.cm : words.firstRun.questions.size.asIn.in,
       ...words.firstRun.questions.size.asIn.contents,
+      ...words.firstRun.questions.size.asIn.counts,
     ],
     show: ({ size }, words) => showSize(size, words),
   },
@@ -63,16 +65,39 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
       length === 'cm' ? words.firstRun.questions.second.asIn.cm : words.firstRun.questions.second.asIn.in,
     ],
     show: (values, words) =>
-      values.second
-        ? showYarn(values.second, values, words)
+      values.second.length > 0
+        ? values.second.map((yarn) => showYarn(yarn, values, words)).join('; ')
         : words.firstRun.questions.second.show(values.first.name),
   },
   stripes: {
     label: (words: Words) => words.firstRun.questions.stripes.label,
     ask: ({ first, second }, words: Words) =>
-      words.firstRun.questions.stripes.ask(first.name, second?.name ?? ''),
-    asIn: (_, words) => ['2', words.firstRun.questions.stripes.asIn],
+      words.firstRun.questions.stripes.ask([first, ...second].map(({ name }) => name)),
+    asIn: (_, words) => ['2', ...words.firstRun.questions.stripes.asIn],
     show: (values, words: Words) => showStripes(values, words),
+  },
+  slant: {
+    label: (words: Words) => words.firstRun.questions.slant.label,
+    ask: (values, words: Words) => {
+      const file = briefFileOf(values);
+      return words.firstRun.questions.slant.ask(file.ok ? slantsOf(file.value.brief) : []);
+    },
+    asIn: () => ['60', '4'],
+    show: (values, words: Words) => {
+      const file = briefFileOf(values);
+      const { slant } = values;
+      const every = 'everyRows' in slant ? slant.everyRows : file.ok ? file.value.brief.shapeEveryRows : 2;
+      const found = file.ok
+        ? slantsOf(file.value.brief).find((one) => one.shapeEveryRows === every)
+        : undefined;
+      return words.firstRun.questions.slant.show(every, found?.angleDeg ?? null);
+    },
+  },
+  cord: {
+    label: (words: Words) => words.firstRun.questions.cord.label,
+    ask: (_, words: Words) => words.firstRun.questions.cord.ask,
+    asIn: (_, words: Words) => words.firstRun.questions.cord.asIn,
+    show: ({ cord }, words: Words) => words.firstRun.questions.cord.show(cord),
   },
 };
 
@@ -86,9 +111,13 @@ export const showAnswer = (id: QuestionId, values: Values, words: Words): string
 
 export function showSize(size: Values['size'], words: Words): string {
   const length = (cm: number): string => words.amounts.length(cm);
-  return 'girthCm' in size
-    ? words.firstRun.contents(size)
-    : words.firstRun.widthAndDepth(length(size.widthCm), length(size.depthCm));
+  const { boxedCm } = size;
+  const boxed = boxedCm === undefined ? '' : words.firstRun.boxed(length(boxedCm));
+  if ('girthCm' in size) return words.firstRun.contents(size) + boxed;
+  if ('stitches' in size) return words.firstRun.counts(size.stitches, size.rows) + boxed;
+  return 'depthCm' in size
+    ? words.firstRun.widthAndDepth(length(size.widthCm), length(size.depthCm)) + boxed
+    : words.firstRun.deepAsBed(length(size.widthCm)) + boxed;
 }
 
 const showSwatch = ({ stitches, rows, widthCm, heightCm }: MeasuredSwatch, words: Words): string =>
@@ -110,12 +139,17 @@ function showYarn(
   ].join(', ');
 }
 
-function showStripes({ stripes: [one, other], first, second }: Values, words: Words): string {
-  if (one === other || second === null) return words.firstRun.rowsEach(one);
-  return words.amounts.list([
-    `${first.name} ${words.counted.row(one)}`,
-    `${second.name} ${words.counted.row(other)}`,
-  ]);
+function showStripes({ stripes, first, second }: Values, words: Words): string {
+  if (stripes === 'random' || stripes === 'gradient') return words.firstRun.orders[stripes];
+  const yarns = [first, ...second];
+  const [sizes, shown] =
+    'widthsCm' in stripes
+      ? [stripes.widthsCm, (cm: number) => words.amounts.length(cm)]
+      : [stripes, (rows: number) => words.counted.row(rows)];
+  const of = (i: number): number => sizes[i] ?? sizes.at(-1) ?? 0;
+  return yarns.every((_, i) => of(i) === of(0))
+    ? words.firstRun.each(shown(of(0)))
+    : words.amounts.list(yarns.map(({ name }, i) => `${name} ${shown(of(i))}`));
 }
 
 export const sayGiven = (id: QuestionId, values: Values, words: Words): Said => ({

@@ -1,9 +1,10 @@
-/** A colour for a yarn by the word in its name, in English or German; otherwise one of two that are told apart easily. */
+/** A colour for a yarn by the word in its name, in English or German; otherwise one that none beside it has. */
 const named: readonly (readonly [hex: string, names: readonly string[]])[] = [
   ['#6b2d5c', ['plum', 'pflaume']],
   ['#9fd8c2', ['mint', 'minze']],
   ['#b3262e', ['red', 'rot']],
   ['#d9722b', ['orange']],
+  ['#a8502f', ['rust', 'rost']],
   ['#e3c23b', ['yellow', 'gelb']],
   ['#3f8f4f', ['green', 'grün']],
   ['#2f5fa8', ['blue', 'blau']],
@@ -23,13 +24,12 @@ const byName: ReadonlyMap<string, string> = new Map(
   named.flatMap(([hex, names]) => names.map((name) => [name, hex] as const)),
 );
 
-const [[dark], [light]] = named as readonly [readonly [string, unknown], readonly [string, unknown]];
-
-/** `beside` is the colour of the other yarn; null where there is none. */
-export function usualColour(name: string, beside: string | null): string {
+/** `beside` are the colours of the yarns before it. The first two of the table are told apart easily. */
+export function usualColour(name: string, beside: readonly string[]): string {
+  const free = named.find(([hex]) => !beside.includes(hex))?.[0] ?? '#6b2d5c';
   const word = name
     .toLowerCase()
     .split(/[\s-]+/)
     .find((one) => byName.has(one));
-  return (word && byName.get(word)) ?? (beside === null || beside === light ? dark : light);
+  return (word && byName.get(word)) ?? free;
 }

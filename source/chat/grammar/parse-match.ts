@@ -38,7 +38,7 @@ function colours(rest: string): MatchWish | null {
     is: 'yarns',
     yarns: yarns.map(({ name, colour, metresPer100g, grams }) => ({
       name,
-      colour: colour ?? usualColour(name, null),
+      colour: colour ?? usualColour(name, []),
       metresPer100g,
       grams,
     })),
@@ -47,5 +47,5 @@ function colours(rest: string): MatchWish | null {
 
 function size(rest: string, { units }: Words): MatchWish | null {
   const read = readSize(rest, units.length);
-  return read.ok && 'widthCm' in read.value ? { is: 'size', ...read.value } : null;
+  return read.ok && 'depthCm' in read.value ? { is: 'size', ...read.value } : null;
 }

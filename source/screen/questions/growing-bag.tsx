@@ -1,7 +1,9 @@
 import { useMemo } from 'react';
 import type { Interview } from '../../chat/first-run/interview.ts';
 import { planAsAnswered } from '../../chat/first-run/view.ts';
+import { slantsOf } from '../../planning/slant.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
+import { drawSlants } from '../../sheet/terminal/draw-slants.ts';
 import { colourDepth } from '../colour-depth.ts';
 import { FinishedRows } from '../parts/rows.tsx';
 
@@ -11,13 +13,14 @@ interface Props {
   readonly rows: number;
 }
 
-/** The bag as the answers have it so far, and what is usual for the rest; pale until its yarns are known. */
+/** The bag as the answers have it so far, and what is usual for the rest; pale until its yarns are known. Or what is to be chosen from. */
 export default function GrowingBag({ interview, columns, rows }: Props) {
   const lines = useMemo(() => {
     const plan = planAsAnswered(interview);
     if (!plan) return [];
-    const rowsDone = interview.answers.first ? plan.rows : 0;
     const look = { columns: columns - 1, rows, colour: colourDepth(process.env), glyphs: 'unicode' } as const;
+    if (interview.at === 'slant') return drawSlants(plan, slantsOf(plan.brief), look, interview.words);
+    const rowsDone = interview.answers.first ? plan.rows : 0;
     return drawBag(plan, { ...look, rowsDone }, interview.words);
   }, [interview, columns, rows]);
   return <FinishedRows rows={lines} />;

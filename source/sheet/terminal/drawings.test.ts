@@ -16,10 +16,12 @@ import {
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { slantsOf } from '../../planning/slant.ts';
 import { drawBag } from './draw-bag.ts';
 import { drawBed } from './draw-bed.ts';
 import { drawCord, drawGraft, drawSeam } from './draw-by-hand.ts';
 import { drawFold } from './draw-fold.ts';
+import { drawSlants } from './draw-slants.ts';
 import { drawStrip } from './draw-strip.ts';
 import type { DrawOptions } from './options.ts';
 
@@ -479,4 +481,27 @@ describe('yarn names', () => {
       }
     },
   );
+});
+
+describe('the slants to choose from', () => {
+  it('lean at the angle that is written below each, towards the crawl', () => {
+    const plan = demoPlan('dice-bag');
+    const slants = slantsOf(plan.brief);
+    const lines = drawSlants(plan, slants, { columns: 79, rows: 13, ...letters }, spoken());
+    const names = lines.at(-1) ?? '';
+    for (const [i, { angleDeg, shapeEveryRows }] of slants.entries()) {
+      expect(names).toContain(`${Math.round(angleDeg)}°, ${shapeEveryRows} rows`);
+      // A row stands two widths of a letter above the next: stripes shift by that over the tangent. Beyond 4 they repeat.
+      const patch = lines.slice(0, -1).map((line) => [...line.slice(2 + i * 19, 2 + i * 19 + 16)]);
+      const shifts = patch.slice(1).map((row, y) => {
+        const above = patch[y] ?? [];
+        return Array.from({ length: 4 }, (_, shift) => ({
+          shift,
+          same: row.filter((letter, x) => x >= shift && letter === above[x - shift]).length / (16 - shift),
+        })).toSorted((a, b) => b.same - a.same)[0]?.shift;
+      });
+      const shift = shifts.reduce<number>((sum, one) => sum + (one ?? 0), 0) / shifts.length;
+      expect(Math.abs(shift - 2 / Math.tan((angleDeg * Math.PI) / 180))).toBeLessThan(0.5);
+    }
+  });
 });
