@@ -21,6 +21,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return fault.nearest
         ? words.prompt.unknownCommand(fault.word, fault.nearest)
         : words.prompt.noCommand(fault.word);
+    case 'chat/meant':
+      return words.wishes.typeThis(fault.line);
     case 'chat/ambiguous':
       return words.prompt.ambiguous(fault.word, fault.choices);
     case 'chat/not-a-count':

@@ -39,7 +39,7 @@ describe('a typed line', () => {
     ['rip last row', { kind: 'rip', to: { at: 'rows-back', count: 1 } }],
     ['rip the last row', { kind: 'rip', to: { at: 'rows-back', count: 1 } }],
     ['back 3', { kind: 'do', command: { do: 'back' }, times: 3 }],
-    ['undo row', null],
+    ['undo row', { kind: 'rip', to: { at: 'rows-back', count: 1 } }],
     ['where R10 R55 plum', null],
     ['go graft', { kind: 'go', to: { at: 'phase', phase: 'graft' } }],
     ['go closing row', { kind: 'go', to: { at: 'phase', phase: 'closing-row' } }],

@@ -7,6 +7,7 @@ import { chatCommands, findCommand } from './commands/chat-commands.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, saysSomething } from './grammar/intent.ts';
 import { isSeeingWord, parseFind } from './grammar/parse-seen.ts';
 import { troubleIn } from './grammar/trouble.ts';
+import { wishIn } from './grammar/wish.ts';
 
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
 export function parseLine(
@@ -22,12 +23,29 @@ export function parseLine(
     return succeed({ kind: 'words', about: text });
   const parsed = command.ok ? command.value.parse(text.slice(word.length).trim(), words, known) : command;
   const isBegun = command.ok && findCommand(word.toLowerCase()) === undefined;
-  if (parsed.ok && !(isBegun && isSeeingWord(word, words, known))) return parsed;
+  const wish = wishIn(text, words);
+  if (parsed.ok && !(isBegun && isSeeingWord(word, words, known))) {
+    // A command's other names, and words that it begins, may be the beginning of a sentence.
+    const isName = command.ok && command.value.name === word.toLowerCase();
+    return wish?.isSure && text !== word && (wish.isWhole || !isName) ? carryOut(wish.line, words) : parsed;
+  }
   const seen = !command.ok || isBegun ? seenIn(text, words, known) : null;
   const trouble = parsed.ok ? null : troubleIn(text, words);
   // Where the work has fallen, the place tells which loops are open.
   if (trouble && !(trouble === 'fallen-work' && seen)) return succeed({ kind: 'trouble', what: trouble });
-  return seen ?? parsed;
+  if (wish && (wish.isSure || wish.isFirst)) return carryOut(wish.line, words);
+  return seen ?? (wish && !command.ok ? carryOut(wish.line, words) : parsed);
+}
+
+/** What changes neither the bag nor where it is open is done at once; all else is only told. */
+const harmless: ReadonlySet<Intent['kind']> = new Set([
+  ...(['show', 'again', 'help', 'words', 'why', 'bags', 'set', 'draw', 'rip', 'replan'] as const),
+]);
+
+function carryOut(line: string, words: Words): Result<Intent, ChatFault> {
+  const [word = ''] = line.split(' ', 1);
+  const parsed = findCommand(word)?.parse(line.slice(word.length).trim(), words, nothingKnown);
+  return parsed?.ok && harmless.has(parsed.value.kind) ? parsed : fail({ code: 'chat/meant', line });
 }
 
 /** What is seen may be typed without a command. */

@@ -34,6 +34,7 @@ import { spoken } from './spoken.en.ts';
 import { steps } from './steps.en.ts';
 import { trouble } from './trouble.en.ts';
 import { warnings } from './warnings.en.ts';
+import { wishes } from './wishes.en.ts';
 
 export const english = {
   counted: () => counted,
@@ -70,4 +71,5 @@ export const english = {
   cli,
   slips,
   plan,
+  wishes,
 };

@@ -35,6 +35,7 @@ import { steps } from './steps.de.ts';
 import { trouble } from './trouble.de.ts';
 import { typed } from './typed.de.ts';
 import { warnings } from './warnings.de.ts';
+import { wishes } from './wishes.de.ts';
 import type { Language, Topics } from './words.ts';
 
 const topics: Topics = {
@@ -72,6 +73,7 @@ const topics: Topics = {
   cli,
   slips,
   plan,
+  wishes,
 };
 
 export const inGerman: Language = {

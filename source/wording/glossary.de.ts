@@ -18,13 +18,18 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Ein Haken im Nadelbett, mit einer Zunge, die sich über dem Garn schließt. Eine Nadel hält eine Masche. Eine Nadel 0 gibt es nicht.',
   },
   'in-work': {
-    names: 'Arbeitsstellung, in Arbeitsstellung, arbeitende Nadel',
+    names: 'in Arbeit, Arbeitsstellung, in Arbeitsstellung, arbeitende Nadel',
     means:
-      'Eine Nadel in Arbeitsstellung strickt beim nächsten Schlittengang mit. Ist sie leer, legt der Schlittengang eine neue Masche darauf.',
+      'Eine Nadel in Arbeit strickt beim nächsten Schlittengang mit. Ist sie leer, legt der Schlittengang eine neue Masche darauf.',
   },
   'out-of-work': {
-    names: 'Ruhestellung, in Ruhestellung, ruhende Nadel',
-    means: 'Eine Nadel in Ruhestellung ist aus dem Weg geschoben: der Schlitten geht an ihr vorbei.',
+    names: 'außer Arbeit, Nadel außer Arbeit, Nichtarbeitsstellung',
+    means: 'Eine Nadel außer Arbeit ist ganz zurückgeschoben: der Schlitten geht an ihr vorbei.',
+  },
+  holding: {
+    names: 'Haltestellung, Ruhestellung, in Ruhestellung',
+    means:
+      'Eine Nadel in Haltestellung behält ihre Masche und strickt nicht. Dieser Beutel braucht keine; manche Maschinen bezeichnen sie mit einem Buchstaben.',
   },
   carriage: {
     names: 'Schlitten',
@@ -46,12 +51,12 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   mast: {
     names: 'Fadenspanner, Mast, Arm',
     means:
-      'Der Ständer, über den das Garn läuft, mit einem federnden Arm für jedes Garn, der es straff hält.',
+      'Der Ständer, über den das Garn läuft. Jedes Garn hat einen eigenen federnden Arm, der es straff hält.',
   },
   park: {
-    names: 'abgelegtes Garn, abgelegt, ablegen',
+    names: 'abgelegtes Garn, abgelegt, ablegen, Garnklammer, Klammer',
     means:
-      'Ein Garn, das weder im Fadenführer noch abgeschnitten ist, ist abgelegt. Es wartet an seinem Ende des Nadelbetts, damit sich zwei Garne nicht verdrehen.',
+      'Ein Garn, das weder im Fadenführer noch abgeschnitten ist, ist abgelegt. Es wartet in einer Klammer auf der Seite des Schlittens. Jedes Garn hat eine eigene Klammer und einen eigenen Arm, damit sich zwei nicht verdrehen.',
   },
   margin: {
     names: 'freier Rand',
@@ -77,6 +82,11 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
     names: 'Anschlag, anschlagen, Maschenanschlag',
     means: 'So beginnt das Stricken: die ersten Maschen, eine auf jeder Nadel.',
   },
+  'bind-off': {
+    names: 'abketten, Abketten',
+    means:
+      'Die letzten Maschen mit einer Kette schließen. Dieser Beutel hat keinen solchen Rand: seine letzten Maschen werden mit den ersten verbunden.',
+  },
   'e-wrap': {
     names: 'Wickelanschlag, umwickeln',
     means:
@@ -90,7 +100,7 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   'claw-weight': {
     names: 'Krallengewicht, Gewicht',
     means:
-      'Ein kleines Gewicht mit Haken, an jedem Rand eingehängt, damit er nach unten zieht. Es wird alle 10 bis 20 Reihen höher gehängt und bleibt unter den Nadeln, die arbeiten.',
+      'Ein kleines Gewicht mit Haken, an jedem Rand eingehängt, damit er nach unten zieht. Es wird alle 10 Reihen höher gehängt und bleibt unter den Nadeln, die arbeiten.',
   },
   'waste-yarn': {
     names: 'Hilfsgarn, Hilfsgarnreihe, Hilfsreihe',
@@ -98,34 +108,34 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Garn zum Wegwerfen. Ein paar Reihen davon halten die offenen Maschen und werden später aufgetrennt.',
   },
   'ravel-cord': {
-    names: 'Trennfaden',
+    names: 'Trennreihe, Trennfaden',
     means:
-      'Ein Faden, eine Reihe lang zwischen Hilfsgarn und Gestrick gearbeitet. Später herausgezogen, gibt er das Hilfsgarn frei.',
+      'Die Reihe zwischen Hilfsgarn und Gestrick: die letzte Hilfsgarnreihe, an einer Schlinge in der Klammer zu finden, oder eine Reihe aus glattem Faden. Später herausgezogen, gibt sie das Hilfsgarn frei.',
   },
   'edge-stitches': {
     names: 'Randmaschen, Seitenmasche',
     means:
-      'Die Maschen, die an einem Rand zusammen umgehängt werden: so viele, wie der Decker Spitzen hat, meist 2.',
+      'Die Maschen, die an einem Rand zusammen umgehängt werden: so viele, wie der Decker Ösen hat, meist 2.',
   },
   'transfer-tool': {
     names: 'Decker, Umhängewerkzeug, Deckernadel, umhängen, Werkzeug',
     means:
-      'Ein Griff mit einer oder mehreren Spitzen. Er hebt Maschen von ihren Nadeln und setzt sie auf andere.',
+      'Ein Griff mit einer oder mehreren Ösen. Er hebt Maschen von ihren Nadeln und setzt sie auf andere.',
   },
   increase: {
     names: 'Zunahme, eine hinaus, zunehmen',
     means:
-      'Eine nach außen: der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeitsstellung.',
+      'Eine Nadel hinaus: der Rand wächst um eine Nadel. Die äußersten Maschen rücken eine Nadel nach außen; die Nadel, die frei wird, bleibt leer in Arbeit.',
   },
   decrease: {
     names: 'Abnahme, eine hinein, abnehmen',
     means:
-      'Eine nach innen: der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt in Ruhestellung.',
+      'Eine Nadel hinein: der Rand wird eine Nadel kürzer. Die äußersten Maschen rücken eine Nadel nach innen, eine Nadel hält dann zwei, und die leere kommt außer Arbeit.',
   },
   'shaping-move': {
     names: 'Formschritt',
     means:
-      'Eine nach außen am Zunahmerand, eine nach innen am Abnahmerand. Die Maschenzahl bleibt gleich, und das Gestrick wandert eine Nadel weiter.',
+      'Eine Zunahme am Zunahmerand und eine Abnahme am Abnahmerand. Die Maschenzahl bleibt gleich, und das Gestrick wandert eine Nadel weiter.',
   },
   crawl: {
     names: 'wandern, Wanderrichtung',
@@ -147,24 +157,29 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Die Seite, auf der der Schlitten zwischen den Streifen wartet. Liegt sie am Abnahmerand, verschwinden die Fäden zwischen den Streifen in der Bodennaht.',
   },
   rehang: {
-    names: 'Umsetzen, neu einhängen, wieder einhängen',
+    names: 'neu aufnadeln, Neuaufnadeln, aufnadeln, umsetzen, wieder einhängen',
     means:
-      'Ist das Nadelbett zu Ende, kommt das Gestrick mit Hilfsgarnreihen von den Nadeln und wird dort neu eingehängt, wo es begann: so hat es wieder Platz.',
+      'Ist das Nadelbett zu Ende, kommt das Gestrick mit Hilfsgarnreihen von den Nadeln und wird dort neu aufgenadelt, wo es begann: so hat es wieder Platz.',
   },
   drop: {
     names: 'gefallene Masche, Laufmasche, Fallmasche, Zungennadel',
     means:
       'Eine Masche, die von der Nadel gerutscht ist und läuft; zurück bleibt eine Leiter aus blanken Fäden. Mit der Zungennadel, einem Haken mit Griff, holst du sie wieder hoch.',
   },
+  lifeline: {
+    names: 'Rettungsfaden, Sicherungsfaden',
+    means:
+      'Ein Faden durch alle Maschen einer Reihe, an dem das Auftrennen endet. Hilfsgarnreihen und Trennreihe tun das für die ersten und die letzten Maschen.',
+  },
   rip: {
-    names: 'auftrennen, zurückstricken, aufziehen',
+    names: 'auftrennen, aufziehen, ribbeln, aufribbeln',
     means:
       'Reihen wieder herausnehmen, eine nach der anderen, und jede Masche auffangen. Der Befehl rip führt dich hindurch.',
   },
   'row-counter': {
-    names: 'Zählwerk, Reihenzähler',
+    names: 'Reihenzähler, Zähler',
     means:
-      'Der Zähler am Nadelbett, den der Schlitten im Vorbeifahren um eins weiterdreht. Beim Auftrennen drehst du ihn von Hand zurück.',
+      'Der Zähler am Nadelbett, den der Schlitten im Vorbeifahren um eins weiterdreht. Stell ihn nach der Trennreihe auf 0. Beim Auftrennen drehst du ihn von Hand zurück.',
   },
   'foot-switch': {
     names: 'Fußschalter, Pedal, Schalter',
@@ -174,15 +189,25 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   swatch: {
     names: 'Maschenprobe, Probe, Probestück',
     means:
-      'Ein glatt gestricktes Probestück, mit Garn und Einstellung des Beutels. Lass es ruhen, zähle dann Maschen und Reihen und miss es: daraus kommt jede Größe.',
+      'Ein glatt gestricktes Probestück, mit Garn und Maschenweite des Beutels. Lass es ruhen, zähle dann Maschen und Reihen und miss es: daraus kommt jede Größe.',
+  },
+  'stitch-size': {
+    names: 'Maschenweite, Maschengröße, Spannung, Einstellknopf',
+    means:
+      'Was der Knopf am Schlitten zeigt: er bestimmt die Länge einer Masche. Strick den Beutel mit der Maschenweite seiner Maschenprobe.',
   },
   gauge: {
     names: 'Maschendichte',
-    means: 'Wie viele Maschen und wie viele Reihen auf 10 cm der ausgeruhten Maschenprobe kommen.',
+    means: 'Wie viele Maschen und wie viele Reihen auf 10 cm der geruhten Maschenprobe kommen.',
   },
   plain: {
-    names: 'glatt gestrickt, glatt',
-    means: 'Jede Nadel in Arbeitsstellung strickt in jeder Reihe, ohne Muster.',
+    names: 'glatt gestrickt, glatt, glatt rechts',
+    means: 'Jede Nadel in Arbeit strickt in jeder Reihe, ohne Muster.',
+  },
+  'knit-side': {
+    names: 'rechte Seite, linke Seite, glatte Seite, rechte Seite außen',
+    means:
+      'Die rechte Seite zeigt glatte Maschen: sie ist das Äußere des Beutels. Die linke Seite zeigt Querrippen. Am Bett hast du die linke Seite vor dir.',
   },
   pitch: {
     names: 'Nadelabstand, Teilung',
@@ -190,9 +215,9 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Wie weit die Nadeln auseinander stehen, von Mitte zu Mitte, in mm. Miss von der ersten Nadel bis zur elften und teile durch zehn.',
   },
   relaxed: {
-    names: 'ausgeruht, Zustand, trocken ausgeruht, nass ausgeruht, ganz ausgeruht, Ruhezustand',
+    names: 'relaxiert, Zustand, trocken relaxiert, nass relaxiert, voll relaxiert, entspannt, Ruhezustand',
     means:
-      'Wie die Maschenprobe vor dem Messen geruht hat. Trocken: wie sie von den Nadeln kam. Nass: eingeweicht und flach getrocknet. Ganz: gewaschen und im Trockner.',
+      'Wie die Maschenprobe vor dem Messen geruht hat. Trocken: wie sie von den Nadeln kam. Nass: eingeweicht und flach getrocknet. Voll: gewaschen und im Trockner.',
   },
   'loop-length': {
     names: 'Maschenlänge, Garn in einer Masche',
@@ -200,7 +225,7 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Wie viel Garn in einer Masche steckt. Zieh eine Reihe der Maschenprobe auf, miss ihr Garn und teile durch ihre Maschen.',
   },
   tightness: {
-    names: 'Dichtefaktor, Dichtefaktor',
+    names: 'Dichtefaktor',
     means: `Wie dicht gestrickt ist: die Wurzel aus dem tex des Garns, geteilt durch die Maschenlänge in mm. Handstrickgarne haben bei der Maschendichte ihrer Banderole ${decimal(labelTightness.least)} bis ${decimal(labelTightness.most)}; ein Beutel, der die Form hält, braucht ${decimal(firmTightness.least)} bis ${decimal(firmTightness.most)}.`,
   },
   tex: {
@@ -214,8 +239,9 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
       'Wie lang 100 g des Garns sind. Das steht auf der Banderole; steht es dort für 50 g, nimm es doppelt.',
   },
   class: {
-    names: 'Garnklasse, Garnstärke, Klasse',
-    means: 'Wie dick ein Garn ist, von 0 (Lace) bis 7 (Jumbo), danach, wie viele Maschen es auf 4 Zoll gibt.',
+    names: 'Garnklasse, Garnstärke, Klasse, Sockenwolle, 4-fach, DK, Aran, Lace, Jumbo, Fingering, Sport',
+    means:
+      'Wie dick ein Garn ist, von 0 (Lace) bis 7 (Jumbo), danach, wie viele Maschen es auf 4 Zoll gibt. Vierfache Sockenwolle ist meist 1, DK 3, Aran 4 (Faustregel).',
   },
   stripe: {
     names: 'Streifen',
@@ -282,42 +308,43 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   'mattress-seam': {
     names: 'Matratzenstich, Naht, Bodennaht',
     means:
-      'Rand an Rand nähen, unter den Querstegen eine Masche weiter innen: einer von hier, einer von drüben, abwechselnd. So schließt sich der Boden des Beutels.',
+      'Rand an Rand nähen, unter den Querfäden eine Masche weiter innen: einer von hier, einer von drüben, abwechselnd. So schließt sich der Boden des Beutels.',
   },
   bar: {
-    names: 'Quersteg, Steg',
+    names: 'Querfaden, Quersteg, Steg',
     means:
       'Der kurze Faden zwischen zwei Maschen nebeneinander. Jede Reihe hat einen, eine Masche vom Rand entfernt.',
   },
   'draw-up': {
     names: 'zusammenziehen, anziehen',
-    means: 'Den Nähfaden ziehen, bis die Ränder aneinanderliegen, alle 6 bis 8 Querstege, und nicht fester.',
+    means: 'Den Nähfaden ziehen, bis die Ränder aneinanderliegen, alle 6 bis 8 Querfäden, und nicht fester.',
   },
   eyelet: {
     names: 'Lochmasche, Loch',
     means:
-      'Das kleine Loch, wo eine Zunahme eine Nadel leer in Arbeitsstellung gelassen hat. Durch die Lochmaschen unter der Öffnung läuft die Kordel.',
+      'Das kleine Loch, wo eine Zunahme eine Nadel leer in Arbeit gelassen hat. Durch die Lochmaschen unter der Öffnung läuft die Kordel.',
   },
   cord: {
-    names: 'Kordel, Schlauchkordel, Strickkordel',
+    names: 'Kordel, Schlauchkordel, Strickkordel, I-Cord, Zugband',
     means:
-      'Ein schmaler Schlauch, auf wenigen Nadeln gestrickt: in der einen Richtung leer, in der anderen gestrickt. Sie zieht den Beutel zu.',
+      'Ein schmaler Schlauch, auf wenigen Nadeln gestrickt: in der einen Richtung im Freilauf, in der anderen gestrickt. Sie zieht den Beutel zu.',
   },
   slip: {
-    names: 'leer fahren, Leergang',
-    means: 'Der Schlitten geht über die Nadeln und strickt nicht; das Garn liegt dahinter.',
+    names: 'Freilauf, leer fahren, Leergang',
+    means:
+      'Der Schlitten geht über die Nadeln und strickt nicht; das Garn läuft auf der linken Seite an ihnen vorbei.',
   },
   round: {
     names: 'Runde, Reihen rundum, Umlauf',
     means:
-      'Bei der Kordel: zwei Schlittengänge, einer leer, einer gestrickt; sie wird eine Reihe länger. Beim Beutel: die Reihen einmal um den Schlauch.',
+      'Bei der Kordel: zwei Schlittengänge, einer im Freilauf, einer gestrickt; sie wird eine Reihe länger. Beim Beutel: die Reihen einmal um den Schlauch.',
   },
   tie: {
     names: 'Schleife, Bindeende',
     means: 'Das Stück Kordel, das an jedem Ende heraushängt, um eine Schleife zu binden.',
   },
   tail: {
-    names: 'Fadenende, Endfaden',
+    names: 'Fadenende, Endfaden, vernähen',
     means:
       'Das Ende, das hängen bleibt, wo ein Garn beginnt oder abgeschnitten wird. Manche sind mit Absicht lang, zum Verbinden und Nähen.',
   },

@@ -25,6 +25,11 @@ export const glossary = ({ decimal }: Amounts) => ({
     names: 'out of work, needle out of work, non-working position',
     means: 'A needle out of work is pushed back out of the way: the carriage passes it by.',
   },
+  holding: {
+    names: 'holding, holding position, hold, resting',
+    means:
+      'A needle in holding position keeps its stitch and does not knit. This bag needs none; some machines mark it with a letter.',
+  },
   carriage: {
     names: 'carriage, knitting carriage',
     means:
@@ -43,13 +48,14 @@ export const glossary = ({ decimal }: Amounts) => ({
     means: 'Where the yarn enters the carriage. To thread a yarn is to put it in there.',
   },
   mast: {
-    names: 'mast, tension mast, arm',
-    means: 'The stand that the yarn runs over, with one springy arm for each yarn to keep it taut.',
+    names: 'mast, tension mast, arm, take-up spring',
+    means:
+      'The stand that the yarn runs over. Each yarn has an arm of its own, the take-up spring, that keeps it taut.',
   },
   park: {
-    names: 'parked yarn, parked, park',
+    names: 'parked yarn, parked, park, yarn clip, clip',
     means:
-      'A yarn that is neither in the feeder nor cut is parked. It waits at its own end of the bed, so that two yarns do not twist round each other.',
+      'A yarn that is neither in the feeder nor cut is parked. It waits in a clip on the side of the carriage, each yarn in a clip and a mast arm of its own, so that two yarns do not twist.',
   },
   margin: {
     names: 'margin, needle margin',
@@ -73,6 +79,11 @@ export const glossary = ({ decimal }: Amounts) => ({
     names: 'cast-on, cast on, casting on',
     means: 'How knitting begins: the first loops, one on each needle.',
   },
+  'bind-off': {
+    names: 'bind off, cast off, binding off, casting off',
+    means:
+      'To close the last loops with a chain. This bag has no such edge: its last loops are grafted to its first.',
+  },
   'e-wrap': {
     names: 'e-wrap, e-wrap cast-on',
     means:
@@ -85,7 +96,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   'claw-weight': {
     names: 'claw weight, weight',
     means:
-      'A small weight with hooks, hung at each edge to draw it down. It is moved up every 10 to 20 rows, and stays under the needles being worked.',
+      'A small weight with hooks, hung at each edge to draw it down. It is moved up every 10 rows, and stays under the needles being worked.',
   },
   'waste-yarn': {
     names: 'waste yarn, waste, waste row',
@@ -94,7 +105,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   'ravel-cord': {
     names: 'ravel cord, ravel row, ravelling cord',
     means:
-      'A strand knitted for one row between the waste and the work. Pulled out later, it lets the waste come away.',
+      'The row between the waste and the work: the last waste row, marked by a loop in a clip, or a row of smooth cord. Pulled out later, it lets the waste come away.',
   },
   'edge-stitches': {
     names: 'edge stitches, edge stitch',
@@ -107,12 +118,12 @@ export const glossary = ({ decimal }: Amounts) => ({
   increase: {
     names: 'increase, one out, one needle out, gain',
     means:
-      'One out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.',
+      'One needle out: the edge grows by a needle. The outermost loops move one needle out, and the needle they uncover stays in work and empty.',
   },
   decrease: {
     names: 'decrease, one in, one needle in, loss',
     means:
-      'One in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.',
+      'One needle in: the edge shrinks by a needle. The outermost loops move one needle in, one needle then holds two, and the emptied one goes out of work.',
   },
   'shaping-move': {
     names: 'shaping move, shaping, move',
@@ -138,24 +149,29 @@ export const glossary = ({ decimal }: Amounts) => ({
       'The side on which the carriage waits between stripes. With home on the trailing side, the strands between stripes end up hidden in the bottom seam.',
   },
   rehang: {
-    names: 'rehang, hanging, scrap off, hang again',
+    names: 'rehang, rehanging, hanging, scrap off, hang again',
     means:
       'When the bed runs out, the work is taken off on waste rows and hung again at the end where it began, with room to crawl on.',
   },
   drop: {
-    names: 'dropped stitch, drop, ladder, latch tool',
+    names: 'dropped stitch, drop, ladder, run, latch tool',
     means:
-      'A stitch that has slipped off its needle and runs down, leaving a ladder of bare strands. A latch tool, a hook with a handle, catches it up again.',
+      'A stitch that has slipped off its needle and runs down, leaving a ladder of bare strands. A latch tool, a latch needle on a handle, catches it up again.',
+  },
+  lifeline: {
+    names: 'lifeline, safety line',
+    means:
+      'A strand run through a whole row of loops, so that ripping back stops there. Waste rows and the ravel row do the same for the first and the last loops.',
   },
   rip: {
-    names: 'rip back, rip, unravel',
+    names: 'rip back, rip, unravel, frog, frogging',
     means:
       'To take rows out again, one at a time, catching every loop. The command rip guides you through it.',
   },
   'row-counter': {
     names: 'row counter, counter',
     means:
-      'The dial at the bed that a passing carriage turns on by one. Ripping back, you turn it back by hand.',
+      'The dial at the bed that a passing carriage turns on by one. Set it to 0 after the ravel row. Ripping back, you turn it back by hand.',
   },
   'foot-switch': {
     names: 'foot switch, pedal, switch',
@@ -163,17 +179,27 @@ export const glossary = ({ decimal }: Amounts) => ({
       'A switch for the foot that types a key, so that you confirm steps with both hands full. Type pedal confirm to assign one.',
   },
   swatch: {
-    names: 'swatch, test piece, sample',
+    names: 'swatch, test piece, sample, tension swatch',
     means:
-      'A test piece of plain knitting, with the yarn and the setting of the bag. Let it rest, then count stitches and rows and measure it: every size comes from that.',
+      'A test piece of plain knitting, with the yarn and the stitch size of the bag. Let it rest, then count stitches and rows and measure it: every size comes from that.',
+  },
+  'stitch-size': {
+    names: 'stitch size, tension, tension dial, dial',
+    means:
+      'What the dial on the carriage shows: it sets the length of a loop. Knit the bag at the stitch size of its swatch.',
   },
   gauge: {
-    names: 'gauge, stitch gauge',
+    names: 'gauge, stitch gauge, stitches per 10 cm',
     means: 'How many stitches and how many rows go to 10 cm of the rested swatch.',
   },
   plain: {
-    names: 'plain knitting, plain',
+    names: 'plain knitting, plain, stockinette, stocking stitch, stocking stitches',
     means: 'Every working needle knits in every row, without a pattern.',
+  },
+  'knit-side': {
+    names: 'knit side, purl side, right side, wrong side, right side out',
+    means:
+      'The knit side shows smooth columns: it is the right side, the outside of the bag. The purl side shows bumps. On the bed the purl side faces you.',
   },
   pitch: {
     names: 'pitch, needle pitch',
@@ -203,8 +229,10 @@ export const glossary = ({ decimal }: Amounts) => ({
     means: "How long 100 g of the yarn are. The yarn's label says so; for 50 g, take it twice.",
   },
   class: {
-    names: 'yarn class, weight class, class, lace, jumbo, bulky',
-    means: 'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches.',
+    names:
+      'yarn class, weight class, class, ply, 2 ply, 3 ply, 4 ply, 5 ply, 8 ply, 10 ply, 12 ply, fingering, sport, dk, double knitting, worsted, aran, chunky, bulky, lace, jumbo',
+    means:
+      'How thick a yarn is, from 0 (lace) to 7 (jumbo), by how many stitches it gives to 4 inches. Ply names go by country: 4 ply is mostly 1, 5 ply 2, 8 ply or DK 3, 10 ply 4, 12 ply 5 (rule of thumb).',
   },
   stripe: {
     names: 'stripe, colour stripe',
@@ -250,7 +278,7 @@ export const glossary = ({ decimal }: Amounts) => ({
       'The last row that is knitted. The graft makes the second row of its stripe, so the stripe comes out as high as the others.',
   },
   graft: {
-    names: 'graft, grafting seam',
+    names: 'graft, grafting, grafting seam, kitchener, kitchener stitch',
     means:
       'To sew open loops to open loops along the path that a knitted row would take. The seam is then a row of knitting, and does not show.',
   },
@@ -284,13 +312,14 @@ export const glossary = ({ decimal }: Amounts) => ({
       'The small hole where an increase has left a working needle empty. The cord runs through the eyelets below the mouth.',
   },
   cord: {
-    names: 'cord, tubular cord',
+    names: 'cord, tubular cord, i-cord, drawstring',
     means:
       'A narrow tube, knitted on a few needles by slipping one way and knitting the other. It draws the bag shut.',
   },
   slip: {
     names: 'slip, slipping',
-    means: 'The carriage passes over the needles and knits nothing; the yarn lies behind them.',
+    means:
+      'The carriage passes over the needles and knits nothing; the yarn is carried past them on the purl side.',
   },
   round: {
     names: 'round, rows round',
@@ -302,7 +331,7 @@ export const glossary = ({ decimal }: Amounts) => ({
     means: 'The length of cord that hangs out at each end, to tie a bow with.',
   },
   tail: {
-    names: 'tail, yarn end',
+    names: 'tail, yarn end, weave in, sew in',
     means:
       'The end of yarn left hanging where a yarn begins or is cut. Some are cut long on purpose, to graft and to sew with.',
   },

@@ -31,7 +31,7 @@ export const askCommands: readonly ChatCommand[] = [
   },
   {
     name: 'words',
-    aliases: ['word', 'what', "what's", 'was'],
+    aliases: ['word', 'what', "what's", 'was', 'explain', 'erkläre'],
     example: 'words swatch',
     follows: tradeWords.map(({ id }) => id),
     parse: parseWords,

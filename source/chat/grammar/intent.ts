@@ -153,6 +153,8 @@ export type Intent =
 /** Why a typed line is not understood. */
 export type ChatFault =
   | { readonly code: 'chat/unknown-command'; readonly word: string; readonly nearest: string | null }
+  /** What was said in other words is done by this line. */
+  | { readonly code: 'chat/meant'; readonly line: string }
   | { readonly code: 'chat/ambiguous'; readonly word: string; readonly choices: readonly string[] }
   /** A word is null where nothing was typed; a usage is a line as it can be typed in every language. */
   | { readonly code: 'chat/not-a-count'; readonly word: string | null; readonly usage: string }

@@ -1,0 +1,69 @@
+/** What makers want to do, typed in their own words, in each language: written down by hand, invented; no source. */
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { german, speak, spoken } from '../../test/fixtures/spoken.ts';
+import { chatCommands } from './commands/chat-commands.ts';
+import type { Intent } from './grammar/intent.ts';
+import { parseLine } from './parse-line.ts';
+
+const known = { yarns: ['plum', 'mint', 'waste'], knittedRows: 63, stripeRows: 2 };
+
+/** The line that is done at once or told, as it would be typed. */
+function reached(said: string): string {
+  const parsed = parseLine(said, spoken(), known);
+  if (!parsed.ok) {
+    const { fault } = parsed;
+    if (fault.code === 'chat/meant') return fault.line;
+    return fault.code === 'chat/takes-nothing' ? (fault.instead ?? fault.code) : fault.code;
+  }
+  return shown(parsed.value);
+}
+
+function shown(intent: Intent): string {
+  switch (intent.kind) {
+    case 'do':
+      return { confirm: 'next', back: 'back' }[intent.command.do as string] ?? intent.command.do;
+    case 'show':
+      return intent.what;
+    case 'help':
+      return `help ${intent.topic ?? ''}`.trim();
+    case 'set':
+      return `${intent.change.name} ${intent.change.value}`;
+    default:
+      return intent.kind;
+  }
+}
+
+const [english = '', german_ = ''] = readFileSync('source/chat/wishes.txt', 'utf8').split(/^# de$/m);
+const casesIn = (text: string): readonly (readonly [string, string])[] =>
+  text
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .map((line) => {
+      const [said = '', meant = ''] = line.split(' | ');
+      return [said, meant] as const;
+    });
+
+describe.each([
+  ['English', english, null],
+  ['German', german_, german],
+])('%s', (_, text, language) => {
+  beforeAll(() => speak(language));
+  afterAll(() => speak(null));
+  const cases = casesIn(text);
+
+  it('has forty of them and more', () => expect(cases.length).toBeGreaterThanOrEqual(40));
+
+  it('nine of ten reach what does it, or are told', () => {
+    const missed = cases.filter(([said, meant]) => !reached(said).startsWith(meant));
+    const told = missed.map(([said, meant]) => `${said}: ${reached(said)}, not ${meant}`);
+    expect(missed.length, told.join('\n')).toBeLessThanOrEqual(cases.length / 10);
+  });
+
+  it('leaves every example of a command to its command', () => {
+    const lost = chatCommands
+      .map(({ example }) => reached(example))
+      .filter((line) => line.startsWith('chat/'));
+    expect(lost).toEqual([]);
+  });
+});
