@@ -6,7 +6,7 @@ import { chatCommands } from './commands/chat-commands.ts';
 import type { Intent } from './grammar/intent.ts';
 import { parseLine } from './parse-line.ts';
 
-const known = { yarns: ['plum', 'mint', 'waste'], knittedRows: 63, stripeRows: 2 };
+const known = { yarns: ['plum', 'mint', 'waste'], knittedRows: 63, stripeRows: 2, marks: [] };
 
 /** The line that is done at once or told, as it would be typed. */
 function reached(said: string): string {
