@@ -43,6 +43,9 @@ export function boxedBottom(
 export const boxedBelowCm = ({ edgeStitches }: Brief, gauge: Gauge, counts: Counts): number =>
   Math.min(widthCm(counts, gauge), 2 * depthBelowCordCm(counts, edgeStitches, gauge));
 
+export const canBeBoxed = (brief: Brief, gauge: Gauge, counts: Counts): boolean =>
+  brief.boxedCm === 0 || brief.boxedCm < boxedBelowCm(brief, gauge, counts);
+
 /** Thread for both corners, in cm. */
 export const cornerThreadCm = (boxed: BoxedBottom | null): number => (boxed ? 2 * boxed.cornerTailCm : 0);
 

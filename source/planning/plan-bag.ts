@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { boxedBelowCm, boxedBottom } from './boxed.ts';
+import { boxedBelowCm, boxedBottom, canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
 import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
 import { planCord } from './cord.ts';
@@ -88,9 +88,9 @@ function checkStitches(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | 
 }
 
 function checkBoxed(brief: Brief, gauge: Gauge, counts: Counts): PlanFault | null {
-  const { boxedCm } = brief;
+  if (canBeBoxed(brief, gauge, counts)) return null;
   const belowCm = boxedBelowCm(brief, gauge, counts);
-  return boxedCm > 0 && boxedCm >= belowCm ? { code: 'plan/boxed-too-deep', boxedCm, belowCm } : null;
+  return { code: 'plan/boxed-too-deep', boxedCm: brief.boxedCm, belowCm };
 }
 
 /** Work that has begun: its stripes, some of them knitted, and where it hangs. */

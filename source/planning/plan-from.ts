@@ -3,7 +3,7 @@
  * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on, nor where the work hangs.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { boxedBelowCm } from './boxed.ts';
+import { boxedBelowCm, canBeBoxed } from './boxed.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
 import { leastRowsOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
@@ -78,9 +78,10 @@ export function planFrom(plan: Plan, knitted: Knitted, changes: PlanChanges): Re
   if (meeting) return fail(meeting);
   const counts = { rows, stitches: plan.stitches, shapeEveryRows: brief.shapeEveryRows };
   const gauge = gaugeOf(brief);
-  const belowCm = boxedBelowCm(brief, gauge, counts);
-  if (brief.boxedCm > 0 && brief.boxedCm >= belowCm)
+  if (!canBeBoxed(brief, gauge, counts)) {
+    const belowCm = boxedBelowCm(brief, gauge, counts);
     return fail({ code: 'replan/boxed-too-deep', boxedCm: brief.boxedCm, belowCm });
+  }
   return succeed(asBegun(completePlan(brief, gauge, counts, { stripes, begun: begunOf(plan, knitted) })));
 }
 

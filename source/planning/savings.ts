@@ -1,4 +1,5 @@
 /** What would save a hanging: scrapping off and hanging again is the slowest thing at the bed. */
+import { canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
 import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
 import type { Gauge } from './gauge.ts';
@@ -22,11 +23,13 @@ export function savingsOf(brief: Brief, gauge: Gauge, counts: Counts): readonly 
   const now = fewestHangings(brief, counts);
   if (now < 2) return [];
   const saves = (choice: Counts): boolean =>
-    choice.stitches < usableNeedles(brief) && fewestHangings(brief, choice) < now;
+    choice.stitches < usableNeedles(brief) &&
+    fewestHangings(brief, choice) < now &&
+    canBeBoxed(brief, gauge, choice);
   const found = [
     { by: 'fewer-rows', counts: fewerRows(brief, gauge, counts, saves) },
     { by: 'rarer-moves', counts: rarerMoves(brief, gauge, counts, saves) },
-    { by: 'fewer-stitches', counts: fewerStitches(brief, counts, now) },
+    { by: 'fewer-stitches', counts: fewerStitches(brief, gauge, counts, now) },
   ] as const;
   return found.flatMap(({ by, counts: choice }) =>
     choice
@@ -67,7 +70,8 @@ function rarerMoves(brief: Brief, gauge: Gauge, counts: Counts, saves: Saves): C
 }
 
 /** With one hanging fewer each must have room for its share of the moves. */
-function fewerStitches(brief: Brief, counts: Counts, now: number): Counts | null {
+function fewerStitches(brief: Brief, gauge: Gauge, counts: Counts, now: number): Counts | null {
   const stitches = usableNeedles(brief) - Math.ceil(shapingsIn(counts) / (now - 1));
-  return stitches < leastStitchesOf(brief) ? null : { ...counts, stitches };
+  const choice = { ...counts, stitches };
+  return stitches < leastStitchesOf(brief) || !canBeBoxed(brief, gauge, choice) ? null : choice;
 }
