@@ -97,6 +97,7 @@ export function replyTo(
     case 'keep':
     case 'forget':
     case 'shelf':
+    case 'party':
     case 'stop':
     case 'bags':
     case 'open':

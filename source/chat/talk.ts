@@ -52,6 +52,7 @@ type Passed = Extract<
       | 'keep'
       | 'forget'
       | 'shelf'
+      | 'party'
       | 'quit';
   }
 >;

@@ -19,6 +19,7 @@ import { discardNamed, restore } from './bags-in-hand.ts';
 import { planAnother } from './match-bag.ts';
 import { workIsKeptIn } from './outcome.ts';
 import { ownPace } from './own-bags.ts';
+import { nextOfParty, planParty, tellParty } from './own-party.ts';
 import { forgetOnShelf, keepOnShelf, tellShelf } from './own-shelf.ts';
 import { openRecording } from './read-input.ts';
 import { speakIn } from './settings.ts';
@@ -90,6 +91,17 @@ export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects 
   'use-shelf': ({ wish }, send, { words }) => {
     const done = useShelf(log, wish, words);
     send(told(...(done.ok ? done.value : [done.fault])));
+  },
+  'use-party': ({ what }, send, { words }) => {
+    if (what !== 'next') {
+      const said = what === 'tally' ? tellParty(words) : planParty(log, what, words);
+      send(told(...(said.ok ? said.value : [said.fault])));
+      return;
+    }
+    const next = nextOfParty(log.path, words);
+    if (!next.ok) send(told(next.fault));
+    else if (typeof next.value === 'string') send({ is: 'found-bag', path: next.value });
+    else send({ is: 'another', another: next.value });
   },
   'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);

@@ -4,6 +4,11 @@ import { isTerminal } from './outcome.ts';
 import { type Shell, shells } from './shell-completion.ts';
 
 const json: CliOption = { name: 'json', takes: null, summary: ({ cli }) => cli.does.json };
+const coloursTurned: CliOption = {
+  name: 'colours-turned',
+  takes: null,
+  summary: ({ party }) => party.turned,
+};
 const plain: CliOption = { name: 'plain', takes: null, summary: ({ cli }) => cli.does.plain };
 
 const first = ({ operands: [operand = ''] }: Asked): string => operand;
@@ -93,11 +98,16 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     name: 'plan',
     takes: ['BRIEF', '[BRIEF...]'],
     summary: ({ cli }) => cli.does.plan,
-    options: [json, { name: 'from-yarn', takes: null, summary: ({ cli }) => cli.does.fromYarn }],
+    options: [
+      json,
+      { name: 'from-yarn', takes: null, summary: ({ cli }) => cli.does.fromYarn },
+      coloursTurned,
+    ],
     run: async ({ operands, given, words }) =>
       (await plans()).printPlan(operands, {
         json: given.has('json'),
         fromYarn: given.has('from-yarn'),
+        coloursTurned: given.has('colours-turned'),
         words,
       }),
   },
@@ -110,7 +120,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
   },
   {
     name: 'sheet',
-    takes: ['BRIEF'],
+    takes: ['BRIEF', '[BRIEF...]'],
     summary: ({ cli }) => cli.does.sheet,
     options: [
       { name: 'out', takes: 'FILE', summary: ({ cli }) => cli.does.out, required: true },
@@ -121,7 +131,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
       { name: 'care', takes: 'TEXT', summary: ({ cli }) => cli.does.care },
     ],
     run: async (asked) =>
-      (await import('./sheet.ts')).writeSheet(first(asked), {
+      (await import('./sheet.ts')).writeSheet(asked.operands, {
         out: asked.given.get('out') ?? '',
         forClass: asked.given.has('class'),
         paper: asked.given.get('paper'),
@@ -179,6 +189,13 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.bags,
     options: [json],
     run: async ({ given, words }) => (await logs()).listBags(given.has('json'), words),
+  },
+  {
+    name: 'party',
+    takes: ['[BRIEF...]'],
+    summary: ({ party }) => party.outside,
+    options: [coloursTurned],
+    run: async (asked) => (await import('./own-party.ts')).partyCommand(asked),
   },
   {
     name: 'shelf',

@@ -22,7 +22,9 @@ describe('the manual page', () => {
     expect(groff.stderr).toBe('');
     const page = groff.stdout.replace(/.\u0008/g, '');
     expect(page).toMatch(/^NAME\n {7}slantwise +- plans and guides/m);
-    expect(page).toMatch(/slantwise plan BRIEF \[BRIEF\.\.\.\] \[--json\] \[--from-yarn\]/);
+    expect(page.replace(/\s+/g, ' ')).toContain(
+      'slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn] [--colours-turned]',
+    );
     expect(page).toMatch(/^ {7}sheet/m);
   });
 });

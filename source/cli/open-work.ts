@@ -89,7 +89,7 @@ function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, 
 }
 
 /** What earlier bags told when a log was begun is no part of the maker's own brief. */
-function isSameBrief(one: unknown, other: unknown): boolean {
+export function isSameBrief(one: unknown, other: unknown): boolean {
   const own = (json: unknown): object => ({ ...(json as object), learned: undefined });
   return isDeepStrictEqual(own(one), own(other));
 }

@@ -55,12 +55,12 @@ describe('arguments', () => {
     [
       'sheet bag.json',
       'usage/missing-option',
-      '--out FILE is missing. Usage: slantwise sheet BRIEF --out FILE [--class] [--paper PAPER] [--tag] [--fibre TEXT] [--care TEXT]',
+      '--out FILE is missing. Usage: slantwise sheet BRIEF [BRIEF...] --out FILE [--class] [--paper PAPER] [--tag] [--fibre TEXT] [--care TEXT]',
     ],
     [
       'plan',
       'usage/missing-operand',
-      'BRIEF is missing. Usage: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn]',
+      'BRIEF is missing. Usage: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn] [--colours-turned]',
     ],
     [
       'steps a.json b.json',

@@ -1,10 +1,11 @@
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase } from '../journal/pace.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
-import { sharedYarn } from '../planning/party.ts';
+import { orderParty, partyKit, sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
-import { formatPlanPage, formatSharedYarn } from '../wording/plan-page.ts';
+import { formatParty, partySeconds } from '../wording/party-page.ts';
+import { formatPlanPage } from '../wording/plan-page.ts';
 import { sayPhase, sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
@@ -15,6 +16,8 @@ import { readBagFromYarn, readPlan } from './read-input.ts';
 export interface PlanOptions {
   readonly json: boolean;
   readonly fromYarn: boolean;
+  /** From bag to bag each stripe takes the yarn of the next. */
+  readonly coloursTurned: boolean;
   readonly words: Words;
 }
 
@@ -22,10 +25,13 @@ export interface PlanOptions {
  * Prints the plan of a brief, or of several and their yarn together; `fromYarn` takes the size for a shape, and makes that
  * as large as the yarn allows.
  */
-export function printPlan(paths: readonly string[], { json, fromYarn, words }: PlanOptions): number {
+export function printPlan(
+  paths: readonly string[],
+  { json, fromYarn, coloursTurned, words }: PlanOptions,
+): number {
   const bags: PlannedBag[] = [];
-  for (const path of paths) {
-    const bag = fromYarn ? readBagFromYarn(path, words) : readPlan(path, words);
+  for (const [i, path] of paths.entries()) {
+    const bag = fromYarn ? readBagFromYarn(path, words) : readPlan(path, words, coloursTurned ? i : 0);
     if (!bag.ok) return complain(bag.fault);
     bags.push('plan' in bag.value ? bagOf(bag.value) : { plan: bag.value, fromYarn: null });
   }
@@ -50,8 +56,15 @@ function bagsJson(bags: readonly PlannedBag[], words: Words): unknown {
     ...costJson(plan, pace),
     ...(fromYarn ? withoutPlan(fromYarn) : {}),
   }));
-  const party = { bags: plans, yarn: sharedYarn(bags.map(({ plan }) => plan)) };
-  return plans.length === 1 ? plans[0] : party;
+  if (plans.length === 1) return plans[0];
+  const all = bags.map(({ plan }) => plan);
+  return {
+    bags: plans,
+    yarn: sharedYarn(all),
+    ...orderParty(all),
+    tools: partyKit(all),
+    workS: partySeconds(all, pace),
+  };
 }
 
 function timeJson(plan: Plan, pace: Pace) {
@@ -71,7 +84,7 @@ function pageText(bags: readonly PlannedBag[], words: Words): string {
   const pace = ownPace();
   const pages = bags.map(({ plan, fromYarn }) => formatPlanPage(plan, words, { pace, fromYarn }));
   const plans = bags.map(({ plan }) => plan);
-  return [...pages, ...(plans.length > 1 ? [formatSharedYarn(plans, words)] : [])].join('\n\n\n');
+  return [...pages, ...(plans.length > 1 ? [formatParty(plans, pace, words)] : [])].join('\n\n\n');
 }
 
 export async function printSteps(path: string, json: boolean, words: Words): Promise<number> {

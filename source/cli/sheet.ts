@@ -4,15 +4,18 @@ import { writeText } from '../files/write-whole.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Paper, papers, type SheetOptions } from '../sheet/page/options.ts';
+import { type PartySheet, partyHtml, partyMarkdown } from '../sheet/page/party-sheet.ts';
 import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import { type TagOptions, tagHtml, tagMarkdown, tagSvg } from '../sheet/page/tag.ts';
 import { cautionOf } from '../wording/cautions.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
+import { formatParty } from '../wording/party-page.ts';
 import { formatWarning } from '../wording/warnings.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';
+import { ownPace } from './own-bags.ts';
 import { readPlan } from './read-input.ts';
 
 interface Makers {
@@ -44,14 +47,20 @@ export interface AskedSheet extends Omit<SheetRequest, 'paper'> {
 }
 
 /** Writes the printable sheet of a brief; the kind follows from the ending of the file's name. */
-export function writeSheet(path: string, { paper: typed, ...request }: AskedSheet): number {
+export function writeSheet(paths: readonly string[], { paper: typed, ...request }: AskedSheet): number {
   const { words } = request;
   const paper = paperNamed(typed);
   if (paper === undefined)
     return complain(words.cli.notAPaper(typed ?? '', Object.keys(papers)), exitCodes.usage);
-  const plan = readPlan(path, words);
-  if (!plan.ok) return complain(plan.fault);
-  const written = saveSheet(plan.value, { ...request, paper });
+  const plans: Plan[] = [];
+  for (const path of paths) {
+    const plan = readPlan(path, words);
+    if (!plan.ok) return complain(plan.fault);
+    plans.push(plan.value);
+  }
+  const [plan] = plans;
+  if (!plan) throw new Error('no brief');
+  const written = plans.length > 1 ? saveParty(plans, request) : saveSheet(plan, { ...request, paper });
   if (!written.ok) return complain(written.fault);
   print(written.value);
   return exitCodes.done;
@@ -61,26 +70,45 @@ const paperNamed = (typed = 'a4'): Paper | undefined =>
   (Object.keys(papers) as Paper[]).find((name) => name === typed.toLowerCase());
 
 /** The sheet of a plan, or its tag, as a new file: a sentence that says so, or why not. */
-export function saveSheet(
-  plan: Plan,
-  { out, forClass, paper, tag, name, words }: SheetRequest,
-): Result<string, string> {
+export function saveSheet(plan: Plan, { out, tag, ...request }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
-  if (!make) return fail(sayOutKind(out, words));
-  const options: SheetOptions = {
-    date: today(),
-    words,
-    cautionOf: (step) => cautionOf(plan, step, words),
-    class: forClass ?? false,
-    paper: paper ?? 'a4',
-    ...(name === undefined ? {} : { name }),
-    remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
-  };
+  if (!make) return fail(sayOutKind(out, request.words));
+  const options = optionsFor(plan, request);
   const text = tag ? make.tag(plan, { ...options, ...tag }) : make.sheet(plan, options);
   const written = writeText(out, text);
-  return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
+  return written.ok
+    ? succeed(sayWritten(out, request.words))
+    : fail(formatFileFault(written.fault, request.words));
 }
 
 const sayOutKind = (out: string, words: Words): string => words.prompt.sheetEnding(out);
 
 const sayWritten = (out: string, words: Words): string => words.prompt.sheetWritten(out);
+
+const optionsFor = (
+  plan: Plan,
+  { forClass, paper, name, words }: Pick<SheetRequest, 'forClass' | 'paper' | 'name' | 'words'>,
+): SheetOptions => ({
+  date: today(),
+  words,
+  cautionOf: (step) => cautionOf(plan, step, words),
+  class: forClass ?? false,
+  paper: paper ?? 'a4',
+  ...(name === undefined ? {} : { name }),
+  remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
+});
+
+const partyMakers: ReadonlyMap<string, (sheet: PartySheet) => string> = new Map([
+  ['.html', partyHtml],
+  ['.md', partyMarkdown],
+]);
+
+/** What several bags have in common, and a page a bag. */
+function saveParty(plans: readonly Plan[], { out, words }: SheetRequest): Result<string, string> {
+  const make = partyMakers.get(extname(out).toLowerCase());
+  if (!make) return fail(words.party.outKind(out));
+  const common = formatParty(plans, ownPace(), words).split('\n');
+  const bags = plans.map((plan) => ({ plan, options: optionsFor(plan, { words }) }));
+  const written = writeText(out, make({ date: today(), words, common, bags }));
+  return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
+}

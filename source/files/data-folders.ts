@@ -11,6 +11,8 @@ export const discardFolder = (): string => join(folders().data, 'discarded');
 export const briefFolder = (): string => join(folders().data, 'briefs');
 /** Beds, swatches and yarns that are kept under names. */
 export const shelfPath = (): string => join(folders().data, 'shelf.json');
+/** The bags that are planned together. */
+export const partyPath = (): string => join(folders().data, 'party.json');
 /** Answers to questions that were not asked to the end. */
 export const draftPath = (): string => join(folders().data, 'new-bag.json');
 /** For what can be made again. */

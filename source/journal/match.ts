@@ -3,6 +3,7 @@
  * size that is asked for is divided by what the first bag came to over its plan, where nothing more was learnt.
  */
 import type { BriefFile } from '../planning/brief.ts';
+import { colouredOf, inYarns, stripeYarns, turned } from '../planning/turn-colours.ts';
 import type { Session } from '../session/session.ts';
 import { briefLike, outcomeOf } from './like.ts';
 
@@ -68,36 +69,8 @@ const boxedOf = ({ job }: Session, by: number): Json => {
   return boxedCm > 0 ? { boxedCm: by * boxedCm } : {};
 };
 
-interface Coloured {
-  readonly yarns: Readonly<Record<string, Json>>;
-  readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
-  readonly cord?: Json;
-}
-
-const stripeYarns = ({ stripes }: Coloured): readonly string[] => [
-  ...new Set(stripes.map(({ yarn }) => yarn)),
-];
-
-const renamed = (json: Json, nameOf: (yarn: string) => string): Json => {
-  const { stripes, cord } = json as unknown as Coloured;
-  return {
-    ...json,
-    stripes: stripes.map((stripe) => ({ ...stripe, yarn: nameOf(stripe.yarn) })),
-    ...(typeof cord?.yarn === 'string' ? { cord: { ...cord, yarn: nameOf(cord.yarn) } } : {}),
-  };
-};
-
-/** The brief with each stripe in the yarn that comes so many places later in it; the cord turns with them. */
-export function turned(json: Json, places: number): Json {
-  const names = stripeYarns(json as unknown as Coloured);
-  return renamed(json, (yarn) => {
-    const at = names.indexOf(yarn);
-    return at < 0 ? yarn : (names[(at + places) % names.length] ?? yarn);
-  });
-}
-
 function inOtherYarns(json: Json, others: readonly OtherYarn[]): Json {
-  const coloured = json as unknown as Coloured;
+  const coloured = colouredOf(json);
   const names = stripeYarns(coloured);
   const otherFor = new Map(names.slice(0, others.length).map((name, i) => [name, others[i]]));
   const yarns = Object.entries(coloured.yarns).map(([name, yarn]) => {
@@ -109,7 +82,7 @@ function inOtherYarns(json: Json, others: readonly OtherYarn[]): Json {
     const length = metresPer100g ?? yarn.metresPer100g;
     return [other.name, { colour, metresPer100g: length, ...(grams === null ? {} : { grams }) }];
   });
-  return renamed({ ...json, yarns: Object.fromEntries(yarns) }, (yarn) => otherFor.get(yarn)?.name ?? yarn);
+  return inYarns({ ...json, yarns: Object.fromEntries(yarns) }, (yarn) => otherFor.get(yarn)?.name ?? yarn);
 }
 
 /** A name that no other bag has: `Dice bag 2`. */

@@ -201,6 +201,11 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
     summary: 'was im Regal liegt, wie viel Garn noch da ist und was daraus werden kann',
     gist: 'Betten, Proben, Garne',
   },
+  party: {
+    usage: 'party, party ZAHL, oder party next',
+    summary: 'mehrere Beutel zusammen: wie sie stehen, so viele wie dieser, oder weiter mit dem nächsten',
+    gist: 'mehrere Beutel zusammen',
+  },
   practice: {
     summary: 'zum Übungsbeutel gehen; dieser ist gespeichert und wartet',
     gist: 'zum Übungsbeutel',

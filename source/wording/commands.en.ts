@@ -205,6 +205,11 @@ const lines = ({ choice }: Amounts) => ({
     summary: 'what is kept, what is left of the yarns, and what could be made of them',
     gist: 'beds, swatches, yarns left',
   },
+  party: {
+    usage: 'party, party NUMBER, or party next',
+    summary: 'several bags together: how they stand, so many like this one, or on with the next',
+    gist: 'several bags together',
+  },
   practice: {
     summary: 'go to the practice bag; this one is saved, and waits',
     gist: 'go to the practice bag',

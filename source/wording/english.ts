@@ -18,6 +18,7 @@ import { kit } from './kit.en.ts';
 import { logs } from './logs.en.ts';
 import { measured } from './measured.en.ts';
 import { page } from './page.en.ts';
+import { party } from './party.en.ts';
 import { pictures } from './pictures.en.ts';
 import { plan } from './plan.en.ts';
 import { player } from './player.en.ts';
@@ -58,6 +59,7 @@ export const english = {
   settings,
   sheet,
   shelf,
+  party,
   logs,
   player,
   measured,

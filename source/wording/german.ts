@@ -18,6 +18,7 @@ import { kit } from './kit.de.ts';
 import { logs } from './logs.de.ts';
 import { measured } from './measured.de.ts';
 import { page } from './page.de.ts';
+import { party } from './party.de.ts';
 import { pictures } from './pictures.de.ts';
 import { plan } from './plan.de.ts';
 import { player } from './player.de.ts';
@@ -60,6 +61,7 @@ const topics: Topics = {
   settings,
   sheet,
   shelf,
+  party,
   logs,
   player,
   measured,

@@ -2,7 +2,6 @@
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase, usualPace } from '../journal/pace.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
-import { sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm, endTailCm, ravelEndCm } from '../planning/tails.ts';
 import { layOutJob } from '../steps/job.ts';
@@ -11,7 +10,7 @@ import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { fabricLines } from './page-fabric.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
-import { costLines, sharedYarnLines, yarnLines } from './page-yarn.ts';
+import { costLines, yarnLines } from './page-yarn.ts';
 import { sayPhase } from './steps.ts';
 import { formatWarning } from './warnings.ts';
 import type { Words } from './words.ts';
@@ -125,17 +124,6 @@ export function formatPlanPage(
   const blocks = [wrap(plan.brief.name, pageWidth), ...shown.map(([title, lines]) => [title, ...lines])];
   return blocks.map((lines) => lines.join('\n')).join('\n\n');
 }
-
-/** The yarn of several bags, each yarn weighed once. */
-export const formatSharedYarn = (plans: readonly Plan[], words: Words): string =>
-  [
-    words.page.titles.yarnForAll(plans.length),
-    ...sharedYarnLines(
-      sharedYarn(plans),
-      plans.map(({ brief }) => brief.waste.yarn),
-      words,
-    ),
-  ].join('\n');
 
 function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
   const { time, onTheBench } = words.plan;

@@ -19,6 +19,15 @@ function parseDiscard(rest: string): Result<Intent, ChatFault> {
   return succeed({ kind: 'discard', bag: bag === '' ? null : bag, sure: sure !== null });
 }
 
+/** `party`, `party 4`, `party next`. */
+function parseParty(rest: string): Result<Intent, ChatFault> {
+  if (rest === '') return succeed({ kind: 'party', what: 'tally' });
+  if (/^(?:next|weiter)$/i.test(rest)) return succeed({ kind: 'party', what: 'next' });
+  return /^[1-9]\d{0,2}$/.test(rest)
+    ? succeed({ kind: 'party', what: Number(rest) })
+    : fail({ code: 'chat/not-a-count', word: rest, usage: 'party 4' });
+}
+
 const kinds = ['bed', 'swatch', 'yarn', 'yarns'] as const;
 
 /** `keep bed workroom`, `keep yarns`: what, and what stands behind it. */
@@ -191,6 +200,13 @@ export const keepCommands: readonly ChatCommand[] = [
     example: 'shelf',
     follows: [],
     parse: plainIntent({ kind: 'shelf' }, 'shelf'),
+  },
+  {
+    name: 'party',
+    aliases: [],
+    example: 'party 4',
+    follows: ['next'],
+    parse: parseParty,
   },
   {
     name: 'another',

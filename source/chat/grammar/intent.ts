@@ -144,6 +144,8 @@ export type Intent =
   | { readonly kind: 'keep'; readonly what: ShelfKind | 'yarns'; readonly text: string }
   | { readonly kind: 'forget'; readonly what: ShelfKind; readonly name: string }
   | { readonly kind: 'shelf' }
+  /** How the party stands, a party of so many bags like this one, or its next bag. */
+  | { readonly kind: 'party'; readonly what: 'tally' | 'next' | number }
   /** Leaves this bag for one that matches it. */
   | { readonly kind: 'another'; readonly wish: MatchWish }
   /** Writes the whole log to another file and goes on there. */

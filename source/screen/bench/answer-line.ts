@@ -96,6 +96,8 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
     case 'forget':
     case 'shelf':
       return [state, [{ do: 'use-shelf', wish: reply }]];
+    case 'party':
+      return [state, [{ do: 'use-party', what: reply.what }]];
     case 'another':
       return [state, [{ do: 'plan-another', wish: reply.wish }]];
     case 'save':

@@ -115,6 +115,8 @@ export type BenchEffect =
   | { readonly do: 'plan-another'; readonly wish: MatchWish; readonly first?: never }
   /** Keeps something on the shelf, takes something off it, or tells what is there. */
   | { readonly do: 'use-shelf'; readonly wish: ShelfWish; readonly first?: never }
+  /** Plans a party, tells how it stands, or answers `found-bag` or `another` for its next bag. */
+  | { readonly do: 'use-party'; readonly what: 'tally' | 'next' | number; readonly first?: never }
   /** Tells of the bags on the go and finished. */
   | { readonly do: 'list-bags'; readonly first?: never }
   /** Looks for a bag by its number or name; answers `found-bag`, or tells why there is none. */

@@ -28,26 +28,51 @@ export function sheetHtml(plan: Plan, options: SheetOptions): string {
   const sheet = sheetOf(plan, options, papers.letter.heightMm);
   const paint: Paint = { words, fills: patchFills(plan) };
   const keep = `${sheet.title}, ${plan.stitches} × ${plan.rows}, ${sheet.date}`;
-  return `<!doctype html>
+  const pages = sheet.pages.map((page, i) => pageHtml(plan, sheet, page, i, paint));
+  return documentHtml({
+    words,
+    title: sheet.title,
+    keep,
+    body: `${patchDefs(paint.fills)}<main>\n${pages.join('\n')}\n</main>`,
+  });
+}
+
+interface HtmlDocument {
+  readonly words: Words;
+  readonly title: string;
+  /** Under which ticks are kept. */
+  readonly keep: string;
+  readonly body: string;
+}
+
+/** A file by itself: nothing is fetched, and all that runs keeps the ticks. */
+export const documentHtml = ({ words, title, keep, body }: HtmlDocument): string => `<!doctype html>
 <html lang="${words.language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; script-src '${ticksHash}'">
-<title>${escapeXml(sheet.title)}</title>
+<title>${escapeXml(title)}</title>
 <style>
 ${style}
 </style>
 </head>
 <body data-keep="${escapeXml(keep)}">
-${patchDefs(paint.fills)}<main>
-${sheet.pages.map((page, i) => pageHtml(plan, sheet, page, i, paint)).join('\n')}
-</main>
+${body}
 <script>${ticksScript}</script>
 </body>
 </html>
 `;
+
+/** What is read before the work, of one bag among several: the names of its drawings' parts begin with `prefix`. */
+export function deskHtml(plan: Plan, options: SheetOptions, prefix: string): string {
+  const sheet = sheetOf(plan, options, papers.letter.heightMm);
+  const paint: Paint = { words: options.words, fills: patchFills(plan) };
+  const desk = sheet.pages.filter(({ place }) => place === 'desk');
+  const own = { ...sheet, pages: desk };
+  const html = `${patchDefs(paint.fills)}${desk.map((page, i) => pageHtml(plan, own, page, i, paint)).join('\n')}`;
+  return html.replace(/\bid="|url\(#|href="#/g, (begins) => `${begins}${prefix}`);
 }
 
 /** The patterns of the small patches, once for the whole page. */

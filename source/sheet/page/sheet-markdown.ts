@@ -7,8 +7,16 @@ import type { StripeLines } from './stripe-lines.ts';
 import type { YarnRow } from './yarn-rows.ts';
 
 /** The sheet as Markdown, its drawings in letters: task-list boxes for the stripes, tables for figures. All its pages are one. */
-export function sheetMarkdown(plan: Plan, options: SheetOptions): string {
+export const sheetMarkdown = (plan: Plan, options: SheetOptions): string =>
+  markdownOf(sheetOf(plan, options, Number.POSITIVE_INFINITY), options);
+
+/** What is read before the work, of one bag among several. */
+export function deskMarkdown(plan: Plan, options: SheetOptions): string {
   const sheet = sheetOf(plan, options, Number.POSITIVE_INFINITY);
+  return markdownOf({ ...sheet, pages: sheet.pages.filter(({ place }) => place === 'desk') }, options);
+}
+
+function markdownOf(sheet: Sheet, options: SheetOptions): string {
   const { words } = options;
   const placeOf = (place: Place): string => `## ${escapeMarkdown(words.sheet.places[place])}`;
   const pages = sheet.pages.flatMap(({ place, blocks }, i) => [
