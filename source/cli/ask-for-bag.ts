@@ -1,6 +1,6 @@
 /** Asks for a bag of the maker's own: the answers are kept from one start to the next, and make a brief file. */
 import { briefFileOf } from '../chat/first-run/brief-of.ts';
-import { draftOf, readDraft } from '../chat/first-run/draft.ts';
+import { draftOf, readDraft, readDraftGuide } from '../chat/first-run/draft.ts';
 import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
 import { valuesOf } from '../chat/first-run/questions.ts';
 import {
@@ -52,7 +52,11 @@ export async function askForBag({
   source,
   mayCancel,
 }: AskOptions): Promise<QuestionsEnd> {
-  const interview = beginInterview(readDraft(readDraftFile(draftPath()), words), words, ownShelf());
+  const draft = readDraftFile(draftPath());
+  const interview = beginInterview(readDraft(draft, words), words, {
+    shelf: ownShelf(),
+    guide: readDraftGuide(draft),
+  });
   const hasAnswers = Object.keys(interview.answers).length > 0;
   let areKept = hasAnswers;
   const lines = [
@@ -68,8 +72,8 @@ export async function askForBag({
       cannotCancel: mayCancel ? null : words.logs.nothingToCancel,
     }),
     {
-      'keep-answers': ({ interview: { answers } }, send) => {
-        const written = writeDraftFile(draftPath(), draftOf(answers));
+      'keep-answers': ({ interview: { answers, guide } }, send) => {
+        const written = writeDraftFile(draftPath(), draftOf(answers, guide));
         areKept = written.ok;
         const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault, words), words);
         send({ is: 'answers-kept', trouble });

@@ -33,6 +33,7 @@ import { shouted } from './shouted.en.ts';
 import { slips } from './slips.en.ts';
 import { spoken } from './spoken.en.ts';
 import { steps } from './steps.en.ts';
+import { swatchGuide } from './swatch-guide.en.ts';
 import { trouble } from './trouble.en.ts';
 import { warnings } from './warnings.en.ts';
 import { wishes } from './wishes.en.ts';
@@ -60,6 +61,7 @@ export const english = {
   sheet,
   shelf,
   party,
+  swatchGuide,
   logs,
   player,
   measured,

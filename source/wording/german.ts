@@ -33,6 +33,7 @@ import { shouted } from './shouted.de.ts';
 import { slips } from './slips.de.ts';
 import { spoken } from './spoken.de.ts';
 import { steps } from './steps.de.ts';
+import { swatchGuide } from './swatch-guide.de.ts';
 import { trouble } from './trouble.de.ts';
 import { typed } from './typed.de.ts';
 import { warnings } from './warnings.de.ts';
@@ -62,6 +63,7 @@ const topics: Topics = {
   sheet,
   shelf,
   party,
+  swatchGuide,
   logs,
   player,
   measured,

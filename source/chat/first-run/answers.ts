@@ -92,6 +92,9 @@ export type AnswerFault =
   | { readonly code: 'first-run/yarn-without-name' }
   /** Numbers or commas are left that nothing was made of. */
   | { readonly code: 'first-run/odd-yarn-name'; readonly name: string }
+  /** Of a swatch that is guided: a length is wanted, or Enter. */
+  | { readonly code: 'first-run/not-a-measure'; readonly step: 'width' | 'height' | 'aside' | 'row-yarn' }
+  | { readonly code: 'first-run/enter-when-done' }
   | { readonly code: 'first-run/same-yarn'; readonly yarn: string }
   /** Numbers are left over for which there is no yarn. */
   | { readonly code: 'first-run/more-stripes-than-yarns'; readonly yarns: readonly string[] }

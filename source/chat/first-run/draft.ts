@@ -1,9 +1,15 @@
 /** Answers as they are kept on disk between one start and the next: those that are answers no longer are asked again. */
+import type { SwatchSoFar } from '../../planning/swatch-steps.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Answers, type Given, questionIds } from './answers.ts';
+import { readGuide } from './guided-swatch.ts';
 import { withAnswer } from './questions.ts';
 
-export const draftOf = (answers: Answers): string => `${JSON.stringify(answers, null, 2)}\n`;
+/** With how far a swatch is that is being guided. */
+export const draftOf = (answers: Answers, guide: SwatchSoFar | null = null): string =>
+  `${JSON.stringify(guide ? { ...answers, guide } : answers, null, 2)}\n`;
+
+export const readDraftGuide = (text: string): SwatchSoFar | null => readGuide(parse(text)?.guide);
 
 /** Never fails: whatever is no answer is passed over. */
 export function readDraft(text: string, words: Words): Answers {

@@ -30,6 +30,10 @@ export function formatInterviewFault(
       return words.firstRun.yarnWithoutName;
     case 'first-run/odd-yarn-name':
       return words.firstRun.oddYarnName(quote(fault.name), quote(words.firstRun.ballsExample));
+    case 'first-run/not-a-measure':
+      return words.swatchGuide.notAMeasure[fault.step];
+    case 'first-run/enter-when-done':
+      return words.swatchGuide.enterWhenDone;
     case 'first-run/same-yarn':
       return words.firstRun.sameYarn(quote(fault.yarn));
     case 'first-run/more-stripes-than-yarns':

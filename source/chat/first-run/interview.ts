@@ -1,6 +1,7 @@
 /** The questions as a state, and what a typed line does to it. Nothing is performed here: the effect is part of the answer. */
 import type { PlanFault } from '../../planning/fault.ts';
 import { emptyShelf, type Shelf } from '../../planning/shelf.ts';
+import type { SwatchSoFar, SwatchStep } from '../../planning/swatch-steps.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { explainWord } from '../../wording/explain.ts';
@@ -10,11 +11,12 @@ import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
 import { doubtsOf, sayLookAgain, sayShortPlan } from './first-plan.ts';
+import { answerOf, asksForGuide, beginGuide, goOn, stepOf } from './guided-swatch.ts';
 import { fromShelf } from './kept-answers.ts';
 import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { readInterviewLine, type Wish } from './read-line.ts';
-import { sayAnswers, sayGiven, sayInterviewHelp } from './say.ts';
+import { sayAnswers, sayGiven, sayGuided, sayInterviewHelp } from './say.ts';
 import { type Part, partsOf } from './several-answers.ts';
 
 export interface Interview {
@@ -25,6 +27,8 @@ export interface Interview {
   readonly words: Words;
   /** Answers may name what lies on it. */
   readonly shelf: Shelf;
+  /** The swatch that is being knitted by guidance; null where none is. */
+  readonly guide: SwatchSoFar | null;
   /** What speaks against the bag was said, and Enter was asked for once more. */
   readonly warned?: true;
 }
@@ -43,10 +47,18 @@ export interface Update {
 }
 
 /** Goes on with the first question that has no answer. */
-export function beginInterview(answers: Answers, words: Words, shelf: Shelf = emptyShelf): Interview {
+export function beginInterview(
+  answers: Answers,
+  words: Words,
+  { shelf, guide }: Partial<Pick<Interview, 'shelf' | 'guide'>> = {},
+): Interview {
   const open = askedOf(answers, words).find((id) => answers[id] === undefined);
-  return { answers, at: open ?? 'plan', words, shelf };
+  return { answers, at: open ?? 'plan', words, shelf: shelf ?? emptyShelf, guide: guide ?? null };
 }
+
+/** The step of the swatch that is asked for now; null where none is. */
+export const guidedStep = ({ at, guide, answers, words }: Interview): SwatchStep | null =>
+  at === 'swatch' && guide ? stepOf(valuesOf(answers, words).bed, guide) : null;
 
 export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
 
@@ -82,6 +94,9 @@ export function updateInterview(interview: Interview, typed: string): Update {
 
 function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFault> {
   const { at } = interview;
+  const step = guidedStep(interview);
+  if (step && wish.kind === 'answer') return goOnGuided(interview, step, wish.line);
+  if (step && wish.kind === 'back') return succeed(backGuided(interview));
   switch (wish.kind) {
     case 'answer':
       return at === 'plan' ? atThePlan(interview, wish.line) : give(interview, at, wish.line);
@@ -111,9 +126,33 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
   }
 }
 
+const stopWords = ['stop', 'stopp'];
+
+function backGuided(interview: Interview): Update {
+  const { at } = interview.guide ?? beginGuide;
+  return update({ ...interview, guide: at === 0 ? null : { ...interview.guide, at: at - 1 } }, []);
+}
+
+/** One step of the swatch further; the last makes the answer. */
+function goOnGuided(interview: Interview, step: SwatchStep, typed: string): Result<Update, AnswerFault> {
+  const { words, answers } = interview;
+  const guide = interview.guide ?? beginGuide;
+  if (stopWords.includes(typed.toLowerCase())) return succeed(update({ ...interview, guide: null }, []));
+  const { bed } = valuesOf(answers, words);
+  const next = goOn(bed, guide, typed, words.units.length);
+  if (!next.ok) return next;
+  const done = { tone: 'done', text: sayGuided(step, words) } as const;
+  const line = answerOf(bed, next.value);
+  if (line === null) return succeed(update({ ...interview, guide: next.value }, [done]));
+  const after = withAnswer(answers, 'swatch', { line, length: words.units.length }, words);
+  return after.ok ? succeed(taken({ ...interview, guide: null }, after.value, ['swatch'])) : after;
+}
+
 /** An empty line, or one that says nobody knows, keeps the answer that is there, or else takes what is usual. */
 function give(interview: Interview, id: QuestionId, typed: string): Result<Update, AnswerFault> {
   const { answers, words, shelf } = interview;
+  if (id === 'swatch' && asksForGuide(typed))
+    return succeed(update({ ...interview, at: id, guide: interview.guide ?? beginGuide }, []));
   const { length } = words.units;
   const line = id !== 'name' && isUnsure(typed) ? '' : (fromShelf(id, typed, shelf) ?? typed);
   const given = line === '' && answers[id] ? answers[id] : { line, length };
@@ -141,8 +180,8 @@ function giveAll({ answers, words }: Interview, parts: readonly Part[]): Result<
   );
 }
 
-function taken({ words, shelf }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
-  const next = beginInterview(answers, words, shelf);
+function taken({ words, shelf, guide }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
+  const next = beginInterview(answers, words, { shelf, guide });
   const values = valuesOf(answers, words);
   const said = given.map((id) => sayGiven(id, values, words));
   return update(next, [...said, ...planLines(next)]);

@@ -263,7 +263,10 @@ describe('an answer as people give it', () => {
     ['swatch', '28 40 10 10', 'which number is which'],
   ] as const)('%s: %s is asked about, and nothing is taken', (id, line, asks) => {
     expect(understood(id, line)).toEqual({});
-    const { lines } = updateInterview({ answers: {}, at: id, words: metricWords, shelf: emptyShelf }, line);
+    const { lines } = updateInterview(
+      { answers: {}, at: id, words: metricWords, shelf: emptyShelf, guide: null },
+      line,
+    );
     expect(lines.map(({ text }) => text).join(' ')).toContain(asks);
   });
 });
@@ -313,7 +316,10 @@ it('never crashes, ends or swallows a number, whatever is typed', () => {
   const line = fc.array(word, { minLength: 1, maxLength: 8 }).map((words) => words.join(' '));
   fc.assert(
     fc.property(fc.constantFrom(...questionIds), line, (id, typed) => {
-      const update = updateInterview({ answers: {}, at: id, words: metricWords, shelf: emptyShelf }, typed);
+      const update = updateInterview(
+        { answers: {}, at: id, words: metricWords, shelf: emptyShelf, guide: null },
+        typed,
+      );
       expect(update.lines.length + (update.effect ? 1 : 0)).toBeGreaterThan(0);
       const { first } = valuesOf(update.interview.answers, metricWords);
       // What is left of a yarn's line is its name, and no number may hide in it.

@@ -1,12 +1,13 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
 import type { Plan } from '../../planning/plan.ts';
 import { namesOn } from '../../planning/shelf.ts';
+import { type SwatchStep, swatchSteps } from '../../planning/swatch-steps.ts';
 import type { Words } from '../../wording/words.ts';
 import type { QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
-import { askedIn, type Interview } from './interview.ts';
+import { askedIn, guidedStep, type Interview } from './interview.ts';
 import { valuesOf } from './questions.ts';
-import { askFor, examplesOf, showAnswer } from './say.ts';
+import { askFor, examplesOf, sayGuided, showAnswer } from './say.ts';
 
 export interface InterviewView {
   /** Where it is: `question 2 of 7`. */
@@ -23,13 +24,22 @@ export interface InterviewView {
 export function interviewView(interview: Interview): InterviewView {
   const { at, answers, words } = interview;
   if (at === 'plan') return planView(interview);
+  const step = guidedStep(interview);
+  if (step) return guidedView(step, interview);
   const asked = askedIn(interview);
   const values = valuesOf(answers, words);
   const shown = showAnswer(at, values, words);
   return {
     place: words.firstRun.place(asked.indexOf(at) + 1, asked.length),
     ask: askFor(at, values, words),
-    asIn: sayExamples([...onShelf(at, interview), ...examplesOf(at, words.units, words)], words),
+    asIn: sayExamples(
+      [
+        ...onShelf(at, interview),
+        ...examplesOf(at, words.units, words),
+        ...(at === 'swatch' ? [words.swatchGuide.offer] : []),
+      ],
+      words,
+    ),
     enter: answers[at] ? words.firstRun.keeps(shown) : words.firstRun.takes(shown),
     also: words.firstRun.also,
   };
@@ -44,6 +54,21 @@ function onShelf(at: QuestionId, { shelf, words }: Interview): readonly string[]
 
 const sayExamples = (examples: readonly string[], { firstRun, amounts }: Words): string =>
   examples.length > 2 ? amounts.choice(examples) : examples.reduce((one, other) => firstRun.or(one, other));
+
+const typed: ReadonlySet<SwatchStep['is']> = new Set(['dial', 'width', 'height', 'aside', 'row-yarn']);
+const wanted: ReadonlySet<SwatchStep['is']> = new Set(['width', 'height']);
+
+/** A step of the swatch that is guided: an instruction to confirm, or a measure to type. */
+function guidedView(step: SwatchStep, { answers, words, guide }: Interview): InterviewView {
+  const { swatchGuide: say } = words;
+  return {
+    place: say.place((guide?.at ?? 0) + 1, swatchSteps(valuesOf(answers, words).bed).length),
+    ask: sayGuided(step, words),
+    asIn: typed.has(step.is) ? say.asIn[step.is as keyof typeof say.asIn] : null,
+    enter: wanted.has(step.is) ? null : typed.has(step.is) ? say.passesBy : say.confirms,
+    also: say.also,
+  };
+}
 
 function planView({ answers, words, warned }: Interview): InterviewView {
   const plan = planOfValues(valuesOf(answers, words));

@@ -58,7 +58,9 @@ function takeLine(state: QuestionState, text: string): Reaction {
   const told: readonly Said[] = typed === '' ? [] : [{ tone: 'typed', text: typed }];
   const after = withLines({ ...state, interview }, [...told, ...lines]);
   const keeping: readonly QuestionEffect[] =
-    interview.answers === state.interview.answers ? [] : [{ do: 'keep-answers', interview, first: true }];
+    interview.answers === state.interview.answers && interview.guide === state.interview.guide
+      ? []
+      : [{ do: 'keep-answers', interview, first: true }];
   switch (effect?.kind) {
     case 'begin':
       return [after, [...keeping, { do: 'keep-brief', interview, out: effect.out, first: true }]];
