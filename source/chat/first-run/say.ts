@@ -1,10 +1,7 @@
 /** The questions before a first bag: each with examples that work when typed, and the answers as they are understood. */
 
-<<<<<<< HEAD
 import { slantsOf } from '../../planning/slant.ts';
-=======
 import type { SwatchStep } from '../../planning/swatch-steps.ts';
->>>>>>> fd72a44 (Guide a swatch like a bag: its numbers go where they belong, and its place is kept)
 import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual-swatch.ts';
 import type { Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
@@ -156,9 +153,6 @@ function showStripes({ stripes, first, second }: Values, words: Words): string {
     : words.amounts.list(yarns.map(({ name }, i) => `${name} ${shown(of(i))}`));
 }
 
-<<<<<<< HEAD
-export const sayGiven = (id: QuestionId, values: Values, words: Words): Said => ({
-=======
 /** A step of a swatch that is guided, as an instruction. */
 export function sayGuided(step: SwatchStep, { swatchGuide: say }: Words): string {
   switch (step.is) {
@@ -176,8 +170,7 @@ export function sayGuided(step: SwatchStep, { swatchGuide: say }: Words): string
   }
 }
 
-export const sayGiven = (id: QuestionId, values: Values, words: Words): Line => ({
->>>>>>> fd72a44 (Guide a swatch like a bag: its numbers go where they belong, and its place is kept)
+export const sayGiven = (id: QuestionId, values: Values, words: Words): Said => ({
   tone: 'done',
   text: `${labelOf(id, words)}: ${showAnswer(id, values, words)}`,
 });
