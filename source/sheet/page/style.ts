@@ -110,7 +110,9 @@ input[type='checkbox']:focus-visible { outline: 0.6mm solid var(--ink); outline-
 }
 @media screen and (prefers-color-scheme: dark) {
   :root { --ink: #ece7de; --quiet: #b9b2a6; --paper: #1b1a18; --rule: #4a463f; }
-  figure { background: #f7f4ee; border-radius: 2mm; padding: 2mm; }
+  /* Two pictures side by side fill the width, so what their cards add comes off between them. */
+  figure { background: #f7f4ee; border-radius: 2mm; padding: 2mm 1mm; }
+  .beside { column-gap: 2mm; }
   header figure { padding: 0; }
 }
 @media screen and (max-width: 720px) {
