@@ -61,3 +61,9 @@ export function cutToCells(text: string, columns: number, mark: string): string 
   }
   return room < 0 ? '' : kept + mark;
 }
+
+export const formatAngle = (degrees: number): string => `${Math.round(degrees)}°`;
+
+/** `5` or `5–8`. */
+export const span = (from: number, through: number): string =>
+  from === through ? `${from}` : `${from}–${through}`;

@@ -6,11 +6,10 @@ import { marked } from 'marked';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
 import type { SheetOptions } from '../../source/sheet/page/options.ts';
-import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
+import { sheetHtml, ticksHash, ticksScript } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
 import { tagHtml, tagMarkdown, tagSvg } from '../../source/sheet/page/tag.ts';
-import { ticksHash, ticksScript } from '../../source/sheet/page/ticks.ts';
 import { inEnglish } from '../../source/wording/words.ts';
 import { allNodes, readSvg, withClass } from '../fixtures/read-svg.ts';
 import {

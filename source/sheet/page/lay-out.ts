@@ -1,9 +1,6 @@
 /** Blocks as they are drawn on a page, and so how high they are: HTML keeps to the same sizes, so that its pages fill the same way. */
-import { chipDrawing, patchDrawing } from '../svg/band-drawing.ts';
-import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
-import type { Fills } from '../svg/fills.ts';
-import { textWidth } from '../svg/text-width.ts';
-import { type Across, type Block, besideGapMm, columnMm, type Fact, type Type } from './block.ts';
+import { palette, placed, textAt } from '../svg/element.ts';
+import { type Block, besideGapMm } from './block.ts';
 import {
   type Laid,
   type Lettering,
@@ -15,40 +12,10 @@ import {
   sideBySide,
   stack,
 } from './laid.ts';
-import type { StripeLines } from './stripe-lines.ts';
-import type { YarnRow } from './yarn-rows.ts';
+import { stripeList } from './lay-stripes.ts';
+import { blankTable, factTable, linesToWriteOn, numbers, type Room, yarnTable } from './lay-tables.ts';
 
-/** Of the list of stripes: a line with its box, a further line, a line of a note, and what stands between its columns. */
-export const stripeMm = { first: 6.7, next: 5.6, note: 5.6, gap: 3.4 } as const;
-/** In a stripe: where its yarn's chip begins, its number ends, and its rows begin; the edges end with the line. */
-export const stripeAt = {
-  2: { chip: 6.8, number: 24.2, rows: 26.2 },
-  3: { chip: 6.8, number: 19.6, rows: 20.8 },
-} as const;
-
-/** Width of one of two or three columns of stripes. */
-export const stripeColumnMm = (across: Across): number => (columnMm - (across - 1) * stripeMm.gap) / across;
-
-/** Three columns where rows and needles are short enough for the widest of fonts, else two. */
-export function acrossFor(stripes: readonly StripeLines[], { size }: Type): Across {
-  const widest = Math.max(
-    ...stripes.flatMap(({ lines }) =>
-      lines.map(({ rows, edges }) => textWidth(rows, size) + textWidth(edges, size)),
-    ),
-  );
-  return stripeAt[3].rows + widest + 1 <= stripeColumnMm(3) ? 3 : 2;
-}
-
-/** Columns of the yarn table: letter, name, use, length, weight, what is there. */
-export const yarnColumns = [8, 16, 46, 100, 118, 146] as const;
-const factLabelMm = 33;
 const tight = 0.6;
-
-interface Room {
-  readonly widthMm: number;
-  readonly type: Type;
-  readonly fills: Fills;
-}
 
 export function layOut(block: Block, room: Room): Laid {
   const { widthMm, type } = room;
@@ -81,38 +48,15 @@ export function layOut(block: Block, room: Room): Laid {
     case 'numbers':
       return numbers(block.numbers, room);
     case 'facts':
-      return stack(
-        block.facts.map(({ label, value }) =>
-          underlined(
-            sideBySide([
-              [0, paragraph(label, factLabelMm - 1, { ...plain, colour: palette.quiet })],
-              [factLabelMm, paragraph(value, widthMm - factLabelMm, plain)],
-            ]),
-            widthMm,
-          ),
-        ),
-        0,
-      );
+      return factTable(block.facts, room);
     case 'yarns':
       return yarnTable(block.titles, block.rows, room);
     case 'stripes':
-      return sideBySide(
-        block.columns.map((column, i) => [
-          i * (stripeColumnMm(block.across) + stripeMm.gap),
-          stack(
-            column.map((stripe) => stripeItem(stripe, block.across, room)),
-            0,
-          ),
-        ]),
-      );
+      return stripeList(block.columns, block.across, room);
     case 'blanks':
       return blankTable(block.blanks, room);
     case 'lines':
-      return {
-        heightMm: block.count * 7,
-        draw: ([x, y]) =>
-          Array.from({ length: block.count }, (_, i) => hairline(x, y + (i + 1) * 7 - 0.4, widthMm)).join(''),
-      };
+      return linesToWriteOn(block.count, room);
     case 'beside': {
       let left = 0;
       return sideBySide(
@@ -147,14 +91,6 @@ export const piecesOf = ({ head, items, mind: word }: Block & { kind: 'run' }): 
   ]),
 ];
 
-const hairline = (x: number, y: number, widthMm: number): string =>
-  lineFrom([x, y], [x + widthMm, y], { stroke: '#cfc9bf', 'stroke-width': 0.2 });
-
-const underlined = (part: Laid, widthMm: number): Laid => ({
-  heightMm: part.heightMm + 1.2,
-  draw: ([x, y]) => part.draw([x, y + 0.5]) + hairline(x, y + part.heightMm + 1.1, widthMm),
-});
-
 function heading(text: string, note: string, { widthMm, type }: Room): Laid {
   const big = paragraph(text, widthMm, { size: type.heading, leading: type.heading * 1.25, serif: true });
   if (note === '') return big;
@@ -182,151 +118,4 @@ function step(number: number, text: string, mind: string | null, { widthMm, type
         weight: 700,
       }) + body.draw([x + inset, y]),
   };
-}
-
-/** Widths of the four large numbers, in parts of the page: the second is a span of needles. */
-export const numberShares = [0.15, 0.38, 0.22, 0.25] as const;
-
-function numbers(
-  list: readonly { readonly value: string; readonly of: string }[],
-  { widthMm, type }: Room,
-): Laid {
-  let left = 0;
-  return padded(
-    sideBySide(
-      list.map(({ value, of }, i) => {
-        const own = (numberShares[i] ?? 0.25) * widthMm;
-        const at = left;
-        left += own;
-        return [
-          at,
-          stack(
-            [
-              paragraph(value, own - 2, { size: numberSize, leading: numberSize * 1.15, weight: 700 }),
-              paragraph(of, own - 4, { size: type.size, leading: type.leading, colour: palette.quiet }),
-            ],
-            0.4,
-          ),
-        ];
-      }),
-    ),
-    0.6,
-    0.6,
-  );
-}
-export const numberSize = 8.2;
-
-function yarnTable(
-  titles: readonly string[],
-  yarns: readonly YarnRow[],
-  { widthMm, type, fills }: Room,
-): Laid {
-  const ends = [...yarnColumns.slice(1), widthMm + 2];
-  const row = (cells: readonly string[], style: Partial<Lettering>, patch: string): Laid => {
-    const body = sideBySide(
-      cells.map((cell, i) => {
-        const left = yarnColumns[i] ?? 0;
-        return [
-          left,
-          paragraph(cell, (ends[i] ?? widthMm) - left - 2, {
-            size: type.size,
-            leading: type.leading,
-            ...style,
-          }),
-        ];
-      }),
-    );
-    return underlined(
-      {
-        heightMm: body.heightMm,
-        draw: ([x, y]) => (patch ? placed({ body: patch }, [x, y + 0.5]) : '') + body.draw([x, y]),
-      },
-      widthMm,
-    );
-  };
-  const [, ...named] = titles;
-  const rows = yarns.map(({ name, mark, use, length, weight, have }) =>
-    row(
-      [mark?.letter ?? '', name, use, length, weight, have],
-      {},
-      mark ? patchDrawing(fills, mark.yarn).body : '',
-    ),
-  );
-  return stack([row(['', ...named], { colour: palette.quiet }, ''), ...rows], 0);
-}
-
-export const heightOfStripe = (stripe: StripeLines, across: Across, type: Type): number =>
-  stripeMm.first + (stripe.lines.length - 1) * stripeMm.next + notesOf(stripe, across, type).heightMm;
-
-const notesOf = ({ notes }: StripeLines, across: Across, { size }: Type): Laid =>
-  stack(
-    notes.map((note) =>
-      paragraph(note, stripeColumnMm(across) - stripeAt[across].chip, {
-        size,
-        leading: stripeMm.note,
-        weight: 700,
-      }),
-    ),
-    0,
-  );
-
-function stripeItem(stripe: StripeLines, across: Across, { type }: Room): Laid {
-  const { number, mark, lines } = stripe;
-  const { size } = type;
-  const heightMm = heightOfStripe(stripe, across, type);
-  const widthMm = stripeColumnMm(across);
-  const at = stripeAt[across];
-  return {
-    heightMm,
-    draw: ([x, y]) => {
-      const base = y + 5;
-      const box = element('rect', {
-        x: x + 0.2,
-        y: y + 0.4,
-        width: 6,
-        height: 6,
-        fill: palette.paper,
-        stroke: palette.ink,
-        'stroke-width': 0.35,
-        class: 'box',
-      });
-      const written = lines.map(
-        ({ rows, edges }, i) =>
-          textAt([x + at.rows, base + i * stripeMm.next], rows, { size }) +
-          textAt([x + widthMm, base + i * stripeMm.next], edges, { size, anchor: 'end' }),
-      );
-      return [
-        box,
-        placed(chipDrawing(mark), [x + at.chip, y + 0.5]),
-        textAt([x + at.number, base], String(number), { size, weight: 700, anchor: 'end' }),
-        ...written,
-        notesOf(stripe, across, type).draw([
-          x + at.chip,
-          y + heightMm - notesOf(stripe, across, type).heightMm - 0.6,
-        ]),
-        hairline(x, y + heightMm - 0.1, widthMm),
-      ].join('');
-    },
-  };
-}
-
-/** Two columns of labels, each with a line to write on. */
-function blankTable(blanks: readonly Fact[], { widthMm, type }: Room): Laid {
-  const columnMm = (widthMm - besideGapMm) / 2;
-  const { size } = type;
-  const item = ({ label, value }: Fact): Laid => ({
-    heightMm: 6.4,
-    draw: ([x, y]) => {
-      const rule = (from: number, to: number): string =>
-        lineFrom([x + from, y + 5], [x + to, y + 5], { 'stroke-width': 0.25 });
-      const written = textAt([x, y + 4.6], label, { size, colour: palette.quiet });
-      if (value === '') return written + rule(32, columnMm);
-      return written + rule(32, 45) + textAt([x + 46, y + 4.6], value, { size }) + rule(78, columnMm);
-    },
-  });
-  const half = Math.ceil(blanks.length / 2);
-  return sideBySide([
-    [0, stack(blanks.slice(0, half).map(item), 0)],
-    [columnMm + besideGapMm, stack(blanks.slice(half).map(item), 0)],
-  ]);
 }

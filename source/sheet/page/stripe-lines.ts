@@ -6,9 +6,8 @@ import { formatNeedle } from '../../bed/needles.ts';
 import { edgesOfRow } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { span } from '../measure.ts';
 import { textWidth } from '../svg/text-width.ts';
-import { inSentence } from '../text.ts';
+import { inSentence, span } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 
 export interface StripeLine {

@@ -1,6 +1,7 @@
 import { css, palette } from '../svg/element.ts';
 import { marginMm, types } from './block.ts';
-import { numberShares, numberSize, stripeAt, stripeMm } from './lay-out.ts';
+import { stripeAt, stripeMm } from './lay-stripes.ts';
+import { numberShares, numberSize, yarnColumns } from './lay-tables.ts';
 
 const serif = css`serif`;
 const sans = css`sans-serif`;
@@ -31,6 +32,12 @@ const stripeRules = ([2, 3] as const)
     return css`.a${across} label { grid-template-columns: ${mm(chip)} 6mm ${mm(number - chip - 6)} ${mm(rows - number)} minmax(0, 1fr) auto; }`;
   })
   .join('\n');
+
+/** The letter stands in the column of its patch; the last takes the rest. */
+const yarnRules = yarnColumns
+  .slice(1)
+  .map((end, i) => css`th:nth-child(${i + 1}) { width: ${mm(i === 0 ? end : end - (yarnColumns[i] ?? 0))}; }`)
+  .join(' ');
 
 /**
  * One style for the screen and for paper. What is printed is 182 mm wide and as high as a page of Letter; sizes are those that
@@ -82,8 +89,7 @@ table { width: 100%; border-collapse: collapse; table-layout: fixed; }
 th { text-align: left; font-weight: 400; }
 th, td { padding: 0.4mm 2mm 0.4mm 0; border-bottom: 0.2mm solid var(--rule); vertical-align: top; overflow-wrap: anywhere; }
 td.patch svg { margin-top: 0.2mm; } td.name { font-weight: 600; }
-th:nth-child(1) { width: 16mm; } th:nth-child(2) { width: 30mm; } th:nth-child(3) { width: 54mm; }
-th:nth-child(4) { width: 18mm; } th:nth-child(5) { width: 28mm; }
+${yarnRules}
 .ticks { display: none; }
 .stripe-columns { display: grid; gap: ${stripeMm.gap}mm; align-items: start; }
 .stripe-columns.a2 { grid-template-columns: repeat(2, minmax(0, 1fr)); } .stripe-columns.a3 { grid-template-columns: repeat(3, minmax(0, 1fr)); }

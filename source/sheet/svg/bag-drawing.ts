@@ -3,9 +3,8 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
-import { formatAngle } from '../measure.ts';
+import { formatAngle } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
-import { measure } from './dimension.ts';
 import {
   type Drawing,
   element,
@@ -17,7 +16,7 @@ import {
   usualTextMm,
 } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { drawingOf, type Mark, marked, reachOf, within, written } from './mark.ts';
+import { drawingOf, type Mark, marked, measure, reachOf, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 /** What stands round the bag, in mm. */

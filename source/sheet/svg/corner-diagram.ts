@@ -2,9 +2,8 @@
 import type { BoxedBottom } from '../../planning/boxed.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
-import { measure } from './dimension.ts';
 import { type Drawing, element, pair, palette, pointList, strokePath } from './element.ts';
-import { drawingOf, marked, within, written } from './mark.ts';
+import { drawingOf, marked, measure, within, written } from './mark.ts';
 
 /** Half of the seam across, and how far the folded sides go on below it. */
 const [half, below] = [16, 7] as const;

@@ -4,10 +4,9 @@ import type { Words } from '../../wording/words.ts';
 import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
-import { measure } from './dimension.ts';
 import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { arrow, disc, drawingOf, type Mark, marked, reachOf, within, written } from './mark.ts';
+import { arrow, disc, drawingOf, type Mark, marked, measure, reachOf, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 export interface StripDrawingOptions {

@@ -6,8 +6,7 @@ import type { Words } from '../../wording/words.ts';
 import { bagOf } from '../geometry/bag.ts';
 import { bedMapOf, edgesAtRow } from '../geometry/bed-map.ts';
 import { foldOf } from '../geometry/fold.ts';
-import { formatAngle } from '../measure.ts';
-import { plainText } from '../text.ts';
+import { formatAngle, plainText } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { DrawOptions } from './options.ts';
 
