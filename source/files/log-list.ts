@@ -1,7 +1,7 @@
 import { accessSync, constants, existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FileFault, JournalFault } from '../journal/fault.ts';
-import type { LogState } from '../journal/fold.ts';
+import type { LogState } from '../journal/log-state.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';

@@ -1,6 +1,6 @@
 import { realpathSync, statSync } from 'node:fs';
 import type { FileFault, JournalFault } from '../journal/fault.ts';
-import { beginLog } from '../journal/fold.ts';
+import { beginLog } from '../journal/log-state.ts';
 import { readLog } from '../journal/read-log.ts';
 import { type Rebuilt, rebuildLog } from '../journal/rebuild-log.ts';
 import type { BriefFile } from '../planning/brief.ts';

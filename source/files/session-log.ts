@@ -2,7 +2,7 @@
 import { basename } from 'node:path';
 import type { Occurrence } from '../journal/entry.ts';
 import type { FileFault, SaveStatus } from '../journal/fault.ts';
-import { type LogState, recordEvent } from '../journal/fold.ts';
+import { type LogState, recordEvent } from '../journal/log-state.ts';
 import type { ForeignSign } from '../journal/read-log.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';

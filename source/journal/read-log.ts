@@ -1,9 +1,9 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Entry } from './entry.ts';
 import type { JournalFault } from './fault.ts';
-import { foldHeader, foldLine, type LogState } from './fold.ts';
 import { logFormat } from './header.ts';
 import { statedSum, unsealLine } from './line.ts';
+import { type LogState, openWith, takeLine } from './log-state.ts';
 import { readEntry } from './notation.ts';
 
 /** How far a log could be read. */
@@ -46,13 +46,13 @@ export function readLog(
   let state = start;
   let from = headerEnd + 1;
   for (let end = bytes.indexOf(lineEnd, from); end >= 0; end = bytes.indexOf(lineEnd, from)) {
-    const folded = foldLine(state, lineIn(bytes, from, end));
-    if (!folded.ok) {
-      const fault = withLaterStep(folded.fault, bytes.subarray(from), state.session.job.stepCount);
+    const taken = takeLine(state, lineIn(bytes, from, end));
+    if (!taken.ok) {
+      const fault = withLaterStep(taken.fault, bytes.subarray(from), state.session.job.stepCount);
       return { start, state, fault, soundBytes: from, tornBytes: 0, foreign };
     }
-    state = folded.value.state;
-    each(folded.value.entry, state);
+    state = taken.value.state;
+    each(taken.value.entry, state);
     from = end + 1;
   }
   return { start, state, fault: null, soundBytes: from, tornBytes: bytes.length - from, foreign };
@@ -72,8 +72,8 @@ const opening = new TextEncoder().encode(`{"format":"${logFormat}"`);
 const startsAsLog = (bytes: Uint8Array): boolean =>
   opening.subarray(0, bytes.length).every((byte, i) => byte === bytes[i]);
 
-function openHeader(line: Uint8Array): ReturnType<typeof foldHeader> {
-  const header = foldHeader(line);
+function openHeader(line: Uint8Array): ReturnType<typeof openWith> {
+  const header = openWith(line);
   const ours = header.ok || startsAsLog(line) || statedSum(line) !== null;
   return ours ? header : { ok: false, fault: { code: 'journal/not-a-log' } };
 }

@@ -2,9 +2,10 @@
  * A log whose first line is damaged, begun anew from the brief at hand: what was recorded behind it is sound by the sum
  * that the first line states. Half of that line must still say that it is the log of this very brief.
  */
-import { type Beginning, beginLog, foldLine, type LogState, recordEvent, type Written } from './fold.ts';
+
 import { headerJson } from './header.ts';
 import { statedSum } from './line.ts';
+import { type Beginning, beginLog, type LogState, recordEvent, takeLine, type Written } from './log-state.ts';
 import { isInstant } from './notation.ts';
 import { lineIn } from './read-log.ts';
 
@@ -53,10 +54,10 @@ function copyEvents(bytes: Uint8Array, begins: number, sum: number, begun: Writt
   let { state } = begun;
   let from = begins;
   for (let end = bytes.indexOf(lineEnd, from); end >= 0; end = bytes.indexOf(lineEnd, from)) {
-    const folded = foldLine(read, lineIn(bytes, from, end));
-    if (!folded.ok) break;
-    read = folded.value.state;
-    const { event, afterMs } = folded.value.entry;
+    const taken = takeLine(read, lineIn(bytes, from, end));
+    if (!taken.ok) break;
+    read = taken.value.state;
+    const { event, afterMs } = taken.value.entry;
     const written = recordEvent(state, event, afterMs);
     if (!written.ok) break;
     lines.push(written.value.line);

@@ -10,17 +10,6 @@ const acts: Readonly<Record<PedalAct, string>> = {
 };
 
 export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => ({
-  names: {
-    units: 'units',
-    language: 'language',
-    bell: 'bell',
-    speech: 'speech',
-    pause: 'pause',
-    pedals: 'pedal',
-    pedalGapMs: 'pedal gap',
-    large: 'large',
-    ascii: 'ascii',
-  },
   languageIs: (setting) => (setting === 'auto' ? 'wie das System, zurzeit Deutsch.' : 'Deutsch.'),
   pressNow: (act) =>
     `Drück jetzt den Schalter, dann gilt: er ${acts[act]}. Geschieht nichts, gibt das Terminal seine Taste nicht weiter. Escape bricht ab.`,

@@ -9,18 +9,6 @@ const acts: Readonly<Record<PedalAct, string>> = {
 };
 
 export const settings = ({ decimal, list, choice }: Amounts) => ({
-  /** As they are typed. */
-  names: {
-    units: 'units',
-    language: 'language',
-    bell: 'bell',
-    speech: 'speech',
-    pause: 'pause',
-    pedals: 'pedal',
-    pedalGapMs: 'pedal gap',
-    large: 'large',
-    ascii: 'ascii',
-  },
   languageIs: (setting: string): string =>
     setting === 'auto' ? 'as the system has it, now English.' : 'English.',
   pressNow: (act: PedalAct) =>

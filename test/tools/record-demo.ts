@@ -4,7 +4,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { LogEvent } from '../../source/journal/entry.ts';
-import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { beginLog, type LogState, recordEvent } from '../../source/journal/log-state.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { briefOf } from '../fixtures/plan-of.ts';

@@ -7,6 +7,7 @@ import {
   type SettingChange,
   type SettingName,
   settingNames,
+  typedNames,
 } from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
 import type { SettingsWords } from '../../wording/settings.en.ts';
@@ -66,7 +67,7 @@ export function tellSettings({ settings, words, ...state }: BenchState, of: Sett
     return saySet(say, { name, value: settings[name] } as SettingChange);
   };
   const names = of === null ? settingNames.filter((name) => name !== 'ascii') : [of];
-  return tell({ ...state, settings, words }, ...names.map((name) => `${say.names[name]}: ${stands(name)}`));
+  return tell({ ...state, settings, words }, ...names.map((name) => `${typedNames[name]}: ${stands(name)}`));
 }
 
 /** Keys that a foot switch cannot have, since the prompt would be lost without them. */

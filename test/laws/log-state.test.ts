@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beginLog, type LogState, recordEvent } from '../../source/journal/fold.ts';
+import { beginLog, type LogState, recordEvent } from '../../source/journal/log-state.ts';
 import { isCommand } from '../../source/journal/notation.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import type { Command } from '../../source/session/command.ts';

@@ -1,4 +1,4 @@
-/** A log as one fold over `updateSession`: the same function begins, continues, opens and replays it, line by line. */
+/** What a log has come to, line by line: the same `updateSession` begins, continues, opens and replays it. */
 import type { BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { planBag } from '../planning/plan-bag.ts';
@@ -71,7 +71,7 @@ export function recordEvent(
 }
 
 /** Opens a log with its first line, given without its line end. */
-export function foldHeader(line: Uint8Array): Result<LogState, JournalFault> {
+export function openWith(line: Uint8Array): Result<LogState, JournalFault> {
   const opened = unsealLine(line, 0);
   if (!opened.ok)
     return fail({ code: 'journal/damaged-line', line: 1, reason: opened.fault, laterStep: null });
@@ -80,13 +80,13 @@ export function foldHeader(line: Uint8Array): Result<LogState, JournalFault> {
   return succeed(start(read.value.header, startSession(read.value.job), opened.value.sum));
 }
 
-export interface Folded {
+export interface Taken {
   readonly entry: Entry;
   readonly state: LogState;
 }
 
 /** Takes the next line, given without its line end. */
-export function foldLine(state: LogState, line: Uint8Array): Result<Folded, JournalFault> {
+export function takeLine(state: LogState, line: Uint8Array): Result<Taken, JournalFault> {
   const number = state.events + 2;
   const damaged = (reason: LineFault) =>
     fail<JournalFault>({ code: 'journal/damaged-line', line: number, reason, laterStep: null });
