@@ -1,41 +1,47 @@
+import { opposite } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FaultsWords } from './faults.en.ts';
 import { sideWord } from './forms.de.ts';
 
 export const faults = ({ choice, list }: Amounts): FaultsWords => ({
-  needleHoldsLoop: (needle) =>
-    `Auf Nadel ${needle} hängt noch eine Masche: häng sie um, bevor du die Nadel in Ruhestellung schiebst.`,
-  needleEmpty: (needle) =>
-    `Auf Nadel ${needle} hängt keine Masche zum Umhängen: schau noch einmal, wo der Rand ist.`,
-  needleOutOfWork: (needle) =>
-    `Nadel ${needle} ist außer Arbeit: bring sie in Arbeit, bevor eine Masche darauf kommt.`,
-  yarnInFeeder: (held) =>
-    `Im Fadenführer ist ${held}, also würde der Schlitten stricken: nimm ${held} heraus, bevor das Gestrick abgeworfen wird.`,
-  noCounter: 'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
-  loopOnNeedleOutOfWork: (needle) =>
-    `Nadel ${needle} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.`,
-  castOnEndsFar: (side, needle) =>
-    `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
-  feederEmpty: (to) =>
-    `Der Fadenführer ist leer, ein Schlittengang nach ${sideWord(to)} würde alle Maschen abwerfen: fädle erst ein Garn ein.`,
-  feederFull: (held, yarn) => `Im Fadenführer ist ${held}: nimm ${held} heraus, bevor du ${yarn} einfädelst.`,
-  yarnNotInFeeder: (yarn) =>
-    `Der Fadenführer ist leer, ${yarn} lässt sich nicht daraus ablegen: fädle erst ${yarn} ein.`,
-  otherYarnInFeeder: (held, yarn) => `Im Fadenführer ist ${held}, nicht ${yarn}: leg stattdessen ${held} ab.`,
-  yarnNotHere: (yarn) =>
-    `${yarn} ist weder im Fadenführer noch abgelegt: fädle ${yarn} ein, bevor du abschneidest.`,
-  carriageAlreadyThere: (side, to) =>
-    `Der Schlitten steht schon ${sideWord(side)}: fahr diesen Schlittengang nach ${sideWord(to)}.`,
-  noWorkingNeedles:
-    'Keine Nadel ist in Arbeitsstellung: bring erst die Nadeln, auf denen du stricken willst, in Arbeitsstellung.',
-  transferUneven: (fromCount, toCount) =>
-    `Umhängen geht nicht: ${counted.needle(fromCount)} abgehoben, ${counted.needle(toCount)} als Ziel. Nenn gleich viele Nadeln.`,
-  nothingToTakeOff:
-    'Auf dem Nadelbett hängen keine Maschen, es gibt nichts abzunehmen: geh zum nächsten Schritt.',
-  bedNotEmpty: (stitches) => `Auf dem Nadelbett hängt noch etwas (${stitches}): nimm erst das Gestrick ab.`,
-  loopsDiffer: (loopsOff, needleCount) =>
-    `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
+  bed: {
+    'bed/yarn-not-in-feeder': ({ held, yarn }) =>
+      held === null
+        ? `Der Fadenführer ist leer, ${yarn} lässt sich nicht daraus ablegen: fädle erst ${yarn} ein.`
+        : `Im Fadenführer ist ${held}, nicht ${yarn}: leg stattdessen ${held} ab.`,
+    'bed/carriage-already-there': ({ side }) =>
+      `Der Schlitten steht schon ${sideWord(side)}: fahr diesen Schlittengang nach ${sideWord(opposite(side))}.`,
+    'bed/bed-not-empty': ({ stitchCount }) =>
+      `Auf dem Nadelbett hängt noch etwas (${counted.stitch(stitchCount)}): nimm erst das Gestrick ab.`,
+    'bed/needle-holds-loop': ({ needle }) =>
+      `Auf Nadel ${needle} hängt noch eine Masche: häng sie um, bevor du die Nadel in Ruhestellung schiebst.`,
+    'bed/needle-empty': ({ needle }) =>
+      `Auf Nadel ${needle} hängt keine Masche zum Umhängen: schau noch einmal, wo der Rand ist.`,
+    'bed/needle-out-of-work': ({ needle }) =>
+      `Nadel ${needle} ist außer Arbeit: bring sie in Arbeit, bevor eine Masche darauf kommt.`,
+    'bed/yarn-in-feeder': ({ held }) =>
+      `Im Fadenführer ist ${held}, also würde der Schlitten stricken: nimm ${held} heraus, bevor das Gestrick abgeworfen wird.`,
+    'bed/no-counter': () => 'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
+    'bed/loop-out-of-work': ({ needle }) =>
+      `Nadel ${needle} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.`,
+    'bed/cast-on-ends-far': ({ side, needle }) =>
+      `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
+    'bed/feeder-empty': ({ to }) =>
+      `Der Fadenführer ist leer, ein Schlittengang nach ${sideWord(to)} würde alle Maschen abwerfen: fädle erst ein Garn ein.`,
+    'bed/feeder-full': ({ held, yarn }) =>
+      `Im Fadenführer ist ${held}: nimm ${held} heraus, bevor du ${yarn} einfädelst.`,
+    'bed/yarn-not-here': ({ yarn }) =>
+      `${yarn} ist weder im Fadenführer noch abgelegt: fädle ${yarn} ein, bevor du abschneidest.`,
+    'bed/no-working-needles': () =>
+      'Keine Nadel ist in Arbeitsstellung: bring erst die Nadeln, auf denen du stricken willst, in Arbeitsstellung.',
+    'bed/transfer-uneven': ({ fromCount, toCount }) =>
+      `Umhängen geht nicht: ${counted.needle(fromCount)} abgehoben, ${counted.needle(toCount)} als Ziel. Nenn gleich viele Nadeln.`,
+    'bed/nothing-to-take-off': () =>
+      'Auf dem Nadelbett hängen keine Maschen, es gibt nichts abzunehmen: geh zum nächsten Schritt.',
+    'bed/loops-differ': ({ loopsOff, needleCount }) =>
+      `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
+  },
   tooFewStitches: (stitches, least) =>
     `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${least}.`,
   boxedTooDeep: (boxedCm, below) =>

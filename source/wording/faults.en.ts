@@ -1,40 +1,56 @@
 /** Why something cannot be done, on the bed, in a plan or in a session, and what to do instead. */
-import type { Side } from '../bed/bed.ts';
+import { type BedFault, opposite } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 
+/** Of a needle that the bed has not, its name may be anything that was typed: `faults.ts` makes it harmless. */
+type PlainBedFault = Exclude<BedFault, { readonly code: 'bed/needle-off-bed' }>;
+
+export type BedFaultWords = {
+  readonly [C in PlainBedFault['code']]: (fault: Extract<PlainBedFault, { readonly code: C }>) => string;
+};
+
+export const sayBedFault = (words: BedFaultWords, fault: PlainBedFault): string =>
+  (words[fault.code] as (fault: PlainBedFault) => string)(fault);
+
 export const faults = ({ choice, list }: Amounts) => ({
-  needleHoldsLoop: (needle: string) =>
-    `Needle ${needle} still holds a loop: move the loop before you push the needle out of work.`,
-  needleEmpty: (needle: string) =>
-    `Needle ${needle} has no loop to lift: look again where the edge of the work is.`,
-  needleOutOfWork: (needle: string) =>
-    `Needle ${needle} is out of work: bring it into work before a loop goes on it.`,
-  yarnInFeeder: (held: string) =>
-    `The feeder holds ${held}, so the carriage would knit: take ${held} out before the work is dropped.`,
-  noCounter: 'This bed has no row counter: the rows are counted on the screen.',
-  loopOnNeedleOutOfWork: (needle: string) =>
-    `Needle ${needle} rests but holds a loop: bring it into work before the pass.`,
-  castOnEndsFar: (side: Side, needle: string) =>
-    `The carriage is on the ${side}: wrap the needles towards it, so that the yarn ends there and not at ${needle}.`,
-  feederEmpty: (to: Side) =>
-    `The feeder is empty, so a pass to the ${to} would drop every stitch: thread a yarn first.`,
-  feederFull: (held: string, yarn: string) =>
-    `The feeder holds ${held}: take ${held} out before you thread ${yarn}.`,
-  yarnNotInFeeder: (yarn: string) =>
-    `The feeder is empty, so ${yarn} cannot be parked from it: thread ${yarn} first.`,
-  otherYarnInFeeder: (held: string, yarn: string) =>
-    `The feeder holds ${held}, not ${yarn}: park ${held} instead.`,
-  yarnNotHere: (yarn: string) => `There is no ${yarn} to cut, in the feeder or parked: thread ${yarn} first.`,
-  carriageAlreadyThere: (side: Side, to: Side) =>
-    `The carriage is already on the ${side}: make this pass to the ${to}.`,
-  noWorkingNeedles: 'No needle is working: bring the needles you want to knit on into work first.',
-  transferUneven: (fromCount: number, toCount: number) =>
-    `A transfer from ${counted.needle(fromCount)} cannot go to ${counted.needle(toCount)}: name as many to set down on as to lift from.`,
-  nothingToTakeOff: 'The bed holds no loops, so there is nothing to take off: go on to the next step.',
-  bedNotEmpty: (stitches: string) => `The bed still holds ${stitches}: take the work off first.`,
-  loopsDiffer: (loopsOff: number, needleCount: number) =>
-    `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
+  bed: {
+    'bed/yarn-not-in-feeder': ({ held, yarn }) =>
+      held === null
+        ? `The feeder is empty, so ${yarn} cannot be parked from it: thread ${yarn} first.`
+        : `The feeder holds ${held}, not ${yarn}: park ${held} instead.`,
+    'bed/carriage-already-there': ({ side }) =>
+      `The carriage is already on the ${side}: make this pass to the ${opposite(side)}.`,
+    'bed/bed-not-empty': ({ stitchCount }) =>
+      `The bed still holds ${counted.stitch(stitchCount)}: take the work off first.`,
+    'bed/needle-holds-loop': ({ needle }) =>
+      `Needle ${needle} still holds a loop: move the loop before you push the needle out of work.`,
+    'bed/needle-empty': ({ needle }) =>
+      `Needle ${needle} has no loop to lift: look again where the edge of the work is.`,
+    'bed/needle-out-of-work': ({ needle }) =>
+      `Needle ${needle} is out of work: bring it into work before a loop goes on it.`,
+    'bed/yarn-in-feeder': ({ held }) =>
+      `The feeder holds ${held}, so the carriage would knit: take ${held} out before the work is dropped.`,
+    'bed/no-counter': () => 'This bed has no row counter: the rows are counted on the screen.',
+    'bed/loop-out-of-work': ({ needle }) =>
+      `Needle ${needle} rests but holds a loop: bring it into work before the pass.`,
+    'bed/cast-on-ends-far': ({ side, needle }) =>
+      `The carriage is on the ${side}: wrap the needles towards it, so that the yarn ends there and not at ${needle}.`,
+    'bed/feeder-empty': ({ to }) =>
+      `The feeder is empty, so a pass to the ${to} would drop every stitch: thread a yarn first.`,
+    'bed/feeder-full': ({ held, yarn }) =>
+      `The feeder holds ${held}: take ${held} out before you thread ${yarn}.`,
+    'bed/yarn-not-here': ({ yarn }) =>
+      `There is no ${yarn} to cut, in the feeder or parked: thread ${yarn} first.`,
+    'bed/no-working-needles': () =>
+      'No needle is working: bring the needles you want to knit on into work first.',
+    'bed/transfer-uneven': ({ fromCount, toCount }) =>
+      `A transfer from ${counted.needle(fromCount)} cannot go to ${counted.needle(toCount)}: name as many to set down on as to lift from.`,
+    'bed/nothing-to-take-off': () =>
+      'The bed holds no loops, so there is nothing to take off: go on to the next step.',
+    'bed/loops-differ': ({ loopsOff, needleCount }) =>
+      `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
+  } satisfies BedFaultWords,
   tooFewStitches: (stitches: number, least: string) =>
     `bag.stitches is ${stitches}: two edges that move need at least ${least}.`,
   boxedTooDeep: (boxedCm: number, below: string) =>

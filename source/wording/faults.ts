@@ -1,10 +1,11 @@
 /** Every fault in one plain sentence: what is wrong, where, and how to mend it. A new code does not compile without one. */
-import { type BedFault, opposite } from '../bed/bed.ts';
+import type { BedFault } from '../bed/bed.ts';
 import { formatNeedle } from '../bed/needles.ts';
 import type { BriefFault, Neighbour, PlanFault } from '../planning/fault.ts';
 import type { SessionFault } from '../session/command.ts';
 import { isOf } from '../shared/result.ts';
 import { formatBriefFault } from './brief-faults.ts';
+import { sayBedFault } from './faults.en.ts';
 import { formatRipBackFault } from './finding.ts';
 import { formatReplanFault } from './finding-replan.ts';
 import { formatCordFault, formatMeasuredFault, formatWeighFault } from './measured.ts';
@@ -20,46 +21,9 @@ export function formatFault(fault: Fault, words: Words): string {
   if (isOf(fault, 'cord')) return formatCordFault(fault, words);
   if (isOf(fault, 'rip-back')) return formatRipBackFault(fault, words);
   if (isOf(fault, 'replan')) return formatReplanFault(fault, words);
+  if (fault.code === 'bed/needle-off-bed') return offBed(fault, words);
+  if (isOf(fault, 'bed')) return sayBedFault(words.faults.bed, fault);
   switch (fault.code) {
-    case 'bed/needle-off-bed':
-      return offBed(fault, words);
-    case 'bed/needle-holds-loop':
-      return words.faults.needleHoldsLoop(fault.needle);
-    case 'bed/needle-empty':
-      return words.faults.needleEmpty(fault.needle);
-    case 'bed/needle-out-of-work':
-      return words.faults.needleOutOfWork(fault.needle);
-    case 'bed/yarn-in-feeder':
-      return words.faults.yarnInFeeder(fault.held);
-    case 'bed/no-counter':
-      return words.faults.noCounter;
-    case 'bed/loop-out-of-work':
-      return words.faults.loopOnNeedleOutOfWork(fault.needle);
-    case 'bed/cast-on-ends-far':
-      return words.faults.castOnEndsFar(fault.side, fault.needle);
-    case 'bed/feeder-empty':
-      return words.faults.feederEmpty(fault.to);
-    case 'bed/feeder-full':
-      return words.faults.feederFull(fault.held, fault.yarn);
-    case 'bed/yarn-not-in-feeder':
-      return fault.held === null
-        ? words.faults.yarnNotInFeeder(fault.yarn)
-        : words.faults.otherYarnInFeeder(fault.held, fault.yarn);
-    case 'bed/yarn-not-here':
-      return words.faults.yarnNotHere(fault.yarn);
-    case 'bed/carriage-already-there':
-      return words.faults.carriageAlreadyThere(fault.side, opposite(fault.side));
-    case 'bed/no-working-needles':
-      return words.faults.noWorkingNeedles;
-    case 'bed/transfer-uneven':
-      return words.faults.transferUneven(fault.fromCount, fault.toCount);
-    case 'bed/nothing-to-take-off':
-      return words.faults.nothingToTakeOff;
-    case 'bed/bed-not-empty':
-      return words.faults.bedNotEmpty(stitches(fault.stitchCount, words));
-    case 'bed/loops-differ':
-      return words.faults.loopsDiffer(fault.loopsOff, fault.needleCount);
-
     case 'plan/rows-not-whole-repeats':
       return notWholeRepeats(fault, words);
     case 'plan/too-few-stitches':
