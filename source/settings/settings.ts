@@ -103,16 +103,3 @@ export function readSettings(stored: Readonly<Record<string, unknown>>): ReadSet
   });
   return { settings: Object.fromEntries(values) as unknown as Settings, refused };
 }
-
-/** What each is called at the prompt, in every language. */
-export const typedNames: Readonly<Record<keyof Settings, string>> = {
-  units: 'units',
-  language: 'language',
-  bell: 'bell',
-  speech: 'speech',
-  pause: 'pause',
-  pedals: 'pedal',
-  pedalGapMs: 'pedal gap',
-  large: 'large',
-  ascii: 'ascii',
-};

@@ -8,6 +8,19 @@ const acts: Readonly<Record<PedalAct, string>> = {
   pass: 'confirms a pass of the carriage',
 };
 
+/** What each is called at the prompt, in every language. */
+export const typedNames: Readonly<Record<keyof Settings, string>> = {
+  units: 'units',
+  language: 'language',
+  bell: 'bell',
+  speech: 'speech',
+  pause: 'pause',
+  pedals: 'pedal',
+  pedalGapMs: 'pedal gap',
+  large: 'large',
+  ascii: 'ascii',
+};
+
 export const settings = ({ decimal, list, choice }: Amounts) => ({
   languageIs: (setting: string): string =>
     setting === 'auto' ? 'as the system has it, now English.' : 'English.',

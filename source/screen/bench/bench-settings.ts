@@ -7,10 +7,9 @@ import {
   type SettingChange,
   type SettingName,
   settingNames,
-  typedNames,
 } from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
-import type { SettingsWords } from '../../wording/settings.en.ts';
+import { type SettingsWords, typedNames } from '../../wording/settings.en.ts';
 import { type Language, type Words, wordsIn } from '../../wording/words.ts';
 import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 
