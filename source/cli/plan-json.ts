@@ -1,5 +1,6 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
 import { formatNeedle } from '../bed/needles.ts';
+import { colourRuns } from '../planning/colour-run.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesOfRow, type Hanging } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
@@ -15,6 +16,7 @@ import type { Words } from '../wording/words.ts';
 
 export function planJson(plan: Plan, words: Words): Record<string, unknown> {
   const { brief, gauge } = plan;
+  const runs = colourRuns(plan);
   return {
     name: brief.name,
     stitches: plan.stitches,
@@ -33,6 +35,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     ...(brief.learned ? { learned: brief.learned } : {}),
     ...(plan.asKnitted ? { asKnitted: plan.asKnitted } : {}),
     stripes: plan.stripes,
+    ...(runs.length > 0 ? { colourRuns: runs } : {}),
     neighbours: plan.neighbours,
     bed: {
       needlesUsed: plan.needlesUsed,

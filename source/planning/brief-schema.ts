@@ -61,6 +61,18 @@ export const yarnSchema = v.strictObject({
   metresPer100g: between(1, 100_000),
   grams: v.optional(between(0, 100_000)),
   pricePer100g: v.optional(between(0, 1_000_000)),
+  run: v.optional(
+    v.pipe(
+      v.array(
+        v.strictObject({
+          colour: v.pipe(v.string(), v.regex(colourPattern)),
+          metres: between(0.01, 10_000),
+        }),
+      ),
+      v.minLength(2),
+      v.maxLength(60),
+    ),
+  ),
 });
 
 export const briefSchema = v.strictObject({

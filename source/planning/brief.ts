@@ -40,6 +40,13 @@ export interface Yarn {
   readonly grams: number | null;
   /** What 100 g cost; null where the maker has not said. */
   readonly pricePer100g: number | null;
+  /** Of self-striping yarn: its colours and how long each is, which then begin again. */
+  readonly run?: readonly ColourStretch[] | undefined;
+}
+
+export interface ColourStretch {
+  readonly colour: string;
+  readonly metres: number;
 }
 
 export interface Stripe {

@@ -152,7 +152,14 @@ function groupsOf(json: unknown): readonly (readonly [path: readonly (string | n
       (key) => [[key], brief[key]] as const,
     ),
     [['bag', 'contents'], asGroup(brief.bag).contents],
-    ...Object.entries(asGroup(brief.yarns)).map(([name, yarn]) => [['yarns', name], yarn] as const),
+    ...Object.entries(asGroup(brief.yarns)).flatMap(([name, yarn]) => {
+      const { run } = asGroup(yarn);
+      const stretches = Array.isArray(run) ? run : [];
+      return [
+        [['yarns', name], yarn] as const,
+        ...stretches.map((stretch, i) => [['yarns', name, 'run', i], stretch] as const),
+      ];
+    }),
     ...stripes.map((stripe, i) => [['stripes', i], stripe] as const),
   ];
 }

@@ -58,6 +58,10 @@ export const fields = (_: Amounts) => ({
   'yarns.NAME.grams':
     'How much of it you have, by the scales. Left out, the plan cannot say whether it is enough.',
   'yarns.NAME.pricePer100g': 'What 100 g of it cost.',
+  'yarns.NAME.run': 'Of yarn that stripes by itself: its colours in turn, from where you begin it.',
+  'yarns.NAME.run[]': 'One of its colours.',
+  'yarns.NAME.run[].colour': 'That colour, such as "#2f5fa8".',
+  'yarns.NAME.run[].metres': 'How many metres of it follow before the next.',
   stripes: 'One repeat of stripes, in knitting order.',
   'stripes[]': 'One stripe.',
   'stripes[].yarn': 'The name of its yarn.',

@@ -58,6 +58,7 @@ export const page = ({
     base: 'Boden',
     corners: 'Ecken',
     lining: 'Futter',
+    run: 'Farben',
     knit: 'Stricken',
     shaping: 'Formen',
     stripes: 'Streifen',
@@ -130,6 +131,16 @@ export const page = ({
     `mit abgenähten Ecken ${length(baseWidthCm)} mal ${length(baseDepthCm)}, die Seiten ${length(sideCm)} hoch, ${length(sideBelowCordCm)} davon unter der Kordel; die Größe oben hat der Beutel vor dem Abnähen`,
   corners: (acrossCm, fromTipCm, tailCm, yarn) =>
     `2 Ecken, jede mit ${tail(tailCm)} ${yarn} quer abgenäht: ${length(acrossCm)}, rechtwinklig zur Bodennaht, ${length(fromTipCm)} von der Spitze`,
+  run: (yarn, runMetres, rowMetres) =>
+    `${yarn} macht von selbst Streifen: seine Farben beginnen nach ${yarnNeeded(runMetres)} von vorn, eine Reihe braucht ${length(rowMetres * 100)}, sie liegen also etwa hier`,
+  bands: (bands, more) =>
+    `${bands.map(({ colour, fromRow, throughRow }) => `${colour} ${fromRow === throughRow ? `Reihe ${fromRow}` : `Reihen ${fromRow} bis ${throughRow}`}`).join(', ')}${more > 0 ? `, und ${more} weitere` : ''}`,
+  runAtGraft: ({ offMetres, offRows, better }, rows) => {
+    const off = `an der Verbindung liegt es ${length(Math.abs(offMetres) * 100)} oder ${decimal(Math.abs(offRows))} Reihen ${offMetres < 0 ? 'vor' : 'hinter'} der Stelle, an der seine Farben ohne Bruch weitergingen`;
+    return better
+      ? `${off}; mit ${better.rows} statt ${rows} Reihen wären es ${length(Math.abs(better.offMetres) * 100)}`
+      : off;
+  },
   ifYouLineIt: 'falls du eins willst:',
   lining: ({ widthCm, depthCm, seamCm }, isBoxed) => [
     `Schneide zwei Stücke zu, ${lengthNeeded(widthCm)} breit und ${lengthNeeded(depthCm)} tief: ringsum ${length(seamCm)} Nahtzugabe (übliche Praxis).`,

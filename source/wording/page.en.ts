@@ -1,6 +1,7 @@
 /** The plan as a page. */
 import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
+import type { ColourBand, ColourRun } from '../planning/colour-run.ts';
 import type { Lining } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
@@ -60,6 +61,7 @@ export const page = ({
     base: 'base',
     corners: 'corners',
     lining: 'lining',
+    run: 'colours',
     knit: 'knit',
     shaping: 'shaping',
     stripes: 'stripes',
@@ -151,6 +153,16 @@ export const page = ({
     `boxed: a bottom of ${length(baseWidthCm)} by ${length(baseDepthCm)} and sides ${length(sideCm)} high, ${length(sideBelowCordCm)} of that below the cord; the size above is the bag's before its corners are sewn`,
   corners: (acrossCm: number, fromTipCm: number, tailCm: number, yarn: string) =>
     `2 corners, each sewn across with ${tail(tailCm)} of ${yarn}: ${length(acrossCm)}, at right angles to the bottom seam, ${length(fromTipCm)} from the tip`,
+  run: (yarn: string, runMetres: number, rowMetres: number) =>
+    `${yarn} stripes by itself: its colours begin again after ${yarnNeeded(runMetres)}, and a row takes ${length(rowMetres * 100)}, so they fall about here`,
+  bands: (bands: readonly ColourBand[], more: number) =>
+    `${bands.map(({ colour, fromRow, throughRow }) => `${colour} ${fromRow === throughRow ? `row ${fromRow}` : `rows ${fromRow} to ${throughRow}`}`).join(', ')}${more > 0 ? `, and ${more} more` : ''}`,
+  runAtGraft: ({ offMetres, offRows, better }: NonNullable<ColourRun['graft']>, rows: number) => {
+    const off = `at the graft it is ${length(Math.abs(offMetres) * 100)}, or ${decimal(Math.abs(offRows))} rows, ${offMetres < 0 ? 'short of' : 'beyond'} where its colours would go on without a break`;
+    return better
+      ? `${off}; with ${better.rows} rows in place of ${rows} it would be ${length(Math.abs(better.offMetres) * 100)}`
+      : off;
+  },
   ifYouLineIt: 'if you want one:',
   lining: ({ widthCm, depthCm, seamCm }: Lining, isBoxed: boolean): readonly string[] => [
     `Cut two pieces ${lengthNeeded(widthCm)} wide and ${lengthNeeded(depthCm)} deep: ${length(seamCm)} of seam on every side (common practice).`,

@@ -1,6 +1,7 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase, usualPace } from '../journal/pace.ts';
+import { colourRuns } from '../planning/colour-run.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm, endTailCm, ravelEndCm } from '../planning/tails.ts';
@@ -98,6 +99,18 @@ export interface PageOptions {
   readonly fromYarn?: Omit<BagFromYarn, 'plan'> | null;
 }
 
+/** Colours of a yarn that stripes by itself; more bands than these are counted, not listed. */
+const mostBands = 16;
+
+function runLines(plan: Plan, words: Words): readonly string[] {
+  const { page } = words;
+  return colourRuns(plan).flatMap(({ yarn, runMetres, rowMetres, bands, graft }) => [
+    ...labelled(page.labels.run, page.run(yarn, runMetres, rowMetres)),
+    ...labelled('', page.bands(bands.slice(0, mostBands), bands.length - mostBands)),
+    ...(graft ? labelled('', page.runAtGraft(graft, plan.rows)) : []),
+  ]);
+}
+
 /** At most `pageWidth` columns wide; warnings come last. */
 export function formatPlanPage(
   plan: Plan,
@@ -113,7 +126,7 @@ export function formatPlanPage(
         ...costLines(plannedCost(plan, pace), words),
       ],
     ],
-    [words.page.titles.stripes, stripeLines(plan, words)],
+    [words.page.titles.stripes, [...stripeLines(plan, words), ...runLines(plan, words)]],
     [words.page.titles.yarn, yarnLines(plan, words)],
     [words.page.titles.bed, bedLines(plan, words)],
     [words.page.titles.byHand, handLines(plan, words)],

@@ -2,6 +2,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf, type Segment } from '../geometry/bag.ts';
+import { asDyed } from '../geometry/dyed.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
@@ -32,7 +33,8 @@ export interface BagDrawingOptions {
   readonly bare?: boolean;
 }
 
-export function bagDrawing(plan: Plan, { sheet, amounts }: Words, options: BagDrawingOptions): Drawing {
+export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDrawingOptions): Drawing {
+  const plan = asDyed(own);
   const { id, bare } = options;
   const bag = bagOf(plan);
   const { size } = plan;

@@ -1,6 +1,7 @@
 /** The strip as it hangs from the bed, purl side towards the maker, to scale, with its edges named and its ends lettered. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
+import { asDyed } from '../geometry/dyed.ts';
 import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { markYarns } from '../yarn-marks.ts';
@@ -32,7 +33,8 @@ export function stripDrawing(plan: Plan, words: Words, options: StripDrawingOpti
 }
 
 /** The strip with its lower left corner at 0. */
-export function stripMarks(plan: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Mark[] {
+export function stripMarks(own: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Mark[] {
+  const plan = asDyed(own);
   const { id, bare } = options;
   const strip = stripOf(plan, options.rowsDone ?? plan.rows);
   const scale = Math.min(

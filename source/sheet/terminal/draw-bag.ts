@@ -2,6 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { mixColours } from '../../shared/colour.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf } from '../geometry/bag.ts';
+import { asDyed } from '../geometry/dyed.ts';
 import { cutToCells, formatAngle } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
@@ -12,7 +13,8 @@ import { blankRaster, fill, type Raster, type View } from './raster.ts';
 import { describeBag } from './words.ts';
 
 /** The finished bag lying flat, to scale: stripes, cord line with its eyelets, bottom seam, width and depth. */
-export function drawBag(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
+export function drawBag(own: Plan, options: DrawOptions, words: Words): readonly string[] {
+  const plan = asDyed(own);
   if (options.words || options.columns < 24 || options.rows < 6)
     return wrapWords(describeBag(plan, words), options);
   const bag = bagOf(plan);
