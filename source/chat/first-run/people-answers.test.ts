@@ -160,6 +160,8 @@ const yarns: readonly Case[] = [
   ['first', 'cream 2 balls of 50 g, 120 m each', yarn('cream', { metres: 240, grams: 100 })],
   ['first', 'cream, 2 balls of 50 g 120 m', yarn('cream', { metres: 240, grams: 100 })],
   ['first', 'plum 2 balls (50 g, 120 m)', yarn('plum', { metres: 240, grams: 100 })],
+  ['first', '2 balls of 50 g, 120 m each of plum', yarn('plum', { metres: 240, grams: 100 })],
+  ['first', '2 Knäuel von 50 g, je 120 m, von plum', yarn('plum', { metres: 240, grams: 100 })],
   ['first', '2 skeins of 100 g red', yarn('red', { grams: 200 })],
   ['first', 'half a ball of 50 g, 120 m cream', yarn('cream', { metres: 240, grams: 25 })],
   ['first', 'blue 1 1/2 balls of 50 g', yarn('blue', { grams: 75 })],

@@ -58,7 +58,7 @@ const length = number(
 const weight = number(String.raw`(${numberPattern})\s*(${heavy})(?:\s*(?:${each}))?`);
 /** `2 balls of 50 g, 120 m each`, `half a ball of 50 g`, `3 x 50 g`; the length of one ball may stand on either side. */
 const balls = number(
-  String.raw`(${numberPattern}|${few})\s*(?:(?:${ball})\s*(?:of|à|a|zu|je|mit|,|\()?|x|×|mal)\s*(?:(${numberPattern})\s*(${long})\s*[,\/=]?\s*)?(${numberPattern})\s*(${heavy})\s*\)?(?:\s*(?:${each}))?(?:\s*[,;\/=(]?\s*(?:je\s*)?(${numberPattern})\s*(${long})(?:\s*(?:${each}))?\s*\)?)?`,
+  String.raw`(${numberPattern}|${few})\s*(?:(?:${ball})\s*(?:of|von|à|a|zu|je|mit|,|\()?|x|×|mal)\s*(?:(${numberPattern})\s*(${long})\s*[,\/=]?\s*)?(${numberPattern})\s*(${heavy})\s*\)?(?:\s*(?:${each}))?(?:\s*[,;\/=(]?\s*(?:je\s*)?(${numberPattern})\s*(${long})(?:\s*(?:${each}))?\s*\)?)?`,
 );
 /** `half a ball`, with nothing said of what a ball weighs. */
 const bareBalls = number(String.raw`(?:${numberPattern}|${few})\s*(?:${ball})`);
@@ -79,7 +79,10 @@ export function readYarn(line: string): Result<YarnAnswer, AnswerFault> {
   const hex = colour.exec(line)?.[0] ?? null;
   const { rest, metresPer100g, grams } = amountsIn(line.replace(colour, ' '));
   const byWeight = isQuoted(rest) ? null : weightNamed(rest);
-  const name = nameIn(byWeight && nameIn(byWeight.rest) !== '' ? byWeight.rest : rest);
+  const name = nameIn(byWeight && nameIn(byWeight.rest) !== '' ? byWeight.rest : rest).replace(
+    /^(?:of|von)\s+/iu,
+    '',
+  );
   if (name === '' || none.includes(name.toLowerCase())) return fail({ code: 'first-run/yarn-without-name' });
   if (!isQuoted(rest) && (/[\d,;]/.test(name) || bareBalls.test(name)))
     return fail({ code: 'first-run/odd-yarn-name', name });
