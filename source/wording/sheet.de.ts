@@ -1,6 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { Amounts } from './amounts.ts';
+import { whichCord } from './forms.de.ts';
 import type { SheetWords } from './sheet.en.ts';
 
 const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
@@ -119,13 +120,13 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     outOfWork: 'außer Arbeit',
   },
   onTheBed: 'Auf dem Nadelbett',
-  castOn: 'Anschlag.',
-  perStripe: 'Jeder Streifen.',
-  hangAgain: 'Umsetzen.',
-  close: 'Abschluss.',
-  stripeByStripe: 'Streifen.',
+  castOn: 'Anschlag',
+  perStripe: 'Jeder Streifen',
+  hangAgain: 'Umsetzen',
+  close: 'Abschluss',
+  stripeByStripe: 'Streifen',
   stripesNote: '• beide Ränder formen, dann stehen sie auf diesen Nadeln.',
-  goesOn: 'Streifen, weiter.',
+  goesOn: 'Streifen, weiter',
   afterRows: (rows, what) =>
     `Nach ${rows.length === 1 ? 'Reihe' : 'Reihen'} ${
       rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
@@ -171,6 +172,8 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   back: 'hinten',
   underBars: 'der Faden läuft unter jedem Quersteg durch',
   drawUp: 'anziehen',
+  wayOfCord: (draw, eyelets) =>
+    `Die ${whichCord[draw]}Kordel, abwechselnd hinein und heraus: ${eyelets.join(' ')}`,
   cordOutside: 'durchgezogen: außen; gestrichelt: innen; leerer Ring: ausgelassen',
   secondCord: (eyelet) =>
     `die zweite Kordel beginnt vor Lochmasche ${eyelet} und geht hinein, wo die erste herauskommt`,

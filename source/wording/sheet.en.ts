@@ -1,6 +1,7 @@
 /** What is printed on the sheet beside the bench's own sentences: headings, figures, names in the drawings. */
 import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
+import type { Draw } from '../planning/eyelets.ts';
 import type { Amounts } from './amounts.ts';
 
 const states: Readonly<Record<RelaxedState, string>> = {
@@ -118,13 +119,13 @@ export const sheet = ({ length, small, list }: Amounts) => ({
     outOfWork: 'out of work',
   },
   onTheBed: 'On the bed',
-  castOn: 'Cast on.',
-  perStripe: 'Each stripe.',
-  hangAgain: 'Hang again.',
-  close: 'Close.',
-  stripeByStripe: 'Stripes.',
+  castOn: 'Cast on',
+  perStripe: 'Each stripe',
+  hangAgain: 'Hang again',
+  close: 'Close',
+  stripeByStripe: 'Stripes',
   stripesNote: '• shape both edges, then they stand on these needles.',
-  goesOn: 'Stripes, on.',
+  goesOn: 'Stripes, on',
   /** Rows after which something is done: all of a few, else how they begin and end. */
   afterRows: (rows: readonly number[], what: string) =>
     `After ${rows.length === 1 ? 'row' : 'rows'} ${
@@ -171,6 +172,8 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   back: 'back',
   underBars: 'the thread goes under each bar',
   drawUp: 'draw up',
+  wayOfCord: (draw: Draw, eyelets: readonly number[]) =>
+    `${draw === 'only' ? 'The cord' : `The ${draw} cord`}, in and out in turn: ${eyelets.join(' ')}`,
   cordOutside: 'full line: outside; broken line: inside; open ring: passed by',
   secondCord: (eyelet: number) =>
     `the second cord begins before eyelet ${eyelet}, and goes in where the first comes out`,

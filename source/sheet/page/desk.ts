@@ -39,7 +39,11 @@ export function deskBlocks(
   const blanks = options.class ? blanksFor(plan, words) : [];
   const bag = bagDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.bagMm, id: 'bag' });
   const strip = stripDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.stripMm, id: 'strip' });
-  const hanging = drawStrip(plan, { ...look, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words);
+  const hanging = drawStrip(
+    plan,
+    { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows },
+    words,
+  );
   return [
     besideColumns(
       bag.widthMm,

@@ -1,4 +1,5 @@
 /** In the lap: everything by hand, from the work off the bed to the bow. */
+import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { cornerDiagram } from '../svg/corner-diagram.ts';
@@ -60,9 +61,15 @@ export function lapBlocks(
     ...(corners.length > 0
       ? [twoColumns(seam, corners), twoColumns(cord, threading)]
       : [twoColumns(seam, [...cord, ...threading])]),
-    figure(threadingDiagram(plan, sheet, columnMm), []),
+    figure(threadingDiagram(plan, sheet, columnMm), eyeletLines(plan, words)),
   ];
 }
+
+/** The way of each cord, for files of text. */
+const eyeletLines = ({ eyelets }: Plan, { sheet }: Words): readonly string[] =>
+  (eyelets.secondFrom === null ? (['only'] as const) : (['first', 'second'] as const)).map((draw) =>
+    sheet.wayOfCord(draw, threadingOrder(eyelets, draw)),
+  );
 
 function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: Block): readonly Block[] {
   if (!boxed) return [];
@@ -80,7 +87,7 @@ const figure = (drawing: Drawing, plain: readonly string[]): Block => ({ kind: '
 /** For whoever wants the bag lined. */
 export function liningBlock(plan: Plan, { words }: SheetOptions): Block {
   const items = words.page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }));
-  return { kind: 'run', head: `${words.sheet.lineIt}.`, items, mind: '' };
+  return { kind: 'run', head: words.sheet.lineIt, items, mind: '' };
 }
 
 /** Without the marks for bold and dim, which a file of text has no use for. */

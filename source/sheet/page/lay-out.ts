@@ -83,7 +83,7 @@ export function layOut(block: Block, room: Room): Laid {
 
 /** The heading, then each step after its number, its caution behind it. */
 export const piecesOf = ({ head, items, mind: word }: Block & { kind: 'run' }): readonly Piece[] => [
-  ...(head === null ? [] : [{ text: head, bold: true } as const]),
+  ...(head === null ? [] : [{ text: `${head}.`, bold: true } as const]),
   ...items.flatMap(({ text, mind }, i): readonly Piece[] => [
     ...(items.length > 1 ? [{ text: `${i + 1}`, bold: true } as const] : []),
     { text },
