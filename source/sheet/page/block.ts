@@ -27,7 +27,8 @@ export type Block =
       readonly mind: string;
     }
   | { readonly kind: 'terms'; readonly terms: readonly (readonly [word: string, means: string])[] }
-  | { readonly kind: 'figure'; readonly drawing: Drawing; readonly plain: readonly string[] }
+  /** `plain` draws it in letters, for files of text alone. */
+  | { readonly kind: 'figure'; readonly drawing: Drawing; readonly plain: () => readonly string[] }
   | { readonly kind: 'numbers'; readonly numbers: readonly { readonly value: string; readonly of: string }[] }
   | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
   | { readonly kind: 'yarns'; readonly rows: readonly YarnRow[]; readonly titles: readonly string[] }

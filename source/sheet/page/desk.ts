@@ -39,15 +39,12 @@ export function deskBlocks(
   const blanks = options.class ? blanksFor(plan, words) : [];
   const bag = bagDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.bagMm, id: 'bag' });
   const strip = stripDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.stripMm, id: 'strip' });
-  const hanging = drawStrip(
-    plan,
-    { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows },
-    words,
-  );
+  const hanging = (): readonly string[] =>
+    drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words);
   return [
     besideColumns(
       bag.widthMm,
-      [{ kind: 'figure', drawing: bag, plain: drawBag(plan, look, words) }],
+      [{ kind: 'figure', drawing: bag, plain: () => drawBag(plan, look, words) }],
       [
         { kind: 'facts', facts: factsOf(plan, words, options.class ?? false) },
         ...(options.remarks ?? []).map((text): Block => ({ kind: 'ruled', text })),

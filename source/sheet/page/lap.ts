@@ -32,7 +32,7 @@ export function lapBlocks(
   const graft = graftDiagram(plan, sheet);
   const seam = [
     heading(sheet.sew),
-    figure(seamDiagram(sheet), bare(drawSeam(plan, hands, words))),
+    figure(seamDiagram(sheet), () => bare(drawSeam(plan, hands, words))),
     steps(digest.seam),
   ];
   const corners = cornerBlocks(plan, hands, words, steps(digest.corners));
@@ -49,19 +49,19 @@ export function lapBlocks(
         {
           kind: 'figure',
           drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold'),
-          plain: drawFold(plan, { ...look, rows: 18 }, words),
+          plain: () => drawFold(plan, { ...look, rows: 18 }, words),
         },
       ],
     },
     besideColumns(
       graft.widthMm,
-      [heading(sheet.graft), figure(graft, bare(drawGraft(plan, hands, words)))],
+      [heading(sheet.graft), figure(graft, () => bare(drawGraft(plan, hands, words)))],
       [steps(digest.graft)],
     ),
     ...(corners.length > 0
       ? [twoColumns(seam, corners), twoColumns(cord, threading)]
       : [twoColumns(seam, [...cord, ...threading])]),
-    figure(threadingDiagram(plan, sheet, columnMm), eyeletLines(plan, words)),
+    figure(threadingDiagram(plan, sheet, columnMm), () => eyeletLines(plan, words)),
   ];
 }
 
@@ -76,13 +76,17 @@ function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: 
   const corner = { fromTipCm: boxed.fromTipCm, acrossCm: boxed.cornerSeamCm };
   return [
     heading(words.sheet.boxCorners),
-    figure(cornerDiagram(boxed, words), bare(drawCorner(corner, hands, words))),
+    figure(cornerDiagram(boxed, words), () => bare(drawCorner(corner, hands, words))),
     steps,
   ];
 }
 
 const heading = (text: string): Block => ({ kind: 'heading', text });
-const figure = (drawing: Drawing, plain: readonly string[]): Block => ({ kind: 'figure', drawing, plain });
+const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
+  kind: 'figure',
+  drawing,
+  plain,
+});
 
 /** For whoever wants the bag lined. */
 export function liningBlock(plan: Plan, { words }: SheetOptions): Block {

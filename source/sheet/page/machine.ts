@@ -50,13 +50,17 @@ export function machineBlocks(
 
 /** The bed and a shaping move on it, side by side where both have room. */
 function bedPictures(plan: Plan, words: Words, look: DrawOptions): readonly Block[] {
-  const figure = (drawing: Drawing, plain: readonly string[]): Block => ({ kind: 'figure', drawing, plain });
+  const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
+    kind: 'figure',
+    drawing,
+    plain,
+  });
   const bedIn = (widthMm: number): Drawing =>
     bedDrawing(plan, words.sheet, { widthMm, size: types.machine.size, lanes: mostLanes });
-  const bedFigure = (bed: Drawing): Block => figure(bed, drawBed(plan, look, words));
+  const bedFigure = (bed: Drawing): Block => figure(bed, () => drawBed(plan, look, words));
   if (plan.shapings === 0) return [bedFigure(bedIn(columnMm - 2))];
   const shaping = shapingDiagram(plan, words);
-  const shapingFigure = figure(shaping, [shaping.title]);
+  const shapingFigure = figure(shaping, () => [shaping.title]);
   const besideMm = columnMm - besideGapMm - shaping.widthMm;
   // Names that stand beside a bar may make the drawing wider than its bed.
   const bed = [2, 6, 10, 14, 18]

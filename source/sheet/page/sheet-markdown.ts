@@ -55,9 +55,7 @@ function blockText(block: Block): readonly string[] {
           .join('\n'),
       ];
     case 'figure':
-      return block.plain.length > 0
-        ? [['```text', ...block.plain, '```'].join('\n')]
-        : [`*${escapeMarkdown(block.drawing.title)}*`];
+      return [figureText(block)];
     case 'numbers':
       return [
         block.numbers
@@ -84,6 +82,11 @@ function blockText(block: Block): readonly string[] {
     case 'together':
       return block.blocks.flatMap((one) => blockText(one));
   }
+}
+
+function figureText({ drawing, plain }: Block & { kind: 'figure' }): string {
+  const lines = plain();
+  return lines.length > 0 ? ['```text', ...lines, '```'].join('\n') : `*${escapeMarkdown(drawing.title)}*`;
 }
 
 const numbered = (items: readonly Item[], word: string): string =>

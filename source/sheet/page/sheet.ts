@@ -18,7 +18,7 @@ import {
   type SheetPage,
   types,
 } from './block.ts';
-import { deskBlocks, deskRooms } from './desk.ts';
+import { type DeskRoom, deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
 import { foldRooms, lapBlocks, liningBlock, troubleBlock } from './lap.ts';
@@ -72,11 +72,9 @@ function lapPages(
   roomMm: number,
   measure: Measure,
 ): Filled {
-  const laps = foldRooms.map((foldMm) =>
-    paged('lap', lapBlocks(plan, options, look, digest, foldMm), roomMm, measure),
-  );
-  const fewest = Math.min(...laps.map((pages) => pages.length));
-  const pages = laps.find(({ length }) => length === fewest) ?? [];
+  const pagesWith = (foldMm: number): readonly SheetPage[] =>
+    paged('lap', lapBlocks(plan, options, look, digest, foldMm), roomMm, measure);
+  const pages = largest(foldRooms, pagesWith, (fitting, fewest) => fitting.length === fewest.length);
   return [liningBlock(plan, options), troubleBlock(options)].reduce<Filled>(
     (filled, block) => withAtFoot(filled, block, roomMm, measure),
     { pages, rest: [] },
@@ -91,16 +89,30 @@ function deskPages(
   roomMm: number,
   measure: Measure,
 ): Filled {
-  const desks = deskRooms.map((room) => deskBlocks(plan, options, look, room));
-  const fitting = (added: readonly Block[]): readonly Block[] | undefined =>
-    desks
-      .map((blocks) => [...blocks, ...added])
-      .find((blocks) => heightOf(blocks, 'desk', measure) <= roomMm);
-  const withMore = fitting(more);
-  const blocks = withMore ?? fitting([]) ?? desks.at(-1) ?? [];
+  const blocksIn = (room: DeskRoom): readonly Block[] => deskBlocks(plan, options, look, room);
+  const fits = (blocks: readonly Block[]): boolean => heightOf(blocks, 'desk', measure) <= roomMm;
+  const own = largest(deskRooms, blocksIn, (blocks) => fits([...blocks, ...more]));
+  const hasMore = fits([...own, ...more]);
+  const blocks = hasMore ? [...own, ...more] : largest(deskRooms, blocksIn, fits);
   const left = roomMm - heightOf(blocks, 'desk', measure) - gapMm;
   const notes = notesIn(left, options.words.sheet.notes, measure);
-  return { pages: paged('desk', [...blocks, ...notes], roomMm, measure), rest: withMore ? [] : more };
+  return { pages: paged('desk', [...blocks, ...notes], roomMm, measure), rest: hasMore ? [] : more };
+}
+
+/** What comes of the first of the rooms, which go from large to small, that will do; else of the smallest. */
+function largest<Room, T>(
+  rooms: readonly Room[],
+  made: (room: Room) => T,
+  willDo: (one: T, least: T) => boolean,
+): T {
+  const least = made(rooms.at(-1) as Room);
+  // Where the smallest will not do none does.
+  if (!willDo(least, least)) return least;
+  for (const room of rooms) {
+    const one = made(room);
+    if (willDo(one, least)) return one;
+  }
+  return least;
 }
 
 /** Lines to write on, as many as the rest of the page has room for. */
