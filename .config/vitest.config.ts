@@ -15,7 +15,8 @@ export default defineConfig({
     testTimeout: 20_000,
     // With CI set, Ink draws nothing until it exits.
     env: { CI: 'false' },
-    maxWorkers: 2,
+    // On two cores: tests in a terminal wait as much as they work.
+    maxWorkers: 3,
     unstubEnvs: true,
     server: { deps: { inline: [inkFiles] } },
     setupFiles: ['test/tools/same-bags.ts'],
