@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { Kept } from '../session/session.ts';
+import { Kept } from './session.ts';
 
 it('keeps what it was, whatever is added to it and to what came of it', () => {
   fc.assert(
