@@ -4,7 +4,7 @@ import type { Command, SessionFault } from './command.ts';
 import { sameBed } from './diagnose/settle.ts';
 import { measureBag, measureCord } from './measured.ts';
 import { replan } from './replan/replan.ts';
-import { bedAtPlace } from './rip-back/bed-at-place.ts';
+import { bedReally, detoursBy } from './rip-back/rip-back.ts';
 import { addPlace, isFinished, type Session, type Standing, standingAt } from './session.ts';
 import { weighYarn } from './used-yarn.ts';
 import { mendWay, onWay, ripWay, type Way } from './way.ts';
@@ -146,7 +146,8 @@ function arrive(session: Session, { thenDone, mend, kind }: Way): Outcome {
 function leaveWay(session: Session): Outcome {
   const { way, job, done } = session;
   if (!way) return fail({ code: 'way/not-on-one' });
-  const isSound = sameBed(way.bed, bedAtPlace(job, done)) || way.at === 0;
+  const stands = bedReally(job, detoursBy(session, done), done);
+  const isSound = sameBed(way.bed, stands) || way.at === 0;
   return goTo(session, { way: null, adrift: isSound ? null : way.bed });
 }
 

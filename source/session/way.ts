@@ -16,8 +16,7 @@ import {
   type Whereabouts,
 } from './mend/mend.ts';
 import type { Slip } from './mend/slip.ts';
-import { bedAtPlace } from './rip-back/bed-at-place.ts';
-import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
+import { bedReally, detoursBy, type RipBackFault, ripBack } from './rip-back/rip-back.ts';
 
 export interface Way {
   readonly kind: 'rip' | 'mend';
@@ -47,7 +46,8 @@ export type WayFault =
 export function ripWay(standing: Whereabouts, toDone: number): Result<Way, RipBackFault> {
   const back = ripBack(standing, toDone);
   if (!back.ok) return back;
-  const bed = bedAtPlace(standing.job, standing.done);
+  const { job, done } = standing;
+  const bed = bedReally(job, detoursBy(standing, done), done);
   return succeed({
     kind: 'rip',
     steps: back.value.steps,

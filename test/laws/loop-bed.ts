@@ -111,9 +111,10 @@ export class LoopBed {
     return this;
   }
 
-  /** The piece that was made last is put away, and the one before it is in hand again. */
-  layAside(): void {
+  /** The piece that was made last, or all but the first, is put away, and the one before it is in hand again. */
+  layAside(all = true): void {
     if (this.edges().stitches > 0) refuse('the bed holds loops');
+    while (all && this.aside.length > 1) this.aside.pop();
     const before = this.aside.pop();
     if (before) Object.assign(this, before);
   }
@@ -286,7 +287,7 @@ export class LoopBed {
       case 'cast-on':
         this.rows.pop();
         for (const needle of this.needles) needle.loops = [];
-        if (this.rows.length === 0) this.layAside();
+        if (this.rows.length === 0) this.layAside(false);
         return;
       case 'knit':
         this.pullOut(move);

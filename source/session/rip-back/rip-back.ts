@@ -8,6 +8,7 @@ import type { Move } from '../../bed/move.ts';
 import { formatNeedles } from '../../bed/needles.ts';
 import { reverseOf } from '../../bed/reverse-of.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
+import { acts } from '../../steps/acts.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import type { Act, Step } from '../../steps/step.ts';
 import {
@@ -84,6 +85,34 @@ function beforeGoneWaste(job: Job, asked: number, from: number): number {
   return asked;
 }
 
+/**
+ * The bed at a place, slips that were kept counted in: until the next row is knitted over them, needles may hold more loops or
+ * fewer than the plan has there.
+ */
+export function bedReally(job: Job, detours: readonly Detour[], done: number): Bed {
+  const last = detours.findLast(({ through }) => through <= done);
+  const since = last ? stepsBetween(job, last.through, done) : [];
+  if (!last || since.some(({ act }) => acts[act.kind].pass)) return bedAtPlace(job, done);
+  const before = detours.slice(0, detours.indexOf(last));
+  const made = last.parts.reduce(
+    (bed, { moves }) => afterwards(bed, moves),
+    bedReally(job, before, last.from),
+  );
+  const { counter } = bedAtPlace(job, last.through);
+  return since.reduce((bed, { moves }) => afterwards(bed, moves), { ...made, counter });
+}
+
+/** The steps after `from`, through the first that is a row. */
+function stepsBetween(job: Job, from: number, through: number): readonly Step[] {
+  const steps: Step[] = [];
+  for (let number = from + 1; number <= through; number++) {
+    const step = stepAt(job, number);
+    steps.push(step);
+    if (acts[step.act.kind].pass) break;
+  }
+  return steps;
+}
+
 /** One thing that the hands did, on the bed as it was then. */
 interface Done {
   readonly before: Bed;
@@ -97,7 +126,7 @@ interface Done {
 
 function historyOf(job: Job, detours: readonly Detour[], from: number, through: number): readonly Done[] {
   const history: Done[] = [];
-  let bed = bedAtPlace(job, from);
+  let bed = bedReally(job, detours, from);
   let row = rowAt(job, from);
   const add = (
     moves: readonly Move[],
@@ -115,6 +144,7 @@ function historyOf(job: Job, detours: readonly Detour[], from: number, through: 
     );
     for (const [i, part] of (detour?.parts ?? []).entries())
       add(part.moves, part.row, null, i === 0 ? done : null);
+    if (detour) bed = { ...bed, counter: bedAtPlace(job, detour.through).counter };
     if (detour && detour.through > done) {
       done = detour.through;
       continue;
