@@ -42,6 +42,11 @@ const nameOf: Readonly<Record<string, RegExp>> = {
   'rehang aside': /the work was hung/,
 };
 
+/** Two yarns that changed places show in one stripe alone until the next of them is knitted. */
+const names = (slip: Slip, line: string): boolean =>
+  nameOf[slip.kind]?.test(line) === true ||
+  (slip.kind === 'yarns swapped' && new RegExp(`Stripe ${slip.stripe} is in ${slip.used}`).test(line));
+
 type Random = (below: number) => number;
 
 /** One slip of each kind that this bag has room for, at a random moment, and how far she has gone on. */
@@ -238,7 +243,7 @@ function tryCase(
   }
   const hidden = answers.join(' ').includes('That is where you are');
   const lastAnswer = answers.slice(answers.findLastIndex((line) => line.startsWith('> ')));
-  const named = slips.every(({ kind }) => lastAnswer.some((line) => nameOf[kind]?.test(line)));
+  const named = slips.every((slip) => lastAnswer.some((line) => names(slip, line)));
   const mended = json.offers.some((offer) => judge(job, offer, bed, planned) === null);
   const result = hidden ? 'nothing to see' : mended ? 'mended' : named ? 'named' : 'failed';
   return { result, wrongOffers: failed, answers };
@@ -277,6 +282,7 @@ describe('a slip that is seen', () => {
             examples.push(
               [
                 JSON.stringify(one),
+                JSON.stringify(file),
                 ...outcome.answers,
                 ...outcome.wrongOffers.map((text) => `WRONG ${text}`),
               ].join('\n'),

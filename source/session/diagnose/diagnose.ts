@@ -109,10 +109,13 @@ const canBeBoth = (one: Slip, other: Slip): boolean => {
   return one.is !== other.is && !alone(one) && !alone(other);
 };
 
-/** Hung where it was before is not hung again, rather than hung amiss. */
+/** Hung where it was before, with nothing to tell it by, is not hung again, rather than hung amiss. */
 function forgotten(stories: readonly Story[]): readonly Story[] {
-  const isForgotten = stories.some(({ slips }) => slips[0]?.is === 'rehang-missing');
-  return isForgotten ? stories.filter(({ slips }) => slips[0]?.is !== 'rehang-shifted') : stories;
+  const missing = stories.filter(({ slips }) => slips[0]?.is === 'rehang-missing');
+  return stories.filter(
+    ({ slips, bed }) =>
+      slips[0]?.is !== 'rehang-shifted' || !missing.some((other) => sameBed(other.bed, bed)),
+  );
 }
 
 /** Slips that have left the very same work are one: what is supposed twice is told once. */
@@ -158,10 +161,10 @@ function anywhere(job: Job, { looseEdgeLoop: _, ...seen }: Look, done: number): 
   return [...found];
 }
 
-function fits(job: Job, { look, moment }: Evidence, { looks, slips }: Story): boolean {
+function fits(job: Job, { look, moment }: Evidence, { looks, slips, rows }: Story): boolean {
   if (look.looseEdgeLoop !== undefined && look.looseEdgeLoop !== looks.looseEdgeLoop) return false;
   if (!facts.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
-  return moment === null || slips.some((slip) => isAt(job, slip, moment, looks.rowCounter));
+  return moment === null || slips.some((slip) => isAt(job, slip, moment, rows));
 }
 
 /** Rows of the bag knitted when a slip was made, its stripe and its shaping move. */

@@ -34,11 +34,15 @@ export interface Story {
   readonly made: readonly Made[];
   readonly fabric: readonly FabricRow[];
   readonly bed: Bed;
+  /** Rows of the bag that were knitted in all. */
+  readonly rows: number;
   readonly looks: Looks & { readonly looseEdgeLoop: boolean };
 }
 
 interface Counts {
   rows: number;
+  /** What the row counter shows: it is set to the plan's rows where the work was hung again. */
+  shown: number;
   bands: number;
   colour: string | null;
   rowsOfColour: number;
@@ -149,6 +153,7 @@ class Teller {
     }
     counts.wasteRows = 0;
     counts.rows++;
+    counts.shown++;
     if (yarn !== counts.colour) {
       counts.bands++;
       counts.rowsOfColour = 0;
@@ -160,7 +165,10 @@ class Teller {
   /** A step as the hands make it; false where they cannot. */
   follow(step: Step): boolean {
     if (this.slips.some((slip) => slip.is === 'work-dropped' && slip.step < step.step)) return false;
-    if (step.act.kind === 'release-waste') this.counts.wasteRows = 0;
+    if (step.act.kind === 'release-waste') {
+      this.counts.wasteRows = 0;
+      if (!isUnhung(this.slips, step)) this.counts.shown = step.act.row ?? this.counts.shown;
+    }
     const moves = this.movesOf(step);
     return moves.every((part) => this.make(part(this.bed), step.step)) && this.after(step.step);
   }
@@ -330,8 +338,8 @@ class Teller {
         if (!this.make([...out, ...feed], done)) return null;
       }
     }
-    const { slips, baseDone, made, fabric, bed } = this;
-    return { slips, baseDone, done, made, fabric, bed, looks: this.looks() };
+    const { slips, baseDone, made, fabric, bed, counts } = this;
+    return { slips, baseDone, done, made, fabric, bed, rows: counts.rows, looks: this.looks() };
   }
 
   looks(): Story['looks'] {
@@ -350,7 +358,7 @@ class Teller {
       stitches: stitchCount - dropped,
       wasteRows: left === null ? 0 : counts.wasteRows,
       stripesCounted: counts.bands,
-      rowCounter: counts.rows + emptyPasses,
+      rowCounter: counts.shown + emptyPasses,
       rowsOfColour: counts.rowsOfColour,
       looseEdgeLoop: counts.loose !== null && (counts.loose === left || counts.loose === right),
     };
@@ -392,6 +400,7 @@ function countsAt(job: Job, done: number): Counts {
   const row = rowAt(job, done);
   return {
     rows: row,
+    shown: row,
     bands: looks.stripesCounted,
     colour: row === 0 ? null : (job.plan.stripes[job.outline.stripeOfRow[row] ?? 0]?.yarn ?? null),
     rowsOfColour: looks.rowsOfColour,

@@ -1,13 +1,13 @@
 /** Slips that could be behind what is seen once `done` steps are confirmed, the newest and the commonest first. */
 import { parseNeedle } from '../../bed/needles.ts';
-import { type Job, stepAt } from '../../steps/job.ts';
+import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import { rehangsAfter } from '../../steps/outline.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import type { Fact, Look } from '../locate/seen.ts';
 import { isShapingSlip, type ShapingSlip, type Slip, shapingSlips } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
-import { isPass } from './story.ts';
+import { isPass, passesUpTo, passOfRow } from './story.ts';
 
 /** Needles that each edge is too far along the crawl, the leading one first; null where that depends on more. */
 const shifts: Readonly<Record<ShapingSlip, readonly (readonly [leading: number, trailing: number])[]>> = {
@@ -62,9 +62,11 @@ const ofYarns: ReadonlySet<Fact> = new Set(['lastColour', 'feeder', 'rowsOfColou
 /** Whether counter, carriage and colours can come of these slips. */
 function rowsCouldShow(job: Job, look: Look, done: number, slips: readonly Slip[]): boolean {
   const due = looksAt(job, done, placeIndex(job).bands);
+  const hung = lastHung(job, done);
   const more = slips.reduce((sum, slip) => {
-    if (slip.is === 'rows-too-many') return sum + slip.rows;
-    return slip.is === 'rows-too-few' ? sum - slip.rows : sum;
+    if (slip.is === 'rows-too-many') return slip.step > hung ? sum + slip.rows : sum;
+    if (slip.is !== 'rows-too-few') return sum;
+    return sum - passesUpTo(job, slip.step, slip.rows).filter((step) => step > hung).length;
   }, 0);
   const hasRows = slips.some(({ is }) => is.startsWith('rows'));
   const hasYarns = slips.some((slip) => 'used' in slip);
@@ -79,6 +81,18 @@ function rowsCouldShow(job: Job, look: Look, done: number, slips: readonly Slip[
     if (fact === 'feeder' && slips.some(({ is }) => is === 'wrong-yarn-in-feeder')) return true;
     return (ofYarns.has(fact) && (hasRows || hasYarns)) || seen === due[fact];
   });
+}
+
+/** The step that hung the work last, and set carriage and counter anew; what was knitted before does not show in them. */
+function lastHung(job: Job, done: number): number {
+  const now = rowAt(job, done);
+  for (let row = now; row > 0 && row > now - farReach.rows; row--) {
+    if (!rehangsAfter(job.outline, row)) continue;
+    let step = passOfRow(job, row) + 1;
+    while (step < job.stepCount && stepAt(job, step).act.kind !== 'release-waste') step++;
+    if (step <= done) return step;
+  }
+  return 0;
 }
 
 /** How far back slips are looked for: shaping moves, rows, stripes. */
