@@ -5,7 +5,8 @@ import type { Words } from '../wording/words.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
 import { chatCommands, findCommand } from './commands/chat-commands.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, saysSomething } from './grammar/intent.ts';
-import { isSeeingWord, parseFind } from './grammar/parse-seen.ts';
+import { parseFind } from './grammar/parse-seen.ts';
+import { isSeeingWord } from './grammar/seen-words.ts';
 import { troubleIn } from './grammar/trouble.ts';
 import { wishIn } from './grammar/wish.ts';
 

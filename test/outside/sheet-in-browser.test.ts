@@ -13,7 +13,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
 import { marginMm } from '../../source/sheet/page/block.ts';
 import { papers } from '../../source/sheet/page/options.ts';
-import { sheetOf } from '../../source/sheet/page/sheet.ts';
+import { sheetOf } from '../../source/sheet/page/pages.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
 import { inEnglish, type Language } from '../../source/wording/words.ts';

@@ -5,7 +5,8 @@ import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent, Known } from '../grammar/intent.ts';
 import { parsePlace, placeWords } from '../grammar/parse-place.ts';
 import { parseReplan, replanWords } from '../grammar/parse-replan.ts';
-import { parseFind, seenWords } from '../grammar/parse-seen.ts';
+import { parseFind } from '../grammar/parse-seen.ts';
+import { seenWords } from '../grammar/seen-words.ts';
 import { type ChatCommand, plainIntent } from './chat-command.ts';
 
 const parseTo =

@@ -2,65 +2,16 @@
  * Reads what can be seen at the bench: in any order, as little as is known, in half sentences and in the program's own words.
  * Small words are passed over; words that mean nothing here are left out and named.
  */
-import { isNeedleName } from '../../bed/needles.ts';
-import { ravelCord } from '../../planning/brief.ts';
 import type { SlipMoment } from '../../session/diagnose/question.ts';
 import type { Look } from '../../session/locate/seen.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, nothingTold, type Told } from './intent.ts';
-
-/** Words that may follow `find`. */
-export const seenWords: readonly string[] = [
-  'and',
-  'carriage',
-  'row',
-  'stripes',
-  'feeder',
-  'stitches',
-  'waste',
-  'empty',
-  'loose',
-  'move',
-];
-
-const fillers: ReadonlySet<string> = new Set(
-  [
-    'a,an,the,this,that,my,it,its,is,are,was,be,am,im,i,we,see,have,has,had,got,there,here,now,with',
-    'on,at,in,of,to,by,for,and,but,from,under,below,edge,edges,side,sides,colour,color,yarn,yarns',
-    'shows,show,showing,reads,says,stands,standing,hangs,hang,hanging,holds,hold,needle,needles',
-    'outermost,end,ends,last,newest,outer,both,so,far,knitted,done,machine,bed,loop,still,think',
-    'looks,like,comes,next,plus,then',
-  ].flatMap((words) => words.split(',')),
-);
-
-type CountFact = 'rowCounter' | 'stripesCounted' | 'stitches' | 'wasteRows' | 'rowsOfColour';
-const countWords: Readonly<Record<string, CountFact>> = {
-  row: 'rowCounter',
-  rows: 'rowCounter',
-  counter: 'rowCounter',
-  stripe: 'stripesCounted',
-  stripes: 'stripesCounted',
-  stitch: 'stitches',
-  stitches: 'stitches',
-  loops: 'stitches',
-  waste: 'wasteRows',
-};
+import { type CountFact, clausesOf, countWords, fillers, type Token } from './seen-words.ts';
 
 const fallenWords = /^(dropped|fell|fallen|fallen|floor|down)$/;
-const grammar: ReadonlySet<string> = new Set([
-  ...seenWords,
-  ...fillers,
-  ...Object.keys(countWords),
-  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread'.split(
-    ',',
-  ),
-  ravelCord,
-]);
-
 type Seeing = { -readonly [F in keyof Look]: Look[F] };
 
-const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
 const isNothing = (word: string | undefined): boolean => /^(empty|nothing|none)$/.test(word ?? '');
 const isSide = (word: string | undefined): word is 'left' | 'right' => word === 'left' || word === 'right';
 
@@ -78,75 +29,6 @@ export function parseFind(
   if (unsure) return succeed({ kind: 'find', more: true, told: { ...nothingTold }, unsure });
   const read = new Reader(known).readAll(clauses);
   return read.ok ? succeed({ kind: 'find', more, told: read.value, unsure: false }) : read;
-}
-
-interface Token {
-  readonly kind: 'word' | 'yarn' | 'needle' | 'number';
-  /** A word in small letters and in English; a yarn as the brief spells it. */
-  readonly text: string;
-  readonly typed: string;
-}
-
-/** The line in clauses, at commas and full stops; names of yarns first, the longest that fits. */
-function clausesOf(rest: string, known: Known, language: Words): readonly (readonly Token[])[] {
-  const pieces = rest.replace(/[–—]/g, '-').split(/[,;.!?()]+(?=\s|$)|\s-\s/);
-  return pieces.map((piece) => tokensOf(piece, known, language)).filter((tokens) => tokens.length > 0);
-}
-
-function tokensOf(piece: string, { yarns }: Known, language: Words): readonly Token[] {
-  const said = piece
-    .replace(/\b([lr]\d{1,4})\s*-\s*(?=[lr]\d)/gi, '$1 ')
-    .replace(/\b([lr])\s+(?=\d{1,4}\b)/gi, '$1')
-    .split(/\s+/)
-    .map((word) => ({ word: word.replace(/^["'“”„(]+|["'“”)?!.,;:]+$/g, ''), isQuoted: /^["“„]/.test(word) }))
-    .filter(({ word }) => word !== '');
-  const words = said.map(({ word }) => word);
-  const names = [...yarns, ravelCord]
-    .map((name) => ({ name, words: name.toLowerCase().split(/\s+/) }))
-    .toSorted((a, b) => b.words.length - a.words.length);
-  const tokens: Token[] = [];
-  for (let i = 0; i < words.length; ) {
-    const name = names.find(({ words: own }) =>
-      own.every((word, at) => words[i + at]?.toLowerCase() === word),
-    );
-    if (name && (name.words.length > 1 || said[i]?.isQuoted || isYarnHere(name.name, words, i))) {
-      tokens.push({ kind: 'yarn', text: name.name, typed: words.slice(i, i + name.words.length).join(' ') });
-      i += name.words.length;
-    } else tokens.push(...wordTokens(words[i++] ?? '', language));
-  }
-  return tokens;
-}
-
-/** A yarn may be called `row` or `R5`: it is meant where the word says nothing else, or right behind the feeder or the colour. */
-function isYarnHere(name: string, words: readonly string[], at: number): boolean {
-  const word = name.toLowerCase();
-  const hasMeaning = grammar.has(word) || isNeedleName(word) || isNumber(word);
-  if (!hasMeaning) return true;
-  const before = words
-    .slice(0, at)
-    .map((one) => one.toLowerCase())
-    .filter((one) => !/^(is|the|in|of|a)$/.test(one))
-    .at(-1);
-  const alone = words.length === 1 && !isNumber(word) && !isNeedleName(word) && !grammarAlone.has(word);
-  return alone || before === 'feeder' || before === 'colour' || before === 'yarn';
-}
-
-/** Whether a word speaks of the bench rather than begins a command. */
-export function isSeeingWord(typed: string, language: Words, { yarns }: Known): boolean {
-  const word = language.understand(typed, grammar).toLowerCase();
-  return grammar.has(word) || yarns.some((yarn) => yarn.toLowerCase() === word);
-}
-
-/** Words that say something by themselves. */
-const grammarAlone: ReadonlySet<string> = new Set(['empty', 'nothing', 'none', 'loose', 'firm', 'unsure']);
-
-function wordTokens(typed: string, { understand }: Words): readonly Token[] {
-  const own = understand(typed, grammar);
-  if (own === ravelCord) return [{ kind: 'yarn', text: ravelCord, typed }];
-  const text = own.toLowerCase();
-  if (isNeedleName(text)) return [{ kind: 'needle', text: text.toUpperCase(), typed }];
-  if (isNumber(text)) return [{ kind: 'number', text, typed }];
-  return [{ kind: 'word', text, typed }];
 }
 
 class Reader {

@@ -7,7 +7,7 @@ import { escapeXml } from '../text.ts';
 import type { Across, Block, Fact, Item, Sheet, SheetPage } from './block.ts';
 import { piecesOf } from './lay-out.ts';
 import { papers, type SheetOptions } from './options.ts';
-import { sheetOf, titleOf } from './sheet.ts';
+import { sheetOf, titleOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import { style } from './style.ts';
 import type { YarnRow } from './yarn-rows.ts';

@@ -2,7 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown } from '../text.ts';
 import type { Block, Fact, Item, Place, Sheet } from './block.ts';
 import type { SheetOptions } from './options.ts';
-import { sheetOf } from './sheet.ts';
+import { sheetOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import type { YarnRow } from './yarn-rows.ts';
 

@@ -8,7 +8,7 @@ import { columnMm, gapMm, marginMm, type Sheet, type SheetPage, types } from './
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
 import { layOut } from './lay-out.ts';
 import { papers, type SheetOptions } from './options.ts';
-import { headerMm, sheetOf, titleMm, titleOf } from './sheet.ts';
+import { headerMm, sheetOf, titleMm, titleOf } from './pages.ts';
 
 /** The sheet as one SVG: pages of the paper that was asked for, below each other, text as text, nothing fetched. */
 export function sheetSvg(plan: Plan, options: SheetOptions): string {
