@@ -191,6 +191,14 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     run: async ({ given, words }) => (await logs()).listBags(given.has('json'), words),
   },
   {
+    name: 'class',
+    takes: ['FOLDER'],
+    summary: ({ cli }) => cli.does.pupils,
+    options: [json],
+    run: async (asked) =>
+      (await import('./class.ts')).printClass(first(asked), asked.given.has('json'), asked.words),
+  },
+  {
     name: 'party',
     takes: ['[BRIEF...]'],
     summary: ({ party }) => party.outside,

@@ -57,6 +57,10 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   afterwards: 'dann',
   bagDone: 'Der Beutel ist fertig.',
   tooSmall: (columns, rows) => `zu klein: mindestens ${columns} × ${rows}`,
+  reading: (at, of) =>
+    at === of
+      ? `Seite ${at} von ${of}: Enter geht zur Maschine zurück`
+      : `Seite ${at} von ${of}: Enter geht weiter, Escape zurück zur Maschine`,
   typeToLeave: 'Der Beutel ist fertig: quit beendet',
   keysShort: 'Enter bestätigt; help zeigt mehr',
   keys: 'Enter bestätigt, ← nimmt zurück; oder tippe einen Befehl, etwa help',

@@ -53,6 +53,10 @@ export const bench = ({ time }: Amounts) => ({
   afterwards: 'then',
   bagDone: 'The bag is finished.',
   tooSmall: (columns: number, rows: number) => `too small: ${columns} × ${rows} at least`,
+  reading: (at: number, of: number): string =>
+    at === of
+      ? `page ${at} of ${of}: Enter goes back to the bench`
+      : `page ${at} of ${of}: Enter goes on, Escape back to the bench`,
   typeToLeave: 'The bag is finished: type quit to leave',
   keysShort: 'Enter confirms; help shows more',
   keys: 'Enter confirms, ← takes back; or type a command, such as help',

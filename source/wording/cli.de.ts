@@ -26,6 +26,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     speed: 'so viel Mal dieses Tempo, etwa 4 oder 0.5',
     lesson: 'ein Protokoll mit eigenen Zeilen kopieren, etwa: 33 say Rand ansehen',
     copy: 'eine neue Datei für die Kopie',
+    pupils: 'wie eine Gruppe steht, nach den Protokollen in einem Ordner',
     record: 'die Übersicht über einen Beutel: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
     check: 'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
     open: 'mit einem Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen',

@@ -27,6 +27,7 @@ export const cli = ({ choice, decimal }: Amounts) => ({
     speed: 'times that pace, such as 4 or 0.5',
     lesson: "copy a log with a teacher's lines in it, such as: 33 say Watch the left edge",
     copy: 'a new file for the copy',
+    pupils: 'how a class stands, by the logs of its pupils in a folder',
     record: 'the record of a bag: time, size, yarn, needles, dates, notes',
     check: 'check that a log is sound, and count what is in it',
     open: 'go on with a bag, by its number in bags or by its name',

@@ -18,6 +18,7 @@ export const counted = {
   prong: several('Spitze', 'Spitzen'),
   wasteRow: several('Hilfsgarnreihe', 'Hilfsgarnreihen'),
   time: several('Mal', 'Mal'),
+  log: several('Protokoll', 'Protokolle'),
   bag: several('Beutel', 'Beutel'),
   bar: several('Quersteg', 'Querstege'),
   round: several('Runde', 'Runden'),

@@ -16,6 +16,7 @@ export const counted = {
   prong: several('prong', 'prongs'),
   wasteRow: several('waste row', 'waste rows'),
   time: several('time', 'times'),
+  log: several('log', 'logs'),
   bag: several('bag', 'bags'),
   bar: several('bar', 'bars'),
   round: several('round', 'rounds'),

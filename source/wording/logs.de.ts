@@ -45,6 +45,12 @@ export const logs = (_: Amounts): LogsWords => ({
     `${counted.event(events)} in ${counted.sitting(sittings)}, ${duration} aufgezeichnet, Pausen mitgezählt.`,
   bagFinished: 'Der Beutel ist fertig.',
   stepsConfirmed: (step, stepCount) => `${step} von ${stepCount} Schritten bestätigt.`,
+  classIsEmpty: (folder) => `In ${folder} liegen keine Protokolle: nenn den Ordner mit denen der Gruppe.`,
+  classOf: (pupils, finished) =>
+    `${counted.log(pupils)}, ${finished} fertig; am weitesten ist, wer oben steht.`,
+  hardStep: (step, row, pupils) =>
+    `Schritt ${step} (Reihe ${row}) dauerte bei ${pupils} von ihnen viel länger als üblich.`,
+  takenBack: (times) => `${counted.time(times)} zurückgenommen`,
   cannotBeRead: 'nicht lesbar',
   finished: 'fertig',
   nextStep: (step, stepCount) => `als Nächstes Schritt ${step} von ${stepCount}`,

@@ -44,6 +44,12 @@ export const logs = (_: Amounts) => ({
     `${counted.event(events)} in ${counted.sitting(sittings)}, ${duration} recorded, rests included.`,
   bagFinished: 'The bag is finished.',
   stepsConfirmed: (step: number, stepCount: number) => `${step} of ${stepCount} steps confirmed.`,
+  classIsEmpty: (folder: string) => `There are no logs in ${folder}: name the folder of your pupils' logs.`,
+  classOf: (pupils: number, finished: number) =>
+    `${counted.log(pupils)}, ${finished} finished; the furthest on come first.`,
+  hardStep: (step: number, row: number, pupils: number) =>
+    `Step ${step} (row ${row}) took ${pupils} of them much longer than usual.`,
+  takenBack: (times: number) => `${counted.time(times)} taken back`,
   cannotBeRead: 'cannot be read',
   finished: 'finished',
   nextStep: (step: number, stepCount: number) => `step ${step} of ${stepCount} next`,

@@ -13,6 +13,7 @@ import { Bench } from './bench.tsx';
 import type { BenchStore } from './bench-state.ts';
 import { highestBench } from './lay-out.ts';
 import { passesCounted } from './press-switch.ts';
+import { pagesOf } from './reading.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
@@ -30,12 +31,14 @@ interface Props {
 /** The whole screen: a transcript that scrolls away above, the bench and the prompt below it. */
 export function BenchApp({ store }: Props) {
   const state = useSyncExternalStore(store.subscribe, store.get);
-  const { session, lines, linesBefore, saving, settings, words, picture, prompt, pace } = state;
+  const { session, lines, linesBefore, saving, settings, words, picture, prompt, pace, reading } = state;
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning, isBlank } = useShownFrom(linesBefore, linesBefore + lines.length, resizes, rows);
   const planned = useMemo(() => benchView(session, pace ?? usualPace), [session, pace]);
   const passes = passesCounted(state);
   const view = passes ? { ...planned, passes } : planned;
+  const pages = reading && pagesOf(reading, { columns, rows });
+  const page = pages?.[Math.min(reading?.at ?? 0, pages.length - 1)];
   const trouble = formatSaveStatus(saving, words);
   const troubleRows = trouble === null ? 0 : wrappedRows(`! ${trouble}`, columns);
   const room = benchRoom(rows) - troubleRows;
@@ -55,7 +58,11 @@ export function BenchApp({ store }: Props) {
         }
       </Static>
       <Box flexDirection="column">
-        {picture ? (
+        {page ? (
+          Array.from(page.entries(), ([row, line]) => (
+            <TranscriptLine key={row} line={line} columns={columns} />
+          ))
+        ) : picture ? (
           <Suspense fallback={bench}>
             <PictureView {...{ picture, view, columns, ascii, words }} room={highestBench(columns, room)} />
           </Suspense>
@@ -63,7 +70,14 @@ export function BenchApp({ store }: Props) {
           bench
         )}
         {trouble === null ? null : <Wrapped bold text={`! ${trouble}`} width={columns} />}
-        <PromptRows prompt={prompt} placeholder={placeholder(view.finished, columns, ascii, words)} />
+        <PromptRows
+          prompt={prompt}
+          placeholder={
+            pages
+              ? words.bench.reading((reading?.at ?? 0) + 1, pages.length)
+              : placeholder(view.finished, columns, ascii, words)
+          }
+        />
       </Box>
     </>
   );

@@ -14,6 +14,7 @@ import type { Language, Words } from '../../wording/words.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
 import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
 import type { Store } from '../parts/store.ts';
+import type { Reading, Window } from './reading.ts';
 import { type Switches, startSwitches } from './switches.ts';
 
 /** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log; `discard`: to throw this one away, so called. */
@@ -58,6 +59,10 @@ export interface BenchState extends ScreenState<Leaving> {
   readonly pace: Pace | null;
   /** Work without a rest so far. */
   readonly spell: Spell | null;
+  /** Null where there is no screen. */
+  readonly window: Window | null;
+  /** A long answer that is being read in place of the bench. */
+  readonly reading: Reading | null;
   readonly toldOfSlowDisk: boolean;
   /** The session that the maker was told not all of is on disk. */
   readonly toldOfLoss: Session | null;
@@ -70,6 +75,8 @@ export type BenchMessage =
   | ScreenMessage
   /** A whole line was typed. */
   | { readonly is: 'line'; readonly text: string }
+  /** The window has this size. */
+  | { readonly is: 'window'; readonly columns: number; readonly rows: number }
   /** A command to be recorded, from neither key nor line. */
   | { readonly is: 'command'; readonly command: Command }
   /** A command was recorded, at this time of the day. */
@@ -164,8 +171,14 @@ export const startBench = (
   switches: startSwitches(given.session.done),
   pace: null,
   spell: null,
+  window: null,
+  reading: null,
   toldOfSlowDisk: false,
   toldOfLoss: null,
   end: null,
   ...given,
 });
+
+/** What was read goes where all answers go. */
+export const putAway = (state: BenchState): BenchState =>
+  state.reading === null ? state : withLines({ ...state, reading: null }, state.reading.lines);

@@ -7,7 +7,8 @@ import { sayStep } from '../../wording/steps.ts';
 import type { Arrival, Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
 import { againIn, perform } from './bench-moves.ts';
-import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
+import { andThen, type BenchState, only, putAway, type Reaction, withLines } from './bench-state.ts';
+import { pagesOf } from './reading.ts';
 import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } from './switches.ts';
 
 /** Takes an event of a key that has something to do. */
@@ -54,6 +55,7 @@ function counted(before: BenchState, what: PedalAct, key: Key, came: Arrival): R
 }
 
 function press(state: BenchState, what: PedalAct, came: Arrival): Reaction {
+  if (state.reading) return only(turnPage(state, what));
   switch (what) {
     case 'confirm':
       return confirm(state, came);
@@ -64,6 +66,14 @@ function press(state: BenchState, what: PedalAct, came: Arrival): Reaction {
     case 'back':
       return perform(state, { do: 'back' });
   }
+}
+
+/** While something is read, a press turns its page, and puts it away behind the last; nothing is confirmed by it. */
+function turnPage(state: BenchState, what: PedalAct): BenchState {
+  const { reading, window } = state;
+  if (!reading || !window) return state;
+  const at = what === 'back' ? Math.max(0, reading.at - 1) : reading.at + 1;
+  return at < pagesOf(reading, window).length ? { ...state, reading: { ...reading, at } } : putAway(state);
 }
 
 function confirm(state: BenchState, { since }: Arrival): Reaction {

@@ -4,7 +4,19 @@ import { BenchApp } from './bench-app.tsx';
 import type { BenchState, BenchStore, Leaving } from './bench-state.ts';
 
 /** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */
-export const runBench = (store: BenchStore): Promise<Leaving> =>
+export async function runBench(store: BenchStore): Promise<Leaving> {
+  const measure = (): void =>
+    store.send({ is: 'window', columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 });
+  measure();
+  process.stdout.on('resize', measure);
+  try {
+    return await guide(store);
+  } finally {
+    process.stdout.off('resize', measure);
+  }
+}
+
+const guide = (store: BenchStore): Promise<Leaving> =>
   holdScreen<Leaving, BenchState>({
     store,
     screen: (

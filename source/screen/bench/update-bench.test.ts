@@ -1,9 +1,10 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';
+import { pagesOf } from './reading.ts';
 import { updateBench } from './update-bench.ts';
 
 const unsaved: SaveStatus = { state: 'unsaved', waiting: 2, trouble: 'disk-full', slowFlushMs: null };
@@ -82,4 +83,57 @@ it('shows a bag that has just been finished, and tells what it took, once', () =
   bench.submit('next');
   bench.submit('note done');
   expect([bench.store.get().picture, told]).toEqual(['bag', 1]);
+});
+
+describe('a long answer', () => {
+  const window = { is: 'window', columns: 80, rows: 24 } as const;
+  const reading = () => {
+    const bench = openMemoryBench();
+    bench.store.send(window);
+    bench.submit('plan');
+    return bench;
+  };
+  const pageOf = ({ store }: ReturnType<typeof reading>): number | null => store.get().reading?.at ?? null;
+
+  it('is read page by page: Enter and a switch turn it and confirm nothing, and then it is in the transcript', () => {
+    const bench = reading();
+    const { reading: read } = bench.store.get();
+    const pages = read ? pagesOf(read, window) : [];
+    expect(pages.length).toBeGreaterThan(2);
+    expect(pages.flat()).toEqual(read?.lines);
+    for (const page of pages) expect(page.length).toBeLessThanOrEqual(20);
+    // So far the line that was typed, and no more.
+    expect([pageOf(bench), bench.store.get().lines.length]).toEqual([0, 1]);
+    bench.key('enter', 0);
+    bench.key('left', 1000);
+    bench.key('left', 2000);
+    expect(pageOf(bench)).toBe(0);
+    pages.forEach((_, i) => {
+      bench.key('space', 3000 + 1000 * i);
+    });
+    expect([pageOf(bench), bench.done()]).toEqual([null, 0]);
+    expect(bench.store.get().lines.slice(1)).toEqual(read?.lines);
+    bench.key('enter', 20_000);
+    expect(bench.done()).toBe(1);
+  });
+
+  it('is put away by Escape, and by the next line, which is answered', () => {
+    const bench = reading();
+    bench.key('escape', 0);
+    expect(pageOf(bench)).toBe(null);
+    bench.submit('plan');
+    bench.submit('next');
+    expect([pageOf(bench), bench.done()]).toEqual([null, 1]);
+    expect(bench.said(1)).toContain('Stitch size');
+  });
+
+  it('is not held back where it is short, or where there is no window', () => {
+    const short = openMemoryBench();
+    short.store.send(window);
+    short.submit('note done');
+    expect(pageOf(short)).toBe(null);
+    const plain = openMemoryBench();
+    plain.submit('plan');
+    expect([pageOf(plain), plain.store.get().lines.length > 30]).toEqual([null, true]);
+  });
 });

@@ -20,19 +20,36 @@ import {
   type BenchState,
   type Leaving,
   only,
+  putAway,
   type Reaction,
   withLines,
 } from './bench-state.ts';
 import { pressElsewhere, pressSwitch } from './press-switch.ts';
+import { isLong } from './reading.ts';
 
 /** What is done from now on is announced, and what was said long ago is let go of. */
 export function updateBench(before: BenchState, message: BenchMessage): Reaction {
-  const [after, effects] = react(before, message);
+  const [reacted, effects] = react(before, message);
+  const after = toBeRead(before, reacted, message);
   const state = withoutOldLines(after, before.lines.length);
   const moved = state.session.done !== before.session.done || state.session.way !== before.session.way;
   const told: Reaction = [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
   return isFinished(state.session) && !isFinished(before.session) ? andThen(told, endOfBag) : told;
 }
+
+/** What a line was answered with, or what was told for it, is read by itself where it is long. */
+function toBeRead(before: BenchState, after: BenchState, { is }: BenchMessage): BenchState {
+  const { window, lines, reading } = after;
+  const wasRead = reading === null ? (before.reading?.lines.length ?? 0) : 0;
+  const said = before.linesBefore + before.lines.length - after.linesBefore + wasRead;
+  const fresh = lines.slice(said);
+  if (!window || fresh.length === 0 || !answers.has(is)) return after;
+  const kept = { ...after, lines: lines.slice(0, said) };
+  if (reading) return { ...kept, reading: { ...reading, lines: [...reading.lines, ...fresh] } };
+  return isLong(fresh, window) ? { ...kept, reading: { lines: fresh, at: 0 } } : after;
+}
+
+const answers: ReadonlySet<BenchMessage['is']> = new Set(['key', 'line', 'told', 'pace']);
 
 /** The bag is finished: it is shown, with what it took and what can be done with it now. */
 const endOfBag = (state: BenchState): Reaction => [{ ...state, picture: 'bag' }, [{ do: 'tell-record' }]];
@@ -42,7 +59,9 @@ function react(state: BenchState, message: BenchMessage): Reaction {
     case 'key':
       return takeKey(state, message.key, message.came);
     case 'line':
-      return answerLine(state, message.text);
+      return answerLine(putAway(state), message.text);
+    case 'window':
+      return only({ ...state, window: { columns: message.columns, rows: message.rows } });
     case 'command':
       return perform(state, message.command);
     case 'recorded':
@@ -97,6 +116,7 @@ function takeKey(state: BenchState, key: Key, came: Arrival): Reaction {
   if (assigning) return pressElsewhere(isPress ? assign(state, assigning, id) : only(state), key, came);
   const what = isEmpty(state.prompt) ? (settings.pedals[id] ?? benchKeys.get(id)) : undefined;
   if (what) return pressSwitch(state, what, key, came);
+  if (state.reading && id === 'escape' && isEmpty(state.prompt)) return only(putAway(state));
   if (isLongHold(state, key)) return only(state);
   if (id === largeKey) {
     return isPress ? set(state, { name: 'large', value: !settings.large }) : only(state);
@@ -106,7 +126,7 @@ function takeKey(state: BenchState, key: Key, came: Arrival): Reaction {
   );
   const typed = prompt === state.prompt ? state : { ...state, prompt };
   if (id !== 'enter') return only(typed);
-  return pressElsewhere(line === null ? only(typed) : answerLine(typed, line), key, came);
+  return pressElsewhere(line === null ? only(typed) : answerLine(putAway(typed), line), key, came);
 }
 
 /** Says once why presses take long to answer. */
