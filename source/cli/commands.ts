@@ -15,7 +15,7 @@ const first = ({ operands: [operand = ''] }: Asked): string => operand;
 const documents = () => import('./manual.ts');
 const sitting = async () => (await import('./sit-down.ts')).sitDown;
 const plans = () => import('./plan.ts');
-const inHand = () => import('./named-bag.ts');
+const inHand = () => import('./bags-in-hand.ts');
 const logs = () => import('./logs.ts');
 
 /** The first is meant where none is named. */

@@ -4,8 +4,7 @@ import { planAsAnswered } from '../../chat/first-run/view.ts';
 import { slantsOf } from '../../planning/slant.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { drawSlants } from '../../sheet/terminal/draw-slants.ts';
-import { colourDepth } from '../colour-depth.ts';
-import { FinishedRows } from '../parts/rows.tsx';
+import { colourDepth, FinishedRows } from '../parts/rows.tsx';
 
 interface Props {
   readonly interview: Interview;
