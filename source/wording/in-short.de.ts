@@ -18,8 +18,8 @@ export const inShort = ({ length, lengthNeeded, tail, list }: Amounts): ActWords
     const yarn = yarnName(aside.yarn);
     if (aside.how === 'cut') return `${yarn} abschneiden, ${endTail} Ende. `;
     return aside.across
-      ? `${yarn} unter den Nadeln durch ${at[aside.end]} festklammern. `
-      : `${yarn} gerade zurück ${at[aside.end]} festklammern. `;
+      ? `${yarn} unter den Nadeln durch ${at[aside.end]} klammern. `
+      : `${yarn} gerade zurück ${at[aside.end]} klammern. `;
   };
   return {
     'set-needles': ({ stitchSize, carriage, count, first, last }) =>
@@ -27,15 +27,15 @@ export const inShort = ({ length, lengthNeeded, tail, list }: Amounts): ActWords
     'cast-on': ({ yarn, from, to }) => `${yarnName(yarn)} um ${from} bis ${to} wickeln, hin zum Schlitten.`,
     'thread-waste': ({ yarn, aside }) => `${setAside(aside)}${yarnName(yarn)} einfädeln.`,
     'waste-rows': ({ from, through, to, first }) =>
-      `${from === through ? 'Hilfsgarnreihe' : 'Hilfsgarnreihen'} ${rowsFrom(from, through)}, zuletzt nach ${at[to]}${
+      `${from === through ? 'Hilfsgarnreihe' : 'Hilfsgarnreihen'} ${rowsFrom(from, through)}, Ende ${at[to]}${
         first === null ? '' : first === 'held down' ? ', langsam, Maschen niederhalten' : ', langsam'
       }.`,
     'hang-comb': () => 'Kamm einhängen.',
     'hang-weights': ({ left, right }) => `Krallengewichte unter ${left} und ${right}.`,
     'lay-ravel-cord': ({ ravel, wasteYarn, clipSide }) =>
       ravel === 'cord'
-        ? `${yarnName(wasteYarn)} abschneiden. Trennfaden einlegen, Ende ${at[clipSide]} festklammern.`
-        : `${titled[clipSide]} handlange Schlinge herausziehen, klammern.`,
+        ? `${yarnName(wasteYarn)} abschneiden. Trennfaden einlegen, Ende ${at[clipSide]} klammern.`
+        : `${titled[clipSide]} handlange Schlinge ziehen, klammern.`,
     'ravel-pass': ({ to }) => `Trennreihe: einmal nach ${at[to]}.`,
     'trim-ravel-cord': ({ ravel, wasteYarn, setsCounter }) =>
       `${ravel === 'cord' ? 'Trennfaden abschneiden, an jeder Seite ein Ende.' : `${yarnName(wasteYarn)} abschneiden.`}${counterTo(setsCounter, 0)}`,

@@ -83,7 +83,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     ['umwickeln', 'das Garn um jede Nadel legen, immer in gleicher Richtung'],
     ['Hilfsgarnreihen', 'Wegwerfreihen, die Maschen offen halten'],
     ['Trennreihe', 'die Reihe, die herausgezogen wird und den Anfang freigibt'],
-    ['Quersteg', 'der Faden zwischen zwei Maschen, eine Masche vom Rand'],
+    ['Querfaden', 'der Faden zwischen zwei Maschen, eine Masche vom Rand'],
     ['Maschenstich', 'offene Maschen an offene Maschen nähen: die Naht ist eine Reihe'],
   ],
   notes: 'Notizen',
@@ -115,8 +115,8 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     shape: (times) => `Reihen, ${times}-mal`,
   },
   needles: {
-    empty: 'Lochmasche',
-    doubled: 'zwei Maschen',
+    empty: 'Loch',
+    doubled: 'doppelt',
     outOfWork: 'außer Arbeit',
   },
   onTheBed: 'Auf dem Nadelbett',
@@ -148,8 +148,8 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   threadIt: 'Die Kordel einziehen und binden',
   trouble: 'Wenn etwas schiefgeht',
 
-  purlSide: 'krause Seite zu dir',
-  knitSide: 'glatte Seite zu dir',
+  purlSide: 'linke Seite zu dir',
+  knitSide: 'rechte Seite zu dir',
   mouth: 'Öffnung',
   bottom: 'Boden',
   needleBed: 'Nadelbett',
@@ -170,7 +170,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   overEnds: 'über den Kopf jeder Masche, hinter ihren Schenkeln',
   front: 'vorn',
   back: 'hinten',
-  underBars: 'der Faden läuft unter jedem Quersteg durch',
+  underBars: 'der Faden läuft unter jedem Querfaden durch',
   drawUp: 'anziehen',
   wayOfCord: (draw, eyelets) =>
     `Die ${whichCord[draw]}Kordel, abwechselnd hinein und heraus: ${eyelets.join(' ')}`,
@@ -185,15 +185,15 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
 
   shows: {
     bag: (widthCm, depthCm) =>
-      `Der fertige Beutel, glatte Seite außen, ${length(widthCm)} breit und ${length(depthCm)} tief, mit schrägen Streifen und einer Kordel nahe der Öffnung`,
+      `Der fertige Beutel, rechte Seite außen, ${length(widthCm)} breit und ${length(depthCm)} tief, mit schrägen Streifen und einer Kordel nahe der Öffnung`,
     strip: (across, high, crawl) =>
-      `Die Bahn, wie sie hängt, krause Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${at(crawl)} geneigt`,
+      `Die Bahn, wie sie hängt, linke Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${at(crawl)} geneigt`,
     bed: (needles) => `Das Nadelbett mit seinen ${needles} Nadeln, und wo das Gestrick hängt`,
     shaping: 'Ein Formschritt.',
-    fold: 'Drei Ansichten: die Bahn, wie sie hängt, krause Seite zu dir; umgedreht und ausgelegt, die Öffnung oben; gefaltet, ihre letzte Reihe A an ihrer ersten Reihe B',
+    fold: 'Drei Ansichten: die Bahn, wie sie hängt, linke Seite zu dir; umgedreht und ausgelegt, die Öffnung oben; gefaltet, ihre letzte Reihe A an ihrer ersten Reihe B',
     graft:
-      'Das Verbinden, glatte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',
-    seam: 'Die Naht: der Faden läuft abwechselnd unter einem Quersteg vorn und einem hinten durch; dann wird er angezogen',
+      'Das Verbinden, rechte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',
+    seam: 'Die Naht: der Faden läuft abwechselnd unter einem Querfaden vorn und einem hinten durch; dann wird er angezogen',
     corner:
       'Eine flach gelegte Ecke, auf links: die Bodennaht läuft in der Mitte zur Spitze, und rechtwinklig dazu wird quer genäht',
     threadingOfTwo: (used, made) =>
