@@ -37,8 +37,6 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return words.prompt.notInRange(fault.word, fault.least, fault.most);
     case 'chat/needs-more':
       return words.prompt.needsMore(fault.usage);
-    case 'chat/stands-alone':
-      return words.prompt.standsAlone(fault.usage, fault.rest);
     case 'chat/unknown-place':
       return words.prompt.unknownPlace(fault.word, fault.usage, fault.verb);
     case 'chat/no-such-mark':
@@ -70,7 +68,7 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
     case 'chat/not-offered':
       return fault.most === 1 ? words.prompt.notOffered : words.prompt.whichOffer(fault.most);
     case 'chat/takes-nothing':
-      return words.slips.takesNothing(fault.command, fault.rest, fault.instead);
+      return words.prompt.standsAlone(fault.command, fault.rest, fault.instead);
     case 'chat/nothing-seen':
       return words.slips.nothingSeen(
         fault.words,

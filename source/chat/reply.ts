@@ -5,7 +5,7 @@ import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
 import { marksOf } from '../session/marks.ts';
 import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
-import type { Session } from '../session/session.ts';
+import { bedNow, type Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
@@ -34,7 +34,7 @@ function replyToRip(session: Session, toDone: number, words: Words): Result<Repl
   const back = ripBack(session, toDone);
   if (!back.ok) return back;
   const { value } = back;
-  const further = value.toDone < value.askedDone ? [words.slips.further(value.row + 1)] : [];
+  const further = value.goesOn === null ? [] : [words.slips.further(value.goesOn, value.row + 1)];
   return succeed(
     offer(session, answer(...further, ...sayWayBack(value, words)), {
       offers: [{ is: 'way-back', back: value, takes: { kind: 'do', command: { do: 'rip', done: toDone } } }],
@@ -185,7 +185,7 @@ export function sayDone(before: Session, after: Session, command: Command, words
     case 'on-the-way':
       return sayOnWay(before, after, words);
     case 'stop':
-      return answer(after.adrift ? words.slips.leftBetween : words.prompt.done.stop);
+      return sayLeft(before, after, words);
     case 'replan':
       return answer(
         words.prompt.done.replan(sayPlanned(after, words)),
@@ -196,6 +196,17 @@ export function sayDone(before: Session, after: Session, command: Command, words
     case 'mark':
       return answer(words.prompt.done.mark(command.name));
   }
+}
+
+/** A way that is left: where the work stands then, and the weights, if they were off for it. */
+function sayLeft(before: Session, after: Session, words: Words): readonly Said[] {
+  const left = after.adrift ? words.slips.leftBetween : words.prompt.done.stop;
+  const cares = before.way?.steps.slice(0, before.way.at).map(({ care }) => care) ?? [];
+  const off = cares.find((care) => care?.is === 'weights-off');
+  const bed = bedNow(before);
+  if (off?.is !== 'weights-off' || !bed?.left || !bed.right) return answer(left);
+  const { withComb } = off;
+  return answer(left, words.slips.care({ is: 'weights-on', left: bed.left, right: bed.right, withComb }));
 }
 
 /** What was done on a way, and at its end the place. */

@@ -73,7 +73,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
     rowsOfColour: 'the count in this stripe',
   },
   orUnsure: (question: string, value: string) => `${question} Type find and ${value}; or find unsure.`,
-  noSlip: 'No place in this bag looks like that, and no one slip explains it.',
+  noSlip: 'No place in this bag looks like that, and no one mistake explains it.',
   readAgain: 'Read it again, and leave out what you are least sure of.',
   oneAmiss: 'One thing may be read wrong. It would fit:',
   without: (name: string, done: number) => `  without ${name}: step ${done} comes next`,

@@ -11,7 +11,8 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   notACount: (word, usage) => `${word} ist keine ganze Zahl über 0. Zum Beispiel: ${usage}.`,
   sides: ['links', 'rechts'],
   notInRange: (word, least, most) => `${word} ist keine ganze Zahl von ${least} bis ${most}.`,
-  standsAlone: (usage, rest) => `${usage} steht allein, deshalb geschieht nichts: tipp es ohne "${rest}".`,
+  standsAlone: (command, rest, instead) =>
+    `${command} steht allein, deshalb geschieht nichts: tipp ${instead === null ? `es ohne "${rest}"` : `${instead}, wenn das gemeint ist`}.`,
   unknownPlace: (word, usage, verb) =>
     `${word} ist keine Stelle, zu der es geht. Zum Beispiel: ${usage}; mehr mit help ${verb}.`,
   noSuchMark: (name, known) => `Eine Marke ${name} gibt es nicht. Marken: ${list(known)}.`,

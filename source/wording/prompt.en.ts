@@ -15,8 +15,8 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   sides: ['left', 'right'],
   notInRange: (word: string, least: number, most: number) =>
     `${word} is not a whole number from ${least} to ${most}.`,
-  standsAlone: (usage: string, rest: string) =>
-    `${usage} stands alone, so nothing is done: type it without "${rest}".`,
+  standsAlone: (command: string, rest: string, instead: string | null) =>
+    `${command} stands alone, so nothing is done: type ${instead === null ? `it without "${rest}"` : `${instead}, if you meant that`}.`,
   unknownPlace: (word: string, usage: string, verb: string) =>
     `${word} is not a place to go to. For example: ${usage}; type help ${verb} for more.`,
   noSuchMark: (name: string, known: readonly string[]) => `There is no mark ${name}. Marks: ${list(known)}.`,

@@ -152,8 +152,6 @@ export const slips = ({ list }: Amounts): SlipWords => ({
     part === 'cord'
       ? `Irgendwo in den Runden der Kordel, Schritt ${from} bis ${through}: miss sie, oder zähl: go round 40.`
       : `Irgendwo zwischen Schritt ${from} und ${through}, die Arbeit auf dem Schoß. Zähl: go stitch 23 beim Verbinden, go bar 5 in der Naht, go round 40 bei der Kordel.`,
-  takesNothing: (command, rest, instead) =>
-    `${command} steht allein, „${rest}“ bleibt unbeachtet${instead === null ? `: tippe ${command}.` : `. Gemeint ist vielleicht: ${instead}.`}`,
   nothingSeen: (words, yarns) =>
     `${list(words)} sagt nichts vom Bett. Die Garne hier sind ${list(yarns)}. Zum Beispiel: find left R10, carriage right.`,
   onTheWay: (kind, at, of) =>
@@ -166,5 +164,8 @@ export const slips = ({ list }: Amounts): SlipWords => ({
     'Das Bett ist zwischen zwei Stellen des Plans: back geht mit dem Verlassenen weiter, find und was du siehst zeigt einen anderen Weg, go sagt, wo die Arbeit ist.',
   leftBetween:
     'Aufgehört. So erwartet das Bett kein Schritt: back geht damit weiter; sonst tippe find und was du siehst.',
-  further: (row) => `Dort liegt ein Versehen, das behalten wurde: der Weg geht bis davor, zu Reihe ${row}.`,
+  further: (why, row) =>
+    why === 'kept'
+      ? `Dort liegt ein Versehen, das behalten wurde: der Weg geht bis davor, zu Reihe ${row}.`
+      : `Die Hilfsgarnreihen dort sind heraus: der Weg geht bis davor, zu Reihe ${row}.`,
 });

@@ -177,8 +177,6 @@ export const slips = ({ list }: Amounts) => ({
       ? `Somewhere in the rounds of the cord, steps ${from} to ${through}: measure it, or count: go round 40.`
       : `Somewhere from step ${from} to ${through}, with the work in the lap. Count: go stitch 23 in the graft, go bar 5 in the seam, go round 40 in the cord.`,
   /** A command with words behind it that it does not use. */
-  takesNothing: (command: string, rest: string, instead: string | null) =>
-    `${command} stands alone, and “${rest}” is not heeded${instead === null ? `: type ${command}.` : `. Meant may be: ${instead}.`}`,
   nothingSeen: (words: LeftOut, yarns: readonly string[]) =>
     `${list(words)} says nothing of the bench. The yarns here are ${list(yarns)}. For example: find left R10, carriage right.`,
   onTheWay: (kind: 'rip' | 'mend', at: number, of: number) =>
@@ -191,8 +189,10 @@ export const slips = ({ list }: Amounts) => ({
     'The bed is between two places of the plan: back goes on with what was left, find and what you see tells another way, go says where the work is.',
   leftBetween:
     'Left off. The bed is not what any step expects: back goes on with it; else type find and what you see.',
-  further: (row: number) =>
-    `A slip that was kept lies there, so the way goes on to before it, to row ${row}.`,
+  further: (why: 'kept' | 'waste', row: number) =>
+    why === 'kept'
+      ? `A mistake that was kept lies there, so the way goes on to before it, to row ${row}.`
+      : `The waste rows there are out, so the way goes on to before them, to row ${row}.`,
 });
 
 export type SlipWords = ReturnType<typeof slips>;

@@ -18,19 +18,13 @@ export interface ChatCommand {
 /** How it is typed: by its name alone where its words say no more. */
 export const usageOf = ({ name }: ChatCommand, { commands }: Words): string => commands[name].usage ?? name;
 
-/** A command of one word: what follows it is refused, since it would not be heeded. */
+/** A command of one word: what follows it is refused, since somebody who typed it meant something else. */
 export const plainIntent =
   (intent: Intent, command: string, instead: (rest: string) => string | null = () => null) =>
   (rest: string): Result<Intent, ChatFault> =>
     rest === ''
       ? succeed(intent)
       : fail({ code: 'chat/takes-nothing', command, rest, instead: instead(rest) });
-
-/** For what would surprise somebody who meant something else by the words behind it. */
-export const alone =
-  (usage: string, intent: Intent) =>
-  (rest: string): Result<Intent, ChatFault> =>
-    rest === '' ? succeed(intent) : fail({ code: 'chat/stands-alone', usage, rest });
 
 export const withText =
   (usage: string, make: (text: string) => Intent) =>

@@ -10,7 +10,7 @@ import {
   parseMeasured,
   parseWeigh,
 } from '../grammar/parse-measured.ts';
-import { alone, type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
+import { type ChatCommand, choice, plainIntent, withText } from './chat-command.ts';
 
 /** `discard`, `discard 2`; with `yes` behind it, it is meant. */
 function parseDiscard(rest: string): Result<Intent, ChatFault> {
@@ -136,21 +136,21 @@ export const keepCommands: readonly ChatCommand[] = [
     aliases: [],
     example: 'restore',
     follows: [],
-    parse: alone('restore', { kind: 'restore' }),
+    parse: plainIntent({ kind: 'restore' }, 'restore'),
   },
   {
     name: 'practice',
     aliases: ['practise'],
     example: 'practice',
     follows: [],
-    parse: alone('practice', { kind: 'practice' }),
+    parse: plainIntent({ kind: 'practice' }, 'practice'),
   },
   {
     name: 'new',
     aliases: [],
     example: 'new',
     follows: [],
-    parse: alone('new', { kind: 'new' }),
+    parse: plainIntent({ kind: 'new' }, 'new'),
   },
   {
     name: 'draw',
@@ -227,6 +227,6 @@ export const keepCommands: readonly ChatCommand[] = [
     aliases: ['exit', 'leave'],
     example: 'quit',
     follows: [],
-    parse: alone('quit', { kind: 'quit' }),
+    parse: plainIntent({ kind: 'quit' }, 'quit'),
   },
 ];

@@ -169,7 +169,6 @@ export type ChatFault =
       readonly most: number;
     }
   | { readonly code: 'chat/needs-more'; readonly usage: string }
-  | { readonly code: 'chat/stands-alone'; readonly usage: string; readonly rest: string }
   | {
       readonly code: 'chat/unknown-place';
       readonly word: string;

@@ -24,9 +24,11 @@ import { bedAtPlace } from './bed-at-place.ts';
 
 export interface RipBack {
   readonly fromDone: number;
-  /** Where it leads: before the place that was asked for where a kept slip lies across that. */
+  /** Where it leads: before the place that was asked for where a kept mistake lies across that, or waste that is gone. */
   readonly toDone: number;
   readonly askedDone: number;
+  /** Why it does not end there; null where it does. */
+  readonly goesOn: 'kept' | 'waste' | null;
   readonly steps: readonly HandStep[];
   /** Main-yarn rows left on the work. */
   readonly row: number;
@@ -51,6 +53,7 @@ export function ripBack(standing: Whereabouts, askedDone: number): Result<RipBac
     fromDone,
     toDone,
     askedDone,
+    goesOn: toDone === askedDone ? null : acrossKept(detours, askedDone) ? 'kept' : 'waste',
     steps,
     row: rowAt(job, toDone),
     irreversible: steps.filter((step) => step.irreversible !== null),
@@ -63,10 +66,12 @@ export const detoursBy = ({ mends }: Pick<Whereabouts, 'mends'>, done: number): 
     .flatMap(({ detour }) => (detour && detour.through <= done ? [detour] : []))
     .toSorted((a, b) => a.from - b.from);
 
+const acrossKept = (detours: readonly Detour[], asked: number): Detour | undefined =>
+  detours.findLast(({ from, through }) => from < asked && asked < through);
+
 /** In the middle of a kept slip no bed is the plan's, nor in waste that is gone: the way goes on to before it. */
 function startBefore(job: Job, detours: readonly Detour[], asked: number, from: number): number {
-  const within = detours.toReversed().find((detour) => detour.from < asked && asked < detour.through);
-  const to = within?.from ?? beforeGoneWaste(job, asked, from);
+  const to = acrossKept(detours, asked)?.from ?? beforeGoneWaste(job, asked, from);
   return to === asked ? asked : startBefore(job, detours, to, from);
 }
 
