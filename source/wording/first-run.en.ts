@@ -82,6 +82,12 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
       asIn: ['one', 'two'],
       show: (cords: 1 | 2): string => (cords === 1 ? 'one, tied in a bow' : 'two, to pull from both sides'),
     },
+    edges: {
+      label: 'edges',
+      ask: 'How many stitches move at each edge, with a tool of as many prongs? The mouth edge rolls inwards; with three it rolls less into the eyelets.',
+      show: (stitches: 1 | 2 | 3): string =>
+        `${counted.stitch(stitches)} at each edge${stitches === 3 ? ', so that the mouth rolls less' : ''}`,
+    },
   },
   contents: ({ girthCm, heightCm, thicknessCm, usual }: Contents & { readonly usual?: UsualThing }) => {
     const measures = [
@@ -128,7 +134,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `To knit: ${counted.stitch(stitches)}, ${counted.row(rows)} round and ${counted.shapingMove(shapings)}. They take ${needlesUsed} needles; the bed has ${needles}.`,
   haveReady: 'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.',
   restIsUsual:
-    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there; change cord two makes it two cords, to pull from both sides.',
+    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there; change cord two makes it two cords, to pull from both sides, and change edges 3 a mouth that rolls less.',
   wideAndDeep: (widthCm: number, depthCm: number) => `${length(widthCm)} wide and ${length(depthCm)} deep`,
   plan: (name: string, got: string, size: string) => `${name}: ${got}, sewn and lying flat, ${size}.`,
   planAndAsked: (name: string, got: string, asked: string) =>

@@ -85,8 +85,8 @@ function asKnittedLines({ asKnitted, brief }: Plan, words: Words): readonly stri
 }
 
 /** A bag planned from its yarn is in no brief yet. */
-const toKnitLines = ({ stitches, rows }: Plan, words: Words): readonly string[] =>
-  labelled(words.page.labels.write, words.page.writeSize(stitches, rows));
+const toKnitLines = ({ stitches, rows, brief }: Plan, words: Words): readonly string[] =>
+  labelled(words.page.labels.write, words.page.writeSize(stitches, rows, brief.boxedCm));
 
 function nearShapeLines({ nearShapes }: Omit<BagFromYarn, 'plan'>, words: Words): readonly string[] {
   const { orElse, nearShape } = words.plan;

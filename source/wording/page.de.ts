@@ -160,8 +160,8 @@ export const page = ({
     `sieh nach, wie weit die Oberkante der Maschenprobe seitlich steht, und schreib es als asideCm (0,1, wo sie gerade ist): ± ${left}`,
   asKnit: (widthCm, depthCm, state) =>
     `${length(widthCm)} breit und ${length(depthCm)} tief, ${stateWord(state)} wie die Maschenprobe`,
-  writeSize: (stitches, rows) =>
-    `"bag": {"stitches": ${stitches}, "rows": ${rows}} in die Vorgabe, um ihn zu stricken`,
+  writeSize: (stitches, rows, boxedCm) =>
+    `"bag": {"stitches": ${stitches}, "rows": ${rows}${boxedCm === 0 ? '' : `, "boxedCm": ${boxedCm.toFixed(1)}`}} in die Vorgabe, um ihn zu stricken`,
   smaller: 'kleiner',
   larger: 'größer',
   wideAndDeep: (width, depth) => `${width} breit und ${depth} tief`,

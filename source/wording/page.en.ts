@@ -183,8 +183,8 @@ export const page = ({
     `look how far the swatch's top edge stands aside, and write it as asideCm (0.1 where it is straight): ± ${left}`,
   asKnit: (widthCm: number, depthCm: number, state: RelaxedState) =>
     `${length(widthCm)} wide and ${length(depthCm)} deep, ${state} as the swatch was`,
-  writeSize: (stitches: number, rows: number) =>
-    `"bag": {"stitches": ${stitches}, "rows": ${rows}} into the brief to knit it`,
+  writeSize: (stitches: number, rows: number, boxedCm: number) =>
+    `"bag": {"stitches": ${stitches}, "rows": ${rows}${boxedCm === 0 ? '' : `, "boxedCm": ${boxedCm.toFixed(1)}`}} into the brief to knit it`,
   smaller: 'smaller',
   larger: 'larger',
   wideAndDeep: (width: string, depth: string) => `${width} wide and ${depth} deep`,

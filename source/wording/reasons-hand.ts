@@ -39,6 +39,30 @@ export const handReasons: readonly Reason[] = [
     source: commonPractice,
   },
   {
+    id: 'boxed',
+    names: (words: Words) => words.reasons.boxed.names,
+    rule: (words: Words) => words.reasons.boxed.rule,
+    formula: (words: Words) => words.reasons.boxed.formula,
+    here: ({ size, boxed }, words) =>
+      boxed
+        ? words.reasons.boxed.here(
+            size.widthCm,
+            size.depthCm,
+            boxed.baseDepthCm,
+            boxed.baseWidthCm,
+            boxed.sideCm,
+          )
+        : words.reasons.boxed.flat,
+    source: planeGeometry,
+  },
+  {
+    id: 'two-cords',
+    names: (words: Words) => words.reasons['two-cords'].names,
+    rule: (words: Words) => words.reasons['two-cords'].rule,
+    here: ({ cord, eyelets }, words) => words.reasons['two-cords'].here(cord.draws, eyelets.secondFrom),
+    source: commonPractice,
+  },
+  {
     id: 'eyelets',
     names: (words: Words) => words.reasons.eyelets.names,
     rule: (words: Words) => words.reasons.eyelets.rule,

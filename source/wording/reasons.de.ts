@@ -42,8 +42,8 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     rule: 'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
   },
   'edge-stitches': {
-    names: 'Randmaschen, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
-    rule: 'Der Decker hängt so viele Maschen um, wie er Spitzen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter.',
+    names: 'Randmaschen, Öffnung rollt sich, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
+    rule: 'Der Decker hängt so viele Maschen um, wie er Spitzen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter. Der Rand der Öffnung rollt sich nach innen; drei rollen sich weniger in die Lochmaschen als zwei, ein gedämpfter Rand noch weniger.',
     formula: 'Lochmasche = Nadel Nummer (Randmaschen + 1) vom neuen Rand',
   },
   feeder: {
@@ -101,6 +101,22 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     names: 'Naht, Nahtfaden, Matratzenstich, Querstege, Boden, zusammenziehen',
     rule: 'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
     formula: (endTailCm) => `Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
+  },
+  boxed: {
+    names: 'abgenähte Ecken, Ecken, Boden mit Ecken, Standboden',
+    rule: 'Jede Ecke wird flach gelegt, die Bodennaht auf dem Falz der Seite, und quer abgenäht. Das nimmt ringsum die halbe Tiefe des Bodens von der Höhe, und die ganze von der Breite.',
+    formula: 'Boden = Breite − Bodentiefe; Seite = Tiefe − die Hälfte davon',
+    here: (widthCm, depthCm, baseDepthCm, baseWidthCm, sideCm) =>
+      `${length(widthCm)} − ${length(baseDepthCm)} = ${length(baseWidthCm)}; ${length(depthCm)} − ${length(baseDepthCm)} / 2 = ${length(sideCm)}`,
+    flat: 'flach, ohne abgenähte Ecken: bag.boxedCm in der Vorgabe gibt ihm einen Boden',
+  },
+  'two-cords': {
+    names: 'zwei Kordeln, zweite Kordel, beide Seiten',
+    rule: 'Die zweite Kordel läuft durch dieselben Löcher, hinein, wo die erste herauskommt, und beginnt und endet gegenüber. Eine allein lässt die Lücke bei ihren Enden offen und zieht den Beutel zur Seite; zwei schließen ihn von beiden Seiten.',
+    here: (draws, secondFrom) =>
+      draws === 2
+        ? `zwei, die zweite zuerst durch Lochmasche ${secondFrom ?? ''} hinein`
+        : 'eine Kordel; cord.draws 2 in der Vorgabe macht zwei daraus',
   },
   eyelets: {
     names: 'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',

@@ -40,8 +40,8 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
     rule: 'The needle that a decrease has emptied goes out of work. Left working, the next pass would begin a stray stitch on it.',
   },
   'edge-stitches': {
-    names: 'edge stitches, prongs, two edge stitches, transfer tool',
-    rule: 'The tool moves as many stitches as it has prongs. They make a firm edge above the eyelets: the hole comes on the needle behind them.',
+    names: 'edge stitches, mouth rolls, rolling mouth, prongs, two edge stitches, transfer tool',
+    rule: 'The tool moves as many stitches as it has prongs. They make a firm edge above the eyelets: the hole comes on the needle behind them. The edge of the mouth rolls inwards; three roll less into the eyelets than two, and a pressed or steamed edge less still.',
     formula: 'eyelet = needle number (edge stitches + 1) from the new edge',
   },
   feeder: {
@@ -100,6 +100,22 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
     names: 'seam, seam tail, mattress seam, bars, bottom, draw up',
     rule: 'Half of the rows face the other half, one bar to a row. The thread goes there and back between the edges: twice the seam, and some to hold. Drawn up every 6 to 8 bars it lies even.',
     formula: (endTailCm: number) => `bars = rows round / 2; tail = 2 × width + ${length(endTailCm)}`,
+  },
+  boxed: {
+    names: 'boxed corners, boxed bottom, base, corners',
+    rule: 'Each corner is laid flat, the bottom seam on the fold of the side, and sewn across. That takes half the depth of the base off the height all round, and the whole depth off the width.',
+    formula: 'base = width − depth of the base; side = depth − half of that',
+    here: (widthCm: number, depthCm: number, baseDepthCm: number, baseWidthCm: number, sideCm: number) =>
+      `${length(widthCm)} − ${length(baseDepthCm)} = ${length(baseWidthCm)}; ${length(depthCm)} − ${length(baseDepthCm)} / 2 = ${length(sideCm)}`,
+    flat: 'flat, with no corners sewn across: bag.boxedCm in the brief gives it a base',
+  },
+  'two-cords': {
+    names: 'two cords, two draws, second cord, both sides',
+    rule: 'The second cord goes through the same holes, in where the first comes out, and begins and ends half-way round. One cord alone leaves the gap at its own ends open and pulls the bag aside; two close it from both sides.',
+    here: (draws: 1 | 2, secondFrom: number | null) =>
+      draws === 2
+        ? `two, the second first in through eyelet ${secondFrom ?? ''}`
+        : 'one cord; cord.draws 2 in the brief makes it two',
   },
   eyelets: {
     names: 'eyelets, holes, even number of holes, leave empty, in work and empty, one out, increase, gain',

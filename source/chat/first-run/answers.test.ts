@@ -14,7 +14,7 @@ import { formatInterviewFault } from './faults.ts';
 import { questions, valuesOf, withAnswer } from './questions.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
-import { readCords, readStripes } from './read-stripes.ts';
+import { readCords, readEdges, readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { readOtherYarns, readYarn } from './read-yarn.ts';
 import { examplesOf } from './say.ts';
@@ -161,6 +161,14 @@ describe('a yarn', () => {
     expect(taken(readOtherYarns('mint'))).toMatchObject([{ name: 'mint' }]);
   });
 });
+
+it.each([
+  ['3', 3],
+  ['three stitches', 3],
+  ['zwei Maschen', 2],
+  ['4', notUnderstood],
+  ['3 rows', notUnderstood],
+])('reads the edge stitches from %j', (line, edges) => expect(taken(readEdges(line))).toEqual(edges));
 
 it.each([
   ['two', 2],
@@ -352,8 +360,8 @@ describe('answers that only a gauge turns into numbers', () => {
     expect(broad).toEqual(['plum', 'sand', 'mint', 'sand']);
   });
 
-  it('two cords and a boxed bottom stand in the brief', () => {
-    const plan = madeOf({ swatch, size: '14 by 18 boxed 5', cord: 'two' });
-    expect([plan.brief.boxedCm, plan.cord.draws]).toEqual([5, 2]);
+  it('two cords, three edge stitches and a boxed bottom stand in the brief', () => {
+    const plan = madeOf({ swatch, size: '14 by 18 boxed 5', cord: 'two', edges: '3' });
+    expect([plan.brief.boxedCm, plan.cord.draws, plan.brief.edgeStitches]).toEqual([5, 2, 3]);
   });
 });

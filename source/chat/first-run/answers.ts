@@ -31,6 +31,8 @@ export interface Values {
   readonly slant: SlantAnswer;
   /** Cords to draw the bag shut with. */
   readonly cord: 1 | 2;
+  /** Stitches that move at each edge. */
+  readonly edges: 1 | 2 | 3;
 }
 
 /** A size; what goes in; as deep as the needles of the bed allow in one hanging; or the counts themselves. */
@@ -67,10 +69,11 @@ export const questionIds = [
   'stripes',
   'slant',
   'cord',
+  'edges',
 ] as const satisfies readonly QuestionId[];
 
 /** Never asked, since what is usual does for nearly all: answered by `change` alone. */
-export const unasked: ReadonlySet<QuestionId> = new Set(['cord']);
+export const unasked: ReadonlySet<QuestionId> = new Set(['cord', 'edges']);
 
 /** An answer as it was typed, with the length that bare numbers meant; an empty line takes what is usual. */
 export interface Given {

@@ -43,6 +43,7 @@ export function usualValue<Id extends QuestionId>(
     stripes: () => [2, 2],
     slant: () => ({ everyRows: 2 }),
     cord: () => 1,
+    edges: () => 2,
   };
   return usual[id]();
 }
@@ -81,13 +82,14 @@ type KnownYarn = ReturnType<typeof yarnsOf>[number];
 
 /** The answers as a brief that can be read, where some of them stand for numbers that only a gauge gives. */
 function askedBrief(values: Values, yarns: readonly KnownYarn[]) {
-  const { name, size, bed, stripes, slant, cord } = values;
+  const { name, size, bed, stripes, slant, cord, edges } = values;
   const rowsOf = (i: number): number => (isRows(stripes) ? (stripes[i] ?? stripes.at(-1) ?? 2) : 2);
   return {
     name,
     bed,
     swatch: values.swatch ?? { ...usualSwatch(bed.pitchMm), guess: true },
     bag: bagOf(size),
+    edgeStitches: edges,
     shapeEveryRows: 'everyRows' in slant ? slant.everyRows : 2,
     yarns: Object.fromEntries(
       yarns.map(({ name: yarn, isUsualLength: _, ...known }) => [yarn, withoutNull(known)]),

@@ -96,6 +96,7 @@ function notUnderstood(
     case 'slant':
       return words.firstRun.give.slant;
     case 'cord':
+    case 'edges':
     case 'name':
     case 'first':
     case 'second':

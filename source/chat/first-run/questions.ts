@@ -16,7 +16,7 @@ import { readKept } from './kept-answers.ts';
 import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
 import { readSize } from './read-size.ts';
-import { readCords, readSlant, readStripes } from './read-stripes.ts';
+import { readCords, readEdges, readSlant, readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';
 import { nameIn, readOtherYarns, readYarn } from './read-yarn.ts';
 import { labelOf } from './say.ts';
@@ -39,6 +39,7 @@ export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = 
   stripes: { aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
   slant: { aliases: ['angle', 'shaping'], term: 'shaping-move', read: readSlant },
   cord: { aliases: ['cords', 'draws'], term: 'cord', read: readCords },
+  edges: { aliases: ['edge', 'mouth', 'rand', 'prongs'], term: 'edge-stitches', read: readEdges },
 };
 
 export const readAnswer = <Id extends QuestionId>(

@@ -1,7 +1,7 @@
-/** What the bag looks like: its stripes, how steep they stand, and the cords it is drawn shut with. */
+/** What the bag looks like: its stripes, how steep they stand, the cords it is drawn shut with, and its edges. */
 import { type ShapeEveryRows, shapeIntervals } from '../../planning/slant.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
-import { isLength, readAmounts, toCm } from './amounts.ts';
+import { isLength, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, SlantAnswer, StripesAnswer, Values } from './answers.ts';
 
 const beside = ['and', 'then', 'each', 'und', 'dann', 'je'];
@@ -75,4 +75,27 @@ export function readCords(line: string): Result<Values['cord'], AnswerFault> {
   return cord === undefined
     ? fail({ code: 'first-run/not-understood', question: 'cord', word: words[0] ?? null })
     : succeed(cord);
+}
+
+const edges: ReadonlyMap<string, Values['edges']> = new Map([
+  ['one', 1],
+  ['eine', 1],
+  ['two', 2],
+  ['zwei', 2],
+  ['three', 3],
+  ['drei', 3],
+]);
+
+/** `3`, `three`, `3 stitches`. */
+export function readEdges(line: string): Result<Values['edges'], AnswerFault> {
+  const { amounts, others } = readAmounts(line);
+  const [one, more] = amounts;
+  const words = others.filter((word) => unitOf(word) !== 'stitches');
+  const said = words.length === 1 && !one ? edges.get(words[0] ?? '') : undefined;
+  const isCount = words.length === 0 && one && !more && (one.unit === null || one.unit === 'stitches');
+  const counted = isCount ? [...edges.values()].find((count) => count === one.value) : undefined;
+  const count = said ?? counted;
+  return count === undefined
+    ? fail({ code: 'first-run/not-understood', question: 'edges', word: words[0] ?? null })
+    : succeed(count);
 }

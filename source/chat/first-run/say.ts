@@ -100,6 +100,12 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
     asIn: (_, words: Words) => words.firstRun.questions.cord.asIn,
     show: ({ cord }, words: Words) => words.firstRun.questions.cord.show(cord),
   },
+  edges: {
+    label: (words: Words) => words.firstRun.questions.edges.label,
+    ask: (_, words: Words) => words.firstRun.questions.edges.ask,
+    asIn: () => ['2', '3'],
+    show: ({ edges }, words: Words) => words.firstRun.questions.edges.show(edges),
+  },
 };
 
 export const labelOf = (id: QuestionId, words: Words): string => wordings[id].label(words);
