@@ -135,6 +135,47 @@ describe('a bag for what goes inside', () => {
   });
 });
 
+describe('a bag with a boxed bottom for what goes inside', () => {
+  it('goes round it, stands it on its base and closes over it, and no bag of fewer rows or stitches would', () => {
+    fc.assert(
+      fc.property(sizedBrief('contents'), fc.double({ min: 0.5, max: 15, noNaN: true }), (file, boxedCm) => {
+        const read = readBrief({ ...file, bag: { ...file.bag, boxedCm } });
+        if (!read.ok) throw new Error(JSON.stringify(read.fault));
+        const plan = planBag(read.value);
+        if (!plan.ok) {
+          expect(plan.fault.code).toBe('plan/bed-too-short');
+          return;
+        }
+        const { rows, stitches, brief } = plan.value;
+        if (brief.bag.by !== 'contents') throw new Error('planned by another wish');
+        const { girthCm, heightCm, easePercent } = brief.bag;
+        const told: SizedBrief['bag'] = file.bag;
+        const thickCm = told.contents?.thicknessCm ?? boxedCm;
+        const ease = 1 + easePercent / 100;
+        // A box so thick and so far round is as long as this; nothing of that girth and thickness is shorter, nor shorter than thick.
+        const longCm = Math.max(girthCm / 2 - thickCm, thickCm);
+        const stands = (widthCm: number): boolean =>
+          widthCm - boxedCm > longCm - hair ||
+          (boxedCm > longCm - hair && widthCm - boxedCm > thickCm - hair);
+        const holds = (choice: number): boolean => {
+          const widthCm = flatWidthCm(file, choice);
+          return widthCm > (girthCm / 2) * ease - hair && stands(widthCm);
+        };
+        const closesOver = (choice: number): boolean =>
+          acrossCm(file, rows, choice - 1 - file.edgeStitches - 0.5) >
+          heightCm * ease + Math.max(thickCm, boxedCm) - hair;
+        expect(rows).toBe(allRows(file, girthCm + boxedCm + thickCm).find(holds));
+        expect(closesOver(stitches)).toBe(true);
+        for (let fewer = stitches - 1; fewer >= 2 * file.edgeStitches + 2; fewer--)
+          expect(closesOver(fewer)).toBe(false);
+        const isNarrow = plan.value.warnings.some(({ code }) => code === 'plan/base-too-narrow');
+        expect(isNarrow).toBe(thickCm > boxedCm);
+      }),
+      { numRuns: tries(400) },
+    );
+  });
+});
+
 describe('the neighbours of a bag', () => {
   it('are one repeat down and up, and lie on both sides of it', () => {
     overPlans('size', 300, ({ rows, neighbours, size }, file) => {
