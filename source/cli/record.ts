@@ -1,8 +1,8 @@
 import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, recordOf, typicalRowMinutes } from '../journal/record.ts';
-import type { Recording } from '../journal/recording.ts';
+import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/used-yarn.ts';
-import { formatRecord, lastInstant, lastSession, sayAnother } from '../wording/record.ts';
+import { formatRecord, sayAnother } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { planJson } from './plan-json.ts';

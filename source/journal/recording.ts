@@ -1,4 +1,5 @@
 import type { Session } from '../session/session.ts';
+import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Entry } from './entry.ts';
 import type { JournalFault } from './fault.ts';
@@ -26,4 +27,16 @@ export function readRecording(bytes: Uint8Array): Result<Recording, JournalFault
   if (fault) return fail(fault);
   if (!start || !state) return fail({ code: 'journal/no-header' });
   return succeed({ header: state.header, start: start.session, frames, finished: state.finished });
+}
+
+/** The session as the recording leaves it. */
+export const lastSession = ({ frames, start }: Recording): Session => frames.at(-1)?.session ?? start;
+
+/** When the last thing recorded happened; ISO 8601 in UTC. */
+export function lastInstant({ header, frames }: Recording): string {
+  let ms = Date.parse(header.startedAt);
+  for (const { entry } of frames) {
+    ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
+  }
+  return instantOf(ms);
 }

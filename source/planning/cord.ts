@@ -9,6 +9,13 @@ import { cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
 import { endTailCm } from './tails.ts';
 
+/**
+ * Published limits for cords on toys for the very young, in cm: 220 mm for a free cord that can form a noose and 380 mm round
+ * a noose, stretched by 25 N (EN 71-1:2005+A8:2009, 5.4 b and c; later editions changed the clause). What compares is the
+ * cord's free end and the loop that it makes drawn or tied, not the mouth. This bag is no toy, and local rules decide.
+ */
+export const toyCordLimits = { freeCordCm: 22, loopCm: 38 };
+
 /** Of each cord, where there are two. */
 export interface CordPlan {
   readonly draws: 1 | 2;

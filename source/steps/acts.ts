@@ -78,6 +78,10 @@ export const acts: Readonly<Record<Act['kind'], ActFacts>> = {
   tie: { ...plain, hazard: 'cord' },
 };
 
+/** What could hurt at this step; of two cords the last one tied says it for both. */
+export const hazardAt = ({ act }: Step): Hazard | null =>
+  act.kind === 'tie' && act.draw === 'first' ? null : acts[act.kind].hazard;
+
 export function isGuarded({ act, moves }: Step): boolean {
   if (moves.some(({ move }) => move === 'cut')) return true;
   const how = acts[act.kind].guarded;

@@ -1,23 +1,16 @@
-/**
- * Cautions, each at the step where it matters, and all of them on one page (common practice). Cord limits for toys for the
- * very young: 220 mm for a free cord that can form a noose and 380 mm round a noose, stretched by 25 N
- * (EN 71-1:2005+A8:2009, 5.4 b and c; later editions changed the clause). What compares is the cord's free end and the loop
- * that it makes drawn or tied, not the mouth. This bag is no toy, and local rules decide.
- */
+/** Cautions, each at the step where it matters (`steps/acts.ts`), and all of them on one page (common practice). */
+import { toyCordLimits } from '../planning/cord.ts';
 import type { Plan } from '../planning/plan.ts';
 import { irreversibleOf } from '../session/mend/mend.ts';
 import { exhaustive } from '../shared/result.ts';
-import { acts } from '../steps/acts.ts';
+import { hazardAt } from '../steps/acts.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import type { Words } from './words.ts';
 
-/** Published limits for cords on toys for the very young, in cm (EN 71-1:2005+A8:2009, 5.4). */
-export const toyCordLimits = { freeCordCm: 22, loopCm: 38 };
-
 /** What could hurt at this step and how to keep clear of it; null where nothing new does. */
 export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
-  const { hazard } = acts[step.act.kind];
+  const hazard = hazardAt(step);
   switch (hazard) {
     case null:
       return null;
@@ -30,8 +23,7 @@ export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
     case 'steam':
       return words.prompt.cautions.steam;
     case 'cord':
-      // Of two cords the last one tied says it for both.
-      return step.act.kind === 'tie' && step.act.draw === 'first' ? null : cordCaution(plan, words);
+      return cordCaution(plan, words);
     default:
       return exhaustive(hazard);
   }

@@ -2,11 +2,11 @@
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase, usualPace } from '../journal/pace.ts';
 import { colourRuns } from '../planning/colour-run.ts';
+import { toyCordLimits } from '../planning/cord.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm, endTailCm, ravelEndCm } from '../planning/tails.ts';
 import { layOutJob } from '../steps/job.ts';
-import { toyCordLimits } from './cautions.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { fabricLines } from './page-fabric.ts';

@@ -1,6 +1,7 @@
 /** Why the hand work is done so, how long its tails are, and why a caution is given. */
+
+import { toyCordLimits } from '../planning/cord.ts';
 import { endTailCm } from '../planning/tails.ts';
-import { toyCordLimits } from './cautions.ts';
 import { commonPractice, formatFine, planeGeometry, type Reason, ruleOfThumb } from './reason.ts';
 import type { Words } from './words.ts';
 

@@ -1,9 +1,8 @@
 /** The record of a bag: the time it took, what it was made of, and what another one needs. */
 import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
-import type { Recording } from '../journal/recording.ts';
+import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
-import { instantOf } from '../shared/instant.ts';
 import { forShell } from '../shared/plain-text.ts';
 import { formatDuration } from './logs.ts';
 import { measuredLines, weighedLines } from './measured.ts';
@@ -13,18 +12,6 @@ import { sizeLines, stripeLines } from './page-size.ts';
 import { costLines, yarnLines } from './page-yarn.ts';
 import { sayPhase } from './steps.ts';
 import type { Words } from './words.ts';
-
-/** The session as the recording leaves it. */
-export const lastSession = ({ frames, start }: Recording): Session => frames.at(-1)?.session ?? start;
-
-/** When the last thing recorded happened; ISO 8601 in UTC. */
-export function lastInstant({ header, frames }: Recording): string {
-  let ms = Date.parse(header.startedAt);
-  for (const { entry } of frames) {
-    ms = entry.event.do === 'resume' ? Date.parse(entry.event.at) : ms + entry.afterMs;
-  }
-  return instantOf(ms);
-}
 
 /** At most `pageWidth` columns wide. */
 export function formatRecord(recording: Recording, record: BagRecord, words: Words): string {
