@@ -5,7 +5,8 @@ import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
-import type { SheetOptions } from '../../source/sheet/page/options.ts';
+import { papers, type SheetOptions } from '../../source/sheet/page/options.ts';
+import { sheetOf } from '../../source/sheet/page/pages.ts';
 import { sheetHtml, ticksHash, ticksScript } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
@@ -93,6 +94,12 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
 });
 
 describe('the dice bag, counted by hand', () => {
+  it.each(['a4', 'letter'] as const)('has a page for each place of work, on %s', (paper) => {
+    const plan = demoPlan('dice-bag');
+    const { pages } = sheetOf(plan, plain(plan), papers[paper].heightMm);
+    expect(pages.map(({ place }) => place)).toEqual(['desk', 'machine', 'lap']);
+  });
+
   // 46 stitches and 31 moves cover 77 of 150 needles: 36 stay free at the left, L75 to L40, so the edges end at L39 after the last
   // move and begin 31 needles right of there, at L8–R38; after each stripe of 2 rows they stand one needle further left.
   it('lists rows and the edges after them stripe by stripe, the last row grafted', () => {
