@@ -1,9 +1,10 @@
 /** `slantwise check` on logs that are sound, cut off, and damaged: exit status, and what is said. */
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { slantwise } from '../tools/slantwise.ts';
+import { emptyFolder, hermetic, slantwise } from '../tools/slantwise.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-check-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -38,4 +39,21 @@ describe('check', () => {
     const saved = readdirSync(folder).find((name) => /^damaged.*sound/.test(name)) ?? '';
     expect(readFileSync(join(folder, saved), 'utf8').split('\n')).toHaveLength(10);
   });
+
+  it.skipIf(process.platform === 'win32')(
+    'tells a way on that can be pasted into a shell, whatever the folder is called',
+    () => {
+      const home = emptyFolder();
+      const odd = join(home, 'Application Support; touch X; $(touch X) \'and "more');
+      mkdirSync(odd);
+      const path = join(odd, 'bag.jsonl');
+      writeFileSync(path, log.toString().split('\n').toSpliced(9, 1).join('\n'));
+      const { stderr } = slantwise(['--log', path], { home });
+      const [, way = ''] = /: (slantwise --log .*)\n$/.exec(stderr) ?? [];
+      const script = `slantwise() { '${process.execPath}' dist/cli.js "$@" </dev/null; }; ${way}`;
+      const env = { ...hermetic(home), LANG: 'C.UTF-8' };
+      expect(execFileSync('bash', ['-c', script], { encoding: 'utf8', env })).toContain('Token pouch again.');
+      expect(readdirSync('.')).not.toContain('X');
+    },
+  );
 });

@@ -39,7 +39,9 @@ const inFolder = (folder: string, names: RegExp): readonly string[] =>
 
 /** Every command with every place that it reads from; `work` also reads what is typed. */
 function runs({ folder }: Place): readonly (readonly string[])[] {
-  const logs = inFolder(folder, /\.jsonl$/);
+  const logs = inFolder(folder, /^(hostile|yarn|held)\.jsonl$/);
+  /** Of a log that is refused each command says the same. */
+  const refused = inFolder(folder, /^(name|program|unknown)\.jsonl$/);
   const briefs = inFolder(folder, /\.json$/);
   const inName = hostile.replaceAll('\0', '');
   return [
@@ -53,6 +55,12 @@ function runs({ folder }: Place): readonly (readonly string[])[] {
       ['--log', log],
       ['work', '--json', '--log', log],
       ['work', '--like', log],
+    ]),
+    ...refused.flatMap((log) => [
+      ['replay', log],
+      ['check', log, '--json'],
+      ['--log', log],
+      ['work', '--json', '--log', log],
     ]),
     ...briefs.flatMap((brief) => [['plan', brief], ['plan', brief, '--json'], [brief]]),
     ...inFolder(folder, /^(dial|brief-name)\.json$/).flatMap((brief) => [
@@ -76,6 +84,16 @@ function runs({ folder }: Place): readonly (readonly string[])[] {
     ['plan', 'demo/dice-bag.json', `--${inName}`],
     ['completion', inName],
     ['replay', 'demo/token-pouch.jsonl', '--speed', inName],
+    ['rename', inName, inName],
+    ['rename', '1', inName],
+    ['discard', inName],
+    ['discard', '1', '--yes'],
+    ['restore', inName],
+    ['restore'],
+    ['party', ...briefs],
+    ['party', join(folder, 'brief-name.json'), join(folder, 'dial.json')],
+    ['shelf'],
+    ['shelf', '--json'],
     ['bags'],
     ['bags', '--json'],
     ['new', '--plain'],
