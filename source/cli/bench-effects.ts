@@ -10,6 +10,7 @@ import { recordOf } from '../journal/record.ts';
 import type { Announce } from '../screen/bench/announce.ts';
 import type { BenchMessage, BenchStore, ShelfWish } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
+import type { BeforeShown } from '../screen/parts/before-shown.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { sayBagEnd } from '../wording/bag-end.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
@@ -55,15 +56,24 @@ function tellTakenOver(log: SessionLog, send: (message: BenchMessage) => void, w
   if (text !== null) send({ is: 'told', lines: [{ tone: 'caution', text }] });
 }
 
-export const benchEffects = (log: SessionLog, announce: Announce): BenchEffects => ({
-  record: ({ command }, send, { words }) => {
-    const recorded = log.append(command);
+export const benchEffects = (
+  log: SessionLog,
+  announce: Announce,
+  beforeShown: BeforeShown,
+): BenchEffects => ({
+  record: ({ command }, send, { words, saving }) => {
+    const recorded = log.begin(command);
     // The bench has carried the same command out on the same session.
     if (!recorded.ok) throw new Error(`the log refuses what the bench has done: ${recorded.fault.code}`);
-    send({ is: 'recorded', atMs: systemClock.now().getTime(), saving: log.status });
-    tellTakenOver(log, send, words);
+    // What came of it is told before any of it is shown.
+    send({ is: 'recorded', atMs: systemClock.now().getTime(), saving });
+    beforeShown.later(() => {
+      send({ is: 'saving', saving: log.settle() });
+      tellTakenOver(log, send, words);
+    });
   },
-  announce: ({ why }, _, state) => announce(state, why),
+  // Nor is it heard before it is on disk.
+  announce: ({ why }, _, state) => beforeShown.later(() => announce(state, why)),
   'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: log.retry() }),
   'load-language': async ({ setting }, send) =>
     send({ is: 'language', setting, language: await speakIn(setting) }),

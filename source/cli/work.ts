@@ -8,6 +8,7 @@ import { type BenchState, type BenchStore, type Leaving, startBench } from '../s
 import { createBenchStore } from '../screen/bench/bench-store.ts';
 import { runPlain } from '../screen/bench/run-plain.ts';
 import { createSpeech, type SpeechTrouble } from '../screen/bench/speech.ts';
+import { atOnce, type BeforeShown, createBeforeShown } from '../screen/parts/before-shown.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
@@ -44,7 +45,8 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   const announce: Announce = options.json
     ? () => undefined
     : createAnnouncer({ speech, write: (text) => process.stdout.write(text) });
-  const store = await benchFor(log, options, announce);
+  const beforeShown = options.source === null ? createBeforeShown() : atOnce;
+  const store = await benchFor(log, options, announce, beforeShown);
   const stopSaving = keepSaving(log, store);
   let hangs = (): boolean => false;
   const onShown = (): void =>
@@ -55,7 +57,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   let lost: string | null = null;
   let end: number | Onward = exitCodes.input;
   try {
-    end = await guide(store, options, onShown);
+    end = await guide(store, options, beforeShown.now, onShown);
   } finally {
     speech.stop();
     stopSaving();
@@ -72,7 +74,12 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
   return end;
 }
 
-async function benchFor(log: SessionLog, options: BenchOptions, announce: Announce): Promise<BenchStore> {
+async function benchFor(
+  log: SessionLog,
+  options: BenchOptions,
+  announce: Announce,
+  beforeShown: BeforeShown,
+): Promise<BenchStore> {
   const { settings } = options;
   const language = await speakIn(settings.language);
   const words = wordsIn(language, unitsFor(settings.units));
@@ -80,7 +87,7 @@ async function benchFor(log: SessionLog, options: BenchOptions, announce: Announ
   const lines = answer(...welcome(log, options, words));
   return createBenchStore(
     startBench({ session, settings, language, words, saving, lines }),
-    benchEffects(log, announce),
+    benchEffects(log, announce, beforeShown),
   );
 }
 
@@ -119,6 +126,7 @@ const notesBefore = ({ session }: SessionLog, { like, words }: BenchOptions): re
 async function guide(
   store: BenchStore,
   { source, json }: BenchOptions,
+  beforeShown: () => void,
   onShown: () => void,
 ): Promise<number | Onward> {
   if (source !== null) {
@@ -129,7 +137,7 @@ async function guide(
   }
   prepareScreen();
   const { runBench } = await import('../screen/bench/run-bench.tsx');
-  const bench = runBench(store);
+  const bench = runBench(store, beforeShown);
   setImmediate(onShown);
   return endOf(await bench);
 }

@@ -42,6 +42,8 @@ export class JournalThread implements LogFile {
   #asked = 1;
   /** It was waited for in vain; nothing is waited for until all is answered. */
   #isStuck = false;
+  /** Something was asked, and not waited for yet. */
+  #isUnheard = false;
   /** Lines given since all was saved. */
   #lines: number;
   #answer: Answer;
@@ -68,6 +70,7 @@ export class JournalThread implements LogFile {
   }
 
   get status(): SaveStatus {
+    if (this.#isUnheard) this.#settle();
     const { status } = this.#last();
     if (!this.#isStuck) return status;
     return { state: 'unsaved', waiting: this.#lines, trouble: 'no-answer', slowFlushMs: status.slowFlushMs };
@@ -77,12 +80,11 @@ export class JournalThread implements LogFile {
     return this.#last().tornPath;
   }
 
-  append(line: string): SaveStatus {
+  append(line: string): void {
     this.hear();
     this.#held.add(new TextEncoder().encode(line));
     this.#lines++;
     this.#ask({ ask: 'append', line });
-    return this.status;
   }
 
   save(): SaveStatus {
@@ -105,6 +107,7 @@ export class JournalThread implements LogFile {
 
   close(): void {
     this.#ask({ ask: 'close' });
+    this.#settle();
   }
 
   /** Takes in what has been answered. */
@@ -121,6 +124,11 @@ export class JournalThread implements LogFile {
     this.#port.postMessage(request);
     this.#asked++;
     waiting.add(this);
+    this.#isUnheard = true;
+  }
+
+  #settle(): void {
+    this.#isUnheard = false;
     if (this.#isStuck) this.hear();
     else this.#wait();
   }

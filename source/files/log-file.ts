@@ -5,11 +5,12 @@ import type { Lock } from './lock.ts';
 
 export interface LogFile {
   readonly path: string;
+  /** How it stands with all lines added so far: waits for those of which nothing has been heard yet. */
   readonly status: SaveStatus;
   /** Where a torn last line was moved to; null where there was none. */
   readonly tornPath: string | null;
-  /** Adds a line and saves it, and whatever was waiting. When this returns `saved`, it is on disk. */
-  readonly append: (line: string) => SaveStatus;
+  /** Adds a line, and has it saved with whatever was waiting. When `status` is then `saved`, it is on disk. */
+  readonly append: (line: string) => void;
   /** Tries to bring what is waiting to disk. */
   readonly save: () => SaveStatus;
   /** Writes the whole log to a new file, to go on there; this one stays open. */

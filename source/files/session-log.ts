@@ -65,11 +65,24 @@ export class SessionLog {
    * session has moved on all the same. Costs the same at any length of the log.
    */
   readonly append = (command: Command): Result<Session, SessionFault> => {
+    const done = this.begin(command);
+    this.settle();
+    return done;
+  };
+
+  /** Carries out a command, and has it written while other things are done; `settle` tells what came of that. */
+  begin(command: Command): Result<Session, SessionFault> {
     const done = this.#record(command);
     if (!done.ok) return done;
     this.#markFinished();
     return succeed(this.session);
-  };
+  }
+
+  /** Waits for all that was begun. */
+  settle(): SaveStatus {
+    this.#saveBeside();
+    return this.status;
+  }
 
   /** Tries again to save what is waiting. */
   retry(): SaveStatus {
@@ -104,6 +117,7 @@ export class SessionLog {
   resume(): void {
     this.#record({ do: 'resume', at: instantOf(this.#clock.now().getTime()) });
     this.#markFinished();
+    this.settle();
   }
 
   /** Ends the sitting. `unsaved` means that something would be lost: then nothing is let go of yet, so save elsewhere first, or `close`. */
@@ -126,7 +140,6 @@ export class SessionLog {
     this.#lastMs = nowMs;
     this.#state = written.value.state;
     this.#file.append(written.value.line);
-    this.#saveBeside();
     return succeed(this.session);
   }
 

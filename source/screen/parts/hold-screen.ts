@@ -20,6 +20,8 @@ type HeldStore<End, State extends ScreenState<End>> = Pick<
 export interface Held<End, State extends ScreenState<End>> {
   readonly store: HeldStore<End, State>;
   readonly screen: ReactNode;
+  /** What has to be done before anything more is shown. */
+  readonly beforeShown?: () => void;
   /** How the screen ends when a signal ends it, or the terminal goes away. */
   readonly interrupted: End;
   /** Whether repeats and releases of keys are wanted. */
@@ -51,7 +53,7 @@ export async function holdScreen<End, State extends ScreenState<End>>(
     reader.reportKinds(wantsKinds(store.get()));
     if (store.get().end !== null) unmount();
   });
-  const output = screenOutput(process.stdout);
+  const output = screenOutput(process.stdout, held.beforeShown);
   // Before Ink hears of it: what was drawn for another width cannot be erased line by line.
   process.stdout.on('resize', output.clearWindow);
   for (const signal of endingSignals) process.on(signal, interrupt);

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../../../test/tools/tries.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
+import { createBeforeShown } from './before-shown.ts';
 import { changesFrom, screenOutput } from './screen-output.ts';
 import { cellsIn, rowChange } from './styled-cells.ts';
 
@@ -86,7 +87,7 @@ describe('what differs', () => {
 it('draws anew in a window that was cleared', () => {
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
-  const output = screenOutput(stream as unknown as NodeJS.WriteStream, (action) => action());
+  const output = screenOutput(stream as unknown as NodeJS.WriteStream, undefined, (action) => action());
   output.draw('a\nb\n', '', 'a\nc\n');
   output.clearWindow();
   output.draw('a\nc\n', '', 'a\nc\n');
@@ -97,7 +98,9 @@ it('writes when the input has been looked at, all at once and in order, and noth
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
   const looks: (() => void)[] = [];
-  const output = screenOutput(stream as unknown as NodeJS.WriteStream, (action) => looks.push(action));
+  const output = screenOutput(stream as unknown as NodeJS.WriteStream, undefined, (action) =>
+    looks.push(action),
+  );
   const frame = (before: string, now: string): void => {
     output.write('\x1b[?2026h');
     output.draw(before, '', now);
@@ -114,10 +117,22 @@ it('writes when the input has been looked at, all at once and in order, and noth
   expect(written).toHaveLength(1);
 });
 
+it('has done what must be done before anything is shown', () => {
+  const done: string[] = [];
+  const stream = { rows: 24, write: () => done.push('shown') };
+  const { later, now } = createBeforeShown();
+  const output = screenOutput(stream as unknown as NodeJS.WriteStream, now, () => undefined);
+  output.draw('a\n', '', 'b\n');
+  later(() => done.push('on disk'));
+  expect(done).toEqual([]);
+  output.flush();
+  expect(done).toEqual(['on disk', 'shown']);
+});
+
 it('never clears what has scrolled away', () => {
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
-  screenOutput(stream as unknown as NodeJS.WriteStream, (action) => action()).write(
+  screenOutput(stream as unknown as NodeJS.WriteStream, undefined, (action) => action()).write(
     '\x1b[2J\x1b[3J\x1b[Hhere',
   );
   expect(written).toEqual(['\x1b[2J\x1b[Hhere']);

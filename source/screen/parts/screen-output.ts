@@ -24,7 +24,11 @@ export interface ScreenOutput extends NodeJS.WriteStream {
 /** Terminals that know these draw all between them at once; around nothing they say nothing. */
 const emptyFrame = '\x1b[?2026h\x1b[?2026l';
 
-export function screenOutput(output: NodeJS.WriteStream, afterLook = afterLookAtInput): ScreenOutput {
+export function screenOutput(
+  output: NodeJS.WriteStream,
+  beforeShown: () => void = () => undefined,
+  afterLook = afterLookAtInput,
+): ScreenOutput {
   let isBlank = false;
   const texts: (() => string)[] = [];
   const whenWritten: (() => void)[] = [];
@@ -37,6 +41,7 @@ export function screenOutput(output: NodeJS.WriteStream, afterLook = afterLookAt
     });
   };
   const flush = (): void => {
+    beforeShown();
     if (texts.length > 0)
       put(
         texts
