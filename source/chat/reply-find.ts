@@ -14,7 +14,7 @@ import {
 } from '../session/locate/seen.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { rowAt, stepAt } from '../steps/job.ts';
+import { drawOfStep, rowAt, stepAt } from '../steps/job.ts';
 import {
   formatFact,
   sayAsked,
@@ -195,7 +195,10 @@ function standsForMany({ job }: Session, { done, through }: Place): OpenQuestion
   if (through - done < 5 || done === 0) return null;
   const { phase } = stepAt(job, Math.max(1, done));
   const part = phase === 'cord' && stepAt(job, done).after.left !== null ? 'cord' : 'hand';
-  return { about: 'many-steps', from: done + 1, through: through + 1, part };
+  const draw = phase === 'cord' ? drawOfStep(job, Math.max(1, done)) : 'only';
+  // The rounds of a second cord are counted on from the first.
+  const round = (draw === 'second' ? job.plan.cord.rounds : 0) + 40;
+  return { about: 'many-steps', from: done + 1, through: through + 1, part, draw, round };
 }
 
 const holds = ({ done, through }: Place, session: Session): boolean =>

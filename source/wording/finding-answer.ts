@@ -119,7 +119,7 @@ export function sayAsked(asked: OpenQuestion, words: Words): string {
     case 'row-of-what':
       return slips.rowOfWhat(asked.row);
     case 'many-steps':
-      return slips.standsForMany(asked.from, asked.through, asked.part);
+      return slips.standsForMany(asked.from, asked.through, asked.part, asked.draw, asked.round);
     default:
       return slips.question(asked.about);
   }

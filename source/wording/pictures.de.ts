@@ -59,7 +59,7 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   seamBars: 'unter jedem Querfaden durch, eine Masche vom Rand, eine Seite und dann die andere',
   seamDraw: 'alle 6 bis 8 Querfäden den Faden anziehen, bis die Ränder sich treffen',
   cornerTip: (fromTipCm) => `von der Spitze bis zur Quernaht: ${length(fromTipCm)}`,
-  cornerFold: 'auf links: die Bodennaht in der Mitte, auf dem Falz der Seite',
+  cornerFold: 'auf links: die Bodennaht liegt auf dem Falz der Seite',
   cornerAcross: (acrossCm) => `quer abgenäht: ${length(acrossCm)}, durch beide Lagen`,
   cornerSides: 'die andere Ecke ebenso; dazwischen liegt der Boden',
   slant: (degrees, everyRows) => `${degrees}°, ${everyRows} Reihen`,

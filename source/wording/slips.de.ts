@@ -148,9 +148,9 @@ export const slips = ({ list }: Amounts): SlipWords => ({
     `Reihe ${row} am Zählwerk oder in diesem Streifen? Tippe find und Zählwerk ${row}, oder find und ${row} in diesem Streifen.`,
   ladder:
     'Eine gefallene Masche: merk dir die Stelle, fang sie mit der Zungennadel, bevor der Schlitten wieder fährt, und hol sie Steg für Steg hoch.',
-  standsForMany: (from, through, part) =>
+  standsForMany: (from, through, part, draw, round) =>
     part === 'cord'
-      ? `Irgendwo in den Runden der Kordel, Schritt ${from} bis ${through}: miss sie, oder zähl: go round 40.`
+      ? `Irgendwo in den Runden der ${draw === 'only' ? '' : draw === 'first' ? 'ersten ' : 'zweiten '}Kordel, Schritt ${from} bis ${through}: miss sie, oder zähl: go round ${round}${draw === 'second' ? ' ist ihre 40.' : '.'}`
       : `Irgendwo zwischen Schritt ${from} und ${through}, die Arbeit auf dem Schoß. Zähl: go stitch 23 beim Verbinden, go bar 5 in der Naht, go round 40 bei der Kordel.`,
   nothingSeen: (words, yarns) =>
     `${list(words)} sagt nichts vom Bett. Die Garne hier sind ${list(yarns)}. Zum Beispiel: find left R10, carriage right.`,

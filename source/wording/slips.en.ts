@@ -1,4 +1,5 @@
 /** What may have happened to the work, and ways out of it: facts, nobody's fault. */
+import type { Draw } from '../planning/eyelets.ts';
 import type { SlipQuestion } from '../session/diagnose/question.ts';
 import type { Care, How, Trace } from '../session/mend/mend.ts';
 import type { Slip } from '../session/mend/slip.ts';
@@ -172,9 +173,9 @@ export const slips = ({ list }: Amounts) => ({
   ladder:
     'A dropped stitch: note where it is, catch it with a latch tool before the next pass, and ladder it up bar by bar.',
   /** A stretch of the job in which the bed looks the same from step to step. */
-  standsForMany: (from: number, through: number, part: 'cord' | 'hand') =>
+  standsForMany: (from: number, through: number, part: 'cord' | 'hand', draw: Draw, round: number) =>
     part === 'cord'
-      ? `Somewhere in the rounds of the cord, steps ${from} to ${through}: measure it, or count: go round 40.`
+      ? `Somewhere in the rounds of the ${draw === 'only' ? '' : `${draw} `}cord, steps ${from} to ${through}: measure it, or count: go round ${round}${draw === 'second' ? ' is its 40th' : ''}.`
       : `Somewhere from step ${from} to ${through}, with the work in the lap. Count: go stitch 23 in the graft, go bar 5 in the seam, go round 40 in the cord.`,
   /** A command with words behind it that it does not use. */
   nothingSeen: (words: LeftOut, yarns: readonly string[]) =>

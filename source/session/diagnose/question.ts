@@ -2,6 +2,7 @@
  * Which question `find` asks about slips: the fact, easiest first, that is expected to leave fewest of what remains; the moment of
  * the slip last, since it has to be looked for in the work. Of places that look alike `locate/question.ts` asks.
  */
+import type { Draw } from '../../planning/eyelets.ts';
 import type { Job } from '../../steps/job.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
@@ -40,6 +41,9 @@ export type OpenQuestion =
       readonly from: number;
       readonly through: number;
       readonly part: 'cord' | 'hand';
+      /** Which cord, and the number of a round of it. */
+      readonly draw: Draw;
+      readonly round: number;
     };
 
 export function nextQuestion(
