@@ -47,7 +47,7 @@ describe('what is seen, in German', () => {
     expect(answers).toContain(
       'Deine Arbeit ist hier: als Nächstes kommt Schritt 70, 24 Reihen gestrickt, Ränder R17 und R62, Schlitten rechts, mint im Fadenführer.',
     );
-    expect(answers).toContain('Gesprungen: als Nächstes Schritt 70 von');
+    expect(answers).toContain('Weiter bei: als Nächstes Schritt 70 von');
   });
 
   it.each([

@@ -64,16 +64,8 @@ describe('a typed line', () => {
     ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],
     ['next two', 'chat/not-a-count', 'two is not a whole number above 0. For example: next 4.'],
     ['next -1', 'chat/not-a-count', '-1 is not a whole number above 0. For example: next 4.'],
-    [
-      'q anything',
-      'chat/takes-nothing',
-      'quit stands alone, so nothing is done: type it without "anything".',
-    ],
-    [
-      'exit the row',
-      'chat/takes-nothing',
-      'quit stands alone, so nothing is done: type it without "the row".',
-    ],
+    ['q anything', 'chat/takes-nothing', 'quit takes no other words: type it without "anything".'],
+    ['exit the row', 'chat/takes-nothing', 'quit takes no other words: type it without "the row".'],
     ['note', 'chat/needs-more', 'Something is missing. For example: note TEXT.'],
     ['weigh', 'chat/needs-more', 'Something is missing. For example: weigh plum 22 g.'],
     [

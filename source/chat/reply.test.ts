@@ -24,9 +24,9 @@ const type = (...lines: readonly string[]): readonly string[] =>
 
 describe('finding the place', () => {
   it('says that it is here, or where else, and how to go there', () => {
-    expect(type('go step 75', 'find R16 R61 plum row 26')[0]).toMatch(/^That is where you are: step 75 /);
+    expect(type('go step 75', 'find R16 R61 plum row 26')[0]).toMatch(/^That is where you are now: step 75 /);
     expect(type('find R17 R62 mint carriage right row 24')).toEqual([
-      'It is here: step 70 comes next, 24 rows knitted, edges R17 and R62, carriage on the right, mint in the feeder.',
+      'The work is here: step 70 comes next, 24 rows knitted, edges R17 and R62, carriage on the right, mint in the feeder.',
       'To go there type choose 1, or go step 70.',
     ]);
     type('choose');
@@ -37,7 +37,7 @@ describe('finding the place', () => {
     type('go step 270');
     expect(type('find R17 R62')).toHaveLength(6);
     expect(type('find and carriage right').join(' ')).toMatch(
-      /choose and a number goes to one:.*step 66.*step 68.*step 70/,
+      /type choose and its number:.*step 66.*step 68.*step 70/,
     );
     const asked = type('find carriage right mint').at(-1);
     expect(asked).toMatch(/\? Type find and .*; or find unsure\.$/);
@@ -46,10 +46,10 @@ describe('finding the place', () => {
   });
 
   it('holds an offer only where it was made', () => {
-    expect(type('choose')).toEqual(['Nothing is on offer here: type find, rip or replan first.']);
+    expect(type('choose')).toEqual(['There is nothing to choose yet: type find, rip or replan first.']);
     type('go step 75', 'find R17 R62 mint carriage right row 24', 'next');
-    expect(type('choose')[0]).toMatch(/^Nothing is on offer here/);
-    expect(type('find and row 3')[0]).toMatch(/^Nothing was said of this place yet/);
+    expect(type('choose')[0]).toMatch(/^There is nothing to choose yet/);
+    expect(type('find and row 3')[0]).toMatch(/^There is nothing to add to yet/);
   });
 
   it('names the one thing that may have been read wrong', () => {
@@ -63,7 +63,9 @@ describe('a slip', () => {
   it('is named, mended step by step, and kept in the log at the last of them', () => {
     const lines = type('go step 74', 'find R16 R62 47 stitches row 25');
     expect(lines[0]).toMatch(/^The decrease of move 12, or of one before it, is missing/);
-    expect(lines.at(-1)).toMatch(/^Does the outermost loop at the trailing edge hang on nothing below it\?/);
+    expect(lines.at(-1)).toMatch(
+      /^Is the outermost loop at the trailing edge loose, with nothing below it\?/,
+    );
     expect(type('find and firm').at(-1)).toMatch(/^Follow that edge down to where it steps/);
     expect(type('find and move 12').join(' ')).toMatch(
       /^The decrease of move 12, after row 24, is missing.*1 {2}Rip back .*2 {2}Or keep it .*It will show: a small step in the bottom edge/,
@@ -72,7 +74,7 @@ describe('a slip', () => {
     expect(store.get().session.way?.steps).toHaveLength(2);
     type('next');
     expect(bench.commands.at(-1)).toEqual({ do: 'on-the-way' });
-    expect(type('where')[0]).toBe('You are in the middle of a mend, 2 of 2: next goes on, stop leaves it.');
+    expect(type('where')[0]).toBe('You are in the middle of a repair, 2 of 2: next goes on, stop ends it.');
     expect(bench.done()).toBe(73);
     type('');
     expect(bench.commands.slice(1)).toEqual([
@@ -87,7 +89,7 @@ describe('a slip', () => {
       { do: 'on-the-way' },
     ]);
     expect(bench.done()).toBe(74);
-    expect(type('back').join(' ')).toMatch(/^Taken back: .*The mend is off the record/);
+    expect(type('back').join(' ')).toMatch(/^Taken back: .*The repair was removed from the record/);
   });
 });
 
@@ -95,7 +97,7 @@ describe('the way back', () => {
   it('is gone a step at a time, each kept as what happened', () => {
     const lines = type('go step 75', 'rip row 25');
     expect(lines[0]).toBe('5 steps back, to 24 rows on the counter.');
-    expect(lines.at(-1)).toBe('Type choose to be guided back. Enter confirms each step, Left takes it back.');
+    expect(lines.at(-1)).toBe('Type choose to be guided back. Enter confirms each step, ← takes it back.');
     expect(bench.commands).toEqual([{ do: 'go', done: 74 }]);
     const places = ['choose', '', '', 'back', '', '', '', ''].map((line) => {
       type(line);
@@ -115,9 +117,9 @@ describe('the way back', () => {
 
   it('can be left in the middle, with the place where the work is', () => {
     type('go step 75', 'rip row 20', 'choose', 'next 3');
-    expect(type('stop').join(' ')).toMatch(/^Left off.* Hang the (claw weights|comb) again/);
+    expect(type('stop').join(' ')).toMatch(/^Stopped\..* Hang the (claw weights|comb) again/);
     expect(bench.done()).toBe(72);
-    expect(type('stop')[0]).toMatch(/^No way back/);
+    expect(type('stop')[0]).toMatch(/^Nothing is being ripped back/);
     expect(type('rip row 60')[0]).toMatch(/^Ripping back goes backwards/);
   });
 
@@ -133,7 +135,7 @@ describe('planning on from here', () => {
     expect(lines[0]).toMatch(/^As planned, 64 rows: 13.4 cm wide, 17.7 cm deep, 40 rows to go\.$/);
     expect(lines.length).toBeLessThanOrEqual(12);
     expect(type('choose')[0]).toBe('Which one? Type choose and a number from 1 to 6.');
-    expect(type('choose 3')[0]).toBe('Planned anew: 60 rows round, 12.5 cm wide and 17.7 cm deep.');
+    expect(type('choose 3')[0]).toBe('Replanned: 60 rows round, 12.5 cm wide and 17.7 cm deep.');
     expect(bench.commands.at(-1)).toMatchObject({ do: 'replan', rows: 60, stitchMm: 4.7, rowMm: 3.5 });
     expect(type('back').join(' ')).toMatch(/The plan is now: 64 rows round/);
     expect(type('redo').join(' ')).toMatch(/The plan is now: 60 rows round/);

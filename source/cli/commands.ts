@@ -146,7 +146,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     takes: [],
     summary: ({ cli }) => cli.does.schema,
     options: [],
-    run: async (asked) => (await import('./schema.ts')).printSchema(asked),
+    run: async () => (await import('./schema.ts')).printSchema(),
   },
   {
     name: 'replay',

@@ -38,7 +38,7 @@ describe("a teacher's lines", () => {
     ['\nsay Look!', 'Line 2 is not understood'],
     ['2 say', 'Line 1 is not understood'],
     ['2 pause now', 'Line 1 is not understood'],
-    ['9 pause', 'Line 1 names step 9, which the log never comes to: it goes from step 1 to 8.'],
+    ['9 pause', 'Line 1 names step 9, but the log goes from step 1 to 8.'],
     ['0 pause', 'Line 1 names step 0'],
     ['# nothing', 'There is no line to add.'],
   ])('%j is refused with the line and an example', (text, sentence) => {

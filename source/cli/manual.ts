@@ -34,6 +34,7 @@ export function formatManual(
     ),
     ...section(manual.keys, list(keys(words))),
     ...section(manual.environment, list(environment(words))),
+    ...section(manual.brief, list(Object.entries(words.fields).filter(([field]) => field !== 'brief'))),
     ...section(manual.files, paragraphs([manual.filesKept])),
     ...section(manual.exitStatus, paragraphs([manual.exitStatuses])),
     ...section(manual.examples, list(examples(words))),
@@ -90,7 +91,8 @@ const optionLines = (option: CliOption, words: Words): readonly string[] =>
   tagged(flagOf(option), option.summary(words));
 
 /** A backslash and a hyphen mean something to man(7), and so do a point or an apostrophe that begin a line. */
-const escaped = (text: string): string => text.replaceAll('\\', '\\e').replaceAll('-', '\\-');
+const escaped = (text: string): string =>
+  text.replaceAll('\\', '\\e').replaceAll('-', '\\-').replaceAll('←', '\\(<-');
 const line = (text: string): string => escaped(text).replace(/^[.']/, '\\&$&');
 const quoted = (text: string): string => `"${escaped(text).replaceAll('"', '\\(dq')}"`;
 

@@ -67,7 +67,7 @@ describe('arguments', () => {
       'usage/too-many-operands',
       'b.json is one too many. Usage: slantwise steps BRIEF [--json]',
     ],
-    ['completion csh', 'usage/not-a-choice', 'csh is none of bash, zsh or fish: write one of them'],
+    ['completion csh', 'usage/not-a-choice', 'csh does not fit here: write bash, zsh or fish'],
   ])('%s is refused in one sentence', (line, code, sentence) => {
     const result = read(line);
     expect(result).toMatchObject({ ok: false, fault: { code } });

@@ -29,7 +29,7 @@ describe('the record of a bag', () => {
   const page = formatRecord(recording, record, englishWords);
 
   it('tells time at the bench apart from rests, and counts what was taken back', () => {
-    expect(page).toContain('bench     4 min in 2 sittings, and rests of 1 h 0 min');
+    expect(page).toContain('at work   4 min in 2 sittings, and rests of 1 h 0 min');
     expect(page).toContain('back      1 time something was taken back');
   });
 

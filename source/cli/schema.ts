@@ -1,12 +1,14 @@
-/** The JSON Schema of a brief, with a line on each field in the maker's language. Checks between fields are not in it. */
+/**
+ * The JSON Schema of a brief, with a line on each field: in English, as all JSON is; the manual has them in the maker's
+ * language. Checks between fields are not in it.
+ */
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { briefSchema } from '../planning/brief-schema.ts';
-import type { Words } from '../wording/words.ts';
-import type { Asked } from './command.ts';
+import { englishWords, type Words } from '../wording/words.ts';
 import { printDone } from './outcome.ts';
 
-export const printSchema = ({ words }: Asked): number =>
-  printDone(JSON.stringify({ title: 'Slantwise brief', ...describedSchema(words) }, null, 2));
+export const printSchema = (): number =>
+  printDone(JSON.stringify({ title: 'Slantwise brief', ...describedSchema(englishWords) }, null, 2));
 
 type Schema = Readonly<Record<string, unknown>>;
 type Describe = (path: string) => string | undefined;

@@ -17,7 +17,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
       ...(down === null ? [] : [`hinein ${edge}${down}`]),
       ...(up === null ? [] : [`heraus ${edge}${up}`]),
     ].join(' '),
-  bars: (from, through) => (from === through ? `Steg ${from}` : `Stege ${from} bis ${through}`),
+  bars: (from, through) => (from === through ? `Querfaden ${from}` : `Querfäden ${from} bis ${through}`),
   wasteRows: (from, through) =>
     from === through ? `Hilfsgarnreihe ${from}` : `Hilfsgarnreihen ${from} bis ${through}`,
   cordRows: (from, through) =>
@@ -49,7 +49,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   two: (needle) => `${needle} hält zwei Maschen`,
   outOfWork: (needle) => `${needle} außer Arbeit`,
   graftPath: ['hinein: nach hinten', 'heraus: zu dir', 'über die Maschenköpfe'],
-  barPath: 'unter jedem Steg durch, eine Seite und dann die andere',
+  barPath: 'unter jedem Querfaden durch, eine Seite und dann die andere',
   slip: (to) => `nach ${towards(to)} gleiten`,
   front: 'vorn',
   behind: 'hinten',

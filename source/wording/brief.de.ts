@@ -28,7 +28,7 @@ export const brief = ({ choice, list }: Amounts): BriefWords => ({
   stripesAndScraps:
     'stripes und scraps sind beide da: behalte stripes für einen Rapport oder scraps für Reste.',
   scrapNotWeighed: (quote) =>
-    `Das Garn ${quote} hat keine grams: wieg jeden Rest, damit kein Streifen zu kurz kommt.`,
+    `Das Garn ${quote} hat keine grams: wieg jeden Rest, damit jeder Streifen genug bekommt.`,
   twoUnits: (field, other) => `${field} und ${other} sind beide da: behalte eines davon.`,
   twoLoopLengths: 'swatch.loopLengthMm und swatch.rowYarnCm sind beide da: behalte eines davon.',
   unknownKeyBut: (field, near) => `In einer Vorgabe gibt es kein ${field}: meinst du ${near}?`,

@@ -30,7 +30,7 @@ export const brief = ({ choice, list }: Amounts) => ({
     `waste.yarn is ${quote}, a yarn of the bag: give the waste yarn a name of its own.`,
   stripesAndScraps: 'stripes and scraps are both given: keep stripes for a repeat, or scraps for leftovers.',
   scrapNotWeighed: (quote: string) =>
-    `The yarn ${quote} has no grams: weigh each scrap, so that no stripe runs short.`,
+    `The yarn ${quote} has no grams: weigh each scrap, so that every stripe gets enough.`,
   twoUnits: (field: string, other: string) => `${field} and ${other} are both given: keep one of them.`,
   twoLoopLengths: 'swatch.loopLengthMm and swatch.rowYarnCm are both given: keep one of them.',
   unknownKeyBut: (field: string, near: string) => `A brief has no ${field}: did you mean ${near}?`,

@@ -3,12 +3,12 @@ import type { CliWords } from './cli.en.ts';
 
 export const cli = ({ choice, decimal }: Amounts): CliWords => ({
   does: {
-    work: 'einen Beutel stricken; weiter, wo du warst (auch ohne das Wort work)',
+    work: 'einen Beutel stricken; mit dem angefangenen weiter (auch ohne das Wort work)',
     log: 'das Protokoll in dieser Datei führen',
-    like: 'noch ein Beutel nach diesem Protokoll, samt Notizen',
+    like: 'noch ein Beutel nach diesem Protokoll, samt Änderungen und Notizen',
     fresh: 'neu anfangen, auch wenn dieser Beutel schon läuft',
-    practice: 'ohne angefangenen Beutel den Übungsbeutel beginnen und nichts fragen',
-    plain: 'kein Bildschirm: Zeilen lesen, Zeilen ausgeben',
+    practice: 'ohne angefangenen Beutel den Übungsbeutel beginnen, ohne zu fragen',
+    plain: 'Text, Zeile für Zeile, für Bildschirmleser und Pipes',
     new: 'ein paar Fragen beantworten, den Plan ansehen und den Beutel beginnen',
     plan: 'den Plan einer Vorgabe ausgeben: Größe, Garn, Nadeln, Fadenenden; bei mehreren auch ihr Garn zusammen',
     json: 'JSON ausgeben und sonst nichts',
@@ -23,12 +23,12 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     class: 'mit Lücken für die eigene Maschenprobe in einem Kurs',
     schema: 'das JSON-Schema einer Vorgabe ausgeben',
     replay: 'ein Protokoll im Tempo der Arbeit abspielen; ohne Terminal ausgeben',
-    speed: 'so viel Mal dieses Tempo, etwa 4 oder 0.5',
+    speed: 'Tempo, etwa 4 oder 0.5',
     lesson: 'ein Protokoll mit eigenen Zeilen kopieren, etwa: 33 say Rand ansehen',
     copy: 'eine neue Datei für die Kopie',
     pupils: 'wie eine Gruppe steht, nach den Protokollen in einem Ordner',
     record: 'die Übersicht über einen Beutel: Zeit, Größe, Garn, Nadeln, Daten, Notizen',
-    check: 'prüfen, ob ein Protokoll in Ordnung ist, und zählen, was darin steht',
+    check: 'ein Protokoll auf Schäden prüfen und seine Einträge zählen',
     open: 'mit einem Beutel weitermachen, nach seiner Nummer in bags oder seinem Namen',
     rename: 'einen Beutel anders nennen',
     discard:
@@ -36,13 +36,14 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     yes: 'nicht erst fragen',
     restore: 'den zuletzt weggeworfenen Beutel zurückholen',
     bags: 'angefangene und fertige Beutel auflisten',
-    completion: 'ausgeben, womit die Tab-Taste in bash, zsh oder fish diese Wörter ergänzt',
+    completion: 'ein Skript für die Tab-Taste in bash, zsh oder fish ausgeben',
     manual: 'die Handbuchseite ausgeben, für man -l -',
   },
   about:
     'Slantwise plant einen schräg gestreiften Zugbeutel für eine handbetriebene Flachstrickmaschine, führt dich Schritt für Schritt und zählt mit.',
   anywhere: 'slantwise --help, slantwise --version',
-  withoutBrief: 'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter, sonst wird gefragt.',
+  withoutBrief:
+    'Ohne Vorgabe (BRIEF) geht der angefangene Beutel weiter; ohne einen solchen fragt es nach einem neuen.',
   exitStatus:
     'Rückgabewert: 0 erledigt, 1 falsche Eingabe, 2 falscher Aufruf, 70 eigener Fehler, 130 unterbrochen.',
 
@@ -80,7 +81,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     keys: 'Tasten',
     enterSpace: 'Enter, Leertaste',
     confirms: 'den Schritt bestätigen',
-    leftArrow: 'Pfeil links',
+    leftArrow: '←',
     takesBack: 'den letzten Schritt zurücknehmen',
     upDownTab: 'Pfeil auf, Pfeil ab, Tabulator',
     bringsBack: 'Getipptes zurückholen, ein Wort vervollständigen',
@@ -91,6 +92,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
     languageOfSystem: 'die Sprache, wo die Einstellung auto ist: en oder de',
     noColour: 'ohne Farbe zeichnen',
     whereKept: 'wo Protokolle und Einstellungen unter Linux liegen',
+    brief: 'Felder einer Vorgabe',
     files: 'Dateien',
     filesKept:
       'Protokolle, eines je Beutel, sind JSON Lines im Ordner bags des Datenordners, den das System Programmen gibt; settings.json liegt in seinem Ordner für Einstellungen.',

@@ -15,7 +15,7 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
     'bed/bed-not-empty': ({ stitchCount }) =>
       `Auf dem Nadelbett hängt noch etwas (${counted.stitch(stitchCount)}): nimm erst das Gestrick ab.`,
     'bed/needle-holds-loop': ({ needle }) =>
-      `Auf Nadel ${needle} hängt noch eine Masche: häng sie um, bevor du die Nadel in Ruhestellung schiebst.`,
+      `Auf Nadel ${needle} hängt noch eine Masche: häng sie um, bevor du die Nadel außer Arbeit schiebst.`,
     'bed/needle-empty': ({ needle }) =>
       `Auf Nadel ${needle} hängt keine Masche zum Umhängen: schau noch einmal, wo der Rand ist.`,
     'bed/needle-out-of-work': ({ needle }) =>
@@ -24,7 +24,7 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
       `Im Fadenführer ist ${held}, also würde der Schlitten stricken: nimm ${held} heraus, bevor das Gestrick abgeworfen wird.`,
     'bed/no-counter': () => 'Dieses Bett hat keinen Reihenzähler: die Reihen zählt der Bildschirm.',
     'bed/loop-out-of-work': ({ needle }) =>
-      `Nadel ${needle} ist in Ruhestellung, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeitsstellung.`,
+      `Nadel ${needle} ist außer Arbeit, trägt aber eine Masche: bring sie vor dem Schlittengang in Arbeit.`,
     'bed/cast-on-ends-far': ({ side, needle }) =>
       `Der Schlitten steht ${sideWord(side)}: wickle zu ihm hin, damit das Garn dort endet und nicht bei ${needle}.`,
     'bed/feeder-empty': ({ to }) =>
@@ -34,18 +34,18 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
     'bed/yarn-not-here': ({ yarn }) =>
       `${yarn} ist weder im Fadenführer noch abgelegt: fädle ${yarn} ein, bevor du abschneidest.`,
     'bed/no-working-needles': () =>
-      'Keine Nadel ist in Arbeitsstellung: bring erst die Nadeln, auf denen du stricken willst, in Arbeitsstellung.',
+      'Keine Nadel ist in Arbeit: bring erst die Nadeln, auf denen du stricken willst, in Arbeit.',
     'bed/transfer-uneven': ({ fromCount, toCount }) =>
       `Umhängen geht nicht: ${counted.needle(fromCount)} abgehoben, ${counted.needle(toCount)} als Ziel. Nenn gleich viele Nadeln.`,
     'bed/nothing-to-take-off': () =>
-      'Auf dem Nadelbett hängen keine Maschen, es gibt nichts abzunehmen: geh zum nächsten Schritt.',
+      'Das Nadelbett ist leer, es gibt nichts abzunehmen: geh zum nächsten Schritt.',
     'bed/loops-differ': ({ loopsOff, needleCount }) =>
       `Abgenommen: ${counted.loop(loopsOff)}, vorgesehen: ${counted.needle(needleCount)}. Nimm so viele Nadeln wie Maschen.`,
   },
   tooFewStitches: (stitches, least) =>
     `bag.stitches ist ${stitches}: zwei wandernde Ränder brauchen mindestens ${least}.`,
   boxedTooDeep: (boxedCm, below) =>
-    `bag.boxedCm ist ${boxedCm}, da bleibt kein Boden oder keine Seite unter der Kordel: in einem Beutel dieser Größe muss es unter ${below} bleiben.`,
+    `bag.boxedCm ist ${boxedCm}, da bleibt kein Platz für Boden und Seiten unter der Kordel: in einem Beutel dieser Größe muss es unter ${below} bleiben.`,
   scrapsCordShort: (yarn, grams) =>
     `Schon für die Kordel allein sind es ${grams} g ${yarn} zu wenig: nenn in cord.yarn ein Garn, von dem du mehr hast, oder verkürz cord.tieCm.`,
   scrapsNoCloser: (scraps) =>
@@ -58,7 +58,7 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   fewerLeft: (count, left) =>
     `${count} Schritte lassen sich nicht bestätigen: ${left} sind übrig, gib also eine ganze Zahl von 1 bis ${left} an.`,
   nothingToTakeBack: 'Es gibt nichts zurückzunehmen: hier hat die Arbeit begonnen.',
-  nothingToRedo: 'Es gibt nichts zu wiederholen: seit dem letzten Schritt wurde nichts zurückgenommen.',
+  nothingToRedo: 'Seit dem letzten Schritt gibt es nichts zu wiederholen.',
   noSuchStep: (step, stepCount) =>
     `Einen Schritt ${step} gibt es nicht: dieser Beutel hat die Schritte 1 bis ${stepCount}.`,
   alreadyThere: 'Du bist schon dort: bisher ist kein Schritt bestätigt.',

@@ -33,7 +33,7 @@ export const faults = ({ choice, list }: Amounts) => ({
       `The feeder holds ${held}, so the carriage would knit: take ${held} out before the work is dropped.`,
     'bed/no-counter': () => 'This bed has no row counter: the rows are counted on the screen.',
     'bed/loop-out-of-work': ({ needle }) =>
-      `Needle ${needle} rests but holds a loop: bring it into work before the pass.`,
+      `Needle ${needle} is out of work but holds a loop: bring it into work before the pass.`,
     'bed/cast-on-ends-far': ({ side, needle }) =>
       `The carriage is on the ${side}: wrap the needles towards it, so that the yarn ends there and not at ${needle}.`,
     'bed/feeder-empty': ({ to }) =>
@@ -43,22 +43,22 @@ export const faults = ({ choice, list }: Amounts) => ({
     'bed/yarn-not-here': ({ yarn }) =>
       `There is no ${yarn} to cut, in the feeder or parked: thread ${yarn} first.`,
     'bed/no-working-needles': () =>
-      'No needle is working: bring the needles you want to knit on into work first.',
+      'No needle is in work: bring the needles you want to knit on into work first.',
     'bed/transfer-uneven': ({ fromCount, toCount }) =>
-      `A transfer from ${counted.needle(fromCount)} cannot go to ${counted.needle(toCount)}: name as many to set down on as to lift from.`,
+      `A transfer from ${counted.needle(fromCount)} cannot go to ${counted.needle(toCount)}: give as many needles to move to as from.`,
     'bed/nothing-to-take-off': () =>
-      'The bed holds no loops, so there is nothing to take off: go on to the next step.',
+      'The bed is empty, so there is nothing to take off: go on to the next step.',
     'bed/loops-differ': ({ loopsOff, needleCount }) =>
       `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
   } satisfies BedFaultWords,
   tooFewStitches: (stitches: number, least: string) =>
     `bag.stitches is ${stitches}: two edges that move need at least ${least}.`,
   boxedTooDeep: (boxedCm: number, below: string) =>
-    `bag.boxedCm is ${boxedCm}, which leaves no base or no side below the cord: it must be below ${below} in a bag of this size.`,
+    `bag.boxedCm is ${boxedCm}, which leaves no room for base and sides below the cord: it must be less than ${below} in a bag of this size.`,
   scrapsCordShort: (yarn: string, grams: number) =>
-    `${yarn} is ${grams} g too little for the cord alone: name a longer yarn in cord.yarn, or shorten cord.tieCm.`,
+    `${yarn} is ${grams} g too little for the cord alone: name in cord.yarn a yarn that you have more of, or shorten cord.tieCm.`,
   scrapsNoCloser: (scraps: readonly string[]) =>
-    `None of ${list(scraps)} is enough for the last stripe, which also grafts and sews: add a longer leftover.`,
+    `None of ${list(scraps)} is enough for the last stripe, which also grafts and sews: add a larger leftover.`,
   yarnNotWeighed: 'No yarn of the brief has been weighed: give its grams, or leave out --from-yarn.',
   yarnForNoBag: (yarn: string, grams: number, smallest: string) =>
     `${yarn} is ${grams} g short even for the smallest bag of this shape, ${smallest}: weigh it again, or take another yarn.`,
@@ -68,7 +68,7 @@ export const faults = ({ choice, list }: Amounts) => ({
   fewerLeft: (count: number, left: number) =>
     `${count} steps cannot be confirmed: ${left} are left, so give a whole number from 1 to ${left}.`,
   nothingToTakeBack: 'There is nothing to take back: this is where the work began.',
-  nothingToRedo: 'There is nothing to do again: nothing was taken back since the last step.',
+  nothingToRedo: 'There is nothing to redo since the last step.',
   noSuchStep: (step: number, stepCount: number) =>
     `There is no step ${step}: this bag has steps 1 to ${stepCount}.`,
   alreadyThere: 'You are there already: no step confirmed so far.',
@@ -77,7 +77,7 @@ export const faults = ({ choice, list }: Amounts) => ({
   markWithoutName: 'The mark has no name: type a name for this place after the word mark.',
   noNeedle: (needle: string, first: string, last: string) =>
     `There is no needle ${needle}: the bed runs from ${first} to L1 and from R1 to ${last}.`,
-  choose: (rows: string[]) => `take ${choice(rows)}`,
+  choose: (rows: string[]) => `choose ${choice(rows)}`,
   rowsTooFew: (rows: number, choose: string) =>
     `bag.rows is ${rows}, too few for a single shaping move: ${choose}.`,
   rowsOdd: (rows: number, stepRows: number, choose: string) =>

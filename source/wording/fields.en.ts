@@ -79,7 +79,7 @@ export const fields = (_: Amounts) => ({
   'cord.tieCm': 'How long each end hangs out, to tie. Usually 25.',
   'cord.draws': 'Cords: 1, or 2 that pull from both sides. Usually 1.',
   'cord.roundsPer10Cm': 'Rounds that you counted in 10 cm of such a cord. Usually taken from the row height.',
-  cost: 'What you want to reckon a bag at; left out, the plan names no cost.',
+  cost: 'What a bag costs you; left out, the plan names no cost.',
   'cost.perHour': 'What an hour of your work is worth.',
   'cost.currency': 'How you write the money, such as "EUR".',
   learned: 'What finished bags of this swatch told. The program writes it; you need not.',

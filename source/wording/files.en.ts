@@ -10,7 +10,7 @@ export const files = (_: Amounts) => ({
     noChecksum: 'has lost its checksum',
     checksum: 'does not fit its checksum: it was changed, or a line before it is missing',
     wrongFields: 'does not have the fields it should',
-    outOfPlace: 'calls the bag finished where it is not',
+    outOfPlace: 'says too early that the bag is finished',
   },
   notALog: 'This file is not a Slantwise log. Name a file that Slantwise wrote.',
   noHeader:
@@ -19,19 +19,19 @@ export const files = (_: Amounts) => ({
     `This log is written in format ${version} and this program reads up to ${known}: open it with a newer Slantwise.`,
   damagedLine: (line: number, reason: string) => `Line ${line} ${reason}.`,
   stepDiffers: (line: number, recorded: number, reached: number, soundPart: string) =>
-    `Line ${line} says ${counted.step(recorded)} were done where ${reached} come out. ${soundPart}`,
+    `Line ${line} says ${counted.step(recorded)} were done, but it comes to ${reached}. ${soundPart}`,
   commandRefused: (line: number, code: string, soundPart: string) =>
-    `Line ${line} records something that cannot be done there (${code}). ${soundPart}`,
+    `Line ${line} holds something that cannot be done there (${code}). ${soundPart}`,
   unknownEvent: (line: number, name: string) =>
     `Line ${line} records "${name}", which this program does not know: open the log with a newer Slantwise.`,
   brief: (code: string, program: string) =>
     `This program cannot plan the brief in this log (${code}): open it with Slantwise ${program}, which began it.`,
   planDiffers: (figure: string, planned: string, recorded: string, program: string) =>
-    `This program plans the bag otherwise (${figure}: ${planned}, in the log ${recorded}): open it with Slantwise ${program}, which began it.`,
+    `This program plans the bag differently (${figure}: ${planned}, in the log ${recorded}): open it with Slantwise ${program}, which began it.`,
   nothingAfter: 'Nothing after it can be used.',
   lineOneSound: 'Line 1 is sound.',
   linesSound: (through: number) => `Lines 1 to ${through} are sound.`,
-  laterLines: (step: number) => `Later lines say that ${counted.step(step)} had been done.`,
+  laterLines: (step: number) => `Later lines say that ${counted.step(step)} were done.`,
   tornTail: (keptAs: string) =>
     `The last line of the log was cut off, by a crash perhaps. It is kept in ${keptAs}; all before it is sound.`,
   cutOff: (line: number) =>
@@ -53,18 +53,18 @@ export const files = (_: Amounts) => ({
   isFolder: (path: string) => `${path} is a folder. Name a file in it.`,
   exists: (path: string) => `${path} exists already and is left as it is. Choose another name.`,
   tooLarge: (path: string, mostBytes: number) =>
-    `${path} is larger than ${mostBytes} KiB, which no brief and no log is. Check the name.`,
+    `${path} is larger than ${mostBytes} KiB, too large to be a brief or a log. Check the name.`,
   notText: (path: string) => `${path} is not text in UTF-8. Save it again as UTF-8.`,
   inUseElsewhere: (path: string, pid: number, host: string) =>
-    `${path} is open in another Slantwise (process ${pid} on ${host}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
+    `${path} is open in another Slantwise (process ${pid} on ${host}): close that one, or just watch. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
   inUse: (path: string, pid: number) =>
-    `${path} is open in another Slantwise (process ${pid}): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
+    `${path} is open in another Slantwise (process ${pid}): close that one, or just watch. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
   notSaved: (trouble: string, waiting: string) =>
     `Not saved: ${trouble}. The work goes on in memory and ${waiting} to be written; saving is tried every few seconds.`,
   lineWaits: '1 line waits',
   linesWait: (lines: number) => `${lines} lines wait`,
-  saveElsewhere: 'Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.',
-  leftWithout: (missing: string) => `Left without saving. ${missing}`,
+  saveElsewhere: 'Type save and a file elsewhere, such as save ../bag.jsonl, or quit again without saving.',
+  leftWithout: (missing: string) => `Closed without saving. ${missing}`,
   logNotOnDisk: (trouble: string) => `The log is not on disk: ${trouble}.`,
   lineNotOnDisk: (trouble: string) => `1 line of the log is not on disk: ${trouble}.`,
   linesNotOnDisk: (waiting: number, trouble: string) =>
@@ -74,7 +74,7 @@ export const files = (_: Amounts) => ({
   slow: (ms: number) =>
     `The disk is slow: it took ${ms} ms to save a press. Each press waits for it, but not longer than a second.`,
   holds:
-    'The disk may hold this terminal until it answers. The window can be closed; nothing more is lost by it.',
+    'The disk may hold up this terminal until it answers. You can close the window; that loses nothing more.',
 });
 
 export type FilesWords = ReturnType<typeof files>;

@@ -1,7 +1,11 @@
+import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FindingWords } from './finding.en.ts';
-import { sideStem, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
+import { sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
+
+const acrossTo = (side: Side): string =>
+  `Nimm das Garn aus dem Fadenführer, führ den Schlitten im Freilauf zurück nach ${sideWord(side)}, stell ihn auf Stricken und leg das Garn wieder ein.`;
 
 export const finding = ({ choice, length, list, tail }: Amounts): FindingWords => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
@@ -20,21 +24,21 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   askStitches: 'Wie viele Nadeln tragen eine Masche?',
   askWasteRows: 'Wie viele Hilfsgarnreihen hängen unter den Nadeln?',
   askStripes: 'Wie viele Streifen zählst du am Gestrick, den auf den Nadeln mitgezählt?',
-  askCounter: 'Was zeigt das Zählwerk?',
+  askCounter: 'Was zeigt der Reihenzähler?',
   askRowsOfColour: 'Wie viele Reihen der neuesten Farbe hängen da, die auf den Nadeln mitgezählt?',
   needleOffBed: (needle, needleCount) =>
     `Auf einem Nadelbett mit ${needleCount} Nadeln gibt es ${needle} nicht: lies den Namen noch einmal ab.`,
   unknownYarn: (yarn, known) => `${yarn} ist kein Garn dieses Beutels: er hat ${list(known.map(yarnName))}.`,
   notACount: (value) => `${value} lässt sich nicht zählen: nenn eine ganze Zahl ab 0.`,
-  rowsBack: (size, row) => `${counted.step(size)} zurück, bis das Zählwerk ${counted.row(row)} zeigt.`,
+  rowsBack: (size, row) => `${counted.step(size)} zurück, bis der Reihenzähler ${counted.row(row)} zeigt.`,
   notAsDone: (marked) =>
     marked === 1
       ? '1 davon lässt sich nicht einfach rückgängig machen.'
       : `${marked} davon lassen sich nicht einfach rückgängig machen.`,
   cut: (yarn) =>
-    `Geschnitten bleibt geschnitten: knüpf ${theYarn(yarn)} am Rand an und vernäh später beide Enden.`,
+    `Dieses Garn ist abgeschnitten: knüpf ${theYarn(yarn)} am Rand an und vernäh später beide Enden.`,
   offTheNeedles:
-    'Das Gestrick ist von den Nadeln: häng jede Masche aus den Hilfsgarnreihen wieder ein, ohne Gewichte, bis alle hängen.',
+    'Das Gestrick ist von den Nadeln: nadle jede Masche aus den Hilfsgarnreihen neu auf, ohne Gewichte, bis alle hängen.',
   released: (what) =>
     `${what === 'waste' ? 'Das Hilfsgarn' : 'Der Trennfaden'} ist heraus: fang zuallererst jede offene Masche auf einem losen Faden auf.`,
   drawnThrough: (yarn) =>
@@ -47,9 +51,9 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   here: (look) => `Deine Arbeit ist hier: ${look}.`,
   goThere: (number, done) => `Um dorthin zu gehen, tippe choose ${number} oder go step ${done}.`,
   many: (howMany) => `${howMany} Stellen sehen so aus.`,
-  apartBy: (facts) => `Zu unterscheiden sind sie an: ${choice(facts)}.`,
+  apartBy: (facts) => `Sie unterscheiden sich in: ${choice(facts)}.`,
   stepNext: (step) => `als Nächstes Schritt ${step}`,
-  several: (size) => `${size} Stellen sehen so aus; mit choose und einer Nummer geht es zu einer:`,
+  several: (size) => `${size} Stellen sehen so aus; um zu einer zu gehen, tippe choose und ihre Nummer:`,
   carriage: 'Schlitten',
   lastRow: 'letzte Reihe',
   feeder: 'Fadenführer',
@@ -58,7 +62,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   needlesWithLoops: 'Nadeln mit Maschen',
   wasteRows: 'Hilfsgarnreihen',
   stripes: 'Streifen',
-  rowCounter: 'Zählwerk',
+  rowCounter: 'Reihenzähler',
   rowsOfThatColour: 'Reihen dieser Farbe',
   carriageAt: (carriage) => `Schlitten ${sideWord(carriage)}`,
   nothingIn: 'leer',
@@ -75,73 +79,73 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
     rowsOfColour: 'die Zahl in diesem Streifen',
   },
   orUnsure: (question, value) => `${question} Tippe find und ${value}; oder find unsicher.`,
-  noSlip: 'Keine Stelle dieses Beutels sieht so aus, und kein einzelnes Versehen erklärt es.',
-  readAgain: 'Lies noch einmal ab und lass weg, was am unsichersten ist.',
+  noSlip: 'Keine Stelle dieses Beutels sieht so aus, auch mit einem einzelnen Fehler.',
+  readAgain: 'Sieh noch einmal hin und lass weg, was am unsichersten ist.',
   oneAmiss: 'Eines kann falsch gelesen sein. Es würde passen:',
   without: (name, done) => `  ohne ${name}: als Nächstes Schritt ${done}`,
   guided: (number) => `Schritt für Schritt führt dich choose ${number}.`,
-  guidedOne: 'Schritt für Schritt führt dich take mit einer der Nummern.',
+  guidedOne: 'Schritt für Schritt führt dich choose mit einer der Nummern.',
   more: (more) => `und ${counted.moreStep(more)}.`,
-  guideBack:
-    'Tippe choose, um zurückgeführt zu werden. Enter bestätigt jeden Schritt, Pfeil links nimmt ihn zurück.',
+  guideBack: 'Tippe choose, um zurückgeführt zu werden. Enter bestätigt jeden Schritt, ← nimmt ihn zurück.',
   swapped: (look) =>
     `Es passt, wenn links und rechts tauschen: ${look}. Lies die Namen der Nadeln noch einmal ab.`,
   unravelRows: (rows, yarn, caughtOn, back) =>
-    `Zieh ${rows} Reihen ${yarnName(yarn)} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. Bring den Schlitten zurück nach ${sideWord(back)}, ohne zu stricken.`,
+    `Zieh ${rows} Reihen ${yarnName(yarn)} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. ${acrossTo(back)}`,
   unsewBarsOfBoth: (bars) => `Zieh den Faden auf jeder Seite unter den letzten ${bars} Querfäden heraus.`,
-  work: (needleList) => `Bring ${needleList} in Arbeitsstellung.`,
-  rest: (needleList) => `Schieb ${needleList} in Ruhestellung.`,
+  work: (needleList) => `Bring ${needleList} in Arbeit.`,
+  rest: (needleList) => `Schieb ${needleList} außer Arbeit.`,
   stand: (side) => `Stell den Schlitten nach ${sideWord(side)}.`,
   counter: (rows) => `Reihenzähler auf ${rows}.`,
   castOn: (yarn) => `Schlag mit ${toTheYarn(yarn)} an.`,
   feed: (yarn) => `Fädle ${theYarn(yarn)} in den Fadenführer ein.`,
-  park: (yarn, end) => `Nimm ${theYarn(yarn)} aus dem Fadenführer und leg es am ${sideStem(end)}en Ende ab.`,
+  park: (yarn, end) => `Nimm ${theYarn(yarn)} aus dem Fadenführer und klammere es ${sideWord(end)} fest.`,
   cutLeaving: (yarn, endTailCm) => `Schneide ${theYarn(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
   knit: (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
-  slip: (to) => `Stell den Schlitten auf leer und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
+  slip: (to) => `Stell den Schlitten auf Freilauf und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
   transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
   takeOff: 'Nimm das Gestrick von den Nadeln.',
   dropWork: (to) =>
     `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
-  rehang: (left, right) => `Häng die Maschen von ${left} bis ${right} ein.`,
-  outOfWorkAgain: (needleList) => `Schieb ${needleList} zurück in Ruhestellung.`,
-  intoWorkAgain: (needleList) => `Bring ${needleList} zurück in Arbeitsstellung.`,
+  rehang: (left, right) => `Nadle die Maschen neu auf, von ${left} bis ${right}.`,
+  outOfWorkAgain: (needleList) => `Schieb ${needleList} außer Arbeit.`,
+  intoWorkAgain: (needleList) => `Bring ${needleList} zurück in Arbeit.`,
   carriageStood: (back) => `Der Schlitten stand ${sideWord(back)}.`,
-  carriageBack: (back) => `Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
-  counterBack: (rows) => `Stell das Zählwerk zurück auf ${rows}.`,
+  carriageBack: acrossTo,
+  counterBack: (rows) => `Stell den Reihenzähler zurück auf ${rows}.`,
   undoCastOn: 'Nimm die Anschlagmaschen von den Nadeln.',
   undoFeed: (yarn) => `Nimm ${theYarn(yarn)} aus dem Fadenführer.`,
   parkAgain: (yarn, parkedAt) =>
-    `Nimm ${theYarn(yarn)} aus dem Fadenführer, zurück an seinen Platz am ${sideStem(parkedAt)}en Ende.`,
+    `Nimm ${theYarn(yarn)} aus dem Fadenführer, zurück in seine Klammer ${sideWord(parkedAt)}.`,
   feedAgain: (yarn) => `Fädle ${theYarn(yarn)} wieder in den Fadenführer ein.`,
   joinAgain: (yarn, endTailCm, joinedPlace) =>
     `Knüpf ${theYarn(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
-  hangFromWaste: (hungOn) => `Häng die Maschen aus den Hilfsgarnreihen wieder ein: ${hungOn}.`,
+  hangFromWaste: (hungOn) => `Nadle die Maschen aus den Hilfsgarnreihen neu auf: ${hungOn}.`,
   undoRehang: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
-  stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel in Ruhestellung.`,
+  stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel außer Arbeit.`,
   strandGoesToFeeder: 'der Faden kommt wieder in den Fadenführer',
-  strandWaitsAt: (place) => `der Faden wartet am ${sideStem(place)}en Ende`,
+  strandWaitsAt: (place) => `der Faden wartet in seiner Klammer ${sideWord(place)}`,
   to: (value, at) => `${value} bis ${at}`,
   oneOnEach: (first, last) => `eine auf jede Nadel von ${first} bis ${last}`,
   unravelRow: (yarn, caughtOn, back) =>
-    `Zieh die Reihe aus ${toTheYarn(yarn)} sachte heraus und fang jede Masche auf: ${caughtOn}. Führ den Schlitten leer nach ${sideWord(back)} zurück.`,
+    `Zieh die Reihe aus ${toTheYarn(yarn)} sachte heraus und fang jede Masche auf: ${caughtOn}. ${acrossTo(back)}`,
   eachOf: (first, last) => `${first} bis ${last}`,
-  noneOn: (where) => `keine auf ${where} (leer in Arbeitsstellung)`,
+  noneOn: (where) => `keine auf ${where} (leer in Arbeit)`,
   togetherOn: (loops, where) => `${where.includes(' bis ') ? 'je ' : ''}${loops} zusammen auf ${where}`,
   oneLoopEach: (left, right) => `eine auf jeder Nadel von ${left} bis ${right}`,
   partLoops: (first, to, at) =>
     `Häng die Maschen von ${first} wieder nach außen auf ${to} und trenn dabei die Maschen, die zusammen auf ${at} hängen.`,
   loopsBack: (first, to) => `Häng die Maschen von ${first} zurück auf ${to}.`,
   loopsBackAndNeedlesOut: (first, to, needleList) =>
-    `Häng die Maschen von ${first} zurück auf ${to}. Schieb ${needleList} in Ruhestellung.`,
+    `Häng die Maschen von ${first} zurück auf ${to}. Schieb ${needleList} außer Arbeit.`,
   graft: (edge, drawnFrom, drawnUp) => `${edge}: zieh den Faden wieder heraus${drawnFrom}${drawnUp}.`,
   upThrough: 'herauf durch',
   downThrough: 'hinab durch',
-  wash: 'Was gewaschen ist, bleibt es.',
-  bars: (side) => `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter dem letzten Quersteg heraus.`,
+  wash: 'Waschen lässt sich nicht rückgängig machen.',
+  bars: (side) =>
+    `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter dem letzten Querfaden heraus.`,
   unsewBars: (count, side) =>
-    `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querstegen heraus.`,
+    `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querfäden heraus.`,
   drawUp: 'Lockere den angezogenen Faden.',
   fasten: 'Lös den vernähten Faden.',
   unpickCorner: (corner) => `Trenn die Naht quer über Ecke ${corner} auf.`,
@@ -154,12 +158,12 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   planSize: (rows, widthCm, depthCm) =>
     `${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief`,
   oneDoneAgain: (first) => `Schritt ${first} zählt wieder als gemacht.`,
-  oneUndoneAgain: (first) => `Schritt ${first} zählt wieder als nicht gemacht.`,
+  oneUndoneAgain: (first) => `Schritt ${first} ist wieder zu machen.`,
   manyDoneAgain: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als gemacht.`,
-  manyUndoneAgain: (first, last) => `Die Schritte ${first} bis ${last} zählen wieder als nicht gemacht.`,
+  manyUndoneAgain: (first, last) => `Die Schritte ${first} bis ${last} sind wieder zu machen.`,
   planNow: (planned) => `Der Plan ist jetzt: ${planned}.`,
-  mendTakenBack: 'Die Ausbesserung steht nicht mehr im Protokoll.',
-  mendRedone: 'Die Ausbesserung steht wieder im Protokoll.',
+  mendTakenBack: 'Die Korrektur ist zurückgenommen.',
+  mendRedone: 'Die Korrektur gilt wieder.',
   irreversibleStep: (number, irreversible) => `Falls Schritt ${number} schon gemacht war: ${irreversible}`,
-  irreversibleBefore: (more) => `Ebenso ${counted.step(more)} davor.`,
+  irreversibleBefore: (more) => `Dasselbe gilt für ${counted.step(more)} davor.`,
 });

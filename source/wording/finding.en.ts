@@ -3,6 +3,10 @@ import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 import { theYarn, yarnName } from './forms.en.ts';
 
+/** Trade practice: with loops in work a carriage knits, or drops them; so it slips across. */
+const acrossTo = (side: Side): string =>
+  `Take the yarn out of the feeder, slip the carriage back to the ${side}, set it to knit and put the yarn back in.`;
+
 export const finding = ({ choice, length, list, tail }: Amounts) => ({
   stepComesNext: (done: number) => `step ${done} comes next`,
   knitted: (rowCounter: number) => `${counted.row(rowCounter)} knitted`,
@@ -19,9 +23,9 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   askRightEdge: 'Which needle is the outermost on the right that holds a loop?',
   askStitches: 'How many needles hold a loop?',
   askWasteRows: 'How many waste rows hang below the needles?',
-  askStripes: 'How many stripes can be counted on the work, the one on the needles too?',
+  askStripes: 'How many stripes can you count on the work, with the one on the needles?',
   askCounter: 'What does the row counter show?',
-  askRowsOfColour: 'How many rows of the newest colour hang there, the one on the needles too?',
+  askRowsOfColour: 'How many rows of the newest colour hang there, with the one on the needles?',
   needleOffBed: (needle: string, needleCount: number) =>
     `There is no needle ${needle} on a bed of ${needleCount}: read its name again.`,
   unknownYarn: (yarn: string, known: readonly string[]) =>
@@ -29,25 +33,26 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   notACount: (value: number) => `${value} cannot be counted: give a whole number, 0 or more.`,
   rowsBack: (size: number, row: number) =>
     `${counted.step(size)} back, to ${counted.row(row)} on the counter.`,
-  notAsDone: (marked: number) => `${marked} of them cannot be undone just as they were done.`,
-  cut: (yarn: string) => `A cut stays a cut: join ${theYarn(yarn)} at the edge and hide both ends later.`,
+  notAsDone: (marked: number) => `${marked} of them cannot simply be undone.`,
+  cut: (yarn: string) =>
+    `This yarn has been cut: join ${theYarn(yarn)} at the edge and sew both ends in later.`,
   offTheNeedles:
     'The work is off the needles: hang each loop again from its waste rows, weights off until all hang.',
   released: (what: 'ravel cord' | 'waste') =>
     `The ${what} is out: catch every open loop on a spare strand before anything else.`,
   drawnThrough: (yarn: string) =>
-    `The cord is closed off: it cannot go back on the needles; knit it anew with ${theYarn(yarn)} if it is too short.`,
+    `The cord has been drawn closed: it cannot go back on the needles. If it is too short, knit a new one with ${theYarn(yarn)}.`,
   noSuchPlace: (done: number, stepCount: number) =>
     `There is no place after ${done} steps: the bag has ${stepCount}.`,
   notBehind: (fromDone: number) => `Ripping back goes backwards: choose a place before step ${fromDone}.`,
-  hereNow: (place: string) => `That is where you are: ${place}`,
-  hereToo: (place: string) => `Where you are looks like that too: ${place}`,
-  here: (look: string) => `It is here: ${look}.`,
+  hereNow: (place: string) => `That is where you are now: ${place}`,
+  hereToo: (place: string) => `The place where you are now looks like that too: ${place}`,
+  here: (look: string) => `The work is here: ${look}.`,
   goThere: (number: number, done: number) => `To go there type choose ${number}, or go step ${done}.`,
   many: (howMany: number) => `${howMany} places look like that.`,
-  apartBy: (facts: string[]) => `Apart they are told by ${choice(facts)}.`,
+  apartBy: (facts: string[]) => `They differ in ${choice(facts)}.`,
   stepNext: (step: number) => `step ${step} next`,
-  several: (size: number) => `${size} places look like that; choose and a number goes to one:`,
+  several: (size: number) => `${size} places look like that; to go to one, type choose and its number:`,
   carriage: 'carriage',
   lastRow: 'last row',
   feeder: 'feeder',
@@ -73,18 +78,18 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
     rowsOfColour: 'the count in this stripe',
   },
   orUnsure: (question: string, value: string) => `${question} Type find and ${value}; or find unsure.`,
-  noSlip: 'No place in this bag looks like that, and no one mistake explains it.',
-  readAgain: 'Read it again, and leave out what you are least sure of.',
+  noSlip: 'No place in this bag looks like that, even with a single mistake.',
+  readAgain: 'Look again, and leave out what you are least sure of.',
   oneAmiss: 'One thing may be read wrong. It would fit:',
   without: (name: string, done: number) => `  without ${name}: step ${done} comes next`,
   guided: (number: number) => `To be guided through it, type choose ${number}.`,
   guidedOne: 'To be guided through one of them, type choose and its number.',
   more: (more: number) => `and ${counted.moreStep(more)}.`,
-  guideBack: 'Type choose to be guided back. Enter confirms each step, Left takes it back.',
+  guideBack: 'Type choose to be guided back. Enter confirms each step, ← takes it back.',
   swapped: (look: string) =>
     `It fits when left and right change places: ${look}. Read the needle names again.`,
   unravelRows: (rows: number, yarn: string, caughtOn: string, back: Side) =>
-    `Pull out ${rows} rows of ${yarnName(yarn)} one by one, catching every loop: in the end ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
+    `Pull out ${rows} rows of ${yarnName(yarn)} one by one, catching every loop: in the end ${caughtOn}. ${acrossTo(back)}`,
   unsewBarsOfBoth: (bars: number) => `Draw the thread out from under the last ${bars} bars on each side.`,
   work: (needleList: string) => `Bring ${needleList} into work.`,
   rest: (needleList: string) => `Push ${needleList} out of work.`,
@@ -92,7 +97,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   counter: (rows: number) => `Row counter to ${rows}.`,
   castOn: (yarn: string) => `Cast on with ${theYarn(yarn)}.`,
   feed: (yarn: string) => `Thread ${theYarn(yarn)} into the feeder.`,
-  park: (yarn: string, end: Side) => `Take ${theYarn(yarn)} out of the feeder and park it at the ${end} end.`,
+  park: (yarn: string, end: Side) => `Take ${theYarn(yarn)} out of the feeder and clip it on the ${end}.`,
   cutLeaving: (yarn: string, endTailCm: number) => `Cut ${theYarn(yarn)}, leaving ${tail(endTailCm)}.`,
   knit: (to: Side) => `Knit one row to the ${to}.`,
   slip: (to: Side) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
@@ -101,29 +106,29 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   takeOff: 'Take the work off the needles.',
   dropWork: (to: Side) =>
     `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
-  rehang: (left: string, right: string) => `Hang the loops from ${left} to ${right}.`,
+  rehang: (left: string, right: string) => `Rehang the loops from ${left} to ${right}.`,
   outOfWorkAgain: (needleList: string) => `Push ${needleList} back out of work.`,
   intoWorkAgain: (needleList: string) => `Bring ${needleList} back into work.`,
   carriageStood: (back: Side) => `The carriage stood on the ${back}.`,
-  carriageBack: (back: Side) => `Bring the carriage back to the ${back} without knitting.`,
+  carriageBack: acrossTo,
   counterBack: (rows: number) => `Turn the row counter back to ${rows}.`,
   undoCastOn: 'Take the cast-on loops off the needles.',
   undoFeed: (yarn: string) => `Take ${theYarn(yarn)} out of the feeder.`,
   parkAgain: (yarn: string, parkedAt: Side) =>
-    `Take ${theYarn(yarn)} out of the feeder, back to its place at the ${parkedAt} end.`,
+    `Take ${theYarn(yarn)} out of the feeder, back into its clip on the ${parkedAt}.`,
   feedAgain: (yarn: string) => `Put ${theYarn(yarn)} back into the feeder.`,
   joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
-    `Join ${theYarn(yarn)} again, leaving ${tail(endTailCm)} to hide; ${joinedPlace}.`,
-  hangFromWaste: (hungOn: string) => `Hang the loops again from the waste rows: ${hungOn}.`,
+    `Join ${theYarn(yarn)} again, leaving ${tail(endTailCm)} to sew in; ${joinedPlace}.`,
+  hangFromWaste: (hungOn: string) => `Rehang the loops from the waste rows: ${hungOn}.`,
   undoRehang: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
   stray: (needle: string) => `Drop the loose loop off ${needle} and push the needle out of work.`,
   strandGoesToFeeder: 'it goes back into the feeder',
-  strandWaitsAt: (place: Side) => `it waits at the ${place} end`,
+  strandWaitsAt: (place: Side) => `it waits in its clip on the ${place}`,
   to: (value: string, at: string) => `${value} to ${at}`,
   oneOnEach: (first: string, last: string) => `one on each needle from ${first} to ${last}`,
   unravelRow: (yarn: string, caughtOn: string, back: Side) =>
-    `Pull out the row of ${yarnName(yarn)} gently, catching every loop: ${caughtOn}. Bring the carriage back to the ${back} without knitting.`,
+    `Pull out the row of ${yarnName(yarn)} gently, catching every loop: ${caughtOn}. ${acrossTo(back)}`,
   eachOf: (first: string, last: string) => `each from ${first} to ${last}`,
   noneOn: (where: string) => `none on ${where}, which stays in work`,
   togetherOn: (loops: number, where: string) => `${loops} together on ${where}`,
@@ -137,7 +142,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
     `${edge}: draw the thread back out${drawnFrom}${drawnUp}.`,
   upThrough: 'up through',
   downThrough: 'down through',
-  wash: 'What has been washed stays so.',
+  wash: 'Washing cannot be undone.',
   bars: (side: 'back' | 'front') => `Draw the thread out from under the last bar on the ${side}.`,
   unsewBars: (count: number, side: 'back' | 'front') =>
     `Draw the thread out from under the last ${count} bars on the ${side}.`,
@@ -145,21 +150,21 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   fasten: 'Undo the fastening.',
   unpickCorner: (corner: number) => `Unpick the seam across corner ${corner}.`,
   thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
-  release: 'The waste rows are out and not put back: hold the open loops on a spare strand.',
-  ravelCordStaysOut: 'The ravel cord is out and not put back: hold the open loops on a spare strand.',
+  release: 'The waste rows are out and stay out: hold the open loops on a spare strand.',
+  ravelCordStaysOut: 'The ravel cord is out and stays out: hold the open loops on a spare strand.',
   measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
   and: (more: number) => `and ${counted.moreStep(more)}.`,
   planSize: (rows: number, widthCm: number, depthCm: number) =>
     `${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep`,
   oneDoneAgain: (first: number) => `Step ${first} counts as done again.`,
-  oneUndoneAgain: (first: number) => `Step ${first} counts as not done again.`,
+  oneUndoneAgain: (first: number) => `Step ${first} counts as still to do.`,
   manyDoneAgain: (first: number, last: number) => `Steps ${first} to ${last} count as done again.`,
-  manyUndoneAgain: (first: number, last: number) => `Steps ${first} to ${last} count as not done again.`,
+  manyUndoneAgain: (first: number, last: number) => `Steps ${first} to ${last} count as still to do.`,
   planNow: (planned: string) => `The plan is now: ${planned}.`,
-  mendTakenBack: 'The mend is off the record.',
-  mendRedone: 'The mend is on the record again.',
+  mendTakenBack: 'The repair was removed from the record.',
+  mendRedone: 'The repair is back in the record.',
   irreversibleStep: (number: number, irreversible: string) => `If step ${number} was done: ${irreversible}`,
-  irreversibleBefore: (more: number) => `So with ${counted.step(more)} before that.`,
+  irreversibleBefore: (more: number) => `The same goes for ${counted.step(more)} before that.`,
 });
 
 export type FindingWords = ReturnType<typeof finding>;

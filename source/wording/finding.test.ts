@@ -67,7 +67,7 @@ describe('a slip', () => {
       'The decrease of move 3, after row 6, is missing: the trailing edge is one needle too far out.',
     );
     expect(found.value.remedies.map(({ mend }) => sayWholeMend(mend, englishWords))).toEqual([
-      'It can be set right now, without a trace: With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
+      'This can be repaired now and leaves no trace: With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
     ]);
   });
 
@@ -97,8 +97,8 @@ describe('the way back', () => {
     expect(formatRipBack(back.value, englishWords)).toBe('6 steps back, to 6 rows on the counter.');
     expect(back.value.steps.map((step) => formatHandStep(step, englishWords))).toEqual([
       'Take the claw weights and the comb off, a hand under each: they hang in rows that come out.',
-      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Bring the carriage back to the right without knitting. Set the row counter to 6.',
-      'Take mint out of the feeder, back to its place at the right end. Put plum back into the feeder.',
+      'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Take the yarn out of the feeder, slip the carriage back to the right, set it to knit and put the yarn back in. Set the row counter to 6.',
+      'Take mint out of the feeder, back into its clip on the right. Put plum back into the feeder.',
       'Bring R71 back into work. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
       'Set the loops of R35 and R36 back on R36 and R37. Push R35 back out of work.',
       'Hang the comb again, and the claw weights under R36 and R71.',
@@ -109,7 +109,9 @@ describe('the way back', () => {
     const whole = ripBack({ ...startSession(job), done: job.stepCount }, 0);
     if (!whole.ok) throw new Error(whole.fault.code);
     const marked = whole.value.irreversible;
-    expect(formatRipBack(whole.value, englishWords)).toContain(`${marked.length} of them cannot be undone`);
+    expect(formatRipBack(whole.value, englishWords)).toContain(
+      `${marked.length} of them cannot simply be undone`,
+    );
     for (const step of marked) {
       const sentence = step.irreversible ? formatIrreversible(step.irreversible, englishWords) : '';
       expect(formatHandStep(step, englishWords)).toContain(sentence);

@@ -178,7 +178,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   notAColour: 'A colour is # and six of the figures 0-9 and letters a-f, such as #6b2d5c.',
   tooShort: 'The name is empty.',
   tooLong: (most: number) => `The name is too long: at most ${counted.character(most)}.`,
-  notAName: 'That cannot be a name: it has signs in it that cannot be seen.',
+  notAName: 'That cannot be a name: it contains invisible characters.',
   wrongType: 'That cannot be used here: give another.',
   notUnderstood: (word: string, example: string) =>
     `I do not know what ${word} means here: answer as in ${example}.`,

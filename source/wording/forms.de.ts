@@ -6,7 +6,7 @@
  * Zunahmerand and Abnahmerand, grafted edges A and B Kante, home side Ausgangsseite, to crawl wandern, bite Stich, to
  * hang einhängen, to park ablegen, to slip leer, to rip back auftrennen, mend Ausbesserung, slip of the hand Versehen,
  * lesson Lektion, stripe repeat Rapport, ease Mehrweite, gauge Maschendichte, tightness Dichtefaktor, the work Gestrick,
- * transfer tool Decker, row counter Zählwerk, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
+ * transfer tool Decker, row counter Reihenzähler, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
 import { ravelCord, unnamedWaste } from '../planning/brief.ts';
@@ -15,9 +15,9 @@ import { ravelCord, unnamedWaste } from '../planning/brief.ts';
 export const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
 export const sideWord = (side: string): string => `${sideStem(side)}s`;
 export const stateWords: Readonly<Record<string, string>> = {
-  'dry-relaxed': 'trocken ausgeruht',
-  'wet-relaxed': 'nass ausgeruht',
-  'fully-relaxed': 'ganz ausgeruht',
+  'dry-relaxed': 'trocken relaxiert',
+  'wet-relaxed': 'nass relaxiert',
+  'fully-relaxed': 'voll relaxiert',
 };
 /** Vor „Kordel“: welche von zweien. */
 export const whichCord = { only: '', first: 'erste ', second: 'zweite ' } as const;
@@ -28,18 +28,18 @@ export const placeWords: Readonly<Record<string, string>> = {
   row: 'Eine Reihe',
   move: 'Einen Formschritt',
   stitch: 'Eine Masche',
-  bar: 'Einen Quersteg',
+  bar: 'Einen Querfaden',
   round: 'Eine Runde',
 };
 export const yarnClassWords: Readonly<Record<string, string>> = {
-  lace: 'Spitzengarn',
+  lace: 'Lace',
   'super fine': 'sehr fein',
   fine: 'fein',
   light: 'leicht',
   medium: 'mittel',
   bulky: 'dick',
   'super bulky': 'sehr dick',
-  jumbo: 'extra dick',
+  jumbo: 'Jumbo',
 };
 export const timesWord = (times: number): string => (times === 1 ? 'einmal' : `${times}-mal`);
 /** A yarn by the name that the maker gave it; two have names of ours. */

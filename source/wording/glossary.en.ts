@@ -33,7 +33,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   carriage: {
     names: 'carriage, knitting carriage',
     means:
-      'The part that slides along the bed and makes the needles knit. Never move it with nothing in the feeder: every stitch would drop.',
+      'The part that slides along the bed and makes the needles knit. Never move it with an empty feeder: every stitch would drop.',
   },
   pass: {
     names: 'pass, pass of the carriage',
@@ -55,7 +55,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   park: {
     names: 'parked yarn, parked, park, yarn clip, clip',
     means:
-      'A yarn that is neither in the feeder nor cut is parked. It waits in a clip on the side of the carriage, each yarn in a clip and a mast arm of its own, so that two yarns do not twist.',
+      'A yarn that is out of the feeder but not cut is parked. It waits in a clip on the side of the carriage, each yarn in a clip and a mast arm of its own, so that two yarns do not twist.',
   },
   margin: {
     names: 'margin, needle margin',
@@ -68,7 +68,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   open: {
     names: 'open loop',
     means:
-      'A loop that no needle and no later row holds: it could run down. Waste rows keep open loops safe.',
+      'A loop that hangs free, off the needles and with no row above it: it could run down. Waste rows keep open loops safe.',
   },
   stitch: {
     names: 'stitch, knit stitch',

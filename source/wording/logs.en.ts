@@ -4,7 +4,7 @@ import { counted } from './counted.en.ts';
 
 export const logs = (_: Amounts) => ({
   renamed: (before: string, now: string) => `${before} is now called ${now}.`,
-  notAName: (most: number) => `Say what the bag is to be called, in at most ${counted.character(most)}.`,
+  notAName: (most: number) => `Type what the bag shall be called, in at most ${counted.character(most)}.`,
   /** `named`: as the maker named it, empty for the bag that is open. */
   askDiscard: (bag: string, named: string) =>
     `Throw away ${bag}? If so, type: ${['discard', named, 'yes'].filter((word) => word !== '').join(' ')}`,
@@ -14,7 +14,7 @@ export const logs = (_: Amounts) => ({
     `Thrown away: ${bag}. A copy is kept until the next bag is thrown away; restore brings it back.`,
   restored: (bag: string) => `Back again: ${bag}.`,
   nothingToRestore: 'No bag was thrown away.',
-  nothingToCancel: 'There is no bag to go back to: quit leaves, and keeps your answers.',
+  nothingToCancel: 'There is no bag to go back to: quit keeps your answers.',
   openHint: 'To go on with another, type open and its number or name.',
   /** `known`: how many bags there are. */
   noSuchBag: (bag: string, known: number) =>
@@ -28,9 +28,9 @@ export const logs = (_: Amounts) => ({
   needsBrief:
     'With its brief named too, as in slantwise BRIEF --log LOG, what was recorded after it can be used.',
   foreign: {
-    'byte-order-mark': 'A byte order mark was put before the log on its way, by mail or an editor: no harm.',
+    'byte-order-mark': 'Mail or an editor put a byte order mark before the log: that does no harm.',
     'windows-line-ends':
-      'The line ends of the log were made those of Windows, by mail or an editor: no harm.',
+      'Mail or an editor changed the line ends of the log to those of Windows: that does no harm.',
   },
   notAFolder: (path: string) =>
     `A file stands where the folder of ${path} should be. Move that file away, or choose another folder.`,
@@ -63,7 +63,7 @@ export const logs = (_: Amounts) => ({
     notUnderstood: (line: number, text: string) =>
       `Line ${line} is not understood: ${text}. For example: 33 say Watch the left edge. After the step comes say, note, mark or pause.`,
     stepNotReached: (line: number, step: number, most: number) =>
-      `Line ${line} names step ${step}, which the log never comes to: it goes from step 1 to ${most}.`,
+      `Line ${line} names step ${step}, but the log goes from step 1 to ${most}.`,
     nothingAdded: 'There is no line to add. For example: 33 say Watch the left edge.',
     added: (added: number, path: string) =>
       `${counted.line(added)} added; the lesson is in ${path}. Play it: slantwise replay ${path}`,

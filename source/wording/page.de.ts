@@ -77,7 +77,7 @@ export const page = ({
   tightnessIs: (tightness, verdict) =>
     `${tightness} (Dichtefaktor: Wurzel aus tex / Maschenlänge in mm), ${verdict}`,
   aim: (tenStitchesMm, tenRowsMm, tightness) =>
-    `vor der Maschenprobe: zehn Maschen aus diesem Garn sollen ausgeruht ${small(tenStitchesMm)} messen und zehn Reihen ${small(tenRowsMm)}, bei einem Dichtefaktor von ${decimal(tightness)} (Faustregel)`,
+    `vor der Maschenprobe: zehn Maschen aus diesem Garn sollen in Ruhe ${small(tenStitchesMm)} messen und zehn Reihen ${small(tenRowsMm)}, bei einem Dichtefaktor von ${decimal(tightness)} (Faustregel)`,
   massOfPiece: (mass) => `${mass}, am Stück gemessen`,
   massOfGuess: (mass) => `${mass}, nach der geschätzten Maschenprobe`,
   massOfSwatch: (mass) => `${mass}, nach der Maschenprobe`,

@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
-import { placeWords, sideStem, sideWord, yarnClassWords, yarnName } from './forms.de.ts';
+import { placeWords, sideWord, yarnClassWords, yarnName } from './forms.de.ts';
 import type { PromptWords } from './prompt.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
@@ -12,7 +12,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   sides: ['links', 'rechts'],
   notInRange: (word, least, most) => `${word} ist keine ganze Zahl von ${least} bis ${most}.`,
   standsAlone: (command, rest, instead) =>
-    `${command} steht allein, deshalb geschieht nichts: tipp ${instead === null ? `es ohne "${rest}"` : `${instead}, wenn das gemeint ist`}.`,
+    `${command} braucht keine weiteren Wörter: tippe ${instead === null ? `es ohne "${rest}"` : `${instead}, wenn du das meinst`}.`,
   unknownPlace: (word, usage, verb) =>
     `${word} ist keine Stelle, zu der es geht. Zum Beispiel: ${usage}; mehr mit help ${verb}.`,
   noSuchMark: (name, known) => `Eine Marke ${name} gibt es nicht. Marken: ${list(known)}.`,
@@ -32,8 +32,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     `Nicht verstanden: ${text}. Nenn ein Garn und sein Gewicht ab 0. Zum Beispiel: ${usage}.`,
   notTwoSizes: (text, usage) =>
     `Nicht verstanden: ${text}. Nenn eine Breite und eine Tiefe. Zum Beispiel: ${usage}.`,
-  nothingFoundBefore:
-    'Zu dieser Stelle ist noch nichts gesagt: tippe find und was du siehst, ohne das Wort and.',
+  nothingFoundBefore: 'Es gibt noch nichts zu ergänzen: tippe find und was du siehst, ohne das Wort and.',
   nothingOffered: 'Hier gibt es keinen Vorschlag: tippe erst find, rip oder replan.',
   notOffered: 'Es gibt einen Vorschlag: tippe choose.',
   whichOffer: (most) => `Welcher? Tippe choose und eine Zahl von 1 bis ${most}.`,
@@ -42,19 +41,19 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   done: {
     back: (place) => `Zurückgenommen: ${place}`,
     redo: (place) => `Wieder gemacht: ${place}`,
-    go: (place) => `Gesprungen: ${place}`,
+    go: (place) => `Weiter bei: ${place}`,
     note: (text) => `Notiert: ${text}`,
-    setRight: (place) => `Ausgebessert: ${place}`,
-    stop: 'Aufgehört. Es wird nichts weiter aufgetrennt oder ausgebessert; where zeigt die Stelle.',
+    setRight: (place) => `Korrigiert: ${place}`,
+    stop: 'Abgebrochen. Das Auftrennen oder Korrigieren ist zu Ende; where zeigt die Stelle.',
     replan: (planned) => `Neu geplant: ${planned}.`,
     now: (place) => `Jetzt: ${place}`,
-    mark: (name) => `Diese Stelle trägt jetzt die Marke ${name}.`,
+    mark: (name) => `Marke gesetzt: ${name}.`,
     rippedBack: (place) => `Aufgetrennt: ${place}`,
     several: (first, last, all) => `${first} bis ${last}: ${all} Schritte bestätigt`,
   },
-  oneAtATime: 'Ein Schritt nach dem anderen: Enter bestätigt, Pfeil links nimmt zurück, stop hört damit auf.',
+  oneAtATime: 'Ein Schritt nach dem anderen: Enter bestätigt, ← nimmt zurück, stop hört damit auf.',
   wayBack: (at, of, text) => `Zurück, ${at} von ${of}: ${text}`,
-  wayMend: (at, of, text) => `Ausbessern, ${at} von ${of}: ${text}`,
+  wayMend: (at, of, text) => `Korrektur, ${at} von ${of}: ${text}`,
   place: {
     finished: 'der Beutel ist fertig.',
     next: (step, stepCount, phase, row, knittedRows) =>
@@ -66,7 +65,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     bag: (name, stitches, rows, widthCm, depthCm) =>
       `${name}: ${stitches} Maschen, ${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief.`,
     sides:
-      'Links und rechts gelten für dich, mit Blick auf das Nadelbett. Tippe plan für den ganzen Plan und help für alles, was du tippen kannst.',
+      'Links und rechts gelten für dich, mit Blick auf das Nadelbett. Tippe plan für den ganzen Plan und help für das, was du tippen kannst.',
   },
   bagFinished: 'Der Beutel ist fertig.',
   stepNow: (step, stepCount, phase, text) => `Schritt ${step} von ${stepCount}, ${phase}: ${text}`,
@@ -78,27 +77,27 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     moves: (done, all) => `${done} von ${all} Formschritten gemacht.`,
     edges: (left, right, stitches, carriage, moves) =>
       `Ränder ${left} und ${right}, ${counted.needle(stitches)} mit Maschen. ${carriage} ${moves}`,
-    parkedAt: (yarn, end) => `${yarnName(yarn)} am ${sideStem(end)}en Ende`,
+    parkedAt: (yarn, end) => `${yarnName(yarn)} ${sideWord(end)}`,
     feederEmpty: 'Der Fadenführer ist leer.',
     feeder: (yarn) => `Im Fadenführer: ${yarnName(yarn)}.`,
     parked: (waiting) => `Abgelegt: ${list(waiting)}.`,
   },
   notes: {
-    none: ['Noch keine Notizen. Tippe note und eine Bemerkung.'],
-    after: (done, text) => `Nach Schritt ${done}: ${text}`,
+    none: ['Noch keine Notizen. Tippe note und was du dir merken willst.'],
+    after: (done, text) => `Schritt ${done + 1}: ${text}`,
   },
   marks: {
     none: ['Noch keine Marken. Tippe mark und einen Namen.'],
-    next: (name, step) => `${name}: dort kommt als Nächstes Schritt ${step}`,
+    next: (name, step) => `${name}: Schritt ${step}`,
   },
   cautions: {
     hooks: 'Nadelhaken und Zungen sind scharf: Finger weg, solange der Schlitten läuft.',
     weights: 'Gewichte fallen: halte beim Einhängen eine Hand darunter und die Füße weg.',
     weightsOff: 'Nimm die Gewichte ab, bevor eine Masche frei wird; Füße weg.',
     steam: 'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
-    lookTwice: 'Schau zweimal hin: das lässt sich nicht rückgängig machen.',
+    lookTwice: 'Prüf erst: das lässt sich nicht rückgängig machen.',
     cords: (endCm, cordCm, freeCordCm, loopCm) =>
-      `Halte Kordeln von kleinen Kindern fern: freie Enden ${length(endCm)}, gebunden eine Schlinge von ${length(cordCm)}. EN 71-1:2005+A8:2009 erlaubte für Spielzeug der Kleinsten ${length(freeCordCm)} und ${length(loopCm)}; sieh in die geltende Ausgabe. Es gelten die Regeln am Ort.`,
+      `Halte Kordeln von kleinen Kindern fern: diese hat freie Enden von ${length(endCm)} und bildet eine Schlinge von ${length(cordCm)}. EN 71-1:2005+A8:2009 erlaubte in Spielzeug für die Kleinsten ${length(freeCordCm)} und ${length(loopCm)}; maßgeblich ist die geltende Ausgabe. Es gelten die Regeln am Ort.`,
     forSwitch: 'Beim Belegen eines Fußschalters',
     afterHalfHour: 'Nach einer halben Stunde Arbeit',
     atStep: (value) => `Bei Schritt ${value}`,
@@ -119,7 +118,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     now: 'jetzt',
     in: (rowsAway) => `in ${counted.row(rowsAway)}`,
     outTo: (side, outer) => `${sideWord(side)} raus auf ${outer}`,
-    inRest: (side, emptied) => `${sideWord(side)} ${emptied} in Ruhe`,
+    inRest: (side, emptied) => `${sideWord(side)} ${emptied} außer Arbeit`,
     move: (when, number, all, out, inward) => `${when}, Formschritt ${number}/${all}: ${out}, ${inward}`,
   },
   castOn: 'Anschlag',

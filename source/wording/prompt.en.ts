@@ -16,7 +16,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   notInRange: (word: string, least: number, most: number) =>
     `${word} is not a whole number from ${least} to ${most}.`,
   standsAlone: (command: string, rest: string, instead: string | null) =>
-    `${command} stands alone, so nothing is done: type ${instead === null ? `it without "${rest}"` : `${instead}, if you meant that`}.`,
+    `${command} takes no other words: type ${instead === null ? `it without "${rest}"` : `${instead}, if you mean that`}.`,
   unknownPlace: (word: string, usage: string, verb: string) =>
     `${word} is not a place to go to. For example: ${usage}; type help ${verb} for more.`,
   noSuchMark: (name: string, known: readonly string[]) => `There is no mark ${name}. Marks: ${list(known)}.`,
@@ -36,8 +36,8 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   notAWeighing: (text: string, usage: string) =>
     `${text} is not a yarn and a weight of 0 or more. For example: ${usage}.`,
   notTwoSizes: (text: string, usage: string) => `${text} is not a width and a depth. For example: ${usage}.`,
-  nothingFoundBefore: 'Nothing was said of this place yet: type find and what you see, without the word and.',
-  nothingOffered: 'Nothing is on offer here: type find, rip or replan first.',
+  nothingFoundBefore: 'There is nothing to add to yet: type find and what you see, without the word and.',
+  nothingOffered: 'There is nothing to choose yet: type find, rip or replan first.',
   notOffered: 'There is one offer: type choose.',
   whichOffer: (most: number) => `Which one? Type choose and a number from 1 to ${most}.`,
   missingChoice: (choices: readonly string[]) => `Something is missing: choose ${choice(choices)}.`,
@@ -45,19 +45,19 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   done: {
     back: (place: string) => `Taken back: ${place}`,
     redo: (place: string) => `Done again: ${place}`,
-    go: (place: string) => `Jumped: ${place}`,
+    go: (place: string) => `Gone to: ${place}`,
     note: (text: string) => `Noted: ${text}`,
-    setRight: (place: string) => `Set right: ${place}`,
-    stop: 'Left off. Nothing more is taken back or mended; type where to see the place.',
-    replan: (planned: string) => `Planned anew: ${planned}.`,
+    setRight: (place: string) => `Repaired: ${place}`,
+    stop: 'Stopped. The ripping back or repair has ended; type where to see the place.',
+    replan: (planned: string) => `Replanned: ${planned}.`,
     now: (place: string) => `Now ${place}`,
-    mark: (name: string) => `Marked this place as ${name}.`,
+    mark: (name: string) => `Mark set here: ${name}.`,
     rippedBack: (place: string) => `Ripped back: ${place}`,
     several: (first: number, last: number, all: number) => `${first} to ${last}: ${all} steps confirmed`,
   },
-  oneAtATime: 'One step at a time: Enter confirms, Left takes back, stop leaves it.',
+  oneAtATime: 'One step at a time: Enter confirms, ← takes back, stop ends it.',
   wayBack: (at: number, of: number, text: string) => `Back, ${at} of ${of}: ${text}`,
-  wayMend: (at: number, of: number, text: string) => `Mend, ${at} of ${of}: ${text}`,
+  wayMend: (at: number, of: number, text: string) => `Repair, ${at} of ${of}: ${text}`,
   place: {
     finished: 'the bag is finished.',
     next: (step: number, stepCount: number, phase: string, row: number, knittedRows: number) =>
@@ -65,11 +65,11 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
     here: (place: string) => `You are here: ${place}`,
   },
   welcome: {
-    again: (name: string) => `${name} again.`,
+    again: (name: string) => `Back to ${name}.`,
     bag: (name: string, stitches: number, rows: number, widthCm: number, depthCm: number) =>
       `${name}: ${stitches} stitches, ${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep.`,
     sides:
-      'Left and right are yours, facing the bed. Type plan for the whole plan, help for all that can be typed.',
+      'Left and right are yours, facing the bed. Type plan for the whole plan, help for what you can type.',
   },
   bagFinished: 'The bag is finished.',
   stepNow: (step: number, stepCount: number, phase: string, text: string) =>
@@ -82,27 +82,27 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
     moves: (done: number, all: number) => `${done} of ${all} shaping moves done.`,
     edges: (left: string, right: string, stitches: number, carriage: string, moves: string) =>
       `Edges ${left} and ${right}, ${counted.needle(stitches)} with loops. ${carriage} ${moves}`,
-    parkedAt: (yarn: string, end: Side) => `${yarnName(yarn)} at the ${end} end`,
+    parkedAt: (yarn: string, end: Side) => `${yarnName(yarn)} on the ${end}`,
     feederEmpty: 'Nothing in the feeder.',
     feeder: (yarn: string) => `In the feeder: ${yarnName(yarn)}.`,
     parked: (waiting: string[]) => `Parked: ${list(waiting)}.`,
   },
   notes: {
-    none: ['No notes yet. Type note and a remark.'],
-    after: (done: number, text: string) => `After step ${done}: ${text}`,
+    none: ['No notes yet. Type note and what you want to remember.'],
+    after: (done: number, text: string) => `Step ${done + 1}: ${text}`,
   },
   marks: {
     none: ['No marks yet. Type mark and a name.'],
-    next: (name: string, step: number) => `${name}: step ${step} comes next there`,
+    next: (name: string, step: number) => `${name}: step ${step}`,
   },
   cautions: {
     hooks: 'Needle hooks and latches are sharp: keep fingers clear while the carriage moves.',
     weights: 'Weights fall: hang them with a hand under them, feet clear.',
     weightsOff: 'Take the weights off before any stitch is released; feet clear.',
     steam: 'If you steam the bag: steam scalds, and it flattens man-made fibre.',
-    lookTwice: 'Look twice: hands cannot take this back.',
+    lookTwice: 'Check first: this cannot be undone.',
     cords: (endCm: number, cordCm: number, freeCordCm: number, loopCm: number) =>
-      `Keep cords from small children: free ends of ${length(endCm)}, tied a loop of ${length(cordCm)}. EN 71-1:2005+A8:2009 let toys for the very young have ${length(freeCordCm)} and ${length(loopCm)}; see the edition in force. Local rules decide.`,
+      `Keep cords away from small children: this one has free ends of ${length(endCm)} and makes a loop of ${length(cordCm)}. EN 71-1:2005+A8:2009 allowed ${length(freeCordCm)} and ${length(loopCm)} in toys for the youngest; see the edition in force. Local rules decide.`,
     forSwitch: 'When you assign a foot switch',
     afterHalfHour: 'After half an hour of work',
     atStep: (value: number) => `At step ${value}`,

@@ -6,15 +6,15 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   swatch: {
     names: 'Maschenprobe, Maschendichte, Maschenbreite, Reihenhöhe, ruhen',
     guessed: 'nach dem Nadelbett geschätzt (Faustregel): ',
-    rule: 'Auf den Nadeln ist das Gestrick gedehnt. Erst ein ausgeruhtes Stück zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
+    rule: 'Auf den Nadeln ist das Gestrick gedehnt. Erst ein Stück, das geruht hat, zeigt, wie breit eine Masche und wie hoch eine Reihe wird.',
     formula: 'Maschenbreite = Breite / Maschen; Reihenhöhe = Höhe / Reihen',
   },
   rehang: {
-    names: 'Umsetzen, neu einhängen, Nadeln, Bett zu kurz, freier Rand',
+    names: 'neu aufnadeln, Neuaufnadeln, umsetzen, Nadeln, Bett zu kurz, freier Rand',
     rule: 'Mit jedem Formschritt braucht das Gestrick eine Nadel mehr. Reicht das Nadelbett nicht, kommt es ab und wird am Anfang neu eingehängt. Am freien Rand fährt der Schlitten ganz über das Gestrick hinaus.',
     formula:
       'Nadeln = Maschen + Formschritte; Male auf dem Nadelbett ≥ Formschritte / (nutzbare Nadeln − Maschen)',
-    notHere: (sum, usable) => `${sum}, und ${usable} liegen innerhalb der freien Ränder: kein Umsetzen`,
+    notHere: (sum, usable) => `${sum}, und ${usable} liegen innerhalb der freien Ränder: kein Neuaufnadeln`,
     here: (sum, usable, hangings) =>
       `${sum}, und ${usable} liegen innerhalb der freien Ränder: ${hangings}-mal eingehängt`,
   },
@@ -38,12 +38,12 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     rule: 'Jedes wartende Garn hat sein eigenes Ende des Nadelbetts, damit sich die Garne nicht verdrehen.',
   },
   'out-of-work': {
-    names: 'Ruhestellung, in Ruhestellung, eine nach innen, Abnahme, abnehmen',
-    rule: 'Die Nadel, die bei der Abnahme leer wird, kommt in Ruhestellung. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
+    names: 'außer Arbeit, eine nach innen, Abnahme, abnehmen',
+    rule: 'Die Nadel, die bei der Abnahme leer wird, kommt außer Arbeit. Sonst beginnt der nächste Schlittengang dort eine Masche, die nicht hingehört.',
   },
   'edge-stitches': {
-    names: 'Randmaschen, Öffnung rollt sich, Spitzen, zwei Randmaschen, Decker, Umhängewerkzeug',
-    rule: 'Der Decker hängt so viele Maschen um, wie er Spitzen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter. Der Rand der Öffnung rollt sich nach innen; drei rollen sich weniger in die Lochmaschen als zwei, ein gedämpfter Rand noch weniger.',
+    names: 'Randmaschen, Öffnung rollt sich, Ösen, zwei Randmaschen, Decker, Umhängewerkzeug',
+    rule: 'Der Decker hängt so viele Maschen um, wie er Ösen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter. Der Rand der Öffnung rollt sich nach innen; drei rollen sich weniger in die Lochmaschen als zwei, ein gedämpfter Rand noch weniger.',
     formula: 'Lochmasche = Nadel Nummer (Randmaschen + 1) vom neuen Rand',
   },
   feeder: {
@@ -98,9 +98,9 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     formula: 'Paare von Einstichen = 2 × Maschen − 1',
   },
   seam: {
-    names: 'Naht, Nahtfaden, Matratzenstich, Querstege, Boden, zusammenziehen',
-    rule: 'Die Hälfte der Reihen liegt der anderen gegenüber, ein Quersteg je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querstege zusammengezogen liegt sie gleichmäßig.',
-    formula: (endTailCm) => `Querstege = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
+    names: 'Naht, Nahtfaden, Matratzenstich, Querfäden, Boden, zusammenziehen',
+    rule: 'Die Hälfte der Reihen liegt der anderen gegenüber, ein Querfaden je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querfäden zusammengezogen liegt sie gleichmäßig.',
+    formula: (endTailCm) => `Querfäden = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
   },
   boxed: {
     names: 'abgenähte Ecken, Ecken, Boden mit Ecken, Standboden',
@@ -120,7 +120,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   },
   eyelets: {
     names: 'Lochmaschen, Löcher, gerade Zahl von Löchern, leer lassen, eine nach außen, Zunahme, zunehmen',
-    rule: 'Jede Zunahme lässt eine Nadel leer in Arbeitsstellung, und der nächste Schlittengang legt eine Masche darauf: ein Loch für die Kordel. Nach einer geraden Zahl von Löchern kommen beide Kordelenden außen heraus.',
+    rule: 'Jede Zunahme lässt eine Nadel leer in Arbeit, und der nächste Schlittengang legt eine Masche darauf: ein Loch für die Kordel. Nach einer geraden Zahl von Löchern kommen beide Kordelenden außen heraus.',
     formula: 'Lochmaschen = Formschritte; die Kordel nutzt eine gerade Zahl davon',
     here: (made, used) => `${made}, und die Kordel nutzt ${used}`,
     onePassedBy: (made, used, passedBy) =>
@@ -199,13 +199,13 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     formula: 'Gramm mit Reserve = 1,1 × Gramm mit gemessener Masche, 1,15 × Gramm ohne',
   },
   'loop-length': {
-    names: 'Maschenlänge, Garn in einer Masche, ks, Konstanten, ausgeruht',
+    names: 'Maschenlänge, Garn in einer Masche, ks, Konstanten, relaxiert',
     rule: 'Glatt gestrickt folgt die Größe einer Masche aus dem Garn in ihr, je nachdem, wie sie geruht hat. Gemessen gilt mehr als das Modell: zieh eine Reihe der Maschenprobe auf und teile durch ihre Maschen.',
     formula: (dry, wet, full) =>
-      `Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks ${dry} trocken, ${wet} nass, ${full} ganz ausgeruht`,
+      `Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks ${dry} trocken, ${wet} nass, ${full} voll relaxiert`,
     here: (model, loopLengthMm) => `${model}; gemessen und verwendet: ${small(loopLengthMm)}`,
     source:
-      'Munden 1959, Journal of the Textile Institute 50, T448, für Wolle; ganz ausgeruht nach Knapton und anderen 1968 (aus dem Gedächtnis)',
+      'Munden 1959, Journal of the Textile Institute 50, T448, für Wolle; voll relaxiert nach Knapton und anderen 1968 (aus dem Gedächtnis)',
   },
   tightness: {
     names: 'Dichtefaktor, Dichtefaktor, lappig, klemmt',

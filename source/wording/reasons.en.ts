@@ -46,7 +46,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   },
   feeder: {
     names: 'feeder, empty feeder, nothing in the feeder',
-    rule: 'A pass with nothing in the feeder lets every stitch go: the old loops slip off and no new ones come.',
+    rule: 'A pass with an empty feeder drops every stitch: the old loops slip off and no new ones come.',
   },
   weights: {
     names: 'weights, claw weights, comb, move the weights',

@@ -7,7 +7,7 @@ import { yarnName } from './forms.en.ts';
 export const record = ({ list, mass, massNeeded }: Amounts) => ({
   titles: {
     time: 'TIME',
-    byPhase: 'BY PHASE',
+    byPhase: 'BY PART',
     byStripe: 'BY STRIPE',
     slowPlaces: 'SLOW PLACES',
     size: 'SIZE',
@@ -24,7 +24,7 @@ export const record = ({ list, mass, massNeeded }: Amounts) => ({
     `last worked on ${day}, ${done} of ${stepCount} steps done`,
   inSittings: (duration: string, sittings: number) => `${duration} in ${counted.sitting(sittings)}`,
   rests: (duration: string) => `, and rests of ${duration}`,
-  bench: 'bench',
+  bench: 'at work',
   row: 'a row',
   withMoves: (duration: string) => `${duration}, shaping moves included`,
   backLabel: 'back ',
@@ -55,7 +55,7 @@ export const record = ({ list, mass, massNeeded }: Amounts) => ({
   bagBegun: (name: string, day: string) => `${name}, begun ${day}`,
   bagFinished: 'The bag is finished.',
   logEnds: 'The log ends here; the bag is not finished.',
-  backAtBench: (day: string) => `Back at the bench, ${day}`,
+  backAtBench: (day: string) => `Back at the machine, ${day}`,
   placeToPause: 'A place to pause',
 });
 

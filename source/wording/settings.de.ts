@@ -12,11 +12,11 @@ const acts: Readonly<Record<PedalAct, string>> = {
 export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => ({
   languageIs: (setting) => (setting === 'auto' ? 'wie das System, zurzeit Deutsch.' : 'Deutsch.'),
   pressNow: (act) =>
-    `Drück jetzt den Schalter, dann gilt: er ${acts[act]}. Geschieht nichts, gibt das Terminal seine Taste nicht weiter. Escape bricht ab.`,
+    `Drück jetzt den Schalter, dann gilt: er ${acts[act]}. Geschieht nichts, behält das Terminal seine Taste für sich. Escape bricht ab.`,
   assigned: (key, act) => `Der Schalter tippt ${key}. Ist sonst nichts getippt, gilt: er ${acts[act]}.`,
   pastSwitches: (letters) =>
     `Einen Befehl, der mit ${choice(letters)} beginnt, tippst du mit einem Schrägstrich davor: ${list(letters.map((letter) => `/${letter}…`))}`,
-  cable: 'Leg Schalter und Kabel so, dass niemand darüber stolpert und keine Gewichte darauf fallen.',
+  cable: 'Leg Schalter und Kabel so, dass niemand darüber stolpert. Halte beide von den Gewichten frei.',
   tooManyPedals: (most) => `Es gibt schon ${most} Schalter: pedal off vergisst sie.`,
   pedalsForgotten: 'Alle Schalter sind vergessen.',
   cannotAssign: (key) => `${key} braucht die Eingabezeile selbst: drück eine andere Taste.`,
@@ -48,8 +48,8 @@ export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => (
   nothingIsNext: 'nichts, der Beutel ist fertig.',
 
   noSpeechProgram: (lookedFor) =>
-    `Es kann nichts vorgelesen werden: hier gibt es kein Vorleseprogramm (gesucht: ${lookedFor.join(', ')}).`,
-  speechFailed: (program) => `Das Vorleseprogramm ${program} läuft nicht, darum wird nichts vorgelesen.`,
+    `Vorlesen geht hier nicht: richte eines der Vorleseprogramme ein (${lookedFor.join(', ')}).`,
+  speechFailed: (program) => `Das Vorleseprogramm ${program} läuft nicht, darum ist das Vorlesen aus.`,
 
   setAside: (keptAs) =>
     `Die Einstellungen ließen sich nicht lesen. Sie liegen jetzt in ${keptAs}, und es gelten die üblichen.`,

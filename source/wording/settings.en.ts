@@ -25,12 +25,12 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
   languageIs: (setting: string): string =>
     setting === 'auto' ? 'as the system has it, now English.' : 'English.',
   pressNow: (act: PedalAct) =>
-    `Press the switch now: it will be the one that ${acts[act]}. If nothing happens, the terminal does not pass its key on. Escape leaves it.`,
+    `Press the switch now: it will be the one that ${acts[act]}. If nothing happens, the terminal keeps its key to itself. Escape cancels.`,
   assigned: (key: string, act: PedalAct) =>
     `The switch types ${key}. With nothing typed, it now ${acts[act]}.`,
   pastSwitches: (letters: readonly string[]) =>
     `To type a command that begins with ${choice(letters)}, put a slash before it: ${list(letters.map((letter) => `/${letter}…`))}`,
-  cable: 'Place the switch so that nobody trips over it or its cable, and no weight can fall on them.',
+  cable: 'Place the switch where nobody trips over it or its cable. Keep both clear of the weights.',
   tooManyPedals: (most: number) => `There are ${most} switches already: type pedal off to forget them.`,
   pedalsForgotten: 'All switches are forgotten.',
   cannotAssign: (key: string) => `${key} is needed by the prompt itself: press another key.`,
@@ -42,12 +42,12 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
     `Switches: ${list(Object.entries(pedals).map(([key, act]) => `${key} ${acts[act]}`))}. Type pedal and confirm, back, again or pass for one more, pedal off to forget them.`,
 
   large: (on: boolean): string =>
-    on ? 'Large view on, wherever the window has 20 rows or more.' : 'Large view off.',
+    on ? 'Large letters on, if the window has 20 rows or more.' : 'Large letters off.',
   bell: (on: boolean): string =>
     on
-      ? 'The bell rings: once a step, twice a shaping move, three times a change of yarn, four times where a press did nothing.'
+      ? 'The bell is on: once for a step, twice for a shaping move, three times for a change of yarn, four times for a press that did nothing.'
       : 'The bell is off.',
-  speech: (on: boolean): string => (on ? 'Instructions are to be spoken.' : 'Instructions are not spoken.'),
+  speech: (on: boolean): string => (on ? 'Instructions are spoken.' : 'Instructions are not spoken.'),
   pause: (pause: Settings['pause'], waitMs: number) =>
     waitMs === 0
       ? `The pause is ${pause}: no step waits longer than another.`
@@ -65,13 +65,13 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
   nothingIsNext: 'nothing, the bag is finished.',
 
   noSpeechProgram: (lookedFor: readonly string[]) =>
-    `Nothing can be spoken: there is no speech program here (looked for ${lookedFor.join(', ')}).`,
+    `Instructions cannot be spoken here: install one of the speech programs ${lookedFor.join(', ')}.`,
   speechFailed: (program: string) => `The speech program ${program} failed, so nothing is spoken.`,
 
   setAside: (keptAs: string) =>
     `The settings could not be read. They are kept as ${keptAs}, and the usual ones are used.`,
   refused: (names: readonly string[]) =>
-    `These settings have values that cannot be, and are passed over: ${list(names)}.`,
+    `These settings have values that are not allowed, and were ignored: ${list(names)}.`,
   noSuchLanguage: (code: string, choices: readonly string[]) =>
     `The settings ask for the language ${code}, which is not here, so this is English: set language to ${choice(choices)}.`,
 });

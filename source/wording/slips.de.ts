@@ -36,7 +36,7 @@ function slipSentence(told: SlipTold): string {
     case 'needle-left-working':
       return `Die Nadel, die bei der Abnahme von ${moveOf(told, slip.move)} leer wurde, blieb in Arbeit und nahm eine eigene Masche auf.`;
     case 'needle-left-out-of-work':
-      return `Die Nadel, die bei der Zunahme von ${moveOf(told, slip.move)} frei wurde, ist in Ruhe: für das Loch gehört sie in Arbeit.`;
+      return `Die Nadel, die bei der Zunahme von ${moveOf(told, slip.move)} frei wurde, ist außer Arbeit: für das Loch gehört sie in Arbeit.`;
     case 'rows-too-many':
       return told.isNow && !told.orBefore
         ? `${rowsWord(slip.rows)} zu viel ${is(slip.rows)} in diesem Streifen.`
@@ -52,9 +52,9 @@ function slipSentence(told: SlipTold): string {
     case 'row-in-other-yarn':
       return `Reihe ${told.row} ist in ${yarnName(slip.used)}; dran war ${held(told.due)}.`;
     case 'rehang-missing':
-      return `Nach Reihe ${slip.row} wurde nicht umgehängt: die Arbeit geht weiter, wo sie war.`;
+      return `Nach Reihe ${slip.row} wurde nicht neu aufgenadelt: die Arbeit geht weiter, wo sie war.`;
     case 'rehang-shifted':
-      return `Nach Reihe ${slip.row} wurde ${Math.abs(slip.by) === 1 ? 'eine Nadel' : `${Math.abs(slip.by)} Nadeln`} zu weit ${aside(slip.by)} eingehängt.`;
+      return `Nach Reihe ${slip.row} wurde ${Math.abs(slip.by) === 1 ? 'eine Nadel' : `${Math.abs(slip.by)} Nadeln`} zu weit ${aside(slip.by)} aufgenadelt.`;
     case 'work-dropped':
       return `In den Streifen kann das Bett nicht leer sein: die Arbeit ist abgefallen. Gewichte ab, eine Hand darunter. ${openLoops(told)}`;
     case 'stitch-dropped':
@@ -91,7 +91,7 @@ const traces: Readonly<Record<Trace, string>> = {
   'hole-at-trailing-edge': 'ein Loch nahe am Bodenrand',
   'three-in-one': 'drei Maschen in einer',
   'loop-at-edge': 'eine Schlinge am Bodenrand, die an nichts hängt, in der Naht',
-  ladder: 'eine Laufmasche, wo eine Nadel in Ruhe war',
+  ladder: 'eine Laufmasche, wo eine Nadel außer Arbeit war',
   'stripe-too-high': 'ein Streifen, der zu hoch ist',
   'stripe-too-low': 'ein Streifen, der zu niedrig ist',
   'strand-across': 'ein Faden quer über die Innenseite, von Rand zu Rand',
@@ -99,10 +99,11 @@ const traces: Readonly<Record<Trace, string>> = {
 };
 
 const questions: Readonly<Record<SlipQuestion, string>> = {
-  loose: 'Hängt die äußerste Masche am Abnahmerand an nichts? Tippe find und lose; oder find und fest.',
+  loose:
+    'Ist die äußerste Masche am Abnahmerand lose, mit nichts darunter? Tippe find und lose; oder find und fest.',
   move: 'Folge diesem Rand nach unten bis zur Stufe: bei welchem Formschritt ist sie? Zähl die Löcher ab den Nadeln. Tippe find und Formschritt 4, oder find und 14 Reihen tiefer; oder find unsicher.',
   'move-or-rehang':
-    'Folge den Rändern nach unten. Wo sie eine Stufe haben, zähl die Löcher bis dorthin: tippe find und Formschritt 4. Wo sie gerade bis zum Umhängen laufen: find und seit Reihe 12. Oder find unsicher.',
+    'Folge den Rändern nach unten. Wo sie eine Stufe haben, zähl die Löcher bis dorthin: tippe find und Formschritt 4. Wo sie gerade bis zum Neuaufnadeln laufen: find und seit Reihe 12. Oder find unsicher.',
   stripe:
     'Sieh am Gestrick hinab: welcher Streifen ist es? Tippe find und in Streifen 3; oder find unsicher.',
   row: 'Nach welcher Reihe war es? Tippe find und seit Reihe 12; oder find unsicher.',
@@ -134,20 +135,20 @@ export const slips = ({ list }: Amounts): SlipWords => ({
   both: (sentences) => `Zwei Dinge auf einmal. ${sentences.join(' ')}`,
   or: (sentence) => `Oder: ${sentence}`,
   heading: (how, step, isOnly) => {
-    if (how === 'now') return 'Das geht jetzt gleich und ohne Spur:';
+    if (how === 'now') return 'Das lässt sich jetzt korrigieren und hinterlässt keine Spur:';
     if (how === 'rip') return `Auftrennen und ab Schritt ${step} neu:`;
     return isOnly ? 'Behalten und ausgleichen:' : 'Oder behalten und ausgleichen:';
   },
   shows: (shows) => `Zu sehen sein wird: ${list(shows.map((trace) => traces[trace]))}.`,
   question: (asked) => questions[asked],
   care: careSentence,
-  counter: (row) => `Stell das Zählwerk auf ${row}.`,
+  counter: (row) => `Stell den Reihenzähler auf ${row}.`,
   unpick: 'Trenn die Hilfsgarnreihen auf.',
   leftOut: (words) => `Ausgelassen habe ich: ${list(words)}.`,
   rowOfWhat: (row) =>
-    `Reihe ${row} am Zählwerk oder in diesem Streifen? Tippe find und Zählwerk ${row}, oder find und ${row} in diesem Streifen.`,
+    `Reihe ${row} am Reihenzähler oder in diesem Streifen? Tippe find und Reihenzähler ${row}, oder find und ${row} in diesem Streifen.`,
   ladder:
-    'Eine gefallene Masche: merk dir die Stelle, fang sie mit der Zungennadel, bevor der Schlitten wieder fährt, und hol sie Steg für Steg hoch.',
+    'Eine gefallene Masche: merk dir die Stelle, fang sie mit der Zungennadel, bevor der Schlitten wieder fährt, und hol sie Querfaden für Querfaden hoch.',
   standsForMany: (from, through, part, draw, round) =>
     part === 'cord'
       ? `Irgendwo in den Runden der ${draw === 'only' ? '' : draw === 'first' ? 'ersten ' : 'zweiten '}Kordel, Schritt ${from} bis ${through}: miss sie, oder zähl: go round ${round}${draw === 'second' ? ' ist ihre 40.' : '.'}`
@@ -156,16 +157,16 @@ export const slips = ({ list }: Amounts): SlipWords => ({
     `${list(words)} sagt nichts vom Bett. Die Garne hier sind ${list(yarns)}. Zum Beispiel: find left R10, carriage right.`,
   onTheWay: (kind, at, of) =>
     kind === 'rip'
-      ? `Du bist auf dem Weg zurück, ${at} von ${of}: next geht weiter, stop verlässt ihn.`
-      : `Du bist mitten im Richten, ${at} von ${of}: next geht weiter, stop verlässt es.`,
-  notOnOne: 'Gerade wird nichts aufgetrennt und nichts gerichtet.',
+      ? `Du bist beim Auftrennen, ${at} von ${of}: next geht weiter, stop beendet es.`
+      : `Du bist mitten in einer Korrektur, ${at} von ${of}: next geht weiter, stop beendet sie.`,
+  notOnOne: 'Gerade wird nichts aufgetrennt oder korrigiert.',
   noSuchMend: 'Das passt nicht mehr zur Arbeit: tippe find und was du siehst.',
   betweenPlaces:
-    'Das Bett ist zwischen zwei Stellen des Plans: back geht mit dem Verlassenen weiter, find und was du siehst zeigt einen anderen Weg, go sagt, wo die Arbeit ist.',
+    'Das Bett ist zwischen zwei Stellen des Plans. back macht weiter, wo du abgebrochen hast; find und was du siehst zeigt einen anderen Weg; go und eine Stelle sagt, wo die Arbeit ist.',
   leftBetween:
-    'Aufgehört. So erwartet das Bett kein Schritt: back geht damit weiter; sonst tippe find und was du siehst.',
+    'Abgebrochen. So passt das Bett zu keinem Schritt des Plans: back geht damit weiter; oder tippe find und was du siehst.',
   further: (why, row) =>
     why === 'kept'
-      ? `Dort liegt ein Versehen, das behalten wurde: der Weg geht bis davor, zu Reihe ${row}.`
-      : `Die Hilfsgarnreihen dort sind heraus: der Weg geht bis davor, zu Reihe ${row}.`,
+      ? `Dort liegt ein Fehler, der bleiben sollte: aufgetrennt wird bis davor, zu Reihe ${row}.`
+      : `Die Hilfsgarnreihen dort sind heraus: aufgetrennt wird bis davor, zu Reihe ${row}.`,
 });

@@ -70,7 +70,7 @@ function slipSentence(told: SlipTold): string {
     case 'row-in-other-yarn':
       return `Row ${told.row} is in ${yarnName(slip.used)}; ${held(told.due)} was due.`;
     case 'rehang-missing':
-      return `The work was not hung again after row ${slip.row}: it goes on where it was.`;
+      return `The work was not rehung after row ${slip.row}: it goes on where it was.`;
     case 'rehang-shifted':
       return `After row ${slip.row} the work was hung ${Math.abs(slip.by) === 1 ? 'one needle' : `${Math.abs(slip.by)} needles`} too far to the ${slip.by > 0 ? 'right' : 'left'}.`;
     case 'work-dropped':
@@ -124,10 +124,10 @@ const traces: Readonly<Record<Trace, string>> = {
 
 const questions: Readonly<Record<SlipQuestion, string>> = {
   loose:
-    'Does the outermost loop at the trailing edge hang on nothing below it? Type find and loose; or find and firm.',
+    'Is the outermost loop at the trailing edge loose, with nothing below it? Type find and loose; or find and firm.',
   move: 'Follow that edge down to where it steps: at which move is it? Count the eyelets from the needles. Type find and move 4, or find and 14 rows down; or find unsure.',
   'move-or-rehang':
-    'Follow the edges down. Where they step, count the eyelets to there: type find and move 4. Where they run straight down to where the work was hung again: find and since row 12. Or find unsure.',
+    'Follow the edges down. Where they step, count the eyelets to there: type find and move 4. Where they run straight down to where the work was rehung: find and since row 12. Or find unsure.',
   stripe: 'Look down the work: which stripe is it? Type find and in stripe 3; or find unsure.',
   row: 'After which row was it? Type find and since row 12; or find unsure.',
 };
@@ -158,8 +158,8 @@ export const slips = ({ list }: Amounts) => ({
   both: (sentences: readonly string[]) => `Two things at once. ${sentences.join(' ')}`,
   or: (sentence: string) => `Or: ${sentence}`,
   heading: (how: How, step: number, isOnly: boolean): string => {
-    if (how === 'now') return 'It can be set right now, without a trace:';
-    if (how === 'rip') return `Rip back and do it again from step ${step}:`;
+    if (how === 'now') return 'This can be repaired now and leaves no trace:';
+    if (how === 'rip') return `Rip back and knit again from step ${step}:`;
     return isOnly ? 'Keep it and make up for it:' : 'Or keep it and make up for it:';
   },
   shows: (shows: readonly Trace[]) => `It will show: ${list(shows.map((trace) => traces[trace]))}.`,
@@ -179,21 +179,21 @@ export const slips = ({ list }: Amounts) => ({
       : `Somewhere from step ${from} to ${through}, with the work in the lap. Count: go stitch 23 in the graft, go bar 5 in the seam, go round 40 in the cord.`,
   /** A command with words behind it that it does not use. */
   nothingSeen: (words: LeftOut, yarns: readonly string[]) =>
-    `${list(words)} says nothing of the bench. The yarns here are ${list(yarns)}. For example: find left R10, carriage right.`,
+    `${list(words)} says nothing about the bed. The yarns here are ${list(yarns)}. For example: find left R10, carriage right.`,
   onTheWay: (kind: 'rip' | 'mend', at: number, of: number) =>
     kind === 'rip'
-      ? `You are on a way back, ${at} of ${of}: next goes on, stop leaves it.`
-      : `You are in the middle of a mend, ${at} of ${of}: next goes on, stop leaves it.`,
-  notOnOne: 'No way back and no mend is being guided.',
-  noSuchMend: 'That mend does not fit the work any more: type find and what you see.',
+      ? `You are ripping back, ${at} of ${of}: next goes on, stop ends it.`
+      : `You are in the middle of a repair, ${at} of ${of}: next goes on, stop ends it.`,
+  notOnOne: 'Nothing is being ripped back or repaired.',
+  noSuchMend: 'That repair does not fit the work any more: type find and what you see.',
   betweenPlaces:
-    'The bed is between two places of the plan: back goes on with what was left, find and what you see tells another way, go says where the work is.',
+    'The bed is between two places of the plan. back goes on with what you stopped; find and what you see shows another way; go and a place says where the work is.',
   leftBetween:
-    'Left off. The bed is not what any step expects: back goes on with it; else type find and what you see.',
+    'Stopped. The bed fits no step of the plan now: back goes on with it; or type find and what you see.',
   further: (why: 'kept' | 'waste', row: number) =>
     why === 'kept'
-      ? `A mistake that was kept lies there, so the way goes on to before it, to row ${row}.`
-      : `The waste rows there are out, so the way goes on to before them, to row ${row}.`,
+      ? `A mistake that you kept lies there, so this rips back to row ${row}, before it.`
+      : `The waste rows there are out, so this rips back to row ${row}, before them.`,
 });
 
 export type SlipWords = ReturnType<typeof slips>;

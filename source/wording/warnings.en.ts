@@ -13,14 +13,14 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
   manyYarnsAtOnce: (yarns: number) =>
     `${yarns} yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.`,
   widthFarOff: (gotCm: number, wantedCm: number) =>
-    `Whole stripe repeats make it ${length(gotCm)} wide where ${length(wantedCm)} was asked: a shorter repeat comes nearer.`,
+    `Whole stripe repeats make it ${length(gotCm)} wide, not ${length(wantedCm)} as asked: a shorter repeat comes nearer.`,
   depthFarOff: (gotCm: number, wantedCm: number) =>
-    `Whole stitches make it ${length(gotCm)} deep where ${length(wantedCm)} was asked.`,
+    `Whole stitches make it ${length(gotCm)} deep, not ${length(wantedCm)} as asked.`,
   baseTooNarrow: (thicknessCm: number, boxedCm: number) =>
     `What goes in is ${length(thicknessCm)} thick and cannot stand on a bottom ${length(boxedCm)} deep: box the corners as deep as it is thick.`,
   eyeletsTooFew: 'There are too few eyelets for a cord with both ends outside: choose more rows.',
   rehangNeeded: (afterRows: string) =>
-    `The bed is too short to crawl all the way: hang the work again ${afterRows}.`,
+    `The bed is too short to crawl all the way: rehang the work ${afterRows}.`,
   swatchGuessed:
     'The swatch is a guess from the bed (rule of thumb), and so are the size and the yarn: knit one and measure it.',
   swatchToBeWashed: (finishState: RelaxedState) =>
@@ -30,7 +30,7 @@ export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Am
   stitchShapeOdd: (aspect: number) =>
     `A stitch ${fixed(aspect, 2)} times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.`,
   loopLengthOdd: (measuredMm: number, modelMm: number) =>
-    `The measured loop of ${small(measuredMm)} is far from the ${small(modelMm)} that the gauge suggests: measure it again, all yarn figures hang on it.`,
+    `The measured loop of ${small(measuredMm)} is far from the ${small(modelMm)} that the gauge suggests: measure it again, all yarn figures depend on it.`,
   fabricLimp: (tightness: number, least: number, most: number) =>
     `Tightness ${fixed(tightness, 2)} is low (hand yarns have ${least} to ${most} by their labels): the fabric will be limp and see-through.`,
   fabricJams: (tightness: number, jamTightness: number) =>

@@ -27,9 +27,9 @@ describe('never lost', () => {
     await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
     await say(terminal, 'find and firm', 'at which move is it?');
     await say(terminal, 'find and move 12', 'Push R27 out of work');
-    await say(terminal, 'choose 2', '\n  Mend, 1 of 1: With the tool, lift the loops of R27 and R26');
+    await say(terminal, 'choose 2', '\n  Repair, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
-    const after = await terminal.waitFor(/Set right: step 72[\s\S]*\n {0,2}Take mint/);
+    const after = await terminal.waitFor(/Repaired: step 72[\s\S]*\n {0,2}Take mint/);
     expect(after).toContain('Edges L20 and R26');
     terminal.kill('SIGKILL');
     await terminal.exited;
@@ -70,7 +70,7 @@ describe('never lost', () => {
     const first = await atStep(69);
     await say(first, 'note mint is tight', 'Noted: mint is tight');
     await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
-    await say(first, 'choose 2', 'Planned anew: 60 rows round, 12.5 cm wide');
+    await say(first, 'choose 2', 'Replanned: 60 rows round, 12.5 cm wide');
     await first.waitFor(/step 69 of \d+[\s\S]*24 of 59/);
     const bags = await say(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];

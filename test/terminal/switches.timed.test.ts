@@ -304,7 +304,7 @@ describe('the bell', () => {
     await terminal.waitFor('step 2 of');
     expect(terminal.raw()).not.toContain('\x07');
     terminal.send('/bell on\r');
-    await terminal.waitFor('The bell rings');
+    await terminal.waitFor('The bell is on');
     // Another key: Enter alone would come within the window of the one that sent the line.
     terminal.send(' ');
     await terminal.waitFor('step 3 of');

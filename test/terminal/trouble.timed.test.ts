@@ -69,7 +69,7 @@ describe('a folder that goes away while a bag is made', () => {
     await terminal.waitFor(/or leave\s+again without it/);
     terminal.send('\x03');
     expect((await terminal.exited).code).toBe(1);
-    expect(terminal.transcript()).toContain('slantwise: Left without saving. The log is not on disk');
+    expect(terminal.transcript()).toContain('slantwise: Closed without saving. The log is not on disk');
   });
 
   it('saves by itself when the folder is back, and presses are saved again', async () => {

@@ -106,7 +106,7 @@ describe('the bell and the voice', () => {
     const lastLines: (string | undefined)[] = [];
     const bench = openMemoryBench({ announce: () => lastLines.push(bench.said(1)) });
     bench.type('speech on', 0);
-    expect(lastLines).toEqual(['Instructions are to be spoken.']);
+    expect(lastLines).toEqual(['Instructions are spoken.']);
   });
 
   it('speak the step on the screen as soon as speech is on', () => {

@@ -283,7 +283,7 @@ describe('assigning', () => {
     expect(bench.said(3).split('\n')).toEqual([
       'The switch types b. With nothing typed, it now confirms the step.',
       'To type a command that begins with b, put a slash before it: /b…',
-      'Place the switch so that nobody trips over it or its cable, and no weight can fall on them.',
+      'Place the switch where nobody trips over it or its cable. Keep both clear of the weights.',
     ]);
     expect(bench.kept).toEqual([{ name: 'pedals', value: { b: 'confirm' } }]);
     bench.type('help', 4000);

@@ -61,7 +61,7 @@ it('says how a setting stands when it is typed alone, and how all of them do', (
   const bench = openMemoryBench();
   bench.submit('bell on');
   for (const [line, told] of [
-    ['bell', 'bell: The bell rings'],
+    ['bell', 'bell: The bell is on'],
     ['pause', 'pause: The pause is usual'],
     ['pedal gap', 'pedal gap: Presses of one switch less than 100 ms apart'],
     ['language', 'language: as the system has it, now English.'],
@@ -71,7 +71,7 @@ it('says how a setting stands when it is typed alone, and how all of them do', (
   }
   expect(bench.kept).toHaveLength(1);
   bench.submit('settings');
-  expect(bench.said(8)).toMatch(/^units: Centimetres[\s\S]*speech: [\s\S]*large: Large view off\.$/);
+  expect(bench.said(8)).toMatch(/^units: Centimetres[\s\S]*speech: [\s\S]*large: Large letters off\.$/);
 });
 
 it('shows a bag that has just been finished, and tells what it took, once', () => {
