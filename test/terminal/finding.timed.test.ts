@@ -70,7 +70,7 @@ describe('never lost', () => {
     const first = await atStep(69);
     await say(first, 'note mint is tight', 'Noted: mint is tight');
     await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
-    await say(first, 'choose 2', 'Replanned: 60 rows round, 12.5 cm wide');
+    await say(first, 'choose 4', 'Replanned: 60 rows round, 12.5 cm wide');
     await first.waitFor(/step 69 of \d+[\s\S]*24 of 59/);
     const bags = await say(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];
