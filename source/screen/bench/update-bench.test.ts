@@ -1,6 +1,7 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
 import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
+import { answer } from '../../chat/transcript.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';
@@ -125,6 +126,17 @@ describe('a long answer', () => {
     bench.submit('next');
     expect([pageOf(bench), bench.done()]).toEqual([null, 1]);
     expect(bench.said(1)).toContain('Stitch size');
+  });
+
+  it('is not held back where it leads on, in the lowest window', () => {
+    const bench = openMemoryBench();
+    bench.store.send({ is: 'window', columns: 40, rows: 15 });
+    bench.submit('go stripe 2');
+    expect([pageOf(bench), bench.done() > 0]).toEqual([null, true]);
+    const { job, done } = bench.store.get().session;
+    bench.perform({ do: 'confirm', count: job.stepCount - done });
+    bench.store.send({ is: 'told', lines: answer(...Array(20).fill('What the bag took.')) });
+    expect(pageOf(bench)).toBe(null);
   });
 
   it('is not held back where it is short, or where there is no window', () => {

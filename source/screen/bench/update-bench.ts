@@ -32,18 +32,25 @@ export function updateBench(before: BenchState, message: BenchMessage): Reaction
   const [reacted, effects] = react(before, message);
   const after = toBeRead(before, reacted, message);
   const state = withoutOldLines(after, before.lines.length);
-  const moved = state.session.done !== before.session.done || state.session.way !== before.session.way;
+  const moved = hasMoved(before, state);
   const told: Reaction = [state, moved ? [...effects, { do: 'announce', why: 'next' }] : effects];
   return isFinished(state.session) && !isFinished(before.session) ? andThen(told, endOfBag) : told;
 }
 
-/** What a line was answered with, or what was told for it, is read by itself where it is long. */
+const hasMoved = (before: BenchState, after: BenchState): boolean =>
+  after.session.done !== before.session.done || after.session.way !== before.session.way;
+
+/**
+ * What a line was answered with, or what was told for it, is read by itself where it is long. Not where the hands are led
+ * on: then the bench is what they look for, or the finished bag.
+ */
 function toBeRead(before: BenchState, after: BenchState, { is }: BenchMessage): BenchState {
   const { window, lines, reading } = after;
   const wasRead = reading === null ? (before.reading?.lines.length ?? 0) : 0;
   const said = before.linesBefore + before.lines.length - after.linesBefore + wasRead;
   const fresh = lines.slice(said);
   if (!window || fresh.length === 0 || !answers.has(is)) return after;
+  if (!reading && (hasMoved(before, after) || (is === 'told' && isFinished(after.session)))) return after;
   const kept = { ...after, lines: lines.slice(0, said) };
   if (reading) return { ...kept, reading: { ...reading, lines: [...reading.lines, ...fresh] } };
   return isLong(fresh, window) ? { ...kept, reading: { lines: fresh, at: 0 } } : after;
