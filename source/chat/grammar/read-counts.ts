@@ -1,0 +1,86 @@
+/** Counts as they are said: `34 rows`, `row 34`, `7 rows of plum`, `row 2 of 2 in this stripe`. Each part says how many words it took. */
+import { after, leaveOut, type Reading } from './reading.ts';
+import { type CountFact, countWords, type Token } from './seen-words.ts';
+
+export function readNumber(reading: Reading, clause: readonly Token[], i: number): number {
+  const value = Number(clause[i]?.text);
+  const unit = clause[i + 1];
+  const third = clause[i + 2];
+  if (unit?.kind === 'yarn' && /^rows?$/.test(third?.text ?? '')) return rowsOf(reading, unit.text, value, 3);
+  if (unit?.text === 'in' && /^stripes?$/.test(third?.text ?? ''))
+    return setCount(reading, 'rowsOfColour', value, 3);
+  if (/^rows?$/.test(unit?.text ?? '')) {
+    if (third?.kind === 'yarn' || third?.text === 'waste') return rowsOf(reading, third.text, value, 3);
+    if (third?.text === 'down') {
+      reading.moment = { by: 'rows-down', number: value };
+      return 3;
+    }
+    const where = after(clause, i, 2);
+    if (/^stripes?$/.test(where?.text ?? ''))
+      return setCount(reading, 'rowsOfColour', value, clause.length - i);
+    return setCount(reading, 'rowCounter', value, 2);
+  }
+  const fact = unit?.kind === 'word' ? countWords[unit.text] : undefined;
+  if (fact)
+    return setCount(reading, fact, value, fact === 'wasteRows' && /^rows?$/.test(third?.text ?? '') ? 3 : 2);
+  const isWaste = unit?.kind === 'yarn' && unit.text === 'waste';
+  if (isWaste) return setCount(reading, 'wasteRows', value, 2);
+  if (clause[i - 1]?.kind === 'number' || clause.length > 1) reading.leftOut.push(clause[i]?.typed ?? '');
+  else reading.fault ??= { code: 'chat/count-of-what', word: clause[i]?.typed ?? '' };
+  return 1;
+}
+
+export function rowsOf(reading: Reading, yarn: string, value: number, taken: number): number {
+  if (yarn === 'waste') return setCount(reading, 'wasteRows', value, taken);
+  reading.seen.lastColour = yarn;
+  return setCount(reading, 'rowsOfColour', value, taken);
+}
+
+function setCount(reading: Reading, fact: CountFact, value: number, taken: number): number {
+  reading.seen[fact] = value;
+  return taken;
+}
+
+/** `row 34`, `row counter 34`, `counter shows 38`, `row 2 of 2 in this stripe`. */
+export function readCountWord(reading: Reading, token: Token, clause: readonly Token[], i: number): number {
+  const fact = countWords[token.text];
+  if (!fact) return leaveOut(reading, token);
+  let at = i + 1;
+  while (/^(rows?|counter|count|on)$/.test(clause[at]?.text ?? '')) at++;
+  const number = clause[at];
+  if (number?.kind !== 'number') return missingCount(reading, token, number, fact);
+  const value = Number(number.text);
+  const rest = clause.slice(at + 1).filter(({ text }) => text !== 'in' && text !== 'on');
+  const [of, where] = rest;
+  if (fact === 'rowCounter' && of?.kind === 'number') {
+    const isOfStripe =
+      /^stripes?$/.test(where?.text ?? '') ||
+      (Number(of.text) !== reading.known.knittedRows && Number(of.text) <= reading.known.stripeRows);
+    reading.seen[isOfStripe ? 'rowsOfColour' : 'rowCounter'] = value;
+    return clause.length - i;
+  }
+  if (fact === 'rowCounter' && of?.kind === 'yarn' && /^rows?$/.test(token.text))
+    return rowsOf(reading, of.text, value, at + 2 - i);
+  if (fact === 'rowCounter' && /^stripes?$/.test(of?.text ?? '') && where?.kind !== 'number')
+    return setCount(reading, 'rowsOfColour', value, clause.length - i);
+  const isOpen =
+    fact === 'rowCounter' && token.text === 'row' && at === i + 1 && value <= reading.known.stripeRows;
+  if (isOpen) reading.askRow = value;
+  else reading.seen[fact] = value;
+  return at + 1 - i;
+}
+
+function missingCount(reading: Reading, token: Token, number: Token | undefined, fact: CountFact): number {
+  if (fact === 'wasteRows') {
+    reading.seen.lastColour = 'waste';
+    return 1;
+  }
+  if (number?.kind === 'yarn' || (number === undefined && reading.seen[fact] !== undefined)) return 1;
+  if (fact === 'stitches' && token.text === 'stitch') return leaveOut(reading, token);
+  reading.fault ??= {
+    code: 'chat/not-a-count',
+    word: number?.typed ?? null,
+    usage: `${token.text} 8`,
+  };
+  return 1;
+}
