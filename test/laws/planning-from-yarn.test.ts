@@ -263,3 +263,21 @@ describe('a bag from its yarn, by hand', () => {
     });
   });
 });
+
+it('a boxed bottom keeps its proportion to the width', () => {
+  let found = 0;
+  fc.assert(
+    fc.property(sizedBrief('size'), fc.double({ min: 0.05, max: 0.4, noNaN: true }), (file, share) => {
+      const bag = file.bag as { readonly widthCm: number; readonly depthCm: number };
+      const boxedCm = share * Math.min(bag.widthCm, bag.depthCm);
+      const made = planFromYarn(briefOf({ ...file, bag: { ...bag, boxedCm } }));
+      if (!made.ok) return;
+      found++;
+      const { brief, size, boxed } = made.value.plan;
+      expect(brief.boxedCm / size.widthCm).toBeCloseTo(boxedCm / bag.widthCm, 9);
+      expect(boxed?.baseWidthCm).toBeCloseTo(size.widthCm * (1 - boxedCm / bag.widthCm), 9);
+    }),
+    { numRuns: tries(120) },
+  );
+  expect(found).toBeGreaterThan(8);
+});
