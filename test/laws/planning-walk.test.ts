@@ -14,7 +14,7 @@ function figuresIn(value: unknown, path = ''): readonly (readonly [path: string,
 }
 
 /** Held against brute force in laws of their own, or words. */
-const elsewhere = /^(name|warnings|yarnClasses|bed\.savings|size\.smallerDoubt)/;
+const elsewhere = /^(name|colourRuns|warnings|yarnClasses|bed\.savings|size\.smallerDoubt)/;
 
 it('1,000 random plans are what their rows come to', () => {
   let figures = 0;
