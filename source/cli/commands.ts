@@ -15,6 +15,13 @@ const first = ({ operands: [operand = ''] }: Asked): string => operand;
 const documents = () => import('./manual.ts');
 const sitting = async () => (await import('./sit-down.ts')).sitDown;
 const plans = () => import('./plan.ts');
+/** A log by its file, or by the number or name of its bag. */
+const firstLog = async (asked: Asked): Promise<string> =>
+  (await import('../files/find-bag.ts')).logNamed(first(asked), asked.words);
+const likeIn = async ({ given, words }: Asked): Promise<string | undefined> => {
+  const like = given.get('like');
+  return like === undefined ? like : (await import('../files/find-bag.ts')).logNamed(like, words);
+};
 const inHand = () => import('./bags-in-hand.ts');
 const logs = () => import('./logs.ts');
 
@@ -38,7 +45,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
         ...asked,
         brief: asked.operands[0] ?? null,
         log: asked.given.get('log'),
-        like: asked.given.get('like'),
+        like: await likeIn(asked),
         fresh: asked.given.has('new'),
         mayAsk: !asked.given.has('practice') && !asked.given.has('json') && isTerminal(),
         asksFirst: false,
@@ -154,7 +161,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.replay,
     options: [{ name: 'speed', takes: 'TIMES', summary: ({ cli }) => cli.does.speed }, json],
     run: async (asked) =>
-      (await import('./replay.ts')).replay(first(asked), {
+      (await import('./replay.ts')).replay(await firstLog(asked), {
         json: asked.given.has('json'),
         speed: asked.given.get('speed'),
         words: asked.words,
@@ -174,14 +181,14 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.record,
     options: [json],
     run: async (asked) =>
-      (await import('./record.ts')).printRecord(first(asked), asked.given.has('json'), asked.words),
+      (await import('./record.ts')).printRecord(await firstLog(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'check',
     takes: ['LOG'],
     summary: ({ cli }) => cli.does.check,
     options: [json],
-    run: async (asked) => (await logs()).check(first(asked), asked.given.has('json'), asked.words),
+    run: async (asked) => (await logs()).check(await firstLog(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'bags',

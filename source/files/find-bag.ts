@@ -1,5 +1,6 @@
 /** A bag among the logs, as a maker names it. */
 
+import { existsSync } from 'node:fs';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Words } from '../wording/words.ts';
 import { logFolder } from './data-folders.ts';
@@ -32,11 +33,28 @@ export function bagNamed(wanted: string, { logs: say }: Words): Result<ListedLog
   return found.is === 'several' ? fail(say.severalBags(wanted, found.names)) : succeed(found.bag);
 }
 
-/** The log of the bag to go on with. `open`: the log that is open now. */
+/** The log of the bag to go on with. `open`: the log that is open now, which a name that another has too does not mean. */
 export function bagToOpen(wanted: string, open: string | null, words: Words): Result<string, string> {
   const found = bagNamed(wanted, words);
   if (!found.ok) return found;
-  const { path, tally } = found.value;
-  if (!tally.ok) return fail(words.logs.cannotOpen(path));
-  return path === open ? fail(words.logs.openAlready(tally.value.name)) : succeed(path);
+  const bag = found.value.path === open ? namesake(wanted, found.value) : found.value;
+  if (!bag.tally.ok) return fail(words.logs.cannotOpen(bag.path));
+  return bag.path === open ? fail(words.logs.openAlready(bag.tally.value.name)) : succeed(bag.path);
+}
+
+/** Another bag of the same name where there is one; a number means one bag alone. */
+function namesake(wanted: string, bag: ListedLog): ListedLog {
+  if (/^\d+$/.test(wanted)) return bag;
+  const found = findBag(
+    listLogs(logFolder()).filter(({ path }) => path !== bag.path),
+    wanted,
+  );
+  return found.is === 'one' ? found.bag : bag;
+}
+
+/** A log by its file; where there is no such file, by the number or name of its bag. */
+export function logNamed(file: string, words: Words): string {
+  if (existsSync(file)) return file;
+  const found = bagNamed(file, words);
+  return found.ok ? found.value.path : file;
 }

@@ -13,6 +13,8 @@ export const asksForGuide = (line: string): boolean => words.test(line.trim());
 export const stepOf = (bed: Values['bed'], { at }: SwatchSoFar): SwatchStep | null =>
   swatchSteps(bed)[at] ?? null;
 
+const done = /^(?:next|done|ok|weiter|fertig|erledigt)$/iu;
+
 export const beginGuide: SwatchSoFar = { at: 0 };
 
 /** An empty line confirms; at a measure that is wanted it is no answer. */
@@ -43,7 +45,7 @@ export function goOn(
       return succeed({ ...next, [step.is === 'aside' ? 'asideCm' : 'rowYarnCm']: cm });
     }
     default:
-      return isEmpty ? succeed(next) : fail({ code: 'first-run/enter-when-done' });
+      return isEmpty || done.test(line) ? succeed(next) : fail({ code: 'first-run/enter-when-done' });
   }
 }
 

@@ -11,18 +11,12 @@ import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx
 import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
 import { Bench } from './bench.tsx';
 import type { BenchStore } from './bench-state.ts';
-import { highestBench } from './lay-out.ts';
+import { belowBench, benchRoom, highestBench } from './lay-out.ts';
 import { passesCounted } from './press-switch.ts';
 import { pagesOf } from './reading.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
-
-/** Rows that are not the bench's: the choices, the prompt, and one to stay lower than the window. */
-const otherRows = 3;
-/** What was said last stays in sight, as long as the window has the rows. */
-const transcriptRows = 3;
-const lowWindow = 22;
 
 interface Props {
   readonly store: Pick<BenchStore, 'subscribe' | 'get'>;
@@ -83,14 +77,10 @@ export function BenchApp({ store }: Props) {
   );
 }
 
-/** Low windows keep one row of what was said. */
-const benchRoom = (rows: number): number =>
-  rows - otherRows - (rows >= lowWindow ? transcriptRows : rows >= lowWindow - 6 ? 1 : 0);
-
 /** Blank rows above what was said, so that the bench stands at the window's foot from the first press on. */
 function blankRows(shown: readonly Said[], columns: number, rows: number, room: number): number {
   const said = shown.reduce((sum, line) => sum + transcriptLineRows(line, columns), 0);
-  return Math.max(0, rows - said - Math.min(room, highestBench(columns, room)) - otherRows);
+  return Math.max(0, rows - said - Math.min(room, highestBench(columns, room)) - belowBench);
 }
 
 /** What is worked out once for each beginning stays: what was handed to `Static` must not change. */

@@ -155,3 +155,13 @@ function makeWay(usual: Heights, height: number, wanted: number): Heights {
   if (height < lowest && heights.words < wanted) return { ...heights, band: 0, phases: 0, words: height };
   return heights;
 }
+
+/** Rows that are not the bench's: the choices, the prompt, and one to stay lower than the window. */
+export const belowBench = 3;
+/** What was said last stays in sight, as long as the window has the rows. */
+const transcriptRows = 3;
+const lowWindow = 22;
+
+/** Rows that the bench may have; low windows keep one row of what was said. */
+export const benchRoom = (rows: number): number =>
+  rows - belowBench - (rows >= lowWindow ? transcriptRows : rows >= lowWindow - 6 ? 1 : 0);

@@ -4,6 +4,7 @@
  */
 import type { Said } from '../../chat/transcript.ts';
 import { wrap } from '../../wording/page.ts';
+import { belowBench, benchRoom, highestBench } from './lay-out.ts';
 
 export interface Window {
   readonly columns: number;
@@ -18,8 +19,7 @@ export interface Reading {
 
 /** Rows below a page: the choices, the prompt, and two to stay lower than the window. */
 const otherRows = 4;
-/** Of a window's rows, how many an answer may have before it is read by itself (rule of thumb). */
-const shareSeen = 1 / 4;
+const leastSeen = 3;
 const markWidth = 2;
 
 const rowsOf = ({ text }: Said, columns: number): number => {
@@ -30,9 +30,15 @@ const rowsOf = ({ text }: Said, columns: number): number => {
 const rowsIn = (lines: readonly Said[], columns: number): number =>
   lines.reduce((sum, line) => sum + rowsOf(line, columns), 0);
 
+/** Rows of the transcript that stay in sight above the bench; of a low window as few as a glance takes in. */
+function rowsSeen({ columns, rows }: Window): number {
+  const room = benchRoom(rows);
+  return Math.max(leastSeen, rows - belowBench - Math.min(room, highestBench(columns, room)));
+}
+
 /** Whether what was said has to be read by itself. */
-export const isLong = (lines: readonly Said[], { columns, rows }: Window): boolean =>
-  rowsIn(lines, columns) > rows * shareSeen;
+export const isLong = (lines: readonly Said[], window: Window): boolean =>
+  rowsIn(lines, window.columns) > rowsSeen(window);
 
 /** As many lines to a page as the window has rows for; never none. */
 export function pagesOf({ lines }: Reading, { columns, rows }: Window): readonly (readonly Said[])[] {
