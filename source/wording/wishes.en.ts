@@ -26,7 +26,7 @@ export const wishes = (_: Amounts) => ({
     notes: ['show notes', 'my notes', 'see notes', 'read notes', 'what did i write'],
     marks: ['show marks', 'my marks', 'bookmarks'],
     bags: ['other bags', 'my bags', 'show bags', 'all bags', 'list bags', 'old bags'],
-    'open 2': ['open bag', 'switch bag', 'change bag', 'go to my other bag'],
+    'open 2': ['switch bag', 'change bag', 'go to my other bag'],
     new: ['new bag', 'start another', 'another bag', 'start over', 'different bag', 'next bag'],
     'note TEXT': ['remember', 'write down', 'make note', 'add note', 'remind me'],
     'mark NAME': ['bookmark', 'set mark', 'save place', 'keep this place'],
