@@ -69,6 +69,7 @@ describe('measuring the bag', () => {
     expect(type('measured 0 18')).toEqual([
       'No bag is 0 cm by 18 cm: type its width and then its depth, as in measured 13.6 18.',
     ]);
+    expect(type('measured 18 801')).toEqual([expect.stringMatching(/^No bag is 18 cm by 801 cm: /)]);
     expect(log).toEqual([]);
   });
 

@@ -76,6 +76,11 @@ describe('twenty rounds of cord', () => {
     type(`go step ${numberOf('measure-rounds')}`);
     expect(type('cord long')).toEqual(['long is not a length. For example: cord 7.4.']);
     expect(type('cord 0')).toEqual(['Rounds of cord are not 0 cm long: type their length, as in cord 7.4.']);
+    expect(type('cord 201')).toEqual([expect.stringMatching(/^Rounds of cord are not 201 cm long: /)]);
     expect(log.map(({ do: kind }) => kind)).toEqual(['go']);
+    type(`next ${steps().length - store.get().session.done}`);
+    expect(type('cord 8')).toEqual([
+      expect.stringMatching(/^The cord is measured at the step that asks for it/),
+    ]);
   });
 });
