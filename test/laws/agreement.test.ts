@@ -8,12 +8,14 @@ import { workJson } from '../../source/cli/work-json.ts';
 import { edgesOfRow } from '../../source/planning/hangings.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { closingTailCm } from '../../source/planning/tails.ts';
+import { bandText } from '../../source/screen/bench/band-text.ts';
 import { colourBands, looksAfter } from '../../source/session/locate/looks-of.ts';
 import { startSession } from '../../source/session/session.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { allSteps, type Job, layOutJob, rowAt, stepAt } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
+import { sayNow } from '../../source/wording/place.ts';
 import { formatPlanPage } from '../../source/wording/plan-page.ts';
 import { sayStep, speakStep } from '../../source/wording/steps.ts';
 import { englishWords, inEnglish, type Language, type Words, wordsIn } from '../../source/wording/words.ts';
@@ -22,6 +24,7 @@ import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { optionsFor } from '../fixtures/sheet-options.ts';
 import { german, speak } from '../fixtures/spoken.ts';
+import { allViews, demoBags, demoJob } from '../fixtures/steps-of-all-kinds.ts';
 import { tries } from '../tools/tries.ts';
 
 type Told = Readonly<Record<'bench' | 'page' | 'sheet', string>>;
@@ -133,6 +136,26 @@ describe.each(spoken)('aloud, in %s', (_, language, units) => {
       }),
       { numRuns: tries(30) },
     );
+  });
+});
+
+describe.each(spoken)('at every step of the demo bags, in %s', (_, language, units) => {
+  const words = wordsIn(language, units);
+  const factsIn = (text: string): readonly string[] =>
+    text.toLowerCase().match(/\b[lr]\d+|\d+|\b(?:left|right|links|rechts)\b/g) ?? [];
+
+  it.each(demoBags)('the %s is told in lines and aloud as the band shows it', (bag) => {
+    const job = demoJob(bag);
+    for (const [done, view] of allViews(job).entries()) {
+      const { act, name } = bandText(view, words);
+      const inLines = sayNow({ ...startSession(job), done }, words);
+      const aloud = speakStep(view.step, words);
+      for (const told of [inLines, aloud]) {
+        expect(factsIn(told), `${act}: ${told}`).toEqual(expect.arrayContaining([...factsIn(act)]));
+        if (view.glance.kind === 'yarn') expect(told).toContain(words.prompt.yarn(view.glance.comes));
+      }
+      if (view.glance.kind === 'pass' && view.phase === 'stripes') expect(inLines).toContain(name);
+    }
   });
 });
 
