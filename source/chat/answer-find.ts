@@ -144,7 +144,7 @@ const mending = ({ story, mend }: Remedy): Reply => ({
   kind: 'do',
   command: {
     do: 'mend',
-    slips: story.slips,
+    mistakes: story.slips,
     place: story.done,
     how: mend.how,
     thenDone: mend.thenDone,

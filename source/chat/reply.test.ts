@@ -80,7 +80,7 @@ describe('a slip', () => {
     expect(bench.commands.slice(1)).toEqual([
       {
         do: 'mend',
-        slips: [{ is: 'decrease-missing', move: 12 }],
+        mistakes: [{ is: 'decrease-missing', move: 12 }],
         place: 73,
         how: 'make-up',
         thenDone: 74,

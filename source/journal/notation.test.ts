@@ -32,7 +32,7 @@ const fields: {
   mark: fc.record({ name: text }),
   rip: fc.record({ done: fc.nat() }),
   mend: fc.record({
-    slips: fc.array(slip(), { minLength: 1, maxLength: 2 }),
+    mistakes: fc.array(slip(), { minLength: 1, maxLength: 2 }),
     place: fc.nat(),
     how: fc.constantFrom('now' as const, 'rip' as const, 'make-up' as const),
     thenDone: fc.nat(),
@@ -95,13 +95,21 @@ describe('an entry', () => {
     ['a day that does not exist', { do: 'resume', at: '2031-13-41T18:00:00.000Z', afterMs: 0, stepsDone: 1 }],
     [
       'a slip nobody knows',
-      { do: 'mend', slips: [{ is: 'hiccup' }], place: 1, how: 'now', thenDone: 1, afterMs: 0, stepsDone: 1 },
+      {
+        do: 'mend',
+        mistakes: [{ is: 'hiccup' }],
+        place: 1,
+        how: 'now',
+        thenDone: 1,
+        afterMs: 0,
+        stepsDone: 1,
+      },
     ],
     [
       'a slip with a fact too many',
       {
         do: 'mend',
-        slips: [{ is: 'stitch-dropped', move: 3 }],
+        mistakes: [{ is: 'stitch-dropped', move: 3 }],
         place: 1,
         how: 'now',
         thenDone: 1,

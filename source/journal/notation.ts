@@ -45,7 +45,7 @@ const kinds: { readonly [Do in Recordable['do']]: FieldsOf<Extract<Recordable, {
   cord: { lengthCm: isNumber },
   rip: { done: isWhole },
   mend: {
-    slips: (value) => Array.isArray(value) && value.length > 0 && value.every(isSlip),
+    mistakes: (value) => Array.isArray(value) && value.length > 0 && value.every(isSlip),
     place: isWhole,
     how: oneOf(['now', 'rip', 'make-up']),
     thenDone: isWhole,

@@ -23,7 +23,7 @@ export type Command =
   | { readonly do: 'cord'; readonly lengthCm: number }
   /** The hands set out on the way back to where `done` steps are confirmed. */
   | { readonly do: 'rip'; readonly done: number }
-  /** The hands set out to set slips right that are in the work once `place` steps are confirmed. */
+  /** The hands set out to set mistakes right that are in the work once `place` steps are confirmed. */
   | ({ readonly do: 'mend' } & MendName)
   /** The next thing on the way is done. */
   | { readonly do: 'on-the-way' }

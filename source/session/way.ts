@@ -59,21 +59,21 @@ export function ripWay(standing: Whereabouts, toDone: number): Result<Way, RipBa
   });
 }
 
-/** Which mend of which slips: all else follows from it. */
+/** Which mend of which mistakes: all else follows from it. */
 export interface MendName {
-  readonly slips: readonly Slip[];
-  /** Steps that count as confirmed, with the slips in them. */
+  readonly mistakes: readonly Slip[];
+  /** Steps that count as confirmed, with the mistakes in them. */
   readonly place: number;
   readonly how: How;
   readonly thenDone: number;
 }
 
-export function mendWay(job: Job, { slips, place, how, thenDone }: MendName): Result<Way, WayFault> {
-  const story = place >= 0 && place <= job.stepCount ? storyOf(job, slips, place) : null;
+export function mendWay(job: Job, { mistakes, place, how, thenDone }: MendName): Result<Way, WayFault> {
+  const story = place >= 0 && place <= job.stepCount ? storyOf(job, mistakes, place) : null;
   const mend = story && waysOut(job, story).find((one) => one.how === how && one.thenDone === thenDone);
   if (!story || !mend) return fail({ code: 'way/no-such-mend' });
   const set: SetRight = {
-    slips,
+    slips: mistakes,
     how,
     done: thenDone,
     detour: mend.shows.length === 0 ? null : detourOf(job, story, mend),

@@ -38,7 +38,7 @@ const command = (): fc.Arbitrary<Command> =>
     fc.record({ do: fc.constant('rip' as const), done: fc.integer({ min: 0, max: 40 }) }),
     fc.record({
       do: fc.constant('mend' as const),
-      slips: fc
+      mistakes: fc
         .record({ is: fc.constantFrom(...shapingSlips), move: fc.integer({ min: 1, max: 3 }) })
         .map((slip) => [slip]),
       place: fc.integer({ min: 20, max: 40 }),

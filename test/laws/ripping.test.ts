@@ -79,7 +79,7 @@ function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): 
   bench.session = command(bench.session, { do: 'go', done: place });
   bench.session = command(bench.session, {
     do: 'mend',
-    slips,
+    mistakes: slips,
     place,
     how: 'make-up',
     thenDone: mend.thenDone,

@@ -33,7 +33,7 @@ function mendOf(how: How, place: number): Command {
   const slips = [{ is: 'decrease-missing', move: 3 } as const];
   const story = storyOf(job, slips, place);
   const mend = story && waysOut(job, story).find((one) => one.how === how);
-  return { do: 'mend', slips, place, how, thenDone: mend?.thenDone ?? 0 };
+  return { do: 'mend', mistakes: slips, place, how, thenDone: mend?.thenDone ?? 0 };
 }
 
 const command = (): fc.Arbitrary<Command> =>
@@ -206,7 +206,7 @@ describe('a session', () => {
     expect(
       updateSession(start, {
         do: 'mend',
-        slips: [{ is: 'move-missing', move: 1 }],
+        mistakes: [{ is: 'move-missing', move: 1 }],
         place: -1,
         how: 'now',
         thenDone: 3,
