@@ -301,7 +301,7 @@ describe('the sentences', () => {
       host: null,
     } as const;
     expect(formatFileFault(inUse, englishWords)).toBe(
-      'a.jsonl is open in another Slantwise (process 7): leave that one, or only look. If there is none, copy the log and go on in the copy: slantwise --log COPY',
+      'a.jsonl is open in another Slantwise (process 7): close that one, or just watch. If there is none, copy the log and go on in the copy: slantwise --log COPY',
     );
     expect(
       formatFileFault(

@@ -181,7 +181,7 @@ describe('when the disk stops to answer', () => {
     stallDisk(folder);
     press(log, 2);
     expect(formatLoss(log.retry(), englishWords)).toBe(
-      '2 lines of the log are not on disk: the disk does not answer. Type save and a file elsewhere, such as save ../bag.jsonl, or leave again without it.',
+      '2 lines of the log are not on disk: the disk does not answer. Type save and a file elsewhere, such as save ../bag.jsonl, or quit again without saving.',
     );
     expect(log.leave()).toMatchObject({ state: 'unsaved', trouble: 'no-answer', waiting: 3 });
   });

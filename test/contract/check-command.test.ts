@@ -52,7 +52,9 @@ describe('check', () => {
       const [, way = ''] = /: (slantwise --log .*)\n$/.exec(stderr) ?? [];
       const script = `slantwise() { '${process.execPath}' dist/cli.js "$@" </dev/null; }; ${way}`;
       const env = { ...hermetic(home), LANG: 'C.UTF-8' };
-      expect(execFileSync('bash', ['-c', script], { encoding: 'utf8', env })).toContain('Token pouch again.');
+      expect(execFileSync('bash', ['-c', script], { encoding: 'utf8', env })).toContain(
+        'Back to Token pouch.',
+      );
       expect(readdirSync('.')).not.toContain('X');
     },
   );

@@ -39,7 +39,8 @@ describe('a German system', () => {
     expect(slantwise(german, ['plan'])).toEqual({
       status: 2,
       stdout: '',
-      stderr: 'slantwise: BRIEF fehlt. Aufruf: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn]\n',
+      stderr:
+        'slantwise: BRIEF fehlt. Aufruf: slantwise plan BRIEF [BRIEF...] [--json] [--from-yarn] [--colours-turned]\n',
     });
     expect(slantwise(german, ['plan', 'nowhere.json'])).toMatchObject({
       status: 1,

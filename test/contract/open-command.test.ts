@@ -31,9 +31,9 @@ describe('a bag in hand', () => {
   });
 
   it.each([
-    ['a number', '2', 'Token pouch again.'],
-    ['its name', 'token-pouch', 'Token pouch again.'],
-    ['a part of its name', 'Marb', 'Marble bag again.'],
+    ['a number', '2', 'Back to Token pouch.'],
+    ['its name', 'token-pouch', 'Back to Token pouch.'],
+    ['a part of its name', 'Marb', 'Back to Marble bag.'],
   ])('is opened by %s from outside', (_, bag, told) => {
     expect(at(['open', bag], 'quit')).toMatchObject({
       status: 0,
@@ -45,7 +45,7 @@ describe('a bag in hand', () => {
     const { status, stdout } = at([], 'next', 'open token pouch', 'next', 'open 2', 'where', 'quit');
     expect(status).toBe(0);
     expect(stdout).toMatch(
-      /Marble bag again[\s\S]*Marble bag is saved[\s\S]*Token pouch again[\s\S]*Token pouch is saved[\s\S]*Marble bag again[\s\S]*step 7 of/,
+      /Back to Marble bag[\s\S]*Marble bag is saved[\s\S]*Back to Token pouch[\s\S]*Token pouch is saved[\s\S]*Back to Marble bag[\s\S]*step 7 of/,
     );
   });
 
@@ -54,7 +54,7 @@ describe('a bag in hand', () => {
   });
 
   it('is come back to where questions are cancelled', () => {
-    expect(at([], 'new', 'cancel', 'quit').stdout).toMatch(/Marble bag is saved[\s\S]*Marble bag again/);
+    expect(at([], 'new', 'cancel', 'quit').stdout).toMatch(/Marble bag is saved[\s\S]*Back to Marble bag/);
   });
 
   it.each([
@@ -79,8 +79,8 @@ describe('a bag called something else', () => {
     at([], 'rename Bag for the blue dice', 'quit');
     expect(at(['bags']).stdout).toMatch(/^ 1 {2}\S+ {2}Bag for the blue dice, step 6 of/);
     at(['rename', 'token', 'Coin pouch']);
-    expect(at(['open', 'coin'], 'quit').stdout).toContain('Coin pouch again.');
-    expect(at(['rename', '1', ' ']).stderr).toContain('Say what the bag is to be called');
+    expect(at(['open', 'coin'], 'quit').stdout).toContain('Back to Coin pouch.');
+    expect(at(['rename', '1', ' ']).stderr).toContain('Type what the bag shall be called');
   });
 });
 
@@ -102,7 +102,7 @@ describe('a bag thrown away', () => {
   it('may be the one that is open: the other is gone on with', () => {
     const { stdout } = at([], 'discard', 'discard yes', 'where', 'quit');
     expect(stdout).toMatch(
-      /Throw away Marble bag, step 6[\s\S]*type: discard yes[\s\S]*Thrown away: Marble bag[\s\S]*Token pouch again/,
+      /Throw away Marble bag, step 6[\s\S]*type: discard yes[\s\S]*Thrown away: Marble bag[\s\S]*Back to Token pouch/,
     );
     expect(at(['bags']).stdout).not.toContain('Marble bag');
   });

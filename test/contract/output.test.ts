@@ -10,7 +10,7 @@ it.skipIf(!existsSync('/dev/full'))('on a full disk it says so in one line', () 
   closeSync(full);
   expect([status, stderr]).toEqual([
     1,
-    'slantwise: What was to be printed could not be written (ENOSPC). Make room, or print elsewhere.\n',
+    'slantwise: The output could not be written (ENOSPC). Make room, or print elsewhere.\n',
   ]);
 });
 
@@ -27,6 +27,6 @@ it('asks back where a word is neither a file nor a command', () => {
   const { status, stderr } = slantwise(['repaly']);
   expect([status, stderr]).toEqual([
     1,
-    'slantwise: There is no file and no command repaly. Did you mean replay?\n',
+    'slantwise: There is no file or command repaly. Did you mean replay?\n',
   ]);
 });

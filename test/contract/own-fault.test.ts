@@ -12,7 +12,7 @@ function withoutItsDemo(): string {
 
 describe('a mistake of its own', () => {
   it.each([
-    ['C.UTF-8', /^slantwise: Slantwise has made a mistake of its own \(.*dice-bag\.json.*\)\. .*bags.*\n$/],
+    ['C.UTF-8', /^slantwise: Slantwise has a bug \(.*dice-bag\.json.*\)\. .*bags.*\n$/],
     [
       'de_DE.UTF-8',
       /^slantwise: Slantwise hat selbst einen Fehler gemacht \(.*dice-bag\.json.*\)\. .*bags.*\n$/,

@@ -40,7 +40,7 @@ it('counts what is done and to do, and begins the next with its colours turned',
   // Outside, what is begun is gone on with; from it the last is begun, and when all are done it says so.
   const rest = at([], `next ${stepCount - 3}`, 'party next', `next ${stepCount}`, 'party', 'party next');
   expect(rest.stdout).toMatch(
-    /Small bag 2 again[\s\S]*3 done, 0 begun, 0 to do[\s\S]*All bags of the party are done/,
+    /Back to Small bag 2[\s\S]*3 done, 0 begun, 0 to do[\s\S]*All bags of the party are done/,
   );
 });
 

@@ -43,7 +43,7 @@ describe('at the bench', () => {
     expect((await first.exited).code).toBe(0);
     const second = bench();
     await second.waitFor(`step 22 of ${pouchSteps}`);
-    expect(second.transcript()).toContain('Token pouch again.');
+    expect(second.transcript()).toContain('Back to Token pouch.');
     second.send('\x1b[D');
     expect(await second.waitFor(`step 21 of ${pouchSteps}`)).toContain('Taken back: step 21');
     second.send('redo\r');

@@ -126,7 +126,7 @@ describe('the questions', () => {
     // The bag in hand comes before questions that were left open.
     const again = bench();
     await again.waitFor('step 4 of');
-    expect(again.transcript()).toContain('Dice bag again.');
+    expect(again.transcript()).toContain('Back to Dice bag.');
     await type(again, 'new', 'question 2 of 8');
     expect(again.transcript()).toContain('1 name: My pouch');
     for (const line of ['14 by 18', 'mid 120', 'none', 'plum', 'mint', '2', '2']) {

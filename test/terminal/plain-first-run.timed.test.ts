@@ -35,7 +35,7 @@ it('asks line by line, begins the bag, and goes on with its commands', () => {
   expect(stdout).toContain('the plan: Is this the bag you want?\nAn empty line keeps the brief and begins.');
   expect(stdout).toMatch(/The brief is kept in \S+dice-bag\.json\n/);
   expect(stdout).toMatch(/You are here: step 3 of \d+/);
-  expect(run([]).stdout).toContain('Dice bag again.');
+  expect(run([]).stdout).toContain('Back to Dice bag.');
 });
 
 it('answers a wrong line with one sentence and the question again, and loses nothing when the lines end', () => {

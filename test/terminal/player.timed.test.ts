@@ -69,7 +69,7 @@ describe('a log played with the clock in our hands', () => {
     // The clock is drawn once a second, so the last second may not be on the screen yet.
     expect(await player.waitFor(/0:3[12] of/)).toContain(at(4));
     await player.pass(1);
-    expect(await player.waitFor(at(5))).toContain('Back at the bench, 2031-03-05');
+    expect(await player.waitFor(at(5))).toContain('Back at the machine, 2031-03-05');
   });
 
   it('keeps its place while it is paused', async () => {

@@ -287,10 +287,10 @@ describe('speech', () => {
     const terminal = bench({ args: [pouch], env: { PATH: '/nowhere' } }, quickWithB);
     await terminal.waitFor('step 1 of');
     terminal.send('speech on\r');
-    await terminal.waitFor('Nothing can be spoken: there is no speech program here');
+    await terminal.waitFor('Instructions cannot be spoken here');
     terminal.send('b');
     await terminal.waitFor('step 2 of');
-    expect(terminal.transcript().match(/Nothing can be spoken/g)).toHaveLength(1);
+    expect(terminal.transcript().match(/Instructions cannot be spoken/g)).toHaveLength(1);
   });
 });
 
