@@ -18,49 +18,68 @@ const alike = 12;
 interface Picture {
   readonly width: number;
   readonly height: number;
-  readonly pixels: readonly Rgb[];
+  /** Red, green and blue of each pixel, one after the other. */
+  readonly pixels: Float64Array;
+}
+
+const rgbs = new Map<string, Rgb>();
+function rgbOf(colour: string): Rgb {
+  const rgb = rgbs.get(colour) ?? parseColour(colour);
+  rgbs.set(colour, rgb);
+  return rgb;
 }
 
 /** Blocks are drawn as they are; of other signs a pixel of their ink. */
 function pixelsOf(cells: readonly (readonly Cell[])[], scheme: Scheme): Picture {
   const [height, width] = [cells.length * cellHeight, (cells[0]?.length ?? 0) * cellWidth];
-  const pixels = Array.from({ length: width * height }, (_, at): Rgb => {
-    const [x, y] = [at % width, Math.floor(at / width)];
-    const cell = cells[Math.floor(y / cellHeight)]?.[Math.floor(x / cellWidth)];
-    if (!cell) throw new Error('outside');
-    const { ink, ground } = lookOf(cell, scheme);
-    const [inX, inY] = [x % cellWidth, y % cellHeight];
-    const full = cell.text === '█' || (cell.text === '▄' && inY >= 2) || (cell.text === '▀' && inY < 2);
-    const stroke = !/[ █▄▀]/.test(cell.text) && inX === 0 && inY === 1;
-    return parseColour(full || stroke ? ink : ground);
-  });
+  const pixels = new Float64Array(3 * width * height);
+  for (const [row, line] of cells.entries()) {
+    for (const [column, cell] of line.entries()) {
+      const look = lookOf(cell, scheme);
+      const [ink, ground] = [rgbOf(look.ink), rgbOf(look.ground)];
+      for (let inY = 0; inY < cellHeight; inY++) {
+        for (let inX = 0; inX < cellWidth; inX++) {
+          const full = cell.text === '█' || (cell.text === '▄' && inY >= 2) || (cell.text === '▀' && inY < 2);
+          const stroke = !/[ █▄▀]/.test(cell.text) && inX === 0 && inY === 1;
+          const at = (row * cellHeight + inY) * width + column * cellWidth + inX;
+          pixels.set(full || stroke ? ink : ground, 3 * at);
+        }
+      }
+    }
+  }
   return { width, height, pixels };
 }
 
 /** A box blur, along the rows and then down the columns. */
 function blurred({ width, height, pixels }: Picture): Picture {
-  const across = blurLines(pixels, width, height, (line, at) => line * width + at);
-  return { width, height, pixels: blurLines(across, height, width, (line, at) => at * width + line) };
+  const across = blurLines(pixels, width, height, 1, width);
+  return { width, height, pixels: blurLines(across, height, width, width, 1) };
 }
 
+/** Each pixel as the mean of those near it on its line. `step` leads to the next of a line, `apart` to the next line. */
 function blurLines(
-  pixels: readonly Rgb[],
+  pixels: Float64Array,
   length: number,
   lines: number,
-  placeOf: (line: number, at: number) => number,
-): readonly Rgb[] {
-  const result = [...pixels];
+  step: number,
+  apart: number,
+): Float64Array {
+  const result = new Float64Array(pixels.length);
   for (let line = 0; line < lines; line++) {
-    for (let at = 0; at < length; at++) {
-      let [red, green, blue, count] = [0, 0, 0, 0];
-      for (let near = Math.max(0, at - reach); near <= Math.min(length - 1, at + reach); near++) {
-        const [r, g, b] = pixels[placeOf(line, near)] ?? [0, 0, 0];
-        red += r;
-        green += g;
-        blue += b;
-        count++;
+    for (let channel = 0; channel < 3; channel++) {
+      const place = (at: number): number => 3 * (line * apart + at * step) + channel;
+      let [sum, count] = [0, 0];
+      for (let at = -reach; at < length; at++) {
+        if (at + reach < length) {
+          sum += pixels[place(at + reach)] ?? 0;
+          count++;
+        }
+        if (at - reach > 0) {
+          sum -= pixels[place(at - reach - 1)] ?? 0;
+          count--;
+        }
+        if (at >= 0) result[place(at)] = sum / count;
       }
-      result[placeOf(line, at)] = [red / count, green / count, blue / count];
     }
   }
   return result;
@@ -69,9 +88,11 @@ function blurLines(
 /** The yarn of the largest patch of neighbouring pixels that look like a yarn, and how large it is. */
 function largestPatch({ width, pixels }: Picture, yarns: ReadonlyMap<string, string>) {
   const labs = [...yarns].map(([yarn, colour]) => [yarn, labOf(linear(parseColour(colour)))] as const);
-  const known = new Map<string, string | null>();
-  const kinds = pixels.map((pixel) => {
-    const key = pixel.map((value) => Math.round(value * 60)).join();
+  const known = new Map<number, string | null>();
+  const kinds = Array.from({ length: pixels.length / 3 }, (_, i) => {
+    const pixel: Rgb = [pixels[3 * i] ?? 0, pixels[3 * i + 1] ?? 0, pixels[3 * i + 2] ?? 0];
+    const [red, green, blue] = pixel.map((value) => Math.round(value * 60)) as [number, number, number];
+    const key = (red * 61 + green) * 61 + blue;
     if (!known.has(key)) {
       const lab = labOf(linear(pixel));
       known.set(key, labs.find(([, yarn]) => colourDifference(lab, yarn) < alike)?.[0] ?? null);
@@ -124,9 +145,9 @@ it.each([
       if (view.yarn !== null && colours.has(view.yarn)) {
         shown++;
         expect(patch.yarn, place).toBe(view.yarn);
-        expect(patch.size, place).toBeGreaterThan(picture.pixels.length / 20);
+        expect(patch.size, place).toBeGreaterThan(picture.pixels.length / 3 / 20);
       } else {
-        expect(patch.size, place).toBeLessThan(picture.pixels.length / 20);
+        expect(patch.size, place).toBeLessThan(picture.pixels.length / 3 / 20);
       }
     }
     expect(shown).toBeGreaterThan(50);
