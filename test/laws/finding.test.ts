@@ -38,7 +38,7 @@ const nameOf: Readonly<Record<string, RegExp>> = {
   dropped: /the work has dropped/,
   'stripe yarn': /^(Or: )?Stripe \d+ is in/,
   'yarns swapped': /have changed places/,
-  'rehang forgotten': /was not hung again/,
+  'rehang forgotten': /was not rehung/,
   'rehang aside': /the work was hung/,
 };
 
