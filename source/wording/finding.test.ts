@@ -157,7 +157,7 @@ describe('planning on from here', () => {
     });
     if (!enough.ok) throw new Error(enough.fault.code);
     expect(formatReplanChoices(enough.value, englishWords).at(-2)).toMatch(
-      /^Nearest to 13.7 cm wide with the yarn there is: 64 rows, number \d\.$/,
+      /^Closest to 13.7 cm wide with the yarn you have: 64 rows, number \d\.$/,
     );
     expect(formatReplanChoices(enough.value, englishWords).join(' ')).toMatch(
       /60 rows, 1 repeat fewer.*68 rows, 1 repeat more/,

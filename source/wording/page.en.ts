@@ -33,7 +33,7 @@ export const page = ({
   crawlTo: (crawl: Side, homeSide: Side) =>
     `to the ${crawl}; the carriage waits on the ${homeSide} between stripes`,
   hang: 'hang',
-  hungOnce: (hung: string, ends: string) => `on ${hung}; the work ends on ${ends}`,
+  hungOnce: (hung: string, ends: string) => `start on ${hung}, end on ${ends}`,
   rows: (first: number, last: number) => `rows ${first} to ${last}`,
   hungOn: (hung: string) => `on ${hung}`,
   endingOn: (ends: string) => `ending on ${ends}`,
@@ -217,8 +217,7 @@ export const page = ({
   shapeWith: (size: string, counts: string) => `${size}, with ${counts}`,
   shapeTooLong: (size: string, counts: string) => `${size}, with ${counts}, which this bed is too short for`,
   withPercent: (reserve: number) => `with ${reserve} %`,
-  reserveIs: (reserve: number) =>
-    `The ${reserve} % is a reserve (rule of thumb); nobody asked what waste yarn weighs.`,
+  reserveIs: (reserve: number) => `The ${reserve} % is a reserve (rule of thumb); waste yarn is not weighed.`,
   withReserve: 'with reserve',
   length: 'length',
   weight: 'weight',

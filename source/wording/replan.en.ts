@@ -11,8 +11,8 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   lastsForNone:
     'The weighed yarn lasts for no bag of that kind: bring in another with replan colour or, for the cord, replan cord; or rip back.',
   lastsFor: (aimCm: number, named: string) =>
-    `Nearest to ${length(aimCm)} wide with the yarn there is: ${named}.`,
-  planIsNearest: (aimCm: number) => `The plan itself is the nearest to ${length(aimCm)} wide.`,
+    `Closest to ${length(aimCm)} wide with the yarn you have: ${named}.`,
+  planIsNearest: (aimCm: number) => `The plan itself is the closest to ${length(aimCm)} wide.`,
   choiceNumber: (rows: number, number: number) => `${rows} rows, number ${number}`,
   choiceTyped: (rows: number) => `replan rows ${rows}`,
   isShort: (yarn: string, shortGrams: number, parts: readonly string[]) =>

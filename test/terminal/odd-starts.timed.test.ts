@@ -49,7 +49,7 @@ describe('the bag in hand, its log damaged', () => {
       const [first = '', second = ''] = stdout.split('\n');
       expect([status, first]).toEqual([
         0,
-        `${path}: Line 3 does not fit its checksum: it was changed, or a line before it is missing. Lines 1 to 2 are sound. Later lines say that 7 steps had been done.`,
+        `${path}: Line 3 does not fit its checksum: it was changed, or a line before it is missing. Lines 1 to 2 are sound. Later lines say that 7 steps were done.`,
       ]);
       expect(second).toContain(path.replace('.jsonl', '-sound-1.jsonl'));
       expect(stdout).toContain('Step 4 of');
@@ -64,7 +64,7 @@ describe('the bag in hand, its log damaged', () => {
     const without = slantwise([], { home });
     expect(without.stdout).toContain(`${path}: Line 1 does not fit its checksum`);
     expect(without.stdout).toContain('slantwise BRIEF --log LOG');
-    expect(without.stdout).toContain('Later lines say that 7 steps had been done.');
+    expect(without.stdout).toContain('Later lines say that 7 steps were done.');
     writeFileSync(path, inTheFirst);
     const { stdout } = slantwise([pouch], { home, input: 'notes\nquit\n' });
     expect(stdout).toContain('Step 8 of');
