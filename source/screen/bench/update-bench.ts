@@ -49,8 +49,10 @@ function toBeRead(before: BenchState, after: BenchState, { is }: BenchMessage): 
   const wasRead = reading === null ? (before.reading?.lines.length ?? 0) : 0;
   const said = before.linesBefore + before.lines.length - after.linesBefore + wasRead;
   const fresh = lines.slice(said);
+  const isAsked = lines[said - 1]?.tone === 'typed';
   if (!window || fresh.length === 0 || !answers.has(is)) return after;
-  if (!reading && (hasMoved(before, after) || (is === 'told' && isFinished(after.session)))) return after;
+  if (!reading && (hasMoved(before, after) || (is === 'told' && isFinished(after.session) && !isAsked)))
+    return after;
   const kept = { ...after, lines: lines.slice(0, said) };
   if (reading) return { ...kept, reading: { ...reading, lines: [...reading.lines, ...fresh] } };
   return isLong(fresh, window) ? { ...kept, reading: { lines: fresh, at: 0 } } : after;
