@@ -66,7 +66,7 @@ describe('a folder that goes away while a bag is made', () => {
   it('lets the maker leave all the same when asked again, and says what is lost', async () => {
     const { terminal } = await lose();
     terminal.send('\x03');
-    await terminal.waitFor(/or leave\s+again without it/);
+    await terminal.waitFor(/or quit\s+again without saving/);
     terminal.send('\x03');
     expect((await terminal.exited).code).toBe(1);
     expect(terminal.transcript()).toContain('slantwise: Closed without saving. The log is not on disk');
