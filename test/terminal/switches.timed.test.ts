@@ -161,7 +161,7 @@ describe('one press', () => {
     expect(await placeOf(terminal)).toBe(`step ${quiet + 1}`);
     // What was asked may be a page to be read, which a press would only put away.
     terminal.send('\x1b');
-    await terminal.waitFor(`step ${quiet + 1} of`);
+    await terminal.waitFor(/\n> Enter confirms/);
     await pressAfter(terminal, 40, '\x1b[98;1:1u');
     await terminal.waitFor(`step ${quiet + 2} of`);
   });
