@@ -64,7 +64,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   typeToLeave: 'Der Beutel ist fertig: quit beendet',
   keysShort: 'Enter bestätigt; help zeigt mehr',
   keys: 'Enter bestätigt, ← nimmt zurück; oder tippe einen Befehl, etwa help',
-  keysAscii: 'Enter bestätigt, Pfeil links nimmt zurück; oder tippe einen Befehl, etwa help',
+  keysAscii: 'Enter bestätigt, <- nimmt zurück; oder tippe einen Befehl, etwa help',
   feeder: 'Fadenführer',
   emptyFeeder: 'Fadenführer leer',
   drawOff: 'draw off: zurück',

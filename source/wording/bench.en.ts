@@ -60,7 +60,7 @@ export const bench = ({ time }: Amounts) => ({
   typeToLeave: 'The bag is finished: type quit to leave',
   keysShort: 'Enter confirms; help shows more',
   keys: 'Enter confirms, ← takes back; or type a command, such as help',
-  keysAscii: 'Enter confirms, Left key takes back; or type a command, such as help',
+  keysAscii: 'Enter confirms, <- takes back; or type a command, such as help',
   feeder: 'feeder',
   emptyFeeder: 'feeder empty',
   drawOff: 'draw off: back',

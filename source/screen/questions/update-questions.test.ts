@@ -71,7 +71,7 @@ describe('the questions', () => {
       keepBrief: (out) =>
         out === 'taken.json' ? { ok: false, fault: 'taken.json exists already.' } : brief('kept'),
     });
-    for (const line of ['', '', '', '40 st 60 rows 19.2 by 21.6', '', '', '']) submit(line);
+    for (const line of ['', '', '', '40 st 60 rows 19.2 by 21.6', '', '', '', '']) submit(line);
     submit('save taken.json');
     expect(end()).toBe(null);
     expect(told().at(-1)).toBe('taken.json exists already.');
