@@ -16,6 +16,7 @@ const answers = [
   'mint 45 g',
   '2',
   '',
+  '',
 ];
 const kills = 12;
 
