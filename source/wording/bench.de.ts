@@ -25,7 +25,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   rounds: (from, through) => (from === through ? `Runde ${from}` : `Runden ${from} bis ${through}`),
   holes: (inThrough, outThrough) => `hinein ${inThrough}, heraus ${outThrough}`,
   back: 'auftrennen',
-  mend: 'richten',
+  mend: 'Korrektur',
   finished: 'fertig',
 
   pass: (at, of) => `Gang ${at} von ${of}`,

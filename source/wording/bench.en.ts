@@ -21,7 +21,7 @@ export const bench = ({ time }: Amounts) => ({
     from === through ? `round ${from}` : `rounds ${from} to ${through}`,
   holes: (inThrough: number, outThrough: number) => `in ${inThrough}, out ${outThrough}`,
   back: 'rip back',
-  mend: 'mend',
+  mend: 'repair',
   finished: 'finished',
 
   pass: (at: number, of: number) => `pass ${at} of ${of}`,

@@ -66,12 +66,12 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
         { yarn: 'mint', rows: 10 },
       ],
     },
-    'Whole stripe repeats make it 10.7 cm wide where 14 cm was asked: a shorter repeat comes nearer.',
+    'Whole stripe repeats make it 10.7 cm wide, not 14 cm as asked: a shorter repeat comes nearer.',
   ],
   [
     'plan/depth-far-off',
     { ...sound, bag: { widthCm: 14, depthCm: 1 } },
-    'Whole stitches make it 2 cm deep where 1 cm was asked.',
+    'Whole stitches make it 2 cm deep, not 1 cm as asked.',
   ],
   [
     'plan/eyelets-too-few',
@@ -81,7 +81,7 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
   [
     'plan/rehang-needed',
     { ...counts(46, 64), bed: { needles: 70, pitchMm: 6.5 } },
-    'The bed is too short to crawl all the way: hang the work again after row 42.',
+    'The bed is too short to crawl all the way: rehang the work after row 42.',
   ],
   [
     'plan/swatch-turned',
@@ -96,7 +96,7 @@ const cases: readonly (readonly [code: string, file: object, sentence: string])[
   [
     'plan/loop-length-odd',
     swatch({ loopLengthMm: 10 }),
-    'The measured loop of 10 mm is far from the 19.3 mm that the gauge suggests: measure it again, all yarn figures hang on it.',
+    'The measured loop of 10 mm is far from the 19.3 mm that the gauge suggests: measure it again, all yarn figures depend on it.',
   ],
   [
     'plan/fabric-limp',
@@ -156,7 +156,7 @@ describe('a warning', () => {
   it('does not list more rows than can be read', () => {
     const long = warningsOf({ ...counts(60, 640), bed: { needles: 70, pitchMm: 6.5 } })[0];
     expect(long && formatWarning(long, englishWords)).toMatch(
-      /hang the work again \d+ times, the first time after row 14\.$/,
+      /rehang the work \d+ times, the first time after row 14\.$/,
     );
   });
 

@@ -19,7 +19,7 @@ describe('a mistake of its own at the bench', () => {
     terminal.kill('SIGUSR2');
     expect(await terminal.exited).toMatchObject({ code: 70 });
     const raw = terminal.raw();
-    const told = raw.indexOf('has made a mistake of its own (a made mistake)');
+    const told = raw.indexOf('Slantwise has a bug (a made mistake)');
     expect(told).toBeGreaterThan(0);
     expect(raw.lastIndexOf('\x1b[?2004l')).toBeGreaterThan(raw.lastIndexOf('\x1b[?2004h'));
     expect(raw.lastIndexOf('\x1b[?2004l')).toBeLessThan(told);

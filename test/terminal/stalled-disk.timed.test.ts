@@ -98,7 +98,7 @@ describe.skipIf(reason !== null)('a disk that stops to answer while a bag is mad
     terminal.send('next\r');
     await terminal.waitFor('step 8 of');
     terminal.send('quit\r');
-    await terminal.waitFor('The disk may hold this terminal until it answers.');
+    await terminal.waitFor('The disk may hold up this terminal until it answers.');
     // A frozen disk holds even a process that was killed; a network drive lets it go.
     thaw();
     expect((await terminal.exited).signal).toBe('SIGINT');

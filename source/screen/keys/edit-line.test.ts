@@ -1,7 +1,7 @@
 import { createInterface } from 'node:readline';
 import { PassThrough } from 'node:stream';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { tries } from '../../../test/tools/tries.ts';
 import { editLine, emptyLine, lineOf, longestLine, type TypedLine } from './edit-line.ts';
 import { characterKey, type Key, makeKey } from './key.ts';
@@ -81,6 +81,10 @@ describe("Node's readline", () => {
     editor.close();
     return line;
   }
+
+  // To a terminal of that name it leaves the keys alone.
+  beforeEach(() => void vi.stubEnv('TERM', 'xterm-256color'));
+  afterEach(() => void vi.unstubAllEnvs());
 
   test('edits any line in the same way', () => {
     const press = fc.oneof(

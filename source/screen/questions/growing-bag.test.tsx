@@ -9,6 +9,7 @@ import GrowingBag from './growing-bag.tsx';
 beforeEach(() => {
   vi.stubEnv('COLORTERM', 'truecolor');
   vi.stubEnv('NO_COLOR', '');
+  vi.stubEnv('TERM', 'xterm-256color');
 });
 afterEach(() => void vi.unstubAllEnvs());
 
