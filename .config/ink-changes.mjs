@@ -38,12 +38,13 @@ const Yoga = wrapAssembly(engine);`;
 
 /**
  * The pattern is made when the first text comes that is not plain. Letters of Latin, arrows, lines, blocks and shapes are
- * plain as well: all of them take one cell each.
+ * plain as well: all of them take one cell each. The last plane, whose characters stand for whole rows, has no emoji.
  */
 const lateEmoji = `
 let emoji;
 const oneCellEach = /^[\\u0020-\\u007e\\u00a1-\\u00ac\\u00ae-\\u024f\\u2190-\\u21ff\\u2500-\\u25fc]*$/;
 function isEmoji(text) {
+  if (text.codePointAt(0) >= 0x100000) return false;
   emoji ??= new RegExp('^\\\\p{RGI_Emoji}$', 'v');
   return emoji.test(text);
 }`;
