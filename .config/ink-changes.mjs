@@ -5,7 +5,7 @@
  */
 import { readFile } from 'node:fs/promises';
 
-/** Ink cuts each row of the screen into its characters anew at every drawing; its cache for them is kept for the next. */
+/** Ink cuts each row of the screen into its characters again at every drawing; its cache for them is kept for the next. */
 const keptCaches = `
 let kept = new OutputCaches();
 function keptCaches() {

@@ -98,7 +98,7 @@ async function ask(store: QuestionStore, source: LineSource | null): Promise<Que
   return runQuestions(store);
 }
 
-/** A bag may be in a log that cannot be read: better said than begun anew without a word. */
+/** A bag may be in a log that cannot be read: better said than begun again without a word. */
 const damagedLogs = (words: Words): readonly Said[] =>
   listLogs(logFolder())
     .filter(({ tally }) => !tally.ok)

@@ -100,7 +100,7 @@ describe('when the disk fails under a running session', () => {
     expect(readingOf(path)).toMatchObject({ fault: null, state: { events: 1 } });
   });
 
-  it('a folder that is deleted is missed; when it is there again the whole log is written anew', () => {
+  it('a folder that is deleted is missed; when it is there again the whole log is written again', () => {
     const path = join(scratchFolder(), 'logs', 'bag.jsonl');
     mkdirSync(join(path, '..'));
     const log = start(path);
@@ -122,7 +122,7 @@ describe('when the disk fails under a running session', () => {
     expect([log.status.state, stepIn(path)]).toEqual(['saved', 3]);
   });
 
-  it('a log that is deleted is written anew', () => {
+  it('a log that is deleted is written again', () => {
     const path = inScratch();
     const log = start(path);
     press(log, 2);

@@ -44,7 +44,7 @@ export function fileFault(path: string, error: unknown): FileFault {
   return { code: 'files/trouble', path, trouble: troubleOf(error), detail };
 }
 
-/** The same for a file that was to be written anew, where what is missing is its folder. */
+/** The same for a file that was to be written again, where what is missing is its folder. */
 export function writeFault(path: string, error: unknown): FileFault {
   const fault = fileFault(path, error);
   if (fault.code !== 'files/missing') return fault;

@@ -28,7 +28,7 @@ export interface LogPlace {
 }
 
 export interface KnownLog extends LogPlace {
-  /** The log as it was read a moment ago: it is understood anew only where the file holds something else by now. */
+  /** The log as it was read a moment ago: it is understood again only where the file holds something else by now. */
   readonly asRead?: Pick<FoundLog, 'bytes' | 'reading'> | undefined;
 }
 
@@ -125,7 +125,7 @@ function realPath(path: string): Result<string, FileFault> {
   }
 }
 
-/** What a damaged log may be begun anew from, where its own first line is damaged. */
+/** What a damaged log may be begun again from, where its own first line is damaged. */
 export type AtHand = Pick<NewLog, 'brief' | 'program'>;
 
 export interface SoundPart {

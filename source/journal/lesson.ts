@@ -1,6 +1,6 @@
 /**
  * A copy of a log with a teacher's lines in it: things to read, places to stop, notes and marks. None of these moves
- * the place, so the steps stay as they were recorded, while every line is sealed anew. The log itself is not touched.
+ * the place, so the steps stay as they were recorded, while every line is sealed again. The log itself is not touched.
  */
 import type { Command, SessionFault } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';

@@ -1,5 +1,5 @@
 /**
- * A log whose first line is damaged, begun anew from the brief at hand: what was recorded behind it is sound by the sum
+ * A log whose first line is damaged, begun again from the brief at hand: what was recorded behind it is sound by the sum
  * that the first line states. Half of that line must still say that it is the log of this very brief.
  */
 

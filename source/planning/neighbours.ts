@@ -21,7 +21,7 @@ export const neighbourOf = (brief: Brief, gauge: Gauge, counts: Counts): Neighbo
   fitsBed: counts.stitches < usableNeedles(brief),
 });
 
-/** One repeat fewer, where that still makes a bag, and one repeat more; stitches chosen anew for the same wish. */
+/** One repeat fewer, where that still makes a bag, and one repeat more; stitches chosen again for the same wish. */
 export function neighboursOf(brief: Brief, gauge: Gauge, rows: number): readonly Neighbour[] {
   const stepRows = stepRowsOf(brief);
   return [rows - stepRows, rows + stepRows]

@@ -1,5 +1,5 @@
 /**
- * Planning on from here: what is knitted stays, the rows still to knit are worked out anew. They must come to whole stripe
+ * Planning on from here: what is knitted stays, the rows still to knit are worked out again. They must come to whole stripe
  * repeats, or the colours do not meet at the graft; stitches cannot change once they are cast on, nor where the work hangs.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';

@@ -57,7 +57,7 @@ function fewerRows(brief: Brief, gauge: Gauge, { rows }: Counts, saves: Saves): 
   return null;
 }
 
-/** The wish anew with the next longer interval between moves for which rows can be found. */
+/** The wish again with the next longer interval between moves for which rows can be found. */
 function rarerMoves(brief: Brief, gauge: Gauge, counts: Counts, saves: Saves): Counts | null {
   for (const shapeEveryRows of [4, 6, 8]) {
     if (shapeEveryRows <= counts.shapeEveryRows) continue;

@@ -30,7 +30,7 @@ export type Command =
   /** The way is left where it is. */
   | { readonly do: 'stop' }
   /**
-   * The rest is planned anew from here: rows round the tube, the piece's own gauge, and yarn `to` in place of `from` from
+   * The rest is planned again from here: rows round the tube, the piece's own gauge, and yarn `to` in place of `from` from
    * the next stripe on, and the cord of the yarn `cord`. A yarn that the brief does not have, `to` or else `cord`, comes with
    * its colour and thickness. Null where nothing changes.
    */

@@ -19,13 +19,13 @@ it('is due at the first press after half an hour of work', () => {
   expect(isDueAfter(...presses(0, minutes(28)), minutes(30))).toBe(true);
 });
 
-it('counts anew after more than five minutes without a press', () => {
+it('counts again after more than five minutes without a press', () => {
   expect(restMs).toBe(minutes(5));
   const before = presses(0, minutes(24));
   expect(isDueAfter(...before, minutes(29), minutes(30))).toBe(true);
   expect(isDueAfter(...before, minutes(29) + 1, minutes(30) + 1)).toBe(false);
 });
 
-it('counts anew when the clock was set back', () => {
+it('counts again when the clock was set back', () => {
   expect(isDueAfter(...presses(0, minutes(28)), minutes(10), minutes(31))).toBe(false);
 });

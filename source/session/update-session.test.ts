@@ -107,7 +107,7 @@ describe('a note and a mark', () => {
   });
 });
 
-describe('planning anew', () => {
+describe('planning again', () => {
   const replanned = (changes: object) =>
     having({ do: 'confirm', count: 40 }, { do: 'replan', ...unchanged, ...changes }).job.plan;
 

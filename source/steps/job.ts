@@ -46,7 +46,7 @@ export function layOutJob(plan: Plan, kept: Job['kept'] = null): Job {
   return { plan, outline, stepCount, phaseStarts, kept };
 }
 
-/** The same work with another cord, which is planned anew before its rest is knitted: what comes before it stays. */
+/** The same work with another cord, which is planned again before its rest is knitted: what comes before it stays. */
 export function withCord(job: Job, plan: Plan): Job {
   const outline = { ...job.outline, plan };
   const others = job.phaseStarts[phases.indexOf('cord')] ?? 0;

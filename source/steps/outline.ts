@@ -38,7 +38,7 @@ export interface Outline {
   readonly leftParked: readonly string[];
 }
 
-/** What is knitted already when the rest of a job is planned anew. */
+/** What is knitted already when the rest of a job is planned again. */
 export interface KnittedPart {
   /** Rows knitted. */
   readonly row: number;
@@ -118,7 +118,7 @@ const leftParkedOf = ({ stripes }: Plan, { row, parked }: KnittedPart): readonly
     (yarn) => !stripes.some((stripe) => stripe.yarn === yarn && stripe.lastRow > row),
   );
 
-/** A yarn cut before the change starts anew; one left parked waits there until the end. */
+/** A yarn cut before the change starts again; one left parked waits there until the end. */
 function spanFromHere(
   { stripes, rows }: Plan,
   span: YarnSpan,

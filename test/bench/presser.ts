@@ -73,11 +73,11 @@ export async function pressBare(rowCount: number, flushes = false): Promise<Pres
   return createPresser(terminal, home);
 }
 
-/** Rows of our live part: what Ink draws anew at each press. */
+/** Rows of our live part: what Ink draws again at each press. */
 export function rowsDrawn(presser: Presser): number {
   const rows = presser.terminal.screen().split('\n');
   const last = rows.findLastIndex((row) => row.startsWith('> '));
-  // The phase row is the first that Ink draws anew.
+  // The phase row is the first that Ink draws again.
   const first = rows.findLastIndex((row) => / step \d+ of /.test(row));
   return last - first + 1;
 }

@@ -122,11 +122,11 @@ describe('what saves a hanging', () => {
         for (const { by, stitches, rows, shapeEveryRows } of plan.value.savings) {
           if (by === 'fewer-stitches') continue;
           told++;
-          const anew =
+          const again =
             by === 'rarer-moves'
               ? planBag({ ...brief.value, shapeEveryRows })
               : planRows(brief.value, plan.value.gauge, rows);
-          expect(anew).toMatchObject({ value: { stitches, rows } });
+          expect(again).toMatchObject({ value: { stitches, rows } });
         }
       }),
       { numRuns: tries(300) },

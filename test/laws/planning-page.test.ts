@@ -166,7 +166,7 @@ describe('the page of a few scraps', () => {
   });
 });
 
-describe('the page of a bag planned anew on the way', () => {
+describe('the page of a bag planned again on the way', () => {
   const begun = demoPlan('dice-bag');
   const from = (changes: Partial<PlanChanges>) => {
     const all = { rows: 56, ...noChange, ...changes };

@@ -93,7 +93,7 @@ describe('a plan changed half-way', () => {
   it('gets the size that a plan made from the measured gauge gets', () => {
     overChanges((_, { plan }) => {
       const { stitchMm, rowMm } = plan.gauge.asKnitted;
-      const anew = planBag({
+      const again = planBag({
         ...plan.brief,
         scraps: null,
         swatch: {
@@ -106,12 +106,12 @@ describe('a plan changed half-way', () => {
         },
         bag: { by: 'counts', stitches: plan.stitches, rows: plan.rows },
       });
-      if (!anew.ok) throw new Error(anew.fault.code);
-      expect(plan.size.widthCm).toBeCloseTo(anew.value.size.widthCm, 9);
-      expect(plan.size.depthCm).toBeCloseTo(anew.value.size.depthCm, 9);
-      expect(plan.size.mouthCm).toBeCloseTo(anew.value.size.mouthCm, 9);
-      expect(plan.cord.lengthCm).toBeCloseTo(anew.value.cord.lengthCm, 9);
-      expect(plan.shapings).toBe(anew.value.shapings);
+      if (!again.ok) throw new Error(again.fault.code);
+      expect(plan.size.widthCm).toBeCloseTo(again.value.size.widthCm, 9);
+      expect(plan.size.depthCm).toBeCloseTo(again.value.size.depthCm, 9);
+      expect(plan.size.mouthCm).toBeCloseTo(again.value.size.mouthCm, 9);
+      expect(plan.cord.lengthCm).toBeCloseTo(again.value.cord.lengthCm, 9);
+      expect(plan.shapings).toBe(again.value.shapings);
     }, 200);
   });
 

@@ -198,7 +198,7 @@ describe('a session', () => {
     );
   });
 
-  it('refuses to rip back forwards, to a place that is not there, and to plan anew once the closing row is begun', () => {
+  it('refuses to rip back forwards, to a place that is not there, and to plan again once the closing row is begun', () => {
     const start = startSession(job);
     expect(updateSession(start, { do: 'rip', done: 0 })).toMatchObject({
       fault: { code: 'rip-back/not-behind' },

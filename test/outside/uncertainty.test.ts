@@ -44,7 +44,7 @@ const deviation = (values: readonly number[]): number => {
   return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
 };
 
-/** Bags of the plan's counts from swatches measured and pieces knitted with all that may go wrong, written out anew. */
+/** Bags of the plan's counts from swatches measured and pieces knitted with all that may go wrong, written out again. */
 function drawnSizes({ brief, stitches, rows, shapings, gauge }: Plan, count: number) {
   const { uniform, normal } = lots(20_261_126);
   const within = (half: number): number => (2 * uniform() - 1) * half;

@@ -89,7 +89,7 @@ describe('at the bench', () => {
     expect(terminal.clears()).toBe(0);
   });
 
-  it('is drawn anew when the window changes, leaving nothing behind', async () => {
+  it('is drawn again when the window changes, leaving nothing behind', async () => {
     const terminal = bench({ args: [pouch] });
     await terminal.waitFor('step 1 of');
     for (const [columns, rows] of [

@@ -172,7 +172,7 @@ describe('the questions', () => {
     [80, 24],
     [60, 20],
     [60, 9],
-  ])('stay lower than a window of %i by %i, and are drawn anew when it changes', async (columns, rows) => {
+  ])('stay lower than a window of %i by %i, and are drawn again when it changes', async (columns, rows) => {
     const terminal = bench({ columns, rows });
     await terminal.waitFor('What is the bag to be called?');
     await type(terminal, 'Dice bag', 'How wide and how deep');
@@ -186,7 +186,7 @@ describe('the questions', () => {
     expect(terminal.clears()).toBe(0);
   });
 
-  it('are drawn anew when the program was stopped and goes on', async () => {
+  it('are drawn again when the program was stopped and goes on', async () => {
     const shell = bench({ command: 'bash', args: ['--norc', '-i'], env: { PS1: 'shell> ' } });
     await shell.waitFor('shell>');
     shell.send(`'${process.execPath}' '${join(process.cwd(), 'dist/cli.js')}'\r`);

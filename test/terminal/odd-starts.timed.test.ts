@@ -1,4 +1,4 @@
-/** Starts with damaged logs, closed folders and odd files about: each is answered in a line, and nothing hangs or is begun anew in silence. */
+/** Starts with damaged logs, closed folders and odd files about: each is answered in a line, and nothing hangs or is begun again in silence. */
 import { execFileSync } from 'node:child_process';
 import {
   chmodSync,
@@ -53,7 +53,7 @@ describe('the bag in hand, its log damaged', () => {
       ]);
       expect(second).toContain(path.replace('.jsonl', '-sound-1.jsonl'));
       expect(stdout).toContain('Step 4 of');
-      // Damaged anew, it is the one used last.
+      // Damaged again, it is the one used last.
       writeFileSync(path, inTheMiddle);
     }
     expect(readFileSync(path, 'utf8')).toBe(inTheMiddle);

@@ -151,7 +151,7 @@ describe('a log played with the clock in our hands', () => {
     expect(player.transcript().split('\n').length).toBeLessThanOrEqual(rows);
   });
 
-  it('is drawn anew when the window changes, and leaves what stood above it', async () => {
+  it('is drawn again when the window changes, and leaves what stood above it', async () => {
     const player = await play(path);
     for (const [columns, rows] of [
       [60, 18],

@@ -196,7 +196,7 @@ it(`has every step that the screen confirmed, after each of ${kills} kills at a 
       if (expected.least < expected.most) run.found === expected.most ? withPress++ : withoutPress++;
     }
     expected = run.expected;
-    // Near its end the bag is begun anew.
+    // Near its end the bag is begun again.
     if (expected.least > stepCount - 40) {
       rmSync(log);
       expected = { least: 1, most: 1 };

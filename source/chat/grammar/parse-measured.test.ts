@@ -75,6 +75,11 @@ describe('weighing what is left', () => {
     });
   });
 
+  it('may be all that there was', () => {
+    type('weigh plum 60');
+    expect(log).toEqual([{ do: 'weigh', yarn: 'plum', grams: 60 }]);
+  });
+
   it('stays when a step is taken back, like a note', () => {
     type('next 3');
     type('weigh plum 22');

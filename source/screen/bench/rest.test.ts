@@ -47,7 +47,7 @@ it('waits for a press', () => {
   expect(workFor(bench, clock, 33)).toEqual([33]);
 });
 
-it('begins the half hour anew after a longer rest', () => {
+it('begins the half hour again after a longer rest', () => {
   const { clock, bench } = open();
   workFor(bench, clock, 25);
   clock.minute = 31;

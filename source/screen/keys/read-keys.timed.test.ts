@@ -169,13 +169,14 @@ describe('in a real terminal', () => {
     script = await bundleScript(
       `import { readKeys } from './read-keys.ts';
        import { keyId } from './key.ts';
+       const print = (line) => process.stdout.write(line + '\\n');
        const reader = readKeys(process.stdin, (key) => {
-         console.log('[' + keyId(key) + ']' + (key.name === 'paste' ? JSON.stringify(key.text) : ''));
+         print('[' + keyId(key) + ']' + (key.name === 'paste' ? JSON.stringify(key.text) : ''));
          if (key.name === 'q') reader.stop();
          if (key.name === 'w') for (const until = Date.now() + 400; Date.now() < until; );
          if (key.ctrl && key.name === 'z') reader.suspend();
-       }, { output: process.stdout, onResume: () => console.log('resumed') });
-       console.log('listening');`,
+       }, { output: process.stdout, onResume: () => print('resumed') });
+       print('listening');`,
       import.meta.dirname,
     );
   });

@@ -45,7 +45,7 @@ export async function holdScreen<End, State extends ScreenState<End>>(
   const reader = readKeys(process.stdin, (key, came) => takeKey(store, key, came, () => reader.suspend()), {
     output: process.stdout,
     reportKinds: wantsKinds(store.get()),
-    // Whatever the shell wrote meanwhile: all is drawn anew, as in a window of another size.
+    // Whatever the shell wrote meanwhile: all is drawn again, as in a window of another size.
     onResume: () => void process.stdout.emit('resize'),
     onEnd: interrupt,
   });

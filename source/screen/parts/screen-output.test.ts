@@ -1,4 +1,4 @@
-/** A screen changed cell by cell looks as one drawn anew, whatever stood there and whatever was said above it. */
+/** A screen changed cell by cell looks as one drawn again, whatever stood there and whatever was said above it. */
 import xterm from '@xterm/headless';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -84,7 +84,7 @@ describe('what differs', () => {
   });
 });
 
-it('draws anew in a window that was cleared', () => {
+it('draws again in a window that was cleared', () => {
   const written: string[] = [];
   const stream = { rows: 24, write: (text: string) => written.push(text) };
   const output = screenOutput(stream as unknown as NodeJS.WriteStream, undefined, (action) => action());

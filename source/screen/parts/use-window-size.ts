@@ -33,7 +33,7 @@ const mostHandedOn = 200;
 export interface ShownFrom {
   /** The first transcript line to hand to `Static`. */
   readonly from: number;
-  /** How often this began anew: the key of a fresh `Static`. */
+  /** How often this began again: the key of a fresh `Static`. */
   readonly beginning: number;
   /** The window was blank then. */
   readonly isBlank: boolean;

@@ -79,7 +79,7 @@ function outOfWorkInside(bed: Bed, planned: Bed): readonly string[] {
 }
 
 /** Where all loops hang so many needles aside, one on each needle: off and on again; null where they do not. */
-export function hangAnew(bed: Bed, planned: Bed): Moves | null {
+export function hangAgain(bed: Bed, planned: Bed): Moves | null {
   const [now, due] = [edgesOf(bed), edgesOf(planned)];
   if (now.left === null || now.right === null || due.left === null || due.right === null) return null;
   const by = due.left - now.left;

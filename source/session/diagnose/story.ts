@@ -365,7 +365,7 @@ class Teller {
   }
 }
 
-/** The steps of hanging anew that follow a row, where they were forgotten. */
+/** The steps of hanging again that follow a row, where they were forgotten. */
 export const isUnhung = (slips: readonly Slip[], { act, phase, row }: Step): boolean =>
   rehangActs.has(act.kind) &&
   phase === 'stripes' &&

@@ -83,7 +83,7 @@ function rowsCouldShow(job: Job, look: Look, done: number, slips: readonly Slip[
   });
 }
 
-/** The step that hung the work last, and set carriage and counter anew; what was knitted before does not show in them. */
+/** The step that hung the work last, and set carriage and counter again; what was knitted before does not show in them. */
 function lastHung(job: Job, done: number): number {
   const now = rowAt(job, done);
   for (let row = now; row > 0 && row > now - farReach.rows; row--) {
@@ -112,7 +112,7 @@ interface Past {
   readonly passes: readonly number[];
   readonly rowEnds: readonly number[];
   readonly stripes: readonly number[];
-  /** Rows after which the work was hung anew. */
+  /** Rows after which the work was hung again. */
   readonly rehangs: readonly number[];
 }
 

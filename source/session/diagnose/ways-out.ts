@@ -11,7 +11,7 @@ import type { Step } from '../../steps/step.ts';
 import { applyMends, type HandStep, handStep, type Mend, type MendMove } from '../mend/mend.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, fabricRow, sameFabric, tracesIn } from './fabric.ts';
-import { hangAnew, sameBed, sameNeedles, settleEdges, settleYarns } from './settle.ts';
+import { hangAgain, sameBed, sameNeedles, settleEdges, settleYarns } from './settle.ts';
 import { isPass, type Made, plannedMoves, type Story } from './story.ts';
 
 /** The best first; none where the slip is only one of reading. */
@@ -167,9 +167,9 @@ function keepIt(job: Job, story: Story): Mend | null {
     for (const step of numbered(job, done, reaches)) if (!make(step.moves, step.row, step)) return null;
     there = reaches;
     const now = bedAtPlace(job, there);
-    const anew = isHungAmiss ? hangAnew(bed, now) : null;
-    const parts = anew
-      ? [anew]
+    const again = isHungAmiss ? hangAgain(bed, now) : null;
+    const parts = again
+      ? [again]
       : rehangsAfter(job.outline, rowAt(job, there))
         ? null
         : settleEdges(bed, now, job.plan.brief);

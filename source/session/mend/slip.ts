@@ -30,7 +30,7 @@ export type Slip =
   | { readonly is: 'yarns-swapped'; readonly stripe: number; readonly used: string }
   /** Only the row of this pass took another yarn. */
   | { readonly is: 'row-in-other-yarn'; readonly step: number; readonly used: string }
-  /** After this row the work was not hung anew, or hung so many needles too far to the right. */
+  /** After this row the work was not hung again, or hung so many needles too far to the right. */
   | { readonly is: 'rehang-missing'; readonly row: number }
   | { readonly is: 'rehang-shifted'; readonly row: number; readonly by: number }
   /** The pass of this step found the feeder empty, and everything fell. */

@@ -19,7 +19,7 @@ export function knittedAt(job: Job, done: number): Knitted | null {
 }
 
 /**
- * The job with the rest planned anew. Its first `done` steps are those of `job`; the ones after it go on from the bed
+ * The job with the rest planned again. Its first `done` steps are those of `job`; the ones after it go on from the bed
  * as it is.
  */
 export function replan(job: Job, done: number, changes: PlanChanges): Result<Job, ReplanFault> {

@@ -100,7 +100,7 @@ function cordItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): 
   ];
 }
 
-/** The steps of each kind; a yarn that comes anew, comes back, or leaves for good is a kind of its own. */
+/** The steps of each kind; a yarn that is new, comes back, or leaves for good is a kind of its own. */
 function kindsOf(steps: readonly Step[]): readonly (readonly [Step, ...Step[]])[] {
   const kinds = new Map<string, [Step, ...Step[]]>();
   for (const step of steps) {
