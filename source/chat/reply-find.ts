@@ -1,5 +1,6 @@
 /** Takes up what is seen at the bench with what was said before: facts add up until a line answers no question any more. */
 import type { Question } from '../session/diagnose/question.ts';
+import { looksAt } from '../session/locate/looks-of.ts';
 import { checkSeen, type Look, type SeenFault, yarnsSeen } from '../session/locate/seen.ts';
 import type { Session } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
@@ -45,6 +46,7 @@ export function replyToFind(
   const lines = [
     ...(told.leftOut.length === 0 ? [] : [slips.leftOut(told.leftOut)]),
     ...(told.ladder ? [slips.ladder] : []),
+    ...(isNewestOrFed(session, look) ? [slips.takenAsNewest(look.lastColour ?? '')] : []),
     ...(isOpen ? [slips.rowOfWhat(told.askRow ?? 0)] : []),
     ...(isOpen ? [] : found.value.lines),
   ];
@@ -58,6 +60,13 @@ export function replyToFind(
       offers: isOpen ? [] : found.value.offers,
     }),
   );
+}
+
+/** A yarn said by its name alone is that of the newest row; just after a change it may well be meant as the one in the feeder. */
+function isNewestOrFed({ job, done }: Session, { lastColour, feeder }: Look): boolean {
+  if (!lastColour || feeder !== undefined) return false;
+  const due = looksAt(job, done);
+  return due.feeder === lastColour && due.lastColour !== lastColour;
 }
 
 /** The question that stands is answered, and nothing else is said: what was seen before still holds. */

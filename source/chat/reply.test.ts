@@ -45,6 +45,14 @@ describe('finding the place', () => {
     expect(type('find MINT carriage left').join(' ')).not.toMatch(/not a yarn/);
   });
 
+  it('says how it takes a yarn that is in the feeder and not yet on the needles', () => {
+    // Step 72 threads plum after a stripe of mint.
+    const taken = /^I take plum as the yarn of the newest row\. .* type feeder plum in its place\.$/;
+    expect(type('go step 73', 'find R16 R62 plum carriage right')[0]).toMatch(taken);
+    expect(type('find R16 R62 feeder plum carriage right')[0]).toMatch(/^The decrease of move 12, /);
+    expect(type('go step 72', 'find R16 R62 plum carriage right').join(' ')).not.toMatch(taken);
+  });
+
   it('holds an offer only where it was made', () => {
     expect(type('choose')).toEqual(['There is nothing to choose yet: type find, rip or replan first.']);
     type('go step 75', 'find R17 R62 mint carriage right row 24', 'next');

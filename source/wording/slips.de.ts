@@ -144,6 +144,8 @@ export const slips = ({ list }: Amounts): SlipWords => ({
   care: careSentence,
   counter: (row) => `Stell den Reihenzähler auf ${row}.`,
   unpick: 'Trenn die Hilfsgarnreihen auf.',
+  takenAsNewest: (yarn) =>
+    `Ich nehme ${yarn} als Garn der neuesten Reihe. Ist es nur im Fadenführer, tippe stattdessen feeder ${yarn}.`,
   leftOut: (words) => `Ausgelassen habe ich: ${list(words)}.`,
   rowOfWhat: (row) =>
     `Reihe ${row} am Reihenzähler oder in diesem Streifen? Tippe find und Reihenzähler ${row}, oder find und ${row} in diesem Streifen.`,

@@ -167,6 +167,8 @@ export const slips = ({ list }: Amounts) => ({
   care: careSentence,
   counter: (row: number) => `Set the row counter to ${row}.`,
   unpick: 'Unpick the waste rows.',
+  takenAsNewest: (yarn: string) =>
+    `I take ${yarn} as the yarn of the newest row. If it is only in the feeder, type feeder ${yarn} in its place.`,
   leftOut: (words: LeftOut) => `I left out: ${list(words)}.`,
   rowOfWhat: (row: number) =>
     `Row ${row} of the counter, or of this stripe? Type find and counter ${row}, or find and ${row} in this stripe.`,
