@@ -102,7 +102,7 @@ export const helpTopics: readonly HelpTopic[] = [
       'plan',
       'why yarn',
       weighExample(session),
-      `replan weighed ${firstYarn(session)} 20`,
+      `replan weigh ${firstYarn(session)} 20`,
     ],
   },
   {

@@ -38,7 +38,7 @@ describe('lengths to choose from', () => {
 
   it('are none that the yarn does not last for while there is one for which it does', () => {
     goToRow(14);
-    type('replan weighed plum 10.5');
+    type('replan weigh plum 10.5');
     const said = offered().map(({ say }) => say);
     expect(said.length).toBeGreaterThan(0);
     expect(said.filter((say) => say.includes('short'))).toEqual([]);
@@ -65,7 +65,7 @@ describe('lengths to choose from', () => {
 describe('the cord in another yarn', () => {
   it('is offered first where it saves the bag, and what is short is told by what it is for', () => {
     goToRow(14);
-    const [, planned = ''] = type('replan weighed mint 20');
+    const [, planned = ''] = type('replan weigh mint 20');
     expect(planned).toMatch(
       /^As planned, 64 rows: .* mint is \d+ g short of \d+ g for stripes, \d+ g for graft and seam and \d+ g for the cord\.$/,
     );

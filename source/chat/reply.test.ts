@@ -158,8 +158,8 @@ describe('planning on from here', () => {
     ).toEqual(['60 rows', '56 rows', '52 rows', '48 rows', '28 rows']);
     expect(type('replan longer').join(' ')).toMatch(/1 {2}68 rows, 1 repeat more.*4 {2}80 rows/);
     expect(type('replan rows 50')[0]).toMatch(/^50 rows are not whole stripe repeats/);
-    expect(type('replan weighed mint 2').join(' ')).toMatch(/mint is \d+ g short/);
-    expect(type('replan weighed gold 2')[0]).toMatch(/^gold is not a yarn of this bag/);
+    expect(type('replan weigh mint 2').join(' ')).toMatch(/mint is \d+ g short/);
+    expect(type('replan weigh gold 2')[0]).toMatch(/^gold is not a yarn of this bag/);
     type('replan rows 60 colour mint to sand #d8c49a 190', 'choose');
     expect(
       store

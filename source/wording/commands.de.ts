@@ -35,7 +35,7 @@ export const commands = ({ choice }: Amounts): CommandsWords => ({
   },
   replan: {
     usage:
-      'replan shorter / longer / rows ZAHL; replan ZAHL stitches LÄNGE ZAHL rows LÄNGE; weighed GARN GRAMM; colour GARN to GARN; cord GARN',
+      'replan shorter / longer / rows ZAHL; replan ZAHL stitches LÄNGE ZAHL rows LÄNGE; weigh GARN GRAMM; colour GARN to GARN; cord GARN',
     summary: 'den Rest des Beutels ändern: Länge, gemessene Maschendichte, Garn oder eine Farbe',
     gist: 'den Rest anders planen',
   },

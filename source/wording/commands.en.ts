@@ -41,7 +41,7 @@ const lines = ({ choice }: Amounts) => ({
   },
   replan: {
     usage:
-      'replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weighed YARN GRAMS; colour YARN to YARN; cord YARN',
+      'replan shorter / longer / rows NUMBER; replan NUMBER stitches SIZE NUMBER rows SIZE; weigh YARN GRAMS; colour YARN to YARN; cord YARN',
     summary: 'change the rest of the bag: its length, its gauge as measured, its yarn or a colour',
     gist: 'change the rest of the bag',
   },

@@ -141,7 +141,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Zu stricken: ${counted.stitch(stitches)}, ${counted.row(rows)} rundum und ${counted.shapingMove(shapings)}. Das braucht ${needlesUsed} Nadeln, das Nadelbett hat ${needles}.`,
   haveReady: 'Leg auch bereit: etwas Hilfsgarn in anderer Farbe und einen glatten Faden als Trennfaden.',
   restIsUsual:
-    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Sie stehen in der Vorgabedatei und lassen sich dort ändern; mit change cord zwei werden es zwei Kordeln, die zu beiden Seiten ziehen, mit change edges 3 rollt sich die Öffnung weniger.',
+    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Ändere sie in der Vorgabedatei; mit change cord zwei werden es zwei Kordeln, die zu beiden Seiten ziehen, mit change edges 3 rollt sich die Öffnung weniger.',
   wideAndDeep: (widthCm, depthCm) => `${length(widthCm)} breit und ${length(depthCm)} tief`,
   plan: (name, got, size) => `${name}: ${got}, genäht und flach gelegt, ${size}.`,
   planAndAsked: (name, got, asked) => `${name}: ${got}, genäht und flach gelegt. Gewünscht: ${asked}.`,

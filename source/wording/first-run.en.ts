@@ -17,12 +17,12 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   questions: {
     name: {
       label: 'name',
-      ask: 'What is the bag to be called?',
+      ask: 'What shall the bag be called?',
       asIn: ['Dice bag'],
     },
     size: {
       label: 'size',
-      ask: 'How wide and how deep is it to be, sewn and lying flat? Or how far round and how high is what goes in?',
+      ask: 'How wide and deep should it be, sewn and lying flat? Or what goes in: how far round, how high?',
       asIn: {
         cm: '14 by 18 cm',
         in: '5.5 by 7 in',
@@ -47,7 +47,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     },
     first: {
       label: 'first yarn',
-      ask: 'What is the first yarn called? Behind its name goes what you know of it: colour, length of 100 g, grams you have.',
+      ask: 'What is the first yarn called? After its name, add what you know: colour, length of 100 g, grams you have.',
       asIn: {
         cm: 'plum #6b2d5c 190 m per 100 g 60 g',
         in: 'plum #6b2d5c 210 yd per 100 g 2 oz',
@@ -134,7 +134,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `To knit: ${counted.stitch(stitches)}, ${counted.row(rows)} round and ${counted.shapingMove(shapings)}. They take ${needlesUsed} needles; the bed has ${needles}.`,
   haveReady: 'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.',
   restIsUsual:
-    'Cord, waste yarn, edges and crawl are the usual ones. They stand in the brief file, to be changed there; change cord two makes it two cords, to pull from both sides, and change edges 3 a mouth that rolls less.',
+    'Cord, waste yarn, edges and crawl are the usual ones. Change them in the brief file; change cord two makes it two cords, to pull from both sides, and change edges 3 a mouth that rolls less.',
   wideAndDeep: (widthCm: number, depthCm: number) => `${length(widthCm)} wide and ${length(depthCm)} deep`,
   plan: (name: string, got: string, size: string) => `${name}: ${got}, sewn and lying flat, ${size}.`,
   planAndAsked: (name: string, got: string, asked: string) =>
@@ -154,7 +154,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   },
   lookAgain: (doubts: string[]) => `Look once more: ${list(doubts)}. Enter again begins all the same.`,
   lengthIsGuess: (usualLength: string) =>
-    `Where you gave no length, yarn is taken as ${usualLength} to 100 g, a rule of thumb: the label knows better.`,
+    `Where you gave no length, yarn is taken as ${usualLength} to 100 g, a rule of thumb: go by the label if you have it.`,
   whichIsWhich: (example: string) => `Say which number is which, as in: ${example}.`,
   yarnWithoutName: 'The yarn needs a name of its own, first in the line.',
   oddYarnName: (name: string, example: string) =>
@@ -213,7 +213,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     mint: 'mint',
   },
   ask: 'ask',
-  asIn: 'as in',
+  asIn: 'example',
   enter: 'Enter',
 });
 

@@ -28,8 +28,8 @@ export const page = ({
   },
   needles: 'needles',
   bed: (needles: number, pitchMm: number, usableNeedles: number, needlesUsed: number) =>
-    `${needles} with a pitch of ${decimal(pitchMm)} mm, ${usableNeedles} of them within the margins; the work crawls over ${needlesUsed}`,
-  crawl: 'crawl',
+    `${needles} with a pitch of ${decimal(pitchMm)} mm, ${usableNeedles} of them within the margins; the work travels over ${needlesUsed}`,
+  crawl: 'travels',
   crawlTo: (crawl: Side, homeSide: Side) =>
     `to the ${crawl}; the carriage waits on the ${homeSide} between stripes`,
   hang: 'hang',

@@ -194,7 +194,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   },
   reserve: {
     names: 'reserve, 10 %, 15 %, ten percent, more yarn',
-    rule: 'A bag that runs out of yarn in its last row is no bag. So 10 % is added before your scales are asked, or 15 % where the loop was not measured.',
+    rule: 'Running out of yarn in the last row would spoil the bag. So 10 % is added, or 15 % where the loop was not measured.',
     formula: 'grams with reserve = 1.1 × grams with a measured loop, 1.15 × grams without',
   },
   'loop-length': {

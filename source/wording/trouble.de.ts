@@ -37,7 +37,7 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
     now: () =>
       `Geh an den nächsten Rand zurück und fang dort neu an, ${tail(endTailCm)} von beiden Enden bleiben; knote nie innerhalb einer Reihe. Kommt ein Knoten dem Fadenführer nahe: anhalten, herausschneiden, am Rand neu beginnen.`,
     help: ({ row }) =>
-      `${ripTo(row)} führt dich Masche für Masche an den Rand zurück. Wird das Garn knapp, zeigt replan weighed mit seinem Gewicht, was reicht.`,
+      `${ripTo(row)} führt dich Masche für Masche an den Rand zurück. Wird das Garn knapp, zeigt replan weigh mit seinem Gewicht, was reicht.`,
   },
   jam: {
     title: 'Schlitten klemmt',

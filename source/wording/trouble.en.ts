@@ -68,7 +68,7 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
     now: () =>
       `Go back to the nearest edge and begin again there, ${tail(endTailCm)} left of both ends; never knot within a row. A knot that comes near the feeder: stop, cut it out, begin again at an edge.`,
     help: ({ row }) =>
-      `${ripTo(row)} guides you back to the edge, loop by loop. If the yarn runs short, replan weighed and its grams shows what is enough.`,
+      `${ripTo(row)} guides you back to the edge, loop by loop. If the yarn runs short, replan weigh and its grams shows what is enough.`,
   },
   jam: {
     title: 'jam',

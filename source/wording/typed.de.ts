@@ -72,7 +72,7 @@ export const typed: Readonly<Record<string, string>> = {
   kuerzer: 'shorter',
   länger: 'longer',
   laenger: 'longer',
-  gewogen: 'weighed',
+  gewogen: 'weigh',
   farbe: 'colour',
   zu: 'to',
   am: 'on',

@@ -174,13 +174,13 @@ describe('the questions', () => {
     [60, 9],
   ])('stay lower than a window of %i by %i, and are drawn again when it changes', async (columns, rows) => {
     const terminal = bench({ columns, rows });
-    await terminal.waitFor('What is the bag to be called?');
-    await type(terminal, 'Dice bag', 'How wide and how deep');
+    await terminal.waitFor('What shall the bag be called?');
+    await type(terminal, 'Dice bag', 'How wide and deep');
     terminal.resize(columns + 12, rows + 3);
     await terminal.waitFor(
       (screen) =>
-        screen.includes('How wide and how deep') &&
-        (screen.match(/How wide and how deep/g) ?? []).length === 1,
+        screen.includes('How wide and deep') &&
+        (screen.match(/How wide and deep/g) ?? []).length === 1,
     );
     await type(terminal, '? girth', 'thickest');
     expect(terminal.clears()).toBe(0);

@@ -30,7 +30,7 @@ it('asks line by line, begins the bag, and goes on with its commands', () => {
   const { status, stdout, stderr } = run([...answers, '', 'next 2', 'where', 'quit'], 'new');
   expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
   expect(stdout).toContain(
-    'question 1 of 8: What is the bag to be called?\nFor example: Dice bag\nAn empty line takes My bag.',
+    'question 1 of 8: What shall the bag be called?\nFor example: Dice bag\nAn empty line takes My bag.',
   );
   expect(stdout).toContain('the plan: Is this the bag you want?\nAn empty line keeps the brief and begins.');
   expect(stdout).toMatch(/The brief is kept in \S+dice-bag\.json\n/);
@@ -83,7 +83,7 @@ it('begins the practice bag and asks nothing where nobody sits at a terminal', (
 
 it('asks somebody who has the screen read aloud', async () => {
   const terminal = openTerminal({ home, args: ['--plain'] });
-  await terminal.waitFor('question 1 of 8: What is the bag to be called?');
+  await terminal.waitFor('question 1 of 8: What shall the bag be called?');
   terminal.send('Dice bag\r');
   await terminal.waitFor('question 2 of 8');
   terminal.send('quit\r');

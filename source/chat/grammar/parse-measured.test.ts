@@ -88,11 +88,11 @@ describe('weighing what is left', () => {
   });
 
   it('is kept too when it is said with replan, and what is offered can still be taken', () => {
-    expect(type('replan weighed plum 40 longer')[0]).toBe('Weighed plum: 20 g used, 40 g of 60 g left.');
+    expect(type('replan weigh plum 40 longer')[0]).toBe('Weighed plum: 20 g used, 40 g of 60 g left.');
     expect(log).toEqual([{ do: 'weigh', yarn: 'plum', grams: 40 }]);
     expect(type('choose 1')[0]).toMatch(/^Replanned: 12 rows round/);
     // A ball was bought: that says nothing of what was used.
-    type('replan weighed plum 90');
+    type('replan weigh plum 90');
     expect(log.map(({ do: kind }) => kind)).toEqual(['weigh', 'replan']);
   });
 });

@@ -4,7 +4,7 @@ import type { Words } from '../../wording/words.ts';
 import type { Amount, ChatFault, Intent, ReplanWish } from './intent.ts';
 
 /** Words that may follow `replan`. */
-export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weighed', 'colour', 'cord'];
+export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weigh', 'colour', 'cord'];
 
 const ownWords: ReadonlySet<string> = new Set([...replanWords, 'stitches', 'row', 'to']);
 const usage = 'replan 20 stitches 9.8 cm 30 rows 10.5 cm';
@@ -50,7 +50,7 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
   });
 }
 
-const weighing = `weighed\\s+(.+?)\\s+${number}\\s*(g|oz)?`;
+const weighing = `weigh(?:s|ed)?\\s+(.+?)\\s+${number}\\s*(g|oz)?`;
 
 const wanted = (towards: string): 'shorter' | 'longer' => (towards === 'longer' ? 'longer' : 'shorter');
 
@@ -66,7 +66,7 @@ function measured(match: RegExpExecArray | null): ReplanWish['rows'] {
 }
 
 /** What may follow the cord's yarn. */
-const beforeNext = '(?=\\s+(?:weighed|colou?r|rows|shorter|longer|\\d+\\s*(?:stitch|row))|\\s*$)';
+const beforeNext = '(?=\\s+(?:weigh(?:s|ed)?|colou?r|rows|shorter|longer|\\d+\\s*(?:stitch|row))|\\s*$)';
 
 const recolouredCord = ([, to = '', colour, metres]: RegExpExecArray): ReplanWish['cord'] => ({
   to: to.trim(),

@@ -99,7 +99,7 @@ describe('what has changed', () => {
       { stitches: { count: 20, length: amount(3.9, 'in') }, want: 'longer' },
     ],
     [
-      'replan weighed mint 12 g weighed dark plum 0.5 oz',
+      'replan weigh mint 12 g weighed dark plum 0.5 oz',
       {
         weighed: [
           { yarn: 'mint', amount: amount(12, 'g') },
@@ -122,7 +122,7 @@ describe('what has changed', () => {
     expect(read(line)).toEqual({ kind: 'replan', wish: { ...nothing, ...wish } });
   });
 
-  it.each(['replan weird', 'replan colour mint', 'replan 20 stitches wide', 'replan weighed mint'])(
+  it.each(['replan weird', 'replan colour mint', 'replan 20 stitches wide', 'replan weigh mint'])(
     '%j is answered with an example that works',
     (line) => {
       const sentence = String(read(line));
