@@ -1,7 +1,7 @@
 /** A hundred ways to say what is seen, in each language, written down by hand with what is to be heard. Invented; no source. */
-import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { german, speak, spoken } from '../../test/fixtures/spoken.ts';
+import { expect, it } from 'vitest';
+import { describeSaid } from '../../test/fixtures/said-and-meant.ts';
+import { spoken } from '../../test/fixtures/spoken.ts';
 import { parseLine } from './parse-line.ts';
 
 const known = {
@@ -10,16 +10,6 @@ const known = {
   knittedRows: 63,
   stripeRows: 2,
 };
-
-const [english = '', german_ = ''] = readFileSync('source/chat/phrasings.txt', 'utf8').split(/^# de$/m);
-const casesIn = (text: string): readonly (readonly [string, string])[] =>
-  text
-    .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('#'))
-    .map((line) => {
-      const [said = '', heard = ''] = line.split(' | ');
-      return [said, heard.trim()] as const;
-    });
 
 const short: Readonly<Record<string, string>> = {
   left: 'l',
@@ -60,14 +50,7 @@ const expected = (text: string): readonly string[] =>
     .filter((part) => part !== '')
     .toSorted();
 
-describe.each([
-  ['English', english, null],
-  ['German', german_, german],
-])('%s', (_, text, language) => {
-  beforeAll(() => speak(language));
-  afterAll(() => speak(null));
-  const cases = casesIn(text);
-
+describeSaid('source/chat/phrasings.txt', (cases) => {
   it('is tried a hundred times', () => expect(cases.length).toBeGreaterThanOrEqual(100));
 
   it.each(cases)('%s', (said, meant) => {

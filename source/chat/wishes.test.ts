@@ -1,7 +1,7 @@
 /** What makers want to do, typed in their own words, in each language: written down by hand, invented; no source. */
-import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { german, speak, spoken } from '../../test/fixtures/spoken.ts';
+import { expect, it } from 'vitest';
+import { describeSaid } from '../../test/fixtures/said-and-meant.ts';
+import { spoken } from '../../test/fixtures/spoken.ts';
 import { chatCommands } from './commands/chat-commands.ts';
 import type { Intent } from './grammar/intent.ts';
 import { parseLine } from './parse-line.ts';
@@ -34,24 +34,7 @@ function shown(intent: Intent): string {
   }
 }
 
-const [english = '', german_ = ''] = readFileSync('source/chat/wishes.txt', 'utf8').split(/^# de$/m);
-const casesIn = (text: string): readonly (readonly [string, string])[] =>
-  text
-    .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('#'))
-    .map((line) => {
-      const [said = '', meant = ''] = line.split(' | ');
-      return [said, meant] as const;
-    });
-
-describe.each([
-  ['English', english, null],
-  ['German', german_, german],
-])('%s', (_, text, language) => {
-  beforeAll(() => speak(language));
-  afterAll(() => speak(null));
-  const cases = casesIn(text);
-
+describeSaid('source/chat/wishes.txt', (cases) => {
   it('has forty of them and more', () => expect(cases.length).toBeGreaterThanOrEqual(40));
 
   it('nine of ten reach what does it, or are told', () => {
