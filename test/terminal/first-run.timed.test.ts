@@ -179,8 +179,7 @@ describe('the questions', () => {
     terminal.resize(columns + 12, rows + 3);
     await terminal.waitFor(
       (screen) =>
-        screen.includes('How wide and deep') &&
-        (screen.match(/How wide and deep/g) ?? []).length === 1,
+        screen.includes('How wide and deep') && (screen.match(/How wide and deep/g) ?? []).length === 1,
     );
     await type(terminal, '? girth', 'thickest');
     expect(terminal.clears()).toBe(0);
