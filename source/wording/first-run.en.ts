@@ -213,7 +213,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     mint: 'mint',
   },
   ask: 'ask',
-  asIn: 'example',
+  asIn: 'e.g.',
   enter: 'Enter',
 });
 

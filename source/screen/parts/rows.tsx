@@ -40,7 +40,7 @@ export const Fitting = ({ whole, ...props }: Props & { readonly whole: boolean }
 export const wrappedRows = (text: string, width: number): number => wrap(text, width).length;
 
 /** Width of the labels' column, the space behind it included. */
-export const labelWidth = 9;
+export const labelWidth = 7;
 
 interface LabelledRowProps {
   /** Null where there is no room for a label's column. */
