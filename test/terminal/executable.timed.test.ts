@@ -56,7 +56,7 @@ describe.runIf(canTry)('the executable in an empty root', () => {
 
   it('knits on its screen, keeps each press in a thread, and goes on at the very step', async () => {
     const first = open();
-    await first.waitFor('What is the bag');
+    await first.waitFor('What shall the bag');
     first.send('practice\r');
     await first.waitFor('step 1 of');
     for (let step = 2; step <= 6; step++) {
