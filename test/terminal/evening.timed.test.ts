@@ -1,4 +1,5 @@
 /** An evening: the built program in a real pseudo-terminal of 80 by 24, from no swatch at all to a second bag planned from the first. */
+import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { useBench } from './home.ts';
 import type { Terminal } from './rig/pseudo-terminal.ts';
@@ -11,6 +12,9 @@ async function type(
   terminal.send(`${line}\r`);
   return terminal.waitFor(brings);
 }
+
+/** Longer than one press of a switch may chatter. */
+const bounceMs = 600;
 
 describe('an evening', () => {
   const bench = useBench();
@@ -40,7 +44,8 @@ describe('an evening', () => {
     await type(second, 'mint 190 m 45 g', 'question 7 of 8');
     await type(second, '2', 'question 8 of 8');
     await type(second, '2', 'Is this the bag you want?');
-    // Measured, and enough yarn: nothing is asked twice.
+    // Measured, and enough yarn: nothing is asked twice. An Enter that follows at once would be taken for a bounce.
+    await pause(bounceMs);
     const begun = await type(second, '', /step 1 of \d+[\s\S]*CAST-ON/);
     const steps = Number(/step 1 of (\d+)/.exec(begun)?.[1]);
     await type(second, 'next 5', 'step 6 of');
@@ -54,6 +59,7 @@ describe('an evening', () => {
     await type(third, 'open dice', 'step 6 of');
     // A long answer is read by itself, and Enter confirms nothing meanwhile.
     await type(third, 'plan', 'page 1 of');
+    await pause(bounceMs);
     third.send('\r');
     await third.waitFor('page 2 of');
     third.send('\x1b');
