@@ -161,6 +161,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Für Garn ohne Lauflänge gelten ${usualLength} auf 100 g, eine Faustregel: die Banderole weiß es besser.`,
   whichIsWhich: (example) => `Sag dazu, welche Zahl was ist, so wie: ${example}.`,
   yarnWithoutName: 'Das Garn braucht einen eigenen Namen, am Anfang der Zeile.',
+  anyName: 'Jeder Name ist recht. Er steht über dem Plan und dem Arbeitsblatt.',
+  questionAsName: (name) =>
+    `Heißt der Beutel ${name}? Dann antworte damit in Anführungszeichen. Fragen mit warum oder wie werden beantwortet, sobald der Beutel begonnen ist.`,
   oddYarnName: (name, example) =>
     `Heißt das Garn ${name}? Dann schreib den Namen in Anführungszeichen; Knäuel und Längen wie in ${example}.`,
   ballsExample: '2 Knäuel zu 50 g, je 120 m',

@@ -157,6 +157,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Where you gave no length, yarn is taken as ${usualLength} to 100 g, a rule of thumb: go by the label if you have it.`,
   whichIsWhich: (example: string) => `Say which number is which, as in: ${example}.`,
   yarnWithoutName: 'The yarn needs a name of its own, first in the line.',
+  anyName: 'Any name does. It heads the plan and the sheet.',
+  questionAsName: (name: string) =>
+    `Is the bag called ${name}? Then answer with that in quotes. Questions that begin with why or how are answered once the bag is begun.`,
   oddYarnName: (name: string, example: string) =>
     `Is the yarn called ${name}? Then answer with that in quotes; balls and lengths as in ${example}.`,
   ballsExample: '2 balls of 50 g, 120 m each',

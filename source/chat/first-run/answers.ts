@@ -95,6 +95,8 @@ export type AnswerFault =
   | { readonly code: 'first-run/yarn-without-name' }
   /** Numbers or commas are left that nothing was made of. */
   | { readonly code: 'first-run/odd-yarn-name'; readonly name: string }
+  /** A question where a name is asked for. */
+  | { readonly code: 'first-run/question-as-name'; readonly name: string }
   /** Of a swatch that is guided: a length is wanted, or Enter. */
   | { readonly code: 'first-run/not-a-measure'; readonly step: 'width' | 'height' | 'aside' | 'row-yarn' }
   | { readonly code: 'first-run/enter-when-done' }

@@ -28,6 +28,8 @@ export function formatInterviewFault(
       return words.firstRun.whichIsWhich(examplesOf('swatch', words.units, words)[0] ?? '');
     case 'first-run/yarn-without-name':
       return words.firstRun.yarnWithoutName;
+    case 'first-run/question-as-name':
+      return words.firstRun.questionAsName(quote(fault.name));
     case 'first-run/odd-yarn-name':
       return words.firstRun.oddYarnName(quote(fault.name), quote(words.firstRun.ballsExample));
     case 'first-run/not-a-measure':

@@ -185,6 +185,16 @@ describe('a word that steers', () => {
     expect(listed).toContain('4 swatch: not asked yet');
   });
 
+  it('takes any name but a question, and says so', () => {
+    const { lines, interview } = updateInterview(beginInterview({}, spoken()), '?');
+    expect(lines.map(({ text }) => text)).toEqual(['Any name does. It heads the plan and the sheet.']);
+    const asked = updateInterview(interview, 'why two rows');
+    expect(asked.interview.at).toBe('name');
+    expect(asked.lines.at(-1)?.text).toMatch(/^Is the bag called "why two rows"\? /);
+    expect(updateInterview(interview, '"why two rows"').interview.answers.name?.line).toBe('"why two rows"');
+    expect(updateInterview(interview, 'Wherever').interview.at).toBe('size');
+  });
+
   it.each(['what is a swatch?', 'What are swatches', '? swatch', 'words swatch', '?', '?swatch'])(
     '%s explains it without losing the place',
     (line) => {

@@ -107,12 +107,7 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
     case 'answers':
       return succeed(update(interview, answer(...answersIn(interview))));
     case 'explain':
-      return succeed(
-        update(
-          interview,
-          answer(...explainWord(wish.about === '' ? termAt(interview) : wish.about, interview.words)),
-        ),
-      );
+      return succeed(update(interview, answer(...explained(interview, wish.about))));
     case 'help':
       return succeed(update(interview, answer(...sayInterviewHelp(interview.words))));
     case 'units':
@@ -203,7 +198,11 @@ function back(interview: Interview): Result<Update, InterviewFault> {
 }
 
 /** The word of the trade that the question is about. */
-const termAt = ({ at }: Interview): string => (at === 'plan' ? 'plan' : questions[at].term);
+function explained({ at, words }: Interview, about: string | null): readonly string[] {
+  if (about !== '') return explainWord(about, words);
+  const term = at === 'plan' ? 'plan' : questions[at].term;
+  return term === null ? [words.firstRun.anyName] : explainWord(term, words);
+}
 
 function takeUnits(interview: Interview, word: string): Result<Update, InterviewFault> {
   if (word !== 'cm' && word !== 'in') return fail({ code: 'first-run/not-units', word });

@@ -1,5 +1,5 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
-import { type Result, succeed } from '../../shared/result.ts';
+import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import {
   type AnswerFault,
@@ -24,13 +24,13 @@ import { labelOf } from './say.ts';
 interface Question<Value> {
   /** Names besides its own by which `change` finds it. */
   readonly aliases: readonly string[];
-  /** The word to explain when nothing else is named, as the glossary has it. */
-  readonly term: string;
+  /** The word to explain when nothing else is named, as the glossary has it; null for a name, which is any. */
+  readonly term: string | null;
   readonly read: (line: string, length: Length) => Result<Value, AnswerFault>;
 }
 
 export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = {
-  name: { aliases: ['title'], term: 'brief', read: (line) => succeed(nameIn(line)) },
+  name: { aliases: ['title'], term: null, read: readName },
   size: { aliases: ['bag', 'contents', 'girth'], term: 'girth', read: readSize },
   bed: { aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },
   swatch: { aliases: ['gauge'], term: 'swatch', read: readSwatch },
@@ -41,6 +41,13 @@ export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = 
   cord: { aliases: ['cords', 'draws'], term: 'cord', read: readCords },
   edges: { aliases: ['edge', 'mouth', 'rand', 'prongs'], term: 'edge-stitches', read: readEdges },
 };
+
+function readName(line: string): Result<string, AnswerFault> {
+  const name = nameIn(line);
+  return /^(?:why|how|warum|wieso|wie)\s/i.test(line)
+    ? fail({ code: 'first-run/question-as-name', name })
+    : succeed(name);
+}
 
 export const readAnswer = <Id extends QuestionId>(
   id: Id,
