@@ -1,13 +1,22 @@
 /**
  * Rows and stitches for a wish. The rows must be whole stripe repeats, so that the colours meet at the graft, and
- * whole shaping intervals; since the shaping moves grow with the rows, whole repeats are searched one by one.
+ * whole shaping intervals; since the shaping moves grow with the rows, whole repeats are searched one by one. A wanted angle
+ * of the stripes is met as nearly as moves every 2, 4, 6 or 8 rows allow: the rarer they are, the closer to upright.
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { standingWidthCm } from './boxed.ts';
 import type { BagWish, Brief } from './brief.ts';
-import type { PlanFault } from './fault.ts';
-import type { Gauge } from './gauge.ts';
-import { type Counts, depthBelowCordCm, depthCm, stitchDepthCm, widthCm } from './geometry.ts';
+import type { Neighbour, PlanFault } from './fault.ts';
+import { type Gauge, gaugeOf } from './gauge.ts';
+import {
+  type Counts,
+  depthBelowCordCm,
+  depthCm,
+  stitchDepthCm,
+  stripeAngleDeg,
+  widthCm,
+} from './geometry.ts';
+import { usableNeedles } from './hangings.ts';
 
 /** The size asked for, in cm; null where counts were given. Depth is finished and sewn. */
 export interface Wanted {
@@ -125,4 +134,59 @@ export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): Wanted {
       };
     }
   }
+}
+
+/** Counts for `rows` round the tube, the stitches chosen for the wish. */
+export const countsFor = (brief: Brief, gauge: Gauge, rows: number): Counts => ({
+  rows,
+  stitches: chooseStitches(brief, gauge, rows),
+  shapeEveryRows: brief.shapeEveryRows,
+});
+
+export const neighbourOf = (brief: Brief, gauge: Gauge, counts: Counts): Neighbour => ({
+  stitches: counts.stitches,
+  rows: counts.rows,
+  widthCm: widthCm(counts, gauge),
+  depthCm: depthCm(counts, gauge),
+  fitsBed: counts.stitches < usableNeedles(brief),
+});
+
+/** One repeat fewer, where that still makes a bag, and one repeat more; stitches chosen again for the same wish. */
+export function neighboursOf(brief: Brief, gauge: Gauge, rows: number): readonly Neighbour[] {
+  const stepRows = stepRowsOf(brief);
+  return [rows - stepRows, rows + stepRows]
+    .filter((choice) => choice >= leastRowsOf(brief))
+    .map((choice) => neighbourOf(brief, gauge, countsFor(brief, gauge, choice)));
+}
+
+/** The deepest bag of the same rows that the bed has room for; null where it has room for none. */
+export function deepestOnBed(brief: Brief, gauge: Gauge, counts: Counts): Neighbour | null {
+  const stitches = usableNeedles(brief) - 1;
+  return stitches < leastStitchesOf(brief) ? null : neighbourOf(brief, gauge, { ...counts, stitches });
+}
+
+export type ShapeEveryRows = 2 | 4 | 6 | 8;
+export const shapeIntervals: readonly ShapeEveryRows[] = [2, 4, 6, 8];
+
+export interface Slant {
+  readonly shapeEveryRows: ShapeEveryRows;
+  /** Of the stripes with the bottom edge, in a bag of this brief's size. */
+  readonly angleDeg: number;
+}
+
+/** From the flattest to the steepest, of those for which rows can be found. */
+export function slantsOf(brief: Brief): readonly Slant[] {
+  const gauge = gaugeOf(brief);
+  return shapeIntervals.flatMap((shapeEveryRows) => {
+    const rows = chooseRows({ ...brief, shapeEveryRows }, gauge);
+    return rows.ok
+      ? [{ shapeEveryRows, angleDeg: stripeAngleDeg({ rows: rows.value, shapeEveryRows }, gauge) }]
+      : [];
+  });
+}
+
+/** The interval whose angle is nearest; the flatter one on a tie. */
+export function nearestSlant(brief: Brief, angleDeg: number): ShapeEveryRows {
+  const off = (slant: Slant): number => Math.abs(slant.angleDeg - angleDeg);
+  return slantsOf(brief).toSorted((a, b) => off(a) - off(b))[0]?.shapeEveryRows ?? 2;
 }

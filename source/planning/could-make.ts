@@ -5,7 +5,7 @@
 import { planFromYarn } from './from-yarn.ts';
 import { readBrief } from './parse-brief.ts';
 import { type KeptYarn, type Shelf, yarnOf } from './shelf.ts';
-import { usualSwatch } from './usual-swatch.ts';
+import { usualSwatch } from './usual.ts';
 
 export interface CouldMake {
   readonly yarns: readonly string[];

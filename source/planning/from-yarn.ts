@@ -5,7 +5,7 @@
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief } from './brief.ts';
-import { leastRowsOf, stepRowsOf } from './choose-size.ts';
+import { leastRowsOf, neighbourOf, stepRowsOf } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import { widthCm } from './geometry.ts';
@@ -21,7 +21,6 @@ import {
   type Shaped,
   shapeOf,
 } from './near-shapes.ts';
-import { neighbourOf } from './neighbours.ts';
 import type { Plan } from './plan.ts';
 
 /** What keeps the bag from being one repeat larger. */

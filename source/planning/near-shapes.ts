@@ -10,6 +10,7 @@ import {
   chooseRows,
   contentsDepthCm,
   contentsWidthCm,
+  countsFor,
   leastRowsOf,
   leastStitchesOf,
   stepRowsOf,
@@ -18,7 +19,6 @@ import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthBelowCordCm, depthCm, widthCm } from './geometry.ts';
 import { usableNeedles } from './hangings.ts';
-import { countsFor } from './neighbours.ts';
 import type { Plan } from './plan.ts';
 import { planRows } from './plan-bag.ts';
 

@@ -1,7 +1,17 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { boxedBelowCm, boxedBottom, canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
-import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf, wantedSize } from './choose-size.ts';
+import {
+  chooseRows,
+  countsFor,
+  deepestOnBed,
+  leastRowsOf,
+  leastStitchesOf,
+  neighbourOf,
+  neighboursOf,
+  stepRowsOf,
+  wantedSize,
+} from './choose-size.ts';
 import { planCord } from './cord.ts';
 import { chooseEyelets, cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import { judgeFabric } from './fabric.ts';
@@ -17,7 +27,6 @@ import {
   widthCm,
 } from './geometry.ts';
 import { type Begun, planHangings, usableNeedles } from './hangings.ts';
-import { countsFor, deepestOnBed, neighbourOf, neighboursOf } from './neighbours.ts';
 import type { Plan, Size } from './plan.ts';
 import { savingsOf } from './savings.ts';
 import { sequenceScraps } from './scraps.ts';

@@ -5,11 +5,10 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { boxedBelowCm, canBeBoxed } from './boxed.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
-import { leastRowsOf, stepRowsOf } from './choose-size.ts';
+import { leastRowsOf, neighbourOf, stepRowsOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
 import type { Counts } from './geometry.ts';
 import type { Begun } from './hangings.ts';
-import { neighbourOf } from './neighbours.ts';
 import type { Neighbour, Plan } from './plan.ts';
 import { completePlan } from './plan-bag.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';

@@ -1,11 +1,10 @@
 /** What would save a hanging: scrapping off and hanging again is the slowest thing at the bed. */
 import { canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
-import { chooseRows, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import { chooseRows, countsFor, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthCm, shapingsIn, widthCm } from './geometry.ts';
 import { fewestHangings, usableNeedles } from './hangings.ts';
-import { countsFor } from './neighbours.ts';
 
 /** Counts that need fewer hangings, and the size they give. */
 export interface Saving {

@@ -13,7 +13,7 @@ import type { Learned, Swatch } from './brief.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, distanceMm, shapingsIn } from './geometry.ts';
 import { nextBagDoubt } from './learned.ts';
-import { guessedShare } from './usual-swatch.ts';
+import { guessedShare } from './usual.ts';
 
 export const coverage = 2;
 const rulerMm = 1;

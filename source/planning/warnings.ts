@@ -1,10 +1,9 @@
 import type { Brief } from './brief.ts';
 import { jamTightness, limpTightness, plainAspect } from './fabric.ts';
 import { type Gauge, modelLoopLength } from './gauge.ts';
-import type { Plan } from './plan.ts';
+import type { Plan, PlanWarning } from './plan.ts';
 import { alikeNeighbours } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
-import type { PlanWarning } from './warning.ts';
 import { classesOfGauge, classesOfPitch } from './yarn-class.ts';
 import { reserveOf } from './yarn-needs.ts';
 

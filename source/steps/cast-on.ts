@@ -3,14 +3,12 @@
  * start when it is pulled out: of the waste itself, found again by a loop of it, or of a smooth cord. It brings the carriage
  * home, and the row counter counts the bag from there (common practice).
  */
-
 import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
 import { ravelCord, ravelStrand } from '../planning/brief.ts';
 import { bedAt, counterAt, hangingOf } from './bed-after.ts';
 import type { Outline } from './outline.ts';
-import type { BedAfter, StepBody } from './step.ts';
-import { wasteRows } from './waste-rows.ts';
+import type { Act, BedAfter, StepBody } from './step.ts';
 
 /** Rows before the comb has something firm to hang on (common practice). */
 export const rowsBeforeComb = 2;
@@ -136,4 +134,25 @@ export function castOnStep(outline: Outline, local: number): StepBody {
 function startSide({ plan }: Outline): Side {
   const { homeSide, waste } = plan.brief;
   return (waste.rows + 1) % 2 === 0 ? homeSide : opposite(homeSide);
+}
+
+/** Waste rows in one step: several passes to and fro, the last of them to the side `end`. */
+interface WasteRows {
+  readonly yarn: string;
+  readonly from: number;
+  readonly through: number;
+  readonly of: number;
+  readonly end: Side;
+  readonly first?: Extract<Act, { readonly kind: 'waste-rows' }>['first'];
+}
+
+export function wasteRows({ end, first = null, ...rows }: WasteRows): Pick<StepBody, 'act' | 'moves'> {
+  const count = rows.through - rows.from + 1;
+  return {
+    act: { kind: 'waste-rows', ...rows, to: end, first },
+    moves: Array.from({ length: count }, (_, i) => ({
+      move: 'knit',
+      to: (count - 1 - i) % 2 === 0 ? end : opposite(end),
+    })),
+  };
 }

@@ -5,10 +5,10 @@
 import { opposite, type Side } from '../bed/bed.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { bareBed, bedAt, carriageAfter, counterAt, hangingOf } from './bed-after.ts';
+import { wasteRows } from './cast-on.ts';
 import { combHangs, feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 import { passStep, threadStep } from './stripes.ts';
-import { wasteRows } from './waste-rows.ts';
 
 /** Beside a thread step where one is due: pass, cut the tail, thread waste, waste rows, weights off, take off. */
 const fixedSteps = 6;

@@ -1,4 +1,4 @@
-import type { UsualThing } from '../planning/usual-contents.ts';
+import type { UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.de.ts';
 import type { FirstRunWords } from './first-run.en.ts';

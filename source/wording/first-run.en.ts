@@ -1,7 +1,7 @@
 /** The questions of a first run, what answers are shown as, and what is wrong with one. */
 
-import type { Slant } from '../planning/slant.ts';
-import type { Contents, UsualThing } from '../planning/usual-contents.ts';
+import type { Slant } from '../planning/choose-size.ts';
+import type { Contents, UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './counted.en.ts';
 

@@ -1,5 +1,5 @@
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
-import type { PlanWarning } from '../planning/warning.ts';
+import type { PlanWarning } from '../planning/plan.ts';
 import { exhaustive } from '../shared/result.ts';
 import { nameClasses } from './reason.ts';
 import type { Words } from './words.ts';

@@ -1,6 +1,6 @@
 /** What is taken where nobody has swatched, against ranges that were published for yarn and fabric. */
 import { expect, it } from 'vitest';
-import { usualMetresPer100g, usualSwatch } from '../../source/planning/usual-swatch.ts';
+import { usualMetresPer100g, usualSwatch } from '../../source/planning/usual.ts';
 
 // Stitches to 4 inches of plain knitting: Craft Yarn Council, Standard Yarn Weight System; lace 33-40, super fine 27-32,
 // medium 16-20, bulky 12-15. Which class a bed is for is common practice: 3.6 mm lace, 4.5 mm super fine, 6.5 mm

@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
+import { slantsOf } from '../../planning/choose-size.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import { planBag } from '../../planning/plan-bag.ts';
-import { slantsOf } from '../../planning/slant.ts';
 import type { Result } from '../../shared/result.ts';
 import { imperial, metric } from '../../shared/units.ts';
 import { readAmounts } from './amounts.ts';

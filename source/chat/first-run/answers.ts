@@ -1,9 +1,9 @@
 /** What the questions ask for: the answers make a brief. */
+
+import type { ShapeEveryRows } from '../../planning/choose-size.ts';
 import type { BriefFault } from '../../planning/fault.ts';
 import type { KeptBed, KeptSwatch } from '../../planning/shelf.ts';
-import type { ShapeEveryRows } from '../../planning/slant.ts';
-import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
-import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
+import type { Contents, MeasuredSwatch, UsualThing } from '../../planning/usual.ts';
 import type { Units } from '../../shared/units.ts';
 
 export type Length = Units['length'];

@@ -1,6 +1,6 @@
 /** The answers as a brief file, and what is taken where nothing was answered. */
 import type { Brief, BriefFile, Stripe } from '../../planning/brief.ts';
-import { chooseRows, leastStitchesOf } from '../../planning/choose-size.ts';
+import { chooseRows, leastStitchesOf, nearestSlant } from '../../planning/choose-size.ts';
 import type { PlanFault } from '../../planning/fault.ts';
 import { type Gauge, gaugeOf } from '../../planning/gauge.ts';
 import { shapingsIn } from '../../planning/geometry.ts';
@@ -8,10 +8,14 @@ import { usableNeedles } from '../../planning/hangings.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { planBag } from '../../planning/plan-bag.ts';
-import { nearestSlant } from '../../planning/slant.ts';
-import { gradientStripes, randomStripes } from '../../planning/stripe-patterns.ts';
-import type { Contents, UsualThing } from '../../planning/usual-contents.ts';
-import { type MeasuredSwatch, usualMetresPer100g, usualSwatch } from '../../planning/usual-swatch.ts';
+import { gradientStripes, randomStripes } from '../../planning/stripe-sequence.ts';
+import {
+  type Contents,
+  type MeasuredSwatch,
+  type UsualThing,
+  usualMetresPer100g,
+  usualSwatch,
+} from '../../planning/usual.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { toCm } from './amounts.ts';

@@ -1,7 +1,7 @@
 /** The plan in a few lines, before the bag is begun. */
 
 import type { Plan } from '../../planning/plan.ts';
-import { usualMetresPer100g } from '../../planning/usual-swatch.ts';
+import { usualMetresPer100g } from '../../planning/usual.ts';
 import type { YarnNeed } from '../../planning/yarn-needs.ts';
 import { reserveOf } from '../../planning/yarn-needs.ts';
 import { formatWarning } from '../../wording/warnings.ts';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { spoken } from '../../../test/fixtures/spoken.ts';
 import { emptyShelf } from '../../planning/shelf.ts';
-import { usualContents } from '../../planning/usual-contents.ts';
+import { usualContents } from '../../planning/usual.ts';
 import { type QuestionId, questionIds, type Values } from './answers.ts';
 import { beginInterview, updateInterview } from './interview.ts';
 import { valuesOf } from './questions.ts';

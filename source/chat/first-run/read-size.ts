@@ -3,7 +3,7 @@
  * its three sides, `6.5 by 9 by 2`; or its name: `a deck of cards`; by numbers: `46 stitches 64 rows`; or `14 wide, as deep as
  * the bed`. Behind each, how deep a boxed bottom is: `boxed 5`.
  */
-import { boxContents, type UsualThing, usualContents } from '../../planning/usual-contents.ts';
+import { boxContents, type UsualThing, usualContents } from '../../planning/usual.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { isLength, numberIn, numberPattern, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';

@@ -1,5 +1,5 @@
 /** What the bag looks like: its stripes, how steep they stand, the cords it is drawn shut with, and its edges. */
-import { type ShapeEveryRows, shapeIntervals } from '../../planning/slant.ts';
+import { type ShapeEveryRows, shapeIntervals } from '../../planning/choose-size.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { isLength, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, SlantAnswer, StripesAnswer, Values } from './answers.ts';

@@ -1,5 +1,5 @@
 /** The swatch: `40 stitches over 19.2 cm, 60 rows over 21.6 cm`, or what goes to 10 cm: `30 stitches 42 rows`. */
-import type { MeasuredSwatch } from '../../planning/usual-swatch.ts';
+import type { MeasuredSwatch } from '../../planning/usual.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { type Amount, isLength, numberIn, numberPattern, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';

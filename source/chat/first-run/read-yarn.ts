@@ -2,7 +2,7 @@
  * A yarn: its name, and what is known of it in any order behind it: `plum #6b2d5c 190 m per 100 g 60 g`, `cream DK, 2 balls of
  * 50 g, 120 m each`.
  */
-import { toTenth } from '../../planning/usual-swatch.ts';
+import { toTenth } from '../../planning/usual.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { gramsPerOunce, metresPerYard } from '../../shared/units.ts';
 import { negative, numberIn, numberPattern, unitOf } from './amounts.ts';

@@ -1,8 +1,8 @@
 /** The questions before a first bag: each with examples that work when typed, and the answers as they are understood. */
 
-import { slantsOf } from '../../planning/slant.ts';
+import { slantsOf } from '../../planning/choose-size.ts';
 import type { SwatchStep } from '../../planning/swatch-steps.ts';
-import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual-swatch.ts';
+import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual.ts';
 import type { Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Said } from '../transcript.ts';

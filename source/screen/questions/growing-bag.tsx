@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Interview } from '../../chat/first-run/interview.ts';
 import { planAsAnswered } from '../../chat/first-run/view.ts';
-import { slantsOf } from '../../planning/slant.ts';
+import { slantsOf } from '../../planning/choose-size.ts';
 import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { drawSlants } from '../../sheet/terminal/draw-slants.ts';
 import { colourDepth, FinishedRows } from '../parts/rows.tsx';

@@ -1,6 +1,7 @@
 /** The slants to choose from, side by side: the bag's own stripes at the angle that each interval between moves gives. */
+
+import type { Slant } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { Slant } from '../../planning/slant.ts';
 import type { Words } from '../../wording/words.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';

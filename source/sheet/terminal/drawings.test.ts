@@ -15,8 +15,8 @@ import {
 } from '../../../test/fixtures/sheet-briefs.ts';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
+import { slantsOf } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
-import { slantsOf } from '../../planning/slant.ts';
 import { drawBag } from './draw-bag.ts';
 import { drawBed } from './draw-bed.ts';
 import { drawCord, drawGraft, drawSeam } from './draw-by-hand.ts';
