@@ -3,7 +3,7 @@ import { today } from '../files/clock.ts';
 import { writeText } from '../files/write-whole.ts';
 import type { Plan } from '../planning/plan.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Paper, papers, type SheetOptions } from '../sheet/page/options.ts';
+import { type Paper, papers, type SheetOptions } from '../sheet/page/block.ts';
 import { type PartySheet, partyHtml, partyMarkdown } from '../sheet/page/party-sheet.ts';
 import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';

@@ -2,6 +2,7 @@
  * How drawings tell yarns apart: a letter each, and a pattern where colour is not enough, on paper without colour too.
  * The limit for greys is a rule of thumb, no source.
  */
+import { colourRuns } from '../planning/colour-run.ts';
 import type { Plan } from '../planning/plan.ts';
 import { alikeTo } from '../planning/shades.ts';
 import { labOf, linear, parseColour } from '../shared/colour.ts';
@@ -83,4 +84,39 @@ const spareLetters = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789abcdefghijklmnopqr
 function freeLetter(yarn: string, taken: ReadonlySet<string>): string {
   const own = [...yarn.toUpperCase()].filter((letter) => /[A-Z0-9]/.test(letter));
   return [...own, ...spareLetters].find((letter) => !taken.has(letter)) ?? '?';
+}
+
+const dyedPlans = new WeakMap<Plan, Plan>();
+
+/** A plan for drawings alone, in which each colour of a self-striping yarn is a stripe of its own; else the plan itself. */
+export function asDyed(plan: Plan): Plan {
+  const dyed = dyedPlans.get(plan) ?? dye(plan);
+  dyedPlans.set(plan, dyed);
+  return dyed;
+}
+
+function dye(plan: Plan): Plan {
+  const runs = colourRuns(plan);
+  if (runs.length === 0) return plan;
+  const yarns = new Map(plan.brief.yarns);
+  const nameOf = (yarn: string, colour: string): string => {
+    const colours = [...new Set(runs.find((run) => run.yarn === yarn)?.bands.map((band) => band.colour))];
+    return `${yarn} ${colours.indexOf(colour) + 1}`;
+  };
+  const stripes: Plan['stripes'][number][] = [];
+  for (const stripe of plan.stripes) {
+    const run = runs.find(({ yarn }) => yarn === stripe.yarn);
+    const bands = run?.bands.filter(
+      ({ fromRow, throughRow }) => throughRow >= stripe.firstRow && fromRow <= stripe.lastRow,
+    );
+    for (const band of bands ?? [null]) {
+      const yarn = band ? nameOf(stripe.yarn, band.colour) : stripe.yarn;
+      const own = plan.brief.yarns.get(stripe.yarn);
+      if (band && own) yarns.set(yarn, { ...own, colour: band.colour });
+      const firstRow = Math.max(stripe.firstRow, band?.fromRow ?? 0);
+      const lastRow = Math.min(stripe.lastRow, band?.throughRow ?? stripe.lastRow);
+      stripes.push({ yarn, firstRow, lastRow, rows: lastRow - firstRow + 1, number: stripes.length + 1 });
+    }
+  }
+  return { ...plan, brief: { ...plan.brief, yarns }, stripes };
 }

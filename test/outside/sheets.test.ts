@@ -5,7 +5,7 @@ import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
-import { papers, type SheetOptions } from '../../source/sheet/page/options.ts';
+import { papers, type SheetOptions } from '../../source/sheet/page/block.ts';
 import { sheetOf } from '../../source/sheet/page/pages.ts';
 import { sheetHtml, ticksHash, ticksScript } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';

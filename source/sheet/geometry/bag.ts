@@ -4,8 +4,8 @@
  * on; both its ends come out at the graft. A second cord shows where the first does not, its ends half-way round.
  */
 import type { Plan } from '../../planning/plan.ts';
+import { bandOf, bandPoint, foldShape, unroll } from './fold.ts';
 import type { Point, Polygon } from './shape.ts';
-import { bandOf, bandPoint, foldShape, unroll } from './unrolled.ts';
 
 export interface BagPiece {
   readonly stripe: number;

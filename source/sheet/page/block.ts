@@ -1,7 +1,31 @@
 /** What stands on a page, as data: each kind of file paints it in its own way, and one measure of it fills the pages of all. */
+import type { Step } from '../../steps/step.ts';
+import type { Words } from '../../wording/words.ts';
 import type { Drawing } from '../svg/element.ts';
+import type { YarnMark } from '../yarn-marks.ts';
 import type { StripeLines } from './stripe-lines.ts';
-import type { YarnRow } from './yarn-rows.ts';
+
+export const papers = {
+  a4: { widthMm: 210, heightMm: 297 },
+  letter: { widthMm: 215.9, heightMm: 279.4 },
+} as const;
+export type Paper = keyof typeof papers;
+
+export interface SheetOptions {
+  /** Printed as it is given. */
+  readonly date: string;
+  /** The maker's name for the bag; left out, the brief's. */
+  readonly name?: string;
+  readonly words: Words;
+  /** What could hurt at a step; null where nothing new does. */
+  readonly cautionOf: (step: Step) => string | null;
+  /** For SVG, whose pages are drawn; HTML prints on either. */
+  readonly paper?: Paper;
+  /** For a class: with blanks for each pupil's own swatch. */
+  readonly class?: boolean;
+  /** Sentences to print near the top, such as the plan's warnings. */
+  readonly remarks?: readonly string[];
+}
 
 export interface Fact {
   readonly label: string;
@@ -12,6 +36,18 @@ export interface Fact {
 export interface Item {
   readonly text: string;
   readonly mind: string | null;
+}
+
+/** One yarn of the table, all in words. */
+export interface YarnRow {
+  readonly name: string;
+  /** Null for yarns that no stripe and no cord is knitted of. */
+  readonly mark: YarnMark | null;
+  readonly use: string;
+  readonly length: string;
+  /** Weight with the reserve in it; blank where the thickness is unknown. */
+  readonly weight: string;
+  readonly have: string;
 }
 
 export type Block =

@@ -2,16 +2,17 @@
 import { opposite } from '../../bed/bed.ts';
 import { kitOf } from '../../planning/kit.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { reserveOf } from '../../planning/yarn-needs.ts';
 import type { Words } from '../../wording/words.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
 import { stripDrawing } from '../svg/strip-drawing.ts';
 import { drawBag } from '../terminal/draw-bag.ts';
 import { drawStrip } from '../terminal/draw-strip.ts';
 import type { DrawOptions } from '../terminal/options.ts';
-import { formatAngle } from '../text.ts';
-import { type Block, besideColumns, type Fact } from './block.ts';
-import type { SheetOptions } from './options.ts';
-import { yarnRows, yarnTitles } from './yarn-rows.ts';
+import { formatAngle, inSentence } from '../text.ts';
+import { markYarns } from '../yarn-marks.ts';
+import { type Block, besideColumns, type Fact, type SheetOptions, type YarnRow } from './block.ts';
+import { blanksFor } from './class.ts';
 
 /** Heights of the two pictures, as large as the page can have them. */
 export interface DeskRoom {
@@ -163,18 +164,40 @@ function toolsText(plan: Plan, { kit }: Words): string {
   return [kit.tools(needed), kit.ravelCord(needed)].filter((text) => text !== '').join(' ');
 }
 
-/** The sums a pupil does with their own swatch; the counts of the plan stay. */
-function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Words): readonly Fact[] {
-  return [
-    { label: blanks.name, value: '' },
-    { label: blanks.stitches, value: blanks.over },
-    { label: blanks.rows, value: blanks.overHeight },
-    { label: blanks.stitchWidth, value: blanks.widthByStitches },
-    { label: blanks.rowHeight, value: blanks.heightByRows },
-    { label: blanks.acrossA, value: `${shapings} × w =` },
-    { label: blanks.alongB, value: `${rows} × h =` },
-    { label: blanks.mouthC, value: '√(a × a + b × b) =' },
-    { label: blanks.wide, value: 'c ÷ 2 =' },
-    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c =` },
+const yarnTitles = ({ gauge }: Plan, { sheet }: Words): readonly string[] => [
+  sheet.mark,
+  sheet.yarn,
+  sheet.forWhat,
+  sheet.needs,
+  sheet.withReserve(Math.round(100 * reserveOf(gauge)) - 100),
+  sheet.youHave,
+];
+
+function yarnRows(plan: Plan, words: Words): readonly YarnRow[] {
+  const marks = markYarns(plan, 'print');
+  const { amounts } = words;
+  return plan.yarn.map((need) => ({
+    name: inSentence(need.yarn),
+    mark: marks.get(need.yarn) ?? null,
+    use: useOf(plan, need.yarn, words),
+    length: amounts.yarnNeeded(need.metres),
+    weight: need.withReserveGrams === null ? '' : amounts.massNeeded(need.withReserveGrams),
+    have: haveText(need, words),
+  }));
+}
+
+function useOf({ brief, stripes, cord }: Plan, yarn: string, { sheet }: Words): string {
+  if (yarn === brief.waste.yarn) return sheet.wasteRows;
+  const uses = [
+    ...(stripes.some((stripe) => stripe.yarn === yarn) ? [sheet.stripesUse] : []),
+    ...(stripes.at(-1)?.yarn === yarn ? [sheet.graftAndSeam] : []),
+    ...(cord.yarn === yarn ? [sheet.cordUse] : []),
   ];
+  return uses.length > 0 ? uses.join(', ') : sheet.notUsed;
+}
+
+function haveText({ haveGrams, shortGrams }: Plan['yarn'][number], { sheet, amounts }: Words): string {
+  if (haveGrams === null) return '';
+  const have = amounts.mass(haveGrams);
+  return shortGrams ? sheet.short(have, amounts.massNeeded(shortGrams)) : sheet.enough(have);
 }

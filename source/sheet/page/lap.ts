@@ -2,19 +2,16 @@
 import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { cornerDiagram } from '../svg/corner-diagram.ts';
 import type { Drawing } from '../svg/element.ts';
 import { foldDrawing } from '../svg/fold-drawing.ts';
 import { graftDiagram } from '../svg/graft-diagram.ts';
-import { seamDiagram } from '../svg/seam-diagram.ts';
+import { cornerDiagram, seamDiagram } from '../svg/seam-diagram.ts';
 import { threadingDiagram } from '../svg/threading-diagram.ts';
 import { drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
 import type { DrawOptions } from '../terminal/options.ts';
-import { type Block, besideColumns, columnMm, type Item, twoColumns } from './block.ts';
+import { type Block, besideColumns, columnMm, type Item, type SheetOptions, twoColumns } from './block.ts';
 import type { Digest } from './digest.ts';
-import type { SheetOptions } from './options.ts';
-
 /** Heights of the three views of the fold, as large as the page can have them. */
 export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
 

@@ -12,8 +12,15 @@ import {
   sideBySide,
   stack,
 } from './laid.ts';
-import { stripeList } from './lay-stripes.ts';
-import { blankTable, factTable, linesToWriteOn, numbers, type Room, yarnTable } from './lay-tables.ts';
+import {
+  blankTable,
+  factTable,
+  linesToWriteOn,
+  numbers,
+  type Room,
+  stripeList,
+  yarnTable,
+} from './lay-tables.ts';
 
 const tight = 0.6;
 

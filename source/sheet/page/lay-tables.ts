@@ -1,10 +1,10 @@
-/** Tables of a page as they are drawn: figures, yarns, the four large numbers, and what is to be filled in. */
-import { patchDrawing } from '../svg/band-drawing.ts';
-import { lineFrom, palette, placed, textAt } from '../svg/element.ts';
-import type { Fills } from '../svg/fills.ts';
-import { besideGapMm, type Fact, type Type } from './block.ts';
+/** Tables of a page as they are drawn: figures, yarns, the four large numbers, what is to be filled in, and the list of stripes. */
+import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
+import { chipDrawing, type Fills, patchDrawing } from '../svg/fills.ts';
+import { textWidth } from '../svg/text-width.ts';
+import { type Across, besideGapMm, columnMm, type Fact, type Type, type YarnRow } from './block.ts';
 import { type Laid, type Lettering, padded, paragraph, sideBySide, stack } from './laid.ts';
-import type { YarnRow } from './yarn-rows.ts';
+import type { StripeLines } from './stripe-lines.ts';
 
 export interface Room {
   readonly widthMm: number;
@@ -136,3 +136,90 @@ export const linesToWriteOn = (count: number, { widthMm }: Room): Laid => ({
   draw: ([x, y]) =>
     Array.from({ length: count }, (_, i) => hairline(x, y + (i + 1) * 7 - 0.4, widthMm)).join(''),
 });
+
+/** Of the list of stripes: a line with its box, a further line, a line of a note, and what stands between its columns. */
+export const stripeMm = { first: 6.7, next: 5.6, note: 5.6, gap: 3.4 } as const;
+/** In a stripe: where its yarn's chip begins, its number ends, and its rows begin; the edges end with the line. */
+export const stripeAt = {
+  2: { chip: 6.8, number: 24.2, rows: 26.2 },
+  3: { chip: 6.8, number: 19.6, rows: 20.8 },
+} as const;
+
+/** Width of one of two or three columns of stripes. */
+const stripeColumnMm = (across: Across): number => (columnMm - (across - 1) * stripeMm.gap) / across;
+
+/** Three columns where rows and needles are short enough for the widest of fonts, else two. */
+export function acrossFor(stripes: readonly StripeLines[], { size }: Type): Across {
+  const widest = Math.max(
+    ...stripes.flatMap(({ lines }) =>
+      lines.map(({ rows, edges }) => textWidth(rows, size) + textWidth(edges, size)),
+    ),
+  );
+  return stripeAt[3].rows + widest + 1 <= stripeColumnMm(3) ? 3 : 2;
+}
+
+export const stripeList = (columns: readonly (readonly StripeLines[])[], across: Across, room: Room): Laid =>
+  sideBySide(
+    columns.map((column, i) => [
+      i * (stripeColumnMm(across) + stripeMm.gap),
+      stack(
+        column.map((stripe) => stripeItem(stripe, across, room)),
+        0,
+      ),
+    ]),
+  );
+
+export const heightOfStripe = (stripe: StripeLines, across: Across, type: Type): number =>
+  stripeMm.first + (stripe.lines.length - 1) * stripeMm.next + notesOf(stripe, across, type).heightMm;
+
+const notesOf = ({ notes }: StripeLines, across: Across, { size }: Type): Laid =>
+  stack(
+    notes.map((note) =>
+      paragraph(note, stripeColumnMm(across) - stripeAt[across].chip, {
+        size,
+        leading: stripeMm.note,
+        weight: 700,
+      }),
+    ),
+    0,
+  );
+
+function stripeItem(stripe: StripeLines, across: Across, { type }: Room): Laid {
+  const { number, mark, lines } = stripe;
+  const { size } = type;
+  const heightMm = heightOfStripe(stripe, across, type);
+  const widthMm = stripeColumnMm(across);
+  const at = stripeAt[across];
+  return {
+    heightMm,
+    draw: ([x, y]) => {
+      const base = y + 5;
+      const box = element('rect', {
+        x: x + 0.2,
+        y: y + 0.4,
+        width: 6,
+        height: 6,
+        fill: palette.paper,
+        stroke: palette.ink,
+        'stroke-width': 0.35,
+        class: 'box',
+      });
+      const written = lines.map(
+        ({ rows, edges }, i) =>
+          textAt([x + at.rows, base + i * stripeMm.next], rows, { size }) +
+          textAt([x + widthMm, base + i * stripeMm.next], edges, { size, anchor: 'end' }),
+      );
+      return [
+        box,
+        placed(chipDrawing(mark), [x + at.chip, y + 0.5]),
+        textAt([x + at.number, base], String(number), { size, weight: 700, anchor: 'end' }),
+        ...written,
+        notesOf(stripe, across, type).draw([
+          x + at.chip,
+          y + heightMm - notesOf(stripe, across, type).heightMm - 0.6,
+        ]),
+        hairline(x, y + heightMm - 0.1, widthMm),
+      ].join('');
+    },
+  };
+}

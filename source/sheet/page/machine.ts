@@ -8,9 +8,16 @@ import type { Drawing } from '../svg/element.ts';
 import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import type { DrawOptions } from '../terminal/options.ts';
-import { type Block, besideColumns, besideGapMm, columnMm, type Item, types } from './block.ts';
+import {
+  type Block,
+  besideColumns,
+  besideGapMm,
+  columnMm,
+  type Item,
+  type SheetOptions,
+  types,
+} from './block.ts';
 import type { Digest } from './digest.ts';
-import type { SheetOptions } from './options.ts';
 import { type StripeLines, stripeLines } from './stripe-lines.ts';
 
 /** Hangings that the picture of the bed has room for. */

@@ -4,7 +4,7 @@
  */
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
-import { patchFills } from '../svg/band-drawing.ts';
+import { patchFills } from '../svg/fills.ts';
 import { wrapText } from '../svg/text-width.ts';
 import type { DrawOptions } from '../terminal/options.ts';
 import { plainText } from '../text.ts';
@@ -15,6 +15,7 @@ import {
   marginMm,
   type Place,
   type Sheet,
+  type SheetOptions,
   type SheetPage,
   types,
 } from './block.ts';
@@ -23,9 +24,8 @@ import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
 import { foldRooms, lapBlocks, liningBlock, troubleBlock } from './lap.ts';
 import { layOut } from './lay-out.ts';
-import { acrossFor, heightOfStripe } from './lay-stripes.ts';
+import { acrossFor, heightOfStripe } from './lay-tables.ts';
 import { machineBlocks } from './machine.ts';
-import type { SheetOptions } from './options.ts';
 import { type StripeLines, stripeTables } from './stripe-lines.ts';
 
 export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Sheet {

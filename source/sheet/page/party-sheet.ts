@@ -1,7 +1,7 @@
 /** Several bags on one sheet: what they have in common and a box for each, then a page a bag. */
 import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown, escapeXml, plainText } from '../text.ts';
-import type { SheetOptions } from './options.ts';
+import type { SheetOptions } from './block.ts';
 import { deskHtml, documentHtml } from './sheet-html.ts';
 import { deskMarkdown } from './sheet-markdown.ts';
 

@@ -1,16 +1,23 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { bandDrawing, chipDrawing, patchDrawing, patchFills } from '../svg/band-drawing.ts';
 import { type Drawing, standalone } from '../svg/element.ts';
-import type { Fills } from '../svg/fills.ts';
+import { bandDrawing, chipDrawing, type Fills, patchDrawing, patchFills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
-import type { Across, Block, Fact, Item, Sheet, SheetPage } from './block.ts';
+import {
+  type Across,
+  type Block,
+  type Fact,
+  type Item,
+  papers,
+  type Sheet,
+  type SheetOptions,
+  type SheetPage,
+  type YarnRow,
+} from './block.ts';
 import { piecesOf } from './lay-out.ts';
-import { papers, type SheetOptions } from './options.ts';
 import { sheetOf, titleOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import { style } from './style.ts';
-import type { YarnRow } from './yarn-rows.ts';
 
 /** What the painting of a block needs beside the block. */
 interface Paint {

@@ -1,10 +1,8 @@
 import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown } from '../text.ts';
-import type { Block, Fact, Item, Place, Sheet } from './block.ts';
-import type { SheetOptions } from './options.ts';
+import type { Block, Fact, Item, Place, Sheet, SheetOptions, YarnRow } from './block.ts';
 import { sheetOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
-import type { YarnRow } from './yarn-rows.ts';
 
 /** The sheet as Markdown, its drawings in letters: task-list boxes for the stripes, tables for figures. All its pages are one. */
 export const sheetMarkdown = (plan: Plan, options: SheetOptions): string =>

@@ -1,13 +1,20 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { bandDrawing, patchFills } from '../svg/band-drawing.ts';
 import { element, fontFamily, lineFrom, palette, placed, round } from '../svg/element.ts';
-import type { Fills } from '../svg/fills.ts';
+import { bandDrawing, type Fills, patchFills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
-import { columnMm, gapMm, marginMm, type Sheet, type SheetPage, types } from './block.ts';
+import {
+  columnMm,
+  gapMm,
+  marginMm,
+  papers,
+  type Sheet,
+  type SheetOptions,
+  type SheetPage,
+  types,
+} from './block.ts';
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
 import { layOut } from './lay-out.ts';
-import { papers, type SheetOptions } from './options.ts';
 import { headerMm, sheetOf, titleMm, titleOf } from './pages.ts';
 
 /** The sheet as one SVG: pages of the paper that was asked for, below each other, text as text, nothing fetched. */

@@ -1,7 +1,6 @@
 import { css, palette } from '../svg/element.ts';
 import { marginMm, types } from './block.ts';
-import { stripeAt, stripeMm } from './lay-stripes.ts';
-import { numberShares, numberSize, yarnColumns } from './lay-tables.ts';
+import { numberShares, numberSize, stripeAt, stripeMm, yarnColumns } from './lay-tables.ts';
 
 const serif = css`serif`;
 const sans = css`sans-serif`;

@@ -8,8 +8,8 @@ import type { Point } from '../geometry/shape.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
 import { css, type Drawing, element, lineFrom, palette, placed, standalone, textAt } from '../svg/element.ts';
 import { escapeMarkdown, escapeXml, plainText } from '../text.ts';
+import type { SheetOptions } from './block.ts';
 import { type Laid, paragraph, sizeFor, stack } from './laid.ts';
-import type { SheetOptions } from './options.ts';
 
 export interface TagOptions extends SheetOptions {
   /** As the maker gave them; null leaves a line. */

@@ -25,6 +25,8 @@ export const palette = {
   rule: '#8f887c',
   pale: '#efece6',
   paper: '#ffffff',
+  /** The thread that is sewn with, in every picture of it. */
+  thread: '#b3204d',
 } as const;
 
 /** Marks a style, which is not for the maker to read. */

@@ -6,8 +6,8 @@ import { opposite } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { inkOn, mixColours } from '../../shared/colour.ts';
 import { bagOf } from '../geometry/bag.ts';
+import { bandPoint, drawnFolded, unroll } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
-import { bandPoint, drawnFolded, unroll } from '../geometry/unrolled.ts';
 import { element, lineFrom, pair, pointList, strokePath } from './element.ts';
 
 export const colours = ({ brief }: Plan): ReadonlyMap<string, string> =>

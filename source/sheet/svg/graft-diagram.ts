@@ -11,7 +11,6 @@ import { between, type Point, type Polygon } from '../geometry/shape.ts';
 import { type Drawing, pair, palette, strokePath } from './element.ts';
 import { arrow, disc, drawingOf, type Mark, marked, within, written } from './mark.ts';
 
-const threadColour = '#b3204d';
 const loopColour = '#8f887c';
 const pitch = 18.4;
 const [threadMm, loopMm] = [1.6, 2.1];
@@ -90,7 +89,7 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
   const piece = (strand: Strand, place: 'behind' | 'over'): string =>
     (place === 'over' ? edgeOf(strand, flip) : '') +
     strokePath(drawn(strand.d), {
-      stroke: threadColour,
+      stroke: palette.thread,
       'stroke-width': threadMm,
       'stroke-linecap': 'round',
       class: `thread ${place}`,

@@ -1,10 +1,12 @@
-/** The bottom seam, knit side out: the thread goes under a bar of one side, then of the other; drawn up on the left, loose on the right. */
+/** The bottom seam, knit side out: the thread goes under a bar of one side, then of the other; drawn up on the left, loose on the right. And the seam across a corner. */
+import type { BoxedBottom } from '../../planning/boxed.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
-import { type Drawing, pair, palette, strokePath } from './element.ts';
-import { arrow, drawingOf, marked, within, written } from './mark.ts';
+import type { Words } from '../../wording/words.ts';
+import type { Point } from '../geometry/shape.ts';
+import { type Drawing, element, pair, palette, pointList, strokePath } from './element.ts';
+import { arrow, drawingOf, marked, measure, within, written } from './mark.ts';
 
 const [widthMm, middle, step, bars, deepMm] = [60, 9.2, 10, 5, 9] as const;
-const threadColour = '#b3204d';
 
 /** How far each edge stands from the middle. */
 const gapAt = (x: number): number => Math.max(0.3, Math.min(3, (x - 15) / 6));
@@ -65,7 +67,7 @@ export function seamDiagram(words: SheetWords): Drawing {
       ]),
       within(
         strokePath(threadPath(), {
-          stroke: threadColour,
+          stroke: palette.thread,
           'stroke-width': 1,
           'stroke-linejoin': 'round',
           class: 'thread',
@@ -77,5 +79,51 @@ export function seamDiagram(words: SheetWords): Drawing {
       written([1.6, middle + deepMm - 0.8], words.back, { size }),
     ],
     { cloth: 'knit', text: words.knitSide },
+  );
+}
+
+/** Half of the seam across, and how far the folded sides go on below it. */
+const [half, below] = [16, 7] as const;
+
+/**
+ * A corner of a boxed bottom laid flat, to scale with its own sizes: the bottom seam on the side's fold, and the seam across it.
+ * Both layers end in folds at 45° to the bottom seam, so that the seam lies as far from the tip as it reaches to each side.
+ */
+export function cornerDiagram({ cornerSeamCm, fromTipCm }: BoxedBottom, { sheet, amounts }: Words): Drawing {
+  const foot = half + below;
+  const cloth: readonly Point[] = [
+    [0, 0],
+    [foot, foot],
+    [-foot, foot],
+  ];
+  const [left, right]: readonly [Point, Point] = [
+    [-half, half],
+    [half, half],
+  ];
+  return drawingOf(
+    sheet.shows.corner,
+    [
+      marked(
+        element('polygon', {
+          points: pointList(cloth),
+          fill: palette.pale,
+          stroke: palette.rule,
+          'stroke-width': 0.3,
+        }),
+        cloth,
+      ),
+      within(strokePath(`M0 0L${pair([0, foot])}`, { 'stroke-dasharray': '1.6 0.8', class: 'bottom-seam' })),
+      within(
+        strokePath(`M${pair(left)}L${pair(right)}`, {
+          stroke: palette.thread,
+          'stroke-width': 1,
+          class: 'across',
+        }),
+      ),
+      written([1.2, foot - 1.4], sheet.bottomSeam, { size: 2.5 }),
+      ...measure([-half, foot + 2], [half, foot + 2], amounts.length(cornerSeamCm)),
+      ...measure([foot + 2, 0], [foot + 2, half], amounts.length(fromTipCm)),
+    ],
+    { cloth: 'purl', text: sheet.purlSide },
   );
 }

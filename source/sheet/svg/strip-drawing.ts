@@ -1,10 +1,9 @@
 /** The strip as it hangs from the bed, purl side towards the maker, to scale, with its edges named and its ends lettered. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { asDyed } from '../geometry/dyed.ts';
 import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { asDyed, markYarns } from '../yarn-marks.ts';
 import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 import { arrow, disc, drawingOf, type Mark, marked, measure, reachOf, within, written } from './mark.ts';

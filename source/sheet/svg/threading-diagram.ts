@@ -23,9 +23,6 @@ interface Place {
   readonly second: number | null;
 }
 
-/** Of the second cord, where there is one. */
-const secondColour = '#b3204d';
-
 export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: number): Drawing {
   const { made, used } = eyelets;
   const markMm = textWidth(words.graftLine, size) + 2;
@@ -76,7 +73,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
         : [
             written([0, lines * lineMm + 2.8], words.secondCord(eyelets.secondFrom), {
               size,
-              colour: secondColour,
+              colour: palette.thread,
             }),
           ]),
     ],
@@ -128,7 +125,7 @@ function secondStrands(
     const from = stops[i] ?? 0;
     const outside = (before + i) % 2 === 1;
     const style = {
-      stroke: secondColour,
+      stroke: palette.thread,
       ...(outside ? { 'stroke-width': 0.8 } : { 'stroke-width': 0.5, 'stroke-dasharray': '0.9 0.8' }),
       class: `second ${outside ? 'outside' : 'inside'}`,
     };
