@@ -19,7 +19,7 @@ export default defineConfig({
     maxWorkers: 3,
     unstubEnvs: true,
     server: { deps: { inline: [inkFiles] } },
-    setupFiles: ['test/tools/same-bags.ts'],
+    setupFiles: ['test/tools/tries.ts'],
     projects: [
       { extends: true, test: { name: 'timed', include: timed, retry: 2 } },
       // Never tried again: a law that fails for one bag in a thousand is broken. What one file has loaded the next goes on

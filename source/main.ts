@@ -27,7 +27,7 @@ async function main(): Promise<number> {
   );
   failIn(words);
   const asked = read.ok && read.value.kind === 'run' ? read.value : null;
-  if (!asked?.command.saysSettings) await complainOfSettings(settings, words);
+  if (!asked?.command.saysSettings) complainOfSettings(settings, words);
   if (!read.ok) return complain(formatUsageFault(read.fault, words), exitCodes.usage);
   if (asked === null) return printDone(formatUsage(commands, words));
   return asked.command.run({ ...asked, settings, words, program: SLANTWISE_VERSION, commands });

@@ -1,12 +1,10 @@
 /** What is seen at the bench, asked for and answered in German. The bag is invented; German by common practice, no source. */
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { englishWord } from '../../test/contract/english-word.ts';
 import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { jobOf } from '../../test/fixtures/plan-of.ts';
+import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { slipsOfAllKinds } from '../../test/fixtures/slips-of-all-kinds.ts';
-import { german, speak, spoken } from '../../test/fixtures/spoken.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { englishWord, german, speak, spoken } from '../../test/fixtures/spoken.ts';
 import { facts } from '../session/locate/seen.ts';
 import { ripBack } from '../session/rip-back/rip-back.ts';
 import { startSession } from '../session/session.ts';

@@ -1,7 +1,4 @@
-/** A recording in words: what the player and a plain replay say of each event. */
-
-import type { Entry } from '../journal/entry.ts';
-import { isCommand } from '../journal/notation.ts';
+import { type Entry, isCommand } from '../journal/notation.ts';
 import type { Frame, Recording } from '../journal/recording.ts';
 import type { Session } from '../session/session.ts';
 import { formatDuration } from '../wording/logs.ts';

@@ -1,7 +1,7 @@
 /** Planning on from the middle of the work, as it is typed. The bag is invented; sums that are not the program's are by hand. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { workJson } from '../cli/work-json.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import type { Command } from '../session/command.ts';

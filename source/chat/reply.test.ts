@@ -1,7 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, type MemoryBench, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { briefOf, planOf } from '../../test/fixtures/plan-of.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { briefOf, planOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { briefLike } from '../journal/like.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import { notesLike } from '../wording/logs.ts';

@@ -15,9 +15,9 @@ import {
 import { answer, type Said } from '../chat/transcript.ts';
 import { writeBriefFile, writeBriefIn } from '../files/brief-file.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
-import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/drafts.ts';
 import { listLogs } from '../files/log-list.ts';
 import { saveSetting } from '../files/settings-file.ts';
+import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/write-whole.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import { runPlainQuestions } from '../screen/questions/plain-questions.ts';
 import {

@@ -1,4 +1,5 @@
 /** All that a bench wants done, and how: the log, the settings, files, bell and voice. */
+
 import { answer } from '../chat/transcript.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
@@ -6,20 +7,26 @@ import { bagToOpen } from '../files/find-bag.ts';
 import { folderFault, listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
+import { type MatchWish, matchBrief, nextName } from '../journal/match.ts';
 import { recordOf } from '../journal/record.ts';
+import type { BriefFile } from '../planning/brief.ts';
+import type { BriefFault, PlanFault } from '../planning/fault.ts';
+import { readBrief } from '../planning/parse-brief.ts';
+import type { Plan } from '../planning/plan.ts';
+import { planBag } from '../planning/plan-bag.ts';
 import type { Announce } from '../screen/bench/announce.ts';
-import type { BenchMessage, BenchStore, ShelfWish } from '../screen/bench/bench-state.ts';
+import type { Another, BenchMessage, BenchStore, ShelfWish } from '../screen/bench/bench-state.ts';
 import type { BenchEffects } from '../screen/bench/bench-store.ts';
 import type { BeforeShown } from '../screen/parts/before-shown.ts';
-import { type Result, succeed } from '../shared/result.ts';
+import { fail, type Result, succeed } from '../shared/result.ts';
 import { sayBagEnd } from '../wording/bag-end.ts';
+import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
-import { sayBags, sayState } from '../wording/logs.ts';
+import { notesLike, sayBags, sayState } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import { discardNamed, restore } from './bags-in-hand.ts';
-import { planAnother } from './match-bag.ts';
 import { workIsKeptIn } from './outcome.ts';
-import { ownPace } from './own-bags.ts';
+import { ownPace, withLearned } from './own-bags.ts';
 import { nextOfParty, planParty, tellParty } from './own-party.ts';
 import { forgetOnShelf, keepOnShelf, tellShelf } from './own-shelf.ts';
 import { openRecording } from './read-input.ts';
@@ -154,3 +161,40 @@ export function keepSaving(log: SessionLog, { send, get }: Pick<BenchStore, 'sen
   timer.unref();
   return () => clearInterval(timer);
 }
+
+/** A bag to match the one that is open, ready to be begun; or why none can be made, in a sentence. */
+function planAnother(log: SessionLog, wish: MatchWish, words: Words): Result<Another, string> {
+  const matching = matchingBag(log, wish);
+  if (!matching.ok) return fail(words.bagEnd.cannotMatch(formatFault(matching.fault, words)));
+  const { file, plan } = matching.value;
+  const { widthCm, depthCm } = plan.size;
+  return succeed({
+    another: file,
+    notes: notesLike(log.session, words),
+    told: words.bagEnd.another(file.brief.name, log.session.name, wish.is, widthCm, depthCm),
+  });
+}
+
+interface Matching {
+  readonly file: BriefFile;
+  readonly plan: Plan;
+}
+
+function matchingBag(
+  { session, state }: SessionLog,
+  wish: MatchWish,
+): Result<Matching, BriefFault | PlanFault> {
+  const begun = readBrief(state.header.brief);
+  if (!begun.ok) return begun;
+  const file = { json: state.header.brief, brief: begun.value };
+  const isLearned = withLearned({ ...file, brief: { ...begun.value, learned: null } }).brief.learned !== null;
+  const json = matchBrief(file, session, wish, { name: nextName(session.name, takenNames()), isLearned });
+  const brief = readBrief(json);
+  if (!brief.ok) return brief;
+  const matching = withLearned({ json, brief: brief.value });
+  const plan = planBag(matching.brief);
+  return plan.ok ? succeed({ file: matching, plan: plan.value }) : plan;
+}
+
+const takenNames = (): readonly string[] =>
+  listLogs(logFolder()).flatMap(({ tally }) => (tally.ok ? [tally.value.name] : []));

@@ -1,11 +1,10 @@
 /** Finds the bag to work on: the log that is named, the brief that is named, the bag in hand, or the practice bag. */
 import { isDeepStrictEqual } from 'node:util';
-import { logFolder, namedLog } from '../files/data-folders.ts';
+import { logFolder, namedLog, practiceText } from '../files/data-folders.ts';
 import { type FoundLog, findLog, folderFault, newLogPath, readLogFile } from '../files/log-list.ts';
 import { openSessionLog, type SoundPart, saveSoundPart, startSessionLog } from '../files/open-log.ts';
 import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
-import { practiceText } from '../files/shipped.ts';
 import type { FileFault, InUse, JournalFault } from '../journal/fault.ts';
 import { briefLike } from '../journal/like.ts';
 import type { BriefFile } from '../planning/brief.ts';

@@ -80,6 +80,15 @@ export function endByOurFault(error: unknown): never {
   process.exit(exitCodes.ourFault);
 }
 
+/**
+ * Ends the process although a thread of it hangs: nothing but a signal that nobody listens to does that. Some disks hold
+ * even that up until they answer.
+ */
+export function endByForce(): void {
+  process.removeAllListeners('SIGINT');
+  process.kill(process.pid, 'SIGINT');
+}
+
 /** Whether somebody sits there who can be asked. */
 export const isTerminal = (): boolean => process.stdin.isTTY && process.stdout.isTTY;
 

@@ -1,7 +1,7 @@
 /** The party that is on: planned from briefs or from the bag that is open, its tally by the logs, and what comes next of it. */
 import { logFolder, partyPath } from '../files/data-folders.ts';
+import { loadParty, type PartyFault, saveParty } from '../files/kept-files.ts';
 import { type ListedLog, listLogs } from '../files/log-list.ts';
-import { loadParty, type PartyFault, saveParty } from '../files/party-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { nextName } from '../journal/match.ts';
 import type { Tally } from '../journal/read-log.ts';

@@ -1,9 +1,9 @@
 /** The maker's own shelf: what is kept of a bag, what the logs have taken of it since, and the words that print it. */
 import { readYarn } from '../chat/first-run/read-yarn.ts';
 import { logFolder, shelfPath } from '../files/data-folders.ts';
+import { loadShelf, type ShelfFault, saveShelf } from '../files/kept-files.ts';
 import { soundLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
-import { loadShelf, type ShelfFault, saveShelf } from '../files/shelf-file.ts';
 import { type BagUse, shelfNow, takenBy, writeOff } from '../journal/shelf-now.ts';
 import { couldMake } from '../planning/could-make.ts';
 import {

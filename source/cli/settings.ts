@@ -1,9 +1,10 @@
 /** The maker's settings, and the language by them: both before anything is said. */
+
 import { settingsFolder } from '../files/data-folders.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
-import type { Settings } from '../settings/settings.ts';
-import { languageChoices } from '../settings/settings.ts';
+import { languageChoices, type Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import { loadWords, wantedLanguage } from '../wording/language.ts';
 import { englishWords, type Language, type Words, wordsIn } from '../wording/words.ts';
 import { complain } from './outcome.ts';
@@ -27,12 +28,23 @@ export const wordsFor = async ({ language, units }: Settings): Promise<Words> =>
 export const speakIn = (setting: string): Promise<Language> =>
   loadWords(wantedLanguage(setting, process.env));
 
-/** Says on standard error what is wrong with the settings. The words for it are loaded only where something is. */
-export async function complainOfSettings(loaded: LoadedSettings, words: Words): Promise<void> {
-  if (areSound(loaded)) return;
-  const { sayOfSettings } = await import('./say-of-settings.ts');
+/** Says on standard error what is wrong with the settings. */
+export function complainOfSettings(loaded: LoadedSettings, words: Words): void {
   for (const sentence of sayOfSettings(loaded, words)) complain(sentence);
 }
 
-const areSound = ({ settings: { language }, setAsideAs, fault, refused }: LoadedSettings): boolean =>
-  setAsideAs === null && fault === null && refused.length === 0 && languageChoices.includes(language);
+/** What is wrong with the settings, and what is done instead. */
+export function sayOfSettings(
+  { settings, setAsideAs, fault, refused }: LoadedSettings,
+  words: Words,
+): readonly string[] {
+  const { settings: say } = words;
+  return [
+    ...(setAsideAs === null ? [] : [say.setAside(setAsideAs)]),
+    ...(fault ? [formatFileFault(fault, words)] : []),
+    ...(refused.length > 0 ? [say.refused(refused)] : []),
+    ...(languageChoices.includes(settings.language)
+      ? []
+      : [say.noSuchLanguage(settings.language, languageChoices)]),
+  ];
+}

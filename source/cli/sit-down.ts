@@ -2,9 +2,9 @@
 
 import { sayWaits } from '../chat/first-run/say.ts';
 import { ownFolders, settingsFolder } from '../files/data-folders.ts';
-import { clearDrafts } from '../files/drafts.ts';
 import { bagToOpen } from '../files/find-bag.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
+import { clearDrafts } from '../files/write-whole.ts';
 import type { InUse } from '../journal/fault.ts';
 import { createLineSource, type LineSource } from '../screen/parts/line-source.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
@@ -14,8 +14,7 @@ import { discard } from './bags-in-hand.ts';
 import type { Asked } from './command.ts';
 import { openWork, practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, exitCodes, hasScreen } from './outcome.ts';
-import { sayOfSettings } from './say-of-settings.ts';
-import { wordsFor } from './settings.ts';
+import { sayOfSettings, wordsFor } from './settings.ts';
 import { type Onward, workIn } from './work.ts';
 
 export interface SittingOptions extends WorkOptions {

@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { sayPractice } from '../chat/first-run/say.ts';
 import { answer } from '../chat/transcript.ts';
+import { journalWorker } from '../files/data-folders.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Announce, createAnnouncer } from '../screen/bench/announce.ts';
@@ -19,8 +20,7 @@ import { formatWarning } from '../wording/warnings.ts';
 import { type Words, wordsIn } from '../wording/words.ts';
 import { benchEffects, keepSaving, sayTakenOver } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
-import { complain, exitCodes, prepareScreen, print, workIsKeptIn } from './outcome.ts';
-import { endByForce, saveInThread } from './save-in-thread.ts';
+import { complain, endByForce, exitCodes, prepareScreen, print, workIsKeptIn } from './outcome.ts';
 import { speakIn } from './settings.ts';
 
 export interface BenchOptions extends WorkOptions {
@@ -145,4 +145,14 @@ async function guide(
 function endOf(leaving: Leaving): number | Onward {
   if (leaving === 'left') return exitCodes.done;
   return leaving === 'interrupted' ? exitCodes.interrupted : leaving;
+}
+
+/**
+ * Leaves a log's file to another thread. Gives what tells whether a thread hangs in the system. Called once the first
+ * screen stands, which starting a thread would hold up.
+ */
+async function saveInThread(log: SessionLog): Promise<() => boolean> {
+  const { JournalThread, hasStuckThread } = await import('../files/journal-thread.ts');
+  log.saveIn((file) => JournalThread.goOn(file, { script: journalWorker() }));
+  return hasStuckThread;
 }

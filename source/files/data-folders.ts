@@ -1,5 +1,8 @@
-/** Where things are kept: the platform's folders for a program's data and settings, as env-paths and conf have them. */
+/** Where things lie: the platform's folders for a program's data and settings, as env-paths and conf have them, and what comes with it. */
+
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { getAsset, isSea } from 'node:sea';
 import envPaths from 'env-paths';
 
 const folders = () => envPaths('slantwise', { suffix: '' });
@@ -32,3 +35,15 @@ export const namedLog = (
   option: string | undefined,
   environment: Readonly<Record<string, string | undefined>>,
 ): string | null => option || environment.SLANTWISE_LOG || null;
+
+// What comes with the program: files beside it, or parts of the one file that `npm run executable` makes.
+
+/** The practice bag's brief. */
+export const practiceText = (): string =>
+  isSea()
+    ? getAsset('dice-bag.json', 'utf8')
+    : readFileSync(new URL('../demo/dice-bag.json', import.meta.url), 'utf8');
+
+/** What a thread runs that writes logs: where it stands, or its text. */
+export const journalWorker = (): URL | string =>
+  isSea() ? getAsset('journal-worker.js', 'utf8') : new URL('./journal-worker.js', import.meta.url);

@@ -10,9 +10,8 @@ import { beside } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';
 import { type Disk, errorCode, type FileState, systemDisk, writeAll } from './disk.ts';
 import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
-import { HeldBytes } from './held-bytes.ts';
 import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
-import type { HeldLog, LogFile } from './log-file.ts';
+import { HeldBytes, type HeldLog, type LogFile } from './log-file.ts';
 import { writeNumbered, writeWhole } from './write-whole.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */

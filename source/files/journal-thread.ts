@@ -7,10 +7,9 @@ import { MessageChannel, type MessagePort, receiveMessageOnPort, Worker } from '
 import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { systemClock } from './clock.ts';
-import { HeldBytes } from './held-bytes.ts';
 import type { JournalFile } from './journal-file.ts';
 import { lockOf } from './lock.ts';
-import type { LogFile } from './log-file.ts';
+import { HeldBytes, type LogFile } from './log-file.ts';
 import type { Answer, Beginning, Report, Request, ThreadData } from './serve-journal.ts';
 
 /** Longer than any disk takes that works, shorter than a hand waits (a rule of thumb). */

@@ -1,10 +1,31 @@
-import { mkdirSync, utimesSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { press, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
 import { logFolder, namedLog, settingsFolder } from './data-folders.ts';
 import { findLog, listLogs, newLogPath } from './log-list.ts';
 import { openSessionLog } from './open-log.ts';
+
+// Anything may lie among the logs: it stops no start and is told as unreadable.
+it('passes over loops of links, pipes, folders and dead links', () => {
+  const folder = scratchFolder();
+  symlinkSync('loop.jsonl', join(folder, 'loop.jsonl'));
+  symlinkSync('nowhere', join(folder, 'dead.jsonl'));
+  execFileSync('mkfifo', [join(folder, 'pipe.jsonl')]);
+  mkdirSync(join(folder, 'folder.jsonl'));
+  writeFileSync(join(folder, 'brief.jsonl'), '{"name": 1}\n');
+  const listed = listLogs(folder);
+  expect(listed.map(({ path }) => path.slice(folder.length + 1)).toSorted()).toEqual([
+    'brief.jsonl',
+    'dead.jsonl',
+    'folder.jsonl',
+    'loop.jsonl',
+    'pipe.jsonl',
+  ]);
+  expect(listed.filter(({ tally }) => tally.ok)).toEqual([]);
+  expect(findLog(folder, () => true)).toEqual({ found: null, damaged: null });
+});
 
 afterEach(() => vi.unstubAllEnvs());
 

@@ -4,9 +4,8 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { namesIn, open, press, readingOf, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
 import { beside } from './beside.ts';
-import { clearDrafts, draftOf, writeDraftFile } from './drafts.ts';
 import { slugOf } from './log-list.ts';
-import { writeText } from './write-whole.ts';
+import { clearDrafts, draftOf, writeDraftFile, writeText } from './write-whole.ts';
 
 it.each([1, 100, 191, 192, 240, 246, 250, 249, 255])(
   'a log with a name of %i bytes is written, locked and gone on with',

@@ -1,8 +1,8 @@
 /** A session whose every accepted command is on disk before it is answered. What a bench holds while a bag is made. */
 import { basename } from 'node:path';
-import type { Occurrence } from '../journal/entry.ts';
 import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { type LogState, recordEvent } from '../journal/log-state.ts';
+import type { Occurrence } from '../journal/notation.ts';
 import type { ForeignSign } from '../journal/read-log.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';

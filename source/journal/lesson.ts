@@ -4,8 +4,8 @@
  */
 import type { Command, SessionFault } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { Entry, Teaching } from './entry.ts';
 import { beginWith, recordEvent, type Written } from './log-state.ts';
+import type { Entry, Teaching } from './notation.ts';
 import type { Recording } from './recording.ts';
 
 export interface Addition {

@@ -7,11 +7,10 @@ import { isFinished, type Session, startSession } from '../session/session.ts';
 import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { layOutJob } from '../steps/job.ts';
-import type { Entry, LogEvent } from './entry.ts';
 import type { JournalFault, LineFault } from './fault.ts';
 import { figuresOf, headerJson, type LogHeader, readHeader } from './header.ts';
 import { sealLine, unsealLine } from './line.ts';
-import { entryJson, isCommand, readEntry } from './notation.ts';
+import { type Entry, entryJson, isCommand, type LogEvent, readEntry } from './notation.ts';
 
 /** A log up to some line: all that is needed to go on, whatever its length. */
 export interface LogState {

@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../../test/tools/tries.ts';
 import { type Slip, slipKinds } from '../session/mend/slip.ts';
-import type { Entry, LogEvent } from './entry.ts';
-import { entryJson, isCommand, readEntry } from './notation.ts';
+import { type Entry, entryJson, isCommand, type LogEvent, readEntry } from './notation.ts';
 
 const text = fc.string({ unit: 'binary' });
 const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>

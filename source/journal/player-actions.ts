@@ -1,7 +1,7 @@
 import { currentStep } from '../session/session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Phase, Step } from '../steps/step.ts';
-import type { Entry, LogEvent } from './entry.ts';
+import type { Entry, LogEvent } from './notation.ts';
 import { isStop, type Player, sessionAt, showFirst } from './player.ts';
 
 /** What a viewer can do while a recording plays. */

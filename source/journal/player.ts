@@ -1,6 +1,6 @@
 /** Playing a recording: a place on its timeline, moved by time and by the viewer. Nothing here can change the log. */
 import type { Session } from '../session/session.ts';
-import type { Entry, LogEvent } from './entry.ts';
+import type { Entry, LogEvent } from './notation.ts';
 import type { Recording } from './recording.ts';
 
 export interface Player {

@@ -1,10 +1,9 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { Entry } from './entry.ts';
 import type { JournalFault } from './fault.ts';
 import { logFormat } from './header.ts';
 import { statedSum, unsealLine } from './line.ts';
 import { type LogState, openWith, takeLine } from './log-state.ts';
-import { readEntry } from './notation.ts';
+import { type Entry, readEntry } from './notation.ts';
 
 /** How far a log could be read. */
 export interface LogReading {

@@ -7,7 +7,7 @@ import type { Session } from '../session/session.ts';
 import { medianOf } from '../shared/median.ts';
 import { stepAt } from '../steps/job.ts';
 import type { Act, Phase, Step } from '../steps/step.ts';
-import type { Entry } from './entry.ts';
+import type { Entry } from './notation.ts';
 import type { Recording } from './recording.ts';
 
 /** Rests are in `restMs` and nowhere else. */

@@ -1,9 +1,9 @@
 import type { Session } from '../session/session.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import type { Entry } from './entry.ts';
 import type { JournalFault } from './fault.ts';
 import type { LogHeader } from './header.ts';
+import type { Entry } from './notation.ts';
 import { readLog } from './read-log.ts';
 
 /** An entry and the session after it. */

@@ -1,7 +1,6 @@
 /** Tails worked out by hand. Common practice and rules of thumb, no source; the bags are invented. */
 import { describe, expect, it } from 'vitest';
-import { planOf } from '../../test/fixtures/plan-of.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { planOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { closingTailCm, planGraft, planSeam, ravelCordCm } from './tails.ts';
 
 const { brief, gauge } = planOf(stripedBrief(46, 64));

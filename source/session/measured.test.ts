@@ -1,7 +1,7 @@
 /** The first rounds of the cord measured, and what follows from it. Lengths are invented, the sums done by hand. */
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { seenOn, simulate } from '../../test/laws/simulate.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import { allSteps, type Job } from '../steps/job.ts';

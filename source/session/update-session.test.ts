@@ -1,7 +1,6 @@
 /** What the session takes and what it refuses, at the edges of what can be asked. */
 import { describe, expect, it } from 'vitest';
-import { jobOf } from '../../test/fixtures/plan-of.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import type { Command } from './command.ts';
 import { leastPlaces, type Session, startSession } from './session.ts';
 import { updateSession } from './update-session.ts';

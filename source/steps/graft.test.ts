@@ -1,7 +1,6 @@
 /** The steps of the graft, followed by hand after the rule at the head of graft.ts; the bag is invented. */
 import { describe, expect, it } from 'vitest';
-import { jobOf } from '../../test/fixtures/plan-of.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
+import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { allSteps } from './job.ts';
 
 const sides = ['left', 'right'] as const;

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jobOf } from '../../test/fixtures/plan-of.ts';
+import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { briefFile } from '../../test/fixtures/random-brief.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
 import { tries } from '../../test/tools/tries.ts';
 import { stepAt } from './job.ts';
 import { doneBefore } from './landmarks.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { jobOf } from '../../test/fixtures/plan-of.ts';
+import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { slipsOfAllKinds } from '../../test/fixtures/slips-of-all-kinds.ts';
-import { stripedBrief } from '../../test/fixtures/striped-brief.ts';
 import type { Bed } from '../bed/bed.ts';
 import { diagnose } from '../session/diagnose/diagnose.ts';
 import type { Place } from '../session/locate/locate.ts';

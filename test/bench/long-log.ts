@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/log-state.ts';
+import type { LogEvent } from '../../source/journal/notation.ts';
 import { briefOf } from '../fixtures/plan-of.ts';
 
 export const briefPath = 'demo/token-pouch.json';

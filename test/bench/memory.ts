@@ -1,8 +1,7 @@
 /** Memory as the kernel counts it: what was resident at most, and whether it goes on growing. Linux alone tells. */
 import { readFileSync } from 'node:fs';
-import { atMost, type Figure } from './figure.ts';
+import { atMost, type Figure, median } from './figure.ts';
 import { type Presser, pressBare, pressOurs, rowsDrawn } from './presser.ts';
-import { median } from './statistics.ts';
 
 function residentMib(presser: Presser, field: 'VmRSS' | 'VmHWM'): number {
   const status = readFileSync(`/proc/${presser.terminal.pid}/status`, 'utf8');

@@ -1,8 +1,6 @@
-/** From a key to the screen that answers it, the flush to disk included, and how much is written for it. */
-import { atMost, type Figure } from './figure.ts';
+import { atMost, type Figure, median, percentile } from './figure.ts';
 import { longLog } from './long-log.ts';
 import { type Presser, pressBare, pressOurs, rowsDrawn } from './presser.ts';
-import { median, percentile } from './statistics.ts';
 
 const bytesOf = ({ terminal }: Presser): number => Buffer.byteLength(terminal.raw());
 

@@ -2,12 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
 import { measureCore } from './core.ts';
-import { type Figure, formatTable, meets, sayWorse, withFigures } from './figure.ts';
+import { type Figure, formatTable, median, meets, percentile, sayWorse, withFigures } from './figure.ts';
 import { measureInstall } from './install.ts';
 import { measureMemory } from './memory.ts';
 import { measurePress } from './press.ts';
 import { measureStart } from './start.ts';
-import { median, percentile } from './statistics.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 

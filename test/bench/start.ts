@@ -2,9 +2,8 @@
 import { rmSync } from 'node:fs';
 import { openTerminal, type TerminalOptions } from '../terminal/rig/pseudo-terminal.ts';
 import { buildLikeOurs, bundleBare } from './bare-programs.ts';
-import { atMost, type Figure, type Target } from './figure.ts';
+import { atMost, type Figure, median, type Target } from './figure.ts';
 import { briefPath, longLog, makeHome } from './long-log.ts';
-import { median } from './statistics.ts';
 
 /** Rows that the bench draws in a window of 24. */
 const benchRows = '15';

@@ -8,8 +8,7 @@ import type { Phase } from '../../source/steps/step.ts';
 import { sayStep, shoutStep, speakStep } from '../../source/wording/steps.ts';
 import type { Language } from '../../source/wording/words.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
-import { german, speak, spoken } from '../fixtures/spoken.ts';
-import { englishWord } from './english-word.ts';
+import { englishWord, german, speak, spoken } from '../fixtures/spoken.ts';
 
 const jobs = readdirSync('demo')
   .filter((file) => file.endsWith('.json'))

@@ -5,7 +5,7 @@ import { standalone } from '../../source/sheet/svg/element.ts';
 import { heroDrawing } from '../../source/sheet/svg/hero-drawing.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { allNodes, pointsOf, readSvg, withClass } from '../fixtures/read-svg.ts';
-import { demoPlan } from '../fixtures/sheet-briefs.ts';
+import { demoPlan } from '../fixtures/sheets.ts';
 
 const plan = demoPlan('dice-bag');
 const drawn = (theme: 'light' | 'dark'): string => `${standalone(heroDrawing(plan, englishWords, theme))}\n`;

@@ -1,14 +1,11 @@
-/** Reads the program's own text for what it says: templates with the tag `say`, and texts that lack it. */
+/** Reads the program's own text for what it says: texts in which two words stand side by side. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseAst } from 'vitest/node';
 
 export interface Said {
   /** `source/chat/talk.ts:12`. */
   readonly at: string;
-  /** The template as languages look it up. */
   readonly text: string;
-  /** Said within a function, so not before a language is chosen. */
-  readonly inFunction: boolean;
 }
 
 interface Node {
@@ -33,7 +30,6 @@ const isForMachines = (node: Node): boolean =>
 const isText = (value: unknown): boolean => isNode(value) && /^(?:Template)?Literal$/.test(value.type);
 /** Lines to type, at a prompt or for a shell, of a script, or names of its variables. */
 const forShells = /^(?:slantwise |[#.])|^[a-z]+ [A-Z]+(?:\.html)?$|^[A-Z_]+(?:, [A-Z_]+)+$/;
-const functions = new Set(['FunctionDeclaration', 'FunctionExpression', 'ArrowFunctionExpression']);
 
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
@@ -51,27 +47,23 @@ const partsOf = (template: Node): readonly string[] =>
   );
 
 export function readSentences(paths: readonly string[]): readonly Said[] {
-  const unsaid: Said[] = [];
+  const said: Said[] = [];
   for (const path of paths) {
     const source = readFileSync(path, 'utf8');
-    const note = (list: Said[], { start }: Node, text: string, inFunction: boolean) =>
-      list.push({ at: `${path}:${source.slice(0, start).split('\n').length}`, text, inFunction });
-
-    const walk = (node: Node, inFunction: boolean): void => {
+    const walk = (node: Node): void => {
       if (passedBy.has(node.type) || isForMachines(node)) return;
-      const within = inFunction || functions.has(node.type);
-      let passed: readonly unknown[] = [];
       const text = textOf(node);
-      if (text !== null) note(unsaid, node, text, within);
-      if (node.type === 'TaggedTemplateExpression' && /^(?:css|script)$/.test(nameOf(node.tag) ?? ''))
-        passed = [node.quasi];
-      for (const child of Object.values(node).flat())
-        if (isNode(child) && !passed.includes(child)) walk(child, within);
+      if (text !== null) said.push({ at: `${path}:${source.slice(0, node.start).split('\n').length}`, text });
+      const passed = isForBrowsers(node) ? node.quasi : null;
+      for (const child of Object.values(node).flat()) if (isNode(child) && child !== passed) walk(child);
     };
-    walk(parseAst(source, { lang: path.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Node, false);
+    walk(parseAst(source, { lang: path.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Node);
   }
-  return unsaid;
+  return said;
 }
+
+const isForBrowsers = (node: Node): boolean =>
+  node.type === 'TaggedTemplateExpression' && /^(?:css|script)$/.test(nameOf(node.tag) ?? '');
 
 function textOf(node: Node): string | null {
   if (node.type === 'Literal' && typeof node.value === 'string')

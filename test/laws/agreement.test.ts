@@ -22,7 +22,7 @@ import { englishWords, inEnglish, type Language, type Words, wordsIn } from '../
 import { openMemoryBench } from '../fixtures/bench-in-memory.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
-import { optionsFor } from '../fixtures/sheet-options.ts';
+import { optionsFor } from '../fixtures/sheets.ts';
 import { german, speak } from '../fixtures/spoken.ts';
 import { allViews, demoBags, demoJob } from '../fixtures/steps-of-all-kinds.ts';
 import { tries } from '../tools/tries.ts';

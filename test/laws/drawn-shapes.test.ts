@@ -11,7 +11,7 @@ import { stripOf } from '../../source/sheet/geometry/strip.ts';
 import { stepAt } from '../../source/steps/job.ts';
 import { jobOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
-import { demoNames, demoPlan } from '../fixtures/sheet-briefs.ts';
+import { demoNames, demoPlan } from '../fixtures/sheets.ts';
 import { tries } from '../tools/tries.ts';
 
 const overPlans = (check: (plan: Plan) => void, runs = 60): void =>

@@ -9,8 +9,7 @@ import type { How } from '../../source/session/mend/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
-import { jobOf } from '../fixtures/plan-of.ts';
-import { stripedBrief } from '../fixtures/striped-brief.ts';
+import { jobOf, stripedBrief } from '../fixtures/plan-of.ts';
 import { tries } from '../tools/tries.ts';
 
 /** Laws run over many bags, and other tests run beside them. */

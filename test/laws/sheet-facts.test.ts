@@ -14,7 +14,7 @@ import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { allNodes, readSvg } from '../fixtures/read-svg.ts';
-import { optionsFor } from '../fixtures/sheet-options.ts';
+import { optionsFor } from '../fixtures/sheets.ts';
 import { tries } from '../tools/tries.ts';
 
 const say = ({ act }: Step): string => wordsFor(englishWords.steps, act);

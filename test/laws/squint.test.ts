@@ -4,8 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import { colourDifference, labOf, linear, parseColour, type Rgb } from '../../source/shared/colour.ts';
-import { benchOnScreen } from '../fixtures/bench-on-screen.ts';
-import type { Cell } from '../fixtures/drawn-screen.ts';
+import { benchOnScreen, type Cell } from '../fixtures/drawn-screen.ts';
 import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';
 import { allViews, demoJob } from '../fixtures/steps-of-all-kinds.ts';
 

@@ -6,8 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../source/cli/commands.ts';
 import { readLog } from '../../source/journal/read-log.ts';
 import { harmless, harmlessJson } from '../../source/shared/plain-text.ts';
-import { actsIn, hostile, hostileSigns } from '../fixtures/hostile.ts';
-import { lay, type Place } from '../fixtures/hostile-place.ts';
+import { actsIn, hostile, hostileSigns, lay, type Place } from '../fixtures/hostile.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 const typed = [

@@ -27,7 +27,7 @@ import {
   parseColour,
 } from '../../source/shared/colour.ts';
 import { markYarns } from '../../source/sheet/yarn-marks.ts';
-import { diceBagWith, twoColours } from '../fixtures/sheet-briefs.ts';
+import { diceBagWith, twoColours } from '../fixtures/sheets.ts';
 
 /**
  * Table 1 of G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference formula", Color Research and Application

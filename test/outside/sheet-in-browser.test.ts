@@ -23,10 +23,10 @@ import {
   demoPlan,
   diceBagWith,
   hostileNames,
+  optionsFor,
   renameYarn,
   twoColours,
-} from '../fixtures/sheet-briefs.ts';
-import { optionsFor } from '../fixtures/sheet-options.ts';
+} from '../fixtures/sheets.ts';
 import { german } from '../fixtures/spoken.ts';
 import {
   columnPx,

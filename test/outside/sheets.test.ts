@@ -18,10 +18,10 @@ import {
   demoPlan,
   diceBagWith,
   hostileNames,
+  optionsFor,
   renameYarn,
   twoColours,
-} from '../fixtures/sheet-briefs.ts';
-import { optionsFor } from '../fixtures/sheet-options.ts';
+} from '../fixtures/sheets.ts';
 import { german } from '../fixtures/spoken.ts';
 
 const plain = (plan: Plan): SheetOptions => optionsFor(plan);

@@ -4,8 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hostile } from '../fixtures/hostile.ts';
-import { lay } from '../fixtures/hostile-place.ts';
+import { hostile, lay } from '../fixtures/hostile.ts';
 import { openTerminal, type Terminal } from './rig/pseudo-terminal.ts';
 
 let folder = '';

@@ -3,8 +3,8 @@
  * `npm run demo` after a change to the steps of the token pouch, which a log made before would no longer fit.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import type { LogEvent } from '../../source/journal/entry.ts';
 import { beginLog, type LogState, recordEvent } from '../../source/journal/log-state.ts';
+import type { LogEvent } from '../../source/journal/notation.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { briefOf } from '../fixtures/plan-of.ts';

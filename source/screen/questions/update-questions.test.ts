@@ -2,8 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { keyNamed } from '../../../test/fixtures/bench-in-memory.ts';
-import { briefOf } from '../../../test/fixtures/plan-of.ts';
-import { stripedBrief } from '../../../test/fixtures/striped-brief.ts';
+import { briefOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
 import type { QuestionId } from '../../chat/first-run/answers.ts';
 import { beginInterview } from '../../chat/first-run/interview.ts';
 import type { SettingChange } from '../../settings/settings.ts';

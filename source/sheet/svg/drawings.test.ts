@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { planOf } from '../../../test/fixtures/plan-of.ts';
 import { briefFile } from '../../../test/fixtures/random-brief.ts';
 import { allNodes, pointsOf, readSvg, type SvgNode, withClass } from '../../../test/fixtures/read-svg.ts';
-import { demoNames, demoPlan, twoColours } from '../../../test/fixtures/sheet-briefs.ts';
+import { demoNames, demoPlan, twoColours } from '../../../test/fixtures/sheets.ts';
 import { german } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import type { Plan } from '../../planning/plan.ts';

@@ -7,7 +7,7 @@
 import { point, segment } from '@flatten-js/core';
 import { describe, expect, it } from 'vitest';
 import { allNodes, readSvg, type SvgNode, withClass } from '../../../test/fixtures/read-svg.ts';
-import { demoPlan, diceBagWith } from '../../../test/fixtures/sheet-briefs.ts';
+import { demoPlan, diceBagWith } from '../../../test/fixtures/sheets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { allSteps, layOutJob } from '../../steps/job.ts';
 import { englishWords } from '../../wording/words.ts';

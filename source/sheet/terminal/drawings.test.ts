@@ -12,7 +12,7 @@ import {
   hostileNames,
   renameYarn,
   twoColours,
-} from '../../../test/fixtures/sheet-briefs.ts';
+} from '../../../test/fixtures/sheets.ts';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import { slantsOf } from '../../planning/choose-size.ts';
