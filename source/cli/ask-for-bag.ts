@@ -26,7 +26,7 @@ import {
   type QuestionsEnd,
   startQuestions,
 } from '../screen/questions/question-state.ts';
-import { createQuestionStore } from '../screen/questions/question-store.ts';
+import { createQuestionStore } from '../screen/questions/update-questions.ts';
 import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
@@ -94,7 +94,7 @@ const leaves = ({ kind }: QuestionsEnd): boolean => kind === 'left' || kind === 
 async function ask(store: QuestionStore, source: LineSource | null): Promise<QuestionsEnd> {
   if (source !== null) return runPlainQuestions(store, source, print);
   prepareScreen();
-  const { runQuestions } = await import('../screen/questions/run-questions.tsx');
+  const { runQuestions } = await import('../screen/questions/questions-app.tsx');
   return runQuestions(store);
 }
 

@@ -6,11 +6,11 @@ import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';
 import { type Announce, createAnnouncer } from '../screen/bench/announce.ts';
 import { type BenchState, type BenchStore, type Leaving, startBench } from '../screen/bench/bench-state.ts';
-import { createBenchStore } from '../screen/bench/bench-store.ts';
 import { runPlain } from '../screen/bench/run-plain.ts';
 import { createSpeech, type SpeechTrouble } from '../screen/bench/speech.ts';
-import { atOnce, type BeforeShown, createBeforeShown } from '../screen/parts/before-shown.ts';
+import { createBenchStore } from '../screen/bench/update-bench.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
+import { atOnce, type BeforeShown, createBeforeShown } from '../screen/parts/screen-output.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
 import { formatLost, formatTornTail, sayDiskHolds } from '../wording/file-faults.ts';
@@ -136,7 +136,7 @@ async function guide(
     return endOf(await plainly);
   }
   prepareScreen();
-  const { runBench } = await import('../screen/bench/run-bench.tsx');
+  const { runBench } = await import('../screen/bench/bench-app.tsx');
   const bench = runBench(store, beforeShown);
   setImmediate(onShown);
   return endOf(await bench);

@@ -1,7 +1,7 @@
 import { XMLValidator } from 'fast-xml-parser';
 import { expect, it } from 'vitest';
-import { benchRows } from '../../source/screen/bench/bench-rows.ts';
-import { brushFor } from '../../source/screen/bench/row.ts';
+import { benchRows } from '../../source/screen/bench/rows/bench-rows.ts';
+import { brushFor } from '../../source/screen/bench/rows/row.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { allViews, demoJob } from '../fixtures/steps-of-all-kinds.ts';
 import { linesAsSvg } from '../tools/lines-as-svg.ts';

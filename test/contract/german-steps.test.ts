@@ -1,7 +1,7 @@
 /** Every instruction of the demo bags, as it is shown and as it is spoken, in each language. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { bigSquares } from '../../source/screen/bench/big-letters.ts';
+import { bigSquares } from '../../source/screen/bench/rows/band-letters.ts';
 import { imperial } from '../../source/shared/units.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
 import type { Phase } from '../../source/steps/step.ts';

@@ -8,7 +8,7 @@ import { workJson } from '../../source/cli/work-json.ts';
 import { edgesOfRow } from '../../source/planning/hangings.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { closingTailCm } from '../../source/planning/tails.ts';
-import { bandText } from '../../source/screen/bench/band-text.ts';
+import { bandText } from '../../source/screen/bench/rows/band-text.ts';
 import { colourBands, looksAfter } from '../../source/session/locate/looks-of.ts';
 import { startSession } from '../../source/session/session.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';

@@ -8,7 +8,7 @@ import { wcagContrast } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seenBy, visionTypes } from '../../source/planning/shades.ts';
-import { brushFor } from '../../source/screen/bench/row.ts';
+import { brushFor } from '../../source/screen/bench/rows/row.ts';
 import { colourDifference, labOf, linear, parseColour } from '../../source/shared/colour.ts';
 import { formatLine } from '../../source/sheet/terminal/ansi.ts';
 import { filled } from '../../source/sheet/terminal/on-yarn.ts';

@@ -10,7 +10,7 @@ import type { Step } from '../../steps/step.ts';
 import { shoutStep, speakStep } from '../../wording/steps.ts';
 import { englishWords, inEnglish, wordsIn } from '../../wording/words.ts';
 import { createAnnouncer } from './announce.ts';
-import { bigSquares } from './big-letters.ts';
+import { bigSquares } from './rows/band-letters.ts';
 
 const pouch = readFileSync('demo/token-pouch.json', 'utf8');
 const briefs: readonly (readonly [name: string, brief: unknown])[] = [

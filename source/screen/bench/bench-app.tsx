@@ -5,15 +5,16 @@ import { benchView } from '../../chat/view.ts';
 import { usualPace } from '../../journal/pace.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { Words } from '../../wording/words.ts';
+import { holdScreen } from '../parts/hold-screen.ts';
 import { PromptRows } from '../parts/prompt-field.tsx';
 import { Wrapped, wrappedRows } from '../parts/rows.tsx';
 import { TranscriptLine, transcriptLineRows } from '../parts/transcript-line.tsx';
-import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
+import { BigEnough, useShownFrom, useWindowSize } from '../parts/window-size.tsx';
 import { Bench } from './bench.tsx';
-import type { BenchStore } from './bench-state.ts';
-import { belowBench, benchRoom, highestBench } from './lay-out.ts';
+import type { BenchState, BenchStore, Leaving } from './bench-state.ts';
 import { passesCounted } from './press-switch.ts';
 import { pagesOf } from './reading.ts';
+import { belowBench, benchRoom, highestBench } from './rows/lay-out.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
 const PictureView = lazy(() => import('./picture-view.tsx'));
@@ -95,3 +96,36 @@ function placeholder(finished: boolean, columns: number, ascii: boolean, { bench
   if (columns < 70) return say.keysShort;
   return ascii ? say.keysAscii : say.keys;
 }
+
+/** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */
+export async function runBench(store: BenchStore, beforeShown: () => void): Promise<Leaving> {
+  const measure = (): void =>
+    store.send({ is: 'window', columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 });
+  measure();
+  process.stdout.on('resize', measure);
+  try {
+    return await guide(store, beforeShown);
+  } finally {
+    process.stdout.off('resize', measure);
+  }
+}
+
+const guide = (store: BenchStore, beforeShown: () => void): Promise<Leaving> =>
+  holdScreen<Leaving, BenchState>({
+    store,
+    beforeShown,
+    screen: (
+      <BigEnough tooSmall={(...size) => store.get().words.bench.tooSmall(...size)}>
+        <BenchApp store={store} />
+      </BigEnough>
+    ),
+    interrupted: 'interrupted',
+    wantsKinds,
+  });
+
+/**
+ * Only a foot switch needs to know how long it is held, and media keys and chords arrive only when they are asked for:
+ * terminals of those who have no switch are left as they are.
+ */
+const wantsKinds = ({ assigning, settings }: BenchState): boolean =>
+  assigning !== null || Object.keys(settings.pedals).length > 0;

@@ -12,8 +12,7 @@ import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, Settings, Warning } from '../../settings/settings.ts';
 import type { Language, Words } from '../../wording/words.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
-import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
-import type { Store } from '../parts/store.ts';
+import type { ScreenMessage, ScreenState, Store } from '../parts/store.ts';
 import type { Reading, Window } from './reading.ts';
 import { type Switches, startSwitches } from './switches.ts';
 

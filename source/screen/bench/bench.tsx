@@ -1,14 +1,19 @@
 import { Box } from 'ink';
 import { lazy, Suspense, useMemo } from 'react';
 import type { BenchView } from '../../chat/view.ts';
+import type { drawStrip } from '../../sheet/terminal/draw-strip.ts';
 import type { Words } from '../../wording/words.ts';
-import { colourDepth, Rows } from '../parts/rows.tsx';
-import { Text } from '../parts/text.tsx';
-import { benchRows } from './bench-rows.ts';
-import { brushFor } from './row.ts';
+import { colourDepth, FinishedRows, Rows, Text } from '../parts/rows.tsx';
+import { benchRows } from './rows/bench-rows.ts';
+import { type Brush, brushFor } from './rows/row.ts';
 
 /** Drawings are not wanted at the start. */
-const SideStrip = lazy(() => import('./side-strip.tsx'));
+const SideStrip = lazy(async () => {
+  const { drawStrip } = await import('../../sheet/terminal/draw-strip.ts');
+  return { default: (props: StripProps) => <Strip {...props} draw={drawStrip} /> };
+});
+
+type DrawStrip = typeof drawStrip;
 
 interface Props {
   readonly view: BenchView;
@@ -43,4 +48,23 @@ export function Bench({ view, columns, room, large = false, ascii = false, words
       </Box>
     </Box>
   );
+}
+
+interface StripProps {
+  readonly view: BenchView;
+  readonly size: { readonly columns: number; readonly rows: number };
+  readonly brush: Brush;
+  readonly words: Words;
+}
+
+/** The strip as it grows, at the right of a wide window; drawn again when a row is done, not at every step. */
+function Strip({ view, size, brush, words, draw }: StripProps & { readonly draw: DrawStrip }) {
+  const { plan } = view;
+  const { columns, rows } = size;
+  const rowsDone = view.finished ? plan.rows : view.rows.at;
+  const lines = useMemo(() => {
+    const { depth: colour, ascii } = brush;
+    return draw(plan, { columns, rows, colour, glyphs: ascii ? 'ascii' : 'unicode', rowsDone }, words);
+  }, [plan, columns, rows, brush, rowsDone, words, draw]);
+  return <FinishedRows rows={['', ...lines]} />;
 }

@@ -2,15 +2,15 @@ import { Box } from 'ink';
 import type { Picture } from '../../chat/grammar/intent.ts';
 import type { BenchView } from '../../chat/view.ts';
 import { chip } from '../../sheet/terminal/on-yarn.ts';
-import type { DrawOptions } from '../../sheet/terminal/options.ts';
+import type { DrawOptions } from '../../sheet/terminal/picture.ts';
 import { plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';
 import { colourDepth, FinishedRows, Rows } from '../parts/rows.tsx';
-import { bandRows } from './band.ts';
-import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
 import { drawPicture } from './pictures.ts';
-import { type Brush, brushFor, endingAt, rowOf, widthOf } from './row.ts';
-import { countOf } from './ruler.ts';
+import { bandRows } from './rows/band.ts';
+import { instructionOf, rowsNeeded, wordRows } from './rows/instruction.ts';
+import { type Brush, brushFor, endingAt, rowOf, widthOf } from './rows/row.ts';
+import { countOf } from './rows/ruler.ts';
 
 interface Props {
   readonly picture: Picture;

@@ -7,7 +7,7 @@ import { drawBed } from '../../sheet/terminal/draw-bed.ts';
 import { drawCord, drawGraft, drawSeam } from '../../sheet/terminal/draw-by-hand.ts';
 import { drawFold } from '../../sheet/terminal/draw-fold.ts';
 import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
-import type { DrawOptions } from '../../sheet/terminal/options.ts';
+import type { DrawOptions } from '../../sheet/terminal/picture.ts';
 import type { Words } from '../../wording/words.ts';
 
 const painters = {

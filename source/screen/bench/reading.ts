@@ -4,7 +4,7 @@
  */
 import type { Said } from '../../chat/transcript.ts';
 import { wrap } from '../../wording/page.ts';
-import { belowBench, benchRoom, highestBench } from './lay-out.ts';
+import { belowBench, benchRoom, highestBench } from './rows/lay-out.ts';
 
 export interface Window {
   readonly columns: number;

@@ -11,13 +11,16 @@ import { sayRest } from '../../wording/cautions.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
+import { createStore, type Effects } from '../parts/store.ts';
 import { answerInPace, answerLine, askToLeave } from './answer-line.ts';
 import { perform } from './bench-moves.ts';
 import { assign, refuseSwitch, set, speakIn } from './bench-settings.ts';
 import {
   andThen,
+  type BenchEffect,
   type BenchMessage,
   type BenchState,
+  type BenchStore,
   type Leaving,
   only,
   putAway,
@@ -183,3 +186,9 @@ function withoutOldLines(state: BenchState, saidBefore: number): BenchState {
   if (extra < fewestKept) return state;
   return { ...state, lines: state.lines.slice(extra), linesBefore: state.linesBefore + extra };
 }
+
+export type BenchEffects = Effects<BenchState, BenchMessage, BenchEffect>;
+
+/** A bench at work: its state outside React, and the machine that carries out what it wants done. */
+export const createBenchStore = (first: BenchState, effects: BenchEffects): BenchStore =>
+  createStore(first, updateBench, effects);

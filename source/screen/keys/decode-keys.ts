@@ -1,5 +1,5 @@
 import { type InputToken, readToken, shortenRest } from './input-grammar.ts';
-import { type Key, makeKey } from './key.ts';
+import { type Arrival, type Key, makeKey } from './key.ts';
 import { decodeCsi, decodeSs3 } from './sequence-keys.ts';
 import { pasteKey, textKeys, typedKey, withAlt } from './text-keys.ts';
 
@@ -126,5 +126,66 @@ export function createKeyDecoder(): KeyDecoder {
       return keys;
     },
     waitingFor: () => waitingFor(state),
+  };
+}
+
+export type SetTimer = (action: () => void, waitMs: number) => () => void;
+export type WaitsMs = Readonly<Record<Exclude<Waiting, 'nothing'>, number>>;
+type TimedDecoder = {
+  readonly feed: (chunk: string, came: Arrival) => void;
+  readonly stop: () => void;
+};
+
+// Timers are served before input that is already there: look at the input once more before giving up.
+export const patientTimer: SetTimer = (action, waitMs) => {
+  let look: NodeJS.Immediate | undefined;
+  const timer = setTimeout(() => {
+    look = setImmediate(action);
+  }, waitMs);
+  return () => {
+    clearTimeout(timer);
+    clearImmediate(look);
+  };
+};
+
+/**
+ * The key decoder with a clock: gives up waiting after `waitsMs`. Each key comes with the time its input
+ * arrived, a lone Escape with that of the Escape.
+ */
+export function createTimedDecoder(
+  onKey: (key: Key, came: Arrival) => void,
+  waitsMs: WaitsMs,
+  setTimer: SetTimer,
+): TimedDecoder {
+  const decoder = createKeyDecoder();
+  let waiting: Waiting = 'nothing';
+  let cancelTimer = (): void => {};
+  let isStopped = false;
+
+  const deliver = (keys: readonly Key[], came: Arrival): void => {
+    for (const key of keys) if (!isStopped) onKey(key, came);
+  };
+  const giveUp = (came: Arrival) => (): void => {
+    waiting = 'nothing';
+    deliver(decoder.flush(), came);
+  };
+  const keepTime = (came: Arrival): void => {
+    const before = waiting;
+    waiting = decoder.waitingFor();
+    // Typing on does not keep a broken sequence alive.
+    if (waiting === 'sequence' && before === 'sequence') return;
+    cancelTimer();
+    cancelTimer = waiting === 'nothing' ? () => {} : setTimer(giveUp(came), waitsMs[waiting]);
+  };
+  return {
+    feed(chunk, came) {
+      const keys = decoder.push(chunk);
+      keepTime(came);
+      deliver(keys, came);
+    },
+    stop() {
+      isStopped = true;
+      cancelTimer();
+    },
   };
 }

@@ -3,8 +3,9 @@
  * for a processor, a switch bounces unseen, and what it sent comes to hand when a second press would. So the input is
  * looked at again and again for a while after each read.
  */
+
+import type { SetTimer } from './decode-keys.ts';
 import type { Arrival } from './key.ts';
-import type { SetTimer } from './timed-decoder.ts';
 
 /** Runs the action when all input that is there has been read: an immediate alone comes before the next look at it. */
 export const afterLookAtInput = (action: () => void): void => {

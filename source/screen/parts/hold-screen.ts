@@ -2,15 +2,27 @@
  * The one place where a screen meets the terminal: keys become messages, the window's size and the ending signals are
  * looked after. Ctrl-C, Ctrl-D and Ctrl-Z mean the same on every screen, so they are taken here.
  */
+
+import { EventEmitter } from 'node:events';
 import { render } from 'ink';
 import type { ReactNode } from 'react';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { readKeys } from '../keys/read-keys.ts';
 import { isEmpty } from './prompt.ts';
 import { screenOutput } from './screen-output.ts';
-import type { ScreenMessage, ScreenState } from './screen-state.ts';
-import { silentInput } from './silent-input.ts';
-import type { Store } from './store.ts';
+import type { ScreenMessage, ScreenState, Store } from './store.ts';
+
+/** The input that Ink is given: a terminal on which nobody types, since all keys go to `readKeys`. */
+class SilentInput extends EventEmitter {
+  readonly isTTY = true;
+  readonly read = (): null => null;
+  readonly setEncoding = (): this => this;
+  readonly setRawMode = (): this => this;
+  readonly ref = (): this => this;
+  readonly unref = (): this => this;
+}
+
+export const silentInput = (): NodeJS.ReadStream => new SilentInput() as unknown as NodeJS.ReadStream;
 
 type HeldStore<End, State extends ScreenState<End>> = Pick<
   Store<State, ScreenMessage>,

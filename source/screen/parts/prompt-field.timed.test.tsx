@@ -3,8 +3,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { mountScreen, type Screen } from '../../../test/terminal/rig/in-process.tsx';
 import { createKeyDecoder } from '../keys/decode-keys.ts';
 import { editLine, emptyLine, lineOf, type TypedLine } from '../keys/edit-line.ts';
+import { silentInput } from './hold-screen.ts';
 import { PromptField } from './prompt-field.tsx';
-import { silentInput } from './silent-input.ts';
 
 let screen: Screen | null = null;
 afterEach(() => screen?.unmount());

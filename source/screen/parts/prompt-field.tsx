@@ -13,7 +13,7 @@ import { memo, useLayoutEffect, useState } from 'react';
 import { harmless } from '../../shared/plain-text.ts';
 import type { TypedLine } from '../keys/edit-line.ts';
 import type { Prompt } from './prompt.ts';
-import { Text } from './text.tsx';
+import { Text } from './rows.tsx';
 
 interface Props {
   readonly line: TypedLine;

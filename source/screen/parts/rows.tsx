@@ -1,10 +1,22 @@
-import { Box, type TextProps } from 'ink';
+/** Texts and rows of a screen. What came from outside can be read, and cannot act on the terminal. */
+import { Box, Text as InkText, type TextProps } from 'ink';
 import type { ReactNode } from 'react';
+import { harmless } from '../../shared/plain-text.ts';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
 import { wrap } from '../../wording/page.ts';
 import { standIn } from './finished-rows.ts';
-import { Painted, Text } from './text.tsx';
+
+interface OwnTextProps extends Omit<TextProps, 'children'> {
+  readonly children: string;
+}
+
+export const Text = ({ children, ...style }: OwnTextProps) => (
+  <InkText {...style}>{harmless(children)}</InkText>
+);
+
+/** Rows that `formatLine` has coloured: it lets nothing else through. */
+const Painted = ({ children, ...style }: OwnTextProps) => <InkText {...style}>{children}</InkText>;
 
 /** Rows of cells as they are. Ink's own styles are not used: it knows neither 256 colours as such nor bold without colours. */
 export const Rows = ({ rows, depth }: { readonly rows: readonly Line[]; readonly depth: ColourDepth }) => (
@@ -15,18 +27,18 @@ export const FinishedRows = ({ rows }: { readonly rows: readonly string[] }) => 
   <Painted>{rows.map((row) => (row === '' ? ' ' : standIn(row))).join('\n')}</Painted>
 );
 
-interface Props extends Omit<TextProps, 'children' | 'wrap'> {
+interface WrappedProps extends Omit<TextProps, 'children' | 'wrap'> {
   readonly text: string;
   readonly width: number;
 }
 
 /** A text in rows of whole words. Ink itself would begin a row with the space at which it broke. */
-export const Wrapped = ({ text, width, ...style }: Props) => (
+export const Wrapped = ({ text, width, ...style }: WrappedProps) => (
   <Text {...style}>{wrap(text, width).join('\n')}</Text>
 );
 
 /** The whole text, or where there is no room for it one row. */
-export const Fitting = ({ whole, ...props }: Props & { readonly whole: boolean }) => {
+export const Fitting = ({ whole, ...props }: WrappedProps & { readonly whole: boolean }) => {
   if (whole) return <Wrapped {...props} />;
   const { text, width: _, ...style } = props;
   return (

@@ -4,8 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../../../test/tools/tries.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
-import { createBeforeShown } from './before-shown.ts';
-import { changesFrom, screenOutput } from './screen-output.ts';
+import { changesFrom, createBeforeShown, screenOutput } from './screen-output.ts';
 import { cellsIn, rowChange } from './styled-cells.ts';
 
 const columns = 24;

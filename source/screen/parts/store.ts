@@ -2,6 +2,22 @@
  * A screen outside React: messages go in, states come out. What an update wants done is a value, an effect; all of them
  * are carried out here, in one record. An effect that must be done before anything of it is shown says so by `first`.
  */
+import type { Arrival, Key } from '../keys/key.ts';
+import type { Prompt } from './prompt.ts';
+
+/** What every screen has in its state. */
+export interface ScreenState<End> {
+  readonly prompt: Prompt;
+  /** How it ended; null while it goes on. */
+  readonly end: End | null;
+}
+
+/** What every screen is told. */
+export type ScreenMessage =
+  | { readonly is: 'key'; readonly key: Key; readonly came: Arrival }
+  /** The maker wants to leave: by Ctrl-D where nothing is typed, or by Ctrl-C. */
+  | { readonly is: 'quit'; readonly how: 'left' | 'interrupted' };
+
 export interface AnyMessage {
   readonly is: string;
 }

@@ -1,7 +1,6 @@
 import { Box } from 'ink';
 import type { Said } from '../../chat/transcript.ts';
-import { Wrapped, wrappedRows } from './rows.tsx';
-import { Text } from './text.tsx';
+import { Text, Wrapped, wrappedRows } from './rows.tsx';
 
 const marks: Readonly<Record<Said['tone'], string>> = {
   typed: '> ',

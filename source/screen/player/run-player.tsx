@@ -1,8 +1,8 @@
 import type { Player } from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
-import { BigEnough } from '../parts/big-enough.tsx';
 import { holdScreen } from '../parts/hold-screen.ts';
 import { createStore, type Store } from '../parts/store.ts';
+import { BigEnough } from '../parts/window-size.tsx';
 import { PlayerApp } from './player-app.tsx';
 import {
   type PlayerEffect,
@@ -10,9 +10,9 @@ import {
   type PlayerMessage,
   type PlayerState,
   startPlayerState,
+  updatePlayerScreen,
   waitOf,
-} from './player-state.ts';
-import { updatePlayerScreen } from './update-player.ts';
+} from './update-player.ts';
 
 /** The viewer's clock: what the player is told of time. */
 export interface PlayerClock {

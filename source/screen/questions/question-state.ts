@@ -6,8 +6,7 @@ import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
 import { noPresses, type PressState } from '../keys/press-filter.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
-import type { ScreenMessage, ScreenState } from '../parts/screen-state.ts';
-import type { Store } from '../parts/store.ts';
+import type { ScreenMessage, ScreenState, Store } from '../parts/store.ts';
 
 /** A brief that is kept, and what is to be said of it. */
 export interface KeptBrief {

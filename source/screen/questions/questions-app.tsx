@@ -1,12 +1,12 @@
 import { Box, Static } from 'ink';
 import { lazy, Suspense, useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
+import { holdScreen } from '../parts/hold-screen.ts';
 import { PromptRows } from '../parts/prompt-field.tsx';
-import { Fitting, LabelledRow, labelWidth, wrappedRows } from '../parts/rows.tsx';
-import { Text } from '../parts/text.tsx';
+import { Fitting, LabelledRow, labelWidth, Text, wrappedRows } from '../parts/rows.tsx';
 import { TranscriptLine } from '../parts/transcript-line.tsx';
-import { useShownFrom, useWindowSize } from '../parts/use-window-size.ts';
-import type { QuestionStore } from './question-state.ts';
+import { BigEnough, useShownFrom, useWindowSize } from '../parts/window-size.tsx';
+import type { QuestionState, QuestionStore, QuestionsEnd } from './question-state.ts';
 
 /** The picture is not wanted before the first question can be answered. */
 const GrowingBag = lazy(() => import('./growing-bag.tsx'));
@@ -75,3 +75,15 @@ export function QuestionsApp({ store }: Props) {
     </>
   );
 }
+
+/** Asks in the terminal until the questions end. Rejects when drawing fails. */
+export const runQuestions = (store: QuestionStore): Promise<QuestionsEnd> =>
+  holdScreen<QuestionsEnd, QuestionState>({
+    store,
+    screen: (
+      <BigEnough tooSmall={store.get().interview.words.bench.tooSmall}>
+        <QuestionsApp store={store} />
+      </BigEnough>
+    ),
+    interrupted: { kind: 'interrupted' },
+  });

@@ -9,7 +9,7 @@ import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
 import { englishWords } from '../../wording/words.ts';
 import { type KeptBrief, startQuestions } from './question-state.ts';
-import { createQuestionStore } from './question-store.ts';
+import { createQuestionStore } from './update-questions.ts';
 
 interface Machine {
   readonly trouble?: string | null;

@@ -5,7 +5,8 @@ import type { Said } from '../../chat/transcript.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, pressTiming } from '../keys/press-filter.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
-import type { QuestionEffect, QuestionMessage, QuestionState } from './question-state.ts';
+import { createStore, type Effects } from '../parts/store.ts';
+import type { QuestionEffect, QuestionMessage, QuestionState, QuestionStore } from './question-state.ts';
 
 type Reaction = readonly [QuestionState, readonly QuestionEffect[]];
 
@@ -82,3 +83,9 @@ function takeLine(state: QuestionState, text: string): Reaction {
 /** What stands above the first question. */
 export const openingLines = (state: QuestionState): QuestionState =>
   withLines(state, planLines(state.interview));
+
+type QuestionEffects = Effects<QuestionState, QuestionMessage, QuestionEffect>;
+
+/** The questions at work: their state outside React, and the machine that keeps what they want kept. */
+export const createQuestionStore = (first: QuestionState, effects: QuestionEffects): QuestionStore =>
+  createStore(openingLines(first), updateQuestions, effects);

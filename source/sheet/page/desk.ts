@@ -8,7 +8,7 @@ import { bagDrawing } from '../svg/bag-drawing.ts';
 import { stripDrawing } from '../svg/strip-drawing.ts';
 import { drawBag } from '../terminal/draw-bag.ts';
 import { drawStrip } from '../terminal/draw-strip.ts';
-import type { DrawOptions } from '../terminal/options.ts';
+import type { DrawOptions } from '../terminal/picture.ts';
 import { formatAngle, inSentence } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
 import { type Block, besideColumns, type Fact, type SheetOptions, type YarnRow } from './block.ts';

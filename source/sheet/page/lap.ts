@@ -9,7 +9,7 @@ import { cornerDiagram, seamDiagram } from '../svg/seam-diagram.ts';
 import { threadingDiagram } from '../svg/threading-diagram.ts';
 import { drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
-import type { DrawOptions } from '../terminal/options.ts';
+import type { DrawOptions } from '../terminal/picture.ts';
 import { type Block, besideColumns, columnMm, type Item, type SheetOptions, twoColumns } from './block.ts';
 import type { Digest } from './digest.ts';
 /** Heights of the three views of the fold, as large as the page can have them. */

@@ -7,7 +7,7 @@ import { bedDrawing } from '../svg/bed-drawing.ts';
 import type { Drawing } from '../svg/element.ts';
 import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
-import type { DrawOptions } from '../terminal/options.ts';
+import type { DrawOptions } from '../terminal/picture.ts';
 import {
   type Block,
   besideColumns,

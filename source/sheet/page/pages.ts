@@ -6,7 +6,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
 import { patchFills } from '../svg/fills.ts';
 import { wrapText } from '../svg/text-width.ts';
-import type { DrawOptions } from '../terminal/options.ts';
+import type { DrawOptions } from '../terminal/picture.ts';
 import { plainText } from '../text.ts';
 import {
   type Block,

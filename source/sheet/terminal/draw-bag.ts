@@ -5,10 +5,8 @@ import { type BagShape, bagOf } from '../geometry/bag.ts';
 import { cutToCells, formatAngle } from '../text.ts';
 import { asDyed, markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
-import { formatPicture, legend, wrapWords } from './caption.ts';
-import { type DrawOptions, pixelsPerCell } from './options.ts';
-import { type Label, type Pixel, paintRaster } from './paint.ts';
-import { blankRaster, fill, type Raster, type View } from './raster.ts';
+import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
+import { blankRaster, fill, type Label, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
 import { describeBag } from './words.ts';
 
 /** The finished bag lying flat, to scale: stripes, cord line with its eyelets, bottom seam, width and depth. */

@@ -3,10 +3,8 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
 import { markYarns } from '../yarn-marks.ts';
-import type { Line } from './ansi.ts';
-import { formatPicture, wrapWords } from './caption.ts';
-import { Cells } from './cells.ts';
-import type { DrawOptions } from './options.ts';
+import { Cells, type Line } from './ansi.ts';
+import { type DrawOptions, formatPicture, wrapWords } from './picture.ts';
 import { describeBed } from './words.ts';
 
 /**

@@ -12,9 +12,8 @@ import type { Words } from '../../wording/words.ts';
 import { cutToCells } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { Line, Span } from './ansi.ts';
-import { formatPicture } from './caption.ts';
 import { firstMovements, graftRows } from './graft-rows.ts';
-import type { Corner, DrawOptions } from './options.ts';
+import { type Corner, type DrawOptions, formatPicture } from './picture.ts';
 import { seamRows } from './seam-rows.ts';
 
 interface Signs {

@@ -4,10 +4,8 @@ import { type Fold, foldOf } from '../geometry/fold.ts';
 import { mapPolygon, type Point } from '../geometry/shape.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
-import { formatPicture, wrapWords } from './caption.ts';
-import { type DrawOptions, pixelsPerCell } from './options.ts';
-import { type Label, paintRaster } from './paint.ts';
-import { blankRaster, fill, type Raster, type View } from './raster.ts';
+import { type DrawOptions, formatPicture, pixelsPerCell, wrapWords } from './picture.ts';
+import { blankRaster, fill, type Label, paintRaster, type Raster, type View } from './raster.ts';
 import { describeFold } from './words.ts';
 
 /**

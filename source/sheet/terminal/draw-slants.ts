@@ -5,10 +5,8 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { markYarns } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
-import { formatPicture } from './caption.ts';
-import { type DrawOptions, pixelsPerCell } from './options.ts';
-import { paintRaster } from './paint.ts';
-import { blankRaster, type Raster } from './raster.ts';
+import { type DrawOptions, formatPicture, pixelsPerCell } from './picture.ts';
+import { blankRaster, paintRaster, type Raster } from './raster.ts';
 
 /** Widest patch, the room between two, and how many pixels high two rows of a stripe are: enough for a slant to be seen. */
 const [widest, apart, stripePixels] = [16, 3, 3] as const;

@@ -4,10 +4,8 @@ import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../
 import { cellsOf, cutToCells } from '../text.ts';
 import { markYarns, type YarnMark } from '../yarn-marks.ts';
 import type { Line } from './ansi.ts';
-import { formatPicture, legend, wrapWords } from './caption.ts';
-import { type DrawOptions, pixelsPerCell } from './options.ts';
-import { type Pixel, paintRaster } from './paint.ts';
-import { blankRaster, fill, hollow, type Raster, type View } from './raster.ts';
+import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
+import { blankRaster, fill, hollow, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
 import { describeStrip } from './words.ts';
 
 /**

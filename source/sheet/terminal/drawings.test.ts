@@ -23,7 +23,7 @@ import { drawCord, drawGraft, drawSeam } from './draw-by-hand.ts';
 import { drawFold } from './draw-fold.ts';
 import { drawSlants } from './draw-slants.ts';
 import { drawStrip } from './draw-strip.ts';
-import type { DrawOptions } from './options.ts';
+import type { DrawOptions } from './picture.ts';
 
 const drawings = { drawStrip, drawBag, drawFold, drawBed } as const;
 const sizes = [

@@ -4,8 +4,7 @@
  * crawled right is the rightmost one.
  */
 import type { Plan } from '../../planning/plan.ts';
-import type { Line, Span } from './ansi.ts';
-import { Cells } from './cells.ts';
+import { Cells, type Line, type Span } from './ansi.ts';
 
 /** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
 export interface GraftMovement {

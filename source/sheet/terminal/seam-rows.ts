@@ -1,9 +1,4 @@
-/**
- * The bottom seam as it lies before the maker, knit side out: the bars of the front above, those of the back below, and the
- * thread going under one of the front, then under one of the back. A bar lies over the thread, so the thread is broken by it.
- */
-import type { Line, Span } from './ansi.ts';
-import { Cells } from './cells.ts';
+import { Cells, type Line, type Span } from './ansi.ts';
 
 /** Counted from 1 on each side; those before them are sewn. */
 export interface BarsAtHand {

@@ -8,7 +8,7 @@ import { bedMapOf, edgesAtRow } from '../geometry/bed-map.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { formatAngle, plainText } from '../text.ts';
 import { markYarns } from '../yarn-marks.ts';
-import type { DrawOptions } from './options.ts';
+import type { DrawOptions } from './picture.ts';
 
 export function describeStrip(plan: Plan, rowsDone: number, words: Words): readonly string[] {
   const { stripes, rows, brief } = plan;

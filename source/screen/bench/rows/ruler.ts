@@ -2,14 +2,13 @@
  * The bag's own stripes as progress: what is knitted full, what is to come half high, a mark at now, numbers beside it. Off
  * the bed, where rows mean nothing any more, it is the thread, and counts loops, bars, rounds or holes.
  */
-import type { Count, Glance } from '../../chat/glance.ts';
-import type { BenchView } from '../../chat/view.ts';
-import type { Plan } from '../../planning/plan.ts';
-import type { Line, Span } from '../../sheet/terminal/ansi.ts';
-import { Cells } from '../../sheet/terminal/cells.ts';
-import { edgeInk, filled } from '../../sheet/terminal/on-yarn.ts';
-import type { YarnMark } from '../../sheet/yarn-marks.ts';
-import type { Words } from '../../wording/words.ts';
+import type { Count, Glance } from '../../../chat/glance.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import type { Plan } from '../../../planning/plan.ts';
+import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
+import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
+import type { YarnMark } from '../../../sheet/yarn-marks.ts';
+import type { Words } from '../../../wording/words.ts';
 import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
 
 const inset = 2;

@@ -2,14 +2,13 @@
  * The band: the one large thing in colour, the yarn that must be in the hands now. On it stands the act in capitals, at
  * the side of the bed where the hands go; the number stands at the other side.
  */
-import type { Side } from '../../bed/bed.ts';
-import type { BenchView } from '../../chat/view.ts';
-import type { Line } from '../../sheet/terminal/ansi.ts';
-import { cellsOf, plainText } from '../../sheet/text.ts';
-import type { Words } from '../../wording/words.ts';
-import { type BandPaint, type Block, letterRows, paintOf } from './band-letters.ts';
+import type { Side } from '../../../bed/bed.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import type { Line } from '../../../sheet/terminal/ansi.ts';
+import { cellsOf, plainText } from '../../../sheet/text.ts';
+import type { Words } from '../../../wording/words.ts';
+import { type BandPaint, type Block, bigHeight, letterRows, paintOf } from './band-letters.ts';
 import { type BandText, bandText } from './band-text.ts';
-import { bigHeight } from './big-letters.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
 interface Size {

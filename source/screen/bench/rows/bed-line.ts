@@ -1,10 +1,9 @@
 /** The bed to scale in one quiet line: its middle, the loops between their named edges, the odd needles, the carriage. */
 
-import type { Side } from '../../bed/bed.ts';
-import { formatNeedle } from '../../bed/needles.ts';
-import type { BenchView } from '../../chat/view.ts';
-import type { Line } from '../../sheet/terminal/ansi.ts';
-import { Cells } from '../../sheet/terminal/cells.ts';
+import type { Side } from '../../../bed/bed.ts';
+import { formatNeedle } from '../../../bed/needles.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import { Cells, type Line } from '../../../sheet/terminal/ansi.ts';
 import { type Brush, rowOf } from './row.ts';
 
 const carriageMark = '[=]';

@@ -1,10 +1,10 @@
 /** The whole bench as rows of cells: each piece drawn where the layout has it. */
-import type { BenchView } from '../../chat/view.ts';
-import type { Line } from '../../sheet/terminal/ansi.ts';
-import { plainText } from '../../sheet/text.ts';
-import { phases } from '../../steps/step.ts';
-import { sayPhase } from '../../wording/steps.ts';
-import type { Words } from '../../wording/words.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import type { Line } from '../../../sheet/terminal/ansi.ts';
+import { plainText } from '../../../sheet/text.ts';
+import { phases } from '../../../steps/step.ts';
+import { sayPhase } from '../../../wording/steps.ts';
+import type { Words } from '../../../wording/words.ts';
 import { bandRows } from './band.ts';
 import { bedLine } from './bed-line.ts';
 import { closeUpRows } from './close-up.ts';

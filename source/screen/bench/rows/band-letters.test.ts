@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bigHeight, bigLetterNames, bigSquares, squareOf } from './big-letters.ts';
+import { bigHeight, bigLetterNames, bigSquares, squareOf } from './band-letters.ts';
 
 const squaresThatDiffer = (one: readonly string[], other: readonly string[]): number => {
   const width = Math.max(one[0]?.length ?? 0, other[0]?.length ?? 0);

@@ -1,5 +1,6 @@
 import { useStdout } from 'ink';
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { Text } from './rows.tsx';
 
 /** Size of the window, and how often it has changed. */
 export interface WindowSize {
@@ -62,4 +63,19 @@ export function useShownFrom(
     shown.current.drawn = lineCount;
   }, [lineCount]);
   return shown.current;
+}
+
+/** Below this nothing can be read: what is drawn would be higher than the window, or cut into letters. */
+const smallest = { columns: 24, rows: 8 } as const;
+
+interface Props {
+  /** Said in place of the screen, as much of it as there is room for. */
+  readonly tooSmall: (columns: number, rows: number) => string;
+  readonly children: ReactNode;
+}
+
+export function BigEnough({ tooSmall, children }: Props) {
+  const { columns, rows } = useWindowSize();
+  if (columns >= smallest.columns && rows >= smallest.rows) return children;
+  return <Text>{tooSmall(smallest.columns, smallest.rows).slice(0, columns)}</Text>;
 }

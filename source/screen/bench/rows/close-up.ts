@@ -2,12 +2,12 @@
  * What the hands are on, under a glass: needles before and after a move under their names, loops with the needle's
  * path, bars, rounds, holes. It stands at the side of the bed where the work is.
  */
-import type { Side } from '../../bed/bed.ts';
-import { formatNeedle } from '../../bed/needles.ts';
-import type { Glance, NeedleLook } from '../../chat/glance.ts';
-import type { BedStrip, BenchView } from '../../chat/view.ts';
-import type { Line, Span } from '../../sheet/terminal/ansi.ts';
-import type { Words } from '../../wording/words.ts';
+import type { Side } from '../../../bed/bed.ts';
+import { formatNeedle } from '../../../bed/needles.ts';
+import type { Glance, NeedleLook } from '../../../chat/glance.ts';
+import type { BedStrip, BenchView } from '../../../chat/view.ts';
+import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
+import type { Words } from '../../../wording/words.ts';
 import { barRows, cornerRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 

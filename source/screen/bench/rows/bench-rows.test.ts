@@ -1,12 +1,17 @@
 /** The bench in windows of all sizes and both languages: words whole, nothing too wide, the band where it always is. */
 
 import { afterEach, describe, expect, it } from 'vitest';
-import { german, speak } from '../../../test/fixtures/spoken.ts';
-import { allViews, demoBags, demoJob, stepsOfAllKinds } from '../../../test/fixtures/steps-of-all-kinds.ts';
-import { metric } from '../../shared/units.ts';
-import type { Span } from '../../sheet/terminal/ansi.ts';
-import { loadWords } from '../../wording/language.ts';
-import { englishWords, wordsIn } from '../../wording/words.ts';
+import { german, speak } from '../../../../test/fixtures/spoken.ts';
+import {
+  allViews,
+  demoBags,
+  demoJob,
+  stepsOfAllKinds,
+} from '../../../../test/fixtures/steps-of-all-kinds.ts';
+import { metric } from '../../../shared/units.ts';
+import type { Span } from '../../../sheet/terminal/ansi.ts';
+import { loadWords } from '../../../wording/language.ts';
+import { englishWords, wordsIn } from '../../../wording/words.ts';
 import { benchRows } from './bench-rows.ts';
 import { instructionOf } from './instruction.ts';
 import { brushFor, widthOf } from './row.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { stepsOfAllKinds } from '../../../test/fixtures/steps-of-all-kinds.ts';
-import { formatNeedle } from '../../bed/needles.ts';
+import { stepsOfAllKinds } from '../../../../test/fixtures/steps-of-all-kinds.ts';
+import { formatNeedle } from '../../../bed/needles.ts';
 import { bedLine } from './bed-line.ts';
 import { brushFor } from './row.ts';
 

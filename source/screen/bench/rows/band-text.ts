@@ -1,9 +1,9 @@
 /** What stands on the band at each act: words in capitals at one side, a count at the other, few big letters. */
-import type { Side } from '../../bed/bed.ts';
-import type { BenchView } from '../../chat/view.ts';
-import { plainText } from '../../sheet/text.ts';
-import { shoutStep } from '../../wording/steps.ts';
-import type { Words } from '../../wording/words.ts';
+import type { Side } from '../../../bed/bed.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import { plainText } from '../../../sheet/text.ts';
+import { shoutStep } from '../../../wording/steps.ts';
+import type { Words } from '../../../wording/words.ts';
 
 export interface BandText {
   /** Where the hands go: the act is written there. */

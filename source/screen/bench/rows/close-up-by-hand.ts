@@ -1,13 +1,13 @@
 /** Close-ups of the work away from the bed: loops of the graft, bars of the seam, rounds of the cord, holes at the mouth. */
-import type { Glance } from '../../chat/glance.ts';
-import type { BenchView } from '../../chat/view.ts';
-import { threadingOrder } from '../../planning/eyelets.ts';
-import type { Plan } from '../../planning/plan.ts';
-import type { Line, Span } from '../../sheet/terminal/ansi.ts';
-import { cornerPicture } from '../../sheet/terminal/draw-by-hand.ts';
-import { graftRows } from '../../sheet/terminal/graft-rows.ts';
-import { seamRows } from '../../sheet/terminal/seam-rows.ts';
-import type { Words } from '../../wording/words.ts';
+import type { Glance } from '../../../chat/glance.ts';
+import type { BenchView } from '../../../chat/view.ts';
+import { threadingOrder } from '../../../planning/eyelets.ts';
+import type { Plan } from '../../../planning/plan.ts';
+import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
+import { cornerPicture } from '../../../sheet/terminal/draw-by-hand.ts';
+import { graftRows } from '../../../sheet/terminal/graft-rows.ts';
+import { seamRows } from '../../../sheet/terminal/seam-rows.ts';
+import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
 type Of<K extends Glance['kind']> = Extract<Glance, { kind: K }>;

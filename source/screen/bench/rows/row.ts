@@ -1,10 +1,10 @@
 /** Rows of styled cells, put together without knowing of a terminal: what is drawn is known, cell by cell, before it is. */
 
-import type { Plan } from '../../planning/plan.ts';
-import type { ColourDepth } from '../../shared/shown-colour.ts';
-import type { Line, Span } from '../../sheet/terminal/ansi.ts';
-import { cellsOf, cutToCells } from '../../sheet/text.ts';
-import { markYarns, type YarnMark } from '../../sheet/yarn-marks.ts';
+import type { Plan } from '../../../planning/plan.ts';
+import type { ColourDepth } from '../../../shared/shown-colour.ts';
+import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
+import { cellsOf, cutToCells } from '../../../sheet/text.ts';
+import { markYarns, type YarnMark } from '../../../sheet/yarn-marks.ts';
 
 /** What there is to draw with. */
 export interface Brush {
