@@ -13,13 +13,14 @@ import {
   sayHere,
   sayHereToo,
   sayMany,
+  sayMend,
   sayNoSlip,
   sayOnly,
   sayPlaces,
   saySides,
+  sayStories,
   sayTake,
 } from '../wording/finding-answer.ts';
-import { sayMend, sayStories } from '../wording/finding-slips.ts';
 import type { Words } from '../wording/words.ts';
 import type { Offer, Reply, Talk } from './talk.ts';
 

@@ -2,7 +2,7 @@ import { exhaustive, isOf } from '../shared/result.ts';
 import type { LandmarkFault } from '../steps/landmarks.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatSeenFault } from '../wording/finding.ts';
-import { sayWhichUnit } from '../wording/finding-replan.ts';
+import { sayWhichUnit } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault } from './grammar/intent.ts';
 import type { ReplyFault } from './reply.ts';

@@ -19,7 +19,7 @@ import { updateSession } from '../session/update-session.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch, type Units } from '../shared/units.ts';
 import type { Job } from '../steps/job.ts';
-import { formatReplanChoices } from '../wording/finding-replan.ts';
+import { formatReplanChoices } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
 import type { Amount, ChatFault, ReplanWish } from './grammar/intent.ts';
 import { spellYarn, weighCommand } from './grammar/parse-measured.ts';

@@ -19,10 +19,10 @@ import type { Another, BenchMessage, BenchStore, ShelfWish } from '../screen/ben
 import type { BenchEffects } from '../screen/bench/update-bench.ts';
 import type { BeforeShown } from '../screen/parts/screen-output.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { sayBagEnd } from '../wording/bag-end.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
 import { notesLike, sayBags, sayState } from '../wording/logs.ts';
+import { sayBagEnd } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { discardNamed, restore } from './bags-in-hand.ts';
 import { workIsKeptIn } from './outcome.ts';

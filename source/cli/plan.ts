@@ -4,7 +4,7 @@ import type { BagFromYarn } from '../planning/from-yarn.ts';
 import { orderParty, partyKit, sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { allSteps, layOutJob } from '../steps/job.ts';
-import { formatParty, partySeconds } from '../wording/party-page.ts';
+import { formatParty, partySeconds } from '../wording/party.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
 import { sayPhase, sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';

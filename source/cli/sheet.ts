@@ -11,7 +11,7 @@ import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import { type TagOptions, tagHtml, tagMarkdown, tagSvg } from '../sheet/page/tag.ts';
 import { cautionOf } from '../wording/cautions.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
-import { formatParty } from '../wording/party-page.ts';
+import { formatParty } from '../wording/party.ts';
 import { formatWarning } from '../wording/warnings.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';

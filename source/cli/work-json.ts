@@ -14,9 +14,8 @@ import { bedNow, currentStep, isFinished } from '../session/session.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
 import { rowAt } from '../steps/job.ts';
 import { formatLook, formatRipBack } from '../wording/finding.ts';
-import { sayAsked } from '../wording/finding-answer.ts';
-import { formatReplanChoice } from '../wording/finding-replan.ts';
-import { sayShows, sayWholeMend } from '../wording/finding-slips.ts';
+import { sayAsked, sayShows, sayWholeMend } from '../wording/finding-answer.ts';
+import { formatReplanChoice } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
 
 type Json = Readonly<Record<string, unknown>>;

@@ -7,8 +7,8 @@ import { isOf } from '../shared/result.ts';
 import { formatBriefFault } from './brief-faults.ts';
 import { sayBedFault } from './faults.en.ts';
 import { formatRipBackFault } from './finding.ts';
-import { formatReplanFault } from './finding-replan.ts';
 import { formatCordFault, formatMeasuredFault, formatWeighFault } from './measured.ts';
+import { formatReplanFault } from './replan.ts';
 import { quote } from './values.ts';
 import type { Words } from './words.ts';
 

@@ -1,7 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
 import { theYarn, yarnName } from './forms.en.ts';
+import { counted } from './plurals.en.ts';
 
 /** Trade practice: with loops in work a carriage knits, or drops them; so it slips across. */
 const acrossTo = (side: Side): string =>

@@ -21,8 +21,8 @@ import {
   formatRipBackFault,
   formatSeenFault,
 } from './finding.ts';
-import { formatReplanChoices, formatReplanFault } from './finding-replan.ts';
-import { sayStories, sayWholeMend } from './finding-slips.ts';
+import { sayStories, sayWholeMend } from './finding-answer.ts';
+import { formatReplanChoices, formatReplanFault } from './replan.ts';
 import { englishWords } from './words.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */

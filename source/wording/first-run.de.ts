@@ -1,8 +1,8 @@
 import type { UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import type { FirstRunWords } from './first-run.en.ts';
 import { quoted } from './forms.de.ts';
+import { counted } from './plurals.de.ts';
 
 const things: Readonly<Record<UsualThing, string>> = {
   cards: 'ein Kartenspiel in der Schachtel',

@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import { sideWord, stateWord } from './forms.de.ts';
 import type { PageWords } from './page.en.ts';
+import { counted } from './plurals.de.ts';
 
 export const page = ({
   decimal,

@@ -4,7 +4,7 @@ import type { RelaxedState } from '../planning/brief.ts';
 import type { ColourBand, ColourRun } from '../planning/colour-run.ts';
 import type { Lining } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const page = ({
   decimal,

@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import { atEnd, sideWord, timesWord } from './forms.de.ts';
 import type { PicturesWords } from './pictures.en.ts';
+import { counted } from './plurals.de.ts';
 
 export const pictures = ({ length }: Amounts): PicturesWords => ({
   sizeBelowCord: (width, depthBelowCordCm, angle) =>

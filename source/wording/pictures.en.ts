@@ -1,7 +1,7 @@
 /** Titles, captions and labels of the drawings. */
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const pictures = ({ length }: Amounts) => ({
   sizeBelowCord: (width: string, depthBelowCordCm: number, angle: string) =>

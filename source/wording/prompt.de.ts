@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import { placeWords, sideWord, yarnClassWords, yarnName } from './forms.de.ts';
+import { counted } from './plurals.de.ts';
 import type { PromptWords } from './prompt.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({

@@ -2,8 +2,8 @@
 import type { Side } from '../bed/bed.ts';
 import type { NumberedPlace } from '../steps/landmarks.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
 import { yarnName } from './forms.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts) => ({
   unknownCommand: (word: string, nearest: string) => `There is no command ${word}. Did you mean ${nearest}?`,

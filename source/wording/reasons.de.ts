@@ -1,5 +1,5 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
+import { counted } from './plurals.de.ts';
 import type { ReasonsWords } from './reasons.en.ts';
 
 export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): ReasonsWords => ({

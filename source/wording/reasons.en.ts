@@ -1,7 +1,7 @@
 /** Why it is so: the rule of the craft, its formula, and where both come from. */
 
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) => ({
   swatch: {

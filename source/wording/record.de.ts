@@ -1,7 +1,9 @@
+import { exhaustive } from '../shared/result.ts';
+import type { Phase } from '../steps/step.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import { yarnName } from './forms.de.ts';
-import type { RecordWords } from './record.en.ts';
+import { counted } from './plurals.de.ts';
+import type { BagEndWords, CannotPlay, PlayerWords, RecordWords } from './record.en.ts';
 
 export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
   titles: {
@@ -53,4 +55,90 @@ export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
   logEnds: 'Das Protokoll endet hier; der Beutel ist nicht fertig.',
   backAtBench: (day) => `Wieder an der Maschine, ${day}`,
   placeToPause: 'Zeit für eine Pause',
+});
+
+const andRests = (rests: string | null): string => (rests === null ? '' : `, dazu ${rests} Pausen`);
+
+export const bagEnd = ({ length, list, massNeeded }: Amounts): BagEndWords => ({
+  finished: (name, bench, sittings, rests) =>
+    `${name} ist fertig: ${bench} an der Maschine in ${counted.sitting(sittings)}${andRests(rests)}.`,
+  soFar: (name, bench, sittings, rests) =>
+    `${name} bis jetzt: ${bench} an der Maschine in ${counted.sitting(sittings)}${andRests(rests)}.`,
+  planned: (widthCm, depthCm) => `Geplant: ${length(widthCm)} breit, ${length(depthCm)} tief.`,
+  measureIt: (planned) =>
+    `${planned} Miss ihn genäht und flach gelegt, und tippe measured, Breite und Tiefe: der nächste Beutel lernt daraus.`,
+  weighIt: (open) =>
+    `Nach dem Plan brauchte er ${list(open.map(({ yarn, grams }) => `${massNeeded(grams)} ${yarn}`))}. Wieg, was übrig ist, und tippe zum Beispiel: weigh ${open[0]?.yarn} 22`,
+  next: [
+    'draw bag zeigt ihn wieder, record diese Seite; tag DATEI.html schreibt einen Anhänger.',
+    'another macht einen dazu passenden; another größer, another getauscht oder another in sand und minze ändert ihn.',
+  ],
+  another: (name, before, wish, widthCm, depthCm) => {
+    const how = {
+      same: 'noch einmal derselbe',
+      turned: 'mit vertauschten Farben',
+      yarns: 'in anderen Farben',
+      larger: 'eine Nummer größer, ein Fünftel breiter und tiefer (Faustregel)',
+      smaller: 'eine Nummer kleiner (Faustregel)',
+      size: 'in anderer Größe',
+    }[wish];
+    return `${name}, passend zu ${before}: ${how}, nach dem Plan ${length(widthCm)} breit und ${length(depthCm)} tief.`;
+  },
+  cannotMatch: (why) => `So lässt sich kein Beutel stricken: ${why}`,
+});
+
+const phaseWords: Readonly<Record<Phase, string>> = {
+  'cast-on': 'Anschlag',
+  stripes: 'Streifen',
+  'closing-row': 'Schlussreihe',
+  graft: 'Verbinden',
+  seam: 'Naht',
+  cord: 'Kordel',
+};
+
+const fault = (why: CannotPlay, decimal: Amounts['decimal']): string => {
+  switch (why.code) {
+    case 'player/at-start':
+      return 'Das ist der Anfang des Protokolls.';
+    case 'player/at-end':
+      return 'Das ist das Ende des Protokolls.';
+    case 'player/no-more-marks':
+      return 'Weiter hinten gibt es keine Marke.';
+    case 'player/fastest':
+      return `Schneller als ${decimal(why.speed)}-fach geht es nicht.`;
+    case 'player/slowest':
+      return `Langsamer als ${decimal(why.speed)}-fach geht es nicht.`;
+    case 'player/phase-not-reached':
+      return `Das Protokoll kommt nie zu diesem Teil der Arbeit: ${phaseWords[why.phase]}.`;
+    case 'player/stripe-not-reached':
+      return `Das Protokoll kommt nie zu Streifen ${why.stripe}.`;
+    case 'player/cannot-go-there':
+      return 'Beim Abspielen geht es zu einem Abschnitt oder zu einem Streifen. Zum Beispiel: go graft, oder go stripe 3.';
+    default:
+      return exhaustive(why);
+  }
+};
+
+export const player = ({ decimal }: Amounts): PlayerWords => ({
+  note: 'Notiz',
+  lesson: 'Tipp',
+  play: 'Lauf',
+  fault: (why) => fault(why, decimal),
+  time: (elapsed, total) => `${elapsed} von ${total}`,
+  speed: (times) => `${decimal(times)}x`,
+  state: ({ playing, ended, last }) => {
+    if (playing) return 'läuft';
+    if (ended) return 'zu Ende';
+    if (last?.event.do === 'mark') return `Marke: ${last.event.name}`;
+    return last?.event.do === 'pause' ? 'hält für eine Pause' : 'angehalten';
+  },
+  keys: [
+    'Leertaste: Halt  ← →: Schritt  + -: Tempo  N: nächste Marke  E: Ende  Q: Schluss',
+    'Leertaste Halt  ← → Schritt  + - Tempo  N Marke  E Ende  Q Schluss',
+    'Leertaste, ← →, + -, N, E, Q: Schluss',
+    'Q: Schluss',
+  ],
+  howToLook: (path) => `Zum Zuschauen: slantwise replay ${path}`,
+  onlyLooking: ({ pid, host }) =>
+    `Ein anderes Slantwise (Prozess ${pid}${host === null ? '' : ` auf ${host}`}) hat diesen Beutel offen: hier schaust du nur zu, so weit er gekommen ist. Gibt es keines, kopier das Protokoll und mach in der Kopie weiter: slantwise --log COPY`,
 });

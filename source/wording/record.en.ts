@@ -1,8 +1,12 @@
-/** The record of a bag: what was done, weighed and noted. */
-
+/** What became of a bag: its record, its end, and its log played again. */
+import type { InUse } from '../journal/fault.ts';
+import type { MatchWish } from '../journal/match.ts';
+import type { PlayerView } from '../journal/player.ts';
+import type { PlayerFault } from '../journal/player-actions.ts';
+import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
 import { yarnName } from './forms.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const record = ({ list, mass, massNeeded }: Amounts) => ({
   titles: {
@@ -60,3 +64,95 @@ export const record = ({ list, mass, massNeeded }: Amounts) => ({
 });
 
 export type RecordWords = ReturnType<typeof record>;
+
+/** Why the player stays where it is. A replay can go to fewer places than a maker can, and knows no other words. */
+export type CannotPlay = PlayerFault | { readonly code: 'player/cannot-go-there' };
+
+/** Why the player stands, or that it plays. */
+type Playing = Pick<PlayerView, 'playing' | 'ended' | 'last'>;
+
+const fault = (why: CannotPlay, decimal: Amounts['decimal']): string => {
+  switch (why.code) {
+    case 'player/at-start':
+      return 'This is the beginning of the log.';
+    case 'player/at-end':
+      return 'This is the end of the log.';
+    case 'player/no-more-marks':
+      return 'There is no mark further on.';
+    case 'player/fastest':
+      return `${decimal(why.speed)} times is as fast as it goes.`;
+    case 'player/slowest':
+      return `${decimal(why.speed)} times is as slow as it goes.`;
+    case 'player/phase-not-reached':
+      return `The log never comes to this part of the work: ${why.phase}.`;
+    case 'player/stripe-not-reached':
+      return `The log never comes to stripe ${why.stripe}.`;
+    case 'player/cannot-go-there':
+      return 'A replay goes to a part of the work or to a stripe. For example: go graft, or go stripe 3.';
+    default:
+      return exhaustive(why);
+  }
+};
+
+export const player = ({ decimal }: Amounts) => ({
+  note: 'note',
+  lesson: 'lesson',
+  play: 'play',
+  fault: (why: CannotPlay) => fault(why, decimal),
+  /** Both as a clock shows them. */
+  time: (elapsed: string, total: string) => `${elapsed} of ${total}`,
+  speed: (times: number) => `${decimal(times)}x`,
+  state: ({ playing, ended, last }: Playing): string => {
+    if (playing) return 'playing';
+    if (ended) return 'the end';
+    if (last?.event.do === 'mark') return `mark: ${last.event.name}`;
+    return last?.event.do === 'pause' ? 'a place to pause' : 'paused';
+  },
+  /** From the longest to the shortest. */
+  keys: [
+    'Space: pause  ← →: a step  + -: speed  N: next mark  E: end  Q: leave  go stripe 3',
+    'Space pause  ← → step  + - speed  N next mark  E end  Q leave',
+    'Space, ← →, + -, N mark, E end, Q leave',
+    'Q leaves',
+  ] as readonly string[],
+  /** The bag is open elsewhere, and there is no screen to show it on. */
+  howToLook: (path: string) => `To look: slantwise replay ${path}`,
+  /** The bag is open elsewhere, so this one may look. */
+  onlyLooking: ({ pid, host }: InUse) =>
+    `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
+});
+
+export type PlayerWords = ReturnType<typeof player>;
+
+/** The end of a bag, and another to match. */
+const andRests = (rests: string | null): string => (rests === null ? '' : `, and rests of ${rests}`);
+
+export const bagEnd = ({ length, list, massNeeded }: Amounts) => ({
+  finished: (name: string, bench: string, sittings: number, rests: string | null) =>
+    `${name} is finished: ${bench} at the bench in ${counted.sitting(sittings)}${andRests(rests)}.`,
+  soFar: (name: string, bench: string, sittings: number, rests: string | null) =>
+    `${name} so far: ${bench} at the bench in ${counted.sitting(sittings)}${andRests(rests)}.`,
+  planned: (widthCm: number, depthCm: number) => `Planned: ${length(widthCm)} wide, ${length(depthCm)} deep.`,
+  measureIt: (planned: string) =>
+    `${planned} Measure it sewn and lying flat, and type measured, its width and its depth: the next bag learns from it.`,
+  weighIt: (open: readonly { readonly yarn: string; readonly grams: number }[]) =>
+    `By the plan it took ${list(open.map(({ yarn, grams }) => `${massNeeded(grams)} of ${yarn}`))}. Weigh what is left, and type such as: weigh ${open[0]?.yarn} 22`,
+  next: [
+    'draw bag shows it again, record this page; tag FILE.html writes a gift tag.',
+    'another makes one like it; another larger, another turned or another in sand and mint changes it.',
+  ],
+  another: (name: string, before: string, wish: MatchWish['is'], widthCm: number, depthCm: number) => {
+    const how = {
+      same: 'the same again',
+      turned: 'its colours turned round',
+      yarns: 'in other colours',
+      larger: 'a size up, a fifth wider and deeper (rule of thumb)',
+      smaller: 'a size down (rule of thumb)',
+      size: 'another size',
+    }[wish];
+    return `${name}, to match ${before}: ${how}, ${length(widthCm)} wide and ${length(depthCm)} deep by the plan.`;
+  },
+  cannotMatch: (why: string) => `No such bag can be made: ${why}`,
+});
+
+export type BagEndWords = ReturnType<typeof bagEnd>;

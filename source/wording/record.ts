@@ -1,11 +1,12 @@
-/** The record of a bag: the time it took, what it was made of, and what another one needs. */
+/** The record of a bag: the time it took, what it was made of, and what another one needs; the gist of it once the bag ends. */
 import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
-import type { Session } from '../session/session.ts';
+import { isFinished, type Session } from '../session/session.ts';
+import { usedYarn } from '../session/used-yarn.ts';
 import { forShell } from '../shared/plain-text.ts';
 import { formatDuration } from './logs.ts';
-import { measuredLines, weighedLines } from './measured.ts';
+import { measuredLines, sayMeasured, sayWeighed, weighedLines } from './measured.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
@@ -92,3 +93,41 @@ const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
 
 /** What another one needs besides yarn and bed. */
 export const sayAnother = (path: string, words: Words): string => words.record.another(forShell(path));
+
+/** `record` null where the log cannot be read for its times. What is still to be measured or weighed is asked for. */
+export function sayBagEnd(session: Session, record: BagRecord | null, words: Words): readonly string[] {
+  const { bagEnd: say } = words;
+  return [
+    ...(record ? [sayTime(session, record, words)] : []),
+    ...sizeBeside(session, words),
+    ...yarnsBeside(session, words),
+    ...(isFinished(session) ? say.next : []),
+  ];
+}
+
+function sayTime(session: Session, { benchMs, restMs, sittings }: BagRecord, { bagEnd: say }: Words): string {
+  const bench = formatDuration(benchMs / 1000);
+  const rests = restMs === 0 ? null : formatDuration(restMs / 1000);
+  return isFinished(session)
+    ? say.finished(session.name, bench, sittings, rests)
+    : say.soFar(session.name, bench, sittings, rests);
+}
+
+function sizeBeside(session: Session, words: Words): readonly string[] {
+  const { widthCm, depthCm } = session.job.plan.size;
+  const planned = words.bagEnd.planned(widthCm, depthCm);
+  return session.measured ? [planned, ...sayMeasured(session, words)] : [words.bagEnd.measureIt(planned)];
+}
+
+/** Each yarn that the plan weighs: what it took by the scales, or what it should have taken. */
+function yarnsBeside(session: Session, words: Words): readonly string[] {
+  const weighed = new Set(usedYarn(session).map(({ yarn }) => yarn));
+  const needs = session.job.plan.yarn.filter(({ grams, metres }) => grams !== null && metres > 0);
+  const open = needs.filter(({ yarn }) => !weighed.has(yarn));
+  return [
+    ...needs.filter(({ yarn }) => weighed.has(yarn)).map(({ yarn }) => sayWeighed(session, yarn, words)),
+    ...(open.length === 0
+      ? []
+      : [words.bagEnd.weighIt(open.map(({ yarn, grams }) => ({ yarn, grams: grams ?? 0 })))]),
+  ];
+}

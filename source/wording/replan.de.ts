@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.de.ts';
 import { toTheYarn, yarnName } from './forms.de.ts';
+import { counted } from './plurals.de.ts';
 import type { ReplanWords } from './replan.en.ts';
 
 export const replan = ({ decimal, length, list, massNeeded }: Amounts): ReplanWords => ({

@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
-import { counted } from './counted.en.ts';
 import { theYarn, yarnName } from './forms.en.ts';
+import { counted } from './plurals.en.ts';
 
 export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   asPlannedItCannot: 'As planned it cannot be finished.',

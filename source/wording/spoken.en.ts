@@ -1,4 +1,5 @@
-/** A step in the fewest words that still name the needles: to be heard, with the screen out of sight. */
+/** A step in the fewest words: those that are heard with the screen out of sight, and those that are read from afar. */
+import { unnamedWaste } from '../planning/brief.ts';
 import type { Aside } from '../steps/step.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
@@ -76,4 +77,58 @@ export const spoken = ({ length, lengthNeeded, tail, list }: Amounts): ActWords 
   'sew-cord': () => 'sew the cord together',
   'thread-eyelets': ({ inThrough, outThrough }) => `in through ${inThrough}, out through ${outThrough}`,
   tie: ({ draw }) => (draw === 'only' ? 'tie a bow' : `knot the ends of the ${draw} cord`),
+});
+
+/** One or two words for a glance from afar. */
+export const shouted = (_: Amounts): ActWords => ({
+  'set-needles': () => 'needles',
+  'set-needles-again': () => 'needles',
+  'set-cord-needles': () => 'needles',
+  'cast-on': () => 'cast on',
+  'cast-on-cord': () => 'cast on',
+  'hang-comb': () => 'comb',
+  'comb-off': () => 'comb off',
+  pass: ({ to }) => `knit ${to}`,
+  'closing-pass': ({ to }) => `knit ${to}`,
+  'ravel-pass': ({ to }) => `knit ${to}`,
+  'cord-first-row': ({ to }) => `knit ${to}`,
+  'waste-rows': ({ from, through }) => (from === through ? `waste ${from}` : `waste ${from}-${through}`),
+  'lay-ravel-cord': () => 'ravel row',
+  'trim-ravel-cord': () => 'cut',
+  'pull-ravel-cord': () => 'pull out',
+  increase: ({ side }) => `${side} out`,
+  decrease: ({ side }) => `${side} in`,
+  thread: ({ yarn }) => `to ${yarn}`,
+  'thread-waste': ({ yarn }) => `to ${yarn === unnamedWaste ? 'waste' : yarn}`,
+  'thread-cord': ({ yarn }) => `to ${yarn}`,
+  'graft-start': () => 'graft 1',
+  'graft-pair': ({ down }) => `graft ${down}`,
+  'graft-end': ({ down }) => `graft ${down}`,
+  rounds: ({ through }) => `round ${through}`,
+  'flat-rows': ({ through }) => `row ${through}`,
+  'thread-eyelets': ({ inThrough }) => `hole ${inThrough}`,
+  wash: () => 'wash',
+  'measure-bag': () => 'measure',
+  'measure-rounds': () => 'measure',
+  'measure-cord': () => 'measure',
+  rehang: () => 'hang again',
+  'move-weights': () => 'weights',
+  'hang-weights': () => 'weights',
+  'weights-off': ({ comb }) => (comb ? 'comb off' : 'weights off'),
+  'take-off': () => 'drop',
+  'release-waste': () => 'unpick',
+  'cut-graft-tail': () => 'cut tail',
+  'lay-graft': () => 'lay flat',
+  'fold-seam': () => 'fold',
+  'fasten-graft': () => 'fasten',
+  'fasten-seam': () => 'fasten',
+  'fold-corner': ({ corner }) => `corner ${corner}`,
+  'sew-corner': ({ corner }) => `sew ${corner}`,
+  bars: ({ from, through }) => (from === through ? `bar ${from}` : `bar ${from}-${through}`),
+  'hide-ends': () => 'sew ends',
+  'set-slip': () => 'set slip',
+  'weigh-flat-cord': () => 'weight',
+  'draw-through': () => 'draw off',
+  'sew-cord': () => 'sew',
+  tie: () => 'tie',
 });

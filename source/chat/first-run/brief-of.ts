@@ -21,7 +21,7 @@ import type { Words } from '../../wording/words.ts';
 import { toCm } from './amounts.ts';
 import type { AnswerFault, Length, QuestionId, StripesAnswer, Values, YarnAnswer } from './answers.ts';
 import { practiceBed } from './read-bed.ts';
-import { usualColour } from './yarn-colours.ts';
+import { usualColour } from './read-yarn.ts';
 
 /** What Enter takes, by what was answered before. */
 export function usualValue<Id extends QuestionId>(

@@ -3,7 +3,7 @@ import { type SwatchSoFar, type SwatchStep, swatchFrom, swatchSteps } from '../.
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { isLength, numberIn, numberPattern, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';
-import { isUnsure } from './loose-words.ts';
+import { isUnsure } from './read-line.ts';
 
 const words = /^(?:knit(?: (?:it|one|a swatch))?|guide(?: me)?|stricken|anleiten)$/iu;
 

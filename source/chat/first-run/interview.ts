@@ -7,15 +7,13 @@ import { unitsFor } from '../../shared/units.ts';
 import { explainWord } from '../../wording/explain.ts';
 import type { Words } from '../../wording/words.ts';
 import { answer, type Said } from '../transcript.ts';
-import type { AnswerFault, Answers, Length, QuestionId } from './answers.ts';
+import { type AnswerFault, type Answers, fromShelf, type Length, type QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
 import { doubtsOf, sayLookAgain, sayShortPlan } from './first-plan.ts';
 import { answerOf, asksForGuide, beginGuide, goOn, stepOf } from './guided-swatch.ts';
-import { fromShelf } from './kept-answers.ts';
-import { isUnsure } from './loose-words.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
-import { readInterviewLine, type Wish } from './read-line.ts';
+import { isUnsure, readInterviewLine, type Wish } from './read-line.ts';
 import { sayAnswers, sayGiven, sayGuided, sayInterviewHelp } from './say.ts';
 import { type Part, partsOf } from './several-answers.ts';
 

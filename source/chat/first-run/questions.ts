@@ -8,13 +8,13 @@ import {
   type Length,
   type QuestionId,
   questionIds,
+  readKept,
   unasked,
   type Values,
 } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
-import { readKept } from './kept-answers.ts';
-import { withoutHedges } from './loose-words.ts';
 import { readBed } from './read-bed.ts';
+import { withoutHedges } from './read-line.ts';
 import { readSize } from './read-size.ts';
 import { readCords, readEdges, readSlant, readStripes } from './read-stripes.ts';
 import { readSwatch } from './read-swatch.ts';

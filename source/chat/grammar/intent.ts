@@ -9,7 +9,7 @@ import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, SettingName } from '../../settings/settings.ts';
 import type { Job } from '../../steps/job.ts';
 import type { Landmark } from '../../steps/landmarks.ts';
-import type { WhichUnit } from '../../wording/finding-replan.ts';
+import type { WhichUnit } from '../../wording/replan.ts';
 import type { Trouble } from './trouble.ts';
 
 /** What is known of the bag that is on the needles, for names and numbers that could be read two ways. */

@@ -3,8 +3,7 @@ import type { MatchWish } from '../../journal/match.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { readSize } from '../first-run/read-size.ts';
-import { readYarn } from '../first-run/read-yarn.ts';
-import { usualColour } from '../first-run/yarn-colours.ts';
+import { readYarn, usualColour } from '../first-run/read-yarn.ts';
 import type { ChatFault, Intent } from './intent.ts';
 
 const named: ReadonlyMap<string, MatchWish> = new Map<string, MatchWish>([

@@ -5,10 +5,19 @@
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, nothingTold, type Told } from './intent.ts';
-import { readCountWord, readNumber, rowsOf } from './read-counts.ts';
-import { placeNeedles, readNeedle, readSide } from './read-edges.ts';
-import { after, isNothing, isSide, leaveOut, type Reading, setEmpty, startReading } from './reading.ts';
-import { clausesOf, fillers, type Token } from './seen-words.ts';
+import { placeNeedles, readCountWord, readNeedle, readNumber, readSide, rowsOf } from './read-counts.ts';
+import {
+  after,
+  clausesOf,
+  fillers,
+  isNothing,
+  isSide,
+  leaveOut,
+  type Reading,
+  setEmpty,
+  startReading,
+  type Token,
+} from './seen-words.ts';
 
 const fallenWords = /^(dropped|fell|fallen|fallen|floor|down)$/;
 

@@ -1,5 +1,5 @@
 /** Things that are counted, in the nominative and accusative: `1 Reihe`, `3 Reihen`. */
-import type { counted as english } from './counted.en.ts';
+import type { counted as english } from './plurals.en.ts';
 
 const several =
   (one: string, many: string) =>
