@@ -1,7 +1,7 @@
 import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, recordOf, typicalRowMinutes } from '../journal/record.ts';
 import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
-import { usedYarn } from '../session/used-yarn.ts';
+import { usedYarn } from '../session/measured.ts';
 import { formatRecord, sayAnother } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';

@@ -1,8 +1,8 @@
 /** What a bag is going to cost, and what it has cost; nothing where no price was given. */
 import { type Cost, costOf } from '../planning/cost.ts';
 import type { Plan } from '../planning/plan.ts';
+import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
-import { usedYarn } from '../session/used-yarn.ts';
 import { layOutJob } from '../steps/job.ts';
 import { type Pace, timeByPhase } from './pace.ts';
 

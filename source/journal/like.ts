@@ -5,8 +5,8 @@
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { Outcome } from '../planning/learned.ts';
 import type { Plan } from '../planning/plan.ts';
+import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
-import { usedYarn } from '../session/used-yarn.ts';
 import { phases } from '../steps/step.ts';
 
 /** As many stripes as a brief may list. */

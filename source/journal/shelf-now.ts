@@ -3,8 +3,8 @@
  * and colour. A bag has taken what the scales say; where a finished one was not weighed at its end, at least what its plan says.
  */
 import type { KeptYarn, Shelf } from '../planning/shelf.ts';
+import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
-import { usedYarn } from '../session/used-yarn.ts';
 
 export interface Taken {
   readonly yarn: string;

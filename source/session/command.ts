@@ -1,7 +1,6 @@
 import type { ReplanFault } from '../planning/plan-from.ts';
-import type { MeasureCordFault, MeasuredFault } from './measured.ts';
+import type { MeasureCordFault, MeasuredFault, WeighFault } from './measured.ts';
 import type { RipBackFault } from './rip-back/rip-back.ts';
-import type { WeighFault } from './used-yarn.ts';
 import type { MendName, WayFault } from './way.ts';
 
 /** What a maker can do to a session. Accepted commands are what the log records, one line each. */

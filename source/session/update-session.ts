@@ -2,11 +2,10 @@ import type { PlanChanges } from '../planning/plan-from.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Command, SessionFault } from './command.ts';
 import { sameBed } from './diagnose/settle.ts';
-import { measureBag, measureCord } from './measured.ts';
+import { measureBag, measureCord, weighYarn } from './measured.ts';
 import { replan } from './replan/replan.ts';
 import { bedReally, detoursBy } from './rip-back/rip-back.ts';
 import { addPlace, isFinished, type Session, type Standing, standingAt } from './session.ts';
-import { weighYarn } from './used-yarn.ts';
 import { mendWay, onWay, ripWay, type Way } from './way.ts';
 
 /**

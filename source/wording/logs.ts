@@ -1,6 +1,6 @@
 import type { Tally } from '../journal/read-log.ts';
+import { type UsedYarn, usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
-import { type UsedYarn, usedYarn } from '../session/used-yarn.ts';
 import type { Words } from './words.ts';
 
 /** `1 h 4 min`, `12 min`, `40 s`. */

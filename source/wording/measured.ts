@@ -1,7 +1,11 @@
-/** What was measured and weighed, beside what was planned: yarn left on the scales, the bag, the first rounds of the cord. */
-import type { MeasureCordFault, MeasuredFault } from '../session/measured.ts';
+import {
+  type MeasureCordFault,
+  type MeasuredFault,
+  type UsedYarn,
+  usedYarn,
+  type WeighFault,
+} from '../session/measured.ts';
 import { currentStep, type Session } from '../session/session.ts';
-import { type UsedYarn, usedYarn, type WeighFault } from '../session/used-yarn.ts';
 import { exhaustive } from '../shared/result.ts';
 import { gramsPerOunce, type Units } from '../shared/units.ts';
 import { labelled } from './page.ts';

@@ -2,8 +2,8 @@
 import { workedCost } from '../journal/bag-cost.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
+import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
-import { usedYarn } from '../session/used-yarn.ts';
 import { forShell } from '../shared/plain-text.ts';
 import { formatDuration } from './logs.ts';
 import { measuredLines, sayMeasured, sayWeighed, weighedLines } from './measured.ts';

@@ -1,12 +1,12 @@
 /**
  * Which question `find` asks about slips: the fact, easiest first, that is expected to leave fewest of what remains; the moment of
- * the slip last, since it has to be looked for in the work. Of places that look alike `locate/question.ts` asks.
+ * the slip last, since it has to be looked for in the work. Of places that look alike `locate/locate.ts` asks.
  */
 import type { Draw } from '../../planning/eyelets.ts';
 import type { Job } from '../../steps/job.ts';
+import { expectedLeft } from '../locate/locate.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
-import { expectedLeft } from '../locate/question.ts';
 import { type Fact, facts, type Look } from '../locate/seen.ts';
 import { isShapingSlip } from '../mend/slip.ts';
 import type { Story } from './story.ts';

@@ -15,7 +15,7 @@ import type { Looks } from '../locate/seen.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, fabricRow } from './fabric.ts';
-import { setIn, setOut } from './hands.ts';
+import { setIn, setOut } from './settle.ts';
 
 /** One move made, the bed before it, and the planned step at which it was made. */
 export interface Made {

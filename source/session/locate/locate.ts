@@ -3,12 +3,35 @@
  * on the needles and the side of the carriage tell the row within the stripe. After hanging the work again several rows
  * can look alike, and the stripes have to be counted (common practice).
  */
+
 import { type Result, succeed } from '../../shared/result.ts';
 import type { Job } from '../../steps/job.ts';
 import { looksAt } from './looks-of.ts';
 import { type PlaceIndex, placeIndex, placesLike } from './place-index.ts';
-import { questions } from './question.ts';
 import { checkSeen, type Fact, facts, type Looks, type Seen, type SeenFault } from './seen.ts';
+
+/** Which question `find` asks about places: the fact that is expected to leave fewest of those that look alike. */
+
+/** More places than this are judged by an even sample of them. */
+const sampleSize = 256;
+
+/** The facts that tell `places` apart, by how many are expected to be left once each is known. */
+function questions(index: PlaceIndex, places: readonly number[], askable: readonly Fact[]): readonly Fact[] {
+  const size = Math.min(places.length, sampleSize);
+  const sample = Array.from({ length: size }, (_, i) => places[Math.floor((i * places.length) / size)] ?? 0);
+  return askable
+    .map((fact) => ({ fact, left: expectedLeft(sample.map((place) => index.columns[fact][place])) }))
+    .filter(({ left }) => left < sample.length)
+    .toSorted((a, b) => a.left - b.left)
+    .map(({ fact }) => fact);
+}
+
+/** Each value is as likely as the share that shows it, and leaves just those: Σ n² / Σ n. */
+export function expectedLeft(values: readonly unknown[]): number {
+  const counts = new Map<unknown, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts.values()].reduce((sum, count) => sum + count * count, 0) / values.length;
+}
 
 /** A stretch of steps after each of which the bed looks the same. To carry on from `done` is always safe. */
 export interface Place {
