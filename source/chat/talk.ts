@@ -2,7 +2,8 @@
 
 import type { Command } from '../session/command.ts';
 import type { Remedy } from '../session/diagnose/diagnose.ts';
-import type { OpenQuestion, Question, SlipMoment } from '../session/diagnose/question.ts';
+import type { OpenQuestion, Question } from '../session/diagnose/question.ts';
+import type { SlipMoment } from '../session/diagnose/slip-moment.ts';
 import type { Place } from '../session/locate/locate.ts';
 import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';

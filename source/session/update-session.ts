@@ -4,7 +4,7 @@ import type { Command, SessionFault } from './command.ts';
 import { sameBed } from './diagnose/settle.ts';
 import { measureBag, measureCord, weighYarn } from './measured.ts';
 import { replan } from './replan/replan.ts';
-import { bedReally, detoursBy } from './rip-back/rip-back.ts';
+import { bedReally, detoursBy } from './rip-back/history.ts';
 import { addPlace, isFinished, type Session, type Standing, standingAt } from './session.ts';
 import { mendWay, onWay, ripWay, type Way } from './way.ts';
 

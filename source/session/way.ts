@@ -3,7 +3,8 @@ import type { Bed } from '../bed/bed.ts';
 import type { Move } from '../bed/move.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import { baseOf, isUnhung, type Story, storyOf } from './diagnose/story.ts';
+import { baseOf, isUnhung } from './diagnose/slip-moment.ts';
+import { type Story, storyOf } from './diagnose/story.ts';
 import { waysOut } from './diagnose/ways-out.ts';
 import {
   afterHandStep,
@@ -16,7 +17,8 @@ import {
   type Whereabouts,
 } from './mend/mend.ts';
 import type { Slip } from './mend/slip.ts';
-import { bedReally, detoursBy, type RipBackFault, ripBack } from './rip-back/rip-back.ts';
+import { bedReally, detoursBy } from './rip-back/history.ts';
+import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
 
 export interface Way {
   readonly kind: 'rip' | 'mend';

@@ -2,7 +2,7 @@
 import type { MatchWish } from '../../journal/match.ts';
 import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
-import type { SlipMoment } from '../../session/diagnose/question.ts';
+import type { SlipMoment } from '../../session/diagnose/slip-moment.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
 import { marksOf } from '../../session/marks.ts';
 import type { Session } from '../../session/session.ts';

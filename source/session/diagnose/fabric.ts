@@ -41,7 +41,7 @@ export function fabricRow(bed: Bed, yarn: string): FabricRow {
   return { yarn, left: first, right: last, holes, gaps, thick, strays };
 }
 
-export const sameRow = (one: FabricRow, other: FabricRow | undefined): boolean =>
+const sameRow = (one: FabricRow, other: FabricRow | undefined): boolean =>
   one.yarn === other?.yarn &&
   one.left === other.left &&
   one.right === other.right &&

@@ -2,6 +2,7 @@
  * Which question `find` asks about slips: the fact, easiest first, that is expected to leave fewest of what remains; the moment of
  * the slip last, since it has to be looked for in the work. Of places that look alike `locate/locate.ts` asks.
  */
+
 import type { Draw } from '../../planning/eyelets.ts';
 import type { Job } from '../../steps/job.ts';
 import { expectedLeft } from '../locate/locate.ts';
@@ -9,14 +10,8 @@ import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import { type Fact, facts, type Look } from '../locate/seen.ts';
 import { isShapingSlip } from '../mend/slip.ts';
+import type { SlipMoment } from './slip-moment.ts';
 import type { Story } from './story.ts';
-
-/** Where in the work a slip lies, as the maker can tell by following an edge down or counting stripes. */
-export type SlipMoment =
-  | { readonly by: 'move' | 'stripe' | 'row'; readonly number: number }
-  /** Rows from the needles down to it. */
-  | { readonly by: 'rows-down'; readonly number: number };
-
 export type Question = Fact | 'loose' | 'moment' | 'row';
 
 export interface Evidence {

@@ -3,7 +3,6 @@
  * leaves the feeder first, since every stitch would drop or knit (common practice).
  */
 
-import { applyMove } from '../../bed/apply-move.ts';
 import { type Bed, edgesOf, opposite, type Side } from '../../bed/bed.ts';
 import type { BedMove } from '../../bed/move.ts';
 import { formatNeedle, formatNeedles } from '../../bed/needles.ts';
@@ -152,12 +151,3 @@ export const sameNeedles = (one: Bed, other: Bed): boolean =>
     const due = other.needles[place];
     return needle.working === due?.working && needle.loopCount === due.loopCount && needle.yarn === due.yarn;
   });
-
-export const afterAll = (bed: Bed, moves: Moves): Bed | null => {
-  let now: Bed | null = bed;
-  for (const move of moves) {
-    const next: ReturnType<typeof applyMove> | null = now && applyMove(now, move);
-    now = next?.ok ? next.value : null;
-  }
-  return now;
-};

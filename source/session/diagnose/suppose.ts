@@ -7,7 +7,7 @@ import { placeIndex } from '../locate/place-index.ts';
 import type { Fact, Look } from '../locate/seen.ts';
 import { isShapingSlip, type ShapingSlip, type Slip, shapingSlips } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
-import { isPass, passesUpTo, passOfRow } from './story.ts';
+import { isPass, passesUpTo, passOfRow } from './slip-moment.ts';
 
 /** Needles that each edge is too far along the crawl, the leading one first; null where that depends on more. */
 const shifts: Readonly<Record<ShapingSlip, readonly (readonly [leading: number, trailing: number])[]>> = {

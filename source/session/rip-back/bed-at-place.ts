@@ -8,7 +8,7 @@ import { drawOfStep, type Job, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
 
 /** The bed before the first step: the carriage wherever it was left. */
-export const bareStart = ({ plan: { brief } }: Job): Bed =>
+const bareStart = ({ plan: { brief } }: Job): Bed =>
   emptyBed(brief.bed.needles, 'left', !brief.bed.without.includes('counter'));
 
 /** The bed once `done` steps are confirmed. Throws outside 0 … stepCount, as `stepAt` does. */
@@ -25,7 +25,7 @@ export function bedAtPlace(job: Job, done: number): Bed {
 }
 
 /** Carries out moves that are known to be possible; a fault is our own bug. */
-export function afterMoves(bed: Bed, moves: readonly Move[]): Bed {
+function afterMoves(bed: Bed, moves: readonly Move[]): Bed {
   let now = bed;
   for (const move of moves) {
     if (isHandMove(move)) continue;
