@@ -3,8 +3,8 @@
  * their numbers.
  */
 import { loopRuns } from '../bed/reverse-of.ts';
-import { momentOf } from '../session/diagnose/diagnose.ts';
 import type { OpenQuestion } from '../session/diagnose/question.ts';
+import { momentOf } from '../session/diagnose/slip-moment.ts';
 import type { Story } from '../session/diagnose/story.ts';
 import type { Place } from '../session/locate/locate.ts';
 import { type Fact, facts, type Looks } from '../session/locate/seen.ts';

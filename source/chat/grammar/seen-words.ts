@@ -5,7 +5,7 @@
 
 import { isNeedleName } from '../../bed/needles.ts';
 import { ravelCord } from '../../planning/brief.ts';
-import type { SlipMoment } from '../../session/diagnose/question.ts';
+import type { SlipMoment } from '../../session/diagnose/slip-moment.ts';
 import type { Look } from '../../session/locate/seen.ts';
 import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Known } from './intent.ts';
