@@ -51,7 +51,7 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
 const alreadyThere = (side: Side): Outcome => fail({ code: 'bed/carriage-already-there', side });
 
 /** Places of needles by name, or the first name that the bed does not have. */
-export function placesOf(bed: Bed, names: readonly string[]): Result<readonly number[], BedFault> {
+export function needlesNamed(bed: Bed, names: readonly string[]): Result<readonly number[], BedFault> {
   const needleCount = bed.needles.length;
   const places: number[] = [];
   for (const name of names) {
@@ -63,7 +63,7 @@ export function placesOf(bed: Bed, names: readonly string[]): Result<readonly nu
 }
 
 function setNeedles(bed: Bed, names: readonly string[], change: (needle: Needle) => Needle): Outcome {
-  const places = placesOf(bed, names);
+  const places = needlesNamed(bed, names);
   if (!places.ok) return places;
   const chosen = new Set(places.value);
   return succeed({
@@ -73,7 +73,7 @@ function setNeedles(bed: Bed, names: readonly string[], change: (needle: Needle)
 }
 
 function restNeedles(bed: Bed, names: readonly string[]): Outcome {
-  const places = placesOf(bed, names);
+  const places = needlesNamed(bed, names);
   if (!places.ok) return places;
   const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
   if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
@@ -91,7 +91,7 @@ function castOn(bed: Bed, { yarn, from, to }: Extract<BedMove, { move: 'cast-on'
   const { stitchCount } = edgesOf(bed);
   if (stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
   if (!bed.needles.some((needle) => needle.working)) return fail({ code: 'bed/no-working-needles' });
-  const ends = placesOf(bed, [from, to]);
+  const ends = needlesNamed(bed, [from, to]);
   if (!ends.ok) return ends;
   const [far = 0, beside = 0] = ends.value;
   // The yarn must end where the feeder is.
@@ -155,9 +155,9 @@ function transfer(bed: Bed, from: readonly string[], to: readonly string[]): Out
   if (from.length !== to.length) {
     return fail({ code: 'bed/transfer-uneven', fromCount: from.length, toCount: to.length });
   }
-  const sources = placesOf(bed, from);
+  const sources = needlesNamed(bed, from);
   if (!sources.ok) return sources;
-  const targets = placesOf(bed, to);
+  const targets = needlesNamed(bed, to);
   if (!targets.ok) return targets;
   const idle = targets.value.findIndex((place) => !bed.needles[place]?.working);
   if (idle >= 0) return fail({ code: 'bed/needle-out-of-work', needle: to[idle] ?? '' });
@@ -192,7 +192,7 @@ function takeOff(bed: Bed, to: Side | null): Outcome {
 }
 
 function rehang(bed: Bed, left: string, right: string): Outcome {
-  const ends = placesOf(bed, [left, right]);
+  const ends = needlesNamed(bed, [left, right]);
   if (!ends.ok) return ends;
   const [first = 0, last = -1] = ends.value;
   const { stitchCount } = edgesOf(bed);

@@ -5,7 +5,7 @@
  * pass (common practice, no source).
  */
 import { exhaustive, fail, type Result, succeed } from '../shared/result.ts';
-import { emptyBetweenEdges, placesOf } from './apply-move.ts';
+import { emptyBetweenEdges, needlesNamed } from './apply-move.ts';
 import { type Bed, type BedFault, edgesOf, type Needle, needleOutOfWork, type Side, turned } from './bed.ts';
 import type { HandMove } from './move.ts';
 import { formatNeedle } from './needles.ts';
@@ -108,7 +108,7 @@ export function applyReverse(bed: Bed, move: ReverseMove): Outcome {
 const emptied = (needle: Needle): Needle => ({ working: needle.working, loopCount: 0, yarn: null });
 
 function change(bed: Bed, names: readonly string[], to: (needle: Needle, place: number) => Needle): Outcome {
-  const places = placesOf(bed, names);
+  const places = needlesNamed(bed, names);
   if (!places.ok) return places;
   const needles = [...bed.needles];
   for (const place of places.value) needles[place] = to(needles[place] as Needle, place);
@@ -116,7 +116,7 @@ function change(bed: Bed, names: readonly string[], to: (needle: Needle, place: 
 }
 
 function restAgain(bed: Bed, names: readonly string[]): Outcome {
-  const places = placesOf(bed, names);
+  const places = needlesNamed(bed, names);
   if (!places.ok) return places;
   const held = places.value.findIndex((place) => (bed.needles[place]?.loopCount ?? 0) > 0);
   if (held >= 0) return fail({ code: 'bed/needle-holds-loop', needle: names[held] ?? '' });
@@ -165,7 +165,7 @@ function pullOut(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'knit' }>
 function hang(bed: Bed, runs: readonly LoopRun[]): Outcome {
   const needles = [...bed.needles];
   for (const { first, last, loops, yarn } of runs) {
-    const ends = placesOf(bed, [first, last]);
+    const ends = needlesNamed(bed, [first, last]);
     if (!ends.ok) return ends;
     const [from = 0, to = -1] = ends.value;
     for (let place = from; place <= to; place++) needles[place] = { working: true, loopCount: loops, yarn };
@@ -175,9 +175,9 @@ function hang(bed: Bed, runs: readonly LoopRun[]): Outcome {
 
 function setBack(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'transfer' }>): Outcome {
   const { from, to, lifts, rests } = move;
-  const sources = placesOf(bed, from);
+  const sources = needlesNamed(bed, from);
   if (!sources.ok) return sources;
-  const targets = placesOf(bed, to);
+  const targets = needlesNamed(bed, to);
   if (!targets.ok) return targets;
   const needles = [...bed.needles];
   const lifted: Needle[] = [];
@@ -212,7 +212,7 @@ function hangAgain(bed: Bed, move: Extract<ReverseMove, { readonly undo: 'take-o
 }
 
 function takeOffAgain(bed: Bed, left: string, right: string): Outcome {
-  const ends = placesOf(bed, [left, right]);
+  const ends = needlesNamed(bed, [left, right]);
   if (!ends.ok) return ends;
   const [first = 0, last = -1] = ends.value;
   const inside = (place: number): boolean => place >= first && place <= last;

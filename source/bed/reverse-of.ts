@@ -1,5 +1,5 @@
 import { exhaustive } from '../shared/result.ts';
-import { placesOf } from './apply-move.ts';
+import { needlesNamed } from './apply-move.ts';
 import type { Bed, Needle } from './bed.ts';
 import { isHandMove, type Move } from './move.ts';
 import { formatNeedle } from './needles.ts';
@@ -65,7 +65,7 @@ export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
 }
 
 function needlesAt(bed: Bed, names: readonly string[]): readonly Needle[] {
-  const places = placesOf(bed, names);
+  const places = needlesNamed(bed, names);
   return places.ok ? places.value.map((place) => bed.needles[place] as Needle) : [];
 }
 

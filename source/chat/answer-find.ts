@@ -1,6 +1,6 @@
 /** What is answered to what is seen: the place, or what would tell it, or what may have happened and how to mend it. */
 import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
-import { askedOf, type OpenQuestion, type Question } from '../session/diagnose/question.ts';
+import { type OpenQuestion, openQuestionOf, type Question } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
 import { type Fact, facts, type Look, type Seen, type SeenFault } from '../session/locate/seen.ts';
@@ -136,7 +136,7 @@ function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer
     lines.push(...sayMend(remedy.mend, offers.length, remedies.length === 1, words));
   }
   if (remedies.length > 0) lines.push(sayTake(offers.length - remedies.length + 1, offers.length, words));
-  const asked = question === null ? null : askedOf(question, stories);
+  const asked = question === null ? null : openQuestionOf(question, stories);
   if (asked !== null) lines.push(sayAsked(asked, words));
   return { lines, offers, asked: question, question: asked };
 }

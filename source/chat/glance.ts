@@ -3,18 +3,12 @@
 import type { Side } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
 import type { Draw } from '../planning/eyelets.ts';
+import type { GraftMovement } from '../steps/graft.ts';
 import type { Job } from '../steps/job.ts';
 import type { BedAfter, Step } from '../steps/step.ts';
 
 /** How one needle looks. `empty` is in work without a loop. */
 export type NeedleLook = 'loop' | 'empty' | 'two' | 'out';
-
-/** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
-export interface GraftMovement {
-  readonly edge: 'A' | 'B';
-  readonly down: number | null;
-  readonly up: number | null;
-}
 
 export interface Count {
   readonly at: number;
@@ -31,7 +25,7 @@ export type Glance =
       /** The needle that comes into work, or goes out of it. */
       readonly needle: string;
     }
-  | { readonly kind: 'yarn'; readonly leaves: Leaving | null; readonly comes: string }
+  | { readonly kind: 'yarn'; readonly leaves: YarnSetDown | null; readonly comes: string }
   | {
       readonly kind: 'graft';
       readonly movements: readonly GraftMovement[];
@@ -68,7 +62,7 @@ export type Glance =
   | { readonly kind: 'other' };
 
 /** A yarn on its way out of the feeder: to which side it is parked, null where it is cut. */
-export interface Leaving {
+export interface YarnSetDown {
   readonly yarn: string;
   readonly parks: Side | null;
 }

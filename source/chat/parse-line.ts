@@ -12,7 +12,7 @@ import { isSeeingWord } from './grammar/seen-words.ts';
 import { troubleIn } from './grammar/trouble.ts';
 
 /** What a maker wants, said in their own words, as the line of the prompt that does it: `rip out to row 20`, `rip row 20`. */
-interface Wish {
+interface LineWish {
   readonly line: string;
   /** All that was typed is in the saying. */
   readonly isWhole: boolean;
@@ -22,7 +22,7 @@ interface Wish {
 }
 
 /** The wish of which all words of one saying are in the text, in any order; of several the one that takes most words. */
-function wishIn(text: string, words: Words): Wish | null {
+function wishIn(text: string, words: Words): LineWish | null {
   const [first = '', ...others] = stemsIn(text);
   const typed = new Set([first, ...others]);
   let best: { readonly line: string; readonly length: number; readonly isFirst: boolean } | null = null;

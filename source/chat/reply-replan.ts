@@ -21,7 +21,7 @@ import { mmPerInch, type Units } from '../shared/units.ts';
 import type { Job } from '../steps/job.ts';
 import { formatReplanChoices } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
-import type { Amount, ChatFault, ReplanWish } from './grammar/intent.ts';
+import type { ChatFault, MeasuredAmount, ReplanWish } from './grammar/intent.ts';
 import { spellYarn, weighCommand } from './grammar/parse-measured.ts';
 import { type Offer, offer, type Reply } from './talk.ts';
 import { answer } from './transcript.ts';
@@ -181,7 +181,7 @@ const newYarn = ({
     ? null
     : { colour, metresPer100g, grams: null, pricePer100g: null };
 
-function millimetres({ value, unit }: Amount, units: Units): number {
+function millimetres({ value, unit }: MeasuredAmount, units: Units): number {
   switch (unit ?? units.length) {
     case 'mm':
       return value;

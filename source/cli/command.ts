@@ -37,7 +37,7 @@ export interface Asked {
   readonly commands: readonly CliCommand[];
 }
 
-export const usageOf = (command: CliCommand): string =>
+export const usageLine = (command: CliCommand): string =>
   ['slantwise', command.name, ...command.takes, ...command.options.map(optionUsage)].join(' ');
 
 /** `--out FILE`. */

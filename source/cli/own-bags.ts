@@ -5,7 +5,7 @@ import { outcomeOf } from '../journal/like.ts';
 import { type Pace, paceOf } from '../journal/pace.ts';
 import { type Recording, readRecording } from '../journal/recording.ts';
 import type { Brief, BriefFile } from '../planning/brief.ts';
-import { learn, type Outcome, swatchKey } from '../planning/learned.ts';
+import { type CameOut, learn, swatchKey } from '../planning/learned.ts';
 
 /** Bags made longest ago tell least about the hands of today. */
 const mostBags = 10;
@@ -20,9 +20,9 @@ export function withLearned(file: BriefFile): BriefFile {
 }
 
 /** Of the bags of the same swatch used last. */
-function outcomesLike(brief: Brief): readonly Outcome[] {
+function outcomesLike(brief: Brief): readonly CameOut[] {
   const key = swatchKey(brief);
-  const outcomes: Outcome[] = [];
+  const outcomes: CameOut[] = [];
   for (const { state } of soundLogs(logFolder())) {
     const { session } = state;
     const outcome = swatchKey(session.job.plan.brief) === key ? outcomeOf(session) : null;

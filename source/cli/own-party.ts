@@ -10,7 +10,7 @@ import type { BriefFault, PlanFault } from '../planning/fault.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { turned } from '../planning/turn-colours.ts';
+import { turnColours } from '../planning/turn-colours.ts';
 import type { Another } from '../screen/bench/bench-state.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
@@ -88,7 +88,9 @@ export function planParty(log: SessionLog, count: number, words: Words): Result<
   const first = log.state.header.brief as Readonly<Record<string, unknown>>;
   const names = [log.session.name];
   while (names.length < count) names.push(nextName(log.session.name, names));
-  const jsons = names.map((name, i) => (i === 0 ? first : { ...turned(first, i), learned: undefined, name }));
+  const jsons = names.map((name, i) =>
+    i === 0 ? first : { ...turnColours(first, i), learned: undefined, name },
+  );
   return keepParty(jsons, words);
 }
 
@@ -135,7 +137,7 @@ function partyOf(
     const name = names.includes(brief.name) ? nextName(brief.name, names) : brief.name;
     names.push(name);
     jsons.push({
-      ...(isTurned ? turned(json as Readonly<Record<string, unknown>>, i) : (json as object)),
+      ...(isTurned ? turnColours(json as Readonly<Record<string, unknown>>, i) : (json as object)),
       name,
     });
   }

@@ -4,7 +4,7 @@ import { nearest } from '../shared/nearest.ts';
 import { exhaustive, fail, type Result, succeed } from '../shared/result.ts';
 import { wrap } from '../wording/page.ts';
 import type { Words } from '../wording/words.ts';
-import { type CliCommand, type CliOption, flagOf, optionUsage, usageOf } from './command.ts';
+import { type CliCommand, type CliOption, flagOf, optionUsage, usageLine } from './command.ts';
 
 /** What the arguments ask for; `given` holds options by name, a plain switch as an empty text. */
 export type Arguments =
@@ -122,7 +122,7 @@ const usageWidth = 84;
 export function formatUsage(commands: readonly CliCommand[], words: Words): string {
   const { about, anywhere, withoutBrief, exitStatus } = words.cli;
   const lines = commands.flatMap((command) => [
-    `  ${usageOf(command)}`,
+    `  ${usageLine(command)}`,
     `      ${command.summary(words)}`,
     ...command.options.map((option) => `      ${flagOf(option).padEnd(16)}${option.summary(words)}`),
   ]);
@@ -144,11 +144,11 @@ export function formatUsageFault(fault: UsageFault, { cli }: Words): string {
     case 'usage/option-takes-none':
       return cli.takesNoValue(fault.option);
     case 'usage/missing-option':
-      return cli.missing(optionUsage(fault.option), usageOf(fault.command));
+      return cli.missing(optionUsage(fault.option), usageLine(fault.command));
     case 'usage/missing-operand':
-      return cli.missing(fault.operand, usageOf(fault.command));
+      return cli.missing(fault.operand, usageLine(fault.command));
     case 'usage/too-many-operands':
-      return cli.oneTooMany(fault.operand, usageOf(fault.command));
+      return cli.oneTooMany(fault.operand, usageLine(fault.command));
     case 'usage/not-a-choice':
       return cli.notAChoice(fault.operand, fault.choices);
     default:

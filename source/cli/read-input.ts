@@ -7,7 +7,7 @@ import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { parseBrief, readBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { turned } from '../planning/turn-colours.ts';
+import { turnColours } from '../planning/turn-colours.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
@@ -38,7 +38,7 @@ function planFile<Bag>(
 
 /** Its yarns in other places: still a sound brief. */
 function turnedFile({ json }: BriefFile, places: number): Result<BriefFile, string> {
-  const other = turned(json as Readonly<Record<string, unknown>>, places);
+  const other = turnColours(json as Readonly<Record<string, unknown>>, places);
   const brief = readBrief(other);
   if (!brief.ok) throw new Error(brief.fault.code);
   return succeed({ json: other, brief: brief.value });

@@ -50,11 +50,11 @@ interface Between {
 /** What comes next: a bag, or the questions for one. */
 interface Turn {
   /** Null asks. */
-  readonly wanted: Wanted | null;
+  readonly wanted: WantedWork | null;
   readonly between: Between;
 }
 
-interface Wanted extends WorkOptions {
+interface WantedWork extends WorkOptions {
   /** Its brief comes from the questions: once its log is on disk, what was answered is forgotten. */
   readonly isAnswered?: true;
   /** Noted first, in a bag that has just been begun. */
@@ -79,7 +79,7 @@ async function sit(options: SittingOptions, source: LineSource | null): Promise<
 }
 
 async function work(
-  wanted: Wanted,
+  wanted: WantedWork,
   between: Between,
   options: SittingOptions,
   source: LineSource | null,

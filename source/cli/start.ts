@@ -33,7 +33,7 @@ const sumOf = (bytes: Uint8Array): Buffer => createHash('sha256').update(bytes).
 const sumLength = 32;
 
 /** What the build kept, if it is as the build left it. */
-export function readKept(): Buffer | undefined {
+export function readCompiled(): Buffer | undefined {
   try {
     const sealed = readFileSync(compiledPath);
     const kept = sealed.subarray(sumLength);
@@ -49,7 +49,7 @@ interface KeepingModule {
 }
 
 function start(): void {
-  const kept = readKept();
+  const kept = readCompiled();
   if (kept) return void run(kept);
   (Module as KeepingModule).enableCompileCache?.(cacheFolder());
   createRequire(path)(path);

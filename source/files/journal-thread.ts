@@ -10,7 +10,7 @@ import { systemClock } from './clock.ts';
 import type { JournalFile } from './journal-file.ts';
 import { lockOf } from './lock.ts';
 import { HeldBytes, type LogFile } from './log-file.ts';
-import type { Answer, Beginning, Report, Request, ThreadData } from './serve-journal.ts';
+import type { Report, Request, ThreadAnswer, ThreadBeginning, ThreadData } from './serve-journal.ts';
 
 /** Longer than any disk takes that works, shorter than a hand waits (a rule of thumb). */
 const patienceMs = 1000;
@@ -45,9 +45,9 @@ export class JournalThread implements LogFile {
   #isUnheard = false;
   /** Lines given since all was saved. */
   #lines: number;
-  #answer: Answer;
+  #answer: ThreadAnswer;
 
-  private constructor(options: ThreadOptions, beginning: Beginning, before: Answer) {
+  private constructor(options: ThreadOptions, beginning: ThreadBeginning, before: ThreadAnswer) {
     this.#options = options;
     this.path = beginning.path;
     this.#held = new HeldBytes(beginning.content);

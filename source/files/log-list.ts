@@ -93,7 +93,7 @@ export function folderFault(folder: string): FileFault | null {
   }
 }
 
-interface Named {
+interface NamedBag {
   readonly path: string;
   readonly lastUsed: Date;
   /** A pipe, a socket or a device: reading it might never end. */
@@ -107,7 +107,7 @@ const noFile = (path: string): FileFault => ({
   detail: 'ENXIO',
 });
 
-const byLastUse = (folder: string): readonly Named[] =>
+const byLastUse = (folder: string): readonly NamedBag[] =>
   namesIn(folder)
     .filter((name) => name.endsWith('.jsonl'))
     .map((name) => join(folder, name))
@@ -115,7 +115,7 @@ const byLastUse = (folder: string): readonly Named[] =>
     .sort((a, b) => b.lastUsed.getTime() - a.lastUsed.getTime());
 
 /** What cannot even be looked at, such as a loop of links, counts as used last of all. */
-function named(path: string): Named {
+function named(path: string): NamedBag {
   try {
     const found = statSync(path);
     return { path, lastUsed: found.mtime, mayNotEnd: !found.isFile() && !found.isDirectory() };

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { namesIn, open, press, readingOf, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
 import { beside } from './beside.ts';
 import { slugOf } from './log-list.ts';
-import { clearDrafts, draftOf, writeDraftFile, writeText } from './write-whole.ts';
+import { clearDrafts, draftBeside, writeDraftFile, writeText } from './write-whole.ts';
 
 it.each([1, 100, 191, 192, 240, 246, 250, 249, 255])(
   'a log with a name of %i bytes is written, locked and gone on with',
@@ -41,7 +41,7 @@ const ended = 2 ** 22 + 1;
 
 it('what a kill left half written is cleared when something is written there again, and nothing else', () => {
   const folder = scratchFolder();
-  const left = draftOf(join(folder, 'sheet.html')).replace(/\d+$/, String(ended));
+  const left = draftBeside(join(folder, 'sheet.html')).replace(/\d+$/, String(ended));
   const elsewhere = left.replace(/draft-[0-9a-f]{8}/, 'draft-00000000');
   for (const path of [left, elsewhere, join(folder, 'mine.draft-1')]) writeFileSync(path, 'half');
   expect(writeText(join(folder, 'sheet.html'), 'whole').ok).toBe(true);

@@ -19,7 +19,7 @@ import { mostLogBytes, readBytes } from './read-file.ts';
 import { SessionLog } from './session-log.ts';
 import { writeNumbered } from './write-whole.ts';
 
-export interface LogPlace {
+export interface LogOptions {
   readonly path: string;
   /** The folder is the program's own: made where it is missing, also when it goes missing while the log is open. */
   readonly ownFolder?: boolean;
@@ -27,12 +27,12 @@ export interface LogPlace {
   readonly clock?: Clock;
 }
 
-export interface KnownLog extends LogPlace {
+export interface KnownLog extends LogOptions {
   /** The log as it was read a moment ago: it is understood again only where the file holds something else by now. */
   readonly asRead?: Pick<FoundLog, 'bytes' | 'reading'> | undefined;
 }
 
-export interface NewLog extends LogPlace {
+export interface NewLog extends LogOptions {
   readonly brief: BriefFile;
   /** Version of this program. */
   readonly program: string;
@@ -88,7 +88,7 @@ export function openSessionLog({
 }
 
 function openLocked(
-  { path, ...options }: Required<LogPlace> & { readonly lock: Lock },
+  { path, ...options }: Required<LogOptions> & { readonly lock: Lock },
   asRead: KnownLog['asRead'],
 ): Result<SessionLog, JournalFault | FileFault> {
   const bytes = readBytes(path, mostLogBytes);

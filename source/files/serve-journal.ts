@@ -8,7 +8,7 @@ import type { Lock } from './lock.ts';
 import type { HeldLog } from './log-file.ts';
 
 /** What the thread begins with: a log to go on with, or the whole of one to write to a new file. */
-export type Beginning =
+export type ThreadBeginning =
   | ({ readonly as: 'held' } & HeldLog)
   | { readonly as: 'copy'; readonly path: string; readonly lock: Lock; readonly content: Uint8Array };
 
@@ -24,13 +24,13 @@ export interface Report {
 }
 
 /** A fault where a copy could not be begun. */
-export type Answer = Result<Report, FileFault>;
+export type ThreadAnswer = Result<Report, FileFault>;
 
 export interface ThreadData {
   readonly port: MessagePort;
   /** Counts the answers, so that the other side can wait for one without an event loop. */
   readonly answered: Int32Array;
-  readonly beginning: Beginning;
+  readonly beginning: ThreadBeginning;
 }
 
 /** Does what is asked, in order, and answers each request and the beginning. */
@@ -62,10 +62,10 @@ function perform(file: JournalFile, request: Request): void {
   }
 }
 
-const reportOf = (file: Result<JournalFile, FileFault>): Answer =>
+const reportOf = (file: Result<JournalFile, FileFault>): ThreadAnswer =>
   file.ok ? succeed({ status: file.value.status, tornPath: file.value.tornPath }) : file;
 
-function begin(beginning: Beginning, disk: Disk): Result<JournalFile, FileFault> {
+function begin(beginning: ThreadBeginning, disk: Disk): Result<JournalFile, FileFault> {
   const { path, ...held } = beginning;
   if (beginning.as === 'copy') return writeCopy(path, beginning.content, { lock: beginning.lock, disk });
   const file = new JournalFile(path, { ...held, disk });

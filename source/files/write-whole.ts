@@ -15,7 +15,7 @@ import { writeFault } from './disk-trouble.ts';
 import { isRunning } from './process-identity.ts';
 
 /** Names the computer too: of a process elsewhere nobody here can tell whether it has ended. */
-export const draftOf = (path: string): string => beside(path, `.draft-${here()}-${process.pid}`);
+export const draftBeside = (path: string): string => beside(path, `.draft-${here()}-${process.pid}`);
 
 const here = (): string => formatSum(crc32(Buffer.from(hostname())));
 
@@ -76,7 +76,7 @@ export function readDraftFile(path: string): string {
 }
 
 export function writeDraftFile(path: string, text: string): Result<null, FileFault> {
-  const fresh = draftOf(path);
+  const fresh = draftBeside(path);
   try {
     systemDisk.makeFolder(dirname(path));
     clearDraftsBeside(path);
@@ -104,7 +104,7 @@ const noLinks: ReadonlySet<string> = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 
  * taken, and where the drive knows no links: then nothing has been made.
  */
 export function linkInPlace(disk: Disk, path: string, bytes: Uint8Array): 'made' | 'taken' | 'no-links' {
-  const draft = draftOf(path);
+  const draft = draftBeside(path);
   clearDraftsBeside(path);
   removeIfThere(disk, draft);
   try {
@@ -134,7 +134,7 @@ export function writeWhole(disk: Disk, path: string, bytes: Uint8Array): boolean
  * is all that a kill between the two leaves.
  */
 function renameInPlace(disk: Disk, path: string, bytes: Uint8Array): boolean {
-  const draft = draftOf(path);
+  const draft = draftBeside(path);
   writeNewFile(disk, draft, bytes);
   let hasName = false;
   try {

@@ -3,7 +3,7 @@
  * came of that bag against what its swatch foretold.
  */
 import type { Brief, BriefFile } from '../planning/brief.ts';
-import type { Outcome } from '../planning/learned.ts';
+import type { CameOut } from '../planning/learned.ts';
 import type { Plan } from '../planning/plan.ts';
 import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
@@ -76,7 +76,7 @@ function repeatOf({ stripes, brief }: Plan): Brief['stripes'] {
 }
 
 /** Null before it was measured, sewn, and where its plan came from the piece and not from the swatch. */
-export function outcomeOf({ job, measured }: Session): Outcome | null {
+export function outcomeOf({ job, measured }: Session): CameOut | null {
   const { size, brief } = job.plan;
   const sewn = job.phaseStarts[phases.indexOf('seam')] ?? 0;
   if (!measured || measured.done <= sewn || brief.swatch.onPiece) return null;

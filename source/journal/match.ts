@@ -3,7 +3,7 @@
  * size that is asked for is divided by what the first bag came to over its plan, where nothing more was learnt.
  */
 import type { BriefFile } from '../planning/brief.ts';
-import { colouredOf, inYarns, stripeYarns, turned } from '../planning/turn-colours.ts';
+import { colouredOf, inYarns, stripeYarns, turnColours } from '../planning/turn-colours.ts';
 import type { Session } from '../session/session.ts';
 import { briefLike, outcomeOf } from './like.ts';
 
@@ -41,7 +41,7 @@ export function matchBrief(
     case 'same':
       return like;
     case 'turned':
-      return turned(like, 1);
+      return turnColours(like, 1);
     case 'larger':
       return { ...like, bag: scaled(session, sizeUp) };
     case 'smaller':

@@ -37,9 +37,9 @@ export interface Entry {
 type Check = (value: unknown) => boolean;
 type Recordable = Command | Occurrence;
 /** Keys that every line has; no command may use them for its own. */
-type Taken = 'afterMs' | 'stepsDone' | 'sum';
+type TakenKey = 'afterMs' | 'stepsDone' | 'sum';
 type FieldsOf<Kind> = {
-  readonly [Field in Exclude<keyof Kind, 'do'>]-?: Field extends Taken ? never : Check;
+  readonly [Field in Exclude<keyof Kind, 'do'>]-?: Field extends TakenKey ? never : Check;
 };
 
 const isWhole: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;

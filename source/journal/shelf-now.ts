@@ -6,7 +6,7 @@ import type { KeptYarn, Shelf } from '../planning/shelf.ts';
 import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
 
-export interface Taken {
+export interface TakenYarn {
   readonly yarn: string;
   readonly colour: string;
   readonly grams: number;
@@ -16,7 +16,7 @@ export interface Taken {
 export interface BagUse {
   /** ISO 8601 in UTC. */
   readonly startedAt: string;
-  readonly taken: readonly Taken[];
+  readonly taken: readonly TakenYarn[];
 }
 
 export function takenBy(session: Session, startedAt: string): BagUse {

@@ -49,17 +49,17 @@ export const canBeBoxed = (brief: Brief, gauge: Gauge, counts: Counts): boolean 
 /** Thread for both corners, in cm. */
 export const cornerThreadCm = (boxed: BoxedBottom | null): number => (boxed ? 2 * boxed.cornerTailCm : 0);
 
-type Contents = Omit<Extract<BagWish, { readonly by: 'contents' }>, 'by' | 'heightCm'>;
+type BoxedContents = Omit<Extract<BagWish, { readonly by: 'contents' }>, 'by' | 'heightCm'>;
 
 /**
  * How far the longer side of a thing reaches. Whatever is t thick and g round reaches g/2 − t at the least, as a box does; and
  * t itself where it is round (plane geometry).
  */
-const reachCm = ({ girthCm, thicknessCm }: Contents): number =>
+const reachCm = ({ girthCm, thicknessCm }: BoxedContents): number =>
   Math.max(thicknessCm, girthCm / 2 - thicknessCm);
 
 /** The flat width whose base the thing can stand on: lengthwise, or across where the base is so deep. 0 for a flat bag. */
-export function standingWidthCm(contents: Contents, boxedCm: number): number {
+export function standingWidthCm(contents: BoxedContents, boxedCm: number): number {
   if (boxedCm === 0) return 0;
   const reach = reachCm(contents);
   return boxedCm + (boxedCm >= reach ? contents.thicknessCm : reach);

@@ -128,7 +128,7 @@ export const briefSchema = v.strictObject({
 });
 
 /** A brief as it stands in the file: checked field by field, nothing filled in. */
-export type BriefFile = v.InferOutput<typeof briefSchema>;
+export type BriefJson = v.InferOutput<typeof briefSchema>;
 
 /** The keys of `bag` that each of the three ways of saying how big it should be has to itself. */
 export const bagWays = [sizeSchema, contentsSchema, countsSchema].map((schema) =>

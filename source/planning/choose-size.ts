@@ -19,7 +19,7 @@ import {
 import { usableNeedles } from './hangings.ts';
 
 /** The size asked for, in cm; null where counts were given. Depth is finished and sewn. */
-export interface Wanted {
+export interface WantedSize {
   readonly widthCm: number | null;
   readonly depthCm: number | null;
   readonly depthBelowCordCm: number | null;
@@ -62,18 +62,20 @@ export function chooseRows(brief: Brief, gauge: Gauge): Result<number, PlanFault
   }
 }
 
-type Contents = Extract<BagWish, { readonly by: 'contents' }>;
+type ContentsWish = Extract<BagWish, { readonly by: 'contents' }>;
 
 /** The flat width that goes round the contents with its ease, and whose base they can stand on. */
-export const contentsWidthCm = (contents: Contents, boxedCm: number): number =>
+export const contentsWidthCm = (contents: ContentsWish, boxedCm: number): number =>
   Math.max((contents.girthCm / 2) * (1 + contents.easePercent / 100), standingWidthCm(contents, boxedCm));
 
 /**
  * From the bottom seam the cloth goes over half the thickness, up the height with its ease, and over half the thickness
  * again to close; over half the base, where that is deeper (plane geometry).
  */
-export const contentsDepthCm = ({ heightCm, thicknessCm, easePercent }: Contents, boxedCm: number): number =>
-  heightCm * (1 + easePercent / 100) + Math.max(thicknessCm, boxedCm);
+export const contentsDepthCm = (
+  { heightCm, thicknessCm, easePercent }: ContentsWish,
+  boxedCm: number,
+): number => heightCm * (1 + easePercent / 100) + Math.max(thicknessCm, boxedCm);
 
 function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
   const stepRows = stepRowsOf(brief);
@@ -117,7 +119,7 @@ export function chooseStitches(brief: Brief, gauge: Gauge, rows: number): number
   return Math.max(leastStitchesOf(brief), exact);
 }
 
-export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): Wanted {
+export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): WantedSize {
   const { bag, boxedCm } = brief;
   switch (bag.by) {
     case 'counts':

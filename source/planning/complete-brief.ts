@@ -2,11 +2,11 @@ import { opposite } from '../bed/bed.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch } from '../shared/units.ts';
 import { type BagWish, type Brief, ravelCord, type Swatch, unnamedWaste } from './brief.ts';
-import type { BriefFile } from './brief-schema.ts';
+import type { BriefJson } from './brief-schema.ts';
 import type { BriefFault } from './fault.ts';
 
 /** Fills in what the file leaves out, after the checks that look at two fields at once. */
-export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
+export function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
   const fault = checkNames(file) ?? checkStripes(file) ?? checkSwatch(file.swatch);
   if (fault) return fail(fault);
   const crawl = file.crawl ?? 'left';
@@ -48,9 +48,9 @@ export function completeBrief(file: BriefFile): Result<Brief, BriefFault> {
   });
 }
 
-const wasteYarn = (file: BriefFile): string => file.waste?.yarn ?? unnamedWaste;
+const wasteYarn = (file: BriefJson): string => file.waste?.yarn ?? unnamedWaste;
 
-function checkNames(file: BriefFile): BriefFault | null {
+function checkNames(file: BriefJson): BriefFault | null {
   const known = Object.keys(file.yarns);
   if (known.length === 0) return { code: 'brief/no-yarns' };
   const reserved = known.find((name) => name === unnamedWaste || name === ravelCord);
@@ -65,7 +65,7 @@ function checkNames(file: BriefFile): BriefFault | null {
   return stranger ? { code: 'brief/unknown-yarn', ...stranger, known } : null;
 }
 
-function checkStripes({ stripes, scraps, yarns }: BriefFile): BriefFault | null {
+function checkStripes({ stripes, scraps, yarns }: BriefJson): BriefFault | null {
   if (!scraps) return stripes ? null : { code: 'brief/missing', field: 'stripes' };
   if (stripes) return { code: 'brief/stripes-and-scraps' };
   const unweighed = Object.keys(yarns).find((name) => yarns[name]?.grams === undefined);
@@ -73,7 +73,7 @@ function checkStripes({ stripes, scraps, yarns }: BriefFile): BriefFault | null 
 }
 
 /** The scrap with the most metres, which can best spare a cord. */
-function longestScrap({ yarns }: BriefFile): string {
+function longestScrap({ yarns }: BriefJson): string {
   const lengths = Object.entries(yarns).map(([name, { grams = 0, metresPer100g }]) => ({
     name,
     metres: grams * metresPer100g,
@@ -81,7 +81,7 @@ function longestScrap({ yarns }: BriefFile): string {
   return lengths.reduce((longest, one) => (one.metres > longest.metres ? one : longest)).name;
 }
 
-function checkSwatch(swatch: BriefFile['swatch']): BriefFault | null {
+function checkSwatch(swatch: BriefJson['swatch']): BriefFault | null {
   if (swatch.widthCm !== undefined && swatch.widthIn !== undefined) {
     return { code: 'brief/two-units', field: 'swatch.widthCm', other: 'swatch.widthIn' };
   }
@@ -103,7 +103,7 @@ function checkSwatch(swatch: BriefFile['swatch']): BriefFault | null {
   return null;
 }
 
-function completeSwatch(swatch: BriefFile['swatch']): Swatch {
+function completeSwatch(swatch: BriefJson['swatch']): Swatch {
   const measuredMm =
     swatch.rowYarnCm === undefined ? swatch.loopLengthMm : (swatch.rowYarnCm * 10) / swatch.stitches;
   return {
@@ -119,7 +119,7 @@ function completeSwatch(swatch: BriefFile['swatch']): Swatch {
   };
 }
 
-function completeWish({ boxedCm, ...bag }: BriefFile['bag']): BagWish {
+function completeWish({ boxedCm, ...bag }: BriefJson['bag']): BagWish {
   if ('contents' in bag)
     return {
       by: 'contents',

@@ -52,24 +52,24 @@ export function couldMake({ beds, swatches, yarns }: Shelf): Possibilities | nul
   };
 }
 
-type Named = readonly [name: string, yarn: KeptYarn];
+type NamedYarn = readonly [name: string, yarn: KeptYarn];
 
 const isAsThick = (one: KeptYarn, other: KeptYarn): boolean =>
   Math.max(one.metresPer100g, other.metresPer100g) <=
   thicknessApart * Math.min(one.metresPer100g, other.metresPer100g);
 
 /** As many as go with one of them. */
-const mostAlike = (yarns: readonly Named[]): readonly Named[] =>
+const mostAlike = (yarns: readonly NamedYarn[]): readonly NamedYarn[] =>
   yarns
     .map(([, one]) => yarns.filter(([, other]) => isAsThick(one, other)))
     .reduce((most, group) => (group.length > most.length ? group : most), []);
 
-const pairsOf = (yarns: readonly Named[]): readonly (readonly [Named, Named])[] =>
+const pairsOf = (yarns: readonly NamedYarn[]): readonly (readonly [NamedYarn, NamedYarn])[] =>
   yarns.flatMap((one, i) =>
     yarns.slice(i + 1).flatMap((other) => (isAsThick(one[1], other[1]) ? [[one, other] as const] : [])),
   );
 
-function largest(frame: object, yarns: readonly Named[], scraps: boolean): CouldMake {
+function largest(frame: object, yarns: readonly NamedYarn[], scraps: boolean): CouldMake {
   const names = yarns.map(([name]) => name);
   const brief = readBrief({
     ...frame,

@@ -13,7 +13,7 @@ import { usableNeedles } from './hangings.ts';
 import {
   countsAt,
   isSound,
-  lastOf,
+  lastHolding,
   mostWidthCm,
   type NearShape,
   nearShapes,
@@ -71,11 +71,11 @@ function mostRepeats(shaped: Shaped, gauge: Gauge): number {
     const counts = countsAt(shaped, gauge, rowsAt(shaped, repeats));
     return counts.stitches < usableNeedles(shaped) && widthCm(counts, gauge) <= mostWidthCm;
   };
-  return Math.max(0, lastOf(1 << 16, fits));
+  return Math.max(0, lastHolding(1 << 16, fits));
 }
 
 const lastSoundByHalving = (most: number, planAt: PlanAt): number =>
-  lastOf(most, (repeats) => isSound(planAt(repeats)));
+  lastHolding(most, (repeats) => isSound(planAt(repeats)));
 
 /** Scraps may fail at one number of stripes and do at the next, so every one is tried, the largest first. */
 function lastSound(most: number, planAt: PlanAt): number {

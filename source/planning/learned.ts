@@ -8,7 +8,7 @@ import { medianOf } from '../shared/median.ts';
 import type { Brief, Learned } from './brief.ts';
 
 /** What came out over what was foretold, of one bag. */
-export interface Outcome {
+export interface CameOut {
   readonly width: number;
   readonly depth: number;
 }
@@ -19,11 +19,11 @@ const deviationsFarOff = 3;
 const normalDeviation = 1.4826;
 
 /** Null where too few bags agree. */
-export function learn(outcomes: readonly Outcome[]): Learned | null {
+export function learn(outcomes: readonly CameOut[]): Learned | null {
   const [width, depth] = [farFromMiddle(outcomes, 'width'), farFromMiddle(outcomes, 'depth')];
   const counting = outcomes.filter((outcome) => !width(outcome) && !depth(outcome));
   if (counting.length < leastBags) return null;
-  const factor = (side: keyof Outcome): number => mean(counting.map((outcome) => outcome[side]));
+  const factor = (side: keyof CameOut): number => mean(counting.map((outcome) => outcome[side]));
   const [widthFactor, depthFactor] = [factor('width'), factor('depth')];
   const squares = counting.map(
     (outcome) => (outcome.width / widthFactor - 1) ** 2 + (outcome.depth / depthFactor - 1) ** 2,
@@ -38,7 +38,7 @@ export function learn(outcomes: readonly Outcome[]): Learned | null {
   };
 }
 
-function farFromMiddle(outcomes: readonly Outcome[], side: keyof Outcome): (outcome: Outcome) => boolean {
+function farFromMiddle(outcomes: readonly CameOut[], side: keyof CameOut): (outcome: CameOut) => boolean {
   const middle = medianOf(outcomes.map((outcome) => outcome[side])) ?? 1;
   const usual =
     normalDeviation * (medianOf(outcomes.map((outcome) => Math.abs(outcome[side] - middle))) ?? 0);

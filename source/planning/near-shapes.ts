@@ -72,7 +72,7 @@ function shapeShare({ bag, edgeStitches, boxedCm }: Shaped, gauge: Gauge, counts
 }
 
 /** The greatest number up to `most` that holds, where every smaller one holds too; −1 where none does. */
-export function lastOf(most: number, holds: (number: number) => boolean): number {
+export function lastHolding(most: number, holds: (number: number) => boolean): number {
   let [low, high] = [-1, most];
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
@@ -168,6 +168,6 @@ function mostSound(shaped: Shaped, gauge: Gauge, rows: number, { least, most }: 
     for (let stitches = most; stitches >= least; stitches--) if (sound(stitches)) return stitches;
     return null;
   }
-  const stitches = lastOf(most - least, (more) => sound(least + more));
+  const stitches = lastHolding(most - least, (more) => sound(least + more));
   return stitches < 0 ? null : least + stitches;
 }

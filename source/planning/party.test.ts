@@ -5,7 +5,7 @@ import { planOf } from '../../test/fixtures/plan-of.ts';
 import { tries } from '../../test/tools/tries.ts';
 import { orderParty, partyKit, sharedYarn } from './party.ts';
 import type { Plan } from './plan.ts';
-import { turned } from './turn-colours.ts';
+import { turnColours } from './turn-colours.ts';
 
 const colours: Readonly<Record<string, string>> = { plum: '#6b2d5c', mint: '#9fd8c2', sand: '#d9b36c' };
 
@@ -102,7 +102,7 @@ describe('a party', () => {
 
   it('has its colours turned: after as many bags as yarns each has stood in each place', () => {
     const json = bag(16, 'plum', 'mint', [9, 9]);
-    const first = [0, 1, 2].map((i) => turned(json, i).stripes);
+    const first = [0, 1, 2].map((i) => turnColours(json, i).stripes);
     expect(first).toEqual([
       json.stripes,
       [

@@ -36,9 +36,9 @@ export function sharedYarn(plans: readonly Plan[]): readonly SharedYarn[] {
   return [...shared.values()];
 }
 
-type Amounts = Omit<SharedYarn, 'enough' | 'shortGrams'>;
+type YarnSums = Omit<SharedYarn, 'enough' | 'shortGrams'>;
 
-function together(one: Amounts, other: Amounts): Amounts {
+function together(one: YarnSums, other: YarnSums): YarnSums {
   const sum = (a: number | null, b: number | null): number | null =>
     a === null || b === null ? null : a + b;
   const have = [one.haveGrams, other.haveGrams].filter((grams) => grams !== null);
@@ -51,7 +51,7 @@ function together(one: Amounts, other: Amounts): Amounts {
   };
 }
 
-function judge(amounts: Amounts): SharedYarn {
+function judge(amounts: YarnSums): SharedYarn {
   const { withReserveGrams, haveGrams } = amounts;
   const shortGrams =
     withReserveGrams === null || haveGrams === null ? null : Math.max(0, withReserveGrams - haveGrams);

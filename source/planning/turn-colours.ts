@@ -25,7 +25,7 @@ export function inYarns(json: Json, nameOf: (yarn: string) => string): Json {
 }
 
 /** Each yarn takes the place of the one so many places on; a bag of scraps has no places, and stays. */
-export function turned(json: Json, places: number): Json {
+export function turnColours(json: Json, places: number): Json {
   if (!Array.isArray(json.stripes)) return json;
   const names = stripeYarns(colouredOf(json));
   return inYarns(json, (yarn) => {

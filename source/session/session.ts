@@ -49,9 +49,9 @@ export interface Standing {
 }
 
 /** Places left by earlier commands, newest first. A linked list, so that a press costs the same after a thousand. */
-export interface Places extends Omit<Standing, 'way'> {
+export interface PlacesLeft extends Omit<Standing, 'way'> {
   readonly way: WayWithoutBed | null;
-  readonly earlier: Places | null;
+  readonly earlier: PlacesLeft | null;
   /** This one and those before it. */
   readonly count: number;
 }
@@ -59,24 +59,27 @@ export interface Places extends Omit<Standing, 'way'> {
 /** So many commands can be taken back at least. Of twice as many the older half is let go of, so that no work fills the memory. */
 export const leastPlaces = 4000;
 
-export function addPlace({ job, done, mends, way, adrift }: Standing, earlier: Places | null): Places {
+export function addPlace(
+  { job, done, mends, way, adrift }: Standing,
+  earlier: PlacesLeft | null,
+): PlacesLeft {
   const kept = earlier?.count === 2 * leastPlaces - 1 ? newestOf(earlier, leastPlaces - 1) : earlier;
   const left = way && withoutBed(way);
   return { job, done, mends, way: left, adrift, earlier: kept, count: (kept?.count ?? 0) + 1 };
 }
 
-function newestOf(places: Places, count: number): Places | null {
-  const newest: Places[] = [];
-  for (let place: Places | null = places; place && newest.length < count; place = place.earlier)
+function newestOf(places: PlacesLeft, count: number): PlacesLeft | null {
+  const newest: PlacesLeft[] = [];
+  for (let place: PlacesLeft | null = places; place && newest.length < count; place = place.earlier)
     newest.push(place);
-  return newest.reduceRight<Places | null>(
+  return newest.reduceRight<PlacesLeft | null>(
     (earlier, place) => ({ ...place, earlier, count: (earlier?.count ?? 0) + 1 }),
     null,
   );
 }
 
 /** A place that was left, as it was then. */
-export const standingAt = ({ job, done, mends, way, adrift }: Places): Standing => ({
+export const standingAt = ({ job, done, mends, way, adrift }: PlacesLeft): Standing => ({
   job,
   done,
   mends,
@@ -117,8 +120,8 @@ export interface MeasuredBag {
 export interface Session extends Standing {
   /** What the bag is called: as its brief has it, until it is renamed. */
   readonly name: string;
-  readonly takeBack: Places | null;
-  readonly redo: Places | null;
+  readonly takeBack: PlacesLeft | null;
+  readonly redo: PlacesLeft | null;
   readonly notes: Kept<Note>;
   /** As they were made; of several with one name the last holds. */
   readonly marks: Kept<Mark>;

@@ -4,7 +4,7 @@ import type { Act, Step } from './step.ts';
 /** What could hurt; each is said where it is met first. */
 export type Hazard = 'hooks' | 'weights' | 'weights-off' | 'steam' | 'cord';
 
-export interface ActFacts {
+export interface ActTraits {
   /** The carriage knits across, so that afterwards each needle between the edges holds one loop of the yarn in the feeder. */
   readonly pass: boolean;
   /**
@@ -19,13 +19,13 @@ export interface ActFacts {
   readonly bell: 1 | 2 | 3;
 }
 
-const plain: ActFacts = { pass: false, guarded: 'never', final: null, hazard: null, bell: 1 };
-const guarded: ActFacts = { ...plain, guarded: 'always' };
-const pass: ActFacts = { ...plain, pass: true };
-const yarn: ActFacts = { ...plain, bell: 3 };
-const shaping: ActFacts = { ...plain, bell: 2 };
+const plain: ActTraits = { pass: false, guarded: 'never', final: null, hazard: null, bell: 1 };
+const guarded: ActTraits = { ...plain, guarded: 'always' };
+const pass: ActTraits = { ...plain, pass: true };
+const yarn: ActTraits = { ...plain, bell: 3 };
+const shaping: ActTraits = { ...plain, bell: 2 };
 
-export const acts: Readonly<Record<Act['kind'], ActFacts>> = {
+export const acts: Readonly<Record<Act['kind'], ActTraits>> = {
   'set-needles': { ...plain, hazard: 'hooks' },
   'cast-on': plain,
   'thread-waste': yarn,

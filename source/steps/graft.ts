@@ -10,6 +10,13 @@ import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
+/** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
+export interface GraftMovement {
+  readonly edge: 'A' | 'B';
+  readonly down: number | null;
+  readonly up: number | null;
+}
+
 /** Lay the work, go in, come out at the last loop; then the ravel cord and the waste, and a knot where the seam has its own thread. */
 const before = 2;
 const closingSteps = ({ plan }: Outline): number => (plan.graft.goesOnToSeam ? 2 : 3);

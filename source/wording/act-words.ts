@@ -34,8 +34,8 @@ type ByHand =
 export type ShortKind = Exclude<Kind, ByHand> | 'measure-bag' | 'measure-rounds' | 'measure-cord';
 
 /** What a topic says of one act. */
-export const wordsFor = (words: ActWords, act: Act): string => (words[act.kind] as (act: Act) => string)(act);
+export const sayAct = (words: ActWords, act: Act): string => (words[act.kind] as (act: Act) => string)(act);
 
 /** The same of a topic that leaves some acts out; null of those. */
-export const wordsOrNull = (words: Partial<ActWords>, act: Act): string | null =>
+export const sayActOrNull = (words: Partial<ActWords>, act: Act): string | null =>
   (words[act.kind] as ((act: Act) => string) | undefined)?.(act) ?? null;

@@ -58,7 +58,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     `${needles} Nadeln im Abstand ${small(pitchMm)}; ${times === 1 ? 'einmal eingehängt' : `${times}-mal eingehängt`}`,
 
   yarn: 'Garn',
-  mark: 'Zeichen',
+  sign: 'Zeichen',
   forWhat: 'Für',
   needs: 'Bedarf',
   withReserve: (percent) => `mit ${percent} % mehr`,

@@ -57,7 +57,7 @@ export const sheet = ({ length, small, list }: Amounts) => ({
     `${needles} needles, ${small(pitchMm)} apart; ${times === 1 ? 'hung once' : `hung ${times} times`}`,
 
   yarn: 'Yarn',
-  mark: 'Mark',
+  sign: 'Sign',
   forWhat: 'For',
   needs: 'Needs',
   withReserve: (percent: number) => `with ${percent} % more`,

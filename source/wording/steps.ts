@@ -8,7 +8,7 @@ import type { Plan } from '../planning/plan.ts';
 import type { Warning } from '../settings/settings.ts';
 import { harmless } from '../shared/plain-text.ts';
 import type { Phase, Step } from '../steps/step.ts';
-import { wordsFor } from './act-words.ts';
+import { sayAct } from './act-words.ts';
 import type { Words } from './words.ts';
 
 const phaseNames: Readonly<Record<Phase, (words: Words) => string>> = {
@@ -23,7 +23,7 @@ const phaseNames: Readonly<Record<Phase, (words: Words) => string>> = {
 export const sayPhase = (phase: Phase, words: Words): string => phaseNames[phase](words);
 
 /** The instruction for a step, as plain text. */
-export const sayStep = ({ act }: Step, words: Words): string => harmless(wordsFor(words.steps, act));
+export const sayStep = ({ act }: Step, words: Words): string => harmless(sayAct(words.steps, act));
 
 /** What comes before the instruction when a press did nothing. */
 export const speakWarning = (warning: Warning, words: Words): string =>
@@ -31,10 +31,10 @@ export const speakWarning = (warning: Warning, words: Words): string =>
 
 /** A short spoken instruction, such as `left edge, one out, to L24, L22 stays empty`. */
 export const speakStep = (step: Step | null, words: Words): string =>
-  step ? harmless(wordsFor(words.spoken, step.act)) : words.prompt.theBagIsFinished;
+  step ? harmless(sayAct(words.spoken, step.act)) : words.prompt.theBagIsFinished;
 
 /** One or two words for the large view. */
-export const shoutStep = ({ act }: Step, words: Words): string => harmless(wordsFor(words.shouted, act));
+export const shoutStep = ({ act }: Step, words: Words): string => harmless(sayAct(words.shouted, act));
 
 export function sayTools(plan: Plan, { kit }: Words): readonly string[] {
   const needed = kitOf(plan);

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { colourRuns } from '../../source/planning/colour-run.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { asDyed } from '../../source/sheet/yarn-marks.ts';
+import { asDyed } from '../../source/sheet/yarn-signs.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { tries } from '../tools/tries.ts';

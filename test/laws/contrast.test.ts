@@ -115,9 +115,9 @@ it.each(demoBags.flatMap((bag) => depths.map((depth) => [bag, depth] as const)))
   'neighbouring stripes of the %s are told apart, colours: %s',
   async (bag, depth) => {
     const { plan } = demoJob(bag);
-    const { marks } = brushFor(plan, depth, false);
-    const stripes = plan.stripes.map(({ yarn }) => marks.get(yarn)).filter((mark) => mark !== undefined);
-    const lines = stripes.map((mark) => formatLine([filled(mark, 1, depth)], depth));
+    const { signs } = brushFor(plan, depth, false);
+    const stripes = plan.stripes.map(({ yarn }) => signs.get(yarn)).filter((sign) => sign !== undefined);
+    const lines = stripes.map((sign) => formatLine([filled(sign, 1, depth)], depth));
     const cells = (await show(lines, 4, stripes.length)).cells.map(([cell]) => cell);
     for (const [i, cell] of cells.entries()) {
       const next = cells[(i + 1) % cells.length];

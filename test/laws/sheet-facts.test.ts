@@ -8,7 +8,7 @@ import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
-import { wordsFor } from '../../source/wording/act-words.ts';
+import { sayAct } from '../../source/wording/act-words.ts';
 import { cautionOf } from '../../source/wording/cautions.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
@@ -17,7 +17,7 @@ import { allNodes, readSvg } from '../fixtures/read-svg.ts';
 import { optionsFor } from '../fixtures/sheets.ts';
 import { tries } from '../tools/tries.ts';
 
-const say = ({ act }: Step): string => wordsFor(englishWords.steps, act);
+const say = ({ act }: Step): string => sayAct(englishWords.steps, act);
 
 interface Read {
   /** What can be read, tags and entities gone. */
@@ -81,7 +81,7 @@ function expectAllFacts(plan: Plan): void {
     expect(where).toContain(sayOnPaper(first, englishWords).replaceAll(/\s+/g, ' '));
     // What repeats from stripe to stripe is told once; its needles and yarns stand in the list.
     if (first.phase === 'stripes') continue;
-    const ends = [sayOnPaper(last, englishWords), wordsFor(englishWords.spoken, last.act)];
+    const ends = [sayOnPaper(last, englishWords), sayAct(englishWords.spoken, last.act)];
     expect(
       ends.some((end) => text.includes(end)),
       ends.join(),

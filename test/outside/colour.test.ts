@@ -26,7 +26,7 @@ import {
   linear,
   parseColour,
 } from '../../source/shared/colour.ts';
-import { markYarns } from '../../source/sheet/yarn-marks.ts';
+import { yarnSigns } from '../../source/sheet/yarn-signs.ts';
 import { diceBagWith, twoColours } from '../fixtures/sheets.ts';
 
 /**
@@ -186,9 +186,9 @@ describe('neighbours that look alike', () => {
   });
 });
 
-describe('marks of yarns', () => {
+describe('signs of yarns', () => {
   const marksOf = (first: string, second: string, medium: 'true' | 'print') =>
-    [...markYarns(twoColours(first, second), medium).values()].map(
+    [...yarnSigns(twoColours(first, second), medium).values()].map(
       ({ letter, pattern }) => `${letter} ${pattern}`,
     );
 
@@ -210,7 +210,7 @@ describe('marks of yarns', () => {
     const yarns = Object.fromEntries(names.map((name) => [name, { colour: '#6b2d5c', metresPer100g: 190 }]));
     const stripes = names.map((yarn) => ({ yarn, rows: 2 }));
     const plan = diceBagWith({ yarns, stripes, cord: { yarn: 'plum' } });
-    const letters = [...markYarns(plan, 'true').values()].map(({ letter }) => letter);
+    const letters = [...yarnSigns(plan, 'true').values()].map(({ letter }) => letter);
     expect(letters).toEqual(['P', 'I', 'E', 'N', 'A', 'B']);
   });
 });

@@ -8,11 +8,11 @@ import type { Words } from '../../wording/words.ts';
 import { adjustCommands } from './adjusting.ts';
 import { askCommands } from './asking.ts';
 import type { ChatCommand } from './chat-command.ts';
+import { goCommands } from './going.ts';
 import { keepCommands } from './keeping.ts';
-import { moveCommands } from './moving.ts';
 
 export const chatCommands: readonly ChatCommand[] = [
-  ...moveCommands,
+  ...goCommands,
   ...askCommands,
   ...keepCommands,
   ...adjustCommands,

@@ -3,13 +3,13 @@ import { metresPerYard, mmPerInch } from '../../shared/units.ts';
 
 export type Unit = 'mm' | 'cm' | 'in' | 'm' | 'yd' | 'g' | 'oz' | 'stitches' | 'rows' | 'needles';
 
-export interface Amount {
+export interface Amount<Known extends Unit = Unit> {
   readonly value: number;
-  /** Null where none was typed. */
-  readonly unit: Unit | null;
+  /** Null where none was typed: the maker's own units are meant. */
+  readonly unit: Known | null;
 }
 
-interface Amounts {
+interface AmountsRead {
   readonly amounts: readonly Amount[];
   /** All that is neither a number nor a unit, in lower case. */
   readonly others: readonly string[];
@@ -46,7 +46,7 @@ const token = new RegExp(
   'gu',
 );
 
-export function readAmounts(line: string): Amounts {
+export function readAmounts(line: string): AmountsRead {
   const amounts: Amount[] = [];
   const others: string[] = [];
   let mayHaveUnit = false;

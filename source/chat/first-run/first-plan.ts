@@ -15,7 +15,7 @@ type Doubt =
   | { readonly is: 'short'; readonly yarn: string; readonly grams: number }
   | { readonly is: 'tight' | 'guess' };
 
-export const doubtsOf = ({ warnings }: Plan): readonly Doubt[] =>
+export const doubtsToTell = ({ warnings }: Plan): readonly Doubt[] =>
   warnings.flatMap((warning): Doubt[] => {
     switch (warning.code) {
       case 'plan/yarn-short':

@@ -11,7 +11,7 @@ import { questionIds, unasked } from './answers.ts';
 import { briefFileOf } from './brief-of.ts';
 import { draftOf, readDraft, readDraftGuide } from './draft.ts';
 import { formatInterviewFault } from './faults.ts';
-import { beginInterview, type Interview, type Update, updateInterview } from './interview.ts';
+import { beginInterview, type Interview, type InterviewUpdate, updateInterview } from './interview.ts';
 import { valuesOf } from './questions.ts';
 import { interviewView, questionLines } from './view.ts';
 
@@ -19,8 +19,8 @@ afterEach(() => speak(null));
 
 const start = beginInterview({}, spoken());
 
-const typing = (interview: Interview, ...lines: readonly string[]): Update =>
-  lines.reduce<Update>((at, line) => updateInterview(at.interview, line), {
+const typing = (interview: Interview, ...lines: readonly string[]): InterviewUpdate =>
+  lines.reduce<InterviewUpdate>((at, line) => updateInterview(at.interview, line), {
     interview,
     lines: [],
     effect: null,
@@ -37,7 +37,7 @@ const diceAnswers = [
   '2',
 ];
 const planned = typing(start, ...diceAnswers);
-const texts = ({ lines }: Update): string => lines.map(({ text }) => text).join('\n');
+const texts = ({ lines }: InterviewUpdate): string => lines.map(({ text }) => text).join('\n');
 
 describe('the questions', () => {
   it('are eight, each asked once, and then comes the plan', () => {

@@ -10,12 +10,12 @@ import { answer, type Said } from '../transcript.ts';
 import { type AnswerFault, type Answers, fromShelf, type Length, type QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
-import { doubtsOf, sayLookAgain, sayShortPlan } from './first-plan.ts';
+import { doubtsToTell, sayLookAgain, sayShortPlan } from './first-plan.ts';
 import { answerOf, asksForGuide, beginGuide, goOn, stepOf } from './guided-swatch.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
-import { isUnsure, readInterviewLine, type Wish } from './read-line.ts';
+import { type InterviewWish, isUnsure, readInterviewLine } from './read-line.ts';
 import { sayAnswers, sayGiven, sayGuided, sayInterviewHelp } from './say.ts';
-import { type Part, partsOf } from './several-answers.ts';
+import { type AnswerPart, partsOf } from './several-answers.ts';
 
 export interface Interview {
   readonly answers: Answers;
@@ -38,7 +38,7 @@ export type Effect =
   | { readonly kind: 'units'; readonly length: Length }
   | { readonly kind: 'practice' | 'cancel' | 'quit' };
 
-export interface Update {
+export interface InterviewUpdate {
   readonly interview: Interview;
   readonly lines: readonly Said[];
   readonly effect: Effect | null;
@@ -79,18 +79,22 @@ const faultLine = (interview: Interview, fault: InterviewFault): Said => ({
   text: formatInterviewFault(fault, interview.words, askedIn(interview)),
 });
 
-const update = (interview: Interview, lines: readonly Said[], effect: Effect | null = null): Update => ({
+const update = (
+  interview: Interview,
+  lines: readonly Said[],
+  effect: Effect | null = null,
+): InterviewUpdate => ({
   interview,
   lines,
   effect,
 });
 
-export function updateInterview(interview: Interview, typed: string): Update {
+export function updateInterview(interview: Interview, typed: string): InterviewUpdate {
   const done = carryOut(interview, readInterviewLine(typed));
   return done.ok ? done.value : update(interview, [faultLine(interview, done.fault)]);
 }
 
-function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFault> {
+function carryOut(interview: Interview, wish: InterviewWish): Result<InterviewUpdate, InterviewFault> {
   const { at } = interview;
   const step = guidedStep(interview);
   if (step && wish.kind === 'answer') return goOnGuided(interview, step, wish.line);
@@ -121,13 +125,17 @@ function carryOut(interview: Interview, wish: Wish): Result<Update, InterviewFau
 
 const stopWords = ['stop', 'stopp'];
 
-function backGuided(interview: Interview): Update {
+function backGuided(interview: Interview): InterviewUpdate {
   const { at } = interview.guide ?? beginGuide;
   return update({ ...interview, guide: at === 0 ? null : { ...interview.guide, at: at - 1 } }, []);
 }
 
 /** One step of the swatch further; the last makes the answer. */
-function goOnGuided(interview: Interview, step: SwatchStep, typed: string): Result<Update, AnswerFault> {
+function goOnGuided(
+  interview: Interview,
+  step: SwatchStep,
+  typed: string,
+): Result<InterviewUpdate, AnswerFault> {
   const { words, answers } = interview;
   const guide = interview.guide ?? beginGuide;
   if (stopWords.includes(typed.toLowerCase())) return succeed(update({ ...interview, guide: null }, []));
@@ -142,7 +150,7 @@ function goOnGuided(interview: Interview, step: SwatchStep, typed: string): Resu
 }
 
 /** An empty line, or one that says nobody knows, keeps the answer that is there, or else takes what is usual. */
-function give(interview: Interview, id: QuestionId, typed: string): Result<Update, AnswerFault> {
+function give(interview: Interview, id: QuestionId, typed: string): Result<InterviewUpdate, AnswerFault> {
   const { answers, words, shelf } = interview;
   if (id === 'swatch' && asksForGuide(typed))
     return succeed(update({ ...interview, at: id, guide: interview.guide ?? beginGuide }, []));
@@ -165,7 +173,7 @@ function give(interview: Interview, id: QuestionId, typed: string): Result<Updat
   return after.ok ? succeed(taken(interview, after.value, [id])) : after;
 }
 
-function giveAll({ answers, words }: Interview, parts: readonly Part[]): Result<Answers, AnswerFault> {
+function giveAll({ answers, words }: Interview, parts: readonly AnswerPart[]): Result<Answers, AnswerFault> {
   return parts.reduce<Result<Answers, AnswerFault>>(
     (before, { id, line }) =>
       before.ok ? withAnswer(before.value, id, { line, length: words.units.length }, words) : before,
@@ -173,21 +181,25 @@ function giveAll({ answers, words }: Interview, parts: readonly Part[]): Result<
   );
 }
 
-function taken({ words, shelf, guide }: Interview, answers: Answers, given: readonly QuestionId[]): Update {
+function taken(
+  { words, shelf, guide }: Interview,
+  answers: Answers,
+  given: readonly QuestionId[],
+): InterviewUpdate {
   const next = beginInterview(answers, words, { shelf, guide });
   const values = valuesOf(answers, words);
   const said = given.map((id) => sayGiven(id, values, words));
   return update(next, [...said, ...planLines(next)]);
 }
 
-function change(interview: Interview, text: string): Result<Update, InterviewFault> {
+function change(interview: Interview, text: string): Result<InterviewUpdate, InterviewFault> {
   const named = questionIn(text, askedIn(interview), interview.words);
   if (!named) return fail({ code: 'first-run/no-such-answer', word: text });
   const { id, rest } = named;
   return rest === '' ? succeed(update({ ...interview, at: id }, [])) : give(interview, id, rest);
 }
 
-function back(interview: Interview): Result<Update, InterviewFault> {
+function back(interview: Interview): Result<InterviewUpdate, InterviewFault> {
   const asked = askedIn(interview);
   const before = asked[(interview.at === 'plan' ? asked.length : asked.indexOf(interview.at)) - 1];
   return before
@@ -202,7 +214,7 @@ function explained({ at, words }: Interview, about: string | null): readonly str
   return term === null ? [words.firstRun.anyName] : explainWord(term, words);
 }
 
-function takeUnits(interview: Interview, word: string): Result<Update, InterviewFault> {
+function takeUnits(interview: Interview, word: string): Result<InterviewUpdate, InterviewFault> {
   if (word !== 'cm' && word !== 'in') return fail({ code: 'first-run/not-units', word });
   const after = { ...interview, words: interview.words.inUnits(unitsFor(word)) };
   return succeed(update(after, planLines(after), { kind: 'units', length: word }));
@@ -211,7 +223,7 @@ function takeUnits(interview: Interview, word: string): Result<Update, Interview
 const yes = ['', 'yes', 'y', 'ok', 'ja', 'j'];
 const surely = ['begin', 'start', 'beginnen', 'los'];
 
-function atThePlan(interview: Interview, line: string): Result<Update, InterviewFault> {
+function atThePlan(interview: Interview, line: string): Result<InterviewUpdate, InterviewFault> {
   if (surely.includes(line.toLowerCase())) return begin(interview, null);
   if (yes.includes(line.toLowerCase())) return warn(interview) ?? begin(interview, null);
   return questionIn(line, askedIn(interview), interview.words)
@@ -220,15 +232,15 @@ function atThePlan(interview: Interview, line: string): Result<Update, Interview
 }
 
 /** Once, where the bag may come to grief; null where nothing speaks against it. */
-function warn(interview: Interview): Result<Update, never> | null {
+function warn(interview: Interview): Result<InterviewUpdate, never> | null {
   const { warned, answers, words } = interview;
   const plan = planOfValues(valuesOf(answers, words));
-  const doubts = plan.ok && !warned ? doubtsOf(plan.value) : [];
+  const doubts = plan.ok && !warned ? doubtsToTell(plan.value) : [];
   if (doubts.length === 0) return null;
   return succeed(update({ ...interview, warned: true }, [sayLookAgain(doubts, words)]));
 }
 
-function begin(interview: Interview, out: string | null): Result<Update, AnswerFault | PlanFault> {
+function begin(interview: Interview, out: string | null): Result<InterviewUpdate, AnswerFault | PlanFault> {
   const plan = planOfValues(valuesOf(interview.answers, interview.words));
   return plan.ok ? succeed(update(interview, [], { kind: 'begin', out })) : plan;
 }

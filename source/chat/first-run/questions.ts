@@ -21,7 +21,7 @@ import { readSwatch } from './read-swatch.ts';
 import { nameIn, readOtherYarns, readYarn } from './read-yarn.ts';
 import { labelOf } from './say.ts';
 
-interface Question<Value> {
+interface AskedQuestion<Value> {
   /** Names besides its own by which `change` finds it. */
   readonly aliases: readonly string[];
   /** The word to explain when nothing else is named, as the glossary has it; null for a name, which is any. */
@@ -29,7 +29,7 @@ interface Question<Value> {
   readonly read: (line: string, length: Length) => Result<Value, AnswerFault>;
 }
 
-export const questions: { readonly [Id in QuestionId]: Question<Values[Id]> } = {
+export const questions: { readonly [Id in QuestionId]: AskedQuestion<Values[Id]> } = {
   name: { aliases: ['title'], term: null, read: readName },
   size: { aliases: ['bag', 'contents', 'girth'], term: 'girth', read: readSize },
   bed: { aliases: ['needles', 'pitch'], term: 'pitch', read: readBed },

@@ -6,10 +6,10 @@ import { fail, type Result, succeed } from '../../shared/result.ts';
 import { type Amount, isLength, readAmounts, toCm } from './amounts.ts';
 import type { AnswerFault, Values } from './answers.ts';
 
-type Bed = Values['bed'];
+type BedAnswer = Values['bed'];
 
 /** What Enter takes: round figures, of no bed that is built. */
-export const practiceBed: Bed = { needles: 120, pitchMm: 6 };
+export const practiceBed: BedAnswer = { needles: 120, pitchMm: 6 };
 
 const gauges: readonly { readonly names: readonly string[]; readonly pitchMm: number }[] = [
   { names: ['fine', 'fein'], pitchMm: 3.6 },
@@ -39,7 +39,7 @@ const beside = [
 /** More than this many of anything are needles: no bed has them so far apart. */
 const widestPitchMm = 20;
 
-export function readBed(line: string): Result<Bed, AnswerFault> {
+export function readBed(line: string): Result<BedAnswer, AnswerFault> {
   const { amounts, others } = readAmounts(line);
   const named = gauges.find(({ names }) => names.some((name) => others.includes(name)));
   const stranger = others.find((word) => !beside.includes(word) && !named?.names.includes(word));

@@ -3,7 +3,7 @@
  * that make it less sure, or which says that nobody knows.
  */
 
-export type Wish =
+export type InterviewWish =
   | { readonly kind: 'answer'; readonly line: string }
   /** Goes to the answer that the text begins with; what follows answers it at once. */
   | { readonly kind: 'change'; readonly text: string }
@@ -50,7 +50,7 @@ export const steeringWords: readonly string[] = [
 const question =
   /^(?:what|was)(?:'s| is| are| does| ist| sind| heißt| bedeutet)?\b.*\?$|^what(?:'s| is| are| does)\b/i;
 
-export function readInterviewLine(typed: string): Wish {
+export function readInterviewLine(typed: string): InterviewWish {
   const line = typed.trim().replace(/^\//, '').trim();
   const kind = aloneWords.get(line.toLowerCase());
   if (kind) return { kind };

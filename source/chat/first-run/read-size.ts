@@ -8,7 +8,7 @@ import { fail, type Result, succeed } from '../../shared/result.ts';
 import { isLength, numberIn, numberPattern, readAmounts, toCm, unitOf } from './amounts.ts';
 import type { AnswerFault, Length, Values } from './answers.ts';
 
-type Size = Values['size'];
+type SizeRead = Values['size'];
 type LengthUnit = Parameters<typeof toCm>[1];
 
 const wide = ['wide', 'width', 'breit', 'breite'];
@@ -30,7 +30,7 @@ const boxed = new RegExp(
   'iu',
 );
 
-export function readSize(line: string, length: Length): Result<Size, AnswerFault> {
+export function readSize(line: string, length: Length): Result<SizeRead, AnswerFault> {
   const [found, number, unit] = boxed.exec(line) ?? [];
   const size = sizeIn(found === undefined ? line : line.replace(found, ' '), length);
   if (!size.ok || found === undefined) return size;
@@ -38,7 +38,7 @@ export function readSize(line: string, length: Length): Result<Size, AnswerFault
   return succeed({ ...size.value, boxedCm: thickness(number, unit, isLength(typed) ? typed : length) });
 }
 
-function sizeIn(line: string, length: Length): Result<Size, AnswerFault> {
+function sizeIn(line: string, length: Length): Result<SizeRead, AnswerFault> {
   const thing = thingNamed(line);
   if (thing !== null) return succeed({ ...usualContents[thing], usual: thing });
   return byNumbers(line, length) ?? measuredSize(line, length);
@@ -48,7 +48,7 @@ const bed = ['bed', 'bett', 'nadelbett'];
 const besideBed = [...wide, ...deep, ...bed, 'and', 'und', 'as', 'the', 'so', 'wie', 'das'];
 
 /** Stitches and rows, or as deep as the bed has needles; null where neither is said. */
-function byNumbers(line: string, length: Length): Result<Size, AnswerFault> | null {
+function byNumbers(line: string, length: Length): Result<SizeRead, AnswerFault> | null {
   const { amounts, others } = readAmounts(line);
   const [one, other] = amounts;
   const [stitches, rows] = (['stitches', 'rows'] as const).map((unit) =>
@@ -72,7 +72,7 @@ const thick = new RegExp(
   'iu',
 );
 
-function measuredSize(line: string, length: Length): Result<Size, AnswerFault> {
+function measuredSize(line: string, length: Length): Result<SizeRead, AnswerFault> {
   const [told, before, unitBefore, behind, unitBehind] = thick.exec(line) ?? [];
   const { amounts, others } = readAmounts(told === undefined ? line : line.replace(told, ' '));
   const stranger = others.find((word) => ![wide, deep, round, beside].some((known) => known.includes(word)));

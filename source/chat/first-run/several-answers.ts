@@ -3,7 +3,7 @@ import { isLength, readAmounts, type Unit } from './amounts.ts';
 import type { Length, QuestionId } from './answers.ts';
 import { readAnswer } from './questions.ts';
 
-export interface Part {
+export interface AnswerPart {
   readonly id: QuestionId;
   readonly line: string;
 }
@@ -15,7 +15,7 @@ const mostParts = 12;
  * The parts of a line that was typed at question `id`, the first of which answers it or belongs elsewhere; null where some part
  * belongs nowhere.
  */
-export function partsOf(line: string, id: QuestionId, length: Length): readonly Part[] | null {
+export function partsOf(line: string, id: QuestionId, length: Length): readonly AnswerPart[] | null {
   const pieces = line.split(/\s*[,;]\s+/).filter((piece) => piece !== '');
   if (pieces.length > mostParts) return null;
   // A name ends where something begins that is no name; other answers are as long as can be.
@@ -29,7 +29,7 @@ export function partsOf(line: string, id: QuestionId, length: Length): readonly 
   return null;
 }
 
-function places(pieces: readonly string[], length: Length, before: QuestionId): readonly Part[] | null {
+function places(pieces: readonly string[], length: Length, before: QuestionId): readonly AnswerPart[] | null {
   if (pieces.length === 0) return [];
   for (let count = pieces.length; count > 0; count--) {
     const line = pieces.slice(0, count).join(', ');

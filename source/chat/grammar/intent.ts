@@ -1,4 +1,5 @@
 /** What a typed line asks for, and what it says of the bench; and what is known of the bag for reading it. */
+
 import type { MatchWish } from '../../journal/match.ts';
 import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
@@ -10,6 +11,7 @@ import type { PedalAct, SettingChange, SettingName } from '../../settings/settin
 import type { Job } from '../../steps/job.ts';
 import type { Landmark } from '../../steps/landmarks.ts';
 import type { WhichUnit } from '../../wording/replan.ts';
+import type { Amount } from '../first-run/amounts.ts';
 import type { Trouble } from './trouble.ts';
 
 /** What is known of the bag that is on the needles, for names and numbers that could be read two ways. */
@@ -49,22 +51,19 @@ export const nothingTold: Told = { seen: {}, moment: null, askRow: null, ladder:
 export const saysSomething = ({ seen, moment, ladder, askRow }: Told): boolean =>
   Object.keys(seen).length > 0 || moment !== null || ladder || askRow !== null;
 
-/** An amount with the unit typed behind it; null where the maker's own units are meant. */
-export interface Amount {
-  readonly value: number;
-  readonly unit: 'mm' | 'cm' | 'in' | 'g' | 'oz' | null;
-}
+/** A length of the piece, or a weight. */
+export type MeasuredAmount = Amount<'mm' | 'cm' | 'in' | 'g' | 'oz'>;
 
 /** What the scales show of a yarn. */
 export interface Weighed {
   readonly yarn: string;
-  readonly amount: Amount;
+  readonly amount: MeasuredAmount;
 }
 
 export interface ReplanWish {
   /** A width over so many stitches, a height over so many rows, measured on the piece. */
-  readonly stitches: { readonly count: number; readonly length: Amount } | null;
-  readonly rows: { readonly count: number; readonly length: Amount } | null;
+  readonly stitches: { readonly count: number; readonly length: MeasuredAmount } | null;
+  readonly rows: { readonly count: number; readonly length: MeasuredAmount } | null;
   readonly weighed: readonly Weighed[];
   readonly recolour: {
     readonly from: string;
@@ -103,9 +102,9 @@ export type Intent =
   | { readonly kind: 'replan'; readonly wish: ReplanWish }
   | { readonly kind: 'weigh'; readonly weighed: Weighed }
   /** The bag's size as it was measured. */
-  | { readonly kind: 'measured'; readonly width: Amount; readonly depth: Amount }
+  | { readonly kind: 'measured'; readonly width: MeasuredAmount; readonly depth: MeasuredAmount }
   /** So long are the first rounds of the cord. */
-  | { readonly kind: 'cord-length'; readonly length: Amount }
+  | { readonly kind: 'cord-length'; readonly length: MeasuredAmount }
   /** Accepts one of the things offered last. */
   | { readonly kind: 'choose'; readonly number: number | null }
   /** Leaves a way back or a mend where it is. */

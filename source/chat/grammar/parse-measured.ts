@@ -5,18 +5,18 @@
 import type { MeasuredBag, Session } from '../../session/session.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { gramsPerOunce, mmPerInch, type Units } from '../../shared/units.ts';
-import type { Amount, ChatFault, Intent, Weighed } from './intent.ts';
+import type { ChatFault, Intent, MeasuredAmount, Weighed } from './intent.ts';
 
 /** Two groups: the number and its unit. */
 const lengthPattern = '(\\d+(?:[.,]\\d+)?)\\s*(mm|cm|in)?';
 
-const lengthOf = (value: string | undefined, unit: string | undefined): Amount => ({
+const lengthOf = (value: string | undefined, unit: string | undefined): MeasuredAmount => ({
   value: Number((value ?? '').replace(',', '.')),
-  unit: (unit?.toLowerCase() ?? null) as Amount['unit'],
+  unit: (unit?.toLowerCase() ?? null) as MeasuredAmount['unit'],
 });
 
 /** Without a unit it is in the maker's own. */
-export function inCm({ value, unit }: Amount, units: Units): number {
+export function inCm({ value, unit }: MeasuredAmount, units: Units): number {
   const written = unit ?? units.length;
   return written === 'in' ? (value * mmPerInch) / 10 : written === 'mm' ? value / 10 : value;
 }
@@ -33,14 +33,14 @@ export function parseWeigh(rest: string): Result<Intent, ChatFault> {
   return succeed({ kind: 'weigh', weighed: { yarn, amount } });
 }
 
-const unitOf = (typed: string | undefined): Amount['unit'] =>
+const unitOf = (typed: string | undefined): MeasuredAmount['unit'] =>
   typed === undefined ? null : typed.toLowerCase() === 'oz' ? 'oz' : 'g';
 
 /** The name of a yarn as the brief spells it. */
 export const spellYarn = ({ job }: Session, typed: string): string =>
   [...job.plan.brief.yarns.keys()].find((name) => name.toLowerCase() === typed.toLowerCase()) ?? typed;
 
-const gramsOf = ({ value, unit }: Amount, units: Units): number =>
+const gramsOf = ({ value, unit }: MeasuredAmount, units: Units): number =>
   (unit ?? units.mass) === 'oz' ? value * gramsPerOunce : value;
 
 /** The command that keeps a weighing in the log. */
@@ -66,7 +66,7 @@ export function parseMeasured(rest: string): Result<Intent, ChatFault> {
 
 /** The command that keeps a bag's size in the log. */
 export const measuredCommand = (
-  { width, depth }: { readonly width: Amount; readonly depth: Amount },
+  { width, depth }: { readonly width: MeasuredAmount; readonly depth: MeasuredAmount },
   units: Units,
 ): { readonly do: 'measured' } & Omit<MeasuredBag, 'done'> => ({
   do: 'measured',

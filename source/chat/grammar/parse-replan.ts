@@ -1,7 +1,7 @@
 /** Reads what has changed: the piece as it measures, a yarn as it weighs, another colour, fewer rows or more. */
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Amount, ChatFault, Intent, ReplanWish } from './intent.ts';
+import type { ChatFault, Intent, MeasuredAmount, ReplanWish } from './intent.ts';
 
 /** Words that may follow `replan`. */
 export const replanWords: readonly string[] = ['shorter', 'longer', 'rows', 'weigh', 'colour', 'cord'];
@@ -56,9 +56,9 @@ const wanted = (towards: string): 'shorter' | 'longer' => (towards === 'longer' 
 
 const decimal = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
 
-const amountOf = (match: RegExpExecArray, at: number): Amount => ({
+const amountOf = (match: RegExpExecArray, at: number): MeasuredAmount => ({
   value: decimal(match[at]),
-  unit: (match[at + 1]?.toLowerCase() ?? null) as Amount['unit'],
+  unit: (match[at + 1]?.toLowerCase() ?? null) as MeasuredAmount['unit'],
 });
 
 function measured(match: RegExpExecArray | null): ReplanWish['rows'] {

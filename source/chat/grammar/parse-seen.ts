@@ -13,9 +13,9 @@ import {
   isNothing,
   isSide,
   leaveOut,
-  type Reading,
+  nothingSeenYet,
+  type SeenSoFar,
   setEmpty,
-  startReading,
   type Token,
 } from './seen-words.ts';
 
@@ -33,11 +33,11 @@ export function parseFind(
   const words = clauses.flat();
   const unsure = words.length === (more ? 2 : 1) && words.at(-1)?.text === 'unsure';
   if (unsure) return succeed({ kind: 'find', more: true, told: { ...nothingTold }, unsure });
-  const read = readAll(startReading(known), clauses);
+  const read = readAll(nothingSeenYet(known), clauses);
   return read.ok ? succeed({ kind: 'find', more, told: read.value, unsure: false }) : read;
 }
 
-function readAll(reading: Reading, clauses: readonly (readonly Token[])[]): Result<Told, ChatFault> {
+function readAll(reading: SeenSoFar, clauses: readonly (readonly Token[])[]): Result<Told, ChatFault> {
   for (const clause of clauses) {
     if (clause[0]?.text === 'parked') reading.leftOut.push(clause.map(({ typed }) => typed).join(' '));
     else
@@ -54,12 +54,12 @@ function readAll(reading: Reading, clauses: readonly (readonly Token[])[]): Resu
   return succeed({ seen, moment, askRow, ladder, leftOut: [...new Set(leftOut)] });
 }
 
-function readClause(reading: Reading, clause: readonly Token[]): void {
+function readClause(reading: SeenSoFar, clause: readonly Token[]): void {
   for (let i = 0; i < clause.length; ) i += Math.max(1, readFact(reading, clause, i));
 }
 
 /** How many tokens the fact at `i` takes. */
-function readFact(reading: Reading, clause: readonly Token[], i: number): number {
+function readFact(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const token = clause[i] as Token;
   const next = after(clause, i, 1);
   switch (token.kind) {
@@ -74,7 +74,7 @@ function readFact(reading: Reading, clause: readonly Token[], i: number): number
   }
 }
 
-function readYarn(reading: Reading, clause: readonly Token[], i: number): number {
+function readYarn(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const yarn = clause[i]?.text ?? '';
   const second = after(clause, i, 1);
   const third = after(clause, i, 2);
@@ -92,7 +92,7 @@ function readYarn(reading: Reading, clause: readonly Token[], i: number): number
 }
 
 function readWord(
-  reading: Reading,
+  reading: SeenSoFar,
   token: Token,
   next: Token | undefined,
   clause: readonly Token[],
@@ -131,7 +131,7 @@ function readWord(
   return readCountWord(reading, token, clause, i);
 }
 
-function readCarriage(reading: Reading, clause: readonly Token[], i: number): number {
+function readCarriage(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const next = clause
     .slice(i + 1)
     .find(({ text }) => text === 'left' || text === 'right' || /^[lr]$/.test(text));
@@ -145,7 +145,7 @@ function readCarriage(reading: Reading, clause: readonly Token[], i: number): nu
   return clause.indexOf(next) - i + 1;
 }
 
-function readFeeder(reading: Reading, clause: readonly Token[], i: number): number {
+function readFeeder(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const next = after(clause, i, 1);
   if (!next) {
     if (reading.seen.feeder === undefined)
@@ -159,7 +159,7 @@ function readFeeder(reading: Reading, clause: readonly Token[], i: number): numb
 }
 
 /** `move 4`, `since row 12`, `in stripe 3`. */
-function readMoment(reading: Reading, clause: readonly Token[], i: number): number {
+function readMoment(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const word = clause[i]?.text;
   const at = word === 'move' ? i : i + 1;
   const what = clause[at]?.text.replace(/s$/, '');

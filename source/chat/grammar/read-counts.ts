@@ -5,12 +5,12 @@ import {
   countWords,
   isSide,
   leaveOut,
-  type Reading,
+  type SeenSoFar,
   type Token,
 } from './seen-words.ts';
 
 /** `R10 R55`, `left R10`, `R55 on the right`. */
-export function readNeedle(reading: Reading, clause: readonly Token[], i: number): number {
+export function readNeedle(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const needle = clause[i]?.text ?? '';
   const joined = clause[i + 1]?.text === 'on' || clause[i + 1]?.text === 'in';
   const side = joined ? clause[i + 2]?.text : undefined;
@@ -29,7 +29,7 @@ export function readNeedle(reading: Reading, clause: readonly Token[], i: number
 }
 
 export function readSide(
-  reading: Reading,
+  reading: SeenSoFar,
   side: 'left' | 'right',
   clause: readonly Token[],
   i: number,
@@ -48,7 +48,7 @@ export function readSide(
 }
 
 /** Two edges tell by themselves which is which; one alone does not. */
-export function placeNeedles(reading: Reading): void {
+export function placeNeedles(reading: SeenSoFar): void {
   const { needles, seen } = reading;
   const [one, other] = needles.toSorted((a, b) => across(a) - across(b));
   if (one === undefined) return;
@@ -64,7 +64,7 @@ export function placeNeedles(reading: Reading): void {
 /** Counted to the right from the middle of the bed. */
 const across = (needle: string): number => (needle.startsWith('L') ? -1 : 1) * Number(needle.slice(1));
 
-export function readNumber(reading: Reading, clause: readonly Token[], i: number): number {
+export function readNumber(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const value = Number(clause[i]?.text);
   const unit = clause[i + 1];
   const third = clause[i + 2];
@@ -92,19 +92,19 @@ export function readNumber(reading: Reading, clause: readonly Token[], i: number
   return 1;
 }
 
-export function rowsOf(reading: Reading, yarn: string, value: number, taken: number): number {
+export function rowsOf(reading: SeenSoFar, yarn: string, value: number, taken: number): number {
   if (yarn === 'waste') return setCount(reading, 'wasteRows', value, taken);
   reading.seen.lastColour = yarn;
   return setCount(reading, 'rowsOfColour', value, taken);
 }
 
-function setCount(reading: Reading, fact: CountFact, value: number, taken: number): number {
+function setCount(reading: SeenSoFar, fact: CountFact, value: number, taken: number): number {
   reading.seen[fact] = value;
   return taken;
 }
 
 /** `row 34`, `row counter 34`, `counter shows 38`, `row 2 of 2 in this stripe`. */
-export function readCountWord(reading: Reading, token: Token, clause: readonly Token[], i: number): number {
+export function readCountWord(reading: SeenSoFar, token: Token, clause: readonly Token[], i: number): number {
   const fact = countWords[token.text];
   if (!fact) return leaveOut(reading, token);
   let at = i + 1;
@@ -132,7 +132,7 @@ export function readCountWord(reading: Reading, token: Token, clause: readonly T
   return at + 1 - i;
 }
 
-function missingCount(reading: Reading, token: Token, number: Token | undefined, fact: CountFact): number {
+function missingCount(reading: SeenSoFar, token: Token, number: Token | undefined, fact: CountFact): number {
   if (fact === 'wasteRows') {
     reading.seen.lastColour = 'waste';
     return 1;

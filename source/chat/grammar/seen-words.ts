@@ -129,7 +129,7 @@ function wordTokens(typed: string, { understand }: Words): readonly Token[] {
 }
 
 /** What has been read so far of what is seen at the bench, and what every part of the reading asks. */
-export interface Reading {
+export interface SeenSoFar {
   readonly known: Known;
   readonly seen: { -readonly [F in keyof Look]: Look[F] };
   readonly needles: string[];
@@ -140,7 +140,7 @@ export interface Reading {
   fault: ChatFault | null;
 }
 
-export const startReading = (known: Known): Reading => ({
+export const nothingSeenYet = (known: Known): SeenSoFar => ({
   known,
   seen: {},
   needles: [],
@@ -162,12 +162,12 @@ export function after(clause: readonly Token[], i: number, n: number): Token | u
   ];
 }
 
-export function leaveOut(reading: Reading, token: Token): number {
+export function leaveOut(reading: SeenSoFar, token: Token): number {
   reading.leftOut.push(token.typed);
   return 1;
 }
 
-export function setEmpty(reading: Reading, taken: number): number {
+export function setEmpty(reading: SeenSoFar, taken: number): number {
   reading.seen.left = null;
   reading.seen.right = null;
   return taken;

@@ -30,7 +30,7 @@ export function setAndTell(state: BenchState, change: SettingChange): Reaction {
 }
 
 /** All is said in the language that was asked for, its own answer first. */
-export function speakIn(state: BenchState, language: Language, setting: string): Reaction {
+export function changeLanguage(state: BenchState, language: Language, setting: string): Reaction {
   const words = wordsIn(language, state.words.units);
   return andThen(set({ ...state, language, words }, { name: 'language', value: setting }), (next) =>
     tell(next, words.settings.language(setting === 'auto')),

@@ -13,7 +13,7 @@ import type { PedalAct, SettingChange, Settings, Warning } from '../../settings/
 import type { Language, Words } from '../../wording/words.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
 import type { ScreenMessage, ScreenState, Store } from '../parts/store.ts';
-import type { Reading, Window } from './reading.ts';
+import type { LongAnswer, Window } from './reading.ts';
 import { type Switches, startSwitches } from './switches.ts';
 
 /** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log; `discard`: to throw this one away, so called. */
@@ -61,7 +61,7 @@ export interface BenchState extends ScreenState<Leaving> {
   /** Null where there is no screen. */
   readonly window: Window | null;
   /** A long answer that is being read in place of the bench. */
-  readonly reading: Reading | null;
+  readonly reading: LongAnswer | null;
   readonly toldOfSlowDisk: boolean;
   /** The session that the maker was told not all of is on disk. */
   readonly toldOfLoss: Session | null;

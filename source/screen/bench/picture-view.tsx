@@ -66,9 +66,9 @@ function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'sewing
 /** Row, stripe, the yarn in the hands, and the way back to the bench; in narrow windows as much of it as there is room for. */
 function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }: Words) {
   const { rows, stripe, yarn, glance } = view;
-  const mark = yarn === null ? undefined : brush.marks.get(yarn);
+  const sign = yarn === null ? undefined : brush.signs.get(yarn);
   const name =
-    yarn === null ? [] : mark ? chip(mark, plainText(yarn), brush.depth, brush.ascii) : [{ text: yarn }];
+    yarn === null ? [] : sign ? chip(sign, plainText(yarn), brush.depth, brush.ascii) : [{ text: yarn }];
   const count = countOf(glance);
   const done = [{ text: `${count ? say.done(count.at, count.of) : say.rowsDone(rows.at, rows.of)}   ` }];
   const inStripe = count || stripe.at === 0 ? [] : [{ text: `${say.stripe(stripe.at, stripe.of)}   ` }];

@@ -11,7 +11,7 @@ export interface Window {
   readonly rows: number;
 }
 
-export interface Reading {
+export interface LongAnswer {
   readonly lines: readonly Said[];
   /** The page that is shown, from 0. */
   readonly at: number;
@@ -41,7 +41,7 @@ export const isLong = (lines: readonly Said[], window: Window): boolean =>
   rowsIn(lines, window.columns) > rowsSeen(window);
 
 /** As many lines to a page as the window has rows for; never none. */
-export function pagesOf({ lines }: Reading, { columns, rows }: Window): readonly (readonly Said[])[] {
+export function pagesOf({ lines }: LongAnswer, { columns, rows }: Window): readonly (readonly Said[])[] {
   const room = Math.max(1, rows - otherRows);
   const pages: Said[][] = [];
   let used = room;

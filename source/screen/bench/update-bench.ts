@@ -14,7 +14,7 @@ import { isEmpty, typeKey } from '../parts/prompt.ts';
 import { createStore, type Effects } from '../parts/store.ts';
 import { answerInPace, answerLine, askToLeave } from './answer-line.ts';
 import { perform } from './bench-moves.ts';
-import { assign, refuseSwitch, set, speakIn } from './bench-settings.ts';
+import { assign, changeLanguage, refuseSwitch, set } from './bench-settings.ts';
 import {
   andThen,
   type BenchEffect,
@@ -90,7 +90,7 @@ function react(state: BenchState, message: BenchMessage): Reaction {
     case 'told':
       return only(withLines(state, message.lines));
     case 'language':
-      return speakIn(state, message.language, message.setting);
+      return changeLanguage(state, message.language, message.setting);
     case 'found-bag':
       return askToLeave(state, { open: message.path });
     case 'another':

@@ -23,24 +23,24 @@ const letter = String.raw`[\p{L}\p{N}\p{M}_]`;
 const wordBefore = new RegExp(String.raw`(?:${mark}+|${letter}+)?\s*$`, 'u');
 const wordAfter = new RegExp(String.raw`^(?:\s+|${mark}+|${letter}+)\s*`, 'u');
 
-type Reach = (line: TypedLine) => number;
+type CursorMotion = (line: TypedLine) => number;
 
-const characterLeft: Reach = (line) => [...segmenter.segment(before(line))].at(-1)?.index ?? 0;
-const characterRight: Reach = (line) => {
+const characterLeft: CursorMotion = (line) => [...segmenter.segment(before(line))].at(-1)?.index ?? 0;
+const characterRight: CursorMotion = (line) => {
   const [next] = segmenter.segment(after(line));
   return line.cursor + (next?.segment.length ?? 0);
 };
-const wordLeft: Reach = (line) => line.cursor - (wordBefore.exec(before(line))?.[0].length ?? 0);
-const wordRight: Reach = (line) => line.cursor + (wordAfter.exec(after(line))?.[0].length ?? 0);
-const start: Reach = () => 0;
-const end: Reach = (line) => line.text.length;
+const wordLeft: CursorMotion = (line) => line.cursor - (wordBefore.exec(before(line))?.[0].length ?? 0);
+const wordRight: CursorMotion = (line) => line.cursor + (wordAfter.exec(after(line))?.[0].length ?? 0);
+const start: CursorMotion = () => 0;
+const end: CursorMotion = (line) => line.text.length;
 
 const move =
-  (reach: Reach) =>
+  (reach: CursorMotion) =>
   (line: TypedLine): TypedLine => ({ ...line, cursor: reach(line) });
 
 const cut =
-  (reach: Reach) =>
+  (reach: CursorMotion) =>
   (line: TypedLine): TypedLine => {
     const [from, to] = [reach(line), line.cursor].sort((one, other) => one - other);
     return { text: line.text.slice(0, from) + line.text.slice(to), cursor: from ?? 0 };

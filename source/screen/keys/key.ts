@@ -20,22 +20,26 @@ export type Key = {
  */
 export type Arrival = { readonly since: number; readonly at: number };
 
-export type KeyMarks = Partial<Omit<Key, 'name'>>;
+export type KeyModifiers = Partial<Omit<Key, 'name'>>;
 
-const unmarked = { text: '', ctrl: false, alt: false, shift: false, kind: 'press' } as const;
+const unmodified = { text: '', ctrl: false, alt: false, shift: false, kind: 'press' } as const;
 
-export const makeKey = (name: string, marks: KeyMarks = {}): Key => ({ name, ...unmarked, ...marks });
+export const makeKey = (name: string, modifiers: KeyModifiers = {}): Key => ({
+  name,
+  ...unmodified,
+  ...modifiers,
+});
 
 /**
  * The key behind a printable character, the same in every protocol: `B` is shift+b, while `?` is only
  * `?`, since no older terminal says which keys were held to type it.
  */
-export function characterKey(character: string, marks: KeyMarks = {}): Key {
+export function characterKey(character: string, modifiers: KeyModifiers = {}): Key {
   const lower = character.toLowerCase();
   const name = character === ' ' ? 'space' : lower;
-  const types = !marks.ctrl && !marks.alt && marks.kind !== 'release';
-  const shift = lower !== character || (!types && marks.shift === true && character !== ' ');
-  return makeKey(name, { ...marks, shift, text: types ? character : '' });
+  const types = !modifiers.ctrl && !modifiers.alt && modifiers.kind !== 'release';
+  const shift = lower !== character || (!types && modifiers.shift === true && character !== ' ');
+  return makeKey(name, { ...modifiers, shift, text: types ? character : '' });
 }
 
 /**

@@ -77,9 +77,9 @@ const codeNames: ReadonlyMap<number, string> = new Map([
 
 /** Parameters between semicolons, each with its parts between colons; 0 stands for one left out. */
 type Fields = readonly (readonly number[])[];
-type Marks = { ctrl: boolean; alt: boolean; shift: boolean; caps: boolean; kind: KeyKind };
+type Modifiers = { ctrl: boolean; alt: boolean; shift: boolean; caps: boolean; kind: KeyKind };
 
-const plainMarks: Marks = { ctrl: false, alt: false, shift: false, caps: false, kind: 'press' };
+const noModifiers: Modifiers = { ctrl: false, alt: false, shift: false, caps: false, kind: 'press' };
 const kinds: readonly KeyKind[] = ['press', 'press', 'repeat', 'release'];
 
 function readFields(body: string): Fields | undefined {
@@ -89,56 +89,59 @@ function readFields(body: string): Fields | undefined {
 
 // Modifiers are sent as 1 + shift 1, alt 2, ctrl 4, super 8, hyper 16, meta 32, caps lock 64, num lock 128.
 // Keys with super, hyper or meta belong to the desktop and are nothing to us.
-function readMarks([modifiers, kind]: readonly number[] = []): Marks | undefined {
-  const bits = (modifiers || 1) - 1;
+function readModifiers([bitsAndOne, kind]: readonly number[] = []): Modifiers | undefined {
+  const bits = (bitsAndOne || 1) - 1;
   const named = kinds[kind ?? 0];
   if (bits > 255 || bits & 0b111000 || named === undefined) return undefined;
   return { shift: !!(bits & 1), alt: !!(bits & 2), ctrl: !!(bits & 4), caps: !!(bits & 64), kind: named };
 }
 
-const held = ({ caps: _, ...marks }: Marks) => marks;
+const held = ({ caps: _, ...modifiers }: Modifiers) => modifiers;
 
 // xterm has no codes of its own above F12: it sends F13 to F24 as shift with F1 to F12.
-function namedKey(name: string | undefined, marks: Marks): Key | undefined {
+function namedKey(name: string | undefined, modifiers: Modifiers): Key | undefined {
   if (name === undefined) return undefined;
   const number = Number(/^f(\d+)$/.exec(name)?.[1]);
-  if (marks.shift && number <= 12) return makeKey(`f${number + 12}`, { ...held(marks), shift: false });
-  return makeKey(name, held(marks));
+  if (modifiers.shift && number <= 12)
+    return makeKey(`f${number + 12}`, { ...held(modifiers), shift: false });
+  return makeKey(name, held(modifiers));
 }
 
 const isPrintable = (code: number): boolean =>
   code <= 0x10ffff && code !== 0xfffd && !/[\p{Cc}\p{Cs}]/u.test(String.fromCodePoint(code));
 
-function typedText(code: number, shifted: number, marks: Marks): string {
-  if (shifted && marks.shift && isPrintable(shifted)) return String.fromCodePoint(shifted);
+function typedText(code: number, shifted: number, modifiers: Modifiers): string {
+  if (shifted && modifiers.shift && isPrintable(shifted)) return String.fromCodePoint(shifted);
   const character = String.fromCodePoint(code);
-  if (!marks.shift && !marks.caps) return character;
+  if (!modifiers.shift && !modifiers.caps) return character;
   const upper = character.toUpperCase();
   // Shift with a figure types something that only the keyboard's layout knows: better nothing than a guess.
-  if (upper === character && marks.shift && character !== ' ' && /\P{L}/u.test(character)) return '';
-  return marks.shift && marks.caps ? character : upper;
+  if (upper === character && modifiers.shift && character !== ' ' && /\P{L}/u.test(character)) return '';
+  return modifiers.shift && modifiers.caps ? character : upper;
 }
 
-function codeKey([[code = 0, shifted = 0] = [], , texts]: Fields, marks: Marks): Key | undefined {
+function codeKey([[code = 0, shifted = 0] = [], , texts]: Fields, modifiers: Modifiers): Key | undefined {
   const name = codeNames.get(code);
-  if (name !== undefined && name.length > 1) return namedKey(name, marks);
-  if (name !== undefined) return characterKey(name, held(marks));
+  if (name !== undefined && name.length > 1) return namedKey(name, modifiers);
+  if (name !== undefined) return characterKey(name, held(modifiers));
   if ((code >= 57344 && code <= 63743) || !isPrintable(code)) return undefined;
   const sent = (texts ?? []).filter((each) => each > 0 && isPrintable(each));
-  const text = sent.length > 0 ? String.fromCodePoint(...sent) : typedText(code, shifted, marks);
-  if (marks.ctrl || marks.alt || text === '') {
-    const plain = characterKey(String.fromCodePoint(code), held(marks));
-    return { ...plain, shift: plain.shift || marks.shift, text: '' };
+  const text = sent.length > 0 ? String.fromCodePoint(...sent) : typedText(code, shifted, modifiers);
+  if (modifiers.ctrl || modifiers.alt || text === '') {
+    const plain = characterKey(String.fromCodePoint(code), held(modifiers));
+    return { ...plain, shift: plain.shift || modifiers.shift, text: '' };
   }
-  return characterKey(text, held(marks));
+  return characterKey(text, held(modifiers));
 }
 
-function letterKey(fields: Fields, final: string, marks: Marks): Key | undefined {
+function letterKey(fields: Fields, final: string, modifiers: Modifiers): Key | undefined {
   const first = fields[0]?.[0] ?? 0;
   if (first > 1 || fields.length > 2) return undefined;
-  if (final === 'Z') return makeKey('tab', { ...held(marks), shift: true });
+  if (final === 'Z') return makeKey('tab', { ...held(modifiers), shift: true });
   const arrow = smallArrowNames.get(final);
-  return arrow ? makeKey(arrow, { ...held(marks), shift: true }) : namedKey(letterNames.get(final), marks);
+  return arrow
+    ? makeKey(arrow, { ...held(modifiers), shift: true })
+    : namedKey(letterNames.get(final), modifiers);
 }
 
 /**
@@ -148,27 +151,27 @@ function letterKey(fields: Fields, final: string, marks: Marks): Key | undefined
  * A cursor report from the first row looks like F3 with modifiers; never ask for one.
  */
 export function decodeCsi(body: string, final: string): Key | undefined {
-  if (body === '[') return namedKey(consoleNames.get(final), plainMarks);
+  if (body === '[') return namedKey(consoleNames.get(final), noModifiers);
   const fields = readFields(body);
-  const marks = readMarks(fields?.[1]);
-  if (!fields || !marks || fields.length > 3) return undefined;
-  if (final === 'u') return codeKey(fields, marks);
-  if (final !== '~') return letterKey(fields, final, marks);
+  const modifiers = readModifiers(fields?.[1]);
+  if (!fields || !modifiers || fields.length > 3) return undefined;
+  if (final === 'u') return codeKey(fields, modifiers);
+  if (final !== '~') return letterKey(fields, final, modifiers);
   const [first, , other] = fields;
   // modifyOtherKeys names the character as typed: its shifted form is itself.
-  if (first?.[0] === 27 && other) return codeKey([[other[0] ?? 0, other[0] ?? 0]], marks);
-  return other ? undefined : namedKey(tildeNames.get(first?.[0] ?? 0), marks);
+  if (first?.[0] === 27 && other) return codeKey([[other[0] ?? 0, other[0] ?? 0]], modifiers);
+  return other ? undefined : namedKey(tildeNames.get(first?.[0] ?? 0), modifiers);
 }
 
 /** The key of an `SS3 body final` sequence, with older modifiers in its body, or undefined. */
 export function decodeSs3(body: string, final: string): Key | undefined {
-  const modifiers = /^(?:1;)?(\d{0,3})$/.exec(body)?.[1];
-  const marks = modifiers === undefined ? undefined : readMarks([Number(modifiers)]);
-  if (!marks) return undefined;
-  if (final === 'M') return makeKey('enter', held(marks));
-  if (final === 'I') return makeKey('tab', held(marks));
+  const older = /^(?:1;)?(\d{0,3})$/.exec(body)?.[1];
+  const modifiers = older === undefined ? undefined : readModifiers([Number(older)]);
+  if (!modifiers) return undefined;
+  if (final === 'M') return makeKey('enter', held(modifiers));
+  if (final === 'I') return makeKey('tab', held(modifiers));
   const arrow = smallArrowNames.get(final);
-  if (arrow) return makeKey(arrow, { ...held(marks), ctrl: true });
+  if (arrow) return makeKey(arrow, { ...held(modifiers), ctrl: true });
   const character = keypadCharacters.get(final);
-  return character ? characterKey(character, held(marks)) : namedKey(letterNames.get(final), marks);
+  return character ? characterKey(character, held(modifiers)) : namedKey(letterNames.get(final), modifiers);
 }

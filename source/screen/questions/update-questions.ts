@@ -8,9 +8,9 @@ import { isEmpty, typeKey } from '../parts/prompt.ts';
 import { createStore, type Effects } from '../parts/store.ts';
 import type { QuestionEffect, QuestionMessage, QuestionState, QuestionStore } from './question-state.ts';
 
-type Reaction = readonly [QuestionState, readonly QuestionEffect[]];
+type QuestionReaction = readonly [QuestionState, readonly QuestionEffect[]];
 
-export function updateQuestions(state: QuestionState, message: QuestionMessage): Reaction {
+export function updateQuestions(state: QuestionState, message: QuestionMessage): QuestionReaction {
   switch (message.is) {
     case 'key':
       return takeKey(state, message.key, message.came);
@@ -42,7 +42,7 @@ const tellTrouble = (state: QuestionState, trouble: string | null): QuestionStat
 const complete = (text: string): readonly string[] =>
   text === '' ? [] : steeringWords.filter((word) => word.startsWith(text.toLowerCase()));
 
-function takeKey(state: QuestionState, key: Key, came: Arrival): Reaction {
+function takeKey(state: QuestionState, key: Key, came: Arrival): QuestionReaction {
   if (keyId(key) !== 'enter') return [{ ...state, prompt: typeKey(state.prompt, key, complete).prompt }, []];
   // Judged in any case: what is held may have begun on a line with text in it.
   const timing = { ...pressTiming, windowMs: state.pedalGapMs };
@@ -53,7 +53,7 @@ function takeKey(state: QuestionState, key: Key, came: Arrival): Reaction {
   return line === null ? [judged, []] : takeLine({ ...judged, prompt }, line);
 }
 
-function takeLine(state: QuestionState, text: string): Reaction {
+function takeLine(state: QuestionState, text: string): QuestionReaction {
   const typed = text.trim();
   const { interview, lines, effect } = updateInterview(state.interview, typed);
   const told: readonly Said[] = typed === '' ? [] : [{ tone: 'typed', text: typed }];

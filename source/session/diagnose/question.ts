@@ -74,7 +74,7 @@ export function nextQuestion(
 }
 
 /** A slip's moment is asked for by what it was: the number of the move, of the stripe, or of the row. */
-export function askedOf(question: Question, stories: readonly Story[]): OpenQuestion {
+export function openQuestionOf(question: Question, stories: readonly Story[]): OpenQuestion {
   if (question === 'loose' || question === 'row') return { about: question };
   if (question !== 'moment') return { about: 'fact', fact: question };
   const slips = stories.flatMap((story) => story.slips);

@@ -39,7 +39,7 @@ export interface Story {
   readonly looks: Looks & { readonly looseEdgeLoop: boolean };
 }
 
-interface Counts {
+interface CountsSeen {
   rows: number;
   /** What the row counter shows: it is set to the plan's rows where the work was hung again. */
   shown: number;
@@ -68,7 +68,7 @@ class Teller {
   readonly made: Made[] = [];
   readonly fabric: FabricRow[] = [];
   bed: Bed;
-  counts: Counts;
+  counts: CountsSeen;
   readonly hands: Hands;
 
   constructor(
@@ -183,7 +183,7 @@ function strayAt(bed: Bed): number | null {
   return place < 0 ? null : place;
 }
 
-function countsAt(job: Job, done: number): Counts {
+function countsAt(job: Job, done: number): CountsSeen {
   const looks = looksAt(job, done, placeIndex(job).bands);
   const row = rowAt(job, done);
   return {

@@ -10,13 +10,15 @@ import { looksAt } from './looks-of.ts';
 import { type PlaceIndex, placeIndex, placesLike } from './place-index.ts';
 import { checkSeen, type Fact, facts, type Looks, type Seen, type SeenFault } from './seen.ts';
 
-/** Which question `find` asks about places: the fact that is expected to leave fewest of those that look alike. */
-
 /** More places than this are judged by an even sample of them. */
 const sampleSize = 256;
 
-/** The facts that tell `places` apart, by how many are expected to be left once each is known. */
-function questions(index: PlaceIndex, places: readonly number[], askable: readonly Fact[]): readonly Fact[] {
+/** Which questions `find` asks: the facts that tell `places` apart, first the one that is expected to leave fewest of them. */
+function questionsFor(
+  index: PlaceIndex,
+  places: readonly number[],
+  askable: readonly Fact[],
+): readonly Fact[] {
   const size = Math.min(places.length, sampleSize);
   const sample = Array.from({ length: size }, (_, i) => places[Math.floor((i * places.length) / size)] ?? 0);
   return askable
@@ -66,7 +68,7 @@ export function locate(job: Job, seen: Seen, cannotTell: readonly Fact[] = []): 
   if (places.length === 0) return succeed({ found: 'none' });
   const [only = 0] = places;
   if (places.length === 1) return succeed({ found: 'one', place: placeAt(job, index, only) });
-  const tellApart = questions(
+  const tellApart = questionsFor(
     index,
     places,
     facts.filter((fact) => checked.value[fact] === undefined && !cannotTell.includes(fact)),

@@ -2,7 +2,7 @@
 import type { Step } from '../../steps/step.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Drawing } from '../svg/element.ts';
-import type { YarnMark } from '../yarn-marks.ts';
+import type { YarnSign } from '../yarn-signs.ts';
 import type { StripeLines } from './stripe-lines.ts';
 
 export const papers = {
@@ -27,7 +27,7 @@ export interface SheetOptions {
   readonly remarks?: readonly string[];
 }
 
-export interface Fact {
+export interface Detail {
   readonly label: string;
   readonly value: string;
 }
@@ -42,7 +42,7 @@ export interface Item {
 export interface YarnRow {
   readonly name: string;
   /** Null for yarns that no stripe and no cord is knitted of. */
-  readonly mark: YarnMark | null;
+  readonly sign: YarnSign | null;
   readonly use: string;
   readonly length: string;
   /** Weight with the reserve in it; blank where the thickness is unknown. */
@@ -66,14 +66,14 @@ export type Block =
   /** `plain` draws it in letters, for files of text alone. */
   | { readonly kind: 'figure'; readonly drawing: Drawing; readonly plain: () => readonly string[] }
   | { readonly kind: 'numbers'; readonly numbers: readonly { readonly value: string; readonly of: string }[] }
-  | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
+  | { readonly kind: 'facts'; readonly facts: readonly Detail[] }
   | { readonly kind: 'yarns'; readonly rows: readonly YarnRow[]; readonly titles: readonly string[] }
   | {
       readonly kind: 'stripes';
       readonly columns: readonly (readonly StripeLines[])[];
       readonly across: Across;
     }
-  | { readonly kind: 'blanks'; readonly blanks: readonly Fact[] }
+  | { readonly kind: 'blanks'; readonly blanks: readonly Detail[] }
   | { readonly kind: 'lines'; readonly count: number }
   /** `even`: columns of text, each as wide as the other. */
   | { readonly kind: 'beside'; readonly parts: readonly Beside[]; readonly even?: true }
@@ -89,11 +89,11 @@ export interface Beside {
   readonly blocks: readonly Block[];
 }
 
-export type Place = 'desk' | 'machine' | 'lap';
+export type Station = 'desk' | 'machine' | 'lap';
 
 /** A page belongs to one place of work, and its letters are large enough to be read there. */
 export interface SheetPage {
-  readonly place: Place;
+  readonly place: Station;
   readonly blocks: readonly Block[];
 }
 
@@ -114,7 +114,7 @@ export interface Type {
 
 const points = (count: number): number => (count * 25.4) / 72;
 
-export const types: Readonly<Record<Place, Type>> = {
+export const types: Readonly<Record<Station, Type>> = {
   desk: { size: points(9), leading: 3.75, heading: points(12.5), title: points(24) },
   machine: { size: points(13), leading: 5.5, heading: points(17), title: points(20) },
   lap: { size: points(9), leading: 3.75, heading: points(12.5), title: points(20) },

@@ -1,10 +1,13 @@
 /** For a class: what each pupil fills in. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Fact } from './block.ts';
+import type { Detail } from './block.ts';
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
-export function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Words): readonly Fact[] {
+export function blanksFor(
+  { stitches, rows, shapings }: Plan,
+  { sheet: { blanks } }: Words,
+): readonly Detail[] {
   return [
     { label: blanks.name, value: '' },
     { label: blanks.stitches, value: blanks.over },

@@ -10,8 +10,8 @@ import { drawBag } from '../terminal/draw-bag.ts';
 import { drawStrip } from '../terminal/draw-strip.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import { formatAngle, inSentence } from '../text.ts';
-import { markYarns } from '../yarn-marks.ts';
-import { type Block, besideColumns, type Fact, type SheetOptions, type YarnRow } from './block.ts';
+import { yarnSigns } from '../yarn-signs.ts';
+import { type Block, besideColumns, type Detail, type SheetOptions, type YarnRow } from './block.ts';
 import { blanksFor } from './class.ts';
 
 /** Heights of the two pictures, as large as the page can have them. */
@@ -84,7 +84,7 @@ export function deskBlocks(
   ];
 }
 
-function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Fact[] {
+function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Detail[] {
   const { brief, size, gauge } = plan;
   const { sheet, page, amounts } = words;
   const { length } = amounts;
@@ -165,7 +165,7 @@ function toolsText(plan: Plan, { kit }: Words): string {
 }
 
 const yarnTitles = ({ gauge }: Plan, { sheet }: Words): readonly string[] => [
-  sheet.mark,
+  sheet.sign,
   sheet.yarn,
   sheet.forWhat,
   sheet.needs,
@@ -174,11 +174,11 @@ const yarnTitles = ({ gauge }: Plan, { sheet }: Words): readonly string[] => [
 ];
 
 function yarnRows(plan: Plan, words: Words): readonly YarnRow[] {
-  const marks = markYarns(plan, 'print');
+  const signs = yarnSigns(plan, 'print');
   const { amounts } = words;
   return plan.yarn.map((need) => ({
     name: inSentence(need.yarn),
-    mark: marks.get(need.yarn) ?? null,
+    sign: signs.get(need.yarn) ?? null,
     use: useOf(plan, need.yarn, words),
     length: amounts.yarnNeeded(need.metres),
     weight: need.withReserveGrams === null ? '' : amounts.massNeeded(need.withReserveGrams),

@@ -5,7 +5,7 @@
  */
 import { allSteps, type Job } from '../../steps/job.ts';
 import type { Phase, Step } from '../../steps/step.ts';
-import { wordsFor, wordsOrNull } from '../../wording/act-words.ts';
+import { sayAct, sayActOrNull } from '../../wording/act-words.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Item } from './block.ts';
 
@@ -18,16 +18,16 @@ const ofSomeRows: ReadonlySet<Step['act']['kind']> = new Set(['comb-off', 'move-
 
 /** What paper says of a step. */
 export const sayOnPaper = ({ act }: Step, { inShort, steps }: Words): string =>
-  wordsOrNull(inShort, act) ?? wordsFor(steps, act);
+  sayActOrNull(inShort, act) ?? sayAct(steps, act);
 
 type CautionOf = (step: Step) => string | null;
 
-export type Part = Phase | 'hang-again' | 'corners' | 'threading';
+export type SheetPart = Phase | 'hang-again' | 'corners' | 'threading';
 
-export type Digest = Readonly<Record<Part, readonly Item[]>>;
+export type Digest = Readonly<Record<SheetPart, readonly Item[]>>;
 
 export function digestOf(job: Job, cautionOf: CautionOf, words: Words): Digest {
-  const parts: Record<Part, Step[]> = {
+  const parts: Record<SheetPart, Step[]> = {
     'cast-on': [],
     stripes: [],
     'hang-again': [],
@@ -45,7 +45,7 @@ export function digestOf(job: Job, cautionOf: CautionOf, words: Words): Digest {
     parts[hangsAgain ? 'hang-again' : partOf(step)].push(step);
     if (step.act.kind === 'release-waste') hangsAgain = false;
   }
-  const told = (part: Part): readonly Item[] =>
+  const told = (part: SheetPart): readonly Item[] =>
     part === 'stripes' || part === 'hang-again'
       ? kindsOf(parts[part]).map((steps) => firstOf(steps, cautionOf, words))
       : itemsOf(parts[part], cautionOf, words);
@@ -62,7 +62,7 @@ export function digestOf(job: Job, cautionOf: CautionOf, words: Words): Digest {
   };
 }
 
-function partOf({ phase, act }: Step): Part {
+function partOf({ phase, act }: Step): SheetPart {
   if (act.kind === 'fold-corner' || act.kind === 'sew-corner') return 'corners';
   return threading.has(act.kind) ? 'threading' : phase;
 }
@@ -141,7 +141,7 @@ function itemOf(run: readonly Step[], isGoingOn: boolean, cautionOf: CautionOf, 
   const first = kept.join(' ');
   const isWhole = last === undefined || kept.includes(sayOnPaper(last, words));
   return {
-    text: isWhole ? first : words.sheet.leadingTo(first, wordsFor(words.spoken, last.act)),
+    text: isWhole ? first : words.sheet.leadingTo(first, sayAct(words.spoken, last.act)),
     mind: run.map(cautionOf).find((one) => one !== null) ?? null,
   };
 }

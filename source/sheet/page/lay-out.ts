@@ -14,7 +14,7 @@ import {
 } from './laid.ts';
 import {
   blankTable,
-  factTable,
+  detailTable,
   linesToWriteOn,
   numbers,
   type Room,
@@ -24,7 +24,7 @@ import {
 
 const tight = 0.6;
 
-export function layOut(block: Block, room: Room): Laid {
+export function layBlock(block: Block, room: Room): Laid {
   const { widthMm, type } = room;
   const plain: Lettering = { size: type.size, leading: type.leading };
   switch (block.kind) {
@@ -55,7 +55,7 @@ export function layOut(block: Block, room: Room): Laid {
     case 'numbers':
       return numbers(block.numbers, room);
     case 'facts':
-      return factTable(block.facts, room);
+      return detailTable(block.facts, room);
     case 'yarns':
       return yarnTable(block.titles, block.rows, room);
     case 'stripes':
@@ -73,7 +73,7 @@ export function layOut(block: Block, room: Room): Laid {
           return [
             at,
             stack(
-              blocks.map((one) => layOut(one, { ...room, widthMm: own })),
+              blocks.map((one) => layBlock(one, { ...room, widthMm: own })),
               1.2,
             ),
           ];
@@ -82,7 +82,7 @@ export function layOut(block: Block, room: Room): Laid {
     }
     case 'together':
       return stack(
-        block.blocks.map((one) => layOut(one, room)),
+        block.blocks.map((one) => layBlock(one, room)),
         1.2,
       );
   }

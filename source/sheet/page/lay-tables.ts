@@ -2,7 +2,7 @@
 import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import { chipDrawing, type Fills, patchDrawing } from '../svg/fills.ts';
 import { textWidth } from '../svg/text-width.ts';
-import { type Across, besideGapMm, columnMm, type Fact, type Type, type YarnRow } from './block.ts';
+import { type Across, besideGapMm, columnMm, type Detail, type Type, type YarnRow } from './block.ts';
 import { type Laid, type Lettering, padded, paragraph, sideBySide, stack } from './laid.ts';
 import type { StripeLines } from './stripe-lines.ts';
 
@@ -23,7 +23,7 @@ const underlined = (part: Laid, widthMm: number): Laid => ({
   draw: ([x, y]) => part.draw([x, y + 0.5]) + hairline(x, y + part.heightMm + 1.1, widthMm),
 });
 
-export const factTable = (facts: readonly Fact[], { widthMm, type }: Room): Laid => {
+export const detailTable = (facts: readonly Detail[], { widthMm, type }: Room): Laid => {
   const plain: Lettering = { size: type.size, leading: type.leading };
   return stack(
     facts.map(({ label, value }) =>
@@ -100,21 +100,21 @@ export function yarnTable(
     );
   };
   const [, ...named] = titles;
-  const rows = yarns.map(({ name, mark, use, length, weight, have }) =>
+  const rows = yarns.map(({ name, sign, use, length, weight, have }) =>
     row(
-      [mark?.letter ?? '', name, use, length, weight, have],
+      [sign?.letter ?? '', name, use, length, weight, have],
       {},
-      mark ? patchDrawing(fills, mark.yarn).body : '',
+      sign ? patchDrawing(fills, sign.yarn).body : '',
     ),
   );
   return stack([row(['', ...named], { colour: palette.quiet }, ''), ...rows], 0);
 }
 
 /** Two columns of labels, each with a line to write on. */
-export function blankTable(blanks: readonly Fact[], { widthMm, type }: Room): Laid {
+export function blankTable(blanks: readonly Detail[], { widthMm, type }: Room): Laid {
   const columnMm = (widthMm - besideGapMm) / 2;
   const { size } = type;
-  const item = ({ label, value }: Fact): Laid => ({
+  const item = ({ label, value }: Detail): Laid => ({
     heightMm: 6.4,
     draw: ([x, y]) => {
       const rule = (from: number, to: number): string =>
@@ -185,7 +185,7 @@ const notesOf = ({ notes }: StripeLines, across: Across, { size }: Type): Laid =
   );
 
 function stripeItem(stripe: StripeLines, across: Across, { type }: Room): Laid {
-  const { number, mark, lines } = stripe;
+  const { number, sign, lines } = stripe;
   const { size } = type;
   const heightMm = heightOfStripe(stripe, across, type);
   const widthMm = stripeColumnMm(across);
@@ -211,7 +211,7 @@ function stripeItem(stripe: StripeLines, across: Across, { type }: Room): Laid {
       );
       return [
         box,
-        placed(chipDrawing(mark), [x + at.chip, y + 0.5]),
+        placed(chipDrawing(sign), [x + at.chip, y + 0.5]),
         textAt([x + at.number, base], String(number), { size, weight: 700, anchor: 'end' }),
         ...written,
         notesOf(stripe, across, type).draw([

@@ -18,7 +18,7 @@ import {
   types,
 } from './block.ts';
 import type { Digest } from './digest.ts';
-import { type StripeLines, stripeLines } from './stripe-lines.ts';
+import { listStripes, type StripeLines } from './stripe-lines.ts';
 
 /** Hangings that the picture of the bed has room for. */
 const mostLanes = 2;
@@ -51,7 +51,7 @@ export function machineBlocks(
       ...part(sheet.hangAgain, digest['hang-again']),
       ...part(sheet.close, digest['closing-row']),
     ],
-    stripes: stripeLines(plan, words),
+    stripes: listStripes(plan, words),
   };
 }
 

@@ -13,17 +13,17 @@ import {
   columnMm,
   gapMm,
   marginMm,
-  type Place,
   type Sheet,
   type SheetOptions,
   type SheetPage,
+  type Station,
   types,
 } from './block.ts';
 import { type DeskRoom, deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
 import { foldRooms, lapBlocks, liningBlock, troubleBlock } from './lap.ts';
-import { layOut } from './lay-out.ts';
+import { layBlock } from './lay-out.ts';
 import { acrossFor, heightOfStripe } from './lay-tables.ts';
 import { machineBlocks } from './machine.ts';
 import { type StripeLines, stripeTables } from './stripe-lines.ts';
@@ -33,7 +33,7 @@ export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Shee
   const digest = digestOf(layOutJob(plan), options.cautionOf, options.words);
   const title = plainText(options.name ?? plan.brief.name);
   const measure = measureFor(plan);
-  const roomOf = (place: Place): number =>
+  const roomOf = (place: Station): number =>
     pageMm - 2 * marginMm.top - headerMm(title, place, place === 'desk');
   const lap = lapPages(plan, options, digest, roomOf('lap'), measure);
   const { pages: desk, rest } = deskPages(plan, options, lap.rest, roomOf('desk'), measure);
@@ -128,19 +128,19 @@ function notesIn(roomMm: number, text: string, measure: Measure): readonly Block
   return count >= 1 && Number.isFinite(roomMm) ? [notes(count)] : [];
 }
 
-type Measure = (block: Block, place: Place) => number;
+type Measure = (block: Block, place: Station) => number;
 
 const measureFor = (plan: Plan): Measure => {
   const fills = patchFills(plan);
-  return (block, place) => layOut(block, { widthMm: columnMm, type: types[place], fills }).heightMm;
+  return (block, place) => layBlock(block, { widthMm: columnMm, type: types[place], fills }).heightMm;
 };
 
-const heightOf = (blocks: readonly Block[], place: Place, measure: Measure): number =>
+const heightOf = (blocks: readonly Block[], place: Station, measure: Measure): number =>
   blocks.reduce((sum, block) => sum + measure(block, place) + gapMm, -gapMm);
 
 /** The first page of all has the ornament and a line on what the bag is. */
-export const headerMm = (title: string, place: Place, isFirst: boolean): number => {
-  const { size, lines } = titleOf(title, place);
+export const headerMm = (title: string, place: Station, isFirst: boolean): number => {
+  const { size, lines } = titleSize(title, place);
   return (
     Math.max(lines * size * 1.15, 2 * types.desk.leading) +
     2.2 +
@@ -150,7 +150,7 @@ export const headerMm = (title: string, place: Place, isFirst: boolean): number 
 };
 
 /** A long title is written smaller. */
-export function titleOf(title: string, place: Place): { readonly size: number; readonly lines: number } {
+export function titleSize(title: string, place: Station): { readonly size: number; readonly lines: number } {
   const sizes = [1, 0.75, 0.58, 0.46].map((share) => types[place].title * share);
   const size = sizeFor(title, titleMm, 2, sizes);
   return { size, lines: wrapText(title, size, titleMm).length };
@@ -158,7 +158,7 @@ export function titleOf(title: string, place: Place): { readonly size: number; r
 export const titleMm = 106;
 
 function paged(
-  place: Place,
+  place: Station,
   blocks: readonly Block[],
   roomMm: number,
   measure: Measure,

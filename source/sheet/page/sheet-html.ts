@@ -6,7 +6,7 @@ import { escapeXml } from '../text.ts';
 import {
   type Across,
   type Block,
-  type Fact,
+  type Detail,
   type Item,
   papers,
   type Sheet,
@@ -15,7 +15,7 @@ import {
   type YarnRow,
 } from './block.ts';
 import { piecesOf } from './lay-out.ts';
-import { sheetOf, titleOf } from './pages.ts';
+import { sheetOf, titleSize } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import { style } from './style.ts';
 
@@ -87,7 +87,7 @@ const patchDefs = ({ defs }: Fills): string =>
 
 function pageHtml(plan: Plan, sheet: Sheet, page: SheetPage, index: number, paint: Paint): string {
   const { words } = paint;
-  const { size } = titleOf(sheet.title, page.place);
+  const { size } = titleSize(sheet.title, page.place);
   const named = `class="title ${sizeName(size)}" dir="auto">${escapeXml(sheet.title)}`;
   const title = index === 0 ? `<h1 ${named}</h1>` : `<p ${named}</p>`;
   const lead =
@@ -157,18 +157,18 @@ const besideHtml = ({ parts, even }: Block & { kind: 'beside' }, paint: Paint): 
     .join('\n')}</div>`;
 
 function yarnTable(
-  [mark = '', ...titles]: readonly string[],
+  [sign = '', ...titles]: readonly string[],
   rows: readonly YarnRow[],
   { fills }: Paint,
 ): string {
   const isFigure = (column: number): boolean => column === 2 || column === 3;
   const body = rows.map((row) => {
-    const patch = row.mark ? standalone(patchDrawing(fills, row.mark.yarn)) : '';
+    const patch = row.sign ? standalone(patchDrawing(fills, row.sign.yarn)) : '';
     const cells = [row.use, row.length, row.weight, row.have];
-    return `<tr><td class="patch">${patch}</td><td class="letter">${escapeXml(row.mark?.letter ?? '')}</td><td class="name"><bdi>${escapeXml(row.name)}</bdi></td>${cells.map((cell) => `<td>${escapeXml(cell)}</td>`).join('')}</tr>`;
+    return `<tr><td class="patch">${patch}</td><td class="letter">${escapeXml(row.sign?.letter ?? '')}</td><td class="name"><bdi>${escapeXml(row.name)}</bdi></td>${cells.map((cell) => `<td>${escapeXml(cell)}</td>`).join('')}</tr>`;
   });
   return `<table>
-<thead><tr><th colspan="2" scope="col">${escapeXml(mark)}</th>${titles.map((title, i) => `<th scope="col"${isFigure(i) ? ' class="short"' : ''}>${escapeXml(title)}</th>`).join('')}</tr></thead>
+<thead><tr><th colspan="2" scope="col">${escapeXml(sign)}</th>${titles.map((title, i) => `<th scope="col"${isFigure(i) ? ' class="short"' : ''}>${escapeXml(title)}</th>`).join('')}</tr></thead>
 <tbody>
 ${body.join('\n')}
 </tbody>
@@ -185,7 +185,7 @@ function stripeLists(columns: readonly (readonly StripeLines[])[], across: Acros
 <div class="stripe-columns a${across}">${lists.join('\n')}</div>`;
 }
 
-function stripeHtml({ number, mark, lines, notes }: StripeLines): string {
+function stripeHtml({ number, sign, lines, notes }: StripeLines): string {
   const written = lines
     .map(
       ({ rows, edges }) =>
@@ -193,10 +193,10 @@ function stripeHtml({ number, mark, lines, notes }: StripeLines): string {
     )
     .join('');
   const noted = notes.map((note) => `<p class="note">${escapeXml(note)}</p>`).join('');
-  return `<li><label><input type="checkbox" id="stripe-${number}">${standalone(chipDrawing(mark))}<span class="number">${number}</span>${written}</label>${noted}</li>`;
+  return `<li><label><input type="checkbox" id="stripe-${number}">${standalone(chipDrawing(sign))}<span class="number">${number}</span>${written}</label>${noted}</li>`;
 }
 
-const blanksHtml = (blanks: readonly Fact[]): string =>
+const blanksHtml = (blanks: readonly Detail[]): string =>
   `<dl class="blanks">${blanks
     .map(
       ({ label, value }) =>

@@ -1,6 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown } from '../text.ts';
-import type { Block, Fact, Item, Place, Sheet, SheetOptions, YarnRow } from './block.ts';
+import type { Block, Detail, Item, Sheet, SheetOptions, Station, YarnRow } from './block.ts';
 import { sheetOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 
@@ -16,7 +16,7 @@ export function deskMarkdown(plan: Plan, options: SheetOptions): string {
 
 function markdownOf(sheet: Sheet, options: SheetOptions): string {
   const { words } = options;
-  const placeOf = (place: Place): string => `## ${escapeMarkdown(words.sheet.places[place])}`;
+  const placeOf = (place: Station): string => `## ${escapeMarkdown(words.sheet.places[place])}`;
   const pages = sheet.pages.flatMap(({ place, blocks }, i) => [
     ...(sheet.pages[i - 1]?.place === place ? [] : [placeOf(place)]),
     ...blocks.flatMap((block) => blockText(block)),
@@ -95,8 +95,8 @@ const numbered = (items: readonly Item[], word: string): string =>
     })
     .join('\n');
 
-const yarnCells = ({ mark, name, use, length, weight, have }: YarnRow): readonly string[] => [
-  mark?.letter ?? '',
+const yarnCells = ({ sign, name, use, length, weight, have }: YarnRow): readonly string[] => [
+  sign?.letter ?? '',
   name,
   use,
   length,
@@ -105,10 +105,10 @@ const yarnCells = ({ mark, name, use, length, weight, have }: YarnRow): readonly
 ];
 
 /** Lines of one stripe are joined by semicolons. */
-function stripeText({ number, mark, lines, notes }: StripeLines): string {
+function stripeText({ number, sign, lines, notes }: StripeLines): string {
   const rows = lines.map(({ rows: text, edges }) => `${text} → ${edges}`).join('; ');
   const noted = notes.map((note) => `; **${escapeMarkdown(note)}**`).join('');
-  return `- [ ] ${number} ${escapeMarkdown(mark.yarn)}: ${escapeMarkdown(rows)}${noted}`;
+  return `- [ ] ${number} ${escapeMarkdown(sign.yarn)}: ${escapeMarkdown(rows)}${noted}`;
 }
 
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -116,5 +116,5 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
   return [line(head), `|${' --- |'.repeat(head.length)}`, ...rows.map(line)].join('\n');
 }
 
-const blankText = ({ label, value }: Fact): string =>
+const blankText = ({ label, value }: Detail): string =>
   `- ${escapeMarkdown(label)}: \\_\\_\\_\\_\\_\\_ ${escapeMarkdown(value)}${value === '' ? '' : ' \\_\\_\\_\\_\\_\\_'}`;

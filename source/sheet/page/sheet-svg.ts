@@ -14,8 +14,8 @@ import {
   types,
 } from './block.ts';
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
-import { layOut } from './lay-out.ts';
-import { headerMm, sheetOf, titleMm, titleOf } from './pages.ts';
+import { layBlock } from './lay-out.ts';
+import { headerMm, sheetOf, titleMm, titleSize } from './pages.ts';
 
 /** The sheet as one SVG: pages of the paper that was asked for, below each other, text as text, nothing fetched. */
 export function sheetSvg(plan: Plan, options: SheetOptions): string {
@@ -58,7 +58,7 @@ function drawnPage(
   const type = types[page.place];
   const head = header(plan, sheet, page, index, words);
   const body = stack(
-    page.blocks.map((block) => layOut(block, { widthMm: columnMm, type, fills })),
+    page.blocks.map((block) => layBlock(block, { widthMm: columnMm, type, fills })),
     gapMm,
   );
   const headMm = headerMm(sheet.title, page.place, index === 0);
@@ -76,7 +76,7 @@ function header(
   index: number,
   words: Words,
 ): Laid {
-  const { size } = titleOf(title, place);
+  const { size } = titleSize(title, place);
   const small = { size: types.desk.size, leading: types.desk.leading };
   const besideMm = columnMm - titleMm - 4;
   const { sheet } = words;

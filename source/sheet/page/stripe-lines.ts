@@ -8,7 +8,7 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { textWidth } from '../svg/text-width.ts';
 import { inSentence, span } from '../text.ts';
-import { markYarns, type YarnMark } from '../yarn-marks.ts';
+import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 
 export interface StripeLine {
   readonly rows: string;
@@ -17,7 +17,7 @@ export interface StripeLine {
 
 export interface StripeLines {
   readonly number: number;
-  readonly mark: YarnMark;
+  readonly sign: YarnSign;
   readonly lines: readonly StripeLine[];
   /** Where the work is hung again, where a yarn is done with, and the graft. */
   readonly notes: readonly string[];
@@ -26,11 +26,11 @@ export interface StripeLines {
 /** Width of the rows in the list, in heights of its letters. */
 const rowsEms = 5.7;
 
-export function stripeLines(plan: Plan, words: Words): readonly StripeLines[] {
-  const marks = markYarns(plan, 'print');
+export function listStripes(plan: Plan, words: Words): readonly StripeLines[] {
+  const signs = yarnSigns(plan, 'print');
   return plan.stripes.map(({ number, yarn, firstRow, lastRow }) => {
-    const mark = marks.get(yarn);
-    if (!mark) throw new Error(`no mark for the yarn of stripe ${number}`);
+    const sign = signs.get(yarn);
+    if (!sign) throw new Error(`no sign for the yarn of stripe ${number}`);
     const knitted = Math.min(lastRow, plan.knittedRows);
     const graft = knitted < lastRow ? words.sheet.graftRow(lastRow) : null;
     const lines = packed(groupsOf(plan, firstRow, knitted));
@@ -38,7 +38,7 @@ export function stripeLines(plan: Plan, words: Words): readonly StripeLines[] {
     const isOneRow = graft !== null && knitted === firstRow;
     return {
       number,
-      mark,
+      sign,
       lines: lines.map(({ text, through }) => ({
         rows: text,
         edges: isOneRow ? graft : edgesAfter(plan, through),

@@ -2,13 +2,13 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { BagShape } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
+import { type Drawn, reaching, within } from './drawn.ts';
 import { element, pair, palette, strokePath } from './element.ts';
-import { type Mark, marked, within } from './mark.ts';
 
 export type OnPaper = (point: Point) => Point;
 
 /** The cord where it shows, the eyelets, and the bow at the graft, where both its ends come out. */
-export function cord(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Mark[] {
+export function cord(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Drawn[] {
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
   const tieMm = plan.brief.cord.tieCm * 10 * scale;
   const tied = plan.cord.draws === 2 ? (at: Point, mm: number, of: string) => pull(at, mm, of, 1) : bow;
@@ -42,7 +42,7 @@ const twoTone = (d: string, colour: string, width: number, cap: 'butt' | 'round'
   strokePath(d, { stroke: colour, 'stroke-width': width, 'stroke-linecap': cap, 'stroke-linejoin': 'round' });
 
 /** About half of each tie goes into a loop of the bow, the rest hangs (drawn for the eye; no measure is to be taken from it). */
-function bow([x, y]: Point, tieMm: number, colour: string): readonly Mark[] {
+function bow([x, y]: Point, tieMm: number, colour: string): readonly Drawn[] {
   const [loop, tail] = [Math.min(14, tieMm * 0.2), Math.min(32, tieMm * 0.42)];
   const side = (to: -1 | 1): string => {
     const p = (dx: number, dy: number): string => pair([x + to * dx, y + dy]);
@@ -59,7 +59,7 @@ function bow([x, y]: Point, tieMm: number, colour: string): readonly Mark[] {
     'stroke-width': 0.2,
   });
   return [
-    marked(side(-1) + side(1) + knot, [
+    reaching(side(-1) + side(1) + knot, [
       [x - loop * 1.05 - 0.7, y - loop * 0.25 - 0.7],
       [x + loop * 1.05 + 0.7, y + tail * 0.95 + 0.7],
     ]),
@@ -67,7 +67,7 @@ function bow([x, y]: Point, tieMm: number, colour: string): readonly Mark[] {
 }
 
 /** Two ends knotted together to be pulled by: they hang down, or stand up where they come from behind (drawn for the eye). */
-function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): readonly Mark[] {
+function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): readonly Drawn[] {
   const long = Math.min(26, tieMm * 0.5);
   const p = (dx: number, dy: number): string => pair([x + dx, y + down * dy]);
   const end = (to: -1 | 1): string =>
@@ -86,7 +86,7 @@ function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): reado
     'stroke-width': 0.2,
   });
   return [
-    marked(end(-1) + end(1) + knot, [
+    reaching(end(-1) + end(1) + knot, [
       [x - 3, y],
       [x + 3, y + down * (long + 0.7)],
     ]),
@@ -94,7 +94,7 @@ function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): reado
 }
 
 /** The ends of a second cord that come out on the back, seen over the mouth. */
-export function pullBehind(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Mark[] {
+export function pullBehind(plan: Plan, bag: BagShape, scale: number, onPaper: OnPaper): readonly Drawn[] {
   if (bag.secondEnds?.layer !== 'back') return [];
   const colour = plan.brief.yarns.get(plan.cord.yarn)?.colour ?? palette.ink;
   return pull(onPaper(bag.secondEnds.at), plan.brief.cord.tieCm * 10 * scale, colour, -1);

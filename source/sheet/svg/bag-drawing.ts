@@ -4,8 +4,9 @@ import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf, type Segment } from '../geometry/bag.ts';
 import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../text.ts';
-import { asDyed, markYarns } from '../yarn-marks.ts';
+import { asDyed, yarnSigns } from '../yarn-signs.ts';
 import { cord, type OnPaper, pullBehind } from './bag-cord.ts';
+import { type Drawn, drawingOf, measure, reaching, reachOf, within, written } from './drawn.ts';
 import {
   type Drawing,
   element,
@@ -17,7 +18,6 @@ import {
   usualTextMm,
 } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { drawingOf, type Mark, marked, measure, reachOf, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 /** What stands round the bag, in mm. */
@@ -42,13 +42,13 @@ export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDra
   );
   const [width, depth] = [bag.widthMm * scale, bag.depthMm * scale];
   const onPaper: OnPaper = ([x, y]) => [x * scale, -y * scale];
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
+  const fills = fillsFor(yarnSigns(plan, 'print'), id, 1 / scale);
   const middle = width / 2;
   const belowCord = sheet.belowCord(size.depthBelowCordCm);
   const tied = cord(plan, bag, scale, onPaper);
   const reach = reachOf([
     ...tied,
-    marked('', [
+    reaching('', [
       [0, 0],
       [width, 0],
     ]),
@@ -59,7 +59,7 @@ export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDra
     [
       within(fills.defs),
       ...pullBehind(plan, bag, scale, onPaper),
-      marked(
+      reaching(
         element(
           'g',
           { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)`, class: 'bag' },
@@ -73,7 +73,7 @@ export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDra
       ...bag.graft.map((line) => within(graftLine(line, onPaper))),
       within(seam(width)),
       ...corners(plan.brief.boxedCm * 5 * scale, width),
-      ...(bare || width < 24 || depth < 20 ? [] : angleMark(plan, bag, onPaper)),
+      ...(bare || width < 24 || depth < 20 ? [] : angleDrawn(plan, bag, onPaper)),
       ...tied,
       ...(bare
         ? []
@@ -135,7 +135,7 @@ function seam(widthMm: number): string {
 }
 
 /** Where the corners of a boxed bottom will be sewn across, seen on the flat bag: half its depth along the seam, and up the side. */
-function corners(halfMm: number, width: number): readonly Mark[] {
+function corners(halfMm: number, width: number): readonly Drawn[] {
   if (halfMm === 0) return [];
   const d = [0, width].map((x) => {
     const inner = x === 0 ? halfMm : width - halfMm;
@@ -148,7 +148,7 @@ function corners(halfMm: number, width: number): readonly Mark[] {
 }
 
 /** The angle between the stripes and the bottom, at a boundary of stripes near the middle of the bottom. */
-function angleMark(plan: Plan, bag: BagShape, onPaper: OnPaper): readonly Mark[] {
+function angleDrawn(plan: Plan, bag: BagShape, onPaper: OnPaper): readonly Drawn[] {
   const towards = plan.brief.crawl === 'left' ? -1 : 1;
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
   const feet = bag.pieces.flatMap(({ shape }) => shape.filter(([, y]) => Math.abs(y) < 1e-6).map(([x]) => x));

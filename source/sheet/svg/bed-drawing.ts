@@ -4,8 +4,8 @@ import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import { type BedMap, bedMapOf, type Edges, type HangingOnBed } from '../geometry/bed-map.ts';
 import type { Point } from '../geometry/shape.ts';
+import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, palette } from './element.ts';
-import { drawingOf, type Mark, marked, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 export interface BedDrawingOptions {
@@ -38,7 +38,7 @@ export function bedDrawing(
       ...shown.flatMap((hanging, i) =>
         lane(hanging, words, { top: size * 0.5 + i * laneMm, leftOf, size, widthMm }),
       ),
-      marked('', [
+      reaching('', [
         [0, 0],
         [widthMm, bottom],
       ]),
@@ -51,7 +51,7 @@ export function bedDrawing(
   );
 }
 
-function needleScale(map: BedMap, needleMm: number, leftOf: PlaceAt, size: number): readonly Mark[] {
+function needleScale(map: BedMap, needleMm: number, leftOf: PlaceAt, size: number): readonly Drawn[] {
   const { needles, marginNeedles, leftNeedles } = map;
   const numberOf = (place: number): number =>
     place < leftNeedles ? leftNeedles - place : place - leftNeedles + 1;
@@ -88,7 +88,7 @@ function needleNames(
   numberOf: (place: number) => number,
   leftOf: PlaceAt,
   size: number,
-): readonly Mark[] {
+): readonly Drawn[] {
   const roomMm = textWidth('L200', size) + 1;
   const round = Array.from({ length: needles }, (_, place) => place).filter(
     (place) => numberOf(place) % 10 === 0,
@@ -121,7 +121,7 @@ function lane(
   { fromRow, throughRow, hung, last }: HangingOnBed,
   words: SheetWords,
   room: LaneRoom,
-): readonly Mark[] {
+): readonly Drawn[] {
   const { top, leftOf, size } = room;
   const barMm = size * 1.3;
   const endY = top + size * 1.85;
@@ -145,7 +145,7 @@ function lane(
 }
 
 /** Edge needles stand outside the bar; what it is stands in it, or beside it where it is too short. */
-function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: LaneRoom): readonly Mark[] {
+function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: LaneRoom): readonly Drawn[] {
   const [from, to] = [leftOf(edges.left), leftOf(edges.right + 1)];
   const high = size * 1.3;
   const baseline = y + size;

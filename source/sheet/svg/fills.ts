@@ -6,7 +6,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { inkOn } from '../../shared/colour.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
-import { markYarns, type Pattern, type YarnMark } from '../yarn-marks.ts';
+import { type Pattern, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import { type Drawing, element, palette, pointList, textAt } from './element.ts';
 
 export interface Fills {
@@ -16,10 +16,10 @@ export interface Fills {
 }
 
 /** `idPrefix` keeps the ids of several drawings in one page apart; `unit` is one mm on paper in the units of the shapes. */
-export function fillsFor(marks: ReadonlyMap<string, YarnMark>, idPrefix: string, unit: number): Fills {
+export function fillsFor(signs: ReadonlyMap<string, YarnSign>, idPrefix: string, unit: number): Fills {
   const fills = new Map<string, string>();
   const defs: string[] = [];
-  for (const [yarn, { colour, pattern }] of marks) {
+  for (const [yarn, { colour, pattern }] of signs) {
     if (pattern === 'plain') {
       fills.set(yarn, colour);
       continue;
@@ -41,7 +41,7 @@ function patternElement(
   unit: number,
 ): string {
   const ground = element('rect', { width: tile, height: tile, fill: colour });
-  const marks = element('path', {
+  const signs = element('path', {
     d: strokes[pattern],
     stroke: inkOn(colour),
     'stroke-width': pattern === 'dots' ? 0.5 : 0.22,
@@ -57,7 +57,7 @@ function patternElement(
     patternUnits: 'userSpaceOnUse',
     patternTransform: scale,
   };
-  return element('pattern', attributes, ground + marks);
+  return element('pattern', attributes, ground + signs);
 }
 
 const tile = 1.6;
@@ -80,7 +80,7 @@ export function bandDrawing(
   heightMm: number,
   id: string,
 ): Drawing {
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1);
+  const fills = fillsFor(yarnSigns(plan, 'print'), id, 1);
   const turn = (plan.size.stripeAngleDeg * Math.PI) / 180;
   const lean = (heightMm / Math.tan(turn)) * (plan.brief.crawl === 'right' ? -1 : 1);
   const step = (widthMm + Math.abs(lean)) / plan.rows;
@@ -118,7 +118,7 @@ export function patchDrawing(fills: Fills, yarn: string): Drawing {
 }
 
 /** A yarn's letter on its colour, for lists that are read from afar. */
-export function chipDrawing({ colour, letter }: YarnMark): Drawing {
+export function chipDrawing({ colour, letter }: YarnSign): Drawing {
   const box = {
     x: 0.15,
     y: 0.15,
@@ -134,4 +134,4 @@ export function chipDrawing({ colour, letter }: YarnMark): Drawing {
 }
 
 /** Fills at the scale of the paper, for patches. */
-export const patchFills = (plan: Plan): Fills => fillsFor(markYarns(plan, 'print'), 'patch', 1);
+export const patchFills = (plan: Plan): Fills => fillsFor(yarnSigns(plan, 'print'), 'patch', 1);

@@ -7,34 +7,34 @@ import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
 import { stripOf } from '../geometry/strip.ts';
-import { markYarns } from '../yarn-marks.ts';
-import { type Drawing, element, lineFrom, palette, pointList, round, usualTextMm } from './element.ts';
-import { type Fills, fillsFor } from './fills.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import {
   arrow,
+  type ClothSide,
+  type Drawn,
   disc,
   drawingOf,
-  type Mark,
-  marked,
+  drawnSide,
+  reaching,
   reachOf,
-  type Side,
-  sideMark,
   within,
   written,
-} from './mark.ts';
-import { stripMarks } from './strip-drawing.ts';
+} from './drawn.ts';
+import { type Drawing, element, lineFrom, palette, pointList, round, usualTextMm } from './element.ts';
+import { type Fills, fillsFor } from './fills.ts';
+import { stripDrawn } from './strip-drawing.ts';
 import { wrapText } from './text-width.ts';
 
 const [gapMm, turnMm] = [3, 24];
 
-type View = readonly Mark[];
+type PanelView = readonly Drawn[];
 
-interface Room {
+interface FoldRoom {
   readonly widthMm: number;
   readonly heightMm: number;
 }
 
-export function foldDrawing(plan: Plan, words: Words, room: Room, id: string): Drawing {
+export function foldDrawing(plan: Plan, words: Words, room: FoldRoom, id: string): Drawing {
   const { band } = foldOf(plan);
   const strip = stripOf(plan, plan.rows);
   const allWide = strip.box.right + band.mouthMm + Math.abs(band.leanMm) + band.widthMm;
@@ -55,11 +55,11 @@ function drawnAt(plan: Plan, words: Words, scale: number, id: string): Drawing {
   const { band } = fold;
   const strip = stripOf(plan, plan.rows);
   const high = Math.max(strip.box.top, band.depthMm);
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
-  const knit: Side = { cloth: 'knit', text: sheet.knitSide };
-  const views: readonly (readonly [view: View, side: Side, title: string])[] = [
+  const fills = fillsFor(yarnSigns(plan, 'print'), id, 1 / scale);
+  const knit: ClothSide = { cloth: 'knit', text: sheet.knitSide };
+  const views: readonly (readonly [view: PanelView, side: ClothSide, title: string])[] = [
     [
-      stripMarks(plan, words, {
+      stripDrawn(plan, words, {
         widthMm: strip.box.right * scale + 10,
         heightMm: strip.box.top * scale + 12,
         id: `${id}-hung`,
@@ -73,7 +73,7 @@ function drawnAt(plan: Plan, words: Words, scale: number, id: string): Drawing {
   ];
   const links = [turnOver(sheet.turnOver), bringTogether(sheet.bring)];
   let x = 0;
-  const marks = views.flatMap(([view, side, title], i): readonly Mark[] => {
+  const parts = views.flatMap(([view, side, title], i): readonly Drawn[] => {
     const whole = headed(view, side, title);
     const own = reachOf(whole);
     const placed = moved(whole, [x - own.left, -own.bottom]);
@@ -85,13 +85,13 @@ function drawnAt(plan: Plan, words: Words, scale: number, id: string): Drawing {
     x += reach.right - reach.left + gapMm;
     return [...placed, ...linked];
   });
-  return drawingOf(sheet.shows.fold, [within(fills.defs), ...marks], null);
+  return drawingOf(sheet.shows.fold, [within(fills.defs), ...parts], null);
 }
 
 /** The side of the cloth and the name of the view above it, in its upper left corner. */
-function headed(view: View, side: Side, title: string): View {
+function headed(view: PanelView, side: ClothSide, title: string): PanelView {
   const { left, bottom: top } = reachOf(view);
-  const head = sideMark(side, usualTextMm);
+  const head = drawnSide(side, usualTextMm);
   return [
     ...view,
     written([left, top - 7.4], title, { weight: 700, size: 2.9 }),
@@ -99,23 +99,23 @@ function headed(view: View, side: Side, title: string): View {
   ];
 }
 
-const moved = (marks: readonly Mark[], [dx, dy]: Point): readonly Mark[] => [
-  marked(
+const moved = (parts: readonly Drawn[], [dx, dy]: Point): readonly Drawn[] => [
+  reaching(
     element(
       'g',
       { transform: `translate(${round(dx)} ${round(dy)})` },
-      marks.map(({ markup }) => markup).join(''),
+      parts.map(({ markup }) => markup).join(''),
     ),
-    marks.flatMap(({ reach }) => reach.map(([x, y]): Point => [x + dx, y + dy])),
+    parts.flatMap(({ reach }) => reach.map(([x, y]): Point => [x + dx, y + dy])),
   ),
 ];
 
 /** An arrow that turns round, and what it says below. */
-function turnOver(text: string): View {
+function turnOver(text: string): PanelView {
   const d = 'M3 8C5 -1 13 -1 15 6';
   const head = '15.6,8.6 13.4,5.4 17,4.6';
   return [
-    marked(
+    reaching(
       element('path', { d, fill: 'none', stroke: palette.ink, 'stroke-width': 0.6 }) +
         element('polygon', { points: head, fill: palette.ink }),
       [
@@ -127,21 +127,21 @@ function turnOver(text: string): View {
   ];
 }
 
-const bringTogether = (text: string): View => [arrow([2, 6], [16, 6], 0.6), ...below(text, 11)];
+const bringTogether = (text: string): PanelView => [arrow([2, 6], [16, 6], 0.6), ...below(text, 11)];
 
-const below = (text: string, y: number): View =>
+const below = (text: string, y: number): PanelView =>
   wrapText(text, usualTextMm, turnMm).map((line, i) =>
     written([turnMm / 2, y + i * 3.4], line, { anchor: 'middle' }),
   );
 
-function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): View {
+function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): PanelView {
   const at = ([x, y]: Point): Point => [x * scale, -y * scale];
   const { band } = fold;
   const topMiddle = middleAtHeight(fold, band.depthMm);
   const bottomMiddle = middleAtHeight(fold, 0);
   return [
     pieces(fold, fills, scale, 'unrolled'),
-    ...fold.folds.flatMap(([from, to]): readonly Mark[] => [
+    ...fold.folds.flatMap(([from, to]): readonly Drawn[] => [
       within(lineFrom(at(from), at(to), { stroke: palette.paper, 'stroke-width': 1 })),
       within(lineFrom(at(from), at(to), { 'stroke-dasharray': '1.4 1', 'stroke-width': 0.4, class: 'fold' })),
     ]),
@@ -161,13 +161,13 @@ const middleAtHeight = ({ edges }: Fold, height: number): number => {
   return ((ends[0] ?? 0) + (ends[1] ?? 0)) / 2;
 };
 
-function folded(fold: Fold, { sheet }: Words, fills: Fills, scale: number): View {
+function folded(fold: Fold, { sheet }: Words, fills: Fills, scale: number): PanelView {
   const at = ([x, y]: Point): Point => [x * scale, -y * scale];
   const { band, graft } = fold;
   const middle = band.widthMm / 2;
   return [
     pieces(fold, fills, scale, 'folded'),
-    ...graft.flatMap(([from, to]): readonly Mark[] => [
+    ...graft.flatMap(([from, to]): readonly Drawn[] => [
       within(lineFrom(at(from), at(to), { stroke: palette.paper, 'stroke-width': 1.2 })),
       within(
         lineFrom(at(from), at(to), { 'stroke-width': 0.5, 'stroke-dasharray': '1.4 0.7', class: 'graft' }),
@@ -180,7 +180,7 @@ function folded(fold: Fold, { sheet }: Words, fills: Fills, scale: number): View
 }
 
 /** A and B on their sides of the graft, as far as the bag is wide enough for them. */
-function metLetters({ graft, band }: Fold, at: (point: Point) => Point): View {
+function metLetters({ graft, band }: Fold, at: (point: Point) => Point): PanelView {
   const [line] = graft;
   if (!line) return [];
   const [x, y] = at(between(line[0], line[1], 0.5));
@@ -189,7 +189,7 @@ function metLetters({ graft, band }: Fold, at: (point: Point) => Point): View {
   return [disc([x - shift, y], 'A', r), disc([x + shift, y], 'B', r)];
 }
 
-function pieces(fold: Fold, fills: Fills, scale: number, which: 'unrolled' | 'folded'): Mark {
+function pieces(fold: Fold, fills: Fills, scale: number, which: 'unrolled' | 'folded'): Drawn {
   const shown = fold.pieces.filter((piece) => which === 'unrolled' || piece.layer === 'front');
   const polygons = shown.map((piece) =>
     element('polygon', {
@@ -208,7 +208,7 @@ function pieces(fold: Fold, fills: Fills, scale: number, which: 'unrolled' | 'fo
     [0, depthMm],
   ];
   const outline = which === 'unrolled' ? fold.unrolledOutline : box;
-  return marked(
+  return reaching(
     element(
       'g',
       { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)` },

@@ -8,8 +8,8 @@ import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
+import { arrow, type Drawn, disc, drawingOf, reaching, within, written } from './drawn.ts';
 import { type Drawing, pair, palette, strokePath } from './element.ts';
-import { arrow, disc, drawingOf, type Mark, marked, within, written } from './mark.ts';
 
 const loopColour = '#8f887c';
 const pitch = 18.4;
@@ -44,15 +44,15 @@ const inside = (edge: Edge, loop: number, side: -1 | 1): Point => {
 };
 
 /** One entry after another: up through A1, down through B1, up through B2, down through A1, up through A2 … */
-export interface Entry {
+export interface GraftEntry {
   readonly edge: Edge;
   readonly loop: number;
   readonly way: 'up' | 'down';
 }
 
 /** The entries of the first `count` movements on each edge, as the steps give them. */
-export function entriesOf(count: number): readonly Entry[] {
-  const entries: Entry[] = [{ edge: 'A', loop: 1, way: 'up' }];
+export function entriesOf(count: number): readonly GraftEntry[] {
+  const entries: GraftEntry[] = [{ edge: 'A', loop: 1, way: 'up' }];
   for (let loop = 1; loop <= count; loop++) {
     for (const edge of ['B', 'A'] as const) {
       entries.push({ edge, loop, way: 'down' }, { edge, loop: loop + 1, way: 'up' });
@@ -95,11 +95,11 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
       class: `thread ${place}`,
       'data-order': strand.order,
     });
-  const numbers = over.map(({ from, to }, i): Mark => {
+  const numbers = over.map(({ from, to }, i): Drawn => {
     const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     return disc(flip(at), String(i + 1), 2.4);
   });
-  const labels = loops.map(([edge, loop]): Mark => {
+  const labels = loops.map(([edge, loop]): Drawn => {
     const y = edge === 'A' ? edges.A.far - 1.2 : edges.B.far + 3.9;
     return written(flip([middleOf(edge, loop), y]), `${edge}${loop}`, {
       anchor: 'middle',
@@ -123,7 +123,7 @@ export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
       away(behind.at(-1), flip),
       ...numbers,
       ...labels,
-      marked('', reach),
+      reaching('', reach),
       written(tailAt, words.tail, { anchor: outer, size: 2.8 }),
       written(flip([2.4, (edges.A.end + edges.B.end) / 2 + 1]), end, { anchor: outer, size: 2.8 }),
     ],
@@ -149,13 +149,13 @@ function edgeOf({ from, to }: Strand, flip: (point: Point) => Point): string {
 }
 
 /** Where the thread goes on to. */
-function away(strand: Strand | undefined, flip: (point: Point) => Point): Mark {
+function away(strand: Strand | undefined, flip: (point: Point) => Point): Drawn {
   const [x, y] = strand?.to ?? [0, 0];
   return arrow(flip([x + 0.8, y]), flip([x + 5, y]), 0.55);
 }
 
 /** The thread in pieces: over the gap from loop to loop, and behind the legs from one loop to the next of its edge. */
-function threadOf(entries: readonly Entry[]): {
+function threadOf(entries: readonly GraftEntry[]): {
   readonly behind: readonly Strand[];
   readonly over: readonly Strand[];
 } {

@@ -3,8 +3,8 @@ import type { BoxedBottom } from '../../planning/boxed.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
+import { arrow, drawingOf, measure, reaching, within, written } from './drawn.ts';
 import { type Drawing, element, pair, palette, pointList, strokePath } from './element.ts';
-import { arrow, drawingOf, marked, measure, within, written } from './mark.ts';
 
 const [widthMm, middle, step, bars, deepMm] = [60, 9.2, 10, 5, 9] as const;
 
@@ -61,7 +61,7 @@ export function seamDiagram(words: SheetWords): Drawing {
   return drawingOf(
     words.shows.seam,
     [
-      marked(cloth(-1) + cloth(1), [
+      reaching(cloth(-1) + cloth(1), [
         [0, middle - deepMm],
         [widthMm, middle + deepMm],
       ]),
@@ -103,7 +103,7 @@ export function cornerDiagram({ cornerSeamCm, fromTipCm }: BoxedBottom, { sheet,
   return drawingOf(
     sheet.shows.corner,
     [
-      marked(
+      reaching(
         element('polygon', {
           points: pointList(cloth),
           fill: palette.pale,

@@ -2,21 +2,21 @@
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
-import { wordsOrNull } from '../../wording/act-words.ts';
+import { sayActOrNull } from '../../wording/act-words.ts';
 import type { Words } from '../../wording/words.ts';
+import { type Drawn, drawingOf, reaching, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, palette } from './element.ts';
-import { drawingOf, type Mark, marked, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
-type NeedleLook = 'out-of-work' | 'loop' | 'empty' | 'doubled';
+type DrawnNeedle = 'out-of-work' | 'loop' | 'empty' | 'doubled';
 
 interface EdgePicture {
   readonly side: 'left' | 'right';
   /** From left to right. */
   readonly needles: readonly {
     readonly name: string;
-    readonly before: NeedleLook;
-    readonly after: NeedleLook;
+    readonly before: DrawnNeedle;
+    readonly after: DrawnNeedle;
   }[];
 }
 
@@ -29,7 +29,7 @@ export function shapingDiagram(plan: Plan, words: Words): Drawing {
   const labels = [bench.now, bench.make];
   const labelMm = Math.max(...labels.map((label) => textWidth(label, size))) + 3;
   let x = labelMm;
-  const marks: Mark[] = labels.map((label, i) =>
+  const parts: Drawn[] = labels.map((label, i) =>
     written([0, (i + 1) * rowMm], label, { size, colour: palette.quiet }),
   );
   for (const { needles } of edges) {
@@ -37,7 +37,7 @@ export function shapingDiagram(plan: Plan, words: Words): Drawing {
     const middle = (i: number): number => x + (i + 0.5) * pitch;
     for (const [i, { name, before, after }] of needles.entries()) {
       const weight = before === after ? {} : { weight: 700 };
-      marks.push(
+      parts.push(
         written([middle(i), 0], name, { size, anchor: 'middle', ...weight }),
         needle(before, middle(i), rowMm - 1.6),
         needle(after, middle(i), 2 * rowMm - 1.6),
@@ -45,10 +45,10 @@ export function shapingDiagram(plan: Plan, words: Words): Drawing {
     }
     x += needles.length * pitch + 10;
   }
-  marks.push(...legend(sheet));
+  parts.push(...legend(sheet));
   return drawingOf(
-    [sheet.shows.shaping, ...firstMove(plan).map(({ act }) => wordsOrNull(words.inShort, act))].join(' '),
-    marks,
+    [sheet.shows.shaping, ...firstMove(plan).map(({ act }) => sayActOrNull(words.inShort, act))].join(' '),
+    parts,
     { cloth: 'purl', text: sheet.purlSide },
     size,
   );
@@ -81,7 +81,7 @@ function edgesOf(plan: Plan): readonly EdgePicture[] {
 }
 
 /** What the signs mean, in a line below. */
-function legend({ needles }: Words['sheet']): readonly Mark[] {
+function legend({ needles }: Words['sheet']): readonly Drawn[] {
   const signs = [
     ['empty', needles.empty],
     ['doubled', needles.doubled],
@@ -105,18 +105,21 @@ function firstMove(plan: Plan): readonly Step[] {
   return [];
 }
 
-function needle(look: NeedleLook, x: number, y: number): Mark {
+function needle(look: DrawnNeedle, x: number, y: number): Drawn {
   const reach = [
     [x - 2.2, y - 2.2],
     [x + 2.2, y + 2.2],
   ] as const;
   if (look === 'out-of-work') {
-    return marked(lineFrom([x - 1.8, y], [x + 1.8, y], { stroke: palette.rule, 'stroke-width': 0.8 }), reach);
+    return reaching(
+      lineFrom([x - 1.8, y], [x + 1.8, y], { stroke: palette.rule, 'stroke-width': 0.8 }),
+      reach,
+    );
   }
   const ring = (r: number, fill: string): string =>
     element('circle', { cx: x, cy: y, r, fill, stroke: palette.ink, 'stroke-width': 0.45 });
-  if (look === 'empty') return marked(ring(1.9, palette.paper), reach);
-  return marked(
+  if (look === 'empty') return reaching(ring(1.9, palette.paper), reach);
+  return reaching(
     look === 'loop' ? ring(1.9, palette.ink) : ring(2.2, palette.paper) + ring(1.2, palette.ink),
     reach,
   );

@@ -3,10 +3,10 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
-import { asDyed, markYarns } from '../yarn-marks.ts';
+import { asDyed, yarnSigns } from '../yarn-signs.ts';
+import { arrow, type Drawn, disc, drawingOf, measure, reaching, reachOf, within, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { arrow, disc, drawingOf, type Mark, marked, measure, reachOf, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 export interface StripDrawingOptions {
@@ -26,13 +26,13 @@ export function stripDrawing(plan: Plan, words: Words, options: StripDrawingOpti
   const { sheet } = words;
   return drawingOf(
     sheet.shows.strip(plan.stitches, plan.rows, plan.brief.crawl),
-    stripMarks(plan, words, options),
+    stripDrawn(plan, words, options),
     { cloth: 'purl', text: sheet.purlSide },
   );
 }
 
 /** The strip with its lower left corner at 0. */
-export function stripMarks(own: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Mark[] {
+export function stripDrawn(own: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Drawn[] {
   const plan = asDyed(own);
   const { id, bare } = options;
   const strip = stripOf(plan, options.rowsDone ?? plan.rows);
@@ -43,7 +43,7 @@ export function stripMarks(own: Plan, { sheet }: Words, options: StripDrawingOpt
   const onPaper = ([x, y]: Point): Point => [x * scale, -y * scale];
   const corners = strip.outline.map(onPaper) as [Point, Point, Point, Point];
   const [trailingStart, leadingStart, leadingEnd, trailingEnd] = corners;
-  const fills = fillsFor(markYarns(plan, 'print'), id, 1 / scale);
+  const fills = fillsFor(yarnSigns(plan, 'print'), id, 1 / scale);
   const [mouth, bottom] = [
     alongEdge(leadingStart, leadingEnd, sheet.mouth, plan.brief.crawl),
     alongEdge(trailingStart, trailingEnd, sheet.bottom, plan.brief.crawl === 'left' ? 'right' : 'left'),
@@ -57,7 +57,7 @@ export function stripMarks(own: Plan, { sheet }: Words, options: StripDrawingOpt
   const inwards = letterR + 0.4;
   return [
     within(fills.defs),
-    marked(
+    reaching(
       element(
         'g',
         { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)`, class: 'strip' },
@@ -65,7 +65,7 @@ export function stripMarks(own: Plan, { sheet }: Words, options: StripDrawingOpt
       ),
       corners,
     ),
-    marked(lineFrom([bedLeft, bedY], [bedRight, bedY], { 'stroke-width': 0.9, stroke: palette.ink }), [
+    reaching(lineFrom([bedLeft, bedY], [bedRight, bedY], { 'stroke-width': 0.9, stroke: palette.ink }), [
       [bedLeft, bedY - 0.5],
       [bedRight, bedY],
     ]),
@@ -87,7 +87,7 @@ const middleOf = (one: Point, other: Point, down: number): Point => {
 };
 
 /** A name along a slanting edge, on its outer side; level beside an edge that is shorter than the name. */
-function alongEdge(from: Point, to: Point, text: string, side: 'left' | 'right'): Mark {
+function alongEdge(from: Point, to: Point, text: string, side: 'left' | 'right'): Drawn {
   const [x, y] = between(from, to, 0.5);
   if (Math.hypot(to[0] - from[0], to[1] - from[1]) < textWidth(text, usualTextMm)) {
     const off = 1.2 + Math.abs((to[0] - from[0]) / (to[1] - from[1]));
@@ -111,7 +111,7 @@ function sizes(
   [trailingStart, leadingStart, leadingEnd]: readonly [Point, Point, Point, Point],
   bedY: number,
   namesRight: number,
-): readonly Mark[] {
+): readonly Drawn[] {
   const { stitches, rows, gauge } = plan;
   const [left, right] = [
     Math.min(trailingStart[0], leadingStart[0]),
@@ -131,7 +131,7 @@ function sizes(
 }
 
 /** Which way the work goes along the bed. */
-function crawl({ brief }: Plan, sheet: Words['sheet'], [x, y]: Point): readonly Mark[] {
+function crawl({ brief }: Plan, sheet: Words['sheet'], [x, y]: Point): readonly Drawn[] {
   const out = brief.crawl === 'left' ? -1 : 1;
   return [
     arrow([x + out * 4, y], [x + out * 10, y], 0.4),

@@ -5,15 +5,15 @@
 import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
+import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, pair, palette, strokePath } from './element.ts';
-import { drawingOf, type Mark, marked, within, written } from './mark.ts';
 import { textWidth } from './text-width.ts';
 
 const [leastStepMm, mostStepMm] = [5.6, 9];
 const lineMm = 10.5;
 const size = 2.7;
 
-interface Place {
+interface Hole {
   readonly number: number;
   readonly x: number;
   readonly y: number;
@@ -25,15 +25,15 @@ interface Place {
 
 export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: number): Drawing {
   const { made, used } = eyelets;
-  const markMm = textWidth(words.graftLine, size) + 2;
-  const perLine = Math.floor((widthMm - 2 * markMm) / leastStepMm) - 1;
+  const labelMm = textWidth(words.graftLine, size) + 2;
+  const perLine = Math.floor((widthMm - 2 * labelMm) / leastStepMm) - 1;
   const lines = Math.max(1, Math.ceil(made / perLine));
   const inLine = Math.ceil(made / lines);
-  const step = Math.min(mostStepMm, (widthMm - 2 * markMm) / (inLine + 1));
+  const step = Math.min(mostStepMm, (widthMm - 2 * labelMm) / (inLine + 1));
   const placeIn = (order: readonly number[]) => new Map(order.map((number, i) => [number, i + 1]));
   const holeOf = placeIn(used);
   const secondOf = placeIn(eyelets.secondFrom === null ? [] : threadingOrder(eyelets, 'second'));
-  const rows = Array.from({ length: lines }, (_, line): readonly Place[] =>
+  const rows = Array.from({ length: lines }, (_, line): readonly Hole[] =>
     Array.from({ length: Math.min(inLine, made - line * inLine) }, (_, i) => {
       const number = line * inLine + i + 1;
       const [hole = null, second = null] = [holeOf.get(number), secondOf.get(number)];
@@ -41,7 +41,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
     }),
   );
   let before = 0;
-  const marks = rows.flatMap((places, line): readonly Mark[] => {
+  const parts = rows.flatMap((places, line): readonly Drawn[] => {
     const y = line * lineMm;
     const end = (places.length + 1) * step;
     const [isFirst, isLast] = [line === 0, line === lines - 1];
@@ -49,7 +49,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
     before = places.findLast(({ hole }) => hole !== null)?.hole ?? before;
     return [
       within(lineFrom([0, y], [end, y], { stroke: palette.rule, 'stroke-width': 0.25 })),
-      marked('', [
+      reaching('', [
         [0, y - 3],
         [end, y + 3],
       ]),
@@ -66,7 +66,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
   return drawingOf(
     (eyelets.secondFrom === null ? words.shows.threading : words.shows.threadingOfTwo)(used.length, made),
     [
-      ...marks,
+      ...parts,
       written([0, lines * lineMm - 1], words.cordOutside, { size, colour: palette.quiet }),
       ...(eyelets.secondFrom === null
         ? []
@@ -81,7 +81,7 @@ export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: 
   );
 }
 
-function holeAt({ number, x, y, hole, second }: Place): string {
+function holeAt({ number, x, y, hole, second }: Hole): string {
   return element('circle', {
     cx: x,
     cy: y,
@@ -97,7 +97,7 @@ function holeAt({ number, x, y, hole, second }: Place): string {
 }
 
 /** The cord between the holes of a line, the first of them after `before` holes: outside after an even count, else inside. */
-function strands(places: readonly Place[], before: number, end: number): readonly string[] {
+function strands(places: readonly Hole[], before: number, end: number): readonly string[] {
   const y = places[0]?.y ?? 0;
   const stops = [0, ...places.filter(({ hole }) => hole !== null).map(({ x }) => x), end];
   return stops.slice(1).map((x, i) => {
@@ -113,7 +113,7 @@ function strands(places: readonly Place[], before: number, end: number): readonl
 
 /** The second cord, outside where the first is inside; its ends hang in the gap before the hole where it begins. */
 function secondStrands(
-  places: readonly Place[],
+  places: readonly Hole[],
   { used, secondFrom }: Plan['eyelets'],
   before: number,
   end: number,

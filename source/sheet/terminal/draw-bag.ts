@@ -3,7 +3,7 @@ import { mixColours } from '../../shared/colour.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf } from '../geometry/bag.ts';
 import { cutToCells, formatAngle } from '../text.ts';
-import { asDyed, markYarns, type YarnMark } from '../yarn-marks.ts';
+import { asDyed, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, type Label, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
@@ -21,10 +21,10 @@ export function drawBag(own: Plan, options: DrawOptions, words: Words): readonly
   const view = viewOf(plan, bag, options, options.columns - depth.length - 4, options.rows - captionLines);
   const { raster, columns, lines } = rasterise(bag, view, options);
   const isWhole = view.shownMm === null;
-  const marks = markYarns(plan, options.colour);
+  const signs = yarnSigns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => pixelOf(plan, bag, marks, mark, options.rowsDone ?? plan.rows, options.colour),
+    (id) => pixelOf(plan, bag, signs, id, options.rowsDone ?? plan.rows, options.colour),
     [...cordLabels(bag, columns, view, options), ...cornerLabels(plan, columns, view, options)],
     options,
   );
@@ -102,14 +102,14 @@ const paleness = 0.6;
 function pixelOf(
   plan: Plan,
   bag: BagShape,
-  marks: ReadonlyMap<string, YarnMark>,
-  mark: number,
+  signs: ReadonlyMap<string, YarnSign>,
+  id: number,
   rowsDone: number,
   depth: DrawOptions['colour'],
 ): Pixel {
-  const piece = bag.pieces[mark - 1];
-  const yarn = marks.get(piece?.yarn ?? plan.cord.yarn);
-  if (!yarn) throw new Error(`no piece ${mark}`);
+  const piece = bag.pieces[id - 1];
+  const yarn = signs.get(piece?.yarn ?? plan.cord.yarn);
+  if (!yarn) throw new Error(`no piece ${id}`);
   const open = (plan.stripes[(piece?.stripe ?? 1) - 1]?.firstRow ?? 0) > rowsDone;
   if (!open) return { yarn, open };
   // Of 16 colours none is the paler one of another, so every second pixel is left out.

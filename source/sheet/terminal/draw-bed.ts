@@ -2,7 +2,7 @@ import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometry/bed-map.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import { Cells, type Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, wrapWords } from './picture.ts';
 import { describeBed } from './words.ts';
@@ -96,7 +96,7 @@ function nameOf(
 }
 
 const arrows = { unicode: { left: '◄', right: '►' }, ascii: { left: '<', right: '>' } } as const;
-const carriageMark = '[=]';
+const carriageSign = '[=]';
 
 /** The loops between their named edges on the needles that they crawl over, and where they are now the carriage. */
 function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOptions): Line {
@@ -107,8 +107,8 @@ function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOpti
   const at = isNow ? edgesAtRow(plan, row) : hanging.hung;
   const [now, planned, trail] = options.glyphs === 'ascii' ? ['#', '=', '.'] : ['█', '▒', '░'];
   const yarn = plan.stripes.find((stripe) => stripe.lastRow >= row)?.yarn ?? '';
-  const mark = isNow ? markYarns(plan, options.colour).get(yarn) : null;
-  const ink = mark && !mark.edged ? mark.colour : null;
+  const sign = isNow ? yarnSigns(plan, options.colour).get(yarn) : null;
+  const ink = sign && !sign.edged ? sign.colour : null;
   const column = (place: number): number => columnOf(map, options, place);
   const from = column(Math.min(hanging.hung.left, hanging.last.left));
   const through = column(Math.max(hanging.hung.right, hanging.last.right));
@@ -123,10 +123,10 @@ function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOpti
   cells.put(left >= leftName.length ? left - leftName.length : left + 1, leftName, style);
   const hasRight = right + rightName.length < options.columns;
   cells.put(hasRight ? right + 1 : right - rightName.length, rightName, style);
-  if (isNow && options.carriage === 'left' && Math.min(from, left - leftName.length) > carriageMark.length)
-    cells.put(0, carriageMark, style);
-  const end = options.columns - carriageMark.length;
+  if (isNow && options.carriage === 'left' && Math.min(from, left - leftName.length) > carriageSign.length)
+    cells.put(0, carriageSign, style);
+  const end = options.columns - carriageSign.length;
   if (isNow && options.carriage === 'right' && Math.max(through, right + rightName.length) < end - 1)
-    cells.put(end, carriageMark, style);
+    cells.put(end, carriageSign, style);
   return cells.line();
 }

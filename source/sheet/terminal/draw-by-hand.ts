@@ -10,7 +10,7 @@ import type { Plan } from '../../planning/plan.ts';
 import type { PicturesWords } from '../../wording/pictures.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { cutToCells } from '../text.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
 import { firstMovements, graftRows } from './graft-rows.ts';
 import { type Corner, type DrawOptions, formatPicture } from './picture.ts';
@@ -44,8 +44,8 @@ const mostLoops = 9;
 
 /** The yarn that the last stripe is knitted with closes the bag. */
 function threadInk(plan: Plan, yarn: string, { colour }: DrawOptions): string | null {
-  const mark = markYarns(plan, colour).get(yarn);
-  return mark && colour !== 'none' && !mark.edged ? mark.colour : null;
+  const sign = yarnSigns(plan, colour).get(yarn);
+  return sign && colour !== 'none' && !sign.edged ? sign.colour : null;
 }
 
 export function drawGraft(plan: Plan, options: DrawOptions, words: Words): readonly string[] {

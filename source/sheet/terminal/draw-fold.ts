@@ -2,7 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Fold, foldOf } from '../geometry/fold.ts';
 import { mapPolygon, type Point } from '../geometry/shape.ts';
-import { markYarns, type YarnMark } from '../yarn-marks.ts';
+import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, type Label, paintRaster, type Raster, type View } from './raster.ts';
@@ -18,10 +18,10 @@ export function drawFold(plan: Plan, options: DrawOptions, words: Words): readon
     return wrapWords(describeFold(plan, words), options);
   const scene = layOut(foldOf(plan), options);
   const raster = rasterise(scene, options.colour === 'none' ? [] : [1, plan.stripes.length]);
-  const yarns = markYarns(plan, options.colour);
+  const yarns = yarnSigns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => ({ yarn: yarnOf(plan, yarns, mark), open: false }),
+    (id) => ({ yarn: yarnOf(plan, yarns, id), open: false }),
     labelsOf(scene, raster, options, words),
     options,
   );
@@ -78,7 +78,7 @@ function rasterise({ fold, view, columns, toBag }: Folding, filled: readonly num
   return raster;
 }
 
-function yarnOf(plan: Plan, yarns: ReadonlyMap<string, YarnMark>, stripe: number): YarnMark {
+function yarnOf(plan: Plan, yarns: ReadonlyMap<string, YarnSign>, stripe: number): YarnSign {
   const found = yarns.get(plan.stripes[stripe - 1]?.yarn ?? '');
   if (!found) throw new Error(`no stripe ${stripe}`);
   return found;

@@ -3,7 +3,7 @@
 import type { Slant } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, pixelsPerCell } from './picture.ts';
 import { blankRaster, paintRaster, type Raster } from './raster.ts';
@@ -27,12 +27,12 @@ export function drawSlants(
   const stripes = plan.stripes.slice(0, mostStripes);
   for (const [i, { angleDeg }] of slants.entries())
     fillPatch(raster, { left: i * (width + apart), width, cellHigh: 2 / perCell }, angleDeg, plan, stripes);
-  const marks = markYarns(plan, options.colour);
+  const signs = yarnSigns(plan, options.colour);
   const picture = paintRaster(
     raster,
-    (mark) => {
-      const yarn = marks.get(stripes[mark - 1]?.yarn ?? '');
-      if (!yarn) throw new Error(`no stripe ${mark}`);
+    (id) => {
+      const yarn = signs.get(stripes[id - 1]?.yarn ?? '');
+      if (!yarn) throw new Error(`no stripe ${id}`);
       return { yarn, open: false };
     },
     [],
@@ -77,6 +77,6 @@ function fillPatch(
       let rest = ((across % repeat) + repeat) % repeat;
       let stripe = 0;
       while (stripe < heights.length - 1 && rest >= (heights[stripe] ?? 0)) rest -= heights[stripe++] ?? 0;
-      raster.marks[y * raster.width + left + x] = stripe + 1;
+      raster.ids[y * raster.width + left + x] = stripe + 1;
     }
 }

@@ -2,7 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
 import { cellsOf, cutToCells } from '../text.ts';
-import { markYarns, type YarnMark } from '../yarn-marks.ts';
+import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, hollow, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
@@ -24,7 +24,7 @@ export function drawStrip(plan: Plan, options: DrawOptions, words: Words): reado
   const strip = stripOf(plan, rowsDone, window);
   const picture = paintRaster(
     rasterise(plan, strip, scale),
-    pixelOf(markYarns(plan, options.colour), strip, options),
+    pixelOf(yarnSigns(plan, options.colour), strip, options),
     [],
     options,
   );
@@ -107,32 +107,32 @@ function rasterise(plan: Plan, strip: Strip, scale: Scale): Raster {
   hollow(
     raster,
     scale.rowsShown < plan.rows,
-    (mark) => strip.pieces[mark - 1]?.knitted === false,
-    (mark, other) => isBorder(strip, mark, other, eachOutlined),
+    (id) => strip.pieces[id - 1]?.knitted === false,
+    (id, other) => isBorder(strip, id, other, eachOutlined),
   );
   return raster;
 }
 
 /** Round the open part as a whole, and where there is room round each of its stripes; not against what is knitted. */
-function isBorder({ pieces }: Strip, mark: number, other: number, eachOutlined: boolean): boolean {
+function isBorder({ pieces }: Strip, id: number, other: number, eachOutlined: boolean): boolean {
   const beside = pieces[other - 1];
   if (!beside) return true;
-  return eachOutlined && !beside.knitted && beside.stripe !== pieces[mark - 1]?.stripe;
+  return eachOutlined && !beside.knitted && beside.stripe !== pieces[id - 1]?.stripe;
 }
 
 /** The outline of what is to come is neutral where a grey can be counted on: a line in two colours is but a dotted one. */
 const outlineColour = '#808080';
 
 function pixelOf(
-  marks: ReadonlyMap<string, YarnMark>,
+  signs: ReadonlyMap<string, YarnSign>,
   { pieces }: Strip,
   { colour: depth }: DrawOptions,
-): (mark: number) => Pixel {
+): (id: number) => Pixel {
   const isGrey = depth === 'true' || depth === '256';
-  return (mark) => {
-    const piece = pieces[mark - 1];
-    const yarn = marks.get(piece?.yarn ?? '');
-    if (!piece || !yarn) throw new Error(`no piece ${mark}`);
+  return (id) => {
+    const piece = pieces[id - 1];
+    const yarn = signs.get(piece?.yarn ?? '');
+    if (!piece || !yarn) throw new Error(`no piece ${id}`);
     if (piece.knitted || !isGrey) return { yarn, open: !piece.knitted };
     return { yarn: { ...yarn, colour: outlineColour, pattern: 'plain', edged: false }, open: true };
   };

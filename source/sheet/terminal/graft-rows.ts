@@ -4,14 +4,8 @@
  * crawled right is the rightmost one.
  */
 import type { Plan } from '../../planning/plan.ts';
+import type { GraftMovement } from '../../steps/graft.ts';
 import { Cells, type Line, type Span } from './ansi.ts';
-
-/** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
-export interface GraftMovement {
-  readonly edge: 'A' | 'B';
-  readonly down: number | null;
-  readonly up: number | null;
-}
 
 type Edge = GraftMovement['edge'];
 
@@ -23,7 +17,7 @@ export interface GraftRows {
   readonly width: number;
 }
 
-interface Look {
+interface RowLook {
   readonly columns: number;
   readonly most: number;
   readonly ascii: boolean;
@@ -46,7 +40,7 @@ const signs = {
 export function graftRows(
   { stitches, brief }: Plan,
   movements: readonly GraftMovement[],
-  { columns, most, ascii, thread }: Look,
+  { columns, most, ascii, thread }: RowLook,
 ): GraftRows {
   const sign = signs[ascii ? 'ascii' : 'unicode'];
   const at = Math.max(1, Math.min(stitches, ...movements.flatMap(({ down, up }) => down ?? up ?? [])));

@@ -2,11 +2,11 @@
 import type { Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
+import type { GraftMovement } from '../../steps/graft.ts';
 import { cellsOf, cutToCells, plainText } from '../text.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import { formatLine, type Line, type Span } from './ansi.ts';
-import type { GraftMovement } from './graft-rows.ts';
-import { swatchOf } from './on-yarn.ts';
+import { sampleOf } from './on-yarn.ts';
 import type { BarsAtHand } from './seam-rows.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
@@ -44,14 +44,14 @@ export function legend(plan: Plan, { columns, glyphs, colour: depth }: DrawOptio
   const knitted = new Set(plan.stripes.map((stripe) => stripe.yarn));
   const spans: Span[] = [];
   let left = columns;
-  for (const mark of markYarns(plan, depth).values()) {
-    const { yarn } = mark;
+  for (const sign of yarnSigns(plan, depth).values()) {
+    const { yarn } = sign;
     if (!knitted.has(yarn)) continue;
     const gap = spans.length > 0 ? '  ' : '';
     const room = left - gap.length - 4;
     const name = cutToCells(plainText(yarn), Math.min(20, room), glyphs === 'ascii' ? '..' : '…');
     if (room < 3 || name === '') break;
-    spans.push({ text: gap }, ...swatchOf(mark, depth, glyphs === 'ascii'), { text: ` ${name}` });
+    spans.push({ text: gap }, ...sampleOf(sign, depth, glyphs === 'ascii'), { text: ` ${name}` });
     left -= gap.length + 4 + cellsOf(name);
   }
   return spans;

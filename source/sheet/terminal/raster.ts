@@ -1,7 +1,7 @@
 /** Shapes turned into pixels, and pixels into cells: two a cell as half blocks, one as a letter or a coloured blank. */
 import { inkOn, mixColours } from '../../shared/colour.ts';
 import type { Polygon } from '../geometry/shape.ts';
-import type { Pattern, YarnMark } from '../yarn-marks.ts';
+import type { Pattern, YarnSign } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
 import { edgeInk } from './on-yarn.ts';
 import { type DrawOptions, pixelsPerCell } from './picture.ts';
@@ -14,24 +14,24 @@ export interface View {
   readonly pixelHeightMm: number;
 }
 
-/** `marks[y · width + x]`: 0 for nothing, else what `fill` was given. */
+/** `ids[y · width + x]`: 0 for nothing, else what `fill` was given. */
 export interface Raster {
   readonly width: number;
   readonly height: number;
-  readonly marks: Uint32Array;
+  readonly ids: Uint32Array;
 }
 
 export const blankRaster = (width: number, height: number): Raster => ({
   width,
   height,
-  marks: new Uint32Array(width * height),
+  ids: new Uint32Array(width * height),
 });
 
-export const markAt = ({ width, height, marks }: Raster, x: number, y: number): number =>
-  x < 0 || y < 0 || x >= width || y >= height ? 0 : (marks[y * width + x] ?? 0);
+export const idAt = ({ width, height, ids }: Raster, x: number, y: number): number =>
+  x < 0 || y < 0 || x >= width || y >= height ? 0 : (ids[y * width + x] ?? 0);
 
 /** Fills a convex shape. */
-export function fill(raster: Raster, view: View, shape: Polygon, mark: number): void {
+export function fill(raster: Raster, view: View, shape: Polygon, id: number): void {
   const heights = shape.map(([, y]) => y);
   const [lowest, highest] = [Math.min(...heights), Math.max(...heights)];
   const ys = heights.map((y) => (view.topMm - y) / view.pixelHeightMm);
@@ -43,7 +43,7 @@ export function fill(raster: Raster, view: View, shape: Polygon, mark: number): 
     const [from, to] = crossing(shape, Math.min(highest, Math.max(lowest, centre)));
     const left = Math.max(0, Math.ceil((from - view.leftMm) / view.pixelWidthMm - 0.5 - 1e-9));
     const end = Math.min(raster.width, Math.ceil((to - view.leftMm) / view.pixelWidthMm - 0.5 - 1e-9));
-    if (end > left) raster.marks.fill(mark, y * raster.width + left, y * raster.width + end);
+    if (end > left) raster.ids.fill(id, y * raster.width + left, y * raster.width + end);
   }
 }
 
@@ -61,34 +61,34 @@ function crossing(shape: Polygon, y: number): readonly [number, number] {
 }
 
 /**
- * Empties the open pixels, save those on a border: `isBorder` says whether two neighbouring marks have one between them.
+ * Empties the open pixels, save those on a border: `isBorder` says whether two neighbouring ids have one between them.
  * Where the picture is cut off above and below, that is no border.
  */
 export function hollow(
   raster: Raster,
   isCut: boolean,
-  isOpen: (mark: number) => boolean,
-  isBorder: (mark: number, other: number) => boolean,
+  isOpen: (id: number) => boolean,
+  isBorder: (id: number, other: number) => boolean,
 ): void {
-  const before: Raster = { ...raster, marks: raster.marks.slice() };
+  const before: Raster = { ...raster, ids: raster.ids.slice() };
   for (let y = 0; y < raster.height; y++) {
     for (let x = 0; x < raster.width; x++) {
-      const mark = markAt(before, x, y);
-      if (mark === 0 || !isOpen(mark)) continue;
+      const id = idAt(before, x, y);
+      if (id === 0 || !isOpen(id)) continue;
       const around = [
-        markAt(before, x - 1, y),
-        markAt(before, x + 1, y),
-        isCut && y === 0 ? mark : markAt(before, x, y - 1),
-        isCut && y === raster.height - 1 ? mark : markAt(before, x, y + 1),
+        idAt(before, x - 1, y),
+        idAt(before, x + 1, y),
+        isCut && y === 0 ? id : idAt(before, x, y - 1),
+        isCut && y === raster.height - 1 ? id : idAt(before, x, y + 1),
       ];
-      if (!around.some((other) => isBorder(mark, other))) raster.marks[y * raster.width + x] = 0;
+      if (!around.some((other) => isBorder(id, other))) raster.ids[y * raster.width + x] = 0;
     }
   }
 }
 
 /** What a pixel shows: a yarn, `open` where only its outline is drawn. */
 export interface Pixel {
-  readonly yarn: YarnMark;
+  readonly yarn: YarnSign;
   readonly open: boolean;
   /** Drawn at every second place alone. */
   readonly isSparse?: boolean;
@@ -103,7 +103,7 @@ export interface Label {
 
 export function paintRaster(
   raster: Raster,
-  pixelOf: (mark: number) => Pixel,
+  pixelOf: (id: number) => Pixel,
   labels: readonly Label[],
   options: DrawOptions,
 ): readonly Line[] {
@@ -113,9 +113,9 @@ export function paintRaster(
     const cells: Span[] = [];
     for (let column = 0; column < raster.width; column++) {
       const at = (y: number): Shown | null => {
-        const mark = markAt(raster, column, y);
-        if (mark === 0) return null;
-        const pixel = pixelOf(mark);
+        const id = idAt(raster, column, y);
+        if (id === 0) return null;
+        const pixel = pixelOf(id);
         if (pixel.isSparse && (column + y) % 2 === 1) return null;
         const edge = pixel.yarn.edged && isAtEdge(raster, column, y) ? edgeInk(options.colour) : null;
         return edge === null ? shown(pixel, column, y, options) : { ...pixel, colour: edge };
@@ -130,12 +130,9 @@ export function paintRaster(
 
 /** A yarn that may be the terminal's own ground is seen by the line round it. */
 const isAtEdge = (raster: Raster, x: number, y: number): boolean =>
-  [
-    markAt(raster, x - 1, y),
-    markAt(raster, x + 1, y),
-    markAt(raster, x, y - 1),
-    markAt(raster, x, y + 1),
-  ].includes(0);
+  [idAt(raster, x - 1, y), idAt(raster, x + 1, y), idAt(raster, x, y - 1), idAt(raster, x, y + 1)].includes(
+    0,
+  );
 
 interface Shown extends Pixel {
   readonly colour: string;

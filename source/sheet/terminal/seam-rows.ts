@@ -15,7 +15,7 @@ export interface SeamRows {
   readonly across: Line;
 }
 
-interface Look {
+interface RowLook {
   readonly columns: number;
   readonly ascii: boolean;
   /** The thread's colour; null for the terminal's own. */
@@ -34,7 +34,7 @@ const half = cell / 2;
 export function seamRows(
   { from, through }: BarsAtHand,
   of: number,
-  { columns, ascii, thread }: Look,
+  { columns, ascii, thread }: RowLook,
 ): SeamRows {
   const sign = signs[ascii ? 'ascii' : 'unicode'];
   const count = Math.max(1, Math.min(of, Math.floor((columns - half) / cell)));

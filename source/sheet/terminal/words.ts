@@ -7,7 +7,7 @@ import { bagOf } from '../geometry/bag.ts';
 import { bedMapOf, edgesAtRow } from '../geometry/bed-map.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { formatAngle, plainText } from '../text.ts';
-import { markYarns } from '../yarn-marks.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import type { DrawOptions } from './picture.ts';
 
 export function describeStrip(plan: Plan, rowsDone: number, words: Words): readonly string[] {
@@ -34,7 +34,7 @@ function describeStripe(
 export function describeBag(plan: Plan, words: Words): readonly string[] {
   const { size, eyelets, brief, boxed } = plan;
   const up = brief.crawl === 'right' ? 'right' : 'left';
-  const yarns = [...markYarns(plan, 'none').keys()].map(plainText).join(', ');
+  const yarns = [...yarnSigns(plan, 'none').keys()].map(plainText).join(', ');
   return [
     words.pictures.finishedBag(size.widthCm, size.depthCm, size.depthBelowCordCm),
     words.pictures.climbingStripes(yarns, up, formatAngle(size.stripeAngleDeg)),

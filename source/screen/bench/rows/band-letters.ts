@@ -79,7 +79,7 @@ export function bigSquares(text: string): readonly string[] | null {
 }
 
 /** One yarn's part of the band. */
-export interface Block {
+export interface BandBlock {
   readonly yarn: string | null;
   readonly width: number;
   readonly text: BandText;
@@ -98,9 +98,9 @@ export interface BandPaint {
 }
 
 /** Without a yarn of the bag in the hands there is no colour: two lines hold the text between them. */
-export function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush): BandPaint {
-  const mark = yarn === null ? undefined : marks.get(yarn);
-  if (!mark) {
+export function paintOf({ yarn, width }: BandBlock, { signs, depth, ascii }: Brush): BandPaint {
+  const sign = yarn === null ? undefined : signs.get(yarn);
+  if (!sign) {
     const line = [{ text: (ascii ? '=' : '━').repeat(width) }];
     return {
       fill: (cells) => ({ text: ' '.repeat(cells) }),
@@ -112,9 +112,9 @@ export function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush):
     };
   }
   const fill = (cells: number): Span =>
-    depth === 'none' ? { text: ' '.repeat(cells), inverse: true } : filled(mark, cells, depth, ascii);
+    depth === 'none' ? { text: ' '.repeat(cells), inverse: true } : filled(sign, cells, depth, ascii);
   const text = (wanted: string): Span => ({
-    ...onYarn(mark, depth === '16' ? ` ${wanted} ` : wanted, depth),
+    ...onYarn(sign, depth === '16' ? ` ${wanted} ` : wanted, depth),
     bold: true,
   });
   const [top, bottom] = ascii ? ['-', '_'] : ['▔', '▁'];
@@ -123,13 +123,13 @@ export function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush):
     text,
     square: (cells) => {
       const text = ' '.repeat(cells);
-      return depth === 'none' ? { text } : { text, ground: inkOn(mark.colour) };
+      return depth === 'none' ? { text } : { text, ground: inkOn(sign.colour) };
     },
     halves: (text) =>
-      depth === 'none' ? { text, inverse: true } : { text, ink: inkOn(mark.colour), ground: mark.colour },
+      depth === 'none' ? { text, inverse: true } : { text, ink: inkOn(sign.colour), ground: sign.colour },
     rim: (where) =>
-      mark.edged && depth !== 'none'
-        ? [{ text: (where === 'top' ? top : bottom).repeat(width), ink: edgeInk(depth), ground: mark.colour }]
+      sign.edged && depth !== 'none'
+        ? [{ text: (where === 'top' ? top : bottom).repeat(width), ink: edgeInk(depth), ground: sign.colour }]
         : [fill(width)],
     inset: 2,
   };
@@ -137,7 +137,7 @@ export function paintOf({ yarn, width }: Block, { marks, depth, ascii }: Brush):
 
 /** As large as there is room for; null where there is none for any. */
 export const letterRows = (
-  block: Block,
+  block: BandBlock,
   size: number,
   paint: BandPaint,
   ascii: boolean,
@@ -145,7 +145,7 @@ export const letterRows = (
   size < 1 ? null : (bigRows(block, size, paint) ?? (ascii ? null : halfRows(block, size, paint)));
 
 /** Big letters at the side of the hands and, where they fit, an arrow or the count at the other side. */
-function bigRows({ width, text }: Block, size: number, paint: BandPaint): readonly Line[] | null {
+function bigRows({ width, text }: BandBlock, size: number, paint: BandPaint): readonly Line[] | null {
   const { columns, rows } = squareOf(size);
   const room = Math.floor((width - 2 * paint.inset) / columns);
   const [first, last] = [text.big, text.bigBeside ?? ''];
@@ -169,7 +169,7 @@ function bigRows({ width, text }: Block, size: number, paint: BandPaint): readon
 }
 
 /** Where a word is too long for big letters it has letters of half their size: two squares a cell, one above the other. */
-function halfRows({ width, text }: Block, size: number, paint: BandPaint): readonly Line[] | null {
+function halfRows({ width, text }: BandBlock, size: number, paint: BandPaint): readonly Line[] | null {
   const squares = bigSquares(text.big);
   const letters = squares?.[0]?.length ?? 0;
   const height = bigHeight * size;

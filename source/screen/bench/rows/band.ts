@@ -7,11 +7,11 @@ import type { BenchView } from '../../../chat/view.ts';
 import type { Line } from '../../../sheet/terminal/ansi.ts';
 import { cellsOf, plainText } from '../../../sheet/text.ts';
 import type { Words } from '../../../wording/words.ts';
-import { type BandPaint, type Block, bigHeight, letterRows, paintOf } from './band-letters.ts';
+import { type BandBlock, type BandPaint, bigHeight, letterRows, paintOf } from './band-letters.ts';
 import { type BandText, bandText } from './band-text.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
-interface Size {
+interface BandSize {
   readonly width: number;
   readonly height: number;
 }
@@ -21,7 +21,7 @@ const leavingPart = 1 / 3;
 
 export function bandRows(
   view: BenchView,
-  { width, height }: Size,
+  { width, height }: BandSize,
   brush: Brush,
   words: Words,
 ): readonly Line[] {
@@ -29,7 +29,7 @@ export function bandRows(
   return Array.from({ length: height }, (_, row) => blocks.flatMap((rows) => rows[row] ?? []));
 }
 
-function blocksOf(view: BenchView, width: number, words: Words): readonly Block[] {
+function blocksOf(view: BenchView, width: number, words: Words): readonly BandBlock[] {
   const { glance, yarn } = view;
   const text = bandText(view, words);
   if (glance.kind !== 'yarn' || !glance.leaves || glance.leaves.yarn === glance.comes) {
@@ -47,7 +47,7 @@ function blocksOf(view: BenchView, width: number, words: Words): readonly Block[
   ];
 }
 
-function blockRows(block: Block, height: number, brush: Brush): readonly Line[] {
+function blockRows(block: BandBlock, height: number, brush: Brush): readonly Line[] {
   const paint = paintOf(block, brush);
   const above = height >= 3 ? [paint.rim('top')] : [];
   const below = height >= 3 ? [paint.rim('bottom')] : [];
@@ -61,7 +61,7 @@ function blockRows(block: Block, height: number, brush: Brush): readonly Line[] 
 }
 
 /** The act at the side of the hands, the yarn's name in the middle, the count at the other side. */
-function smallRow({ width, text }: Block, brush: Brush, paint: BandPaint): Line {
+function smallRow({ width, text }: BandBlock, brush: Brush, paint: BandPaint): Line {
   const most = width - 2 * paint.inset;
   const act = [paint.text(actIn(text, most, brush))];
   const count = text.count === '' ? [] : [paint.text(text.count)];

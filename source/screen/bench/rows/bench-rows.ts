@@ -9,7 +9,7 @@ import { bandRows } from './band.ts';
 import { bedLine } from './bed-line.ts';
 import { closeUpRows } from './close-up.ts';
 import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
-import { type Layout, layOut, type Piece, type Window } from './lay-out.ts';
+import { type BenchPiece, type BenchWindow, type Layout, layOutBench } from './lay-out.ts';
 import { type Brush, cut, endingAt, rowOf, widthOf } from './row.ts';
 import { rulerRows } from './ruler.ts';
 
@@ -50,13 +50,13 @@ export interface BenchRows {
   readonly below: readonly Line[];
 }
 
-export function benchRows(view: BenchView, window: Window, brush: Brush, words: Words): BenchRows {
+export function benchRows(view: BenchView, window: BenchWindow, brush: Brush, words: Words): BenchRows {
   const instruction = instructionOf(view, words);
-  const layout = layOut({ words: (width) => rowsNeeded(instruction, width) }, window);
+  const layout = layOutBench({ words: (width) => rowsNeeded(instruction, width) }, window);
   const { band, width } = layout;
   const rows: Line[] = Array.from({ length: layout.height }, () => []);
   const put = (
-    piece: Piece | null,
+    piece: BenchPiece | null,
     draw: (size: { width: number; height: number }) => readonly Line[],
   ): void => {
     if (!piece || piece.height === 0) return;

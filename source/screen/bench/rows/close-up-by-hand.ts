@@ -11,7 +11,7 @@ import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
 type Of<K extends Glance['kind']> = Extract<Glance, { kind: K }>;
-interface Size {
+export interface CloseUpSize {
   readonly width: number;
   readonly height: number;
 }
@@ -25,16 +25,16 @@ const up = ['▲', '^'] as const;
 const row = (width: number, spans: Line): Line => rowOf(width, [{ column: inset, spans }]);
 
 /** The colour of the yarn that closes the bag; null for the terminal's own. */
-function threadOf({ stripes }: Plan, { marks, depth }: Brush): string | null {
-  const mark = marks.get(stripes.at(-1)?.yarn ?? '');
-  return mark && depth !== 'none' && !mark.edged ? mark.colour : null;
+function threadOf({ stripes }: Plan, { signs, depth }: Brush): string | null {
+  const sign = signs.get(stripes.at(-1)?.yarn ?? '');
+  return sign && depth !== 'none' && !sign.edged ? sign.colour : null;
 }
 
 /** The loops at hand of both edges, at the side where their mouth lies; what the signs mean beside them. */
 export function graftCloseUp(
   { plan }: BenchView,
   { movements }: Of<'graft'>,
-  { width }: Size,
+  { width }: CloseUpSize,
   brush: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
@@ -60,7 +60,7 @@ export function graftCloseUp(
 export function barRows(
   { plan }: BenchView,
   bars: Of<'bars'>,
-  { width }: Size,
+  { width }: CloseUpSize,
   brush: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
@@ -81,7 +81,7 @@ export function barRows(
 export const cornerRows = (
   _: BenchView,
   glance: Of<'corner'>,
-  { width }: Size,
+  { width }: CloseUpSize,
   brush: Brush,
   { pictures }: Words,
 ): readonly Line[] =>
@@ -93,7 +93,7 @@ export const cornerRows = (
 export function roundRows(
   _: BenchView,
   { slipTo, knitTo }: Of<'rounds'>,
-  { width }: Size,
+  { width }: CloseUpSize,
   { ascii }: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
@@ -112,7 +112,7 @@ export function roundRows(
 export function holeRows(
   { plan }: BenchView,
   { draw, inThrough, outThrough }: Of<'holes'>,
-  { width }: Size,
+  { width }: CloseUpSize,
   { ascii }: Brush,
   { bench: say }: Words,
 ): readonly Line[] {

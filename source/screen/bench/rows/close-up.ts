@@ -8,7 +8,14 @@ import type { Glance, NeedleLook } from '../../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../../chat/view.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import type { Words } from '../../../wording/words.ts';
-import { barRows, cornerRows, graftCloseUp, holeRows, roundRows } from './close-up-by-hand.ts';
+import {
+  barRows,
+  type CloseUpSize,
+  cornerRows,
+  graftCloseUp,
+  holeRows,
+  roundRows,
+} from './close-up-by-hand.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
 function lookOf({ left, right, empty, doubled }: BedStrip, place: number): NeedleLook {
@@ -26,11 +33,6 @@ const signs: Readonly<Record<NeedleLook, readonly [string, string]>> = {
 
 /** Two loops are two signs. */
 const signOf = (look: NeedleLook, ascii: boolean): string => signs[look][ascii ? 1 : 0];
-
-export interface CloseUpSize {
-  readonly width: number;
-  readonly height: number;
-}
 
 const inset = 2;
 const needlesShown = 8;

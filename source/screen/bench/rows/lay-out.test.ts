@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Layout, layOut } from './lay-out.ts';
+import { type Layout, layOutBench } from './lay-out.ts';
 
 const windows = [
   [40, 12],
@@ -20,16 +20,16 @@ const pieces = ({ phases, band, closeUp, ruler, bed, words }: Layout) =>
 
 describe.each(sizes)('$columns columns, room for $room rows, large view $large', (window) => {
   it('keeps the band on its row, however long the words are', () => {
-    const { band, phases } = layOut(withWords(1), window);
+    const { band, phases } = layOutBench(withWords(1), window);
     for (let rows = 2; rows <= 12; rows++) {
-      expect(layOut(withWords(rows), window)).toMatchObject({ band, phases });
+      expect(layOutBench(withWords(rows), window)).toMatchObject({ band, phases });
     }
   });
 
   it('has one height, and each piece below the one before', () => {
     for (let rows = 1; rows <= 12; rows++) {
-      const layout = layOut(withWords(rows), window);
-      expect(layout.height).toBe(layOut(withWords(1), window).height);
+      const layout = layOutBench(withWords(rows), window);
+      expect(layout.height).toBe(layOutBench(withWords(1), window).height);
       let end = 0;
       for (const piece of pieces(layout)) {
         expect(piece.row).toBeGreaterThanOrEqual(end);
@@ -42,14 +42,14 @@ describe.each(sizes)('$columns columns, room for $room rows, large view $large',
 
   it('gives the words all the rows they need, as long as the window has them', () => {
     for (let rows = 1; rows <= 12; rows++) {
-      const { words, band, height } = layOut(withWords(rows), window);
+      const { words, band, height } = layOutBench(withWords(rows), window);
       expect(words.height).toBeGreaterThanOrEqual(Math.min(rows, height - band.row - band.height));
     }
   });
 });
 
 it('has room for everything in a window of 80 by 24', () => {
-  const layout = layOut(withWords(3), { columns: 80, room: 18, large: false });
+  const layout = layOutBench(withWords(3), { columns: 80, room: 18, large: false });
   expect(layout).toMatchObject({
     phases: { row: 0, height: 1 },
     band: { row: 1, height: 3 },
@@ -60,8 +60,8 @@ it('has room for everything in a window of 80 by 24', () => {
 });
 
 it('shows the strip at the right of a wide window alone', () => {
-  expect(layOut(withWords(3), { columns: 100, room: 26, large: false }).strip).toBeNull();
-  const wide = layOut(withWords(3), { columns: 120, room: 36, large: false });
+  expect(layOutBench(withWords(3), { columns: 100, room: 26, large: false }).strip).toBeNull();
+  const wide = layOutBench(withWords(3), { columns: 120, room: 36, large: false });
   expect(wide.width + 2 + (wide.strip?.columns ?? 0)).toBe(120);
   expect(wide.width).toBeGreaterThanOrEqual(66);
 });

@@ -3,7 +3,7 @@
  * said or drawn below moves it. Where words need more rows, the pieces below the band give way, the least needed first.
  */
 
-export interface Window {
+export interface BenchWindow {
   readonly columns: number;
   /** Rows that the bench may fill. */
   readonly room: number;
@@ -16,7 +16,7 @@ export interface Needs {
   readonly words: (width: number) => number;
 }
 
-export interface Piece {
+export interface BenchPiece {
   readonly row: number;
   readonly height: number;
 }
@@ -25,12 +25,12 @@ export interface Layout {
   readonly height: number;
   /** Columns left of the strip. */
   readonly width: number;
-  readonly phases: Piece | null;
-  readonly band: Piece;
-  readonly closeUp: Piece | null;
-  readonly ruler: Piece | null;
-  readonly bed: Piece | null;
-  readonly words: Piece;
+  readonly phases: BenchPiece | null;
+  readonly band: BenchPiece;
+  readonly closeUp: BenchPiece | null;
+  readonly ruler: BenchPiece | null;
+  readonly bed: BenchPiece | null;
+  readonly words: BenchPiece;
   /** The growing strip at the right of all that is below the band. */
   readonly strip: { readonly columns: number; readonly rows: number } | null;
 }
@@ -68,7 +68,7 @@ const stripColumnsIn = (columns: number, room: number): number => {
 export const highestBench = (columns: number, room: number): number =>
   Math.max(2, Math.min(room, mostRows(stripColumnsIn(columns, room))));
 
-export function layOut(needs: Needs, { columns, room, large }: Window): Layout {
+export function layOutBench(needs: Needs, { columns, room, large }: BenchWindow): Layout {
   const stripColumns = stripColumnsIn(columns, room);
   const hasStrip = stripColumns > 0;
   const width = hasStrip ? columns - stripColumns - 2 : columns;
@@ -76,7 +76,7 @@ export function layOut(needs: Needs, { columns, room, large }: Window): Layout {
   const heights = makeWay(usualHeights(height, width, large), height, needs.words(width));
   const rowOf = (name: Name): number =>
     order.slice(0, order.indexOf(name)).reduce((sum, before) => sum + heights[before], 0);
-  const piece = (name: Name): Piece | null =>
+  const piece = (name: Name): BenchPiece | null =>
     heights[name] === 0 ? null : { row: rowOf(name), height: heights[name] };
   const band = { row: rowOf('band'), height: heights.band };
   return {

@@ -4,17 +4,17 @@ import type { Plan } from '../../../planning/plan.ts';
 import type { ColourDepth } from '../../../shared/shown-colour.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import { cellsOf, cutToCells } from '../../../sheet/text.ts';
-import { markYarns, type YarnMark } from '../../../sheet/yarn-marks.ts';
+import { type YarnSign, yarnSigns } from '../../../sheet/yarn-signs.ts';
 
 /** What there is to draw with. */
 export interface Brush {
-  readonly marks: ReadonlyMap<string, YarnMark>;
+  readonly signs: ReadonlyMap<string, YarnSign>;
   readonly depth: ColourDepth;
   readonly ascii: boolean;
 }
 
 export const brushFor = (plan: Plan, depth: ColourDepth, ascii: boolean): Brush => ({
-  marks: markYarns(plan, depth),
+  signs: yarnSigns(plan, depth),
   depth,
   ascii,
 });

@@ -1,5 +1,5 @@
 /**
- * The bag's own stripes as progress: what is knitted full, what is to come half high, a mark at now, numbers beside it. Off
+ * The bag's own stripes as progress: what is knitted full, what is to come half high, a pointer at now, numbers beside it. Off
  * the bed, where rows mean nothing any more, it is the thread, and counts loops, bars, rounds or holes.
  */
 import type { Count, Glance } from '../../../chat/glance.ts';
@@ -7,19 +7,24 @@ import type { BenchView } from '../../../chat/view.ts';
 import type { Plan } from '../../../planning/plan.ts';
 import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
 import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
-import type { YarnMark } from '../../../sheet/yarn-marks.ts';
+import type { YarnSign } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
 
 const inset = 2;
 const mostPerRow = 2;
 
-interface Size {
+interface RulerSize {
   readonly width: number;
   readonly height: number;
 }
 
-export function rulerRows(view: BenchView, size: Size, brush: Brush, { bench: say }: Words): readonly Line[] {
+export function rulerRows(
+  view: BenchView,
+  size: RulerSize,
+  brush: Brush,
+  { bench: say }: Words,
+): readonly Line[] {
   const isOnBed = view.phase === 'cast-on' || view.phase === 'stripes' || view.phase === 'closing-row';
   if (view.finished) return [];
   if (isOnBed) return stripeRows(view, size, brush, say);
@@ -44,27 +49,27 @@ export function countOf(glance: Glance): Count | null {
 function threadRows(
   view: BenchView,
   { at, of }: Count,
-  { width, height }: Size,
+  { width, height }: RulerSize,
   brush: Brush,
   say: Words['bench'],
 ): readonly Line[] {
-  const mark = brush.marks.get(view.yarn ?? view.plan.cord.yarn);
+  const sign = brush.signs.get(view.yarn ?? view.plan.cord.yarn);
   const text = [{ text: say.done(at, of), bold: true }];
   const room = width - 2 * inset - widthOf(text) - 2;
-  if (!mark || room < 4) return [];
+  if (!sign || room < 4) return [];
   const done = Math.floor((at * room) / of);
   const cells = new Cells(room, { text: ' ' });
-  for (let column = 0; column < room; column++) putCell(cells, column, mark, column < done, brush);
-  const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
+  for (let column = 0; column < room; column++) putCell(cells, column, sign, column < done, brush);
+  const pointer: Span = { text: brush.ascii ? '^' : '▲', bold: true };
   return [
     rowOf(width, [{ column: inset, spans: cells.line() }, endingAt(width - inset, text)]),
-    rowWithTime(view, width, [{ column: inset + Math.min(done, room - 1), spans: [sign] }], say),
+    rowWithTime(view, width, [{ column: inset + Math.min(done, room - 1), spans: [pointer] }], say),
   ].slice(0, height);
 }
 
 function stripeRows(
   view: BenchView,
-  { width, height }: Size,
+  { width, height }: RulerSize,
   brush: Brush,
   say: Words['bench'],
 ): readonly Line[] {
@@ -74,8 +79,8 @@ function stripeRows(
   const beside = isBeside(view, width, numbers);
   const room = width - 2 * inset - (beside ? numbers + 2 : 0);
   const { cells, columnOf } = stripesIn(view, room, brush);
-  const mark = columnOf(view.rows.at);
-  const sign: Span = { text: brush.ascii ? '^' : '▲', bold: true };
+  const now = columnOf(view.rows.at);
+  const pointer: Span = { text: brush.ascii ? '^' : '▲', bold: true };
   const both = stripe === '' ? rows : `${rows}   ${stripe}`;
   const below = beside ? stripe : both.length <= width - 2 * inset - 2 ? both : rows;
   const first = rowOf(width, [
@@ -83,10 +88,10 @@ function stripeRows(
     ...(beside ? [endingAt(width - inset, [{ text: rows, bold: true }])] : []),
   ]);
   const end = [{ text: below.slice(0, width - 2 * inset - 2), bold: !beside }];
-  const at = Math.min(inset + mark, inset + Math.max(0, widthOf(cells) - 1));
+  const at = Math.min(inset + now, inset + Math.max(0, widthOf(cells) - 1));
   const text = endingAt(width - inset, end);
   const isUnder = !beside && at >= text.column - 2;
-  const placed = [{ column: at, spans: [sign] }, isUnder ? { column: inset, spans: end } : text];
+  const placed = [{ column: at, spans: [pointer] }, isUnder ? { column: inset, spans: end } : text];
   const second = rowWithTime(view, width, placed, say);
   return [first, second].slice(0, height);
 }
@@ -128,14 +133,14 @@ const unitRows = ({ stripes }: Plan): number => stripes.map(({ rows }) => rows).
 const cellsPerUnit = (plan: Plan, room: number): number =>
   Math.min(mostPerRow * unitRows(plan), Math.floor((room * unitRows(plan)) / plan.rows));
 
-interface Drawn {
+interface RulerCells {
   readonly cells: Line;
   /** Where the work is after so many rows. */
   readonly columnOf: (row: number) => number;
 }
 
 /** Stripes are whole cells wide where they can be, so that equal ones look equal. */
-function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Drawn {
+function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): RulerCells {
   const perUnit = cellsPerUnit(plan, room);
   const width = perUnit >= 1 ? (perUnit * plan.rows) / unitRows(plan) : room;
   const columnOf = (row: number): number => Math.floor((row * width) / plan.rows + 1e-9);
@@ -143,12 +148,12 @@ function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Drawn
   for (const { yarn, firstRow, lastRow } of plan.stripes) {
     const [from, end] = [columnOf(firstRow - 1), columnOf(lastRow)];
     const knitted = Math.min(end, Math.max(from, columnOf(rows.at)));
-    const mark = brush.marks.get(yarn);
-    if (!mark) continue;
+    const sign = brush.signs.get(yarn);
+    if (!sign) continue;
     const { depth, ascii } = brush;
-    for (let column = from; column < end; column++) putCell(cells, column, mark, column < knitted, brush);
-    if (mark.edged && mark.pattern === 'plain' && depth !== 'none' && !ascii)
-      rim(cells, from, end, knitted, mark.colour, edgeInk(depth));
+    for (let column = from; column < end; column++) putCell(cells, column, sign, column < knitted, brush);
+    if (sign.edged && sign.pattern === 'plain' && depth !== 'none' && !ascii)
+      rim(cells, from, end, knitted, sign.colour, edgeInk(depth));
   }
   return { cells: cells.line(), columnOf };
 }
@@ -157,14 +162,14 @@ function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Drawn
 function putCell(
   cells: Cells,
   column: number,
-  mark: YarnMark,
+  sign: YarnSign,
   isDone: boolean,
   { depth, ascii }: Brush,
 ): void {
-  const full = filled(mark, 1, depth, ascii);
-  const half = depth === 'none' || ascii ? mark.letter.toLowerCase() : '▄';
+  const full = filled(sign, 1, depth, ascii);
+  const half = depth === 'none' || ascii ? sign.letter.toLowerCase() : '▄';
   if (isDone) cells.put(column, full.text, full);
-  else cells.put(column, half, depth === 'none' ? {} : { ink: mark.colour });
+  else cells.put(column, half, depth === 'none' ? {} : { ink: sign.colour });
 }
 
 /** A yarn that may be the terminal's own ground is given sides, where no pattern shows it. */

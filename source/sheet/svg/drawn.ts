@@ -13,7 +13,7 @@ import {
 } from './element.ts';
 import { textWidth } from './text-width.ts';
 
-export interface Mark {
+export interface Drawn {
   readonly markup: string;
   readonly reach: Polygon;
 }
@@ -21,7 +21,7 @@ export interface Mark {
 /** Letters reach so far above and below their line, in parts of their size. */
 const [above, below] = [0.8, 0.24];
 
-export function written(at: Point, text: string, style: TextStyle = {}): Mark {
+export function written(at: Point, text: string, style: TextStyle = {}): Drawn {
   const { size = usualTextMm, anchor = 'start', weight, turn = 0 } = style;
   const width = textWidth(text, size) * (weight ? 1.06 : 1);
   const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
@@ -39,15 +39,15 @@ export function written(at: Point, text: string, style: TextStyle = {}): Mark {
 }
 
 /** Markup of which it is known how far it reaches. */
-export const marked = (markup: string, reach: Polygon): Mark => ({ markup, reach });
+export const reaching = (markup: string, reach: Polygon): Drawn => ({ markup, reach });
 
 /** Markup that stays within the others. */
-export const within = (markup: string): Mark => ({ markup, reach: [] });
+export const within = (markup: string): Drawn => ({ markup, reach: [] });
 
-export const reachOf = (marks: readonly Mark[]): Box => boxAround(marks.flatMap(({ reach }) => reach));
+export const reachOf = (parts: readonly Drawn[]): Box => boxAround(parts.flatMap(({ reach }) => reach));
 
 /** Which side of the cloth a picture shows, and the words for it. */
-export interface Side {
+export interface ClothSide {
   readonly cloth: 'purl' | 'knit';
   readonly text: string;
 }
@@ -55,14 +55,14 @@ export interface Side {
 /** A drawing just large enough; the side of the cloth stands in its upper left corner. */
 export function drawingOf(
   title: string,
-  marks: readonly Mark[],
-  side: Side | null,
+  parts: readonly Drawn[],
+  side: ClothSide | null,
   size = usualTextMm,
 ): Drawing {
-  const inside = reachOf(marks);
+  const inside = reachOf(parts);
   const headMm = side === null ? 0 : 1.75 * size;
   const pad = 0.3;
-  const head = side === null ? null : sideMark(side, size);
+  const head = side === null ? null : drawnSide(side, size);
   return {
     widthMm: Math.max(inside.right - inside.left, head ? reachOf([head]).right : 0) + 2 * pad,
     heightMm: inside.top - inside.bottom + headMm + 2 * pad,
@@ -72,13 +72,13 @@ export function drawingOf(
       element(
         'g',
         { transform: `translate(${round(pad - inside.left)} ${round(pad + headMm - inside.bottom)})` },
-        marks.map(({ markup }) => markup).join(''),
+        parts.map(({ markup }) => markup).join(''),
       ),
   };
 }
 
 /** Two knit stitches or two purl bumps, and the words; its upper left corner is at 0. */
-export function sideMark({ cloth, text }: Side, size: number): Mark {
+export function drawnSide({ cloth, text }: ClothSide, size: number): Drawn {
   const [h, w] = [size * 0.78, size * 0.8];
   const one = (x: number): string =>
     cloth === 'knit'
@@ -90,11 +90,11 @@ export function sideMark({ cloth, text }: Side, size: number): Mark {
     'stroke-linejoin': 'round',
   });
   const words = written([size * 2.2, size], text, { size, colour: palette.quiet });
-  return marked(sign + words.markup, [[0, 0], ...words.reach]);
+  return reaching(sign + words.markup, [[0, 0], ...words.reach]);
 }
 
 /** A letter on a disc. */
-export function disc([x, y]: Point, letter: string, r = 2.4): Mark {
+export function disc([x, y]: Point, letter: string, r = 2.4): Drawn {
   const circle = element('circle', {
     cx: x,
     cy: y,
@@ -104,21 +104,21 @@ export function disc([x, y]: Point, letter: string, r = 2.4): Mark {
     'stroke-width': r * 0.12,
   });
   const size = r * 1.25;
-  return marked(circle + textAt([x, y + size * 0.36], letter, { anchor: 'middle', weight: 700, size }), [
+  return reaching(circle + textAt([x, y + size * 0.36], letter, { anchor: 'middle', weight: 700, size }), [
     [x - r, y - r],
     [x + r, y + r],
   ]);
 }
 
 /** A straight arrow from one point to another. */
-export function arrow([x1, y1]: Point, [x2, y2]: Point, width = 0.4): Mark {
+export function arrow([x1, y1]: Point, [x2, y2]: Point, width = 0.4): Drawn {
   const length = Math.hypot(x2 - x1, y2 - y1) || 1;
   const [ux, uy] = [(x2 - x1) / length, (y2 - y1) / length];
   const head = Math.min(length * 0.6, 5.5 * width);
   const [bx, by] = [x2 - ux * head, y2 - uy * head];
   const wing = head * 0.5;
   const tip = `${round(x2)},${round(y2)} ${round(bx - uy * wing)},${round(by + ux * wing)} ${round(bx + uy * wing)},${round(by - ux * wing)}`;
-  return marked(
+  return reaching(
     strokePath(`M${round(x1)} ${round(y1)}L${round(bx)} ${round(by)}`, { 'stroke-width': width }) +
       element('polygon', { points: tip, fill: palette.ink }),
     [
@@ -138,7 +138,7 @@ export function measure(
   to: Point,
   text: string,
   side: 'left' | 'right' = 'right',
-): readonly Mark[] {
+): readonly Drawn[] {
   const [[x1, y1], [x2, y2]] = [from, to];
   const across = y1 === y2;
   const [dx, dy] = across ? [0, tick] : [tick, 0];
@@ -150,7 +150,7 @@ export function measure(
   const middle: Point = [(x1 + x2) / 2, (y1 + y2) / 2];
   const off = side === 'left' ? -1.2 : 0.9 + usualTextMm * 0.8;
   return [
-    marked(lines, [
+    reaching(lines, [
       [x1 - dx, y1 - dy],
       [x2 + dx, y2 + dy],
     ]),

@@ -14,7 +14,7 @@ export const patterns = ['plain', 'rising', 'dots', 'falling', 'grid', 'level', 
 export type Pattern = (typeof patterns)[number];
 
 /** How a yarn is shown wherever it is drawn. */
-export interface YarnMark {
+export interface YarnSign {
   readonly yarn: string;
   /** As it is shown there. */
   readonly colour: string;
@@ -26,25 +26,25 @@ export interface YarnMark {
 }
 
 /**
- * A mark for each yarn that is knitted, in the order of the brief. Patterns are given only where colours need them, judged
+ * A sign for each yarn that is knitted, in the order of the brief. Patterns are given only where colours need them, judged
  * as they are shown: on a screen those that look alike, all where there are but 16, in print also those of much the same
  * grey.
  */
-export function markYarns(plan: Plan, medium: 'print' | ColourDepth): ReadonlyMap<string, YarnMark> {
-  const known = marksOf.get(plan) ?? new Map<typeof medium, ReadonlyMap<string, YarnMark>>();
-  marksOf.set(plan, known);
-  const marks = known.get(medium) ?? findMarks(plan, medium);
-  known.set(medium, marks);
-  return marks;
+export function yarnSigns(plan: Plan, medium: 'print' | ColourDepth): ReadonlyMap<string, YarnSign> {
+  const known = signsOf.get(plan) ?? new Map<typeof medium, ReadonlyMap<string, YarnSign>>();
+  signsOf.set(plan, known);
+  const signs = known.get(medium) ?? findSigns(plan, medium);
+  known.set(medium, signs);
+  return signs;
 }
 
 /** Every drawing asks for them, and how alike colours look takes long to tell. */
-const marksOf = new WeakMap<Plan, Map<'print' | ColourDepth, ReadonlyMap<string, YarnMark>>>();
+const signsOf = new WeakMap<Plan, Map<'print' | ColourDepth, ReadonlyMap<string, YarnSign>>>();
 
-function findMarks(
+function findSigns(
   { brief, stripes, cord }: Plan,
   medium: 'print' | ColourDepth,
-): ReadonlyMap<string, YarnMark> {
+): ReadonlyMap<string, YarnSign> {
   const knitted = new Set([...stripes.map((stripe) => stripe.yarn), cord.yarn]);
   const yarns = [...brief.yarns].filter(([yarn]) => knitted.has(yarn));
   const depth = medium === 'print' || medium === 'none' ? 'true' : medium;
@@ -52,20 +52,20 @@ function findMarks(
     yarns.map(([, { colour }]) => colour),
     depth,
   );
-  const marks = new Map<string, YarnMark>();
+  const signs = new Map<string, YarnSign>();
   for (const [yarn, { colour: own }] of yarns) {
     const colour = shown.get(own) ?? own;
-    const taken = [...marks.values()];
-    const letter = freeLetter(yarn, new Set(taken.map((mark) => mark.letter)));
+    const taken = [...signs.values()];
+    const letter = freeLetter(yarn, new Set(taken.map((sign) => sign.letter)));
     const rivals = taken.filter(
-      (mark) =>
+      (sign) =>
         medium === '16' ||
-        alikeTo(mark.colour, colour) !== null ||
-        (medium === 'print' && alikeInGrey(mark.colour, colour)),
+        alikeTo(sign.colour, colour) !== null ||
+        (medium === 'print' && alikeInGrey(sign.colour, colour)),
     );
-    marks.set(yarn, { yarn, colour, letter, pattern: freePattern(rivals), edged: needsEdge(colour) });
+    signs.set(yarn, { yarn, colour, letter, pattern: freePattern(rivals), edged: needsEdge(colour) });
   }
-  return marks;
+  return signs;
 }
 
 const alikeInGrey = (one: string, other: string): boolean =>
@@ -74,7 +74,7 @@ const alikeInGrey = (one: string, other: string): boolean =>
 const lightness = (colour: string): number => labOf(linear(parseColour(colour)))[0];
 
 /** With more look-alikes than patterns the least used one is shared; the letters still differ. */
-function freePattern(rivals: readonly YarnMark[]): Pattern {
+function freePattern(rivals: readonly YarnSign[]): Pattern {
   const uses = (pattern: Pattern): number => rivals.filter((rival) => rival.pattern === pattern).length;
   return patterns.reduce((best, pattern) => (uses(pattern) < uses(best) ? pattern : best));
 }

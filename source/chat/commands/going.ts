@@ -52,7 +52,7 @@ function parseBack(rest: string): Result<Intent, ChatFault> {
   return fail({ code: 'chat/takes-nothing', command: 'back', rest, instead });
 }
 
-export const moveCommands: readonly ChatCommand[] = [
+export const goCommands: readonly ChatCommand[] = [
   {
     name: 'next',
     aliases: ['done', 'ok'],
