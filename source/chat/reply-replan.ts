@@ -1,5 +1,5 @@
 /** Answers to a measurement or a wish in the middle of the work: what finishing would give, and what could be instead. */
-import { stepRowsOf } from '../planning/choose-size.ts';
+import { rowMultipleOf } from '../planning/choose-size.ts';
 import { leastRowsFrom, type ReplanFault } from '../planning/plan-from.ts';
 import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
@@ -93,9 +93,9 @@ function choicesFor(
     const one = replanChoice(job, done, measurement, want);
     return one.ok ? chosen([one.value]) : one;
   }
-  const step = stepRowsOf(job.plan.brief);
+  const multiple = rowMultipleOf(job.plan.brief);
   const least = leastRowsFrom(job.plan.brief, knittedAt(job, done)?.row ?? 0);
-  const wanted = repeats.map((more) => planned + (want === 'longer' ? more : -more) * step);
+  const wanted = repeats.map((more) => planned + (want === 'longer' ? more : -more) * multiple);
   const rows = [...new Set([...(want === 'shorter' ? [least] : []), ...wanted])];
   const nearest = rows.toSorted((a, b) => Math.abs(a - planned) - Math.abs(b - planned));
   const tried = nearest.map((one) => replanChoice(job, done, measurement, one));

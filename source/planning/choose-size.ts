@@ -35,16 +35,16 @@ function repeatRowsOf({ scraps, stripes, yarns }: Brief): number {
 }
 
 /** Rows come in multiples of this: whole stripe repeats and whole shaping intervals at once. */
-export function stepRowsOf(brief: Brief): number {
+export function rowMultipleOf(brief: Brief): number {
   const repeatRows = repeatRowsOf(brief);
   return (repeatRows * brief.shapeEveryRows) / greatestCommonDivisor(repeatRows, brief.shapeEveryRows);
 }
 
 /** The smallest choice of rows that makes at least one shaping move and, of scraps, at least two stripes. */
 export function leastRowsOf(brief: Brief): number {
-  const stepRows = stepRowsOf(brief);
+  const rowMultiple = rowMultipleOf(brief);
   const leastRows = Math.max(2 * brief.shapeEveryRows, 2 * (brief.scraps?.rows ?? 0));
-  return Math.ceil(leastRows / stepRows) * stepRows;
+  return Math.ceil(leastRows / rowMultiple) * rowMultiple;
 }
 
 export const leastStitchesOf = (brief: Brief): number => 2 * brief.edgeStitches + 2;
@@ -78,12 +78,12 @@ export const contentsDepthCm = (
 ): number => heightCm * (1 + easePercent / 100) + Math.max(thicknessCm, boxedCm);
 
 function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
-  const stepRows = stepRowsOf(brief);
+  const rowMultiple = rowMultipleOf(brief);
   const least = leastRowsOf(brief);
-  if (rows % stepRows === 0 && rows >= least) return succeed(rows);
-  const below = Math.floor(rows / stepRows) * stepRows;
-  const nearest = [...new Set([below, below + stepRows].map((choice) => Math.max(choice, least)))];
-  return fail({ code: 'plan/rows-not-whole-repeats', rows, stepRows, nearest });
+  if (rows % rowMultiple === 0 && rows >= least) return succeed(rows);
+  const below = Math.floor(rows / rowMultiple) * rowMultiple;
+  const nearest = [...new Set([below, below + rowMultiple].map((choice) => Math.max(choice, least)))];
+  return fail({ code: 'plan/rows-not-whole-repeats', rows, rowMultiple, nearest });
 }
 
 const widthAt = (brief: Brief, gauge: Gauge, rows: number): number =>
@@ -93,15 +93,15 @@ const widthAt = (brief: Brief, gauge: Gauge, rows: number): number =>
 const hair = 1e-9;
 
 function smallestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
-  const stepRows = stepRowsOf(brief);
+  const rowMultiple = rowMultipleOf(brief);
   let rows = leastRowsOf(brief);
-  while (widthAt(brief, gauge, rows) < wantedCm - hair) rows += stepRows;
+  while (widthAt(brief, gauge, rows) < wantedCm - hair) rows += rowMultiple;
   return rows;
 }
 
 function nearestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
   const above = smallestRows(brief, gauge, wantedCm);
-  const below = above - stepRowsOf(brief);
+  const below = above - rowMultipleOf(brief);
   if (below < leastRowsOf(brief)) return above;
   const short = wantedCm - widthAt(brief, gauge, below);
   return short < widthAt(brief, gauge, above) - wantedCm - hair ? below : above;
@@ -155,8 +155,8 @@ export const neighbourOf = (brief: Brief, gauge: Gauge, counts: Counts): Neighbo
 
 /** One repeat fewer, where that still makes a bag, and one repeat more; stitches chosen again for the same wish. */
 export function neighboursOf(brief: Brief, gauge: Gauge, rows: number): readonly Neighbour[] {
-  const stepRows = stepRowsOf(brief);
-  return [rows - stepRows, rows + stepRows]
+  const rowMultiple = rowMultipleOf(brief);
+  return [rows - rowMultiple, rows + rowMultiple]
     .filter((choice) => choice >= leastRowsOf(brief))
     .map((choice) => neighbourOf(brief, gauge, countsFor(brief, gauge, choice)));
 }

@@ -4,7 +4,7 @@
  * grafted row is taken to be as long as a knitted one).
  */
 import type { ColourStretch } from './brief.ts';
-import { leastRowsOf, stepRowsOf } from './choose-size.ts';
+import { leastRowsOf, rowMultipleOf } from './choose-size.ts';
 import type { Plan } from './plan.ts';
 import { endTailCm } from './tails.ts';
 
@@ -89,9 +89,9 @@ function graftOf({ brief, rows }: Plan, rowMetres: number, runMetres: number): C
     return beyond > runMetres / 2 ? beyond - runMetres : beyond;
   };
   const offMetres = offAt(rows);
-  const stepRows = stepRowsOf(brief);
+  const rowMultiple = rowMultipleOf(brief);
   const others = [-4, -3, -2, -1, 1, 2, 3, 4]
-    .map((repeats) => rows + repeats * stepRows)
+    .map((repeats) => rows + repeats * rowMultiple)
     .filter((count) => count >= leastRowsOf(brief))
     .toSorted((a, b) => Math.abs(offAt(a)) - Math.abs(offAt(b)));
   const [best] = others;

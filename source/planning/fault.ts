@@ -93,7 +93,7 @@ export type PlanFault =
   | {
       readonly code: 'plan/rows-not-whole-repeats';
       readonly rows: number;
-      readonly stepRows: number;
+      readonly rowMultiple: number;
       readonly nearest: readonly number[];
     }
   | { readonly code: 'plan/too-few-stitches'; readonly stitches: number; readonly least: number }

@@ -5,7 +5,7 @@
  */
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Brief } from './brief.ts';
-import { leastRowsOf, neighbourOf, stepRowsOf } from './choose-size.ts';
+import { leastRowsOf, neighbourOf, rowMultipleOf } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import { widthCm } from './geometry.ts';
@@ -57,7 +57,7 @@ export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
   return succeed({ plan: plan.value, limit, nearShapes: nearShapes(shaped, gauge, plan.value) });
 }
 
-const rowsAt = (brief: Brief, repeats: number): number => leastRowsOf(brief) + repeats * stepRowsOf(brief);
+const rowsAt = (brief: Brief, repeats: number): number => leastRowsOf(brief) + repeats * rowMultipleOf(brief);
 
 function planScaled(shaped: Shaped, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
   return planCounts(shaped, gauge, countsAt(shaped, gauge, rows));
@@ -94,7 +94,7 @@ const yarnLimit = (next: Result<Plan, PlanFault>): BagLimit =>
 
 function roomLimit(shaped: Shaped, gauge: Gauge, rows: number): BagLimit {
   const usable = usableNeedles(shaped);
-  const next = countsAt(shaped, gauge, rows + stepRowsOf(shaped));
+  const next = countsAt(shaped, gauge, rows + rowMultipleOf(shaped));
   return next.stitches >= usable ? { by: 'bed', usable } : { by: 'width', mostCm: mostWidthCm };
 }
 

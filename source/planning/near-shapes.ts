@@ -13,7 +13,7 @@ import {
   countsFor,
   leastRowsOf,
   leastStitchesOf,
-  stepRowsOf,
+  rowMultipleOf,
 } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
@@ -148,7 +148,7 @@ function largestWithin(shaped: Shaped, gauge: Gauge, band: Band, areaCm2: number
 
 /** For each number of rows the stitches that keep within the band, where there are any, as far as the bed reaches. */
 function* stitchSpans(shaped: Shaped, gauge: Gauge, band: Band) {
-  for (let rows = leastRowsOf(shaped); ; rows += stepRowsOf(shaped)) {
+  for (let rows = leastRowsOf(shaped); ; rows += rowMultipleOf(shaped)) {
     const counts = { rows, shapeEveryRows: shaped.shapeEveryRows };
     if (widthCm(counts, gauge) > mostWidthCm) return;
     // The share grows by the same with every stitch.

@@ -9,7 +9,7 @@ import {
   leastStitchesOf,
   neighbourOf,
   neighboursOf,
-  stepRowsOf,
+  rowMultipleOf,
   wantedSize,
 } from './choose-size.ts';
 import { planCord } from './cord.ts';
@@ -58,8 +58,8 @@ export function planRows(brief: Brief, gauge: Gauge, rows: number): Result<Plan,
 /** Where scraps do not reach, the largest bag of fewer stripes for which they do. */
 function nameLargest(brief: Brief, gauge: Gauge, rows: number, fault: PlanFault): PlanFault {
   if (fault.code !== 'plan/scraps-too-little') return fault;
-  const stepRows = stepRowsOf(brief);
-  for (let fewer = rows - stepRows; fewer >= leastRowsOf(brief); fewer -= stepRows) {
+  const rowMultiple = rowMultipleOf(brief);
+  for (let fewer = rows - rowMultiple; fewer >= leastRowsOf(brief); fewer -= rowMultiple) {
     const counts = countsFor(brief, gauge, fewer);
     if (!sequenceScraps(brief, gauge, counts, handWork(brief, gauge, counts)).ok) continue;
     return { ...fault, largest: neighbourOf(brief, gauge, counts) };

@@ -5,7 +5,7 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { boxedBelowCm, canBeBoxed } from './boxed.ts';
 import type { Brief, Swatch, Yarn } from './brief.ts';
-import { leastRowsOf, neighbourOf, stepRowsOf } from './choose-size.ts';
+import { leastRowsOf, neighbourOf, rowMultipleOf } from './choose-size.ts';
 import { gaugeOf } from './gauge.ts';
 import type { Counts } from './geometry.ts';
 import type { Begun } from './hangings.ts';
@@ -39,7 +39,7 @@ export type ReplanFault =
   | {
       readonly code: 'replan/rows-not-whole-repeats';
       readonly rows: number;
-      readonly stepRows: number;
+      readonly rowMultiple: number;
       readonly least: number;
     }
   | { readonly code: 'replan/rows-too-few'; readonly rows: number; readonly least: number }
@@ -62,8 +62,8 @@ export const mostRows = 20_000;
 
 /** The fewest rows round the tube that leave the closing row still to knit. */
 export function leastRowsFrom(brief: Brief, row: number): number {
-  const stepRows = stepRowsOf(brief);
-  return Math.max(leastRowsOf(brief), Math.ceil((row + 2) / stepRows) * stepRows);
+  const rowMultiple = rowMultipleOf(brief);
+  return Math.max(leastRowsOf(brief), Math.ceil((row + 2) / rowMultiple) * rowMultiple);
 }
 
 /** The plan with its knitted part as it is and the changes from there on, or why they cannot be. */
@@ -120,10 +120,10 @@ function asBegun(plan: Plan): Plan {
 }
 
 function checkRows(brief: Brief, { row }: Knitted, rows: number): ReplanFault | null {
-  const stepRows = stepRowsOf(brief);
+  const rowMultiple = rowMultipleOf(brief);
   const least = leastRowsFrom(brief, row);
-  if (!Number.isInteger(rows) || rows % stepRows !== 0) {
-    return { code: 'replan/rows-not-whole-repeats', rows, stepRows, least };
+  if (!Number.isInteger(rows) || rows % rowMultiple !== 0) {
+    return { code: 'replan/rows-not-whole-repeats', rows, rowMultiple, least };
   }
   if (rows < least) return { code: 'replan/rows-too-few', rows, least };
   return rows > mostRows ? { code: 'replan/rows-too-many', rows, most: mostRows } : null;

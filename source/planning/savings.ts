@@ -1,7 +1,7 @@
 /** What would save a hanging: scrapping off and hanging again is the slowest thing at the bed. */
 import { canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
-import { chooseRows, countsFor, leastRowsOf, leastStitchesOf, stepRowsOf } from './choose-size.ts';
+import { chooseRows, countsFor, leastRowsOf, leastStitchesOf, rowMultipleOf } from './choose-size.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, depthCm, shapingsIn, widthCm } from './geometry.ts';
 import { fewestHangings, usableNeedles } from './hangings.ts';
@@ -48,8 +48,8 @@ export function savingsOf(brief: Brief, gauge: Gauge, counts: Counts): readonly 
 type Saves = (choice: Counts) => boolean;
 
 function fewerRows(brief: Brief, gauge: Gauge, { rows }: Counts, saves: Saves): Counts | null {
-  const stepRows = stepRowsOf(brief);
-  for (let fewer = rows - stepRows; fewer >= leastRowsOf(brief); fewer -= stepRows) {
+  const rowMultiple = rowMultipleOf(brief);
+  for (let fewer = rows - rowMultiple; fewer >= leastRowsOf(brief); fewer -= rowMultiple) {
     const choice = countsFor(brief, gauge, fewer);
     if (saves(choice)) return choice;
   }

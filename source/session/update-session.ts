@@ -10,7 +10,7 @@ import { mendWay, onWay, ripWay, type Way } from './way.ts';
 
 /**
  * The one state machine: the session after `command`, or why it cannot be done. Opening, resuming and replaying a log
- * are folds over this function, and its cost does not depend on what went before.
+ * go through this function command by command, and its cost does not depend on what went before.
  */
 export function updateSession(session: Session, command: Command): Result<Session, SessionFault> {
   switch (command.do) {

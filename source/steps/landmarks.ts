@@ -37,7 +37,7 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
     case 'row':
       return succeed(doneBeforeRow(job, number));
     case 'move':
-      return succeed(doneBeforeMove(job, number));
+      return succeed(doneBeforeShaping(job, number));
     case 'stitch':
       return succeed(doneBeforePhase(job, 'graft') + stepsBeforeStitch(number));
     case 'bar':
@@ -76,7 +76,7 @@ export function doneBeforeRow(job: Job, row: number): number {
 }
 
 /** Steps before the increase of shaping move `number`. */
-export function doneBeforeMove(job: Job, number: number): number {
+export function doneBeforeShaping(job: Job, number: number): number {
   const row = number * job.plan.brief.shapeEveryRows;
   const { stepCount, movesWeights } = partsOfRow(job.outline, row);
   return doneBeforeRow(job, row) + stepCount - (movesWeights ? 1 : 0) - 2;

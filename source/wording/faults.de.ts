@@ -69,8 +69,8 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
     `Eine Nadel ${needle} gibt es nicht: das Nadelbett reicht von ${first} bis L1 und von R1 bis ${last}.`,
   choose: (rows) => `nimm ${choice(rows)}`,
   rowsTooFew: (rows, choose) => `bag.rows ist ${rows}, zu wenig für einen einzigen Formschritt: ${choose}.`,
-  rowsOdd: (rows, stepRows, choose) =>
-    `bag.rows ist ${rows}, aber ganze Streifenrapporte und Formschritte gehen nur alle ${counted.row(stepRows)} auf: ${choose}.`,
+  rowsOdd: (rows, rowMultiple, choose) =>
+    `bag.rows ist ${rows}, aber ganze Streifenrapporte und Formschritte gehen nur alle ${counted.row(rowMultiple)} auf: ${choose}.`,
   tooDeep: (stitches, usable) =>
     `Der Beutel ist ${stitches} tief, aber zwischen den freien Rändern hat das Nadelbett ${counted.needle(usable)}`,
   nearestFits: (short, stitches, sizeOf) =>

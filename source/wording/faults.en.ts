@@ -80,8 +80,8 @@ export const faults = ({ choice, list }: Amounts) => ({
   choose: (rows: string[]) => `choose ${choice(rows)}`,
   rowsTooFew: (rows: number, choose: string) =>
     `bag.rows is ${rows}, too few for a single shaping move: ${choose}.`,
-  rowsOdd: (rows: number, stepRows: number, choose: string) =>
-    `bag.rows is ${rows}, but whole stripe repeats and shaping moves come out every ${counted.row(stepRows)}: ${choose}.`,
+  rowsOdd: (rows: number, rowMultiple: number, choose: string) =>
+    `bag.rows is ${rows}, but whole stripe repeats and shaping moves come out every ${counted.row(rowMultiple)}: ${choose}.`,
   tooDeep: (stitches: string, usable: number) =>
     `The bag is ${stitches} deep, but the bed has ${counted.needle(usable)} within its margins`,
   nearestFits: (short: string, stitches: string, sizeOf: string) =>

@@ -90,13 +90,13 @@ function offBed({ needle, needleCount }: FaultOf<'bed/needle-off-bed'>, words: W
 }
 
 function notWholeRepeats(
-  { rows, stepRows, nearest }: FaultOf<'plan/rows-not-whole-repeats'>,
+  { rows, rowMultiple, nearest }: FaultOf<'plan/rows-not-whole-repeats'>,
   words: Words,
 ): string {
   const choose = words.faults.choose(nearest.map(String));
-  return rows % stepRows === 0
+  return rows % rowMultiple === 0
     ? words.faults.rowsTooFew(rows, choose)
-    : words.faults.rowsOdd(rows, stepRows, choose);
+    : words.faults.rowsOdd(rows, rowMultiple, choose);
 }
 
 function bedTooShort(

@@ -11,7 +11,7 @@ import { bedAtPlace } from '../session/rip-back/bed-at-place.ts';
 import { ripBack } from '../session/rip-back/rip-back.ts';
 import { startSession } from '../session/session.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import { doneBeforeMove } from '../steps/landmarks.ts';
+import { doneBeforeShaping } from '../steps/landmarks.ts';
 import {
   formatHandStep,
   formatIrreversible,
@@ -27,7 +27,7 @@ import { englishWords } from './words.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
 const job: Job = jobOf(stripedBrief(36, 64));
-const afterMove3 = doneBeforeMove(job, 3) + 2;
+const afterMove3 = doneBeforeShaping(job, 3) + 2;
 const blame = /\byou (forgot|made|missed|did)|wrong(ly)? by you|your (mistake|fault)|error/i;
 
 const place = (done: number): Place => ({ done, through: done, looks: looksAt(job, done) });
@@ -166,7 +166,7 @@ describe('planning on from here', () => {
   it('says why a change cannot be, and what can', () => {
     const sentences = [
       formatReplanFault(
-        { code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4, least: 12 },
+        { code: 'replan/rows-not-whole-repeats', rows: 66, rowMultiple: 4, least: 12 },
         englishWords,
       ),
       formatReplanFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }, englishWords),

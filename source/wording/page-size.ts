@@ -106,9 +106,9 @@ const neighbourLines = (plan: Plan, words: Words): readonly string[] => [
 /** How far a repeat steps, where the doubt is as large as half of it and the next size may come out instead. */
 function stepLines({ neighbours, size }: Plan, { plan: words }: Words): readonly string[] {
   const next = neighbours.at(-1);
-  const stepCm = next ? next.widthCm - size.widthCm : 0;
-  return next && size.widthUncertaintyCm >= stepCm / 2
-    ? labelled(words.step, words.stepBesideDoubt(stepCm, size.widthUncertaintyCm))
+  const repeatCm = next ? next.widthCm - size.widthCm : 0;
+  return next && size.widthUncertaintyCm >= repeatCm / 2
+    ? labelled(words.repeat, words.repeatBesideDoubt(repeatCm, size.widthUncertaintyCm))
     : [];
 }
 

@@ -18,9 +18,9 @@ export const plan = ({ length, time, decimal, list }: Amounts): PlanWords => {
       return `${bags} Beutel dieser Maschenprobe wurden ${width} und ${depth}, als sie vorhersagt, ± ${decimal(100 * spread, 1)} % von Beutel zu Beutel${aside}; das ist eingerechnet`;
     },
 
-    step: 'Sprung',
-    stepBesideDoubt: (stepCm, doubtCm) =>
-      `ein Rapport macht ${length(stepCm)} Breite; die Unsicherheit ist ± ${length(doubtCm)}`,
+    repeat: 'Rapport',
+    repeatBesideDoubt: (repeatCm, doubtCm) =>
+      `einer macht ${length(repeatCm)} Breite; die Unsicherheit ist ± ${length(doubtCm)}`,
 
     saves: 'spart eins',
     saving: ({ by, stitches, rows, shapeEveryRows, hangings, widthCm, depthCm }) => {

@@ -22,9 +22,9 @@ export const plan = ({ length, time, decimal, list }: Amounts) => {
       return `${bags} bags of this swatch came out ${width} and ${depth} than it foretells, ± ${decimal(100 * spread, 1)} % from bag to bag${aside}; that is counted in`;
     },
 
-    step: 'step',
-    stepBesideDoubt: (stepCm: number, doubtCm: number) =>
-      `a repeat makes ${length(stepCm)} of width; the doubt is ± ${length(doubtCm)}`,
+    repeat: 'repeat',
+    repeatBesideDoubt: (repeatCm: number, doubtCm: number) =>
+      `one makes ${length(repeatCm)} of width; the doubt is ± ${length(doubtCm)}`,
 
     saves: 'saves one',
     saving: ({ by, stitches, rows, shapeEveryRows, hangings, widthCm, depthCm }: Saving) => {

@@ -1,5 +1,5 @@
 /** Why the bag comes out in the size it does. */
-import { stepRowsOf } from '../planning/choose-size.ts';
+import { rowMultipleOf } from '../planning/choose-size.ts';
 import { stitchDepthCm } from '../planning/geometry.ts';
 import type { Plan } from '../planning/plan.ts';
 import { commonPractice, formatFine, planeGeometry, type Reason, ruleOfThumb } from './reason.ts';
@@ -77,8 +77,8 @@ export const sizeReasons: readonly Reason[] = [
     rule: (words: Words) => words.reasons.rows.rule,
     formula: (words: Words) => words.reasons.rows.formula,
     here: ({ rows, brief }) => {
-      const step = stepRowsOf(brief);
-      return `${rows} = ${rows / step} × ${step}`;
+      const multiple = rowMultipleOf(brief);
+      return `${rows} = ${rows / multiple} × ${multiple}`;
     },
     source: commonPractice,
   },

@@ -30,8 +30,8 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts): ReplanWo
   cordIn: (yarn, neededGrams) =>
     `mit der Kordel in ${toTheYarn(yarn)}, alles zusammen braucht davon ${massNeeded(neededGrams)}`,
   but: (short) => `, aber ${list(short)}`,
-  notWholeRepeats: (rows, stepRows, least) =>
-    `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${stepRows}, mindestens ${least}.`,
+  notWholeRepeats: (rows, rowMultiple, least) =>
+    `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${rowMultiple}, mindestens ${least}.`,
   tooFew: (rows, least) =>
     `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
   tooMany: (rows, most) => `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,

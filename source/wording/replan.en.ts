@@ -30,8 +30,8 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   cordIn: (yarn: string, neededGrams: number) =>
     `with the cord in ${theYarn(yarn)}, of which it all takes ${massNeeded(neededGrams)}`,
   but: (short: readonly string[]) => `, but ${list(short)}`,
-  notWholeRepeats: (rows: number, stepRows: number, least: number) =>
-    `${rows} rows are not whole stripe repeats: choose a multiple of ${stepRows}, from ${least} up.`,
+  notWholeRepeats: (rows: number, rowMultiple: number, least: number) =>
+    `${rows} rows are not whole stripe repeats: choose a multiple of ${rowMultiple}, from ${least} up.`,
   tooFew: (rows: number, least: number) =>
     `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
   tooMany: (rows: number, most: number) =>

@@ -93,7 +93,7 @@ export function sayWhichUnit(
 export function formatReplanFault(fault: ReplanFault, words: Words): string {
   switch (fault.code) {
     case 'replan/rows-not-whole-repeats':
-      return words.replan.notWholeRepeats(fault.rows, fault.stepRows, fault.least);
+      return words.replan.notWholeRepeats(fault.rows, fault.rowMultiple, fault.least);
     case 'replan/rows-too-few':
       return words.replan.tooFew(fault.rows, fault.least);
     case 'replan/rows-too-many':

@@ -72,8 +72,8 @@ describe.each(['size', 'contents'] as const)('the largest bag of a shape wished 
   it('takes no more than there is, and the next repeat up would, or would not fit', () => {
     overBags(kind, ({ plan, limit }, brief) => {
       expect(covers(plan)).toBe(true);
-      const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
-      const next = shapedAt(brief, plan.rows + stepRows);
+      const rowMultiple = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+      const next = shapedAt(brief, plan.rows + rowMultiple);
       switch (limit.by) {
         case 'yarn': {
           expect(next && covers(next)).toBe(false);
@@ -124,10 +124,10 @@ function shapeOf(brief: Brief, stitches: number, rows: number) {
 }
 
 /** Every bag that the bed holds and the yarn covers whose shape lies in the band; the largest of them. */
-function largestIn(brief: Brief, stepRows: number, [least, most]: readonly [number, number]) {
+function largestIn(brief: Brief, rowMultiple: number, [least, most]: readonly [number, number]) {
   const usable = brief.bed.needles - 2 * brief.bed.marginNeedles;
   let best = { stitches: 0, rows: 0, areaCm2: 0 };
-  for (let rows = stepRows; measure(brief, rows).mouthMm <= 2 * 3000; rows += stepRows) {
+  for (let rows = rowMultiple; measure(brief, rows).mouthMm <= 2 * 3000; rows += rowMultiple) {
     if (rows < 2 * brief.shapeEveryRows) continue;
     for (let stitches = 2 * brief.edgeStitches + 2; stitches < usable; stitches++) {
       const { share, areaCm2 } = shapeOf(brief, stitches, rows);
@@ -150,14 +150,14 @@ describe('near shapes', () => {
           const bag = planFromYarn(brief);
           if (!bag.ok) return;
           const { plan, nearShapes } = bag.value;
-          const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+          const rowMultiple = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
           const kept = plan.size.widthCm * plan.size.depthCm;
           const bands = [
             [0.95, 1 - 1e-9],
             [1 + 1e-9, 1.05],
           ] as const;
           const expected = bands
-            .map((band) => largestIn(brief, stepRows, band))
+            .map((band) => largestIn(brief, rowMultiple, band))
             .filter(({ areaCm2 }) => areaCm2 > 1.02 * kept)
             .sort((a, b) => b.areaCm2 - a.areaCm2);
           offered += expected.length;
@@ -208,8 +208,9 @@ describe('the largest bag of scraps', () => {
         }
         const { plan } = bag.value;
         expect(covers(plan)).toBe(true);
-        const stepRows = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
-        for (let more = 1; more <= 5; more++) expect(shapedAt(brief, plan.rows + more * stepRows)).toBeNull();
+        const rowMultiple = (plan.neighbours.at(-1)?.rows ?? 0) - plan.rows;
+        for (let more = 1; more <= 5; more++)
+          expect(shapedAt(brief, plan.rows + more * rowMultiple)).toBeNull();
       }),
       { numRuns: tries(150) },
     );

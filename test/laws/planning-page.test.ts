@@ -103,7 +103,7 @@ describe('the printed plan of a demo bag', () => {
       '            bottom',
       '  smaller   12.8 cm by 18.2 cm, with 60 rows',
       '  larger    14.6 cm by 18.1 cm, with 68 rows',
-      '  step      a repeat makes 0.9 cm of width; the doubt is ± 0.6 cm',
+      '  repeat    one makes 0.9 cm of width; the doubt is ± 0.6 cm',
       expect.stringMatching(/^ {2}time {6}about 2 h/),
       expect.stringMatching(/closing row/),
       expect.stringMatching(/of thumb/),

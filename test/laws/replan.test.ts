@@ -1,7 +1,7 @@
 /** Planning on from here, over random bags and places: against a bed with every move made, and a plan made from scratch. */
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import { rowMultipleOf } from '../../source/planning/choose-size.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { leastRowsFrom, noChange } from '../../source/planning/plan-from.ts';
@@ -40,7 +40,7 @@ function changed(
   const done = at % ((job.phaseStarts[2] ?? 0) + 1);
   const { plan } = job;
   const row = knittedAt(job, done)?.row ?? 0;
-  const rows = Math.max(leastRowsFrom(plan.brief, row), plan.rows + repeats * stepRowsOf(plan.brief));
+  const rows = Math.max(leastRowsFrom(plan.brief, row), plan.rows + repeats * rowMultipleOf(plan.brief));
   const { stitchMm, rowMm } = plan.gauge;
   const from = plan.brief.stripes.at(-1)?.yarn ?? '';
   const yarn = { colour: '#102030', metresPer100g: 200, grams: null, pricePer100g: null };
@@ -117,7 +117,7 @@ describe('a plan changed half-way', () => {
 
   it('meets in different colours at the graft, in whole repeats', () => {
     overChanges(({ plan: before }, { plan }) => {
-      expect(plan.rows % stepRowsOf(plan.brief)).toBe(0);
+      expect(plan.rows % rowMultipleOf(plan.brief)).toBe(0);
       if (before.stripes.some((stripe, i) => stripe.yarn === before.stripes.at(i - 1)?.yarn)) return;
       expect(plan.stripes.at(-1)?.yarn).not.toBe(plan.stripes[0]?.yarn);
       expect(plan.stripes.at(-1)?.lastRow).toBe(plan.rows);
@@ -242,7 +242,7 @@ describe('changes that cannot be', () => {
   it('are refused with the reason', () => {
     expect(replan(job, closing + 1, change)).toMatchObject({ fault: { code: 'replan/too-late' } });
     expect(replan(job, start + 40, { ...change, rows: 66 })).toMatchObject({
-      fault: { code: 'replan/rows-not-whole-repeats', rows: 66, stepRows: 4 },
+      fault: { code: 'replan/rows-not-whole-repeats', rows: 66, rowMultiple: 4 },
     });
     expect(replan(job, closing, { ...change, rows: 8 })).toMatchObject({
       fault: { code: 'replan/rows-too-few', least: 64 },

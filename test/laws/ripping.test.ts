@@ -5,7 +5,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import { rowMultipleOf } from '../../source/planning/choose-size.ts';
 import { storyOf } from '../../source/session/diagnose/story.ts';
 import { waysOut } from '../../source/session/diagnose/ways-out.ts';
 import type { HandStep } from '../../source/session/mend/mend.ts';
@@ -95,7 +95,7 @@ function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): 
 
 function replanLonger(bench: Bench): void {
   const { job } = bench.session;
-  const rows = job.plan.rows + stepRowsOf(job.plan.brief);
+  const rows = job.plan.rows + rowMultipleOf(job.plan.brief);
   const noChange = {
     stitchMm: null,
     rowMm: null,

@@ -1,7 +1,7 @@
 /** Taking back and doing again, over random runs of commands. */
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { stepRowsOf } from '../../source/planning/choose-size.ts';
+import { rowMultipleOf } from '../../source/planning/choose-size.ts';
 import type { Command } from '../../source/session/command.ts';
 import { storyOf } from '../../source/session/diagnose/story.ts';
 import { waysOut } from '../../source/session/diagnose/ways-out.ts';
@@ -64,7 +64,7 @@ const command = (): fc.Arbitrary<Command> =>
           ...noChange,
           ...(wide ? { stitchMm: 5.1, rowMm: 3.3 } : {}),
           do: 'replan' as const,
-          rows: repeats * stepRowsOf(job.plan.brief),
+          rows: repeats * rowMultipleOf(job.plan.brief),
         })),
     },
     { weight: 1, arbitrary: fc.constantFrom('tight', ' ').map((text) => ({ do: 'note', text }) as const) },

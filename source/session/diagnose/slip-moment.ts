@@ -1,6 +1,6 @@
 /** When a slip was made: the steps it begins with, and how a maker tells where in the work it lies. */
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
-import { doneBeforeMove, doneBeforeRow } from '../../steps/landmarks.ts';
+import { doneBeforeRow, doneBeforeShaping } from '../../steps/landmarks.ts';
 import type { Step } from '../../steps/step.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
 
@@ -35,7 +35,7 @@ function startOf(job: Job, slip: Slip, done: number): number {
     case 'wrong-yarn-in-feeder':
       return done;
     default:
-      return doneBeforeMove(job, slip.move);
+      return doneBeforeShaping(job, slip.move);
   }
 }
 

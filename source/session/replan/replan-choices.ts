@@ -3,7 +3,7 @@
  * weighed again. Where a weighed yarn runs short that the cord is to be made of, the cord in another yarn may save the bag.
  */
 import type { Yarn } from '../../planning/brief.ts';
-import { stepRowsOf } from '../../planning/choose-size.ts';
+import { rowMultipleOf } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
 import {
   type Knitted,
@@ -156,11 +156,11 @@ function tryRows(
   { weighed, ...changes }: Measurement,
   aimCm: number,
 ): Result<readonly ReplanChoice[], ReplanFault> {
-  const stepRows = stepRowsOf(plan.brief);
+  const rowMultiple = rowMultipleOf(plan.brief);
   const choices: ReplanChoice[] = [];
   let fault: ReplanFault | null = null;
   let beyond = 0;
-  for (let rows = leastRowsFrom(plan.brief, knitted.row); rows <= mostRows; rows += stepRows) {
+  for (let rows = leastRowsFrom(plan.brief, knitted.row); rows <= mostRows; rows += rowMultiple) {
     const next = planFrom(plan, knitted, { ...changes, rows });
     if (!next.ok && !mayPass.has(next.fault.code)) return next;
     if (next.ok) {
@@ -170,14 +170,14 @@ function tryRows(
       if (fault === null || rows <= plan.rows) fault = next.fault;
       if (next.fault.code === 'replan/colours-meet' && next.fault.second > 1) break;
     }
-    if (beyond >= neighbours || rows > farthest(plan, stepRows, choices.length)) break;
+    if (beyond >= neighbours || rows > farthest(plan, rowMultiple, choices.length)) break;
   }
   return choices.length === 0 && fault ? fail(fault) : succeed(choices);
 }
 
 /** Where no choice can be made at all, a search beyond this finds none either. */
-const farthest = (plan: Plan, stepRows: number, found: number): number =>
-  found > 0 ? mostRows : plan.rows + neighbours * stepRows;
+const farthest = (plan: Plan, rowMultiple: number, found: number): number =>
+  found > 0 ? mostRows : plan.rows + neighbours * rowMultiple;
 
 function choiceOf(
   before: Plan,
@@ -189,7 +189,7 @@ function choiceOf(
   const yarn = [...brief.yarns].map(([name, one]) => yarnLeft(plan, knitted, name, one, weighed));
   return {
     rows,
-    repeatsMore: (rows - before.rows) / stepRowsOf(before.brief),
+    repeatsMore: (rows - before.rows) / rowMultipleOf(before.brief),
     widthCm: size.widthCm,
     depthCm: size.depthCm,
     depthBelowCordCm: size.depthBelowCordCm,
