@@ -1,6 +1,6 @@
 /** The layout keeps itself: imports point one way, none runs in a circle, and the core knows no machine. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 /** From the bottom up; folders on one line stand side by side and may not import each other. */
@@ -119,6 +119,29 @@ describe('the pure folders', () => {
       'process.exit(1);',
     ])
       expect(line).toMatch(machine);
+  });
+});
+
+describe('what a message makes of a screen', () => {
+  const below = (path: string, seen: Set<string>): void => {
+    if (seen.has(path)) return;
+    seen.add(path);
+    for (const target of graph.get(path) ?? []) below(target, seen);
+  };
+  const updates = modules.filter((path) => /^source\/screen\/.*\/update-[^/]*$/.test(path));
+
+  it('is worked out for each of the three screens by modules that do nothing themselves', () => {
+    expect(updates.map((path) => basename(path))).toEqual([
+      'update-bench.ts',
+      'update-player.ts',
+      'update-questions.ts',
+    ]);
+    const all = new Set<string>();
+    for (const path of updates) below(path, all);
+    expect([...all]).toContain('source/screen/bench/press-switch.ts');
+    expect([...all].filter((path) => machine.test(codeOf(path)) || path.startsWith('source/files/'))).toEqual(
+      [],
+    );
   });
 });
 
