@@ -1,4 +1,5 @@
 /** A mistake of the program's own while it has the screen: the terminal is given back before it is told of. */
+import { setTimeout } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { useBench } from './home.ts';
 
@@ -26,6 +27,8 @@ describe('a mistake of its own at the bench', () => {
       terminal.send('\r');
       await terminal.waitFor('step 2 of');
       terminal.kill('SIGUSR2');
+      // A letter, once the signal has come, is drawn.
+      await setTimeout(500);
       terminal.send('n');
       expect(await terminal.exited).toMatchObject({ code: 70 });
       const raw = terminal.raw();
