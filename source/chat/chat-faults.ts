@@ -10,7 +10,7 @@ import type { ReplyFault } from './reply.ts';
 /** Why a typed line could not be carried out, and what to type instead. */
 export function formatChatFault(fault: ReplyFault, words: Words): string {
   if (isOf(fault, 'seen')) return formatSeenFault(fault, words);
-  return isOf(fault, 'rip-back') || isOf(fault, 'replan')
+  return isOf(fault, 'rip-back') || isOf(fault, 'replan') || isOf(fault, 'way')
     ? formatFault(fault, words)
     : formatOwnFault(fault, words);
 }
@@ -65,6 +65,8 @@ function formatOwnFault(fault: ChatFault | LandmarkFault, words: Words): string 
       return words.prompt.nothingFoundBefore;
     case 'chat/nothing-offered':
       return words.prompt.nothingOffered;
+    case 'chat/nothing-asked':
+      return words.slips.nothingAsked;
     case 'chat/not-offered':
       return fault.most === 1 ? words.prompt.notOffered : words.prompt.whichOffer(fault.most);
     case 'chat/takes-nothing':

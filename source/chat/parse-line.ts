@@ -61,6 +61,12 @@ function lineFor(line: string, text: string, words: Words): string {
 
 const numbers: Readonly<Record<string, string>> = { two: '2', three: '3', zwei: '2', drei: '3' };
 
+/** In every language, as commands are. */
+const yesOrNo: ReadonlyMap<string, boolean> = new Map([
+  ...(['y', 'yes', 'j', 'ja'] as const).map((word) => [word, true] as const),
+  ...(['n', 'no', 'nein'] as const).map((word) => [word, false] as const),
+]);
+
 /** What a line typed at the prompt asks for. An empty line confirms the step; a leading slash is allowed. */
 export function parseLine(
   line: string,
@@ -69,6 +75,8 @@ export function parseLine(
 ): Result<Intent, ChatFault> {
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
+  const yes = yesOrNo.get(text.toLowerCase());
+  if (yes !== undefined) return succeed({ kind: 'yes-no', yes });
   const [word = ''] = text.split(/\s+/, 1);
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
   if (!command.ok && text.endsWith('?') && findWord(text, words))

@@ -5,6 +5,7 @@ import { briefLike } from '../journal/like.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import { notesLike } from '../wording/logs.ts';
 import { englishWords } from '../wording/words.ts';
+import { benchView } from './view.ts';
 
 /** An invented dice bag: 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
 const brief = stripedBrief(46, 64);
@@ -128,6 +129,49 @@ describe('the way back', () => {
     expect(bench.done()).toBe(72);
     expect(type('stop')[0]).toMatch(/^Nothing is being ripped back/);
     expect(type('rip row 60')[0]).toMatch(/^Ripping back goes backwards/);
+  });
+
+  it('is left in the middle only once that was asked, and goes on where it was', () => {
+    type('go step 75', 'rip row 20', 'choose', 'next 3');
+    const asked = /^You are at action 4 of \d+ of the way back; leave it there\? Type y or n\.$/;
+    expect(type('go step 60')[0]).toMatch(asked);
+    expect(type('n')[0]).toMatch(/^Back, 4 of /);
+    expect(type('find R16 R62 plum')[0]).toMatch(asked);
+    const done = bench.done();
+    expect(type('next')).not.toContain('Stopped.');
+    expect(store.get().session.way?.at).toBe(4);
+    expect(type('y')[0]).toBe('Nothing was asked that y or n answers.');
+    type('go step 60');
+    expect(type('y').join(' ')).toMatch(/^Stopped\..* Gone to: step 60 /);
+    expect(bench.done()).toBe(59);
+    expect(done).toBeGreaterThan(59);
+  });
+
+  it('stays in a bag that is left in the middle of it, which is said and asked', () => {
+    type('go step 75', 'rip row 20', 'choose', 'next 3');
+    expect(type('quit')[0]).toMatch(/goes on there when the bag is opened again\. Leave the bag now\? /);
+    expect(store.get().end).toBeNull();
+    type('y');
+    expect(store.get().session.way?.at).toBe(3);
+    expect(bench.commands.at(-1)).toEqual({ do: 'on-the-way' });
+  });
+
+  it('counts rows and moves down as they come out, in a mend that begins with ripping too', () => {
+    type('go step 74', 'find R17 R61 45 stitches plum carriage left row 25', 'find and move 9');
+    const offers = store.get().talk.offers.map(({ takes }) => takes);
+    expect(offers.length).toBeGreaterThan(0);
+    type('choose 1');
+    const { way } = store.get().session;
+    const rows = [25];
+    for (let at = 0; at < (way?.steps.length ?? 0) - 1; at++) {
+      type('next');
+      rows.push(benchView(store.get().session).rows.at);
+    }
+    const pulled = (at: number): boolean =>
+      way?.steps[at]?.moves.some((move) => 'undo' in move && move.undo === 'knit') === true;
+    for (let at = 1; at < rows.length; at++)
+      expect((rows[at - 1] ?? 0) - (rows[at] ?? 0)).toBe(pulled(at - 1) ? 1 : 0);
+    expect(rows.at(-1)).toBeLessThan(20);
   });
 
   it('says what the hands cannot take back', () => {

@@ -6,6 +6,7 @@ import type { SeenFault } from '../session/locate/seen.ts';
 import { marksOf } from '../session/marks.ts';
 import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
 import { bedNow, type Session } from '../session/session.ts';
+import type { WayFault } from '../session/way.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
@@ -14,13 +15,14 @@ import { explainWhy, explainWord } from '../wording/explain.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned, sayWayStep } from '../wording/finding.ts';
 import { sayWayBack } from '../wording/finding-answer.ts';
 import { sayCord, sayMeasured, sayWeighed } from '../wording/measured.ts';
-import { sayMarks, sayNotes, sayPlace, sayTimeLeft, sayWhere } from '../wording/place.ts';
+import { sayMarks, sayNotes, sayPlace, sayPlaceOrWay, sayTimeLeft, sayWhere } from '../wording/place.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
 import { sayStep, sayTools } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent, NamedPlace } from './grammar/intent.ts';
 import { inCm, measuredCommand, weighCommand } from './grammar/parse-measured.ts';
 import { sayTrouble } from './grammar/trouble.ts';
+import { answerLeaving, askBeforeLeaving } from './leave-way.ts';
 import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
 import { noTalk, offer, type Reply, type Talk, takeOffer } from './talk.ts';
@@ -30,7 +32,8 @@ import { answer, type Said } from './transcript.ts';
  * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
  * a way broken off leaves the place as exact as the work.
  */
-function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault> {
+function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault | WayFault> {
+  if (session.adrift) return fail({ code: 'way/between-places' });
   const back = ripBack(session, toDone);
   if (!back.ok) return back;
   const { value } = back;
@@ -42,7 +45,7 @@ function replyToRip(session: Session, toDone: number, words: Words): Result<Repl
   );
 }
 
-export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault;
+export type ReplyFault = ChatFault | LandmarkFault | SeenFault | RipBackFault | ReplanFault | WayFault;
 
 export function replyTo(
   session: Session,
@@ -51,6 +54,8 @@ export function replyTo(
   talk: Talk = noTalk,
   pace: Pace = usualPace,
 ): Result<Reply, ReplyFault> {
+  const asked = askBeforeLeaving(session, intent, talk, words);
+  if (asked) return succeed(asked);
   switch (intent.kind) {
     case 'do':
       return succeed(intent);
@@ -73,6 +78,8 @@ export function replyTo(
         kind: 'do',
         command: { do: 'cord', lengthCm: inCm(intent.length, words.units) },
       });
+    case 'yes-no':
+      return answerLeaving(session, intent.yes, talk, words);
     case 'choose':
       return takeOffer(session, talk, intent.number);
     case 'show':
@@ -156,14 +163,14 @@ export function sayDone(before: Session, after: Session, command: Command, words
       return doneLines(before, after, words);
     case 'back':
       return answer(
-        words.prompt.done.back(sayPlace(after, words)),
+        words.prompt.done.back(sayPlaceOrWay(after, words)),
         ...sayCounted(before, after, command.do, words),
         ...sayChanged(before, after, words),
         ...sayCannotUndo(before, after, words),
       );
     case 'redo':
       return answer(
-        words.prompt.done.redo(sayPlace(after, words)),
+        words.prompt.done.redo(sayPlaceOrWay(after, words)),
         ...sayCounted(before, after, command.do, words),
         ...sayChanged(before, after, words),
       );

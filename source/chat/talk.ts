@@ -25,6 +25,8 @@ export type Reply =
       /** What the log keeps of what was said. */
       readonly record: readonly Command[];
     }
+  /** The way is left, for good where it `stops`, and then comes what was asked for. */
+  | { readonly kind: 'leave'; readonly next: Intent; readonly stops: boolean }
   | Passed;
 
 /** Intents that need no answer from the session: whoever asked carries them out as they are. */
@@ -75,10 +77,12 @@ export interface Talk {
   readonly asked: Question | null;
   /** What was asked so, to be said again in other words or another language. */
   readonly question: OpenQuestion | null;
+  /** What is carried out once the question before it is answered with yes. */
+  readonly pending: Intent | null;
   /** What `take` and a number carries out, counted from 1. */
   readonly offers: readonly Offer[];
-  /** Offers hold for this place of this plan alone. */
-  readonly at: Pick<Session, 'job' | 'done'> | null;
+  /** Offers hold for this place of this plan alone, and for this step of a way. */
+  readonly at: Pick<Session, 'job' | 'done' | 'way'> | null;
 }
 
 export const noTalk: Talk = {
@@ -87,6 +91,7 @@ export const noTalk: Talk = {
   unsure: [],
   asked: null,
   question: null,
+  pending: null,
   offers: [],
   at: null,
 };
@@ -101,11 +106,11 @@ export const offer = (
   kind: 'offer',
   lines,
   record,
-  talk: { ...noTalk, at: { job: session.job, done: session.done }, ...talk },
+  talk: { ...noTalk, at: { job: session.job, done: session.done, way: session.way }, ...talk },
 });
 
-export const stillHolds = ({ at }: Talk, { job, done }: Session): boolean =>
-  at !== null && at.job === job && at.done === done;
+export const stillHolds = ({ at }: Talk, { job, done, way }: Session): boolean =>
+  at !== null && at.job === job && at.done === done && at.way === way;
 
 export function takeOffer(session: Session, talk: Talk, number: number | null): Result<Reply, ChatFault> {
   const { offers } = talk;

@@ -3,7 +3,7 @@ import { type Bed, edgesOf, type Needle, type Side } from '../bed/bed.ts';
 import { parseNeedle } from '../bed/needles.ts';
 import { type Pace, type TimeLeft, timeLeft } from '../journal/pace.ts';
 import type { Plan } from '../planning/plan.ts';
-import { currentStep, type Session } from '../session/session.ts';
+import { currentStep, type Session, stepsStanding } from '../session/session.ts';
 import type { Way } from '../session/way.ts';
 import { type Job, rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter, Phase, Step } from '../steps/step.ts';
@@ -50,7 +50,8 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
   const step = currentStep(session);
   const before = done === 0 ? null : stepAt(job, done);
   const onWay = way !== null && way.at < way.steps.length;
-  const row = rowAt(job, done);
+  const standing = stepsStanding(session);
+  const row = rowAt(job, standing);
   const handled = way?.bed ?? session.adrift;
   return {
     name: session.name,
@@ -64,7 +65,10 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
     yarn: step ? yarnAtHand(job, step, before?.after ?? null) : null,
     rows: { at: row, of: plan.knittedRows },
     timeLeft: pace && step ? timeLeft(job, done, pace) : null,
-    stripe: { at: step?.stripe ?? (row === 0 ? 0 : plan.stripes.length), of: plan.stripes.length },
+    stripe: {
+      at: (onWay ? stripeNow(job, standing) : step?.stripe) ?? (row === 0 ? 0 : plan.stripes.length),
+      of: plan.stripes.length,
+    },
     steps: { at: step?.step ?? job.stepCount, of: job.stepCount },
     passes: null,
     bed: handled ? looseStrip(handled) : bedStrip(job, done, before?.after),
@@ -74,6 +78,11 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
     carriage: handled?.carriage ?? before?.after.carriage ?? step?.after.carriage ?? plan.brief.homeSide,
   };
 }
+
+/** The stripe that the next step belongs to, or the one below it; null outside the stripes. */
+const stripeNow = (job: Job, standing: number): number | null =>
+  (standing < job.stepCount ? stepAt(job, standing + 1).stripe : null) ??
+  (standing === 0 ? null : stepAt(job, standing).stripe);
 
 /** A bed that the plan does not foretell, as it is. */
 function looseStrip(bed: Bed): BedStrip {

@@ -10,7 +10,7 @@ import type { BenchState, BenchStore, Leaving } from '../screen/bench/bench-stat
 import { newLines, newsOf, pictureShown } from '../screen/bench/run-plain.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
 import type { HandStep, How, MendMove } from '../session/mend/mend.ts';
-import { bedNow, currentStep, isFinished } from '../session/session.ts';
+import { bedNow, currentStep, isFinished, stepsStanding } from '../session/session.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
 import { rowAt } from '../steps/job.ts';
 import { formatLook, formatRipBack } from '../wording/finding.ts';
@@ -37,9 +37,9 @@ export function workJson(before: BenchState | null, state: BenchState, say: read
 
 /** The step that comes next, null once the bag is finished, and the bed as it is now. */
 function placeJson({ session }: BenchState): Json {
-  const { job, done } = session;
+  const { job } = session;
   const step = currentStep(session);
-  const row = rowAt(job, done);
+  const row = rowAt(job, stepsStanding(session));
   const bed = bedNow(session);
   return {
     step: step?.step ?? null,

@@ -2,7 +2,7 @@ import { type Bed, edgesOf } from '../bed/bed.ts';
 import { formatNeedle } from '../bed/needles.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { BedAfter, Step } from '../steps/step.ts';
-import type { SetRight } from './mend/mend.ts';
+import { type SetRight, standingAfter } from './mend/mend.ts';
 import { type Way, type WayWithoutBed, withBed, withoutBed } from './way.ts';
 
 /**
@@ -152,12 +152,21 @@ export const isFinished = ({ done, job }: Session): boolean => done === job.step
 export const currentStep = (session: Session): Step | null =>
   isFinished(session) ? null : stepAt(session.job, session.done + 1);
 
+/** Planned steps whose work hangs there: in the middle of a way those that are not undone, and those done again on it. */
+export const stepsStanding = ({ done, way }: Pick<Session, 'done' | 'way'>): number =>
+  way?.steps
+    .slice(0, way.at)
+    .map(standingAfter)
+    .findLast((stands) => stands !== null) ?? done;
+
 /**
  * The bed as it is now, in the middle of a way and after one was left too, in the words of a step's `after`. Null before the
  * first step.
  */
-export function bedNow({ job, done, way, adrift }: Session): BedAfter | null {
+export function bedNow(session: Session): BedAfter | null {
+  const { job, way, adrift } = session;
   const bed = way?.bed ?? adrift;
+  const done = stepsStanding(session);
   const planned = done === 0 ? null : stepAt(job, done).after;
   return bed ? { ...shownOf(bed), shapings: planned?.shapings ?? 0 } : planned;
 }

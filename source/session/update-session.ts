@@ -5,8 +5,8 @@ import { sameBed } from './diagnose/settle.ts';
 import { measureBag, measureCord, weighYarn } from './measured.ts';
 import { replan } from './replan/replan.ts';
 import { bedReally, detoursBy } from './rip-back/history.ts';
-import { addPlace, isFinished, type Session, type Standing, standingAt } from './session.ts';
-import { mendWay, onWay, ripWay, type Way } from './way.ts';
+import { addPlace, isFinished, type Session, type Standing, standingAt, stepsStanding } from './session.ts';
+import { goesBack, mendWay, onWay, ripWay, type Way } from './way.ts';
 
 /**
  * The one state machine: the session after `command`, or why it cannot be done. Opening, resuming and replaying a log
@@ -53,7 +53,7 @@ type Outcome = Result<Session, SessionFault>;
 
 /** What moves the place waits until the hands are off the way. */
 function busy({ way }: Session): Extract<Outcome, { readonly ok: false }> | null {
-  return way && fail({ code: 'way/on-the-way', kind: way.kind, at: way.at + 1, of: way.steps.length });
+  return way && fail({ code: 'way/on-the-way', back: goesBack(way), at: way.at + 1, of: way.steps.length });
 }
 
 const goTo = (session: Session, to: Partial<Standing>): Outcome =>
@@ -112,7 +112,8 @@ function jump(session: Session, done: number): Outcome {
 }
 
 function beginRip(session: Session, done: number): Outcome {
-  const way = busy(session) ?? ripWay(session, done);
+  const held = busy(session) ?? (session.adrift && fail({ code: 'way/between-places' }));
+  const way = held ?? ripWay(session, done);
   return way.ok ? setOut(session, way.value) : way;
 }
 
@@ -147,7 +148,9 @@ function leaveWay(session: Session): Outcome {
   if (!way) return fail({ code: 'way/not-on-one' });
   const stands = bedReally(job, detoursBy(session, done), done);
   const isSound = sameBed(way.bed, stands) || way.at === 0;
-  return goTo(session, { way: null, adrift: isSound ? null : way.bed });
+  return isSound
+    ? goTo(session, { way: null, adrift: null })
+    : goTo(session, { way: null, adrift: way.bed, done: stepsStanding(session) });
 }
 
 type CommandOf<D extends Command['do']> = Extract<Command, { readonly do: D }>;

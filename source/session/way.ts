@@ -39,7 +39,7 @@ export interface Way {
 export type WayWithoutBed = Omit<Way, 'bed'>;
 
 export type WayFault =
-  | { readonly code: 'way/on-the-way'; readonly kind: Way['kind']; readonly at: number; readonly of: number }
+  | { readonly code: 'way/on-the-way'; readonly back: boolean; readonly at: number; readonly of: number }
   | { readonly code: 'way/not-on-one' }
   | { readonly code: 'way/no-such-mend' }
   /** A way was left where the bed is not what any step expects. */
@@ -111,6 +111,10 @@ function detourOf(job: Job, story: Story, mend: Mend): Detour {
     parts: [...parts.map(({ moves, row: shown }) => ({ moves, row: shown })), ...kept],
   };
 }
+
+/** Rows come out: on a way back, and on a mend that begins with one. */
+export const goesBack = ({ kind, mend }: Pick<Way, 'kind' | 'mend'>): boolean =>
+  kind === 'rip' || mend?.how === 'rip';
 
 const isForward = (move: MendMove): move is Move => 'move' in move;
 

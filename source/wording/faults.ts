@@ -67,7 +67,7 @@ export function formatFault(fault: Fault, words: Words): string {
       return fault.what === 'note' ? words.faults.nothingToSay : words.faults.markWithoutName;
 
     case 'way/on-the-way':
-      return words.slips.onTheWay(fault.kind, fault.at, fault.of);
+      return words.slips.onTheWay(fault.back, fault.at, fault.of);
     case 'way/not-on-one':
       return words.slips.notOnOne;
     case 'way/no-such-mend':

@@ -129,6 +129,8 @@ export function sayAsked(asked: OpenQuestion, words: Words): string {
       return sayQuestion(asked.fact, words);
     case 'row-of-what':
       return slips.rowOfWhat(asked.row);
+    case 'leave-way':
+      return slips.leaveWay(asked.back, asked.at, asked.of, asked.staysOnIt);
     case 'many-steps':
       return slips.standsForMany(asked.from, asked.through, asked.part, asked.draw, asked.round);
     default:

@@ -7,7 +7,7 @@ import type { Fact, SeenFault } from '../session/locate/seen.ts';
 import { type HandStep, type Irreversible, irreversibleOf } from '../session/mend/mend.ts';
 import type { RipBack, RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
-import type { Way } from '../session/way.ts';
+import { goesBack, type Way } from '../session/way.ts';
 import { exhaustive } from '../shared/result.ts';
 import { stepAt } from '../steps/job.ts';
 import { formatMoves } from './finding-moves.ts';
@@ -101,12 +101,13 @@ export function formatRipBackFault(fault: RipBackFault, words: Words): string {
 }
 
 /** `Back, 3 of 12: Pull out the row of mint …` */
-export const sayWayStep = ({ kind, steps, at }: Way, words: Words, offset = 0): string | null => {
+export const sayWayStep = (way: Way, words: Words, offset = 0): string | null => {
+  const { steps, at } = way;
   const step = steps[at + offset];
   if (!step) return null;
   const number = at + offset + 1;
   const text = step.planned ? sayStep(step.planned, words) : formatHandStep(step, words);
-  return kind === 'rip'
+  return goesBack(way)
     ? words.prompt.wayBack(number, steps.length, text)
     : words.prompt.wayMend(number, steps.length, text);
 };

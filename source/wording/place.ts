@@ -2,6 +2,7 @@
 import { type Pace, timeLeft } from '../journal/pace.ts';
 import { marksOf } from '../session/marks.ts';
 import { bedNow, currentStep, type Session } from '../session/session.ts';
+import { goesBack } from '../session/way.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter } from '../steps/step.ts';
 import { cautionOf } from './cautions.ts';
@@ -51,10 +52,14 @@ export function sayWhere(session: Session, words: Words): readonly string[] {
   return [place, sayEdges(session, bed, words), sayYarns(bed, words)];
 }
 
+/** The place, or how far the hands are on the way that they are on. */
+export const sayPlaceOrWay = (session: Session, words: Words): string =>
+  session.way ? sayWhereOnWay(session, words) : sayPlace(session, words);
+
 function sayWhereOnWay(session: Session, words: Words): string {
   const { way } = session;
   if (!way) return words.prompt.place.here(sayPlace(session, words));
-  return words.slips.onTheWay(way.kind, way.at + 1, way.steps.length);
+  return words.slips.onTheWay(goesBack(way), way.at + 1, way.steps.length);
 }
 
 /** How long it still takes; nothing once the bag is finished. */

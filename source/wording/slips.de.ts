@@ -157,10 +157,13 @@ export const slips = ({ list }: Amounts): SlipWords => ({
       : `Irgendwo zwischen Schritt ${from} und ${through}, die Arbeit auf dem Schoß. Zähl: go stitch 23 beim Verbinden, go bar 5 in der Naht, go round 40 bei der Kordel.`,
   nothingSeen: (words, yarns) =>
     `${list(words)} sagt nichts vom Bett. Die Garne hier sind ${list(yarns)}. Zum Beispiel: find left R10, carriage right.`,
-  onTheWay: (kind, at, of) =>
-    kind === 'rip'
+  onTheWay: (back, at, of) =>
+    back
       ? `Du bist beim Auftrennen, ${at} von ${of}: next geht weiter, stop beendet es.`
       : `Du bist mitten in einer Korrektur, ${at} von ${of}: next geht weiter, stop beendet sie.`,
+  leaveWay: (back, at, of, staysOnIt) =>
+    `Du bist bei Handgriff ${at} von ${of} ${back ? 'beim Auftrennen' : 'der Korrektur'}${staysOnIt ? '; wenn du die Tasche wieder öffnest, geht es dort weiter. Die Tasche jetzt verlassen?' : '; dort abbrechen?'} Tippe j oder n.`,
+  nothingAsked: 'Es ist nichts gefragt, worauf j oder n antwortet.',
   notOnOne: 'Gerade wird nichts aufgetrennt oder korrigiert.',
   noSuchMend: 'Das passt nicht mehr zur Arbeit: tippe find und was du siehst.',
   betweenPlaces:

@@ -182,10 +182,13 @@ export const slips = ({ list }: Amounts) => ({
   /** A command with words behind it that it does not use. */
   nothingSeen: (words: LeftOut, yarns: readonly string[]) =>
     `${list(words)} says nothing about the bed. The yarns here are ${list(yarns)}. For example: find left R10, carriage right.`,
-  onTheWay: (kind: 'rip' | 'mend', at: number, of: number) =>
-    kind === 'rip'
+  onTheWay: (back: boolean, at: number, of: number) =>
+    back
       ? `You are ripping back, ${at} of ${of}: next goes on, stop ends it.`
       : `You are in the middle of a repair, ${at} of ${of}: next goes on, stop ends it.`,
+  leaveWay: (back: boolean, at: number, of: number, staysOnIt: boolean) =>
+    `You are at action ${at} of ${of} of the ${back ? 'way back' : 'repair'}${staysOnIt ? ', and it goes on there when the bag is opened again. Leave the bag now?' : '; leave it there?'} Type y or n.`,
+  nothingAsked: 'Nothing was asked that y or n answers.',
   notOnOne: 'Nothing is being ripped back or repaired.',
   noSuchMend: 'That repair does not fit the work any more: type find and what you see.',
   betweenPlaces:

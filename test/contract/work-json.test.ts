@@ -163,7 +163,9 @@ describe('work --json', () => {
       'stop',
     );
     expect(answers[5]).toMatchObject({ ok: false, code: 'way/on-the-way' });
-    expect(answers[7]).toMatchObject({ ok: false, code: 'way/on-the-way' });
+    expect(answers[5]?.questions).toEqual(answers[5]?.say);
+    expect(answers[6]).toMatchObject({ ok: false, code: 'way/on-the-way' });
+    expect(answers[7]).toMatchObject({ ok: false, code: 'chat/nothing-offered' });
     expect(last(answers).now.way).toBeNull();
   });
 

@@ -149,6 +149,8 @@ export type Intent =
   | { readonly kind: 'another'; readonly wish: MatchWish }
   /** Writes the whole log to another file and goes on there. */
   | { readonly kind: 'save'; readonly out: string }
+  /** The answer to a question that is put so. */
+  | { readonly kind: 'yes-no'; readonly yes: boolean }
   | { readonly kind: 'quit' };
 
 /** Why a typed line is not understood. */
@@ -186,6 +188,8 @@ export type ChatFault =
   | { readonly code: 'chat/not-a-length'; readonly text: string; readonly usage: string }
   | { readonly code: 'chat/nothing-found-before' }
   | { readonly code: 'chat/nothing-offered' }
+  /** Yes or no, where no question waits for it. */
+  | { readonly code: 'chat/nothing-asked' }
   | { readonly code: 'chat/not-offered'; readonly most: number }
   /** A command with words behind it that it does not use. */
   | {

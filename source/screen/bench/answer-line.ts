@@ -68,6 +68,10 @@ function carryOut(state: BenchState, reply: Reply): Reaction {
       return only(withLines(state, reply.lines));
     case 'offer':
       return offer(state, reply);
+    case 'leave':
+      return reply.stops
+        ? andThen(perform(state, { do: 'stop' }), (after) => answerIntent(after, reply.next))
+        : answerIntent(state, reply.next);
     case 'stop':
       return perform(state, { do: 'stop' });
     case 'help': {

@@ -30,6 +30,14 @@ export type OpenQuestion =
   | { readonly about: SlipQuestion }
   /** A number that may be a row of the counter or of the stripe. */
   | { readonly about: 'row-of-what'; readonly row: number }
+  /** A way is to be left in the middle: for good, or with the bag, and then it goes on there. */
+  | {
+      readonly about: 'leave-way';
+      readonly back: boolean;
+      readonly at: number;
+      readonly of: number;
+      readonly staysOnIt: boolean;
+    }
   /** Which of many steps after which the bed looks the same. */
   | {
       readonly about: 'many-steps';

@@ -76,13 +76,16 @@ function undoSteps(job: Job, story: Story, keep: number): readonly HandStep[] {
     if (joins) groups.at(-1)?.push(one);
     else groups.push([one]);
   }
+  let left = story.made.length;
   return groups.map((group) => {
+    left -= group.length;
     const before = group.at(-1)?.before;
     const counter = before?.counter ?? null;
     return handStep({
       moves: group.flatMap(({ before: bed, move }) => reverseOf(bed, move) ?? []),
       row: counter ?? rowAt(job, story.baseDone),
       setsCounter: counter !== null && group.some(turnsCounter),
+      stands: story.made[left - 1]?.step ?? story.baseDone,
     });
   });
 }

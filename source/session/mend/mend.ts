@@ -56,7 +56,13 @@ export interface HandStep {
   readonly irreversible: Irreversible | null;
   /** Steps confirmed where the bed is then as the plan has it; null in between. */
   readonly done: number | null;
+  /** Planned steps whose work hangs there then, slips among it, where the bed is none of the plan's; null where it is as before. */
+  readonly stands: number | null;
 }
+
+/** Planned steps whose work hangs there after it; null where it changes nothing in that. */
+export const standingAfter = ({ stands, done, planned }: HandStep): number | null =>
+  done ?? stands ?? planned?.step ?? null;
 
 export const handStep = (given: Pick<HandStep, 'moves' | 'row'> & Partial<HandStep>): HandStep => ({
   setsCounter: false,
@@ -64,6 +70,7 @@ export const handStep = (given: Pick<HandStep, 'moves' | 'row'> & Partial<HandSt
   care: null,
   irreversible: null,
   done: null,
+  stands: null,
   ...given,
 });
 

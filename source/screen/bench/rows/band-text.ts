@@ -1,6 +1,7 @@
 /** What stands on the band at each act: words in capitals at one side, a count at the other, few big letters. */
 import type { Side } from '../../../bed/bed.ts';
 import type { BenchView } from '../../../chat/view.ts';
+import { goesBack } from '../../../session/way.ts';
 import { plainText } from '../../../sheet/text.ts';
 import { shoutStep } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
@@ -38,7 +39,7 @@ function textOf(view: BenchView, { bench: say }: Words, words: Words): BandText 
   const name = yarn === null ? '' : plainText(words.prompt.yarn(yarn));
   const still: BandText = { side: 'left', act: '', arrow: null, name, count: '', big: '' };
   if (way) {
-    const act = way.kind === 'rip' ? say.back : say.mend;
+    const act = goesBack(way) ? say.back : say.mend;
     return { ...still, act, count: say.wayStep(way.at + 1, way.steps.length), big: act };
   }
   switch (glance.kind) {
