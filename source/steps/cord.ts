@@ -258,7 +258,7 @@ function threadingStep(outline: Outline, draw: Draw, done: number): StepBody {
 }
 
 /** The cord sits in the middle of the bed. */
-function cordNeedles({ plan, needles }: Outline): readonly string[] {
+export function cordNeedles({ plan, needles }: Outline): readonly string[] {
   const first = Math.floor(needles.length / 2) - Math.floor(plan.cord.stitches / 2);
   return needles.slice(first, first + plan.cord.stitches);
 }

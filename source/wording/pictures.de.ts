@@ -64,6 +64,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   cornerSides: 'die andere Ecke ebenso; dazwischen liegt der Boden',
   slant: (degrees, everyRows) => `${degrees}°, ${everyRows} Reihen`,
   cordSlip: (to) => `nach ${sideWord(to)}: der Schlitten läuft frei, nichts wird gestrickt`,
-  cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden dahinter zieht den Schlauch zu`,
+  cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden quer darüber zieht den Schlauch zu`,
   cordRound: 'zwei Schlittengänge sind eine Runde, eine Reihe hoch',
+  cordFlat: 'hin und her: jeder Schlittengang strickt eine Reihe',
+  cordSewn: 'vom Bett genommen werden ihre langen Ränder zusammengenäht',
 });

@@ -78,8 +78,10 @@ export const pictures = ({ length }: Amounts) => ({
   cornerSides: 'the other corner the same way; the bottom lies between',
   slant: (degrees: number, everyRows: number) => `${degrees}°, ${everyRows} rows`,
   cordSlip: (to: Side) => `${to}: the carriage slips, nothing knits`,
-  cordKnit: (to: Side) => `${to}: it knits, and the strand behind pulls the tube shut`,
+  cordKnit: (to: Side) => `${to}: it knits, and the strand across pulls the tube shut`,
   cordRound: 'two passes make one round, one row high',
+  cordFlat: 'to and fro: every pass knits a row',
+  cordSewn: 'off the bed its two long edges are sewn together',
 });
 
 export type PicturesWords = ReturnType<typeof pictures>;

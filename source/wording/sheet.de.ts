@@ -18,7 +18,8 @@ const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count
 export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   places: { desk: 'am Tisch', machine: 'an der Maschine', lap: 'im Schoß' },
   leftAndRight: 'links und rechts: deine, zum Bett hin',
-  pageOf: (page, all) => `${page} von ${all}`,
+  pageOf: (place, [at, of]) => (of === 1 ? place : `${place}, ${at} von ${of}`),
+  page: (at, of) => `Seite ${at} von ${of}`,
   mind: 'Achtung:',
   leadingTo: (first, last) => `${first} … ${last}.`.trim(),
 
@@ -125,12 +126,16 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   hangAgain: 'Umsetzen',
   close: 'Abschluss',
   stripeByStripe: 'Streifen',
-  stripesNote: '• beide Ränder formen, dann stehen sie auf diesen Nadeln.',
+  stripesNote: (yarns) => `${yarns.join(', ')}. • Ränder formen, dann stehen sie hier.`,
   goesOn: 'Streifen, weiter',
   afterRows: (rows, what) =>
     `Nach ${rows.length === 1 ? 'Reihe' : 'Reihen'} ${
       rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
     }: ${what}`,
+  inTurn: (back) => `Dann nach ${at(back)}.`,
+  weightsUp: 'beide Krallengewichte hoch.',
+  whereListed: (text) => `Wo die Liste es sagt: ${text}`,
+  crossing: (row, marks) => `vor Reihe ${row}: ${marks.join(', ')} darüber`,
   graftRow: (row) => `${row}: Naht`,
   thenCut: (yarn) => `${yarn} abschneiden`,
   rehang: (row, first, last) =>
@@ -177,9 +182,9 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   cordOutside: 'durchgezogen: außen; gestrichelt: innen; leerer Ring: ausgelassen',
   secondCord: (eyelet) =>
     `die zweite Kordel beginnt vor Lochmasche ${eyelet} und geht hinein, wo die erste herauskommt`,
-  hungForRow: 'ab Reihe 1',
+  hungForRow: 'Reihe 1',
   hungAfter: (row) => `nach Reihe ${row}`,
-  atRow: (row) => `bei Reihe ${row}`,
+  atRow: (row) => `Reihe ${row}`,
   morePlaces: (count) => `und noch ${count}-mal, auf dieselben Nadeln; die Streifenliste sagt, wann`,
   belowCord: (cm) => `${length(cm)} unter der Kordel`,
 
@@ -194,6 +199,10 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     graft:
       'Das Verbinden, rechte Seite zu dir: der Faden läuft über den Kopf jeder Masche und hinter ihren Schenkeln, herauf durch A1, hinab durch B1, herauf durch B2, hinab durch A1, herauf durch A2 und so weiter',
     seam: 'Die Naht: der Faden läuft abwechselnd unter einem Querfaden vorn und einem hinten durch; dann wird er angezogen',
+    cord: (across) =>
+      `Die Kordel auf ihren Nadeln, linke Seite zu dir: Runden aus ${stitches(across)}, alle in gleicher Richtung gestrickt; vom Ende jeder Runde läuft der Faden quer zurück zum Anfang der nächsten`,
+    flatCord: (across) =>
+      `Die Kordel auf ihren Nadeln als flacher Streifen, linke Seite zu dir: Reihen aus ${stitches(across)}, hin und her`,
     corner:
       'Eine flach gelegte Ecke, auf links: die Bodennaht läuft in der Mitte zur Spitze, und rechtwinklig dazu wird quer genäht',
     threadingOfTwo: (used, made) =>

@@ -16,7 +16,10 @@ const stitches = (count: number): string => (count === 1 ? '1 stitch' : `${count
 export const sheet = ({ length, small, list }: Amounts) => ({
   places: { desk: 'at the desk', machine: 'at the machine', lap: 'in the lap' },
   leftAndRight: 'left and right: yours, facing the bed',
-  pageOf: (at: number, of: number) => `${at} of ${of}`,
+  /** Which of the pages of a place it is, where there are several, and which of all. */
+  pageOf: (place: string, part: readonly [at: number, of: number]) =>
+    part[1] === 1 ? place : `${place}, ${part[0]} of ${part[1]}`,
+  page: (at: number, of: number) => `page ${at} of ${of}`,
   mind: 'Mind:',
   leadingTo: (first: string, last: string) => `${first} … ${last}.`.trim(),
 
@@ -124,13 +127,17 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   hangAgain: 'Hang again',
   close: 'Close',
   stripeByStripe: 'Stripes',
-  stripesNote: '• shape both edges, then they stand on these needles.',
+  stripesNote: (yarns: readonly string[]) => `${yarns.join(', ')}. • shape both edges, then they stand here.`,
   goesOn: 'Stripes, on',
   /** Rows after which something is done: all of a few, else how they begin and end. */
   afterRows: (rows: readonly number[], what: string) =>
     `After ${rows.length === 1 ? 'row' : 'rows'} ${
       rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
     }: ${what}`,
+  inTurn: (back: Side) => `Then ${back}.`,
+  weightsUp: 'both claw weights up, to the edges.',
+  whereListed: (text: string) => `Where the list says so: ${text}`,
+  crossing: (row: number, marks: readonly string[]) => `before row ${row}: ${marks.join(', ')} over`,
   graftRow: (row: number) => `${row}: graft`,
   thenCut: (yarn: string) => `then cut ${yarn}`,
   rehang: (row: number, first: string, last: string) =>
@@ -177,9 +184,9 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   cordOutside: 'full line: outside; broken line: inside; open ring: passed by',
   secondCord: (eyelet: number) =>
     `the second cord begins before eyelet ${eyelet}, and goes in where the first comes out`,
-  hungForRow: 'hung for row 1',
+  hungForRow: 'row 1',
   hungAfter: (row: number) => `after row ${row}`,
-  atRow: (row: number) => `at row ${row}`,
+  atRow: (row: number) => `row ${row}`,
   morePlaces: (count: number) => `and ${count} more, each on the same needles; the list of stripes says when`,
   belowCord: (cm: number) => `${length(cm)} below the cord`,
 
@@ -195,6 +202,10 @@ export const sheet = ({ length, small, list }: Amounts) => ({
     graft:
       'The graft, knit side towards you: the thread goes over the end of each loop and behind its legs, up through A1, down through B1, up through B2, down through A1, up through A2, and so on',
     seam: 'The seam: the thread goes under one bar of the front, then under one bar of the back, in turn; then it is drawn up',
+    cord: (across: number) =>
+      `The cord on its needles, purl side towards you: rounds of ${stitches(across)}, all knitted the same way; from the end of each a strand goes back across to the start of the next`,
+    flatCord: (across: number) =>
+      `The cord on its needles as a flat strip, purl side towards you: rows of ${stitches(across)}, to and fro`,
     corner:
       'A corner laid flat, inside out: the bottom seam runs down its middle to the tip, and a seam at right angles to it is sewn across',
     threadingOfTwo: (used: number, made: number) =>

@@ -6,6 +6,7 @@ import type { Plan } from '../../source/planning/plan.ts';
 import { sayOnPaper } from '../../source/sheet/page/digest.ts';
 import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
+import { yarnSigns } from '../../source/sheet/yarn-signs.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { sayAct } from '../../source/wording/act-words.ts';
@@ -75,10 +76,11 @@ function expectAllFacts(plan: Plan): void {
   const steps = [...allSteps(layOutJob(plan))];
   const yarns = [plan.cord.yarn, ...plan.stripes.map(({ yarn }) => yarn)];
   for (const step of steps) expectNoFactLost(step, yarns);
-  const inPicture = new Set(['increase', 'decrease']);
   for (const [first, last] of endsOfKinds(steps)) {
-    const where = inPicture.has(first.act.kind) ? html : text;
-    expect(where).toContain(sayOnPaper(first, englishWords).replaceAll(/\s+/g, ' '));
+    // Weights that go up again and again stand each time under other needles: at the edges, which the list has.
+    const isWeight = first.act.kind === 'move-weights' && first !== last;
+    const said = isWeight ? `After rows ${first.row}` : sayOnPaper(first, englishWords);
+    expect(text).toContain(said.replaceAll(/\s+/g, ' '));
     // What repeats from stripe to stripe is told once; its needles and yarns stand in the list.
     if (first.phase === 'stripes') continue;
     const ends = [sayOnPaper(last, englishWords), sayAct(englishWords.spoken, last.act)];
@@ -122,8 +124,16 @@ function expectList(plan: Plan, steps: readonly Step[], list: readonly string[])
       expect(line).toContain(`After row ${row} scrap off, hang again on ${act.first} to ${act.last}`);
     }
   }
-  const cut = inStripes.flatMap(({ moves }) =>
-    moves.flatMap((move) => (move.move === 'cut' ? [move.yarn] : [])),
+  // A yarn that waits while others are knitted is laid over at the row of which the steps say so.
+  const marks = yarnSigns(plan, 'print');
+  for (const { act, row, stripe } of inStripes) {
+    if (act.kind !== 'pass' || act.crosses.length === 0) continue;
+    const letters = act.crosses.map((yarn) => marks.get(yarn)?.letter).join(', ');
+    expect(list[(stripe ?? 0) - 1]).toContain(`before row ${row}: ${letters} over`);
+  }
+  // What is cut for the closing row is told there.
+  const cut = inStripes.flatMap(({ moves, phase }) =>
+    phase === 'closing-row' ? [] : moves.flatMap((move) => (move.move === 'cut' ? [move.yarn] : [])),
   );
   for (const yarn of new Set(cut)) {
     if (yarn === plan.brief.waste.yarn || yarn === plan.stripes.at(-1)?.yarn) continue;

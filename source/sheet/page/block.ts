@@ -110,22 +110,23 @@ export interface Type {
   readonly leading: number;
   readonly heading: number;
   readonly title: number;
+  /** Between one block and the next. */
+  readonly gap: number;
 }
 
 const points = (count: number): number => (count * 25.4) / 72;
 
 export const types: Readonly<Record<Station, Type>> = {
-  desk: { size: points(9), leading: 3.75, heading: points(12.5), title: points(24) },
-  machine: { size: points(13), leading: 5.5, heading: points(17), title: points(20) },
-  lap: { size: points(9), leading: 3.75, heading: points(12.5), title: points(20) },
+  desk: { size: points(9), leading: 3.75, heading: points(12.5), title: points(24), gap: 3 },
+  machine: { size: points(13), leading: 5.3, heading: points(17), title: points(18), gap: 2 },
+  lap: { size: points(9), leading: 3.75, heading: points(12.5), title: points(20), gap: 4.2 },
 };
 
 /** Of every page. */
-export const marginMm = { top: 10, side: 14 } as const;
+export const marginMm = { top: 8, side: 14 } as const;
 /** Between the sides of A4, which is the narrower paper. */
 export const columnMm = 182;
-/** Between one block and the next, and between columns. */
-export const gapMm = 2.8;
+/** Between columns. */
 export const besideGapMm = 6;
 
 /** Two columns of text. */

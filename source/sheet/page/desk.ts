@@ -49,6 +49,7 @@ export function deskBlocks(
       [
         { kind: 'facts', facts: factsOf(plan, words, options.class ?? false) },
         ...(options.remarks ?? []).map((text): Block => ({ kind: 'ruled', text })),
+        { kind: 'text', quiet: true, text: toolsText(plan, words) },
       ],
     ),
     {
@@ -56,7 +57,6 @@ export function deskBlocks(
       blocks: [
         { kind: 'heading', text: sheet.yarn },
         { kind: 'yarns', titles: yarnTitles(plan, words), rows: yarnRows(plan, words) },
-        { kind: 'text', quiet: true, text: toolsText(plan, words) },
       ],
     },
     besideColumns(

@@ -3,6 +3,7 @@
  * the last; in the stripes, which repeat, the first of each kind. At the bed in short, as paper has it; away from it in the
  * bench's own sentences.
  */
+import { opposite } from '../../bed/bed.ts';
 import { allSteps, type Job } from '../../steps/job.ts';
 import type { Phase, Step } from '../../steps/step.ts';
 import { sayAct, sayActOrNull } from '../../wording/act-words.ts';
@@ -11,11 +12,6 @@ import type { Item } from './block.ts';
 
 /** Acts of the cord that end when it is off the bed; what follows is threading. */
 const threading: ReadonlySet<Step['act']['kind']> = new Set(['thread-eyelets', 'tie']);
-/** Stands in the picture of the shaping move; told there. */
-const drawn: ReadonlySet<Step['act']['kind']> = new Set(['increase', 'decrease']);
-/** Not of each stripe, but of some rows. */
-const ofSomeRows: ReadonlySet<Step['act']['kind']> = new Set(['comb-off', 'move-weights']);
-
 /** What paper says of a step. */
 export const sayOnPaper = ({ act }: Step, { inShort, steps }: Words): string =>
   sayActOrNull(inShort, act) ?? sayAct(steps, act);
@@ -100,15 +96,14 @@ function cordItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): 
   ];
 }
 
-/** The steps of each kind; a yarn that is new, comes back, or leaves for good is a kind of its own. */
+/** The steps of each kind; a yarn that is new, comes back, leaves for good or lies across the row is a kind of its own. */
 function kindsOf(steps: readonly Step[]): readonly (readonly [Step, ...Step[]])[] {
   const kinds = new Map<string, [Step, ...Step[]]>();
   for (const step of steps) {
     const { act } = step;
-    if (drawn.has(act.kind)) continue;
     const comesBack = act.kind === 'thread' && act.waitsAt !== null;
     const leaves = 'aside' in act ? (act.aside?.how ?? '') : '';
-    const key = [act.kind, comesBack, leaves].join();
+    const key = [act.kind, comesBack, leaves, isCrossing(step)].join();
     const own = kinds.get(key);
     if (own) own.push(step);
     else kinds.set(key, [step]);
@@ -116,15 +111,30 @@ function kindsOf(steps: readonly Step[]): readonly (readonly [Step, ...Step[]])[
   return [...kinds.values()];
 }
 
-/** The first of its kind stands for all; what is done after some rows only names them. */
-function firstOf(steps: readonly [Step, ...Step[]], cautionOf: CautionOf, words: Words): Item {
-  const [first] = steps;
+const isCrossing = ({ act }: Step): boolean => act.kind === 'pass' && act.crosses.length > 0;
+
+/** The first of its kind stands for all; what is done after some rows names them. */
+const firstOf = (steps: readonly [Step, ...Step[]], cautionOf: CautionOf, words: Words): Item => ({
+  text: repeated(steps, words),
+  mind: cautionOf(steps[0]),
+});
+
+function repeated(steps: readonly [Step, ...Step[]], words: Words): string {
+  const { sheet } = words;
+  const [first, ...more] = steps;
+  const { act } = first;
   const text = sayOnPaper(first, words);
   const rows = steps.map(({ row }) => row);
-  return {
-    text: ofSomeRows.has(first.act.kind) ? words.sheet.afterRows(rows, text) : text,
-    mind: cautionOf(first),
-  };
+  switch (act.kind) {
+    case 'pass':
+      return isCrossing(first) ? sheet.whereListed(text) : `${text} ${sheet.inTurn(opposite(act.to))}`;
+    case 'comb-off':
+      return sheet.afterRows(rows, text);
+    case 'move-weights':
+      return sheet.afterRows(rows, more.length > 0 ? sheet.weightsUp : text);
+    default:
+      return text;
+  }
 }
 
 const withoutNumbers = (text: string): string => text.replace(/[LR]?\d+/g, '0');

@@ -1,66 +1,84 @@
-/** In the lap: everything by hand, from the work off the bed to the bow. */
+/** In the lap: everything by hand, from the work off the bed to the bow. The bag is closed on one page, its cord has the next. */
 import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
+import { cordDiagram } from '../svg/cord-diagram.ts';
 import type { Drawing } from '../svg/element.ts';
 import { foldDrawing } from '../svg/fold-drawing.ts';
 import { graftDiagram } from '../svg/graft-diagram.ts';
 import { cornerDiagram, seamDiagram } from '../svg/seam-diagram.ts';
 import { threadingDiagram } from '../svg/threading-diagram.ts';
-import { drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
+import { drawCord, drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
-import { type Block, besideColumns, columnMm, type Item, type SheetOptions, twoColumns } from './block.ts';
+import { type Block, columnMm, type Item, type SheetOptions, twoColumns } from './block.ts';
 import type { Digest } from './digest.ts';
 /** Heights of the three views of the fold, as large as the page can have them. */
 export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
 
-export function lapBlocks(
+/** From the work off the bed to the bag measured, and lined. */
+export function closingBlocks(
   plan: Plan,
-  options: SheetOptions,
+  { words }: SheetOptions,
   look: DrawOptions,
   digest: Digest,
   foldMm: number,
 ): readonly Block[] {
-  const { words } = options;
   const { sheet } = words;
   const hands: DrawOptions = { ...look, columns: 84 };
-  const steps = (items: readonly Item[]): Block => ({ kind: 'steps', items, mind: sheet.mind });
-  const graft = graftDiagram(plan, sheet);
-  const seam = [
-    heading(sheet.sew),
-    figure(seamDiagram(sheet), () => bare(drawSeam(plan, hands, words))),
-    steps(digest.seam),
-  ];
-  const corners = cornerBlocks(plan, hands, words, steps(digest.corners));
-  const cord: readonly Block[] = [
-    heading(sheet.makeCord),
-    { kind: 'run', head: null, items: digest.cord, mind: sheet.mind },
-  ];
-  const threading = [heading(sheet.threadIt), steps(digest.threading)];
+  const fold = foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold');
   return [
     {
       kind: 'together',
       blocks: [
         { kind: 'heading', text: sheet.foldIt },
-        {
-          kind: 'figure',
-          drawing: foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold'),
-          plain: () => drawFold(plan, { ...look, rows: 18 }, words),
-        },
+        figure(fold, () => drawFold(plan, { ...look, rows: 18 }, words)),
       ],
     },
-    besideColumns(
-      graft.widthMm,
-      [heading(sheet.graft), figure(graft, () => bare(drawGraft(plan, hands, words)))],
-      [steps(digest.graft)],
-    ),
-    ...(corners.length > 0
-      ? [twoColumns(seam, corners), twoColumns(cord, threading)]
-      : [twoColumns(seam, [...cord, ...threading])]),
-    figure(threadingDiagram(plan, sheet, columnMm), () => eyeletLines(plan, words)),
+    taught(sheet.graft, graftDiagram(plan, sheet), () => drawGraft(plan, hands, words), digest.graft, words),
+    taught(sheet.sew, seamDiagram(sheet), () => drawSeam(plan, hands, words), digest.seam, words),
+    ...cornerBlocks(plan, hands, words, digest),
+    liningBlock(plan, words),
   ];
 }
+
+/** From the cord's first needle to the bow; then what a maker may want or need besides. */
+export function cordBlocks(
+  plan: Plan,
+  { words }: SheetOptions,
+  look: DrawOptions,
+  digest: Digest,
+): readonly Block[] {
+  const { sheet } = words;
+  const hands: DrawOptions = { ...look, columns: 84 };
+  return [
+    taught(sheet.makeCord, cordDiagram(plan, words), () => drawCord(plan, hands, words), digest.cord, words),
+    {
+      kind: 'together',
+      blocks: [
+        { kind: 'heading', text: sheet.threadIt },
+        figure(threadingDiagram(plan, sheet, columnMm), () => eyeletLines(plan, words)),
+        { kind: 'steps', items: digest.threading, mind: sheet.mind },
+      ],
+    },
+    troubleBlock(words),
+  ];
+}
+
+/** A picture at the left, and beside it the steps that it shows. */
+const taught = (
+  text: string,
+  drawing: Drawing,
+  plain: () => readonly string[],
+  items: readonly Item[],
+  { sheet }: Words,
+): Block => ({
+  kind: 'together',
+  blocks: [
+    { kind: 'heading', text },
+    twoColumns([figure(drawing, () => bare(plain()))], [{ kind: 'steps', items, mind: sheet.mind }]),
+  ],
+});
 
 /** The way of each cord, for files of text. */
 const eyeletLines = ({ eyelets }: Plan, { sheet }: Words): readonly string[] =>
@@ -68,17 +86,21 @@ const eyeletLines = ({ eyelets }: Plan, { sheet }: Words): readonly string[] =>
     sheet.wayOfCord(draw, threadingOrder(eyelets, draw)),
   );
 
-function cornerBlocks({ boxed }: Plan, hands: DrawOptions, words: Words, steps: Block): readonly Block[] {
+function cornerBlocks(plan: Plan, hands: DrawOptions, words: Words, { corners }: Digest): readonly Block[] {
+  const { boxed } = plan;
   if (!boxed) return [];
   const corner = { fromTipCm: boxed.fromTipCm, acrossCm: boxed.cornerSeamCm };
   return [
-    heading(words.sheet.boxCorners),
-    figure(cornerDiagram(boxed, words), () => bare(drawCorner(corner, hands, words))),
-    steps,
+    taught(
+      words.sheet.boxCorners,
+      cornerDiagram(boxed, words),
+      () => drawCorner(corner, hands, words),
+      corners,
+      words,
+    ),
   ];
 }
 
-const heading = (text: string): Block => ({ kind: 'heading', text });
 const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
   kind: 'figure',
   drawing,
@@ -86,9 +108,9 @@ const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
 });
 
 /** For whoever wants the bag lined. */
-export function liningBlock(plan: Plan, { words }: SheetOptions): Block {
-  const items = words.page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }));
-  return { kind: 'run', head: words.sheet.lineIt, items, mind: '' };
+function liningBlock(plan: Plan, { page, sheet }: Words): Block {
+  const items = page.lining(plan.lining, plan.boxed !== null).map((text) => ({ text, mind: null }));
+  return { kind: 'run', head: sheet.lineIt, items, mind: sheet.mind };
 }
 
 /** Without the marks for bold and dim, which a file of text has no use for. */
@@ -96,7 +118,7 @@ const bare = (lines: readonly string[]): readonly string[] =>
   lines.map((line) => line.replaceAll(/\u001b\[[\d;]*m/g, '').trimEnd());
 
 /** What to do when something goes wrong, in the bench's words, wherever in the work it is. */
-export function troubleBlock({ words }: SheetOptions): Block {
+function troubleBlock(words: Words): Block {
   const { list, ...kinds } = words.trouble;
   const terms = Object.values(kinds).map(({ title, now }) => [title, now({ edges: null, row: 0 })] as const);
   const letters = terms.map(([title, now]) => title.length + now.length);

@@ -1,10 +1,12 @@
 /** Tables of a page as they are drawn: figures, yarns, the four large numbers, what is to be filled in, and the list of stripes. */
+import type { Plan } from '../../planning/plan.ts';
+import type { Words } from '../../wording/words.ts';
 import { element, lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import { chipDrawing, type Fills, patchDrawing } from '../svg/fills.ts';
 import { textWidth } from '../svg/text-width.ts';
 import { type Across, besideGapMm, columnMm, type Detail, type Type, type YarnRow } from './block.ts';
 import { type Laid, type Lettering, padded, paragraph, sideBySide, stack } from './laid.ts';
-import type { StripeLines } from './stripe-lines.ts';
+import { listStripes, type StripeLines } from './stripe-lines.ts';
 
 export interface Room {
   readonly widthMm: number;
@@ -138,24 +140,40 @@ export const linesToWriteOn = (count: number, { widthMm }: Room): Laid => ({
 });
 
 /** Of the list of stripes: a line with its box, a further line, a line of a note, and what stands between its columns. */
-export const stripeMm = { first: 6.7, next: 5.6, note: 5.6, gap: 3.4 } as const;
+export const stripeMm = { first: 6.3, next: 5.3, note: 5.3, gap: 3 } as const;
 /** In a stripe: where its yarn's chip begins, its number ends, and its rows begin; the edges end with the line. */
 export const stripeAt = {
   2: { chip: 6.8, number: 24.2, rows: 26.2 },
-  3: { chip: 6.8, number: 19.6, rows: 20.8 },
+  3: { chip: 6.4, number: 19.1, rows: 20.2 },
 } as const;
 
 /** Width of one of two or three columns of stripes. */
 const stripeColumnMm = (across: Across): number => (columnMm - (across - 1) * stripeMm.gap) / across;
 
-/** Three columns where rows and needles are short enough for the widest of fonts, else two. */
-export function acrossFor(stripes: readonly StripeLines[], { size }: Type): Across {
-  const widest = Math.max(
-    ...stripes.flatMap(({ lines }) =>
-      lines.map(({ rows, edges }) => textWidth(rows, size) + textWidth(edges, size)),
-    ),
-  );
-  return stripeAt[3].rows + widest + 1 <= stripeColumnMm(3) ? 3 : 2;
+/** The list in the columns, three or two, in which it is the shortest, its rows and needles side by side in the widest of fonts. */
+export function stripeListFor(
+  plan: Plan,
+  words: Words,
+  type: Type,
+): { readonly stripes: readonly StripeLines[]; readonly across: Across } {
+  const widest = (texts: readonly string[]): number =>
+    Math.max(...texts.map((text) => textWidth(text, type.size)));
+  const edgesMm = widest(listStripes(plan, words, 0).flatMap(({ lines }) => lines.map(({ edges }) => edges)));
+  const [narrow, broad] = ([3, 2] as const).map((across) => {
+    const roomMm = stripeColumnMm(across) - stripeAt[across].rows - edgesMm - 1;
+    const stripes = listStripes(plan, words, roomMm / type.size);
+    const isFitting = widest(stripes.flatMap(({ lines }) => lines.map(({ rows }) => rows))) <= roomMm;
+    const highMm = stripes.reduce((sum, stripe) => sum + heightOfStripe(stripe, across, type), 0) / across;
+    return { stripes, across, isFitting, highMm };
+  }) as [ListIn, ListIn];
+  return narrow.isFitting && narrow.highMm <= broad.highMm ? narrow : broad;
+}
+
+interface ListIn {
+  readonly stripes: readonly StripeLines[];
+  readonly across: Across;
+  readonly isFitting: boolean;
+  readonly highMm: number;
 }
 
 export const stripeList = (columns: readonly (readonly StripeLines[])[], across: Across, room: Room): Laid =>
@@ -196,7 +214,7 @@ function stripeItem(stripe: StripeLines, across: Across, { type }: Room): Laid {
       const base = y + 5;
       const box = element('rect', {
         x: x + 0.2,
-        y: y + 0.4,
+        y: y + 0.2,
         width: 6,
         height: 6,
         fill: palette.paper,

@@ -9,6 +9,7 @@ import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import {
+  type Across,
   type Block,
   besideColumns,
   besideGapMm,
@@ -18,7 +19,8 @@ import {
   types,
 } from './block.ts';
 import type { Digest } from './digest.ts';
-import { listStripes, type StripeLines } from './stripe-lines.ts';
+import { stripeListFor } from './lay-tables.ts';
+import type { StripeLines } from './stripe-lines.ts';
 
 /** Hangings that the picture of the bed has room for. */
 const mostLanes = 2;
@@ -28,6 +30,7 @@ export interface MachineBlocks {
   readonly first: readonly Block[];
   /** The list of stripes, which goes on over as many pages as it needs. */
   readonly stripes: readonly StripeLines[];
+  readonly across: Across;
 }
 /** A bed drawn narrower is none that needles could be found on. */
 const leastBedMm = 70;
@@ -51,7 +54,7 @@ export function machineBlocks(
       ...part(sheet.hangAgain, digest['hang-again']),
       ...part(sheet.close, digest['closing-row']),
     ],
-    stripes: listStripes(plan, words),
+    ...stripeListFor(plan, words, types.machine),
   };
 }
 

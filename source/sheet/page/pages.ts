@@ -4,14 +4,15 @@
  */
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
+import type { SheetWords } from '../../wording/sheet.en.ts';
 import { patchFills } from '../svg/fills.ts';
 import { wrapText } from '../svg/text-width.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
-import { plainText } from '../text.ts';
+import { inSentence, plainText } from '../text.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import {
   type Block,
   columnMm,
-  gapMm,
   marginMm,
   type Sheet,
   type SheetOptions,
@@ -19,12 +20,12 @@ import {
   type Station,
   types,
 } from './block.ts';
-import { type DeskRoom, deskBlocks, deskRooms } from './desk.ts';
+import { deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
-import { foldRooms, lapBlocks, liningBlock, troubleBlock } from './lap.ts';
+import { closingBlocks, cordBlocks, foldRooms } from './lap.ts';
 import { layBlock } from './lay-out.ts';
-import { acrossFor, heightOfStripe } from './lay-tables.ts';
+import { heightOfStripe } from './lay-tables.ts';
 import { machineBlocks } from './machine.ts';
 import { type StripeLines, stripeTables } from './stripe-lines.ts';
 
@@ -35,17 +36,14 @@ export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Shee
   const measure = measureFor(plan);
   const roomOf = (place: Station): number =>
     pageMm - 2 * marginMm.top - headerMm(title, place, place === 'desk');
-  const lap = lapPages(plan, options, digest, roomOf('lap'), measure);
-  const { pages: desk, rest } = deskPages(plan, options, lap.rest, roomOf('desk'), measure);
   return {
     title,
     date: plainText(options.date),
     lead: words.lead(plan.size.widthCm, plan.size.depthCm),
     pages: [
-      ...desk,
+      ...deskPages(plan, options, roomOf('desk'), measure),
       ...machinePages(plan, options, digest, roomOf('machine'), measure),
-      ...lap.pages,
-      ...(rest.length > 0 ? paged('lap', rest, roomOf('lap'), measure) : []),
+      ...lapPages(plan, options, digest, roomOf('lap'), measure),
     ],
   };
 }
@@ -58,45 +56,36 @@ const look: DrawOptions = {
   glyphs: 'ascii',
 };
 
-/** Some pages, and what has found no room on them. */
-interface Filled {
-  readonly pages: readonly SheetPage[];
-  readonly rest: readonly Block[];
-}
-
-/** The fold as large as the fewest pages allow; the lining and what to do in trouble at the foot of pages with room for them. */
-function lapPages(
+/** The bag is closed on the first page, its pictures as large as that allows; the cord and what may go wrong have the next. */
+const lapPages = (
   plan: Plan,
   options: SheetOptions,
   digest: Digest,
   roomMm: number,
   measure: Measure,
-): Filled {
-  const pagesWith = (foldMm: number): readonly SheetPage[] =>
-    paged('lap', lapBlocks(plan, options, look, digest, foldMm), roomMm, measure);
-  const pages = largest(foldRooms, pagesWith, (fitting, fewest) => fitting.length === fewest.length);
-  return [liningBlock(plan, options), troubleBlock(options)].reduce<Filled>(
-    (filled, block) => withAtFoot(filled, block, roomMm, measure),
-    { pages, rest: [] },
-  );
-}
+): readonly SheetPage[] => [
+  ...largest(
+    foldRooms,
+    (foldMm) => paged('lap', closingBlocks(plan, options, look, digest, foldMm), roomMm, measure),
+    (fitting, fewest) => fitting.length === fewest.length,
+  ),
+  ...paged('lap', cordBlocks(plan, options, look, digest), roomMm, measure),
+];
 
-/** The pictures as large as one page allows; \`more\` is read before the work too, so it may stand here where there is room. */
+/** The pictures as large as one page allows. */
 function deskPages(
   plan: Plan,
   options: SheetOptions,
-  more: readonly Block[],
   roomMm: number,
   measure: Measure,
-): Filled {
-  const blocksIn = (room: DeskRoom): readonly Block[] => deskBlocks(plan, options, look, room);
-  const fits = (blocks: readonly Block[]): boolean => heightOf(blocks, 'desk', measure) <= roomMm;
-  const own = largest(deskRooms, blocksIn, (blocks) => fits([...blocks, ...more]));
-  const hasMore = fits([...own, ...more]);
-  const blocks = hasMore ? [...own, ...more] : largest(deskRooms, blocksIn, fits);
-  const left = roomMm - heightOf(blocks, 'desk', measure) - gapMm;
-  const notes = notesIn(left, options.words.sheet.notes, measure);
-  return { pages: paged('desk', [...blocks, ...notes], roomMm, measure), rest: hasMore ? [] : more };
+): readonly SheetPage[] {
+  const blocks = largest(
+    deskRooms,
+    (room) => deskBlocks(plan, options, look, room),
+    (own) => heightOf(own, 'desk', measure) <= roomMm,
+  );
+  const left = roomMm - heightOf(blocks, 'desk', measure) - types.desk.gap;
+  return paged('desk', [...blocks, ...notesIn(left, options.words.sheet.notes, measure)], roomMm, measure);
 }
 
 /** What comes of the first of the rooms, which go from large to small, that will do; else of the smallest. */
@@ -136,7 +125,7 @@ const measureFor = (plan: Plan): Measure => {
 };
 
 const heightOf = (blocks: readonly Block[], place: Station, measure: Measure): number =>
-  blocks.reduce((sum, block) => sum + measure(block, place) + gapMm, -gapMm);
+  blocks.reduce((sum, block) => sum + measure(block, place) + types[place].gap, -types[place].gap);
 
 /** The first page of all has the ornament and a line on what the bag is. */
 export const headerMm = (title: string, place: Station, isFirst: boolean): number => {
@@ -145,9 +134,20 @@ export const headerMm = (title: string, place: Station, isFirst: boolean): numbe
     Math.max(lines * size * 1.15, 2 * types.desk.leading) +
     2.2 +
     (isFirst ? types.desk.leading + 5.6 : 0) +
-    gapMm
+    types[place].gap
   );
 };
+
+/** `in the lap, 2 of 2`. */
+export function stationOf(
+  pages: readonly SheetPage[],
+  index: number,
+  { places, pageOf }: SheetWords,
+): string {
+  const { place } = pages[index] as SheetPage;
+  const own = pages.flatMap((page, i) => (page.place === place ? [i] : []));
+  return pageOf(places[place], [own.indexOf(index) + 1, own.length]);
+}
 
 /** A long title is written smaller. */
 export function titleSize(title: string, place: Station): { readonly size: number; readonly lines: number } {
@@ -172,20 +172,9 @@ function paged(
       used = 0;
     }
     pages.at(-1)?.push(block);
-    used += height + gapMm;
+    used += height + types[place].gap;
   }
   return pages.map((own) => ({ place, blocks: own }));
-}
-
-/** With one more block at the foot of the first page that has room for it. */
-function withAtFoot({ pages, rest }: Filled, block: Block, roomMm: number, measure: Measure): Filled {
-  const roomy = pages.find(({ place, blocks }) => heightOf([...blocks, block], place, measure) <= roomMm);
-  return roomy
-    ? {
-        pages: pages.map((page) => (page === roomy ? { ...page, blocks: [...page.blocks, block] } : page)),
-        rest,
-      }
-    : { pages, rest: [...rest, block] };
 }
 
 /** Stripes that the first page of their list must have room for; else the list begins on the next. */
@@ -200,17 +189,19 @@ function machinePages(
   measure: Measure,
 ): readonly SheetPage[] {
   const place = 'machine';
-  const { first, stripes } = machineBlocks(plan, options, look, digest);
+  const { first, stripes, across } = machineBlocks(plan, options, look, digest);
   const { sheet: words } = options.words;
+  const named = [...yarnSigns(plan, 'print').values()].map(
+    ({ letter, yarn }) => `${letter} ${inSentence(yarn)}`,
+  );
   const listHead = (isFirst: boolean): Block => ({
     kind: 'run',
     head: isFirst ? words.stripeByStripe : words.goesOn,
-    items: [{ text: words.stripesNote, mind: null }],
+    items: [{ text: words.stripesNote(named), mind: null }],
     mind: '',
   });
   const pages = paged(place, first, roomMm, measure);
-  const left = roomMm - heightOf(pages.at(-1)?.blocks ?? [], place, measure) - gapMm;
-  const across = acrossFor(stripes, types.machine);
+  const left = roomMm - heightOf(pages.at(-1)?.blocks ?? [], place, measure) - types[place].gap;
   const stripeMm = (stripe: StripeLines): number => heightOfStripe(stripe, across, types.machine);
   const headMm = (isFirst: boolean): number => measure(listHead(isFirst), place) + 1.2;
   const isBegunHere = left - headMm(true) >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);

@@ -15,7 +15,7 @@ import {
   type YarnRow,
 } from './block.ts';
 import { piecesOf } from './lay-out.ts';
-import { sheetOf, titleSize } from './pages.ts';
+import { sheetOf, stationOf, titleSize } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 import { style } from './style.ts';
 
@@ -97,7 +97,7 @@ function pageHtml(plan: Plan, sheet: Sheet, page: SheetPage, index: number, pain
   return `<section class="page ${page.place}">
 <header>
 ${title}
-<p class="place"><b>${escapeXml(words.sheet.places[page.place])}</b> · ${escapeXml(words.sheet.pageOf(index + 1, sheet.pages.length))}<br>${escapeXml(words.sheet.leftAndRight)}</p>
+<p class="place"><b>${escapeXml(stationOf(sheet.pages, index, words.sheet))}</b> · ${escapeXml(words.sheet.page(index + 1, sheet.pages.length))}<br>${escapeXml(words.sheet.leftAndRight)}</p>
 ${lead}</header>
 ${page.blocks.map((block) => blockHtml(block, paint)).join('\n')}
 </section>`;

@@ -3,19 +3,10 @@ import type { Words } from '../../wording/words.ts';
 import { element, fontFamily, lineFrom, palette, placed, round } from '../svg/element.ts';
 import { bandDrawing, type Fills, patchFills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
-import {
-  columnMm,
-  gapMm,
-  marginMm,
-  papers,
-  type Sheet,
-  type SheetOptions,
-  type SheetPage,
-  types,
-} from './block.ts';
+import { columnMm, marginMm, papers, type Sheet, type SheetOptions, type SheetPage, types } from './block.ts';
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
 import { layBlock } from './lay-out.ts';
-import { headerMm, sheetOf, titleMm, titleSize } from './pages.ts';
+import { headerMm, sheetOf, stationOf, titleMm, titleSize } from './pages.ts';
 
 /** The sheet as one SVG: pages of the paper that was asked for, below each other, text as text, nothing fetched. */
 export function sheetSvg(plan: Plan, options: SheetOptions): string {
@@ -59,7 +50,7 @@ function drawnPage(
   const head = header(plan, sheet, page, index, words);
   const body = stack(
     page.blocks.map((block) => layBlock(block, { widthMm: columnMm, type, fills })),
-    gapMm,
+    type.gap,
   );
   const headMm = headerMm(sheet.title, page.place, index === 0);
   return {
@@ -82,7 +73,7 @@ function header(
   const { sheet } = words;
   const where = stack(
     [
-      paragraph(`${sheet.places[place]} · ${sheet.pageOf(index + 1, pages.length)}`, besideMm, {
+      paragraph(`${stationOf(pages, index, sheet)} · ${sheet.page(index + 1, pages.length)}`, besideMm, {
         ...small,
         weight: 700,
       }),

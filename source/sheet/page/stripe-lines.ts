@@ -5,6 +5,7 @@
 import { formatNeedle } from '../../bed/needles.ts';
 import { edgesOfRow } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
+import { type Outline, outlineSteps } from '../../steps/outline.ts';
 import type { Words } from '../../wording/words.ts';
 import { textWidth } from '../svg/text-width.ts';
 import { inSentence, span } from '../text.ts';
@@ -19,21 +20,20 @@ export interface StripeLines {
   readonly number: number;
   readonly sign: YarnSign;
   readonly lines: readonly StripeLine[];
-  /** Where the work is hung again, where a yarn is done with, and the graft. */
+  /** Where a waiting yarn is laid over, where the work is hung again, where a yarn is done with, and the graft. */
   readonly notes: readonly string[];
 }
 
-/** Width of the rows in the list, in heights of its letters. */
-const rowsEms = 5.7;
-
-export function listStripes(plan: Plan, words: Words): readonly StripeLines[] {
+/** `rowsEms`: room for the rows of a line, in heights of its letters. */
+export function listStripes(plan: Plan, words: Words, rowsEms: number): readonly StripeLines[] {
   const signs = yarnSigns(plan, 'print');
+  const { crossings } = outlineSteps(plan);
   return plan.stripes.map(({ number, yarn, firstRow, lastRow }) => {
     const sign = signs.get(yarn);
     if (!sign) throw new Error(`no sign for the yarn of stripe ${number}`);
     const knitted = Math.min(lastRow, plan.knittedRows);
     const graft = knitted < lastRow ? words.sheet.graftRow(lastRow) : null;
-    const lines = packed(groupsOf(plan, firstRow, knitted));
+    const lines = packed(groupsOf(plan, firstRow, knitted), rowsEms);
     // Where the stripe is one row and the graft, the edges are still those of the stripe before: the graft has their place.
     const isOneRow = graft !== null && knitted === firstRow;
     return {
@@ -44,6 +44,12 @@ export function listStripes(plan: Plan, words: Words): readonly StripeLines[] {
         edges: isOneRow ? graft : edgesAfter(plan, through),
       })),
       notes: [
+        ...crossingsIn(crossings, firstRow, knitted).map(([row, yarns]) =>
+          words.sheet.crossing(
+            row,
+            yarns.map((one) => signs.get(one)?.letter ?? one),
+          ),
+        ),
         ...rehangs(plan, words, firstRow, knitted),
         ...(isLastOf(plan, number, yarn) ? [words.sheet.thenCut(inSentence(yarn))] : []),
         ...(graft !== null && !isOneRow ? [graft] : []),
@@ -52,9 +58,18 @@ export function listStripes(plan: Plan, words: Words): readonly StripeLines[] {
   });
 }
 
-/** No later stripe is of this yarn, and it is not the last of all, whose yarn is the graft's. */
-const isLastOf = ({ stripes }: Plan, number: number, yarn: string): boolean =>
-  number < stripes.length && stripes.every((later) => later.number <= number || later.yarn !== yarn);
+/** Yarns that wait long are caught in on the way. */
+const crossingsIn = (
+  crossings: Outline['crossings'],
+  firstRow: number,
+  lastRow: number,
+): readonly (readonly [row: number, yarns: readonly string[]])[] =>
+  [...crossings].filter(([row]) => row >= firstRow && row <= lastRow);
+
+/** No later stripe is of this yarn; the graft's is cut at the closing row, and so is one that waits for no other row before it. */
+const isLastOf = ({ stripes, knittedRows }: Plan, number: number, yarn: string): boolean =>
+  (stripes[number]?.firstRow ?? knittedRows) < knittedRows &&
+  stripes.every((later) => later.number <= number || later.yarn !== yarn);
 
 interface Rows {
   readonly text: string;
@@ -75,7 +90,7 @@ function groupsOf({ brief, knittedRows }: Plan, firstRow: number, lastRow: numbe
 }
 
 /** As many groups in a line as it has room for. */
-function packed(groups: readonly Rows[]): readonly Rows[] {
+function packed(groups: readonly Rows[], rowsEms: number): readonly Rows[] {
   const lines: Rows[] = [];
   for (const { text, through } of groups) {
     const last = lines.at(-1);

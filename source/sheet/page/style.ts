@@ -9,9 +9,10 @@ const mm = (value: number): string => `${Math.round(value * 1000) / 1000}mm`;
 
 const placeRules = Object.entries(types)
   .map(
-    ([place, { size, leading, heading }]) => css`
+    ([place, { size, leading, heading, gap }]) => css`
 .${place} { font-size: ${mm(size)}; line-height: ${mm(leading)}; }
 .${place} h2 { font-size: ${mm(heading)}; line-height: 1.2; }
+.${place} > * + * { margin-top: ${mm(gap - 0.1)}; }
 .${place} .steps { padding-left: ${mm(size * 2)}; }`,
   )
   .join('');
@@ -56,7 +57,6 @@ h1, h2, p, ol, ul, dl, dd, figure, table, hr { margin: 0; }
 h2, .title { font-family: ${serif}; font-weight: 400; }
 .page { break-after: page; margin-bottom: 16mm; }
 .page:last-child { break-after: auto; margin-bottom: 0; }
-.page > * + * { margin-top: 2.7mm; }
 .together, figure, li, tr, .beside { break-inside: avoid; }
 .together > * + *, .beside > div > * + * { margin-top: 1.15mm; }
 ${placeRules}
@@ -66,7 +66,7 @@ header { display: grid; grid-template-columns: minmax(0, 106mm) minmax(0, 1fr); 
 header .place { font-size: 3.175mm; line-height: 4mm; text-align: right; color: var(--quiet); }
 header .place b { color: var(--ink); }
 header .lead { grid-column: 1 / -1; color: var(--quiet); overflow-wrap: anywhere; }
-header figure { grid-column: 1 / -1; }
+header figure { grid-column: 1 / -1; margin-top: 0.7mm; }
 header svg { width: 100%; }
 h2 small { display: block; font: ${mm(types.desk.size)}/${mm(types.desk.leading)} ${sans}; color: var(--quiet); }
 .quiet, .facts dt, .numbers dd, th { color: var(--quiet); }

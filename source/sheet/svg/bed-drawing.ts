@@ -25,18 +25,22 @@ export function bedDrawing(
 ): Drawing {
   const map = bedMapOf(plan);
   const side = textWidth('L200', size) / 2;
-  const needleMm = (widthMm - 2 * side) / map.needles;
-  const leftOf: PlaceAt = (place) => side + place * needleMm;
   const shown = map.hangings.slice(0, lanes);
+  const labelMm = Math.max(
+    ...shown.flatMap((hanging) => labelsOf(hanging, words).map((text) => textWidth(text, size))),
+  );
+  const fromMm = labelMm + 2;
+  const needleMm = (widthMm - fromMm - 2 * side) / map.needles;
+  const leftOf: PlaceAt = (place) => fromMm + side + place * needleMm;
   const more = map.hangings.length - shown.length;
-  const laneMm = size * 3.5;
+  const laneMm = size * 3.3;
   const bottom = size * 0.5 + shown.length * laneMm;
   return drawingOf(
     words.shows.bed(map.needles),
     [
       ...needleScale(map, needleMm, leftOf, size),
       ...shown.flatMap((hanging, i) =>
-        lane(hanging, words, { top: size * 0.5 + i * laneMm, leftOf, size, widthMm }),
+        lane(hanging, words, { top: size * 0.5 + i * laneMm, leftOf, size, fromMm, widthMm }),
       ),
       reaching('', [
         [0, 0],
@@ -113,18 +117,18 @@ interface LaneRoom {
   readonly top: number;
   readonly leftOf: PlaceAt;
   readonly size: number;
+  /** Where the bed begins, right of the rows' names, and where it ends. */
+  readonly fromMm: number;
   readonly widthMm: number;
 }
 
 /** Two bars joined by the way the work crawls: as it is hung above, at its last row there below. */
-function lane(
-  { fromRow, throughRow, hung, last }: HangingOnBed,
-  words: SheetWords,
-  room: LaneRoom,
-): readonly Drawn[] {
+function lane(hanging: HangingOnBed, words: SheetWords, room: LaneRoom): readonly Drawn[] {
   const { top, leftOf, size } = room;
+  const { hung, last } = hanging;
+  const [first, then] = labelsOf(hanging, words);
   const barMm = size * 1.3;
-  const endY = top + size * 1.85;
+  const endY = top + size * 1.7;
   const corner = (place: number, y: number): Point => [leftOf(place), y];
   const sweep = element('polygon', {
     points: [
@@ -137,17 +141,26 @@ function lane(
       .join(' '),
     fill: palette.pale,
   });
-  return [
-    within(sweep),
-    ...bar(hung, fromRow === 1 ? words.hungForRow : words.hungAfter(fromRow - 1), top, room),
-    ...bar(last, words.atRow(throughRow), endY, room),
-  ];
+  return [within(sweep), ...bar(hung, first, top, room), ...bar(last, then, endY, room)];
 }
 
-/** Edge needles stand outside the bar; what it is stands in it, or beside it where it is too short. */
-function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: LaneRoom): readonly Drawn[] {
+/** When the work hangs where the two bars show it. */
+const labelsOf = (
+  { fromRow, throughRow }: HangingOnBed,
+  words: SheetWords,
+): readonly [hung: string, last: string] => [
+  fromRow === 1 ? words.hungForRow : words.hungAfter(fromRow - 1),
+  words.atRow(throughRow),
+];
+
+/** The row stands before the bed, the edge needles at the ends of the bar, or in it where the bed is over. */
+function bar(
+  edges: Edges,
+  text: string,
+  y: number,
+  { leftOf, size, fromMm, widthMm }: LaneRoom,
+): readonly Drawn[] {
   const [from, to] = [leftOf(edges.left), leftOf(edges.right + 1)];
-  const high = size * 1.3;
   const baseline = y + size;
   const names = {
     left: textWidth(edges.leftName, size) * 1.06 + 1,
@@ -155,32 +168,21 @@ function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: L
   };
   // In a bar that is too short for them they stick out beyond the bed, and the drawing is so much wider.
   const isLong = to - from >= names.left + names.right + 1;
-  const leftInside = isLong && from - names.left < 0;
+  const leftInside = isLong && from - names.left < fromMm;
   const rightInside = isLong && to + names.right > widthMm;
   const box = element('rect', {
     x: from,
     y,
     width: to - from,
-    height: high,
+    height: size * 1.3,
     fill: palette.paper,
     stroke: palette.ink,
     'stroke-width': 0.3,
     class: 'hanging',
   });
-  const inner = {
-    from: from + (leftInside ? names.left + 1 : 0.8),
-    to: to - (rightInside ? names.right + 1 : 0.8),
-  };
-  const textMm = textWidth(text, size);
-  const isRoomy = inner.to - inner.from >= textMm;
-  const beside = rightOf(
-    to + (rightInside ? 0 : names.right),
-    textMm,
-    widthMm,
-    from - (leftInside ? 0 : names.left),
-  );
   return [
     within(box),
+    written([0, baseline], text, { size, colour: palette.quiet }),
     written([leftInside ? from + 0.8 : from - 0.8, baseline], edges.leftName, {
       size,
       weight: 700,
@@ -191,12 +193,5 @@ function bar(edges: Edges, text: string, y: number, { leftOf, size, widthMm }: L
       weight: 700,
       anchor: rightInside ? 'end' : 'start',
     }),
-    isRoomy
-      ? written([(inner.from + inner.to) / 2, baseline], text, { size, anchor: 'middle' })
-      : written([beside, baseline], text, { size }),
   ];
 }
-
-/** Where a text of this width starts: right of the bar where it fits, else left of it. */
-const rightOf = (right: number, textMm: number, widthMm: number, left: number): number =>
-  right + 1.5 + textMm <= widthMm ? right + 1.5 : left - 1.5 - textMm;

@@ -10,9 +10,11 @@ import { german } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { metric } from '../../shared/units.ts';
+import { allSteps, layOutJob } from '../../steps/job.ts';
 import { englishWords, type Words, wordsIn } from '../../wording/words.ts';
 import { bagDrawing } from './bag-drawing.ts';
 import { bedDrawing } from './bed-drawing.ts';
+import { cordDiagram } from './cord-diagram.ts';
 import { type Drawing, standalone } from './element.ts';
 import { bandDrawing } from './fills.ts';
 import { foldDrawing } from './fold-drawing.ts';
@@ -48,6 +50,7 @@ const drawingsOf = (plan: Plan, words: Words): Readonly<Record<string, Drawing>>
   shaping: shapingDiagram(plan, words),
   graft: graftDiagram(plan, words.sheet),
   seam: seamDiagram(words.sheet),
+  cord: cordDiagram(plan, words),
   threading: threadingDiagram(plan, words.sheet, 182),
 });
 
@@ -168,15 +171,18 @@ describe('every drawing', () => {
   it('says which side of the cloth it shows, first of all that is written in it, and never both', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
-        const { strip, bed, shaping, bag, graft, seam, threading } = drawingsOf(planOf(file), englishWords);
+        const { strip, bed, shaping, bag, graft, seam, cord, threading } = drawingsOf(
+          planOf(file),
+          englishWords,
+        );
         const sides = (drawing: Drawing | undefined): readonly string[] =>
           textsOf(readSvg(standalone(drawing as Drawing)))
             .map(({ text }) => text)
             .filter((text) => text.endsWith('side towards you'));
-        for (const one of [strip, bed, shaping]) expect(sides(one)).toEqual(['purl side towards you']);
+        for (const one of [strip, bed, shaping, cord]) expect(sides(one)).toEqual(['purl side towards you']);
         for (const one of [bag, graft, seam, threading])
           expect(sides(one)).toEqual(['knit side towards you']);
-        for (const one of [strip, bed, shaping, bag, graft, seam, threading]) {
+        for (const one of [strip, bed, shaping, bag, graft, seam, cord, threading]) {
           const [first] = textsOf(readSvg(standalone(one as Drawing)));
           expect(first?.text).toMatch(/side towards you$/);
           expect(first?.corners[0]?.[0]).toBeLessThan(12);
@@ -184,6 +190,36 @@ describe('every drawing', () => {
         }
       }),
       { numRuns: 10 },
+    );
+  });
+});
+
+describe('the cord as SVG', () => {
+  it('has its stitches on the needles of the steps, its rounds knitted their way, a strand between any two', () => {
+    fc.assert(
+      fc.property(briefFile(), (file) => {
+        const plan = planOf(file);
+        const steps = [...allSteps(layOutJob(plan))].map(({ act }) => act);
+        const svg = readSvg(standalone(cordDiagram(plan, englishWords)));
+        const rows = withClass(svg, 'round');
+        expect(new Set(rows.map(({ attributes }) => attributes['data-stitches']))).toEqual(
+          new Set([`${plan.cord.stitches}`]),
+        );
+        const strands = withClass(svg, 'strand').map(({ attributes }) => attributes['data-way']);
+        const slips = steps.some(({ kind }) => kind === 'set-slip');
+        expect(strands).toEqual(rows.slice(1).map(() => (slips ? 'across' : 'edge')));
+        const texts = textsOf(svg);
+        const at = (text: string): number => texts.find((one) => one.text === text)?.corners[0]?.[0] ?? 0;
+        const needles = steps.find((act) => act.kind === 'set-cord-needles');
+        const knitted = steps.find((act) => act.kind === 'cord-first-row');
+        if (needles?.kind !== 'set-cord-needles' || knitted?.kind !== 'cord-first-row')
+          throw new Error('no cord');
+        // A round starts on the side from which it is knitted; to and fro the row after the first starts where that one ended.
+        const startsRight = (knitted.to === 'left') === slips;
+        expect(at('1') > at(needles.last)).toBe(startsRight);
+        expect(at('1') < at(needles.first)).toBe(!startsRight);
+      }),
+      { numRuns: 20 },
     );
   });
 });

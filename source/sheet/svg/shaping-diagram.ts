@@ -21,7 +21,7 @@ interface EdgePicture {
 }
 
 const size = 4.6;
-const rowMm = 7;
+const rowMm = 6.3;
 
 export function shapingDiagram(plan: Plan, words: Words): Drawing {
   const { sheet, bench } = words;

@@ -124,6 +124,11 @@ export function drawCord(plan: Plan, options: DrawOptions, words: Words): readon
     { text: '  ' },
     { ...thread, text: Array.from({ length: stitches }, () => signs.full.padEnd(cell)).join('') },
   ];
+  if (plan.cord.flatSeamCm !== null) {
+    const row = (to: Side): Line => [{ text: '  ' }, { ...thread, bold: true, text: arrow(to, signs.over) }];
+    const rows = [row(knitTo), loops, row(slipTo), loops];
+    return withNotes(rows, [say.cordFlat, say.cordSewn], options);
+  }
   const picture: readonly Line[] = [
     [{ text: `  ${arrow(slipTo, signs.behind)}` }],
     loops,
