@@ -1,7 +1,6 @@
 /** What the hands do next, as the one thing that a glance aside should tell: kinds, sides and numbers, no words. */
 
 import type { Side } from '../bed/bed.ts';
-import { parseNeedle } from '../bed/needles.ts';
 import type { Draw } from '../planning/eyelets.ts';
 import type { GraftMovement } from '../steps/graft.ts';
 import type { Job } from '../steps/job.ts';
@@ -132,32 +131,4 @@ export function yarnAtHand({ plan }: Job, step: Step, before: BedAfter | null): 
   if (fed !== null) return fed;
   if (step.phase === 'cord') return plan.cord.yarn;
   return step.phase === 'graft' || step.phase === 'seam' ? (plan.stripes.at(-1)?.yarn ?? null) : null;
-}
-
-/** How the needles of a bed that is being shaped differ from one loop on each between its edges. */
-export interface OddNeedles {
-  readonly empty: number | null;
-  readonly doubled: number | null;
-}
-
-const betweenPasses: ReadonlySet<string> = new Set([
-  'increase',
-  'decrease',
-  'comb-off',
-  'move-weights',
-  'thread',
-]);
-
-/** The moves since the last pass leave an empty needle at one edge and a doubled one at the other. */
-export function oddNeedles(job: Job, done: number, stepAt: (job: Job, number: number) => Step): OddNeedles {
-  const place = (name: string): number | null => parseNeedle(job.plan.brief.bed.needles, name);
-  let odd: OddNeedles = { empty: null, doubled: null };
-  for (let number = done; number > 0; number--) {
-    const { act, moves } = stepAt(job, number);
-    if (act.kind === 'increase') odd = { ...odd, empty: place(act.uncovered) };
-    else if (act.kind === 'decrease') odd = { ...odd, doubled: place(act.doubled) };
-    if (moves.some(({ move }) => move === 'knit' || move === 'rehang')) return odd;
-    if (!betweenPasses.has(act.kind)) return odd;
-  }
-  return odd;
 }

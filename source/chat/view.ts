@@ -1,19 +1,22 @@
 /** Everything a bench screen shows, as numbers and names: screens ask for this, find words for it and draw it. */
 import { type Bed, edgesOf, type Needle, type Side } from '../bed/bed.ts';
-import { parseNeedle } from '../bed/needles.ts';
 import { type Pace, type TimeLeft, timeLeft } from '../journal/pace.ts';
 import type { Plan } from '../planning/plan.ts';
+import { afterMoves, bedAtPlace } from '../session/rip-back/bed-at-place.ts';
 import { currentStep, type Session, stepsStanding } from '../session/session.ts';
 import type { Way } from '../session/way.ts';
 import { type Job, rowAt, stepAt } from '../steps/job.ts';
-import type { BedAfter, Phase, Step } from '../steps/step.ts';
-import { type Count, type Glance, glanceAt, type OddNeedles, oddNeedles, yarnAtHand } from './glance.ts';
+import type { Phase, Step } from '../steps/step.ts';
+import { type Count, type Glance, glanceAt, yarnAtHand } from './glance.ts';
 
 /** The loops on the bed, as places counted from the far left. */
-export interface BedStrip extends OddNeedles {
+export interface BedStrip {
   readonly needleCount: number;
   readonly left: number | null;
   readonly right: number | null;
+  /** The needle between the edges that is in work without a loop, and the one that holds two: what a shaping move leaves. */
+  readonly empty: number | null;
+  readonly doubled: number | null;
 }
 
 export interface BenchView {
@@ -53,6 +56,7 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
   const standing = stepsStanding(session);
   const row = rowAt(job, standing);
   const handled = way?.bed ?? session.adrift;
+  const bed = handled ?? bedAtPlace(job, done);
   return {
     name: session.name,
     plan,
@@ -71,10 +75,8 @@ export function benchView(session: Session, pace: Pace | null = null): BenchView
     },
     steps: { at: step?.step ?? job.stepCount, of: job.stepCount },
     passes: null,
-    bed: handled ? looseStrip(handled) : bedStrip(job, done, before?.after),
-    bedAfter: handled
-      ? looseStrip(handled)
-      : bedStrip(job, step ? done + 1 : done, step?.after ?? before?.after),
+    bed: stripOf(bed),
+    bedAfter: stripOf(handled || !step ? bed : afterMoves(bed, step.moves)),
     carriage: handled?.carriage ?? before?.after.carriage ?? step?.after.carriage ?? plan.brief.homeSide,
   };
 }
@@ -84,31 +86,20 @@ const stripeNow = (job: Job, standing: number): number | null =>
   (standing < job.stepCount ? stepAt(job, standing + 1).stripe : null) ??
   (standing === 0 ? null : stepAt(job, standing).stripe);
 
-/** A bed that the plan does not foretell, as it is. */
-function looseStrip(bed: Bed): BedStrip {
+function stripOf(bed: Bed): BedStrip {
+  const { needles } = bed;
   const { left, right } = edgesOf(bed);
-  const inside = (place: number): boolean => left !== null && right !== null && place > left && place < right;
-  const odd = (is: (needle: Needle) => boolean): number | null => {
-    const place = bed.needles.findIndex((needle, at) => inside(at) && is(needle));
+  const isInside = (place: number): boolean =>
+    left !== null && right !== null && place > left && place < right;
+  const placeOf = (is: (needle: Needle, place: number) => boolean): number | null => {
+    const place = needles.findIndex(is);
     return place < 0 ? null : place;
   };
   return {
-    needleCount: bed.needles.length,
+    needleCount: needles.length,
     left,
     right,
-    empty: odd(({ working, loopCount }) => working && loopCount === 0),
-    doubled: odd(({ loopCount }) => loopCount > 1),
-  };
-}
-
-function bedStrip(job: Job, done: number, after: BedAfter | undefined): BedStrip {
-  const needleCount = job.plan.brief.bed.needles;
-  const place = (name: string | null | undefined): number | null =>
-    name ? parseNeedle(needleCount, name) : null;
-  return {
-    needleCount,
-    left: place(after?.left),
-    right: place(after?.right),
-    ...oddNeedles(job, done, stepAt),
+    empty: placeOf(({ working, loopCount }, place) => working && loopCount === 0 && isInside(place)),
+    doubled: placeOf(({ loopCount }) => loopCount > 1),
   };
 }

@@ -5,6 +5,7 @@
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { CameOut } from '../planning/learned.ts';
 import type { Plan } from '../planning/plan.ts';
+import { withoutNull } from '../planning/shelf.ts';
 import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
 import { phases } from '../steps/step.ts';
@@ -58,9 +59,6 @@ function swatchOf({ swatch }: Brief): Readonly<Record<string, unknown>> {
     ...withoutNull({ loopLengthMm, stitchSize }),
   };
 }
-
-const withoutNull = (fields: object): object =>
-  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
 
 /** The shortest repeat that gives the stripes as they were knitted. */
 function repeatOf({ stripes, brief }: Plan): Brief['stripes'] {

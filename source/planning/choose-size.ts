@@ -25,7 +25,7 @@ export interface WantedSize {
   readonly depthBelowCordCm: number | null;
 }
 
-const greatestCommonDivisor = (a: number, b: number): number =>
+export const greatestCommonDivisor = (a: number, b: number): number =>
   b === 0 ? a : greatestCommonDivisor(b, a % b);
 
 /** Rows of one repeat. Scraps are laid stripe by stripe; two alone must take turns, so their stripes come in pairs. */

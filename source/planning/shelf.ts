@@ -48,7 +48,7 @@ export const shelfJson = (shelf: Shelf): object => ({
   yarns: Object.fromEntries(Object.entries(shelf.yarns).map(([name, yarn]) => [name, withoutNull(yarn)])),
 });
 
-const withoutNull = (fields: object): object =>
+export const withoutNull = (fields: object): object =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
 
 const groups = { bed: 'beds', swatch: 'swatches', yarn: 'yarns' } as const;

@@ -25,7 +25,7 @@ export function bedAtPlace(job: Job, done: number): Bed {
 }
 
 /** Carries out moves that are known to be possible; a fault is our own bug. */
-function afterMoves(bed: Bed, moves: readonly Move[]): Bed {
+export function afterMoves(bed: Bed, moves: readonly Move[]): Bed {
   let now = bed;
   for (const move of moves) {
     if (isHandMove(move)) continue;

@@ -2,8 +2,10 @@
  * The bag's own stripes as progress: what is knitted full, what is to come half high, a pointer at now, numbers beside it. Off
  * the bed, where rows mean nothing any more, it is the thread, and counts loops, bars, rounds or holes.
  */
+
 import type { Count, Glance } from '../../../chat/glance.ts';
 import type { BenchView } from '../../../chat/view.ts';
+import { greatestCommonDivisor } from '../../../planning/choose-size.ts';
 import type { Plan } from '../../../planning/plan.ts';
 import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
 import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
@@ -187,6 +189,3 @@ function rim(
   }
   if (knitted < end) cells.put(Math.max(from, knitted), '▖', { ink });
 }
-
-const greatestCommonDivisor = (a: number, b: number): number =>
-  b === 0 ? a : greatestCommonDivisor(b, a % b);
