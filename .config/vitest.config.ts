@@ -31,6 +31,8 @@ export default defineConfig({
           include: ['**/*.test.{ts,tsx}'],
           exclude: [...timed, ...watched, 'node_modules/**'],
           isolate: false,
+          // One whose expectations are never reached fails. Timed ones wait for a screen, which is an expectation too.
+          expect: { requireAssertions: true },
         },
       },
       { extends: true, test: { name: 'watched', include: watched } },

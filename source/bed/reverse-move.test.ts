@@ -1,5 +1,6 @@
 /** Moves taken back on a bed of ten needles, L5 to R5, each case followed by hand. */
 import { describe, expect, it } from 'vitest';
+import { valueIn } from '../../test/tools/result.ts';
 import { applyMove } from './apply-move.ts';
 import { type Bed, emptyBed } from './bed.ts';
 import type { BedMove } from './move.ts';
@@ -8,9 +9,7 @@ import { reverseOf } from './reverse-of.ts';
 
 const make = (bed: Bed, ...moves: readonly BedMove[]): Bed =>
   moves.reduce((now, move) => {
-    const next = applyMove(now, move);
-    if (!next.ok) throw new Error(next.fault.code);
-    return next.value;
+    return valueIn(applyMove(now, move));
   }, bed);
 
 const faultOf = (bed: Bed, move: ReverseMove): unknown => {

@@ -5,6 +5,7 @@ import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { slipsOfAllKinds } from '../../test/fixtures/slips-of-all-kinds.ts';
 import { englishWord, german, speak, spoken } from '../../test/fixtures/spoken.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { facts } from '../session/locate/seen.ts';
 import { ripBack } from '../session/rip-back/rip-back.ts';
 import { startSession } from '../session/session.ts';
@@ -90,8 +91,7 @@ describe('every sentence of finding, in German', () => {
   });
 
   it('tells each step of the way back through the whole bag', () => {
-    const back = ripBack({ ...startSession(job), done: job.stepCount }, 0);
-    if (!back.ok) throw new Error(back.fault.code);
-    for (const step of back.value.steps) expect(formatHandStep(step, spoken())).not.toMatch(englishWord);
+    const back = valueIn(ripBack({ ...startSession(job), done: job.stepCount }, 0));
+    for (const step of back.steps) expect(formatHandStep(step, spoken())).not.toMatch(englishWord);
   });
 });

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { readRecording } from '../journal/recording.ts';
 import { englishWords } from '../wording/words.ts';
 import { formatLessonLineFault, readLessonLines } from './lesson.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
-const read = readRecording(
-  writeLog([confirm(), confirm(), confirm(4), { event: { do: 'back' } }, confirm(5)]).bytes,
+const read = valueIn(
+  readRecording(writeLog([confirm(), confirm(), confirm(4), { event: { do: 'back' } }, confirm(5)]).bytes),
 );
-if (!read.ok) throw new Error(read.fault.code);
-const recording = read.value;
+const recording = read;
 const linesOf = (text: string) => readLessonLines(text, recording);
 
 describe("a teacher's lines", () => {

@@ -1,6 +1,8 @@
 /** The arguments of the program against its table of commands, read into tokens by Node's own parser. */
+
 import { parseArgs } from 'node:util';
 import { describe, expect, it } from 'vitest';
+import { faultIn } from '../../test/tools/result.ts';
 import { englishWords } from '../wording/words.ts';
 import { commands } from './commands.ts';
 import { formatUsageFault, parseArguments } from './parse-arguments.ts';
@@ -31,10 +33,10 @@ describe('arguments', () => {
     ['sheet bag.json --out=bag.html', 'sheet', ['bag.json'], { out: 'bag.html' }],
     ['completion zsh', 'completion', ['zsh'], {}],
   ])('%s', (line, name, operands, given) => {
-    const result = read(line);
-    expect(result).toMatchObject({ ok: true, value: { kind: 'run', command: { name }, operands } });
-    if (result.ok && result.value.kind === 'run')
-      expect(Object.fromEntries(result.value.given)).toEqual(given);
+    expect(read(line)).toMatchObject({
+      ok: true,
+      value: { kind: 'run', command: { name }, operands, given: new Map(Object.entries(given)) },
+    });
   });
 
   it.each([
@@ -69,8 +71,8 @@ describe('arguments', () => {
     ],
     ['completion csh', 'usage/not-a-choice', 'csh does not fit here: write bash, zsh or fish'],
   ])('%s is refused in one sentence', (line, code, sentence) => {
-    const result = read(line);
-    expect(result).toMatchObject({ ok: false, fault: { code } });
-    if (!result.ok) expect(formatUsageFault(result.fault, englishWords)).toBe(sentence);
+    const fault = faultIn(read(line));
+    expect(fault.code).toBe(code);
+    expect(formatUsageFault(fault, englishWords)).toBe(sentence);
   });
 });

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
 import { formatRecord } from '../wording/record.ts';
@@ -9,20 +10,21 @@ import { englishWords } from '../wording/words.ts';
 import { recordJson } from './record.ts';
 
 /** 1 min and 2 min at the bench, an hour away while the log was open, then a second sitting of 1 min. */
-const read = readRecording(
-  writeLog([
-    confirm(1, 60_000),
-    confirm(1, 120_000),
-    confirm(1, 3_600_000),
-    { event: { do: 'back' }, afterMs: 0 },
-    { event: { do: 'quit' }, afterMs: 0 },
-    { event: { do: 'resume', at: '2031-03-08T09:00:00.000Z' }, afterMs: 0 },
-    { event: { do: 'note', text: 'mint is tight' }, afterMs: 0 },
-    confirm(1, 60_000),
-  ]).bytes,
+const read = valueIn(
+  readRecording(
+    writeLog([
+      confirm(1, 60_000),
+      confirm(1, 120_000),
+      confirm(1, 3_600_000),
+      { event: { do: 'back' }, afterMs: 0 },
+      { event: { do: 'quit' }, afterMs: 0 },
+      { event: { do: 'resume', at: '2031-03-08T09:00:00.000Z' }, afterMs: 0 },
+      { event: { do: 'note', text: 'mint is tight' }, afterMs: 0 },
+      confirm(1, 60_000),
+    ]).bytes,
+  ),
 );
-if (!read.ok) throw new Error(read.fault.code);
-const recording = read.value;
+const recording = read;
 const record = recordOf(recording);
 
 describe('the record of a bag', () => {

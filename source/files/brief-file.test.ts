@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { smallBrief } from '../../test/fixtures/sample-log.ts';
+import { faultIn } from '../../test/tools/result.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
@@ -57,9 +58,9 @@ describe('a brief file', () => {
     ['files/not-text', () => fileWith(Uint8Array.of(0xff, 0xfe, 0x7b, 0))],
   ])('that cannot be read is %s', (code, make) => {
     const path = make();
-    const text = readBriefText(path);
-    expect(text).toMatchObject({ ok: false, fault: { code, path } });
-    if (!text.ok) expect(formatFileFault(text.fault, englishWords)).toMatch(/^\/.*\. .*\.$/s);
+    const fault = faultIn(readBriefText(path));
+    expect(fault).toMatchObject({ code, path });
+    expect(formatFileFault(fault, englishWords)).toMatch(/^\/.*\. .*\.$/s);
   });
 
   it.skipIf(process.platform === 'win32')('may be a pipe, but not one without end', () => {

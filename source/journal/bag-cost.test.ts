@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { planOf } from '../../test/fixtures/plan-of.ts';
 import { confirm, type SampleLine, smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { recordJson } from '../cli/record.ts';
 import { layOutJob } from '../steps/job.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
@@ -52,18 +53,17 @@ describe('the cost of a bag', () => {
       confirm(stepCount, stepCount * 36_000),
       { event: { do: 'weigh', yarn: 'plum', grams: 47.5 } },
     ];
-    const recording = readRecording(writeLog(lines, priced).bytes);
-    if (!recording.ok) throw new Error(recording.fault.code);
-    const session = recording.value.frames.at(-1)?.session;
-    const { benchMs } = recordOf(recording.value);
+    const recording = valueIn(readRecording(writeLog(lines, priced).bytes));
+    const session = recording.frames.at(-1)?.session;
+    const { benchMs } = recordOf(recording);
     const cost = session && workedCost(session, benchMs);
     // 12.5 g of plum at 8 for 100 g; mint was not weighed, so as planned.
     expect(cost?.yarn[0]).toEqual({ yarn: 'plum', cost: 1 });
     expect(cost?.yarn[1]?.cost).toBeCloseTo(0.05 * gramsOf(plan, 'mint'), 9);
     expect(cost?.work).toBeCloseTo((12 * benchMs) / 3_600_000, 9);
-    expect(formatRecord(recording.value, recordOf(recording.value), englishWords)).toMatch(
+    expect(formatRecord(recording, recordOf(recording), englishWords)).toMatch(
       /^ {2}cost .* EUR: plum 1\.00 EUR, /m,
     );
-    expect(recordJson(recording.value, recordOf(recording.value), englishWords).cost).toEqual(cost);
+    expect(recordJson(recording, recordOf(recording), englishWords).cost).toEqual(cost);
   });
 });

@@ -1,20 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { seenOf } from '../../test/fixtures/compare-sessions.ts';
 import { sampleLines, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { formatLessonFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { addToCopy } from './lesson.ts';
 import { readRecording } from './recording.ts';
 
 const original = writeLog(sampleLines);
-const read = readRecording(original.bytes);
-if (!read.ok) throw new Error(read.fault.code);
-const recording = read.value;
+const read = valueIn(readRecording(original.bytes));
+const recording = read;
 
 const copyOf = (text: string) => {
-  const copy = readRecording(new TextEncoder().encode(text));
-  if (!copy.ok) throw new Error(copy.fault.code);
-  return copy.value;
+  return valueIn(readRecording(new TextEncoder().encode(text)));
 };
 
 describe('a lesson', () => {
@@ -23,14 +21,15 @@ describe('a lesson', () => {
   });
 
   it('holds what a teacher adds, in its place, and the steps as they were', () => {
-    const lesson = addToCopy(recording, [
-      { after: 1, event: { do: 'say', text: 'Is the carriage at home?' } },
-      { after: 1, event: { do: 'pause' } },
-      { after: 0, event: { do: 'mark', name: 'start' } },
-      { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
-    ]);
-    if (!lesson.ok) throw new Error(lesson.fault.code);
-    const { frames } = copyOf(lesson.value);
+    const lesson = valueIn(
+      addToCopy(recording, [
+        { after: 1, event: { do: 'say', text: 'Is the carriage at home?' } },
+        { after: 1, event: { do: 'pause' } },
+        { after: 0, event: { do: 'mark', name: 'start' } },
+        { after: sampleLines.length, event: { do: 'note', text: 'The end of today.' } },
+      ]),
+    );
+    const { frames } = copyOf(lesson);
     expect(frames.slice(0, 4).map(({ entry }) => entry.event.do)).toEqual([
       'mark',
       'confirm',
@@ -54,13 +53,12 @@ describe('a lesson', () => {
   });
 
   it('refuses a place that the log does not have, and a note that says nothing', () => {
-    const astray = addToCopy(recording, [{ after: 18, event: { do: 'pause' } }]);
-    expect(astray).toEqual({ ok: false, fault: { code: 'lesson/no-such-event', after: 18, events: 17 } });
-    if (!astray.ok && astray.fault.code === 'lesson/no-such-event') {
-      expect(formatLessonFault(astray.fault, englishWords)).toBe(
-        'There is no event 18: the log has 17 events.',
-      );
-    }
+    const astray = { code: 'lesson/no-such-event', after: 18, events: 17 } as const;
+    expect(addToCopy(recording, [{ after: 18, event: { do: 'pause' } }])).toEqual({
+      ok: false,
+      fault: astray,
+    });
+    expect(formatLessonFault(astray, englishWords)).toBe('There is no event 18: the log has 17 events.');
     expect(addToCopy(recording, [{ after: 0, event: { do: 'note', text: ' ' } }])).toMatchObject({
       ok: false,
       fault: { code: 'session/nothing-to-say' },

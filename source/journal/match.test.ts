@@ -1,6 +1,7 @@
 /** Bags to match one that was made: an invented one, of two yarns, measured a little narrower than its plan. */
 import { expect, it } from 'vitest';
 import { briefOf, jobOf } from '../../test/fixtures/plan-of.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { type Session, startSession } from '../session/session.ts';
@@ -29,9 +30,7 @@ function finished(): Session {
     { do: 'measured', widthCm: 0.95 * widthCm, depthCm },
   ] as const;
   return commands.reduce<Session>((session, command) => {
-    const after = updateSession(session, command);
-    if (!after.ok) throw new Error(after.fault.code);
-    return after.value;
+    return valueIn(updateSession(session, command));
   }, start);
 }
 
@@ -41,9 +40,7 @@ const { plan } = first.job;
 function match(wish: MatchWish, isLearned = false) {
   const made = matchBrief(briefOf(json), first, wish, { name: 'Next bag', isLearned });
   const brief = readBrief(made);
-  const planned = brief.ok ? planBag(brief.value) : brief;
-  if (!planned.ok) throw new Error(planned.fault.code);
-  return planned.value;
+  return valueIn(brief.ok ? planBag(brief.value) : brief);
 }
 
 it('the same again has the same counts and stripes', () => {

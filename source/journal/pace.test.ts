@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { jobOf } from '../../test/fixtures/plan-of.ts';
 import { briefFile } from '../../test/fixtures/random-brief.ts';
 import { confirm, type SampleLine, smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { tries } from '../../test/tools/tries.ts';
 import { allSteps, type Job } from '../steps/job.ts';
 import { phases } from '../steps/step.ts';
@@ -11,9 +12,7 @@ import { paceOf, timeByPhase, timeLeft, usualPace } from './pace.ts';
 import { type Recording, readRecording } from './recording.ts';
 
 function recordingOf(lines: readonly SampleLine[]): Recording {
-  const recording = readRecording(writeLog(lines).bytes);
-  if (!recording.ok) throw new Error(recording.fault.code);
-  return recording.value;
+  return valueIn(readRecording(writeLog(lines).bytes));
 }
 
 const job = jobOf(smallBrief);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { confirm, type SampleLine, writeLog } from '../../test/fixtures/sample-log.ts';
+import { faultIn, valueIn } from '../../test/tools/result.ts';
 import { englishWords } from '../wording/words.ts';
 import {
   advancePlayer,
@@ -27,17 +28,14 @@ function playerOf(
   some: readonly SampleLine[] = lines,
   options: PlayerOptions = { longestGapMs: 10_000 },
 ): Player {
-  const recording = readRecording(writeLog(some).bytes);
-  if (!recording.ok) throw new Error(recording.fault.code);
-  return startPlayer(recording.value, options);
+  const recording = valueIn(readRecording(writeLog(some).bytes));
+  return startPlayer(recording, options);
 }
 
 function having(player: Player, ...actions: readonly PlayerAction[]): Player {
   let now = player;
   for (const action of actions) {
-    const next = updatePlayer(now, action);
-    if (!next.ok) throw new Error(next.fault.code);
-    now = next.value;
+    now = valueIn(updatePlayer(now, action));
   }
   return now;
 }
@@ -125,9 +123,9 @@ describe('a player', () => {
     ['player/phase-not-reached', playerOf(), { do: 'to-phase', phase: 'cord' }],
     ['player/stripe-not-reached', playerOf(), { do: 'to-stripe', stripe: 2 }],
   ])('answers %s', (code, player, action) => {
-    const outcome = updatePlayer(player, action);
-    expect(outcome).toMatchObject({ ok: false, fault: { code } });
-    if (!outcome.ok) expect(englishWords.player.fault(outcome.fault)).toMatch(/^[A-Z0-9].*\.$/);
+    const fault = faultIn(updatePlayer(player, action));
+    expect(fault.code).toBe(code);
+    expect(englishWords.player.fault(fault)).toMatch(/^[A-Z0-9].*\.$/);
   });
 
   it('is in the same place however the time is cut up', () => {

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, type SampleLine, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { recordOf, typicalRowMinutes } from './record.ts';
 import { type Recording, readRecording } from './recording.ts';
 
 function recordingOf(...lines: readonly SampleLine[]): Recording {
-  const recording = readRecording(writeLog(lines).bytes);
-  if (!recording.ok) throw new Error(recording.fault.code);
-  return recording.value;
+  return valueIn(readRecording(writeLog(lines).bytes));
 }
 
 const press = (seconds: number): SampleLine => confirm(1, seconds * 1000);

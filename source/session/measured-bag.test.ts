@@ -3,6 +3,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import { recordJson } from '../cli/record.ts';
 import { recordOf } from '../journal/record.ts';
 import { readRecording } from '../journal/recording.ts';
@@ -75,13 +76,12 @@ describe('measuring the bag', () => {
 
   it('is in the record, on the page and as JSON', () => {
     const lines = [{ event: { do: 'measured', widthCm: 9.5, depthCm: 11 } as const }];
-    const recording = readRecording(writeLog(lines, smallBrief).bytes);
-    if (!recording.ok) throw new Error(recording.fault.code);
-    const record = recordOf(recording.value);
-    expect(formatRecord(recording.value, record, englishWords)).toMatch(
+    const recording = valueIn(readRecording(writeLog(lines, smallBrief).bytes));
+    const record = recordOf(recording);
+    expect(formatRecord(recording, record, englishWords)).toMatch(
       /SIZE, MEASURED\n +Measured: 9\.5 cm wide, 11 cm deep\./,
     );
-    expect(recordJson(recording.value, record, englishWords).measured).toEqual({
+    expect(recordJson(recording, record, englishWords).measured).toEqual({
       widthCm: 9.5,
       depthCm: 11,
       stepsDone: 0,

@@ -1,6 +1,7 @@
 /** What the session takes and what it refuses, at the edges of what can be asked. */
 import { describe, expect, it } from 'vitest';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import type { Command } from './command.ts';
 import { leastPlaces, type Session, startSession } from './session.ts';
 import { updateSession } from './update-session.ts';
@@ -10,9 +11,7 @@ const { stepCount } = job;
 
 const having = (...commands: readonly Command[]): Session =>
   commands.reduce((session, command) => {
-    const next = updateSession(session, command);
-    if (!next.ok) throw new Error(next.fault.code);
-    return next.value;
+    return valueIn(updateSession(session, command));
   }, startSession(job));
 
 const faultOf = (session: Session, command: Command): unknown => {

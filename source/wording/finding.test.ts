@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { slipsOfAllKinds } from '../../test/fixtures/slips-of-all-kinds.ts';
+import { valueIn } from '../../test/tools/result.ts';
 import type { Bed } from '../bed/bed.ts';
 import { diagnose } from '../session/diagnose/diagnose.ts';
 import type { Place } from '../session/locate/locate.ts';
@@ -59,13 +60,12 @@ describe('a slip', () => {
   it('is told as what is on the bed, with needles in every step of the mend', () => {
     const { right, stitches, ...looks } = looksAt(job, afterMove3);
     const look = { ...looks, right: 'R71', stitches: stitches + 1 };
-    const found = diagnose(job, { look, moment: { by: 'move', number: 3 }, unsure: [] }, afterMove3);
-    if (!found.ok) throw new Error(found.fault.code);
+    const found = valueIn(diagnose(job, { look, moment: { by: 'move', number: 3 }, unsure: [] }, afterMove3));
     expect(right).toBe('R70');
-    expect(sayStories(job, found.value.stories, englishWords)[0]).toBe(
+    expect(sayStories(job, found.stories, englishWords)[0]).toBe(
       'The decrease of move 3, after row 6, is missing: the trailing edge is one needle too far out.',
     );
-    expect(found.value.remedies.map(({ mend }) => sayWholeMend(mend, englishWords))).toEqual([
+    expect(found.remedies.map(({ mend }) => sayWholeMend(mend, englishWords))).toEqual([
       'This can be repaired now and leaves no trace: With the tool, lift the loops of R71 and R70 and set them on R70 and R69. Push R71 out of work.',
     ]);
   });
@@ -105,18 +105,15 @@ describe('the way back', () => {
   });
 
   it('says what cannot be taken back, and what to do instead', () => {
-    const whole = ripBack({ ...startSession(job), done: job.stepCount }, 0);
-    if (!whole.ok) throw new Error(whole.fault.code);
-    const marked = whole.value.irreversible;
-    expect(formatRipBack(whole.value, englishWords)).toContain(
-      `${marked.length} of them cannot simply be undone`,
-    );
+    const whole = valueIn(ripBack({ ...startSession(job), done: job.stepCount }, 0));
+    const marked = whole.irreversible;
+    expect(formatRipBack(whole, englishWords)).toContain(`${marked.length} of them cannot simply be undone`);
     for (const step of marked) {
       const sentence = step.irreversible ? formatIrreversible(step.irreversible, englishWords) : '';
       expect(formatHandStep(step, englishWords)).toContain(sentence);
       expect(sentence).toMatch(/: .+\.$/);
     }
-    for (const step of whole.value.steps)
+    for (const step of whole.steps)
       expect(formatHandStep(step, englishWords)).not.toMatch(/undefined|null|\[object/);
     expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 }, englishWords)).toMatch(
       /before step 4/,
@@ -136,29 +133,31 @@ describe('the way back', () => {
 describe('planning on from here', () => {
   it('tells the size of each choice and the nearest', () => {
     const done = (job.phaseStarts[1] ?? 0) + 40;
-    const choices = replanChoices(job, done, {
-      measured: { stitchMm: 4.8, rowMm: 3.2 },
-      weighed: new Map([['mint', 1]]),
-      recolour: null,
-      cordYarn: null,
-    });
-    if (!choices.ok) throw new Error(choices.fault.code);
-    const lines = formatReplanChoices(choices.value, englishWords);
+    const choices = valueIn(
+      replanChoices(job, done, {
+        measured: { stitchMm: 4.8, rowMm: 3.2 },
+        weighed: new Map([['mint', 1]]),
+        recolour: null,
+        cordYarn: null,
+      }),
+    );
+    const lines = formatReplanChoices(choices, englishWords);
     expect(lines[0]).toMatch(
       /^As planned, 64 rows: 12.7 cm wide, .* but mint is 10 g short of 10 g for stripes and 1 g for .*\.$/,
     );
     expect(lines.at(-2)).toMatch(/^The weighed yarn lasts for no bag of that kind/);
-    const enough = replanChoices(job, done, {
-      measured: null,
-      weighed: new Map(),
-      recolour: null,
-      cordYarn: null,
-    });
-    if (!enough.ok) throw new Error(enough.fault.code);
-    expect(formatReplanChoices(enough.value, englishWords).at(-2)).toMatch(
+    const enough = valueIn(
+      replanChoices(job, done, {
+        measured: null,
+        weighed: new Map(),
+        recolour: null,
+        cordYarn: null,
+      }),
+    );
+    expect(formatReplanChoices(enough, englishWords).at(-2)).toMatch(
       /^Closest to 13.7 cm wide with the yarn you have: 64 rows, number \d\.$/,
     );
-    expect(formatReplanChoices(enough.value, englishWords).join(' ')).toMatch(
+    expect(formatReplanChoices(enough, englishWords).join(' ')).toMatch(
       /60 rows, 1 repeat fewer.*68 rows, 1 repeat more/,
     );
   });

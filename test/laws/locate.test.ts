@@ -6,6 +6,7 @@ import { type Fact, facts, type Looks, type Seen } from '../../source/session/lo
 import { type Job, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { seenPlaces } from './seen-places.ts';
 
@@ -21,9 +22,7 @@ const matches = (looks: Looks, seen: Seen): boolean =>
   facts.every((fact) => seen[fact] === undefined || seen[fact] === looks[fact]);
 
 function find(job: Job, seen: Seen): Finding {
-  const finding = locate(job, seen);
-  if (!finding.ok) throw new Error(finding.fault.code);
-  return finding.value;
+  return valueIn(locate(job, seen));
 }
 
 const countOf = (finding: Finding): number =>

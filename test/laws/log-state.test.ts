@@ -10,6 +10,7 @@ import { updateSession } from '../../source/session/update-session.ts';
 import { seenOf } from '../fixtures/compare-sessions.ts';
 import { briefOf, jobOf } from '../fixtures/plan-of.ts';
 import { finishedLines, smallBrief, startedAt, writeLog } from '../fixtures/sample-log.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 
 const job = jobOf(smallBrief);
@@ -107,9 +108,8 @@ function perform(commands: readonly Command[]): {
   readonly text: string;
   readonly sessions: readonly Session[];
 } {
-  const begun = beginLog({ brief: briefOf(smallBrief), program: '0.1.0', startedAt });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  let { line: text, state }: { line: string; state: LogState } = begun.value;
+  const begun = valueIn(beginLog({ brief: briefOf(smallBrief), program: '0.1.0', startedAt }));
+  let { line: text, state }: { line: string; state: LogState } = begun;
   let session = startSession(job);
   const sessions = [session];
   for (const one of commands) {

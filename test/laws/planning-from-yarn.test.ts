@@ -7,13 +7,12 @@ import { gaugeOf } from '../../source/planning/gauge.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { scrapsBrief, sizedBrief } from './planning-briefs.ts';
 
 function briefOf(file: unknown): Brief {
-  const brief = readBrief(file);
-  if (!brief.ok) throw new Error(JSON.stringify(brief.fault));
-  return brief.value;
+  return valueIn(readBrief(file));
 }
 
 /** The stitches that give a bag of `rows` the proportions of the wish, found by trying them one by one. */
@@ -244,10 +243,9 @@ describe('a bag from its yarn, by hand', () => {
 
   it('stops at the greatest width that a brief may ask for', () => {
     const flat = { ...withPlum({ grams: 90_000 }), bag: { widthCm: 300, depthCm: 3 } };
-    const bag = planFromYarn(briefOf(flat));
-    if (!bag.ok) throw new Error(bag.fault.code);
-    expect(bag.value.limit).toEqual({ by: 'width', mostCm: 300 });
-    expect(bag.value.plan.size.widthCm).toBeGreaterThan(299);
+    const bag = valueIn(planFromYarn(briefOf(flat)));
+    expect(bag.limit).toEqual({ by: 'width', mostCm: 300 });
+    expect(bag.plan.size.widthCm).toBeGreaterThan(299);
   });
 
   it('asks for weights, where no yarn has any', () => {

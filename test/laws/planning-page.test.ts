@@ -16,6 +16,7 @@ import { formatPlanPage } from '../../source/wording/plan-page.ts';
 import { briefOf, planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { german, speak, spoken } from '../fixtures/spoken.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { sizedBrief } from './planning-briefs.ts';
 
@@ -170,9 +171,7 @@ describe('the page of a bag planned again on the way', () => {
   const begun = demoPlan('dice-bag');
   const from = (changes: Partial<PlanChanges>) => {
     const all = { rows: 56, ...noChange, ...changes };
-    const plan = planFrom(begun, { row: 12, colouredThrough: 12 }, all);
-    if (!plan.ok) throw new Error(plan.fault.code);
-    return plan.value;
+    return valueIn(planFrom(begun, { row: 12, colouredThrough: 12 }, all));
   };
 
   it('says what was measured on the piece, and the sums of it come out', () => {
@@ -199,13 +198,10 @@ describe('the page of a bag planned again on the way', () => {
   });
 
   it('still asks for the counts that the brief asked for', () => {
-    const pouch = planFrom(
-      demoPlan('token-pouch'),
-      { row: 4, colouredThrough: 4 },
-      { rows: 24, ...noChange },
+    const pouch = valueIn(
+      planFrom(demoPlan('token-pouch'), { row: 4, colouredThrough: 4 }, { rows: 24, ...noChange }),
     );
-    if (!pouch.ok) throw new Error(pouch.fault.code);
-    expect(formatPlanPage(pouch.value, spoken())).toContain('asked     10 stitches and 16 rows');
+    expect(formatPlanPage(pouch, spoken())).toContain('asked     10 stitches and 16 rows');
   });
 });
 
@@ -224,19 +220,17 @@ describe('the time on the page', () => {
 
 describe('the page of a bag planned from its yarn', () => {
   it('says what it is limited by', () => {
-    const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
-    if (!bag.ok) throw new Error(bag.fault.code);
-    const { plan } = bag.value;
-    expect(flow(formatPlanPage(plan, spoken(), { fromYarn: bag.value }))).toContain(
+    const bag = valueIn(planFromYarn(briefOf(demo('dice-bag')).brief));
+    const { plan } = bag;
+    expect(flow(formatPlanPage(plan, spoken(), { fromYarn: bag }))).toContain(
       'asked the largest of its shape that the weighed yarn allows; one repeat more would take more mint than there is',
     );
   });
 
   it('says how to ask for it, and leaves out bags of other shapes', () => {
-    const bag = planFromYarn(briefOf(demo('dice-bag')).brief);
-    if (!bag.ok) throw new Error(bag.fault.code);
-    const { plan } = bag.value;
-    const page = formatPlanPage(plan, spoken(), { fromYarn: bag.value });
+    const bag = valueIn(planFromYarn(briefOf(demo('dice-bag')).brief));
+    const { plan } = bag;
+    const page = formatPlanPage(plan, spoken(), { fromYarn: bag });
     const [, written = ''] = /write +"bag": (\{.*?\}) into the brief/.exec(page) ?? [];
     expect(planOf({ ...JSON.parse(demo('dice-bag')), bag: JSON.parse(written) })).toEqual(plan);
     expect(page).not.toMatch(/^ {2}(smaller|larger) /m);

@@ -6,6 +6,7 @@ import { planBag } from '../../source/planning/plan-bag.ts';
 import { arrangeStripes } from '../../source/planning/scraps.ts';
 import { layOutJob } from '../../source/steps/job.ts';
 import { jobOf, planOf } from '../fixtures/plan-of.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { scrapsBrief } from './planning-briefs.ts';
 import { seenOn, simulate } from './simulate.ts';
@@ -13,9 +14,8 @@ import { seenOn, simulate } from './simulate.ts';
 type ScrapsFile = Parameters<Parameters<ReturnType<typeof scrapsBrief>['map']>[0]>[0];
 
 const planFile = (file: unknown) => {
-  const brief = readBrief(file);
-  if (!brief.ok) throw new Error(JSON.stringify(brief.fault));
-  return planBag(brief.value);
+  const brief = valueIn(readBrief(file));
+  return planBag(brief);
 };
 
 /** Grams that a yarn must weigh, with 15 % in reserve for a loop by the model, its strand climbing the whole bag: 4.8 by 3.6 mm, tex 666.7. */

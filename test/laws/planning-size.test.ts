@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { type SizedBrief, sizedBrief } from './planning-briefs.ts';
 
@@ -17,9 +18,8 @@ function overPlans(
   let planned = 0;
   fc.assert(
     fc.property(sizedBrief(kind), (file) => {
-      const brief = readBrief(file);
-      if (!brief.ok) throw new Error(JSON.stringify(brief.fault));
-      const plan = planBag(brief.value);
+      const brief = valueIn(readBrief(file));
+      const plan = planBag(brief);
       if (plan.ok) {
         planned++;
         check(plan.value, file);
@@ -139,9 +139,8 @@ describe('a bag with a boxed bottom for what goes inside', () => {
   it('goes round it, stands it on its base and closes over it, and no bag of fewer rows or stitches would', () => {
     fc.assert(
       fc.property(sizedBrief('contents'), fc.double({ min: 0.5, max: 15, noNaN: true }), (file, boxedCm) => {
-        const read = readBrief({ ...file, bag: { ...file.bag, boxedCm } });
-        if (!read.ok) throw new Error(JSON.stringify(read.fault));
-        const plan = planBag(read.value);
+        const read = valueIn(readBrief({ ...file, bag: { ...file.bag, boxedCm } }));
+        const plan = planBag(read);
         if (!plan.ok) {
           expect(plan.fault.code).toBe('plan/bed-too-short');
           return;

@@ -7,6 +7,7 @@ import { planBag } from '../../source/planning/plan-bag.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { scrapsBrief } from './planning-briefs.ts';
 
@@ -85,10 +86,9 @@ describe('the yarn of a plan', () => {
       const yarns = new Map(
         [...brief.yarns].map(([name, one]) => [name, { ...one, metresPer100g: one.metresPer100g / 2 }]),
       );
-      const thicker = planBag({ ...brief, yarns });
-      if (!thicker.ok) throw new Error(thicker.fault.code);
+      const thicker = valueIn(planBag({ ...brief, yarns }));
       for (const need of yarn.slice(0, -1)) {
-        const thick = needOf(thicker.value, need.yarn);
+        const thick = needOf(thicker, need.yarn);
         expect(thick.metres).toBeCloseTo(need.metres, 9);
         expect(thick.grams).toBeCloseTo(2 * (need.grams ?? 0), 9);
       }
@@ -117,14 +117,15 @@ describe('the yarn of a plan', () => {
     overPlans(({ brief }) => {
       const [name = ''] = brief.yarns.keys();
       const weighed = (grams: number) => {
-        const plan = planBag({
-          ...brief,
-          yarns: new Map(
-            [...brief.yarns].map(([one, yarn]) => [one, { ...yarn, grams: one === name ? grams : null }]),
-          ),
-        });
-        if (!plan.ok) throw new Error(plan.fault.code);
-        return needOf(plan.value, name);
+        const plan = valueIn(
+          planBag({
+            ...brief,
+            yarns: new Map(
+              [...brief.yarns].map(([one, yarn]) => [one, { ...yarn, grams: one === name ? grams : null }]),
+            ),
+          }),
+        );
+        return needOf(plan, name);
       };
       const need = weighed(0).grams ?? 0;
       expect(weighed(need * 1.15 + 0.001)).toMatchObject({ enough: true, shortGrams: 0 });

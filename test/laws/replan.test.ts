@@ -11,6 +11,7 @@ import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
 import { allSteps, type Job, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { seenOn, simulate } from './simulate.ts';
 
@@ -93,25 +94,26 @@ describe('a plan changed half-way', () => {
   it('gets the size that a plan made from the measured gauge gets', () => {
     overChanges((_, { plan }) => {
       const { stitchMm, rowMm } = plan.gauge.asKnitted;
-      const again = planBag({
-        ...plan.brief,
-        scraps: null,
-        swatch: {
-          ...plan.brief.swatch,
-          stitches: 10,
-          rows: 10,
-          widthMm: stitchMm * 10,
-          heightMm: rowMm * 10,
-          asideMm: (plan.brief.swatch.asideMm * rowMm * 10) / plan.brief.swatch.heightMm,
-        },
-        bag: { by: 'counts', stitches: plan.stitches, rows: plan.rows },
-      });
-      if (!again.ok) throw new Error(again.fault.code);
-      expect(plan.size.widthCm).toBeCloseTo(again.value.size.widthCm, 9);
-      expect(plan.size.depthCm).toBeCloseTo(again.value.size.depthCm, 9);
-      expect(plan.size.mouthCm).toBeCloseTo(again.value.size.mouthCm, 9);
-      expect(plan.cord.lengthCm).toBeCloseTo(again.value.cord.lengthCm, 9);
-      expect(plan.shapings).toBe(again.value.shapings);
+      const again = valueIn(
+        planBag({
+          ...plan.brief,
+          scraps: null,
+          swatch: {
+            ...plan.brief.swatch,
+            stitches: 10,
+            rows: 10,
+            widthMm: stitchMm * 10,
+            heightMm: rowMm * 10,
+            asideMm: (plan.brief.swatch.asideMm * rowMm * 10) / plan.brief.swatch.heightMm,
+          },
+          bag: { by: 'counts', stitches: plan.stitches, rows: plan.rows },
+        }),
+      );
+      expect(plan.size.widthCm).toBeCloseTo(again.size.widthCm, 9);
+      expect(plan.size.depthCm).toBeCloseTo(again.size.depthCm, 9);
+      expect(plan.size.mouthCm).toBeCloseTo(again.size.mouthCm, 9);
+      expect(plan.cord.lengthCm).toBeCloseTo(again.cord.lengthCm, 9);
+      expect(plan.shapings).toBe(again.shapings);
     }, 200);
   });
 
@@ -195,23 +197,25 @@ describe('the choices', () => {
   it('come nearer in whole repeats when the rows measure lower than the swatch', () => {
     // Rows of 3.2 mm for 3.6: at 64 rows the mouth is hypot(31 · 4.8, 64 · 3.2) = 253.2 mm, the plan said 274.2.
     // Each repeat adds 4 rows; 68 rows give hypot(33 · 4.8, 68 · 3.2) = 269.2, 72 rows 285.0: 68 is nearest.
-    const choices = replanChoices(job, start + 40, { ...asItIs, measured: { stitchMm: 4.8, rowMm: 3.2 } });
-    if (!choices.ok) throw new Error(choices.fault.code);
-    expect(choices.value.aimCm).toBeCloseTo(13.71, 1);
-    expect(choices.value.asPlanned?.widthCm).toBeCloseTo(12.66, 1);
-    expect(choices.value.best).toMatchObject({ rows: 68, repeatsMore: 1 });
-    expect(choices.value.best?.widthCm).toBeCloseTo(13.46, 1);
+    const choices = valueIn(
+      replanChoices(job, start + 40, { ...asItIs, measured: { stitchMm: 4.8, rowMm: 3.2 } }),
+    );
+    expect(choices.aimCm).toBeCloseTo(13.71, 1);
+    expect(choices.asPlanned?.widthCm).toBeCloseTo(12.66, 1);
+    expect(choices.best).toMatchObject({ rows: 68, repeatsMore: 1 });
+    expect(choices.best?.widthCm).toBeCloseTo(13.46, 1);
   });
 
   it('stop earlier when a weighed yarn does not last', () => {
     const plenty = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', 500]]) });
     const need = plenty.ok ? plenty.value.asPlanned?.yarn.find(({ yarn }) => yarn === 'plum') : undefined;
     const short = (need?.withReserveGrams ?? 0) - 0.1;
-    const choices = replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', short]]) });
-    if (!choices.ok) throw new Error(choices.fault.code);
-    expect(choices.value.asPlanned?.enough).toBe(false);
+    const choices = valueIn(
+      replanChoices(job, start + 40, { ...asItIs, weighed: new Map([['plum', short]]) }),
+    );
+    expect(choices.asPlanned?.enough).toBe(false);
     // The cord of plum too: in mint the whole bag can be had.
-    expect(choices.value.best).toMatchObject({ rows: 64, cordIn: 'mint', enough: true });
+    expect(choices.best).toMatchObject({ rows: 64, cordIn: 'mint', enough: true });
     const cordStays = {
       ...asItIs,
       weighed: new Map([['plum', short]]),
@@ -225,9 +229,8 @@ describe('the choices', () => {
   });
 
   it('need for the whole rest what the plan needs for the whole, when nothing is knitted yet', () => {
-    const choices = replanChoices(job, 0, asItIs);
-    if (!choices.ok) throw new Error(choices.fault.code);
-    for (const one of choices.value.asPlanned?.yarn ?? []) {
+    const choices = valueIn(replanChoices(job, 0, asItIs));
+    for (const one of choices.asPlanned?.yarn ?? []) {
       const whole = job.plan.yarn.find(({ yarn }) => yarn === one.yarn);
       expect(one.metres).toBeCloseTo(whole?.metres ?? -1, 9);
     }
@@ -269,15 +272,14 @@ describe('changes that cannot be', () => {
     const recolour = { from: 'mint', to: 'sand', yarn: null };
     const done = [...allSteps(job)].find(({ row: at, act }) => at === 18 && act.kind === 'pass')?.step ?? 0;
     expect(stepAt(job, done).after).toMatchObject({ feeder: 'plum', parked: new Map([['mint', 'right']]) });
-    const next = replan(job, done, { ...change, recolour });
-    if (!next.ok) throw new Error(next.fault.code);
+    const next = valueIn(replan(job, done, { ...change, recolour }));
     const { row } = stepAt(job, done);
-    for (const [i, stripe] of next.value.plan.stripes.entries()) {
+    for (const [i, stripe] of next.plan.stripes.entries()) {
       const before = job.plan.stripes[i]?.yarn;
       const expected = stripe.firstRow > row && before === 'mint' ? 'sand' : before;
       expect(stripe.yarn).toBe(expected);
     }
-    const cut = [...allSteps(next.value)].find((step) => step.act.kind === 'cut-graft-tail');
+    const cut = [...allSteps(next)].find((step) => step.act.kind === 'cut-graft-tail');
     expect(cut?.act).toMatchObject({ alsoCut: ['mint'] });
   });
 

@@ -9,6 +9,7 @@ import { startSession } from '../../source/session/session.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { simulate } from './simulate.ts';
 
@@ -51,10 +52,9 @@ describe('ripping back', () => {
           .toSorted((a, b) => a - b);
         fc.pre(from > to);
         const beds = bedsOf(job);
-        const way = ripBack({ ...startSession(job), done: from }, to);
-        if (!way.ok) throw new Error(way.fault.code);
+        const way = valueIn(ripBack({ ...startSession(job), done: from }, to));
         let bed = beds[from] as Bed;
-        for (const step of way.value.steps) {
+        for (const step of way.steps) {
           bed = takeBack(bed, step, job);
           if (step.done !== null) expect(bed).toEqual(beds[step.done]);
         }
@@ -68,17 +68,16 @@ describe('ripping back', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const job = jobOf(file);
-        const way = ripBack({ ...startSession(job), done: job.stepCount }, 0);
-        if (!way.ok) throw new Error(way.fault.code);
+        const way = valueIn(ripBack({ ...startSession(job), done: job.stepCount }, 0));
         const isOfBag = (move: MendMove): boolean =>
           'undo' in move && move.undo === 'knit' && job.plan.brief.yarns.has(move.yarn);
-        const pulled = way.value.steps.filter(({ moves }) => moves.some(isOfBag));
+        const pulled = way.steps.filter(({ moves }) => moves.some(isOfBag));
         expect(pulled.every(({ setsCounter }) => setsCounter)).toBe(
           !job.plan.brief.bed.without.includes('counter'),
         );
         const counts = pulled.map(({ row }) => row);
         expect(counts).toEqual(Array.from({ length: job.plan.knittedRows }, (_, i) => i).toReversed());
-        expect(way.value.row).toBe(0);
+        expect(way.row).toBe(0);
       }),
       { numRuns: tries(60) },
     );
@@ -88,9 +87,8 @@ describe('ripping back', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const job = jobOf(file);
-        const way = ripBack({ ...startSession(job), done: job.stepCount }, 0);
-        if (!way.ok) throw new Error(way.fault.code);
-        for (const { moves, irreversible, care } of way.value.steps) {
+        const way = valueIn(ripBack({ ...startSession(job), done: job.stepCount }, 0));
+        for (const { moves, irreversible, care } of way.steps) {
           const cannot = moves.some(
             (move) =>
               'undo' in move &&

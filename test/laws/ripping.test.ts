@@ -14,6 +14,7 @@ import { updateSession } from '../../source/session/update-session.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { valueIn } from '../tools/result.ts';
 import { LoopBed, type Move } from './loop-bed.ts';
 import { Maker, type Shaping, shapings } from './maker.ts';
 
@@ -110,9 +111,8 @@ function replanLonger(bench: Bench): void {
 }
 
 function ripTo(bench: Bench, asked: number): void {
-  const began = updateSession(bench.session, { do: 'rip', done: asked });
-  if (!began.ok) throw new Error(JSON.stringify(began.fault));
-  bench.session = began.value;
+  const began = valueIn(updateSession(bench.session, { do: 'rip', done: asked }));
+  bench.session = began;
   for (let way = bench.session.way; way; way = bench.session.way) {
     const step = way.steps[way.at] as HandStep;
     bench.bed.do(jsonMoves(step));

@@ -10,6 +10,7 @@ import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
 import { jobOf, stripedBrief } from '../fixtures/plan-of.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 
 /** Laws run over many bags, and other tests run beside them. */
@@ -150,12 +151,10 @@ describe('a session', () => {
         const before = run(commands).session;
         const done = updateSession(before, last);
         if (!done.ok || ['back', 'redo', 'note', 'mark', 'weigh', 'measured'].includes(last.do)) return;
-        const back = updateSession(done.value, { do: 'back' });
-        if (!back.ok) throw new Error(back.fault.code);
-        expect(place(back.value)).toEqual(place(before));
-        const again = updateSession(back.value, { do: 'redo' });
-        if (!again.ok) throw new Error(again.fault.code);
-        expect(facts(again.value)).toEqual(facts(done.value));
+        const back = valueIn(updateSession(done.value, { do: 'back' }));
+        expect(place(back)).toEqual(place(before));
+        const again = valueIn(updateSession(back, { do: 'redo' }));
+        expect(facts(again)).toEqual(facts(done.value));
         taken++;
       }),
       { numRuns: tries(3000) },
@@ -175,9 +174,7 @@ describe('a session', () => {
         }
         expect(place(now)).toEqual(place(startSession(job)));
         for (let i = 0; i < presses; i++) {
-          const next = updateSession(now, { do: 'redo' });
-          if (!next.ok) throw new Error(next.fault.code);
-          now = next.value;
+          now = valueIn(updateSession(now, { do: 'redo' }));
         }
         expect(place(now)).toEqual(place(session));
       }),
@@ -213,9 +210,8 @@ describe('a session', () => {
     ).toMatchObject({
       fault: { code: 'way/no-such-mend' },
     });
-    const late = updateSession(start, { do: 'go', done: (job.phaseStarts[2] ?? 0) + 1 });
-    if (!late.ok) throw new Error(late.fault.code);
-    expect(updateSession(late.value, { do: 'replan', rows: 24, ...noChange })).toMatchObject({
+    const late = valueIn(updateSession(start, { do: 'go', done: (job.phaseStarts[2] ?? 0) + 1 }));
+    expect(updateSession(late, { do: 'replan', rows: 24, ...noChange })).toMatchObject({
       fault: { code: 'replan/too-late' },
     });
   });

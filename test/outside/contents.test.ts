@@ -9,6 +9,7 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { planOf } from '../fixtures/plan-of.ts';
+import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 
 interface Contents {
@@ -29,9 +30,7 @@ const planFor = (contents: Contents): Plan =>
   });
 
 const oneStitchLess = ({ brief, stitches, rows }: Plan): Plan => {
-  const less = planBag({ ...brief, bag: { by: 'counts', stitches: stitches - 1, rows } });
-  if (!less.ok) throw new Error(less.fault.code);
-  return less.value;
+  return valueIn(planBag({ ...brief, bag: { by: 'counts', stitches: stitches - 1, rows } }));
 };
 
 const perimeter = (outline: Flatten.Polygon): number =>

@@ -5,15 +5,15 @@ import { describe, expect, it, vi } from 'vitest';
 import { doneBefore, type Landmark } from '../../source/steps/landmarks.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { isRunning, useStandIn } from '../fixtures/speech-stand-in.ts';
+import { valueIn } from '../tools/result.ts';
 import { useBench } from './home.ts';
 import type { Terminal } from './rig/pseudo-terminal.ts';
 
 const pouch = 'demo/token-pouch.json';
 const pouchJob = jobOf(readFileSync(pouch, 'utf8'));
 const firstStepOf = (landmark: Landmark): number => {
-  const done = doneBefore(pouchJob, landmark);
-  if (!done.ok) throw new Error(JSON.stringify(done.fault));
-  return done.value + 1;
+  const done = valueIn(doneBefore(pouchJob, landmark));
+  return done + 1;
 };
 /** Thread, two rows, increase and decrease. */
 const stripe2 = firstStepOf({ at: 'stripe', number: 2 });

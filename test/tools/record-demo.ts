@@ -8,6 +8,7 @@ import type { LogEvent } from '../../source/journal/notation.ts';
 import { currentStep, isFinished } from '../../source/session/session.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { briefOf } from '../fixtures/plan-of.ts';
+import { valueIn } from './result.ts';
 
 /** Seconds that a kind of step takes this maker. */
 const pace: Readonly<Partial<Record<Step['act']['kind'], number>>> = {
@@ -69,18 +70,16 @@ function* wavering(seed = 7): Generator<number> {
 }
 
 const brief = briefOf(readFileSync('demo/token-pouch.json', 'utf8'));
-const begun = beginLog({ brief, program: '0.1.0', startedAt: '2026-11-20T18:30:00.000Z' });
-if (!begun.ok) throw new Error(JSON.stringify(begun.fault));
-let state: LogState = begun.value.state;
-const lines = [begun.value.line];
+const begun = valueIn(beginLog({ brief, program: '0.1.0', startedAt: '2026-11-20T18:30:00.000Z' }));
+let state: LogState = begun.state;
+const lines = [begun.line];
 const waver = wavering();
 
 function record(event: LogEvent, afterS: number): void {
   if (event.do === 'unknown') return;
-  const written = recordEvent(state, event, Math.round(afterS * 1000));
-  if (!written.ok) throw new Error(JSON.stringify(written.fault));
-  state = written.value.state;
-  lines.push(written.value.line);
+  const written = valueIn(recordEvent(state, event, Math.round(afterS * 1000)));
+  state = written.state;
+  lines.push(written.line);
 }
 
 while (!isFinished(state.session)) {

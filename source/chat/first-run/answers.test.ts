@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
+import { faultIn, valueIn } from '../../../test/tools/result.ts';
 import { slantsOf } from '../../planning/choose-size.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import { planBag } from '../../planning/plan-bag.ts';
@@ -222,16 +223,14 @@ describe('a line that is no answer', () => {
     ['first', '__proto__', 'brief/reserved-yarn', 'another name'],
     ['size', '0/0 by 18', 'brief/wrong-type', 'cannot be used here'],
   ] as const)('%s: %j is %s, and the sentence tells what to do', (id, line, code, sentence) => {
-    const given = withAnswer({}, id, { line, length: 'cm' }, spoken());
-    expect(given.ok ? null : given.fault.code).toBe(code);
-    if (!given.ok) expect(formatInterviewFault(given.fault, spoken(), questionIds)).toContain(sentence);
+    const fault = faultIn(withAnswer({}, id, { line, length: 'cm' }, spoken()));
+    expect(fault.code).toBe(code);
+    expect(formatInterviewFault(fault, spoken(), questionIds)).toContain(sentence);
   });
 
   it('tells limits in inches to those who measure in them', () => {
-    const given = withAnswer({}, 'size', { line: '14 by 4000', length: 'in' }, spoken(imperial));
-    if (!given.ok)
-      expect(formatInterviewFault(given.fault, spoken(imperial), questionIds)).toContain('at most 118.1 in');
-    expect(given.ok).toBe(false);
+    const fault = faultIn(withAnswer({}, 'size', { line: '14 by 4000', length: 'in' }, spoken(imperial)));
+    expect(formatInterviewFault(fault, spoken(imperial), questionIds)).toContain('at most 118.1 in');
   });
 });
 
@@ -293,11 +292,8 @@ function madeOf(answers: Readonly<Record<string, string>>) {
       { line, length: 'cm' as const },
     ]),
   );
-  const made = briefFileOf(valuesOf(given, spoken()));
-  if (!made.ok) throw new Error(made.fault.code);
-  const plan = planBag(made.value.brief);
-  if (!plan.ok) throw new Error(plan.fault.code);
-  return plan.value;
+  const made = valueIn(briefFileOf(valuesOf(given, spoken())));
+  return valueIn(planBag(made.brief));
 }
 
 const swatch = '40 stitches 19.2 cm, 60 rows 21.6 cm';

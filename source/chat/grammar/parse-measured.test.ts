@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { briefOf, jobOf, planOf } from '../../../test/fixtures/plan-of.ts';
 import { smallBrief, writeLog } from '../../../test/fixtures/sample-log.ts';
+import { valueIn } from '../../../test/tools/result.ts';
 import { recordJson } from '../../cli/record.ts';
 import { briefLike } from '../../journal/like.ts';
 import { recordOf } from '../../journal/record.ts';
@@ -104,9 +105,7 @@ describe('the record of a bag that was weighed', () => {
       { event: { do: 'weigh', yarn: 'plum', grams: 22 } as const },
       { event: { do: 'weigh', yarn: 'mint', grams: 15 } as const },
     ];
-    const recording = readRecording(writeLog(lines, brief).bytes);
-    if (!recording.ok) throw new Error(recording.fault.code);
-    return recording.value;
+    return valueIn(readRecording(writeLog(lines, brief).bytes));
   };
 
   it('has what was used beside what was planned', () => {
@@ -147,10 +146,9 @@ describe('the record of a bag that was weighed', () => {
   });
 
   it('says nothing of it where nothing was weighed', () => {
-    const recording = readRecording(writeLog([], brief).bytes);
-    if (!recording.ok) throw new Error(recording.fault.code);
-    expect(formatRecord(recording.value, recordOf(recording.value), englishWords)).not.toContain('WEIGHED');
-    expect(recordJson(recording.value, recordOf(recording.value), englishWords)).toMatchObject({
+    const recording = valueIn(readRecording(writeLog([], brief).bytes));
+    expect(formatRecord(recording, recordOf(recording), englishWords)).not.toContain('WEIGHED');
+    expect(recordJson(recording, recordOf(recording), englishWords)).toMatchObject({
       yarnUsed: [],
     });
   });

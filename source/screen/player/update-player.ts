@@ -55,7 +55,7 @@ export function updatePlayerScreen(
 ): readonly [PlayerState, readonly PlayerEffect[]] {
   const present = advanced(before, message.nowMs);
   const state = react(present, message);
-  const isTyping = state.player === present.player && message.is === 'key';
+  const isTyping = state.player === present.player && message.is === 'key' && state.end === null;
   return [state, isTyping ? [] : [{ do: 'wake', afterMs: state.end === null ? waitOf(state.player) : null }]];
 }
 
