@@ -153,7 +153,9 @@ describe('contrast', () => {
 
   it('of the ink chosen for a colour is always enough to read', () => {
     fc.assert(
-      fc.property(colour(), (one) => expect(contrastRatio(one, inkOn(one))).toBeGreaterThanOrEqual(4.5)),
+      fc.property(colour(), (one) => {
+        expect(contrastRatio(one, inkOn(one))).toBeGreaterThanOrEqual(4.5);
+      }),
     );
   });
 });
