@@ -31,6 +31,8 @@ export default defineConfig({
           include: ['**/*.test.{ts,tsx}'],
           exclude: [...timed, ...watched, 'node_modules/**'],
           isolate: false,
+          // Laws run over many bags, and other tests run beside them.
+          testTimeout: 90_000,
           // One whose expectations are never reached fails. Timed ones wait for a screen, which is an expectation too.
           expect: { requireAssertions: true },
         },

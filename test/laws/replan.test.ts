@@ -1,6 +1,6 @@
 /** Planning on from here, over random bags and places: against a bed with every move made, and a plan made from scratch. */
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { rowMultipleOf } from '../../source/planning/choose-size.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
@@ -14,9 +14,6 @@ import { briefFile } from '../fixtures/random-brief.ts';
 import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { seenOn, simulate } from './simulate.ts';
-
-/** Laws run over many bags, and other tests run beside them. */
-vi.setConfig({ testTimeout: 90_000 });
 
 interface Change {
   readonly done: number;

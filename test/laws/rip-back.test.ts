@@ -1,6 +1,6 @@
 /** Laws of the way back, over random bags: the whole bed by formula, and ripping back, against a bed with every move made. */
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
 import { afterHandStep, type HandStep, type MendMove } from '../../source/session/mend/mend.ts';
 import { bedAtPlace } from '../../source/session/rip-back/bed-at-place.ts';
@@ -12,9 +12,6 @@ import { briefFile } from '../fixtures/random-brief.ts';
 import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { simulate } from './simulate.ts';
-
-/** Laws run over many bags, and other tests run beside them. */
-vi.setConfig({ testTimeout: 90_000 });
 
 /** The bed at every place: index = steps confirmed. */
 const bedsOf = (job: Job): readonly Bed[] => [

@@ -1,6 +1,6 @@
 /** Taking back and doing again, over random runs of commands. */
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { rowMultipleOf } from '../../source/planning/choose-size.ts';
 import type { Command } from '../../source/session/command.ts';
 import { storyOf } from '../../source/session/diagnose/story.ts';
@@ -12,9 +12,6 @@ import type { Job } from '../../source/steps/job.ts';
 import { jobOf, stripedBrief } from '../fixtures/plan-of.ts';
 import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
-
-/** Laws run over many bags, and other tests run beside them. */
-vi.setConfig({ testTimeout: 90_000 });
 
 const job = jobOf(stripedBrief(20, 24, 60));
 
