@@ -43,6 +43,10 @@ export function applyMove(bed: Bed, move: BedMove): Outcome {
       return takeOff(bed, move.to ?? null);
     case 'rehang':
       return rehang(bed, move.left, move.right);
+    case 'pick-up':
+      return pickUp(bed, move);
+    case 'bind-off':
+      return bindOff(bed);
     default:
       return exhaustive(move);
   }
@@ -207,4 +211,28 @@ function rehang(bed: Bed, left: string, right: string): Outcome {
     i >= first && i <= last ? { working: true, loopCount: 1, yarn: null } : needle,
   );
   return succeed({ ...bed, loopsOff: 0, needles });
+}
+
+function pickUp(bed: Bed, { of, left, right }: Extract<BedMove, { move: 'pick-up' }>): Outcome {
+  const ends = needlesNamed(bed, [left, right]);
+  if (!ends.ok) return ends;
+  const [first = 0, last = -1] = ends.value;
+  const { stitchCount } = edgesOf(bed);
+  if (of === 'edge' && stitchCount > 0) return fail({ code: 'bed/bed-not-empty', stitchCount });
+  const needles = [...bed.needles];
+  for (let place = first; place <= last; place++) {
+    const { working, loopCount, yarn } = needles[place] as Needle;
+    const needle = formatNeedle(needles.length, place);
+    if (!working) return fail({ code: 'bed/needle-out-of-work', needle });
+    if (of === 'first-row' && loopCount === 0) return fail({ code: 'bed/needle-empty', needle });
+    needles[place] = { working, loopCount: loopCount + 1, yarn };
+  }
+  return succeed({ ...bed, needles });
+}
+
+/** The yarn is cut by then: its end goes through the last loop. */
+function bindOff(bed: Bed): Outcome {
+  if (edgesOf(bed).stitchCount === 0) return fail({ code: 'bed/nothing-to-take-off' });
+  if (bed.feeder !== null) return fail({ code: 'bed/yarn-in-feeder', held: bed.feeder });
+  return succeed({ ...bed, needles: bed.needles.map(() => needleOutOfWork) });
 }

@@ -14,7 +14,16 @@ export type BedMove =
   | { readonly move: 'transfer'; readonly from: readonly string[]; readonly to: readonly string[] }
   /** All loops off and all needles out of work; with `to` by a pass of the carriage with nothing in the feeder. */
   | { readonly move: 'take-off'; readonly to?: Side }
-  | { readonly move: 'rehang'; readonly left: string; readonly right: string };
+  | { readonly move: 'rehang'; readonly left: string; readonly right: string }
+  /** A loop more on each needle: of the mouth edge, on needles that hold none; or of the first row picked up so, beside what they hold. */
+  | {
+      readonly move: 'pick-up';
+      readonly of: 'edge' | 'first-row';
+      readonly left: string;
+      readonly right: string;
+    }
+  /** The loops chained off one through the next, from needle to needle; all needles out of work. */
+  | { readonly move: 'bind-off'; readonly from: string; readonly to: string };
 
 /** What the hands do away from the bed, with the work in the lap. */
 export type HandMove =

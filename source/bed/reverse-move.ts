@@ -51,6 +51,15 @@ export type ReverseMove =
       readonly back?: Side;
     }
   | { readonly undo: 'rehang'; readonly left: string; readonly right: string }
+  /** The loops that were picked up drop off again, one from each needle. */
+  | {
+      readonly undo: 'pick-up';
+      readonly of: 'edge' | 'first-row';
+      readonly left: string;
+      readonly right: string;
+    }
+  /** The chain is drawn out, and its loops hang again. */
+  | { readonly undo: 'bind-off'; readonly hangs: readonly LoopRun[] }
   /** A loop with nothing below it is dropped off its needle, which goes out of work. */
   | { readonly undo: 'stray'; readonly needle: string }
   | { readonly undo: 'hand'; readonly what: HandMove };
@@ -96,6 +105,10 @@ export function applyReverse(bed: Bed, move: ReverseMove): Outcome {
       return hangAgain(bed, move);
     case 'rehang':
       return takeOffAgain(bed, move.left, move.right);
+    case 'pick-up':
+      return dropPickedUp(bed, move.left, move.right);
+    case 'bind-off':
+      return unchain(bed, move.hangs);
     case 'stray':
       return change(bed, [move.needle], () => needleOutOfWork);
     case 'hand':
@@ -220,4 +233,24 @@ function takeOffAgain(bed: Bed, left: string, right: string): Outcome {
   if (loopsOff === 0) return fail({ code: 'bed/nothing-to-take-off' });
   const needles = bed.needles.map((needle, i) => (inside(i) ? emptied(needle) : needle));
   return succeed({ ...bed, needles, loopsOff });
+}
+
+function dropPickedUp(bed: Bed, left: string, right: string): Outcome {
+  const ends = needlesNamed(bed, [left, right]);
+  if (!ends.ok) return ends;
+  const [first = 0, last = -1] = ends.value;
+  const needles = [...bed.needles];
+  for (let place = first; place <= last; place++) {
+    const needle = needles[place] as Needle;
+    if (needle.loopCount === 0)
+      return fail({ code: 'reverse/too-few-loops', needle: formatNeedle(needles.length, place), loops: 1 });
+    needles[place] =
+      needle.loopCount === 1 ? emptied(needle) : { ...needle, loopCount: needle.loopCount - 1 };
+  }
+  return succeed({ ...bed, needles });
+}
+
+function unchain(bed: Bed, hangs: readonly LoopRun[]): Outcome {
+  const { stitchCount } = edgesOf(bed);
+  return stitchCount > 0 ? fail({ code: 'bed/bed-not-empty', stitchCount }) : hang(bed, hangs);
 }

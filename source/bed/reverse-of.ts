@@ -59,6 +59,10 @@ export function reverseOf(bed: Bed, move: Move): ReverseMove | null {
       };
     case 'rehang':
       return { undo: 'rehang', left: move.left, right: move.right };
+    case 'pick-up':
+      return { undo: 'pick-up', of: move.of, left: move.left, right: move.right };
+    case 'bind-off':
+      return { undo: 'bind-off', hangs: loopRuns(bed) };
     default:
       return exhaustive(move);
   }

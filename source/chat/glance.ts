@@ -35,7 +35,7 @@ export type Glance =
   /** Rows to and fro, the last of them to the side `to`. */
   | {
       readonly kind: 'passes';
-      readonly waste: boolean;
+      readonly rows: 'waste' | 'hem' | 'cord';
       readonly from: number;
       readonly through: number;
       readonly of: number;
@@ -72,13 +72,17 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
     case 'pass':
       return { kind: 'pass', to: act.to, inStripe: { at: act.rowInStripe, of: act.stripeRows } };
     case 'waste-rows':
-    case 'flat-rows': {
+    case 'flat-rows':
+    case 'hem-rows': {
       const { from, through, of, to } = act;
-      return { kind: 'passes', waste: act.kind === 'waste-rows', from, through, of, to };
+      const rows = ({ 'waste-rows': 'waste', 'hem-rows': 'hem', 'flat-rows': 'cord' } as const)[act.kind];
+      return { kind: 'passes', rows, from, through, of, to };
     }
     case 'closing-pass':
     case 'ravel-pass':
     case 'cord-first-row':
+    case 'fold-row':
+    case 'hem-close':
       return { kind: 'pass', to: act.to, inStripe: null };
     case 'increase':
     case 'decrease': {
@@ -93,6 +97,7 @@ export function glanceAt({ plan }: Job, step: Step): Glance {
       return { kind: 'yarn', leaves, comes: act.yarn };
     }
     case 'thread-cord':
+    case 'thread-hem':
       return { kind: 'yarn', leaves: null, comes: act.yarn };
     case 'graft-start':
     case 'graft-pair':
@@ -130,5 +135,6 @@ export function yarnAtHand({ plan }: Job, step: Step, before: BedAfter | null): 
   const fed = step.after.feeder ?? before?.feeder ?? null;
   if (fed !== null) return fed;
   if (step.phase === 'cord') return plan.cord.yarn;
+  if (step.phase === 'hem') return plan.hem?.yarn ?? null;
   return step.phase === 'graft' || step.phase === 'seam' ? (plan.stripes.at(-1)?.yarn ?? null) : null;
 }

@@ -16,8 +16,12 @@ import { helpNow, type Scene, type Situation, situationOf } from './situation.ts
 afterEach(() => speak(null));
 
 const diceBag = readFileSync('demo/dice-bag.json', 'utf8');
-/** Invented: on so short a bed the dice bag is hung again. */
-const shortBed = { ...JSON.parse(diceBag), bed: { needles: 60, pitchMm: 6.5, marginNeedles: 2 } };
+/** Invented: on so short a bed the dice bag is hung again; and it has a hem. */
+const shortBed = {
+  ...JSON.parse(diceBag),
+  bed: { needles: 60, pitchMm: 6.5, marginNeedles: 2 },
+  hem: { rows: 4 },
+};
 
 const openAt = (done: number, brief: unknown = diceBag): MemoryBench => {
   const bench = openMemoryBench({ brief, settings: { pause: 'short' } });

@@ -22,6 +22,7 @@ const short: Readonly<Record<string, string>> = {
   stripesCounted: 's',
   rowCounter: 'k',
   rowsOfColour: 'h',
+  piecesDone: 'p',
 };
 
 /** What was heard, in the words of the list, in the order of the alphabet. */

@@ -24,6 +24,7 @@ export type Situation =
   | 'shaping'
   | 'rehang'
   | 'closing-row'
+  | 'hem'
   | 'graft'
   | 'seam'
   | 'cord'
@@ -118,6 +119,10 @@ export const helpNow: Readonly<Record<Situation, HelpNow>> = {
   'closing-row': {
     says: (words: Words) => words.help.now['closing-row'],
     examples: () => ['next', 'why closing row', 'why tail', 'plan'],
+  },
+  hem: {
+    says: (words: Words) => words.help.now.hem,
+    examples: () => ['next', 'words hem', 'why hem', 'draw bed'],
   },
   graft: {
     says: (words: Words) => words.help.now.graft,

@@ -54,6 +54,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     graft: { ...plan.graft, cutCm: closingTailCm(plan) },
     seam: plan.seam,
     boxed: plan.boxed,
+    hem: plan.hem,
     lining: plan.lining,
     cord: plan.cord,
     eyelets: plan.eyelets,

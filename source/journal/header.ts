@@ -2,6 +2,7 @@ import { readBrief } from '../planning/parse-brief.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Job, layOutJob } from '../steps/job.ts';
+import { phases } from '../steps/step.ts';
 import type { JournalFault } from './fault.ts';
 import { isInstant } from './notation.ts';
 
@@ -19,10 +20,12 @@ export type PlanFigures = {
 
 export function figuresOf({ plan, stepCount, phaseStarts }: Job): PlanFigures {
   const { stitches, rows, shapings, needlesUsed } = plan;
+  // A bag without a hem is what it was before there were any.
+  const starts = phaseStarts.filter((_, i) => plan.hem !== null || phases[i] !== 'hem');
   const hangings = plan.hangings.map(
     ({ fromRow, throughRow, hungLeft, hungRight }) => [fromRow, throughRow, hungLeft, hungRight] as const,
   );
-  return { stitches, rows, shapings, needlesUsed, stepCount, phaseStarts, hangings };
+  return { stitches, rows, shapings, needlesUsed, stepCount, phaseStarts: starts, hangings };
 }
 
 /** The first figure that is not as recorded. Figures that the log does not have are not compared. */

@@ -32,9 +32,9 @@ function finishedIn(secondsOf: (kind: string, nth: number) => number): Recording
 
 /** Counted apart from the program: what the hands do many times over in one step. */
 function handfuls({ act }: (typeof steps)[number]): number {
-  if (act.kind === 'bars' || act.kind === 'rounds' || act.kind === 'waste-rows' || act.kind === 'flat-rows')
-    return act.through - act.from + 1;
-  if (act.kind === 'cast-on' || act.kind === 'cast-on-cord' || act.kind === 'rehang') return act.count;
+  if ('through' in act) return act.through - act.from + 1;
+  const loopByLoop = ['cast-on', 'cast-on-cord', 'rehang', 'pick-up', 'hang-fold', 'bind-off'];
+  if ('count' in act && loopByLoop.includes(act.kind)) return act.count;
   return act.kind === 'thread-eyelets' ? 2 : 1;
 }
 

@@ -13,11 +13,15 @@ function handfulsIn(act: Act): number {
   switch (act.kind) {
     case 'cast-on':
     case 'rehang':
+    case 'pick-up':
+    case 'hang-fold':
+    case 'bind-off':
     case 'cast-on-cord':
       return act.count;
     case 'bars':
     case 'rounds':
     case 'flat-rows':
+    case 'hem-rows':
     case 'waste-rows':
       return act.through - act.from + 1;
     case 'thread-eyelets':
@@ -71,6 +75,15 @@ export const usualPace: Pace = {
     'hide-ends': 300,
     'fold-corner': 120,
     'sew-corner': 240,
+    'set-hem-needles': 60,
+    'pick-up': 6,
+    'thread-hem': 30,
+    'hem-rows': 8,
+    'fold-row': 15,
+    'hang-fold': 6,
+    'hem-close': 15,
+    'bind-off': 6,
+    'join-hem': 180,
     wash: 600,
     'measure-bag': 60,
     'set-cord-needles': 40,

@@ -6,7 +6,8 @@
  */
 import type { BagWish, Brief } from './brief.ts';
 import type { Gauge } from './gauge.ts';
-import { type Counts, depthBelowCordCm, depthCm, widthCm } from './geometry.ts';
+import { type Counts, depthBelowCordCm, widthCm } from './geometry.ts';
+import { bagDepthCm } from './hem.ts';
 import { endTailCm } from './tails.ts';
 
 export interface BoxedBottom {
@@ -22,16 +23,13 @@ export interface BoxedBottom {
   readonly cornerTailCm: number;
 }
 
-export function boxedBottom(
-  { boxedCm, edgeStitches }: Brief,
-  gauge: Gauge,
-  counts: Counts,
-): BoxedBottom | null {
+export function boxedBottom(brief: Brief, gauge: Gauge, counts: Counts): BoxedBottom | null {
+  const { boxedCm, edgeStitches } = brief;
   if (boxedCm === 0) return null;
   return {
     baseWidthCm: widthCm(counts, gauge) - boxedCm,
     baseDepthCm: boxedCm,
-    sideCm: depthCm(counts, gauge) - boxedCm / 2,
+    sideCm: bagDepthCm(brief, counts, gauge) - boxedCm / 2,
     sideBelowCordCm: depthBelowCordCm(counts, edgeStitches, gauge) - boxedCm / 2,
     cornerSeamCm: boxedCm,
     fromTipCm: boxedCm / 2,

@@ -85,6 +85,7 @@ export const briefSchema = v.strictObject({
   homeSide: v.optional(side),
   edgeStitches: v.optional(whole(1, 3)),
   shapeEveryRows: v.optional(v.picklist([2, 4, 6, 8])),
+  hem: v.optional(v.strictObject({ rows: evenRows(2, 12), yarn: v.optional(yarnName) })),
   yarns: v.record(yarnName, yarnSchema),
   stripes: v.optional(
     v.pipe(

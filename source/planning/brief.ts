@@ -78,6 +78,8 @@ export interface Brief {
   readonly homeSide: Side;
   readonly edgeStitches: number;
   readonly shapeEveryRows: number;
+  /** Plain rows of each layer of a hem at the mouth, and its yarn; null where the edge stays as it is. */
+  readonly hem: { readonly rows: number; readonly yarn: string } | null;
   readonly yarns: ReadonlyMap<string, Yarn>;
   /** One repeat, in knitting order. With scraps it is empty, until `planBag` has found the sequence for a whole bag. */
   readonly stripes: readonly Stripe[];

@@ -8,15 +8,9 @@ import { standingWidthCm } from './boxed.ts';
 import type { BagWish, Brief } from './brief.ts';
 import type { Neighbour, PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
-import {
-  type Counts,
-  depthBelowCordCm,
-  depthCm,
-  stitchDepthCm,
-  stripeAngleDeg,
-  widthCm,
-} from './geometry.ts';
+import { type Counts, depthBelowCordCm, stitchDepthCm, stripeAngleDeg, widthCm } from './geometry.ts';
 import { usableNeedles } from './hangings.ts';
+import { bagDepthCm, hemHeightCm } from './hem.ts';
 
 /** The size asked for, in cm; null where counts were given. Depth is finished and sewn. */
 export interface WantedSize {
@@ -114,7 +108,7 @@ export function chooseStitches(brief: Brief, gauge: Gauge, rows: number): number
   const one = stitchDepthCm({ rows, shapeEveryRows: brief.shapeEveryRows }, gauge);
   const exact =
     bag.by === 'size'
-      ? Math.floor(bag.depthCm / one + 1.5 + hair)
+      ? Math.floor((bag.depthCm - hemHeightCm(brief, gauge)) / one + 1.5 + hair)
       : Math.ceil(contentsDepthCm(bag, boxedCm) / one + 1.5 + brief.edgeStitches - hair);
   return Math.max(leastStitchesOf(brief), exact);
 }
@@ -128,7 +122,8 @@ export function wantedSize(brief: Brief, gauge: Gauge, counts: Counts): WantedSi
       return { widthCm: bag.widthCm, depthCm: bag.depthCm, depthBelowCordCm: null };
     case 'contents': {
       const belowCordCm = contentsDepthCm(bag, boxedCm);
-      const aboveCordCm = depthCm(counts, gauge) - depthBelowCordCm(counts, brief.edgeStitches, gauge);
+      const aboveCordCm =
+        bagDepthCm(brief, counts, gauge) - depthBelowCordCm(counts, brief.edgeStitches, gauge);
       return {
         widthCm: contentsWidthCm(bag, boxedCm),
         depthCm: belowCordCm + aboveCordCm,
@@ -149,7 +144,7 @@ export const neighbourOf = (brief: Brief, gauge: Gauge, counts: Counts): Neighbo
   stitches: counts.stitches,
   rows: counts.rows,
   widthCm: widthCm(counts, gauge),
-  depthCm: depthCm(counts, gauge),
+  depthCm: bagDepthCm(brief, counts, gauge),
   fitsBed: counts.stitches < usableNeedles(brief),
 });
 

@@ -27,6 +27,7 @@ export function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
     homeSide: file.homeSide ?? opposite(crawl),
     edgeStitches: file.edgeStitches ?? 2,
     shapeEveryRows: file.shapeEveryRows ?? 2,
+    hem: file.hem ? { rows: file.hem.rows, yarn: file.hem.yarn ?? mainYarn(file) } : null,
     yarns: new Map(
       Object.entries(file.yarns).map(([name, yarn]) => [
         name,
@@ -38,7 +39,7 @@ export function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
     waste: { yarn: wasteYarn(file), rows: file.waste?.rows ?? 8, ravel: file.waste?.ravel ?? 'loop' },
     cord: {
       stitches: file.cord?.stitches ?? 3,
-      yarn: file.cord?.yarn ?? file.stripes?.[0]?.yarn ?? longestScrap(file),
+      yarn: file.cord?.yarn ?? mainYarn(file),
       tieCm: file.cord?.tieCm ?? 25,
       draws: file.cord?.draws ?? 1,
       roundsPer10Cm: file.cord?.roundsPer10Cm ?? null,
@@ -47,6 +48,8 @@ export function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
     learned: file.learned ? { ...file.learned, setAside: file.learned.setAside ?? 0 } : null,
   });
 }
+
+const mainYarn = (file: BriefJson): string => file.stripes?.[0]?.yarn ?? longestScrap(file);
 
 const wasteYarn = (file: BriefJson): string => file.waste?.yarn ?? unnamedWaste;
 
@@ -60,6 +63,7 @@ function checkNames(file: BriefJson): BriefFault | null {
   const asked = [
     ...(file.stripes ?? []).map(({ yarn }, i) => ({ field: `stripes[${i}].yarn`, yarn })),
     ...(file.cord?.yarn ? [{ field: 'cord.yarn', yarn: file.cord.yarn }] : []),
+    ...(file.hem?.yarn ? [{ field: 'hem.yarn', yarn: file.hem.yarn }] : []),
   ];
   const stranger = asked.find(({ yarn }) => !known.includes(yarn));
   return stranger ? { code: 'brief/unknown-yarn', ...stranger, known } : null;

@@ -17,8 +17,9 @@ import {
 } from './choose-size.ts';
 import type { PlanFault } from './fault.ts';
 import type { Gauge } from './gauge.ts';
-import { type Counts, depthBelowCordCm, depthCm, widthCm } from './geometry.ts';
+import { type Counts, depthBelowCordCm, widthCm } from './geometry.ts';
 import { usableNeedles } from './hangings.ts';
+import { bagDepthCm } from './hem.ts';
 import type { Plan } from './plan.ts';
 import { planRows } from './plan-bag.ts';
 
@@ -37,7 +38,7 @@ export function shapeOf(brief: Brief, gauge: Gauge): Result<ShapeWish, PlanFault
   const rows = chooseRows(brief, gauge);
   if (!rows.ok) return rows;
   const counts = countsFor(brief, gauge, rows.value);
-  return succeed({ by: 'size', widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) });
+  return succeed({ by: 'size', widthCm: widthCm(counts, gauge), depthCm: bagDepthCm(brief, counts, gauge) });
 }
 
 export type Shaped = Brief & { readonly bag: ShapeWish };
@@ -62,10 +63,11 @@ const boxedAt = (shaped: Shaped, gauge: Gauge, rows: number): number =>
   (shaped.boxedCm * widthCm({ rows, shapeEveryRows: shaped.shapeEveryRows }, gauge)) / wishedWidthCm(shaped);
 
 /** How deep a bag is for its width, against the wish: 1 has its shape, 1.05 is a twentieth deeper. */
-function shapeShare({ bag, edgeStitches, boxedCm }: Shaped, gauge: Gauge, counts: Counts): number {
+function shapeShare(shaped: Shaped, gauge: Gauge, counts: Counts): number {
+  const { bag, edgeStitches, boxedCm } = shaped;
   const gotCm = widthCm(counts, gauge);
   return bag.by === 'size'
-    ? depthCm(counts, gauge) / gotCm / (bag.depthCm / bag.widthCm)
+    ? bagDepthCm(shaped, counts, gauge) / gotCm / (bag.depthCm / bag.widthCm)
     : depthBelowCordCm(counts, edgeStitches, gauge) /
         gotCm /
         (contentsDepthCm(bag, boxedCm) / contentsWidthCm(bag, boxedCm));
@@ -131,7 +133,7 @@ function largestWithin(shaped: Shaped, gauge: Gauge, band: Band, areaCm2: number
   for (const { rows, least, most } of stitchSpans(shaped, gauge, band)) {
     const shapeWith = (stitches: number): NearShape => {
       const counts = { stitches, rows, shapeEveryRows: shaped.shapeEveryRows };
-      const size = { widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
+      const size = { widthCm: widthCm(counts, gauge), depthCm: bagDepthCm(shaped, counts, gauge) };
       const areaShare = (size.widthCm * size.depthCm) / areaCm2;
       return { stitches, rows, ...size, shapeShare: shapeShare(shaped, gauge, counts), areaShare };
     };

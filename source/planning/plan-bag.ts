@@ -17,16 +17,9 @@ import { chooseEyelets, cordThicknessMm, type EyeletChoice } from './eyelets.ts'
 import { judgeFabric } from './fabric.ts';
 import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
-import {
-  type Counts,
-  depthBelowCordCm,
-  depthCm,
-  mouthMm,
-  shapingsIn,
-  stripeAngleDeg,
-  widthCm,
-} from './geometry.ts';
+import { type Counts, depthBelowCordCm, mouthMm, shapingsIn, stripeAngleDeg, widthCm } from './geometry.ts';
 import { type Begun, planHangings, usableNeedles } from './hangings.ts';
+import { bagDepthCm, planHem } from './hem.ts';
 import type { Plan, Size } from './plan.ts';
 import { savingsOf } from './savings.ts';
 import { sequenceScraps } from './scraps.ts';
@@ -73,6 +66,7 @@ function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
     graft: planGraft(brief, gauge, counts.stitches),
     seam: planSeam(counts.rows, widthCm(counts, gauge)),
     boxed: boxedBottom(brief, gauge, counts),
+    hem: planHem(brief, gauge, counts),
     cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10, eyeletsOf(brief, gauge, counts)),
   };
 }
@@ -145,12 +139,12 @@ export function completePlan(
 function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnitted'] {
   if (brief.finishState === brief.swatch.state) return null;
   const before = { ...gauge, ...gauge.asKnitted };
-  return { ...gauge.asKnitted, widthCm: widthCm(counts, before), depthCm: depthCm(counts, before) };
+  return { ...gauge.asKnitted, widthCm: widthCm(counts, before), depthCm: bagDepthCm(brief, counts, before) };
 }
 
 function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
   const wanted = wantedSize(brief, gauge, counts);
-  const size = { widthCm: widthCm(counts, gauge), depthCm: depthCm(counts, gauge) };
+  const size = { widthCm: widthCm(counts, gauge), depthCm: bagDepthCm(brief, counts, gauge) };
   const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), size);
   return {
     ...size,

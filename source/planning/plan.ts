@@ -6,6 +6,7 @@ import type { GaugeAim } from './fabric.ts';
 import type { Neighbour } from './fault.ts';
 import type { Gauge, StitchSize } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
+import type { Hem } from './hem.ts';
 import type { Saving } from './savings.ts';
 import type { AlikeTo } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
@@ -107,6 +108,8 @@ export interface Plan {
   readonly seam: SeamTail;
   /** Null for a flat bag. */
   readonly boxed: BoxedBottom | null;
+  /** Null where the mouth edge stays as it is. */
+  readonly hem: Hem | null;
   /** What a lining would be cut to. */
   readonly lining: Lining;
   readonly cord: CordPlan;

@@ -3,8 +3,9 @@ import { canBeBoxed } from './boxed.ts';
 import type { Brief } from './brief.ts';
 import { chooseRows, countsFor, leastRowsOf, leastStitchesOf, rowMultipleOf } from './choose-size.ts';
 import type { Gauge } from './gauge.ts';
-import { type Counts, depthCm, shapingsIn, widthCm } from './geometry.ts';
+import { type Counts, shapingsIn, widthCm } from './geometry.ts';
 import { fewestHangings, usableNeedles } from './hangings.ts';
+import { bagDepthCm } from './hem.ts';
 
 /** Counts that need fewer hangings, and the size they give. */
 export interface Saving {
@@ -38,7 +39,7 @@ export function savingsOf(brief: Brief, gauge: Gauge, counts: Counts): readonly 
             ...choice,
             hangings: fewestHangings(brief, choice),
             widthCm: widthCm(choice, gauge),
-            depthCm: depthCm(choice, gauge),
+            depthCm: bagDepthCm(brief, choice, gauge),
           },
         ]
       : [],

@@ -1,9 +1,10 @@
-/** Colours turned round in the JSON of a brief: its stripes and its cord in other yarns. */
+/** Colours turned round in the JSON of a brief: its stripes, its hem and its cord in other yarns. */
 type Json = Readonly<Record<string, unknown>>;
 
 export interface Coloured {
   readonly yarns: Readonly<Record<string, Json>>;
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
+  readonly hem?: Json;
   readonly cord?: Json;
 }
 
@@ -14,13 +15,16 @@ export const stripeYarns = ({ stripes }: Pick<Coloured, 'stripes'>): readonly st
   ...new Set(stripes.map(({ yarn }) => yarn)),
 ];
 
-/** The brief with each yarn of its stripes and of its cord as `nameOf` has it. */
+/** The brief with each yarn of its stripes, its hem and its cord as `nameOf` has it. */
 export function inYarns(json: Json, nameOf: (yarn: string) => string): Json {
-  const { stripes, cord } = colouredOf(json);
+  const { stripes, hem, cord } = colouredOf(json);
+  const other = (key: string, made: Json | undefined): Json =>
+    typeof made?.yarn === 'string' ? { [key]: { ...made, yarn: nameOf(made.yarn) } } : {};
   return {
     ...json,
     stripes: stripes.map((stripe) => ({ ...stripe, yarn: nameOf(stripe.yarn) })),
-    ...(typeof cord?.yarn === 'string' ? { cord: { ...cord, yarn: nameOf(cord.yarn) } } : {}),
+    ...other('hem', hem),
+    ...other('cord', cord),
   };
 }
 

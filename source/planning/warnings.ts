@@ -45,7 +45,9 @@ function yarnWarnings({ yarn, brief, stripes, gauge }: Unwarned): PlanWarning[] 
     );
   const lastRows = new Map(stripes.map((stripe) => [stripe.yarn, stripe.lastRow]));
   const unused = brief.scraps
-    ? [...brief.yarns.keys()].filter((name) => !lastRows.has(name) && name !== brief.cord.yarn)
+    ? [...brief.yarns.keys()].filter(
+        (name) => !lastRows.has(name) && name !== brief.cord.yarn && name !== brief.hem?.yarn,
+      )
     : [];
   const atOnce = lastRows.size > mastArms ? mostAtOnce(stripes, lastRows) : 0;
   return [

@@ -1,6 +1,6 @@
 /**
  * Yarn by colour: stitches knitted times loop length, the strand carried up past the other stripes, 15 cm at each
- * start and end, the graft, seam and corner tails for the last stripe's yarn, the cord for its own. The grafted row is not
+ * start and end, the graft, seam and corner tails for the last stripe's yarn, the hem and the cord for their own. The grafted row is not
  * counted among the knitted ones: its yarn is in the graft tail. Mass = km × tex, tex = 100 000 / (m per 100 g).
  */
 import { type BoxedBottom, cornerThreadCm } from './boxed.ts';
@@ -8,6 +8,7 @@ import type { Brief, Yarn } from './brief.ts';
 import { type CordPlan, cordYarnCm } from './cord.ts';
 import type { Gauge } from './gauge.ts';
 import type { Hanging } from './hangings.ts';
+import type { Hem } from './hem.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import { endTailCm, type GraftTail, type SeamTail } from './tails.ts';
 
@@ -44,6 +45,7 @@ export interface HandWork {
   readonly graft: GraftTail;
   readonly seam: SeamTail;
   readonly boxed: BoxedBottom | null;
+  readonly hem: Hem | null;
   readonly cord: CordPlan;
 }
 
@@ -86,6 +88,7 @@ export function weigh(metres: number, { metresPer100g, grams: haveGrams }: Yarn,
 export interface YarnParts {
   readonly stripes: number;
   readonly tails: number;
+  readonly hem: number;
   readonly cord: number;
 }
 
@@ -101,13 +104,14 @@ export function yarnParts(yarn: string, share: YarnShare, gauge: Gauge, work: Ha
   return {
     stripes: (stitchesCm + carriedCm + endsCm) / 100,
     tails: tailsCm / 100,
+    hem: work.hem?.yarn === yarn ? work.hem.metres : 0,
     cord: cordCm / 100,
   };
 }
 
 export function metresFor(yarn: string, share: YarnShare, gauge: Gauge, work: HandWork): number {
-  const { stripes, tails, cord } = yarnParts(yarn, share, gauge, work);
-  return stripes + tails + cord;
+  const { stripes, tails, hem, cord } = yarnParts(yarn, share, gauge, work);
+  return stripes + tails + hem + cord;
 }
 
 /** The share of `yarn` in what comes after so many rows. */

@@ -42,10 +42,10 @@ export function yarnSigns(plan: Plan, medium: 'print' | ColourDepth): ReadonlyMa
 const signsOf = new WeakMap<Plan, Map<'print' | ColourDepth, ReadonlyMap<string, YarnSign>>>();
 
 function findSigns(
-  { brief, stripes, cord }: Plan,
+  { brief, stripes, hem, cord }: Plan,
   medium: 'print' | ColourDepth,
 ): ReadonlyMap<string, YarnSign> {
-  const knitted = new Set([...stripes.map((stripe) => stripe.yarn), cord.yarn]);
+  const knitted = new Set([...stripes.map((stripe) => stripe.yarn), cord.yarn, ...(hem ? [hem.yarn] : [])]);
   const yarns = [...brief.yarns].filter(([yarn]) => knitted.has(yarn));
   const depth = medium === 'print' || medium === 'none' ? 'true' : medium;
   const shown = shownColours(

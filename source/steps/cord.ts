@@ -9,7 +9,7 @@ import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
 import { type Draw, threadingOrder } from '../planning/eyelets.ts';
 import { bareBed, counterAt } from './bed-after.ts';
-import { closedBed } from './closing-row.ts';
+import { lapBed } from './hem.ts';
 import type { Outline } from './outline.ts';
 import type { Act, BedAfter, StepBody } from './step.ts';
 
@@ -58,6 +58,16 @@ function partAt(outline: Outline, local: number) {
 
 export const countCord = (outline: Outline): number =>
   [...partsOf(outline)].reduce((sum, { count }) => sum + count, 0);
+
+/** Cords that are drawn off once so many steps of the phase are done; a flat one is still to be sewn. */
+export function cordsDone(outline: Outline, steps: number): number {
+  const toSew = isFlat(outline) ? 1 : 0;
+  let end = 0;
+  return drawsOf(outline).filter((draw) => {
+    end += knittingSteps(outline, draw);
+    return steps >= end - toSew;
+  }).length;
+}
 
 /** Which cord a step of the cord belongs to. */
 export const drawAt = (outline: Outline, local: number): Draw => partAt(outline, local).draw;
@@ -132,7 +142,7 @@ function beginning(outline: Outline, draw: Draw, local: number): StepBody {
   const [first = '', last = ''] = [names[0], names.at(-1)];
   const wrapped = home === 'left' ? { from: last, to: first } : { from: first, to: last };
   const away = opposite(home);
-  const { counter } = draw === 'second' ? cordBed(outline, outline.plan.cord.rounds) : closedBed(outline);
+  const { counter } = draw === 'second' ? cordBed(outline, outline.plan.cord.rounds) : lapBed(outline);
   switch (local) {
     case 0:
       return bodyOf(

@@ -6,7 +6,7 @@
  */
 import type { Move } from '../bed/move.ts';
 import { carriageAfter } from './bed-after.ts';
-import { closedBed } from './closing-row.ts';
+import { lapBed } from './hem.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
@@ -35,7 +35,7 @@ export function graftStep(outline: Outline, local: number): StepBody {
     stripe: null,
     act,
     moves,
-    after: closedBed(outline),
+    after: lapBed(outline),
   });
   if (local === 0) {
     const tailAt = carriageAfter(outline, plan.knittedRows) === plan.brief.crawl ? 'mouth' : 'bottom';

@@ -4,6 +4,7 @@ import { castOnStep, countCastOn } from './cast-on.ts';
 import { closingRowStep, countClosingRow } from './closing-row.ts';
 import { cordStep, countCord, drawAt } from './cord.ts';
 import { countGraft, graftStep } from './graft.ts';
+import { countHem, hemStep } from './hem.ts';
 import { type KnittedPart, type Outline, outlineSteps } from './outline.ts';
 import { countSeam, seamStep } from './seam.ts';
 import { type Phase, phases, type Step, type StepBody } from './step.ts';
@@ -29,6 +30,7 @@ const phaseSteps: Readonly<Record<Phase, PhaseSteps>> = {
   'cast-on': { count: countCastOn, step: castOnStep },
   stripes: { count: countStripes, step: stripesStep },
   'closing-row': { count: countClosingRow, step: closingRowStep },
+  hem: { count: countHem, step: hemStep },
   graft: { count: countGraft, step: graftStep },
   seam: { count: countSeam, step: seamStep },
   cord: { count: countCord, step: cordStep },

@@ -1,11 +1,11 @@
 /**
  * The bottom seam: half the rows face the other half along the trailing edge, and a mattress seam takes one bar from
  * each side in turn, one stitch in; the thread is drawn up after every eight bars (common practice: 6 to 8). Then the bag is
- * finished: ends sewn in, brought to the state in which it will be used, and measured, since the next bag is planned from that.
+ * finished: the ends of its hem sewn together, ends sewn in, brought to the state in which it will be used, and measured, since the next bag is planned from that.
  * The corners of a boxed bottom are sewn across last, while the bag can be measured to the end lying flat.
  */
 import type { HandMove } from '../bed/move.ts';
-import { closedBed } from './closing-row.ts';
+import { lapBed } from './hem.ts';
 import type { Outline } from './outline.ts';
 import type { Act, StepBody } from './step.ts';
 
@@ -14,22 +14,23 @@ const barsBeforeDrawing = 4;
 
 const drawings = ({ plan }: Outline): number => Math.ceil(plan.seam.barsPerSide / barsBeforeDrawing);
 
-/** Fasten, ends in, wash, measure. */
-const behind = 4;
+/** Fasten, the ends of a hem, ends in, wash, measure. */
+const behind = ({ plan }: Outline): number => (plan.hem ? 5 : 4);
 
 /** A boxed bottom has two corners, each laid flat and sewn across. */
 const cornerSteps = ({ plan }: Outline): number => (plan.boxed ? 4 : 0);
 
-export const countSeam = (outline: Outline): number => 1 + drawings(outline) + behind + cornerSteps(outline);
+export const countSeam = (outline: Outline): number =>
+  1 + drawings(outline) + behind(outline) + cornerSteps(outline);
 
 export function seamStep(outline: Outline, local: number): StepBody {
-  const { seam, graft, stripes, knittedRows, brief, size } = outline.plan;
+  const { seam, graft, stripes, knittedRows, brief, size, hem } = outline.plan;
   const body = (act: Act, moves: StepBody['moves']): StepBody => ({
     row: knittedRows,
     stripe: null,
     act,
     moves,
-    after: closedBed(outline),
+    after: lapBed(outline),
   });
   if (local === 0) {
     const tailCm = graft.goesOnToSeam ? null : seam.tailCm;
@@ -43,19 +44,26 @@ export function seamStep(outline: Outline, local: number): StepBody {
     const through = Math.min(seam.barsPerSide, local * barsBeforeDrawing);
     return body({ kind: 'bars', from, through, of: seam.barsPerSide }, barMoves(through - from + 1));
   }
-  switch (local - drawings(outline)) {
-    case 1:
-      return body({ kind: 'fasten-seam' }, [{ move: 'fasten' }]);
+  const part = local - drawings(outline);
+  if (part === 1) return body({ kind: 'fasten-seam' }, [{ move: 'fasten' }]);
+  if (hem && part === 2) {
+    const joins = hem.sections.length;
+    return body(
+      { kind: 'join-hem', joins },
+      hem.sections.map(() => ({ move: 'fasten' })),
+    );
+  }
+  switch (part - (hem ? 1 : 0)) {
     case 2:
       return body({ kind: 'hide-ends' }, []);
     case 3: {
       const washed = { state: brief.finishState, widthCm: size.widthCm, depthCm: size.depthCm };
-      return body({ kind: 'wash', ...washed }, [{ move: 'wash', ...washed }]);
+      return body({ kind: 'wash', rolls: hem === null, ...washed }, [{ move: 'wash', ...washed }]);
     }
     case 4:
       return body({ kind: 'measure-bag', widthCm: size.widthCm, depthCm: size.depthCm }, []);
     default:
-      return body(...cornerAct(outline, local - drawings(outline) - behind - 1));
+      return body(...cornerAct(outline, part - behind(outline) - 1));
   }
 }
 

@@ -3,8 +3,8 @@ import type { Move } from '../bed/move.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { Draw } from '../planning/eyelets.ts';
 
-/** The six parts of the job, in order. */
-export const phases = ['cast-on', 'stripes', 'closing-row', 'graft', 'seam', 'cord'] as const;
+/** The parts of the job, in order; the hem is there only where the mouth has one. */
+export const phases = ['cast-on', 'stripes', 'closing-row', 'hem', 'graft', 'seam', 'cord'] as const;
 export type Phase = (typeof phases)[number];
 
 /** The bed when a step is done. Edges are the outermost needles that hold loops; null when the bed is empty. */
@@ -178,10 +178,61 @@ export type Act =
   | {
       readonly kind: 'wash';
       readonly state: RelaxedState;
+      /** Without a hem the mouth edge rolls inwards. */
+      readonly rolls: boolean;
       readonly widthCm: number;
       readonly depthCm: number;
     }
   | { readonly kind: 'measure-bag'; readonly widthCm: number; readonly depthCm: number }
+  /** A section of the hem begins, of so many. */
+  | {
+      readonly kind: 'set-hem-needles';
+      readonly section: number;
+      readonly of: number;
+      readonly first: string;
+      readonly last: string;
+      readonly count: number;
+      readonly carriage: Side;
+      readonly setsCounter: boolean;
+    }
+  /** The mouth edge of the strip along the needles: so many loops of it from so many rows, the start of the strip on the side `startAt`. */
+  | {
+      readonly kind: 'pick-up';
+      readonly section: number;
+      readonly of: number;
+      readonly first: string;
+      readonly last: string;
+      readonly count: number;
+      readonly rows: number;
+      readonly startAt: Side;
+    }
+  | { readonly kind: 'thread-hem'; readonly yarn: string }
+  /** Plain rows of a layer, counted through the hem; the second begins with the stitch size set back. */
+  | {
+      readonly kind: 'hem-rows';
+      readonly layer: 'outer' | 'inner';
+      readonly from: number;
+      readonly through: number;
+      readonly of: number;
+      readonly to: Side;
+    }
+  /** The loose row that the hem folds on, and the loose one that closes it. */
+  | {
+      readonly kind: 'fold-row' | 'hem-close';
+      readonly number: number;
+      readonly of: number;
+      readonly to: Side;
+    }
+  | { readonly kind: 'hang-fold'; readonly first: string; readonly last: string; readonly count: number }
+  | {
+      readonly kind: 'bind-off';
+      readonly yarn: string;
+      readonly from: string;
+      readonly to: string;
+      readonly count: number;
+    }
+  /** The ends of the hem's sections, sewn together once the strip is a tube. */
+  | { readonly kind: 'join-hem'; readonly joins: number }
   | {
       readonly kind: 'set-cord-needles';
       readonly draw: Draw;

@@ -19,6 +19,7 @@ type ByHand =
   | 'fold-seam'
   | 'bars'
   | 'fasten-seam'
+  | 'join-hem'
   | 'hide-ends'
   | 'fold-corner'
   | 'sew-corner'

@@ -18,10 +18,10 @@ export const bench = ({ time }: Amounts): BenchWords => ({
       ...(up === null ? [] : [`heraus ${edge}${up}`]),
     ].join(' '),
   bars: (from, through) => (from === through ? `Querfaden ${from}` : `Querfäden ${from} bis ${through}`),
-  wasteRows: (from, through) =>
-    from === through ? `Hilfsgarnreihe ${from}` : `Hilfsgarnreihen ${from} bis ${through}`,
-  cordRows: (from, through) =>
-    from === through ? `Kordelreihe ${from}` : `Kordelreihen ${from} bis ${through}`,
+  rowsOf: (of, from, through) => {
+    const rows = `${{ waste: 'Hilfsgarn', hem: 'Saum', cord: 'Kordel' }[of]}reihe`;
+    return from === through ? `${rows} ${from}` : `${rows}n ${from} bis ${through}`;
+  },
   rounds: (from, through) => (from === through ? `Runde ${from}` : `Runden ${from} bis ${through}`),
   holes: (inThrough, outThrough) => `hinein ${inThrough}, heraus ${outThrough}`,
   back: 'auftrennen',

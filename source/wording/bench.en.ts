@@ -13,10 +13,8 @@ export const bench = ({ time }: Amounts) => ({
       ' ',
     ),
   bars: (from: number, through: number) => (from === through ? `bar ${from}` : `bars ${from} to ${through}`),
-  wasteRows: (from: number, through: number) =>
-    from === through ? `waste row ${from}` : `waste rows ${from} to ${through}`,
-  cordRows: (from: number, through: number) =>
-    from === through ? `cord row ${from}` : `cord rows ${from} to ${through}`,
+  rowsOf: (of: 'waste' | 'hem' | 'cord', from: number, through: number) =>
+    from === through ? `${of} row ${from}` : `${of} rows ${from} to ${through}`,
   rounds: (from: number, through: number) =>
     from === through ? `round ${from}` : `rounds ${from} to ${through}`,
   holes: (inThrough: number, outThrough: number) => `in ${inThrough}, out ${outThrough}`,

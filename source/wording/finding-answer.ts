@@ -64,6 +64,7 @@ const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
   stripesCounted: (words: Words) => words.finding.stripes,
   rowCounter: (words: Words) => words.finding.rowCounter,
   rowsOfColour: (words: Words) => words.finding.rowsOfThatColour,
+  piecesDone: (words: Words) => words.finding.pieces,
 };
 
 function showFact(fact: Fact, looks: Looks, words: Words): string {
@@ -84,6 +85,7 @@ const answers: Readonly<Record<Fact, (words: Words) => string>> = {
   stripesCounted: (words: Words) => words.finding.answers.stripes,
   rowCounter: (words: Words) => words.finding.answers.counter,
   rowsOfColour: (words: Words) => words.finding.answers.rowsOfColour,
+  piecesDone: (words: Words) => words.finding.answers.pieces,
 };
 
 /** The most telling question, and how to answer it. */

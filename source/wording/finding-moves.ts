@@ -102,6 +102,10 @@ function formatBedMove(move: BedMove, words: Words): string {
       return move.to === undefined ? words.finding.takeOff : words.finding.dropWork(move.to);
     case 'rehang':
       return words.finding.rehang(move.left, move.right);
+    case 'pick-up':
+      return words.finding.pickUp(move.of, move.left, move.right);
+    case 'bind-off':
+      return words.finding.bindOff(move.from, move.to);
     default:
       return exhaustive(move);
   }
@@ -137,6 +141,10 @@ function formatReverseMove(move: ReverseMove, words: Words): string {
       return words.finding.hangFromWaste(hungOn(move.hangs, words));
     case 'rehang':
       return words.finding.undoRehang(move.left, move.right);
+    case 'pick-up':
+      return words.finding.undoPickUp(move.of, move.left, move.right);
+    case 'bind-off':
+      return words.finding.undoBindOff(hungOn(move.hangs, words));
     case 'stray':
       return words.finding.stray(move.needle);
     case 'hand':

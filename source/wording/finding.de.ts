@@ -22,6 +22,8 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   askLeftEdge: 'Welche Nadel ist links die äußerste mit einer Masche?',
   askRightEdge: 'Welche Nadel ist rechts die äußerste mit einer Masche?',
   askStitches: 'Wie viele Nadeln tragen eine Masche?',
+  askPieces:
+    'Wie viele Kordeln sind schon fertig von den Nadeln; oder beim Saum, wie viele seiner Abschnitte?',
   askWasteRows: 'Wie viele Hilfsgarnreihen hängen unter den Nadeln?',
   askStripes: 'Wie viele Streifen zählst du am Gestrick, den auf den Nadeln mitgezählt?',
   askCounter: 'Was zeigt der Reihenzähler?',
@@ -63,6 +65,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   wasteRows: 'Hilfsgarnreihen',
   stripes: 'Streifen',
   rowCounter: 'Reihenzähler',
+  pieces: 'fertige Stücke',
   rowsOfThatColour: 'Reihen dieser Farbe',
   carriageAt: (carriage) => `Schlitten ${sideWord(carriage)}`,
   nothingIn: 'leer',
@@ -76,6 +79,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
     waste: 'Hilfsgarn und die Zahl',
     stripes: 'Streifen und die Zahl',
     counter: 'counter und die Zahl',
+    pieces: 'fertig und die Zahl',
     rowsOfColour: 'die Zahl in diesem Streifen',
   },
   orUnsure: (question, value) => `${question} Tippe find und ${value}; oder find unsicher.`,
@@ -107,6 +111,17 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   dropWork: (to) =>
     `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
   rehang: (left, right) => `Nadle die Maschen neu auf, von ${left} bis ${right}.`,
+  pickUp: (of, left, right) =>
+    of === 'edge'
+      ? `Fass den Öffnungsrand auf, eine Masche auf jede Nadel von ${left} bis ${right}.`
+      : `Schlag den Saum hoch und häng die Maschen seiner ersten Reihe ein, von ${left} bis ${right}.`,
+  bindOff: (from, to) => `Kette die Maschen ab, von ${from} bis ${to}.`,
+  undoPickUp: (of, left, right) =>
+    of === 'edge'
+      ? `Nimm den Öffnungsrand wieder von den Nadeln, von ${left} bis ${right}.`
+      : `Nimm die Maschen der ersten Saumreihe wieder ab, eine von jeder Nadel von ${left} bis ${right}, und lass den Umschlag herunter.`,
+  undoBindOff: (hungOn) =>
+    `Zieh das Ende aus der letzten Masche, lös die Abkettkante auf und häng ihre Maschen wieder ein: ${hungOn}.`,
   outOfWorkAgain: (needleList) => `Schieb ${needleList} außer Arbeit.`,
   intoWorkAgain: (needleList) => `Bring ${needleList} zurück in Arbeit.`,
   carriageStood: (back) => `Der Schlitten stand ${sideWord(back)}.`,

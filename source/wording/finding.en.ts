@@ -22,6 +22,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   askLeftEdge: 'Which needle is the outermost on the left that holds a loop?',
   askRightEdge: 'Which needle is the outermost on the right that holds a loop?',
   askStitches: 'How many needles hold a loop?',
+  askPieces: 'How many cords are off the needles, finished; or at the hem, how many sections of it?',
   askWasteRows: 'How many waste rows hang below the needles?',
   askStripes: 'How many stripes can you count on the work, with the one on the needles?',
   askCounter: 'What does the row counter show?',
@@ -63,6 +64,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   stripes: 'stripes',
   rowCounter: 'row counter',
   rowsOfThatColour: 'rows of that colour',
+  pieces: 'finished pieces',
   carriageAt: (carriage: Side) => `carriage ${carriage}`,
   nothingIn: 'empty',
   answers: {
@@ -76,6 +78,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
     stripes: 'stripes and the count',
     counter: 'counter and the count',
     rowsOfColour: 'the count in this stripe',
+    pieces: 'finished and the count',
   },
   orUnsure: (question: string, value: string) => `${question} Type find and ${value}; or find unsure.`,
   noSlip: 'No place in this bag looks like that, even with a single mistake.',
@@ -107,6 +110,17 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   dropWork: (to: Side) =>
     `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
   rehang: (left: string, right: string) => `Rehang the loops from ${left} to ${right}.`,
+  pickUp: (of: 'edge' | 'first-row', left: string, right: string) =>
+    of === 'edge'
+      ? `Pick up the mouth edge, a loop on each needle from ${left} to ${right}.`
+      : `Fold the hem up and hang the loops of its first row from ${left} to ${right}.`,
+  bindOff: (from: string, to: string) => `Chain the loops off from ${from} to ${to}.`,
+  undoPickUp: (of: 'edge' | 'first-row', left: string, right: string) =>
+    of === 'edge'
+      ? `Take the mouth edge off the needles again, from ${left} to ${right}.`
+      : `Take the loops of the hem's first row off again, one from each needle from ${left} to ${right}, and let the fold down.`,
+  undoBindOff: (hungOn: string) =>
+    `Draw the tail out of the last loop and undo the chain, hanging its loops again: ${hungOn}.`,
   outOfWorkAgain: (needleList: string) => `Push ${needleList} back out of work.`,
   intoWorkAgain: (needleList: string) => `Bring ${needleList} back into work.`,
   carriageStood: (back: Side) => `The carriage stood on the ${back}.`,

@@ -38,6 +38,7 @@ const questions: Readonly<Record<Fact, (words: Words) => string>> = {
   stripesCounted: (words: Words) => words.finding.askStripes,
   rowCounter: (words: Words) => words.finding.askCounter,
   rowsOfColour: (words: Words) => words.finding.askRowsOfColour,
+  piecesDone: (words: Words) => words.finding.askPieces,
 };
 
 export const formatQuestion = (fact: Fact, words: Words): string => questions[fact](words);

@@ -90,9 +90,10 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     },
     edges: {
       label: 'Ränder',
-      ask: 'Wie viele Maschen wandern an jedem Rand, mit einem Decker von so vielen Spitzen? Die Öffnung rollt sich nach innen; mit dreien rollt sie sich weniger in die Lochmaschen.',
-      show: (stitches) =>
-        `${counted.stitch(stitches)} an jedem Rand${stitches === 3 ? ', damit sich die Öffnung weniger rollt' : ''}`,
+      ask: 'Was wird aus dem Öffnungsrand? Mit 2 Maschen, die an jedem Rand wandern, mit einem Decker von 2 Spitzen, rollt er sich nach innen; mit 3 rollt er sich weniger in die Lochmaschen. Ein Saum, etwa Saum 4 mit 4 glatten Reihen je Lage, wird angestrickt und umgeschlagen: er rollt sich nicht, und braucht mehr Garn und etwa eine halbe Stunde.',
+      asIn: ['Saum 4', '3 und Saum'],
+      show: (stitches, hemRows) =>
+        `${counted.stitch(stitches)} an jedem Rand${hemRows === null ? (stitches === 3 ? ', damit sich die Öffnung weniger rollt' : '') : `, und ein Saum von ${hemRows} Reihen je Lage, damit sich die Öffnung nicht rollt`}`,
     },
   },
   contents: ({ girthCm, heightCm, thicknessCm, usual }) => {
@@ -141,7 +142,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `Zu stricken: ${counted.stitch(stitches)}, ${counted.row(rows)} rundum und ${counted.shapingMove(shapings)}. Das braucht ${needlesUsed} Nadeln, das Nadelbett hat ${needles}.`,
   haveReady: 'Leg auch bereit: etwas Hilfsgarn in anderer Farbe und einen glatten Faden als Trennfaden.',
   restIsUsual:
-    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Ändere sie in der Vorgabedatei; mit change cord zwei werden es zwei Kordeln, die zu beiden Seiten ziehen, mit change edges 3 rollt sich die Öffnung weniger.',
+    'Kordel, Hilfsgarn, Ränder und Wanderrichtung sind wie üblich. Ändere sie in der Vorgabedatei; mit change cord zwei werden es zwei Kordeln, die zu beiden Seiten ziehen, mit change edges 3 rollt sich die Öffnung weniger, mit change edges Saum gar nicht.',
   wideAndDeep: (widthCm, depthCm) => `${length(widthCm)} breit und ${length(depthCm)} tief`,
   plan: (name, got, size) => `${name}: ${got}, genäht und flach gelegt, ${size}.`,
   planAndAsked: (name, got, asked) => `${name}: ${got}, genäht und flach gelegt. Gewünscht: ${asked}.`,

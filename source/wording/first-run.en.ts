@@ -84,9 +84,10 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     },
     edges: {
       label: 'edges',
-      ask: 'How many stitches move at each edge, with a tool of as many prongs? The mouth edge rolls inwards; with three it rolls less into the eyelets.',
-      show: (stitches: 1 | 2 | 3): string =>
-        `${counted.stitch(stitches)} at each edge${stitches === 3 ? ', so that the mouth rolls less' : ''}`,
+      ask: 'What becomes of the mouth edge? With 2 stitches moved at each edge, by a tool of 2 prongs, it rolls inwards; with 3 it rolls less into the eyelets. A hem, such as hem 4 with 4 plain rows a layer, is knitted to it and folded in: it does not roll, and takes more yarn and some half an hour.',
+      asIn: ['hem 4', '3 and hem'],
+      show: (stitches: 1 | 2 | 3, hemRows: number | null): string =>
+        `${counted.stitch(stitches)} at each edge${hemRows === null ? (stitches === 3 ? ', so that the mouth rolls less' : '') : `, and a hem of ${hemRows} rows a layer, so that the mouth does not roll`}`,
     },
   },
   contents: ({ girthCm, heightCm, thicknessCm, usual }: Contents & { readonly usual?: UsualThing }) => {
@@ -134,7 +135,7 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     `To knit: ${counted.stitch(stitches)}, ${counted.row(rows)} round and ${counted.shapingMove(shapings)}. They take ${needlesUsed} needles; the bed has ${needles}.`,
   haveReady: 'Have ready too: some waste yarn of another colour, and a smooth strand as ravel cord.',
   restIsUsual:
-    'Cord, waste yarn, edges and crawl are the usual ones. Change them in the brief file; change cord two makes it two cords, to pull from both sides, and change edges 3 a mouth that rolls less.',
+    'Cord, waste yarn, edges and crawl are the usual ones. Change them in the brief file; change cord two makes it two cords, to pull from both sides, change edges 3 a mouth that rolls less, and change edges hem one that does not roll.',
   wideAndDeep: (widthCm: number, depthCm: number) => `${length(widthCm)} wide and ${length(depthCm)} deep`,
   plan: (name: string, got: string, size: string) => `${name}: ${got}, sewn and lying flat, ${size}.`,
   planAndAsked: (name: string, got: string, asked: string) =>

@@ -85,7 +85,7 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
   'bind-off': {
     names: 'abketten, Abketten',
     means:
-      'Die letzten Maschen mit einer Kette schließen. Dieser Beutel hat keinen solchen Rand: seine letzten Maschen werden mit den ersten verbunden.',
+      'Die letzten Maschen mit einer Kette schließen. Der Beutel selbst hat keinen solchen Rand: seine letzten Maschen werden mit den ersten verbunden. Ein Saum hat einen.',
   },
   'e-wrap': {
     names: 'Wickelanschlag, umwickeln',
@@ -289,6 +289,16 @@ export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
     names: 'Schlussreihe, letzte Reihe',
     means:
       'Die letzte gestrickte Reihe. Die Verbindung ist die zweite Reihe ihres Streifens; so wird er so hoch wie die anderen.',
+  },
+  hem: {
+    names: 'Saum',
+    means:
+      'Glatte Reihen, an den Öffnungsrand gestrickt und nach innen umgeschlagen, damit er sich nicht rollt. Er entsteht nach der Schlussreihe, solange die Bahn offen liegt; nicht jeder Beutel hat einen.',
+  },
+  'pick-up': {
+    names: 'auffassen',
+    means:
+      'Die äußersten Maschen eines Randes auf Nadeln ziehen, linke Seite zu dir, um Reihen an ihn zu stricken.',
   },
   graft: {
     names: 'im Maschenstich verbinden, Maschenstich, Verbindung, verbinden',

@@ -82,7 +82,7 @@ export const glossary = ({ decimal }: Amounts) => ({
   'bind-off': {
     names: 'bind off, cast off, binding off, casting off',
     means:
-      'To close the last loops with a chain. This bag has no such edge: its last loops are grafted to its first.',
+      'To close the last loops with a chain. The bag itself has no such edge: its last loops are grafted to its first. A hem has one.',
   },
   'e-wrap': {
     names: 'e-wrap, e-wrap cast-on',
@@ -276,6 +276,16 @@ export const glossary = ({ decimal }: Amounts) => ({
     names: 'closing row, last row',
     means:
       'The last row that is knitted. The graft makes the second row of its stripe, so the stripe comes out as high as the others.',
+  },
+  hem: {
+    names: 'hem, folded hem',
+    means:
+      'Plain rows knitted to the mouth edge and folded in, so that it does not roll. It is made after the closing row, while the strip still lies open; not every bag has one.',
+  },
+  'pick-up': {
+    names: 'pick up, picking up',
+    means:
+      'To draw the outermost loops of an edge onto needles, purl side towards you, so that rows can be knitted to it.',
   },
   graft: {
     names: 'graft, grafting, grafting seam, kitchener, kitchener stitch',

@@ -21,6 +21,7 @@ export const help = (_: Amounts): HelpWords => ({
       'Du bist beim Neuaufnadeln: das Gestrick kommt mit Hilfsgarnreihen von den Nadeln und wird neu aufgenadelt.',
     'closing-row':
       'Du bist beim Abschließen: eine Reihe, das Fadenende, Hilfsgarnreihen, dann kommt das Gestrick von den Nadeln.',
+    hem: 'Du strickst den Saum: der Öffnungsrand wird aufgefasst, umgeschlagen und abgekettet, damit er sich nicht rollt.',
     graft:
       'Du verbindest: an beiden Kanten abwechselnd geht die Nadel durch eine Masche hinab und durch die nächste herauf.',
     seam: 'Du nähst den Boden, Querfaden für Querfaden.',

@@ -18,6 +18,7 @@ export const help = (_: Amounts) => ({
     shaping: 'You are at a shaping move: an increase at one edge, a decrease at the other.',
     rehang: 'You are at a rehang: the work comes off on waste rows and is hung again.',
     'closing-row': 'You are closing: one row, the tail, waste rows, and the work comes off.',
+    hem: 'You are knitting the hem: the mouth edge is picked up, folded and chained off, so that it does not roll.',
     graft: 'You are grafting: on each edge in turn the needle goes down one loop and up the next.',
     seam: 'You are sewing the bottom, bar by bar.',
     cord: 'You are making the cord.',

@@ -68,6 +68,21 @@ export const inShort = ({ length, lengthNeeded, tail, list }: Amounts): ActWords
       `${yarn} bei ${tail(lengthCm)} abschneiden: für Verbindung${throughSeam ? ' und Naht' : ''}.${
         alsoCut.length === 0 ? '' : ` Auch ${list(alsoCut)} abschneiden.`
       }`,
+    'set-hem-needles': ({ section, of, carriage, count, first, last, setsCounter }) =>
+      `${of === 1 ? '' : `Abschnitt ${section} von ${of}: `}Maschenweite wie beim Beutel, Schlitten ${at[carriage]}. ${count} Nadeln in Arbeit, ${first} bis ${last}.${counterTo(setsCounter, 0)}`,
+    'pick-up': ({ first, last, count, rows, startAt }) =>
+      `Linke Seite zu dir, Anfang der Bahn ${at[startAt]}: ${count} Maschen des Öffnungsrands aus ${rows} Reihen auf ${first} bis ${last}. Gewichte an beide Enden.`,
+    'thread-hem': ({ yarn }) => `${yarn} einfädeln, ${endTail} Ende.`,
+    'hem-rows': ({ layer, from, through, of, to }) =>
+      `${layer === 'inner' ? 'Maschenweite zurück, ' : ''}Saumreihen ${rowsFrom(from, through)} von ${of}, Ende ${at[to]}.`,
+    'fold-row': ({ number, of, to }) =>
+      `Zwei Zahlen größer, Reihe ${number} von ${of} nach ${at[to]}: der Umbruch.`,
+    'hang-fold': ({ count, first, last }) =>
+      `Hochschlagen, linke Seiten aufeinander: die ${count} Maschen der ersten Reihe zu denen auf ${first} bis ${last}.`,
+    'hem-close': ({ number, of, to }) =>
+      `Zwei Zahlen größer, Reihe ${number} von ${of} nach ${at[to]} durch beide.`,
+    'bind-off': ({ yarn, from, to }) =>
+      `${yarn} abschneiden, ${endTail} Ende. Gewichte ab, eine Hand darunter. Locker abketten, ${from} bis ${to}.`,
     'set-cord-needles': ({ draw, carriage, count, first, last }) =>
       `${draw === 'only' ? '' : `Für die ${whichCord[draw]}Kordel: `}Maschenweite des Beutels, Schlitten ${at[carriage]}. ${count} Nadeln in Arbeit, ${first} bis ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>

@@ -69,6 +69,20 @@ export const inShort = ({ length, lengthNeeded, tail, list }: Amounts): ActWords
       `Cut ${yarn} at ${tail(lengthCm)}, for graft${throughSeam ? ' and seam' : ''}.${
         alsoCut.length === 0 ? '' : ` Cut ${list(alsoCut)} too.`
       }`,
+    'set-hem-needles': ({ section, of, carriage, count, first, last, setsCounter }) =>
+      `${of === 1 ? 'Stitch' : `Section ${section} of ${of}: stitch`} size as for the bag, carriage ${carriage}. ${count} needles into work, ${first} to ${last}.${counterTo(setsCounter, 0)}`,
+    'pick-up': ({ first, last, count, rows, startAt }) =>
+      `Purl side towards you, the strip's start ${startAt}: ${count} loops of the mouth edge from ${rows} rows on ${first} to ${last}. Weights at both ends.`,
+    'thread-hem': ({ yarn }) => `Thread ${yarn}, ${endTail} tail.`,
+    'hem-rows': ({ layer, from, through, of, to }) =>
+      `${layer === 'inner' ? 'Size back, hem' : 'Hem'} ${rowsFrom(from, through)} of ${of}, ending ${to}.`,
+    'fold-row': ({ number, of, to }) => `Two sizes larger, row ${number} of ${of} to the ${to}: the fold.`,
+    'hang-fold': ({ count, first, last }) =>
+      `Fold it up, purl sides together: the ${count} loops of its first row beside those on ${first} to ${last}.`,
+    'hem-close': ({ number, of, to }) =>
+      `Two sizes larger, row ${number} of ${of} to the ${to} through both.`,
+    'bind-off': ({ yarn, from, to }) =>
+      `Cut ${yarn}, ${endTail} tail. Weights off, a hand under each. Chain off loosely from ${from} to ${to}.`,
     'set-cord-needles': ({ draw, carriage, count, first, last }) =>
       `${draw === 'only' ? 'Stitch' : `For the ${draw} cord stitch`} size as for the bag, carriage ${carriage}. ${count} needles into work, ${first} to ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>

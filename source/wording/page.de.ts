@@ -57,6 +57,7 @@ export const page = ({
     inside: 'innen',
     base: 'Boden',
     corners: 'Ecken',
+    hem: 'Saum',
     lining: 'Futter',
     run: 'Farben',
     knit: 'Stricken',
@@ -131,6 +132,8 @@ export const page = ({
     `mit abgenähten Ecken ${length(baseWidthCm)} mal ${length(baseDepthCm)}, die Seiten ${length(sideCm)} hoch, ${length(sideBelowCordCm)} davon unter der Kordel; die Größe oben hat der Beutel vor dem Abnähen`,
   corners: (acrossCm, fromTipCm, tailCm, yarn) =>
     `2 Ecken, jede mit ${tail(tailCm)} ${yarn} quer abgenäht: ${length(acrossCm)}, rechtwinklig zur Bodennaht, ${length(fromTipCm)} von der Spitze`,
+  hem: ({ yarn, rows, stitches, sections, passes, heightCm, foldToCordCm, metres }, knittedRows) =>
+    `fass vor dem Verbinden ${stitches} Maschen des Öffnungsrands aus seinen ${knittedRows} Reihen auf${sections.length === 1 ? '' : `, in Abschnitten von ${list(sections.map(String))}, da das Bett nicht mehr fasst`}, und strick ${passes} Reihen aus ${yarn}: ${rows}, eine lockere für den Umbruch, ${rows}, und eine lockere, die ihn schließt. ${length(heightCm)} der Tiefe sind Saum; von seinem Umbruch bis zur Kordel sind es ${length(foldToCordCm)}. ${yarnNeeded(metres)} Garn.`,
   run: (yarn, runMetres, rowMetres) =>
     `${yarn} macht von selbst Streifen: seine Farben beginnen nach ${yarnNeeded(runMetres)} von vorn, eine Reihe braucht ${length(rowMetres * 100)}, sie liegen also etwa hier`,
   bands: (bands, more) =>

@@ -2,6 +2,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { RelaxedState } from '../planning/brief.ts';
 import type { ColourBand, ColourRun } from '../planning/colour-run.ts';
+import type { Hem } from '../planning/hem.ts';
 import type { Lining } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './plurals.en.ts';
@@ -60,6 +61,7 @@ export const page = ({
     inside: 'inside',
     base: 'base',
     corners: 'corners',
+    hem: 'hem',
     lining: 'lining',
     run: 'colours',
     knit: 'knit',
@@ -153,6 +155,11 @@ export const page = ({
     `boxed: a bottom of ${length(baseWidthCm)} by ${length(baseDepthCm)} and sides ${length(sideCm)} high, ${length(sideBelowCordCm)} of that below the cord; the size above is the bag's before its corners are sewn`,
   corners: (acrossCm: number, fromTipCm: number, tailCm: number, yarn: string) =>
     `2 corners, each sewn across with ${tail(tailCm)} of ${yarn}: ${length(acrossCm)}, at right angles to the bottom seam, ${length(fromTipCm)} from the tip`,
+  hem: (
+    { yarn, rows, stitches, sections, passes, heightCm, foldToCordCm, metres }: Hem,
+    knittedRows: number,
+  ) =>
+    `before the graft pick up ${stitches} loops of the mouth edge from its ${knittedRows} rows${sections.length === 1 ? '' : `, in sections of ${list(sections.map(String))} since the bed takes no more`}, and knit ${passes} rows of ${yarn}: ${rows}, a loose one to fold on, ${rows}, and a loose one that closes it. ${length(heightCm)} of the depth are hem; from its fold to the cord it is ${length(foldToCordCm)}. ${yarnNeeded(metres)} of yarn.`,
   run: (yarn: string, runMetres: number, rowMetres: number) =>
     `${yarn} stripes by itself: its colours begin again after ${yarnNeeded(runMetres)}, and a row takes ${length(rowMetres * 100)}, so they fall about here`,
   bands: (bands: readonly ColourBand[], more: number) =>

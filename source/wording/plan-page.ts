@@ -18,6 +18,7 @@ import type { Words } from './words.ts';
 
 const handLines = (plan: Plan, words: Words): readonly string[] => [
   ...labelled(words.page.labels.start, words.page.ravelCord(plan.ravelCordCm, ravelEndCm)),
+  ...(plan.hem ? labelled(words.page.labels.hem, words.page.hem(plan.hem, plan.knittedRows)) : []),
   ...labelled(words.page.labels.graft, graftText(plan, words)),
   ...labelled(words.page.labels.seam, seamText(plan, words)),
   ...cornerLines(plan, words),
@@ -142,7 +143,9 @@ function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
   const { time, onTheBench } = words.plan;
   const parts = [...timeByPhase(layOutJob(plan), pace)];
   const totalS = parts.reduce((sum, [, seconds]) => sum + seconds, 0);
-  const named = parts.map(([phase, seconds]) => [sayPhase(phase, words), seconds] as const);
+  const named = parts
+    .filter(([, seconds]) => seconds > 0)
+    .map(([phase, seconds]) => [sayPhase(phase, words), seconds] as const);
   return labelled(time, onTheBench(totalS, named, pace.bags));
 }
 

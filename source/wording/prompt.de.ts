@@ -124,6 +124,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   castOn: 'Anschlag',
   stripes: 'Streifen',
   closingRow: 'Schlussreihe',
+  hem: 'Saum',
   graft: 'Verbinden',
   seam: 'Naht',
   cord: 'Kordel',

@@ -130,6 +130,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   castOn: 'cast-on',
   stripes: 'stripes',
   closingRow: 'closing row',
+  hem: 'hem',
   graft: 'graft',
   seam: 'seam',
   cord: 'cord',

@@ -57,6 +57,28 @@ export const handReasons: readonly Reason[] = [
     source: planeGeometry,
   },
   {
+    id: 'hem',
+    names: (words: Words) => words.reasons.hem.names,
+    rule: (words: Words) => words.reasons.hem.rule,
+    formula: (words: Words) => words.reasons.hem.formula,
+    here: ({ hem, size, gauge, knittedRows }, words) => {
+      if (!hem) return words.reasons.hem.none;
+      const rows = words.amounts.decimal(hem.rows + 0.5);
+      const row = formatFine(gauge.rowMm, words);
+      return hem.stitches === knittedRows
+        ? words.reasons.hem.asManyAsRows(hem.stitches, rows, row, hem.heightCm)
+        : words.reasons.hem.here(
+            size.mouthCm,
+            formatFine(gauge.stitchMm, words),
+            hem.stitches,
+            rows,
+            row,
+            hem.heightCm,
+          );
+    },
+    source: commonPractice,
+  },
+  {
     id: 'two-cords',
     names: (words: Words) => words.reasons['two-cords'].names,
     rule: (words: Words) => words.reasons['two-cords'].rule,

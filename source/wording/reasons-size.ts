@@ -38,7 +38,12 @@ export const sizeReasons: readonly Reason[] = [
     rule: (words: Words) => words.reasons.depth.rule,
     formula: (words: Words) => words.reasons.depth.formula,
     here: (plan, words) =>
-      words.reasons.depth.here(depthOfStitch(plan, words), plan.stitches - 1, plan.size.depthCm),
+      words.reasons.depth.here(
+        depthOfStitch(plan, words),
+        plan.stitches - 1,
+        plan.hem?.heightCm ?? 0,
+        plan.size.depthCm,
+      ),
     source: planeGeometry,
   },
   {
@@ -47,7 +52,7 @@ export const sizeReasons: readonly Reason[] = [
     rule: (words: Words) => words.reasons.inside.rule,
     formula: (words: Words) => words.reasons.inside.formula,
     here: (plan, words) =>
-      `${words.amounts.length(plan.size.depthCm)} − ${words.amounts.decimal(plan.brief.edgeStitches + 0.5, 6)} × ${depthOfStitch(plan, words)} = ${words.amounts.length(plan.size.depthBelowCordCm)}`,
+      `${words.amounts.length(plan.size.depthCm - (plan.hem?.heightCm ?? 0))} − ${words.amounts.decimal(plan.brief.edgeStitches + 0.5, 6)} × ${depthOfStitch(plan, words)} = ${words.amounts.length(plan.size.depthBelowCordCm)}`,
     source: planeGeometry,
   },
   {

@@ -43,7 +43,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   },
   'edge-stitches': {
     names: 'Randmaschen, Öffnung rollt sich, Ösen, zwei Randmaschen, Decker, Umhängewerkzeug',
-    rule: 'Der Decker hängt so viele Maschen um, wie er Ösen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter. Der Rand der Öffnung rollt sich nach innen; drei rollen sich weniger in die Lochmaschen als zwei, ein gedämpfter Rand noch weniger.',
+    rule: 'Der Decker hängt so viele Maschen um, wie er Ösen hat. Sie geben über den Lochmaschen einen festen Rand: das Loch kommt auf die Nadel dahinter. Der Rand der Öffnung rollt sich nach innen; drei rollen sich weniger in die Lochmaschen als zwei, ein gedämpfter Rand noch weniger, und ein Saum gar nicht.',
     formula: 'Lochmasche = Nadel Nummer (Randmaschen + 1) vom neuen Rand',
   },
   feeder: {
@@ -110,6 +110,17 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
       `${length(widthCm)} − ${length(baseDepthCm)} = ${length(baseWidthCm)}; ${length(depthCm)} − ${length(baseDepthCm)} / 2 = ${length(sideCm)}`,
     flat: 'flach, ohne abgenähte Ecken: bag.boxedCm in der Vorgabe gibt ihm einen Boden',
   },
+  hem: {
+    names: 'Saum, umgeschlagener Saum, auffassen, Saumreihen',
+    rule: 'Glattes Gestrick rollt sich am Rand; zwei Lagen davon, am Umbruch gefaltet, halten einander flach. Der Öffnungsrand wird aufgefasst, solange die Bahn offen liegt, eine Masche für jede, die an ihm entlang Platz hat. Eine lockere Reihe gibt den Umbruch, und die Abkettkante liegt innen.',
+    formula:
+      'Maschen = Öffnung / Maschenbreite, höchstens eine je Reihe; Höhe = (Reihen einer Lage + ½) × Reihenhöhe',
+    here: (mouthCm, stitch, stitches, rows, row, heightCm) =>
+      `${length(mouthCm)} / ${stitch} = ${stitches}; ${rows} × ${row} = ${length(heightCm)}`,
+    asManyAsRows: (stitches, rows, row, heightCm) =>
+      `eine Masche aus jeder von ${stitches} Reihen; ${rows} × ${row} = ${length(heightCm)}`,
+    none: 'kein Saum: hem in der Vorgabe, etwa "hem": {"rows": 4}, gibt ihm einen',
+  },
   'two-cords': {
     names: 'zwei Kordeln, zweite Kordel, beide Seiten',
     rule: 'Die zweite Kordel läuft durch dieselben Löcher, hinein, wo die erste herauskommt, und beginnt und endet gegenüber. Eine allein lässt die Lücke bei ihren Enden offen und zieht den Beutel zur Seite; zwei schließen ihn von beiden Seiten.',
@@ -151,14 +162,15 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   depth: {
     names: 'Tiefe, tief, Höhe',
     rule: 'Die Fläche der Bahn, auf die Öffnung verteilt, gibt die Tiefe. Die Bodennaht liegt eine Masche weiter innen und nimmt eine Masche weg.',
-    formula: 'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe × cos Schräge / Öffnung',
-    here: (each, stitches, depthCm) =>
-      `jede Masche gibt ${each} Tiefe: ${stitches} × ${each} = ${length(depthCm)}`,
+    formula:
+      'Tiefe = (Maschen − 1) × Maschenbreite × Reihen rundum × Reihenhöhe × cos Schräge / Öffnung, und die Höhe eines Saums',
+    here: (each, stitches, hemCm, depthCm) =>
+      `jede Masche gibt ${each} Tiefe${hemCm === 0 ? '' : `, der Saum ${length(hemCm)}`}: ${stitches} × ${each}${hemCm === 0 ? '' : ` + ${length(hemCm)}`} = ${length(depthCm)}`,
   },
   inside: {
     names: 'Tiefe unter der Kordel, unter der Kordel, innen',
     rule: 'Die Lochmaschen liegen eine halbe Masche unter den Randmaschen. Was über der Kordel ist, zählt nicht als Platz.',
-    formula: 'Tiefe unter der Kordel = Tiefe − (Randmaschen + ½) × Tiefe einer Masche',
+    formula: 'Tiefe unter der Kordel = Tiefe ohne Saum − (Randmaschen + ½) × Tiefe einer Masche',
   },
   angle: {
     names: 'Winkel, Schräge, Grad, schräg',

@@ -41,7 +41,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   },
   'edge-stitches': {
     names: 'edge stitches, mouth rolls, rolling mouth, prongs, two edge stitches, transfer tool',
-    rule: 'The tool moves as many stitches as it has prongs. They make a firm edge above the eyelets: the hole comes on the needle behind them. The edge of the mouth rolls inwards; three roll less into the eyelets than two, and a pressed or steamed edge less still.',
+    rule: 'The tool moves as many stitches as it has prongs. They make a firm edge above the eyelets: the hole comes on the needle behind them. The edge of the mouth rolls inwards; three roll less into the eyelets than two, a pressed or steamed edge less still, and a hem not at all.',
     formula: 'eyelet = needle number (edge stitches + 1) from the new edge',
   },
   feeder: {
@@ -109,6 +109,16 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
       `${length(widthCm)} − ${length(baseDepthCm)} = ${length(baseWidthCm)}; ${length(depthCm)} − ${length(baseDepthCm)} / 2 = ${length(sideCm)}`,
     flat: 'flat, with no corners sewn across: bag.boxedCm in the brief gives it a base',
   },
+  hem: {
+    names: 'hem, folded hem, picked up, hem rows',
+    rule: 'Plain knitting rolls at its edge; two layers of it, fold to fold, hold each other flat. The mouth edge is picked up while the strip lies open, a loop for each stitch that fits along it. A loose row makes the fold, and the chain that closes the hem lies on the inside.',
+    formula: 'loops = mouth / stitch width, at most one a row; height = (rows of a layer + ½) × row height',
+    here: (mouthCm: number, stitch: string, stitches: number, rows: string, row: string, heightCm: number) =>
+      `${length(mouthCm)} / ${stitch} = ${stitches}; ${rows} × ${row} = ${length(heightCm)}`,
+    asManyAsRows: (stitches: number, rows: string, row: string, heightCm: number) =>
+      `one loop from each of ${stitches} rows; ${rows} × ${row} = ${length(heightCm)}`,
+    none: 'no hem: hem in the brief, such as "hem": {"rows": 4}, gives it one',
+  },
   'two-cords': {
     names: 'two cords, two draws, second cord, both sides',
     rule: 'The second cord goes through the same holes, in where the first comes out, and begins and ends half-way round. One cord alone leaves the gap at its own ends open and pulls the bag aside; two close it from both sides.',
@@ -150,14 +160,15 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   depth: {
     names: 'depth, deep, height',
     rule: "The strip's area, spread along the mouth, gives the depth. The bottom seam is sewn one stitch in, which takes one stitch away.",
-    formula: 'depth = (stitches − 1) × stitch width × rows round × row height × cos lean / mouth',
-    here: (each: string, stitches: number, depthCm: number) =>
-      `each stitch is ${each} of depth: ${stitches} × ${each} = ${length(depthCm)}`,
+    formula:
+      'depth = (stitches − 1) × stitch width × rows round × row height × cos lean / mouth, and the height of a hem',
+    here: (each: string, stitches: number, hemCm: number, depthCm: number) =>
+      `each stitch is ${each} of depth${hemCm === 0 ? '' : `, and the hem adds ${length(hemCm)}`}: ${stitches} × ${each}${hemCm === 0 ? '' : ` + ${length(hemCm)}`} = ${length(depthCm)}`,
   },
   inside: {
     names: 'depth below the cord, below the cord, inside',
     rule: 'The eyelets lie half a stitch below the edge stitches. What is above the cord does not count as room.',
-    formula: 'depth below the cord = depth − (edge stitches + ½) × depth of a stitch',
+    formula: 'depth below the cord = depth without a hem − (edge stitches + ½) × depth of a stitch',
   },
   angle: {
     names: 'angle, slant, degrees, bias',

@@ -91,6 +91,7 @@ const phaseWords: Readonly<Record<Phase, string>> = {
   'cast-on': 'Anschlag',
   stripes: 'Streifen',
   'closing-row': 'Schlussreihe',
+  hem: 'Saum',
   graft: 'Verbinden',
   seam: 'Naht',
   cord: 'Kordel',

@@ -67,6 +67,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   wasteRows: 'Hilfsgarnreihen',
   stripesUse: 'Streifen',
   graftAndSeam: 'Nähte',
+  hemUse: 'Saum',
   cordUse: 'Kordel',
   notUsed: 'nicht verwendet',
   enough: (have) => `${have}, genug`,
@@ -125,6 +126,13 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   perStripe: 'Jeder Streifen',
   hangAgain: 'Umsetzen',
   close: 'Abschluss',
+  hem: 'Saum',
+  hemText: (stitches, rows, heightCm) =>
+    `${stitches} Maschen aufgefasst, ${rows} Reihen je Lage, ${length(heightCm)} der Tiefe`,
+  hemFold: 'Umbruch',
+  hemChain: 'Kette, alter Rand',
+  hemCord: 'Lochmaschen',
+  hemInside: 'innen',
   stripeByStripe: 'Streifen',
   stripesNote: (yarns) => `${yarns.join(', ')}. • Ränder formen, dann stehen sie hier.`,
   goesOn: 'Streifen, weiter',
@@ -203,6 +211,8 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
       `Die Kordel auf ihren Nadeln, linke Seite zu dir: Runden aus ${stitches(across)}, alle in gleicher Richtung gestrickt; vom Ende jeder Runde läuft der Faden quer zurück zum Anfang der nächsten`,
     flatCord: (across) =>
       `Die Kordel auf ihren Nadeln als flacher Streifen, linke Seite zu dir: Reihen aus ${stitches(across)}, hin und her`,
+    hem: (heightCm) =>
+      `Der Saum von der Seite: vom alten Rand geht die äußere Lage ${length(heightCm)} hinauf bis zum Umbruch, die innere wieder hinab bis zur Abkettkante innen; darunter liegen die Lochmaschen`,
     corner:
       'Eine flach gelegte Ecke, auf links: die Bodennaht läuft in der Mitte zur Spitze, und rechtwinklig dazu wird quer genäht',
     threadingOfTwo: (used, made) =>

@@ -68,6 +68,7 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   wasteRows: 'waste rows',
   stripesUse: 'stripes',
   graftAndSeam: 'graft, seam',
+  hemUse: 'hem',
   cordUse: 'cord',
   notUsed: 'not used',
   enough: (have: string) => `${have}, enough`,
@@ -126,6 +127,13 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   perStripe: 'Each stripe',
   hangAgain: 'Hang again',
   close: 'Close',
+  hem: 'Hem',
+  hemText: (stitches: number, rows: number, heightCm: number) =>
+    `${stitches} loops picked up, ${rows} rows a layer, ${length(heightCm)} of the depth`,
+  hemFold: 'fold',
+  hemChain: 'chain, old edge',
+  hemCord: 'eyelets',
+  hemInside: 'inside',
   stripeByStripe: 'Stripes',
   stripesNote: (yarns: readonly string[]) => `${yarns.join(', ')}. • shape both edges, then they stand here.`,
   goesOn: 'Stripes, on',
@@ -206,6 +214,8 @@ export const sheet = ({ length, small, list }: Amounts) => ({
       `The cord on its needles, purl side towards you: rounds of ${stitches(across)}, all knitted the same way; from the end of each a strand goes back across to the start of the next`,
     flatCord: (across: number) =>
       `The cord on its needles as a flat strip, purl side towards you: rows of ${stitches(across)}, to and fro`,
+    hem: (heightCm: number) =>
+      `The hem from the side: from the old edge the outer layer goes ${length(heightCm)} up to the fold, the inner one down again to the chain on the inside; the eyelets lie below`,
     corner:
       'A corner laid flat, inside out: the bottom seam runs down its middle to the tip, and a seam at right angles to it is sewn across',
     threadingOfTwo: (used: number, made: number) =>

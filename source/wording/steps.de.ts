@@ -100,6 +100,25 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Miss ${tail(lengthCm)} ${yarn} ab und schneide dort: der Faden zum Verbinden${throughSeam ? ' und für die Bodennaht' : ''}.${
         alsoCut.length === 0 ? '' : ` Schneide auch ${list(alsoCut)} ab.`
       }`,
+    'set-hem-needles': ({ section, of, carriage, count, first, last, setsCounter }) =>
+      `Für ${of === 1 ? 'den Saum' : `Abschnitt ${section} von ${of} des Saums`}, Maschenweite wie beim Beutel: Schlitten ${at[carriage]}. Bring ${count} Nadeln in Arbeit: ${first} bis ${last}.${counterTo(setsCounter, 0)}`,
+    'pick-up': ({ section, of, first, last, count, rows, startAt }) =>
+      `Linke Seite zu dir, ${of === 1 ? '' : section === 1 ? 'von ihrem Anfang an, ' : 'neben dem letzten Abschnitt, '}fass den Öffnungsrand der Bahn auf, ihr Anfang ${at[startAt]}: ${count} Maschen aus ${rows} Reihen, gleichmäßig, einzeln auf die Nadeln von ${first} bis ${last}. An jedes Ende ein Krallengewicht.`,
+    'thread-hem': ({ yarn }) => `Fädle ${yarn} in den Fadenführer ein und lass ${endTail} hängen.`,
+    'hem-rows': ({ layer, from, through, of, to }) =>
+      `${layer === 'inner' ? 'Maschenweite zurück. ' : ''}${rowsFrom(['Saumreihe', 'Saumreihen'], from, through)} von ${of}: strick hin und her, die letzte nach ${at[to]}.`,
+    'fold-row': ({ number, of, to }) =>
+      `Maschenweite zwei Zahlen größer. Saumreihe ${number} von ${of}, der Umbruch: strick eine Reihe nach ${at[to]}.`,
+    'hang-fold': ({ count, first, last }) =>
+      `Schlag den Saum vor den Nadeln hoch, linke Seiten aufeinander, und häng die ${count} Maschen seiner ersten Reihe zu denen auf den Nadeln, je eine, von ${first} bis ${last}.`,
+    'hem-close': ({ number, of, to }) =>
+      `Maschenweite zwei Zahlen größer. Saumreihe ${number} von ${of}, durch beide Maschen jeder Nadel: strick eine Reihe nach ${at[to]}.`,
+    'bind-off': ({ yarn, from, to }) =>
+      `Schneide ${yarn} ab und lass ${endTail} hängen. Nimm die Gewichte ab, unter jedem eine Hand. Kette locker ab, von ${from} bis ${to}, jede Masche mit der Zungennadel durch die vorige, das Ende durch die letzte.`,
+    'join-hem': ({ joins }) =>
+      joins === 1
+        ? 'Näh die beiden Enden des Saums über der Verbindung zusammen, Rand an Rand durch beide Lagen, mit seinem Fadenende. Vernäh es.'
+        : `Näh die Enden des Saums an ${joins} Stellen zusammen, Rand an Rand durch beide Lagen, mit ihren Fadenenden. Vernäh jedes.`,
     'set-cord-needles': ({ draw, carriage, count, first, last }) =>
       `Für die ${whichCord[draw]}Kordel, Maschenweite wie beim Beutel: Schlitten ${at[carriage]}. Bring ${count} Nadeln in Arbeit: ${first} bis ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>
@@ -155,8 +174,8 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     'sew-corner': ({ corner, acrossCm }) =>
       `Näh Ecke ${corner} quer ab: ${length(acrossCm)} durch beide Lagen, rechtwinklig zur Naht, mit kleinen Rückstichen. Vernäh die Enden.${corner === 2 ? ' Wende den Beutel zurück.' : ''}`,
     'hide-ends': () => 'Vernäh alle Fadenenden auf der Innenseite.',
-    wash: ({ state, widthCm, depthCm }) =>
-      `${washing[state]}. Leg ihn flach hin, ${size(widthCm, depthCm)}, steck die Öffnung ausgerollt fest, denn sie rollt sich nach innen, und lass ihn trocknen.`,
+    wash: ({ state, rolls, widthCm, depthCm }) =>
+      `${washing[state]}. Leg ihn flach hin, ${size(widthCm, depthCm)}, steck ${rolls ? 'die Öffnung ausgerollt fest, denn sie rollt sich nach innen' : 'den Saum gerade fest'}, und lass ihn trocknen.`,
     'measure-bag': ({ widthCm, depthCm }) => {
       const typed = [widthCm, depthCm]
         .map((cm) => decimal(units.length === 'cm' ? cm : cm / 2.54, 1))

@@ -101,6 +101,25 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Measure ${tail(lengthCm)} of ${yarn} and cut it there: the tail for the graft${throughSeam ? ' and the bottom seam' : ''}.${
         alsoCut.length === 0 ? '' : ` Cut ${list(alsoCut)} too.`
       }`,
+    'set-hem-needles': ({ section, of, carriage, count, first, last, setsCounter }) =>
+      `For ${of === 1 ? 'the hem' : `section ${section} of ${of} of the hem`}, stitch size as for the bag: carriage on the ${carriage}. Bring ${count} needles into work: ${first} to ${last}.${counterTo(setsCounter, 0)}`,
+    'pick-up': ({ section, of, first, last, count, rows, startAt }) =>
+      `Purl side towards you, ${of === 1 ? '' : section === 1 ? 'from its start on, ' : 'next to the last section, '}pick up the mouth edge, the strip's start on the ${startAt}: ${count} loops from ${rows} rows, spread evenly, one on each needle from ${first} to ${last}. A claw weight at each end.`,
+    'thread-hem': ({ yarn }) => `Thread ${yarn} into the feeder, leaving a ${endTail} tail.`,
+    'hem-rows': ({ layer, from, through, of, to }) =>
+      `${layer === 'inner' ? 'Stitch size back. ' : ''}Hem ${rowsFrom(from, through)} of ${of}: knit to and fro, the last to the ${to}.`,
+    'fold-row': ({ number, of, to }) =>
+      `Stitch size two numbers larger. Hem row ${number} of ${of}, to fold on: knit one row to the ${to}.`,
+    'hang-fold': ({ count, first, last }) =>
+      `Fold the hem up in front of the needles, purl sides together, and hang the ${count} loops of its first row beside those on the needles, one each, from ${first} to ${last}.`,
+    'hem-close': ({ number, of, to }) =>
+      `Stitch size two numbers larger. Hem row ${number} of ${of}, through both loops on each needle: knit one row to the ${to}.`,
+    'bind-off': ({ yarn, from, to }) =>
+      `Cut ${yarn}, leaving a ${endTail} tail. Weights off, a hand under each. Chain the loops off loosely from ${from} to ${to}, each drawn through the one before with the latch tool, the tail through the last.`,
+    'join-hem': ({ joins }) =>
+      joins === 1
+        ? 'Sew the two ends of the hem together over the graft, edge to edge through both layers, with its tail. Fasten it.'
+        : `Sew the ends of the hem together in ${joins} places, edge to edge through both layers, with their tails. Fasten each.`,
     'set-cord-needles': ({ draw, carriage, count, first, last }) =>
       `For the ${draw === 'only' ? '' : `${draw} `}cord, stitch size as for the bag: carriage on the ${carriage}. Bring ${count} needles into work: ${first} to ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>
@@ -154,8 +173,8 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
     'sew-corner': ({ corner, acrossCm }) =>
       `Sew corner ${corner} across: ${length(acrossCm)} through both layers, at right angles to the seam, in small back stitches. Fasten the thread and hide its ends.${corner === 2 ? ' Turn the bag knit side out.' : ''}`,
     'hide-ends': () => 'Sew all yarn ends in on the inside.',
-    wash: ({ state, widthCm, depthCm }) =>
-      `${washing[state]}. Lay it flat, ${size(widthCm, depthCm)}, the mouth edge uncurled and pinned since it rolls inwards, and let it dry.`,
+    wash: ({ state, rolls, widthCm, depthCm }) =>
+      `${washing[state]}. Lay it flat, ${size(widthCm, depthCm)}, ${rolls ? 'the mouth edge uncurled and pinned since it rolls inwards' : 'the hem pinned straight'}, and let it dry.`,
     'measure-bag': ({ widthCm, depthCm }) => {
       const typed = [widthCm, depthCm]
         .map((cm) => decimal(units.length === 'cm' ? cm : cm / 2.54, 1))

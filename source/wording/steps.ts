@@ -15,6 +15,7 @@ const phaseNames: Readonly<Record<Phase, (words: Words) => string>> = {
   'cast-on': (words: Words) => words.prompt.castOn,
   stripes: (words: Words) => words.prompt.stripes,
   'closing-row': (words: Words) => words.prompt.closingRow,
+  hem: (words: Words) => words.prompt.hem,
   graft: (words: Words) => words.prompt.graft,
   seam: (words: Words) => words.prompt.seam,
   cord: (words: Words) => words.prompt.cord,

@@ -63,6 +63,12 @@ function pulled({ plan }: Job, cords: readonly ThreadedCord[]): readonly number[
   return gaps;
 }
 
+/** How many needles knit in a pass of this step; what a section of the hem has picked up is held against the mouth elsewhere. */
+function stitchesIn({ plan }: Job, { phase, after }: Step): number {
+  if (phase === 'cord') return plan.cord.stitches;
+  return phase === 'hem' ? after.stitches : plan.stitches;
+}
+
 const inStripes = (step: Step): boolean => step.phase === 'stripes' || step.phase === 'closing-row';
 
 describe('every job', () => {
@@ -76,7 +82,7 @@ describe('every job', () => {
         if (!isDeepStrictEqual(seen, foretold)) wrong.push({ step: step.step, seen, foretold });
         for (const pass of passes) {
           const { stitchCount } = edgesOf(pass);
-          const due = step.phase === 'cord' ? job.plan.cord.stitches : job.plan.stitches;
+          const due = stitchesIn(job, step);
           if (stitchCount !== due) wrong.push({ step: step.step, stitchCount, due });
         }
       }

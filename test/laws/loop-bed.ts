@@ -25,6 +25,7 @@ export interface Move {
   readonly what?: string;
   readonly catches?: readonly Run[];
   readonly hangs?: readonly Run[];
+  readonly of?: string;
 }
 export interface Run {
   readonly first: string;
@@ -65,6 +66,8 @@ export class LoopBed {
   off: (readonly Loop[])[] = [];
   /** Work that lies aside while another piece is on the bed: the bag, while the cord is made. */
   aside: { readonly rows: LoopBed['rows']; readonly off: LoopBed['off'] }[] = [];
+  /** Sections of a hem that are chained off: they hang on the bag. */
+  hems: { readonly rows: LoopBed['rows']; readonly off: LoopBed['off'] }[] = [];
 
   constructor(
     readonly size: number,
@@ -80,6 +83,7 @@ export class LoopBed {
     bed.rows = [...this.rows];
     bed.off = [...this.off];
     bed.aside = [...this.aside];
+    bed.hems = [...this.hems];
     const { carriage, feeder, counter } = this;
     return Object.assign(bed, { carriage, feeder, counter });
   }
@@ -184,6 +188,18 @@ export class LoopBed {
       case 'rehang':
         this.rehang(move.left ?? '', move.right ?? '');
         return;
+      case 'pick-up':
+        this.pickUp(move);
+        return;
+      case 'bind-off': {
+        const chain = this.needles.map(({ loops }) => loops);
+        if (this.edges().stitches === 0) refuse('there is nothing to chain off');
+        if (this.feeder !== null) refuse('the yarn is not cut');
+        for (const needle of this.needles) Object.assign(needle, { working: false, loops: [] });
+        this.hems.push({ rows: this.rows, off: chain });
+        Object.assign(this, this.aside.pop());
+        return;
+      }
       case 'release':
         if (move.what === 'waste') this.release();
     }
@@ -227,6 +243,34 @@ export class LoopBed {
       if (!needle.working) refuse(`${name} is out of work`);
       needle.loops = [...needle.loops, ...(lifted[i] ?? [])];
     }
+  }
+
+  /** The edge of the bag, which a hem is knitted to as a piece of its own; or the loops of the hem's first row, again. */
+  private pickUp({ of, left = '', right = '' }: Move): void {
+    if (of === 'edge') {
+      if (this.edges().stitches > 0) refuse('the bed holds loops');
+      this.aside.push({ rows: this.rows, off: this.off });
+      Object.assign(this, { rows: [], off: [] });
+    }
+    for (let place = this.place(left); place <= this.place(right); place++) {
+      const needle = this.needles[place] as Needle;
+      if (!needle.working) refuse(`${this.name(place)} is out of work`);
+      const first = this.rows[0]?.loops.find((loop) => loop.place === place);
+      const edge = { yarn: 'edge', row: -1, place, below: [] };
+      needle.loops = [...needle.loops, of === 'edge' ? edge : (first ?? refuse('no row was picked up'))];
+    }
+  }
+
+  private dropPicked({ of, left = '', right = '' }: Move): void {
+    for (let place = this.place(left); place <= this.place(right); place++) {
+      const needle = this.needles[place] as Needle;
+      const picked = needle.loops.at(-1);
+      if (picked?.row !== (of === 'edge' ? -1 : 0)) refuse(`${this.name(place)} holds no loop picked up`);
+      needle.loops = needle.loops.slice(0, -1);
+    }
+    if (of !== 'edge') return;
+    if (this.rows.length > 0) refuse('the hem is still knitted on');
+    Object.assign(this, this.aside.pop());
   }
 
   /** The last row of the bag hangs, the waste folded back. */
@@ -304,6 +348,17 @@ export class LoopBed {
         if (this.off.length === 0) refuse('there is nothing to take off');
         for (const needle of this.needles) needle.loops = [];
         return;
+      case 'pick-up':
+        this.dropPicked(move);
+        return;
+      case 'bind-off': {
+        const hem = this.hems.pop() ?? refuse('there is no chain');
+        this.aside.push({ rows: this.rows, off: this.off });
+        this.rows = hem.rows;
+        this.off = [];
+        this.hang(move.hangs ?? [], hem.off.flat());
+        return;
+      }
       case 'stray':
         this.dropStray(move.needle ?? '');
     }
@@ -360,10 +415,10 @@ export class LoopBed {
   }
 
   /** Loops that were off hang again: those of the waste as they were, or the bag's own where the waste is out. */
-  private hang(runs: readonly Run[]): void {
+  private hang(runs: readonly Run[], hung?: readonly Loop[]): void {
     if (this.edges().stitches > 0) refuse('the bed holds loops');
     const isWaste = runs.some(({ yarn }) => yarn !== null && this.waste.has(yarn));
-    const loose = this.off.flatMap((loops) => (isWaste ? loops : this.ofBag(loops)));
+    const loose = hung ?? this.off.flatMap((loops) => (isWaste ? loops : this.ofBag(loops)));
     let next = 0;
     for (const { first, last, loops } of runs)
       for (let place = this.place(first); place <= this.place(last); place++) {
@@ -372,7 +427,7 @@ export class LoopBed {
         Object.assign(this.needles[place] as Needle, { working: true, loops: hung });
       }
     if (next !== loose.length) refuse(`${loose.length} loops are off, ${next} are hung`);
-    this.off = [];
+    if (!hung) this.off = [];
   }
 
   private dropStray(name: string): void {
@@ -392,7 +447,7 @@ export class LoopBed {
 
   /** All rows and needles in a few words: equal texts are equal work. In a row loops are counted from its left. */
   work(): string {
-    const aside = this.aside.map(({ rows }) => rows.length);
+    const aside = [...this.aside, ...this.hems].map(({ rows }) => rows.length);
     return [
       ...aside,
       ...this.fabric(),

@@ -81,7 +81,8 @@ describe('a plan changed half-way', () => {
         const { shapings: _, ...foretold } = step.after;
         expect({ step: step.step, ...seenOn(bed) }).toEqual({ step: step.step, ...foretold });
         for (const pass of passes) {
-          if (step.phase !== 'cord') expect(seenOn(pass).stitches).toBe(after.plan.stitches);
+          if (step.phase !== 'cord' && step.phase !== 'hem')
+            expect(seenOn(pass).stitches).toBe(after.plan.stitches);
         }
       }
       expect([...allSteps(after)].at(-1)?.act.kind).toBe('tie');

@@ -51,7 +51,7 @@ function parseForget(rest: string, words: Words): Result<Intent, ChatFault> {
   return succeed({ kind: 'forget', what, name });
 }
 
-const pictures = ['strip', 'bag', 'fold', 'bed', 'graft', 'seam', 'cord', 'off'] as const;
+const pictures = ['strip', 'bag', 'fold', 'bed', 'hem', 'graft', 'seam', 'cord', 'off'] as const;
 
 export const keepCommands: readonly ChatCommand[] = [
   {

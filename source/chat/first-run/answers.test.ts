@@ -164,12 +164,21 @@ describe('a yarn', () => {
 });
 
 it.each([
-  ['3', 3],
-  ['three stitches', 3],
-  ['zwei Maschen', 2],
+  ['3', { stitches: 3, hemRows: null }],
+  ['three stitches', { stitches: 3, hemRows: null }],
+  ['zwei Maschen', { stitches: 2, hemRows: null }],
+  ['hem', { stitches: 2, hemRows: 4 }],
+  ['a hem 6 rows', { stitches: 2, hemRows: 6 }],
+  ['3 and hem', { stitches: 3, hemRows: 4 }],
+  ['drei Maschen und ein Saum', { stitches: 3, hemRows: 4 }],
+  ['3 und Saum 8', { stitches: 3, hemRows: 8 }],
+  ['hem 5', notUnderstood],
+  ['hem 40', notUnderstood],
   ['4', notUnderstood],
   ['3 rows', notUnderstood],
-])('reads the edge stitches from %j', (line, edges) => expect(taken(readEdges(line))).toEqual(edges));
+])('reads the edge stitches and a hem from %j', (line, edges) =>
+  expect(taken(readEdges(line))).toEqual(edges),
+);
 
 it.each([
   ['two', 2],
@@ -356,8 +365,10 @@ describe('answers that only a gauge turns into numbers', () => {
     expect(broad).toEqual(['plum', 'sand', 'mint', 'sand']);
   });
 
-  it('two cords, three edge stitches and a boxed bottom stand in the brief', () => {
-    const plan = madeOf({ swatch, size: '14 by 18 boxed 5', cord: 'two', edges: '3' });
-    expect([plan.brief.boxedCm, plan.cord.draws, plan.brief.edgeStitches]).toEqual([5, 2, 3]);
+  it('two cords, three edge stitches, a hem and a boxed bottom stand in the brief', () => {
+    const plan = madeOf({ swatch, size: '14 by 18 boxed 5', cord: 'two', edges: '3 and hem 6' });
+    expect([plan.brief.boxedCm, plan.cord.draws, plan.brief.edgeStitches, plan.hem?.rows]).toEqual([
+      5, 2, 3, 6,
+    ]);
   });
 });

@@ -33,8 +33,7 @@ export interface Values {
   readonly slant: SlantAnswer;
   /** Cords to draw the bag shut with. */
   readonly cord: 1 | 2;
-  /** Stitches that move at each edge. */
-  readonly edges: 1 | 2 | 3;
+  readonly edges: EdgesAnswer;
 }
 
 /** A size; what goes in; as deep as the needles of the bed allow in one hanging; or the counts themselves. */
@@ -55,6 +54,12 @@ export type StripesAnswer =
   | { readonly widthsCm: readonly number[] }
   | 'random'
   | 'gradient';
+
+/** Stitches that move at each edge, and the plain rows of each layer of a hem at the mouth; null without one. */
+export interface EdgesAnswer {
+  readonly stitches: 1 | 2 | 3;
+  readonly hemRows: number | null;
+}
 
 export type SlantAnswer = { readonly everyRows: ShapeEveryRows } | { readonly angleDeg: number };
 

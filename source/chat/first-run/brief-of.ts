@@ -47,7 +47,7 @@ export function usualValue<Id extends QuestionId>(
     stripes: () => [2, 2],
     slant: () => ({ everyRows: 2 }),
     cord: () => 1,
-    edges: () => 2,
+    edges: () => ({ stitches: 2, hemRows: null }),
   };
   return usual[id]();
 }
@@ -93,7 +93,8 @@ function askedBrief(values: Values, yarns: readonly KnownYarn[]) {
     bed,
     swatch: values.swatch ?? { ...usualSwatch(bed.pitchMm), guess: true },
     bag: bagOf(size),
-    edgeStitches: edges,
+    edgeStitches: edges.stitches,
+    ...(edges.hemRows === null ? {} : { hem: { rows: edges.hemRows } }),
     shapeEveryRows: 'everyRows' in slant ? slant.everyRows : 2,
     yarns: Object.fromEntries(
       yarns.map(({ name: yarn, isUsualLength: _, ...known }) => [yarn, withoutNull(known)]),

@@ -39,7 +39,11 @@ export const questions: { readonly [Id in QuestionId]: AskedQuestion<Values[Id]>
   stripes: { aliases: ['stripe', 'rows'], term: 'stripe', read: readStripes },
   slant: { aliases: ['angle', 'shaping'], term: 'shaping-move', read: readSlant },
   cord: { aliases: ['cords', 'draws'], term: 'cord', read: readCords },
-  edges: { aliases: ['edge', 'mouth', 'rand', 'prongs'], term: 'edge-stitches', read: readEdges },
+  edges: {
+    aliases: ['edge', 'mouth', 'hem', 'saum', 'rand', 'prongs'],
+    term: 'edge-stitches',
+    read: readEdges,
+  },
 };
 
 function readName(line: string): Result<string, AnswerFault> {

@@ -2,7 +2,7 @@
 import { type ShapeEveryRows, shapeIntervals } from '../../planning/choose-size.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import { isLength, readAmounts, toCm, unitOf } from './amounts.ts';
-import type { AnswerFault, SlantAnswer, StripesAnswer, Values } from './answers.ts';
+import type { AnswerFault, EdgesAnswer, SlantAnswer, StripesAnswer, Values } from './answers.ts';
 
 const beside = ['and', 'then', 'each', 'und', 'dann', 'je'];
 const random = ['random', 'mixed', 'zufällig', 'gemischt'];
@@ -77,7 +77,7 @@ export function readCords(line: string): Result<Values['cord'], AnswerFault> {
     : succeed(cord);
 }
 
-const edges: ReadonlyMap<string, Values['edges']> = new Map([
+const edges: ReadonlyMap<string, EdgesAnswer['stitches']> = new Map([
   ['one', 1],
   ['eine', 1],
   ['two', 2],
@@ -86,16 +86,31 @@ const edges: ReadonlyMap<string, Values['edges']> = new Map([
   ['drei', 3],
 ]);
 
-/** `3`, `three`, `3 stitches`. */
-export function readEdges(line: string): Result<Values['edges'], AnswerFault> {
-  const { amounts, others } = readAmounts(line);
-  const [one, more] = amounts;
-  const words = others.filter((word) => unitOf(word) !== 'stitches');
-  const said = words.length === 1 && !one ? edges.get(words[0] ?? '') : undefined;
-  const isCount = words.length === 0 && one && !more && (one.unit === null || one.unit === 'stitches');
-  const counted = isCount ? [...edges.values()].find((count) => count === one.value) : undefined;
-  const count = said ?? counted;
-  return count === undefined
-    ? fail({ code: 'first-run/not-understood', question: 'edges', word: words[0] ?? null })
-    : succeed(count);
+/** Plain rows of each layer of a hem where none are told, and the most (common practice: 4 to 6). */
+const usualHemRows = 4;
+const mostHemRows = 12;
+const hemSaid =
+  /\b(?:(?:and|with|und|mit) )?(?:an? |ein(?:en)? )?(?:hem|saum)\b(?: (\d+)(?: (?:rows|reihen)\b)?)?/;
+
+/** `3`, `three stitches`, `hem`, `hem 6 rows`, `3 and a hem`. */
+export function readEdges(line: string): Result<EdgesAnswer, AnswerFault> {
+  const said = hemSaid.exec(line.toLowerCase());
+  const hemRows = said && Number(said[1] ?? usualHemRows);
+  const rest = (said ? line.toLowerCase().replace(said[0], '') : line.toLowerCase()).split(/[\s,;]+/);
+  const words = rest.filter((word) => word !== '' && unitOf(word) !== 'stitches');
+  const stitches = words.length === 0 && said ? 2 : countOfEdges(words);
+  const isHem = hemRows === null || (hemRows % 2 === 0 && hemRows >= 2 && hemRows <= mostHemRows);
+  return stitches === undefined || !isHem
+    ? fail({
+        code: 'first-run/not-understood',
+        question: 'edges',
+        word: (isHem ? words[0] : said?.[1]) ?? null,
+      })
+    : succeed({ stitches, hemRows });
+}
+
+function countOfEdges(words: readonly string[]): EdgesAnswer['stitches'] | undefined {
+  const [word = ''] = words;
+  if (words.length !== 1) return undefined;
+  return edges.get(word) ?? [...edges.values()].find((count) => String(count) === word);
 }

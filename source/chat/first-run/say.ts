@@ -103,8 +103,8 @@ const wordings: { readonly [Id in QuestionId]: Wording } = {
   edges: {
     label: (words: Words) => words.firstRun.questions.edges.label,
     ask: (_, words: Words) => words.firstRun.questions.edges.ask,
-    asIn: () => ['2', '3'],
-    show: ({ edges }, words: Words) => words.firstRun.questions.edges.show(edges),
+    asIn: (_, words: Words) => ['3', ...words.firstRun.questions.edges.asIn],
+    show: ({ edges }, words: Words) => words.firstRun.questions.edges.show(edges.stitches, edges.hemRows),
   },
 };
 

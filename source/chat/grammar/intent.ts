@@ -89,7 +89,7 @@ export type NamedPlace =
   | { readonly at: 'rows-back'; readonly count: number };
 
 /** What can be drawn in place of the counters. */
-export type Picture = 'strip' | 'bag' | 'fold' | 'bed' | 'graft' | 'seam' | 'cord';
+export type Picture = 'strip' | 'bag' | 'fold' | 'bed' | 'graft' | 'hem' | 'seam' | 'cord';
 
 /** What a typed line asks for. Parsing makes one of these and performs nothing. */
 export type Intent =

@@ -82,6 +82,8 @@ export function readNumber(reading: SeenSoFar, clause: readonly Token[], i: numb
       return setCount(reading, 'rowsOfColour', value, clause.length - i);
     return setCount(reading, 'rowCounter', value, 2);
   }
+  if (/^(cords?|sections?)$/.test(unit?.text ?? '') && third?.text === 'finished')
+    return setCount(reading, 'piecesDone', value, 3);
   const fact = unit?.kind === 'word' ? countWords[unit.text] : undefined;
   if (fact)
     return setCount(reading, fact, value, fact === 'wasteRows' && /^rows?$/.test(third?.text ?? '') ? 3 : 2);

@@ -19,6 +19,7 @@ export const seenWords: readonly string[] = [
   'feeder',
   'stitches',
   'waste',
+  'finished',
   'empty',
   'loose',
   'move',
@@ -34,7 +35,13 @@ export const fillers: ReadonlySet<string> = new Set(
   ].flatMap((words) => words.split(',')),
 );
 
-export type CountFact = 'rowCounter' | 'stripesCounted' | 'stitches' | 'wasteRows' | 'rowsOfColour';
+export type CountFact =
+  | 'rowCounter'
+  | 'stripesCounted'
+  | 'stitches'
+  | 'wasteRows'
+  | 'rowsOfColour'
+  | 'piecesDone';
 export const countWords: Readonly<Record<string, CountFact>> = {
   row: 'rowCounter',
   rows: 'rowCounter',
@@ -45,13 +52,14 @@ export const countWords: Readonly<Record<string, CountFact>> = {
   stitches: 'stitches',
   loops: 'stitches',
   waste: 'wasteRows',
+  finished: 'piecesDone',
 };
 
 const grammar: ReadonlySet<string> = new Set([
   ...seenWords,
   ...fillers,
   ...Object.keys(countWords),
-  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread'.split(
+  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
     ',',
   ),
   ravelCord,

@@ -36,7 +36,7 @@ export default function PictureView({ picture, view, columns, room, ascii, words
     colour: brush.depth,
     glyphs: ascii ? 'ascii' : 'unicode',
     rowsDone: view.finished ? view.plan.rows : view.rows.at,
-    carriage: view.bed.left === null || view.phase === 'cord' ? null : view.carriage,
+    carriage: view.bed.left === null || view.phase === 'cord' || view.phase === 'hem' ? null : view.carriage,
     ...sewingIn(view),
   };
   const lines = drawPicture(picture, view.plan, options, words);

@@ -6,6 +6,7 @@ import { drawBag } from '../../sheet/terminal/draw-bag.ts';
 import { drawBed } from '../../sheet/terminal/draw-bed.ts';
 import { drawCord, drawGraft, drawSeam } from '../../sheet/terminal/draw-by-hand.ts';
 import { drawFold } from '../../sheet/terminal/draw-fold.ts';
+import { drawHem } from '../../sheet/terminal/draw-hem.ts';
 import { drawStrip } from '../../sheet/terminal/draw-strip.ts';
 import type { DrawOptions } from '../../sheet/terminal/picture.ts';
 import type { Words } from '../../wording/words.ts';
@@ -15,6 +16,7 @@ const painters = {
   bag: drawBag,
   fold: drawFold,
   bed: drawBed,
+  hem: drawHem,
   graft: drawGraft,
   seam: drawSeam,
   cord: drawCord,

@@ -169,6 +169,7 @@ class Teller {
       stripesCounted: counts.bands,
       rowCounter: counts.shown + emptyPasses,
       rowsOfColour: counts.rowsOfColour,
+      piecesDone: 0,
       looseEdgeLoop: counts.loose !== null && (counts.loose === left || counts.loose === right),
     };
   }

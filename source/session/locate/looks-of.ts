@@ -1,9 +1,11 @@
 import { type Brief, ravelStrand } from '../../planning/brief.ts';
 import { closingWasteRows, rehangWasteRows } from '../../planning/yarn-needs.ts';
 import { rowsBeforeComb } from '../../steps/cast-on.ts';
+import { cordsDone } from '../../steps/cord.ts';
+import { hemsDone } from '../../steps/hem.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { yarnOfRow } from '../../steps/outline.ts';
-import type { Act, Step } from '../../steps/step.ts';
+import { type Act, phases, type Step } from '../../steps/step.ts';
 import type { Looks } from './seen.ts';
 
 /** What can be seen once `done` steps are confirmed. Before the first, the carriage stands wherever it was left. */
@@ -25,6 +27,7 @@ const bare = {
   stripesCounted: 0,
   rowCounter: 0,
   rowsOfColour: 0,
+  piecesDone: 0,
 } as const;
 
 export function looksAfter(job: Job, step: Step, bands: readonly number[]): Looks {
@@ -40,8 +43,15 @@ export function looksAfter(job: Job, step: Step, bands: readonly number[]): Look
     wasteRows: left === null ? 0 : wasteRowsOf(job, step),
     stripesCounted: step.row === 0 ? 0 : (bands[stripe] ?? 0),
     rowCounter: step.row,
-    rowsOfColour: rowsOfColour(job, step.row, bands),
+    rowsOfColour:
+      step.phase === 'hem' && left !== null ? hemRows(job, step.act) : rowsOfColour(job, step.row, bands),
+    piecesDone: piecesDone(job, step),
   };
+}
+
+function piecesDone(job: Job, { phase, step }: Step): number {
+  if (phase === 'hem') return hemsDone(step - (job.phaseStarts[phases.indexOf('hem')] ?? 0));
+  return phase === 'cord' ? cordsDone(job.outline, step - (job.phaseStarts[phases.indexOf('cord')] ?? 0)) : 0;
 }
 
 /** Rows of one colour below the needles, neighbouring stripes of that colour together. */
@@ -62,13 +72,30 @@ export function colourBands({ plan }: Job): readonly number[] {
   });
 }
 
-function newestYarn(job: Job, { phase, act, row }: Step): string {
+function newestYarn(job: Job, { phase, act, row }: Step): string | null {
   const { cord, waste } = job.plan.brief;
   if (phase === 'cord') return cord.yarn;
+  // Loops of the edge alone are of all the stripes' yarns.
+  if (phase === 'hem') return hemRows(job, act) === 0 ? null : (job.plan.hem?.yarn ?? null);
   const strand = ravelStrand(job.plan.brief);
   if (phase === 'cast-on') return onRavelCord.has(act.kind) ? strand : waste.yarn;
   if (act.kind === 'waste-rows' || act.kind === 'weights-off') return waste.yarn;
   return row === 0 ? strand : yarnOfRow(job.outline, row);
+}
+
+/** Rows of the hem from the needles down to the edge that they were picked up from. */
+function hemRows({ plan }: Job, act: Act): number {
+  switch (act.kind) {
+    case 'hem-rows':
+      return act.through;
+    case 'fold-row':
+    case 'hem-close':
+      return act.number;
+    case 'hang-fold':
+      return (plan.hem?.passes ?? 1) - 1;
+    default:
+      return 0;
+  }
 }
 
 const onRavelCord: ReadonlySet<string> = new Set(['ravel-pass', 'trim-ravel-cord']);

@@ -23,6 +23,8 @@ export interface Looks {
   readonly rowCounter: number;
   /** Rows of the newest of the bag's colours, from the needles down to the colour before it. */
   readonly rowsOfColour: number;
+  /** Of what is made in several pieces, those that are off the needles: sections of the hem at the hem, cords at the cord. */
+  readonly piecesDone: number;
 }
 
 export type Fact = keyof Looks;
@@ -39,6 +41,7 @@ export const facts = [
   'rowsOfColour',
   'rowCounter',
   'stripesCounted',
+  'piecesDone',
 ] as const satisfies readonly Fact[];
 
 /** As much of it as the maker knows; what is left out is unknown, and null says that there is nothing. */
@@ -78,7 +81,14 @@ export function checkSeen(job: Job, seen: Seen): Result<Seen, SeenFault> {
       return fail({ code: 'seen/unknown-yarn', yarn, known });
     }
   }
-  for (const fact of ['stitches', 'wasteRows', 'stripesCounted', 'rowCounter', 'rowsOfColour'] as const) {
+  for (const fact of [
+    'stitches',
+    'wasteRows',
+    'stripesCounted',
+    'rowCounter',
+    'rowsOfColour',
+    'piecesDone',
+  ] as const) {
     const value = seen[fact];
     if (value !== undefined && !(Number.isInteger(value) && value >= 0)) {
       return fail({ code: 'seen/not-a-count', fact, value });

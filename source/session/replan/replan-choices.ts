@@ -209,7 +209,7 @@ function yarnLeft(
   weighed: ReadonlyMap<string, number>,
 ): YarnLeft {
   const parts = yarnParts(name, shareOf(name, plan.stripes, row), plan.gauge, plan);
-  const metres = parts.stripes + parts.tails + parts.cord;
+  const metres = parts.stripes + parts.tails + parts.hem + parts.cord;
   const left = { ...yarn, grams: weighed.get(name) ?? null };
   const { grams, withReserveGrams, haveGrams, enough } = weigh(metres, left, plan.gauge);
   return { yarn: name, metres, grams, withReserveGrams, parts, haveGrams, enough };

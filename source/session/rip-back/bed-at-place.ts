@@ -60,6 +60,8 @@ function settledBed(job: Job, step: Step): Bed | null {
   const right = parseNeedle(empty.length, after.right) ?? -1;
   const needles = [...empty];
   needles.fill({ working: true, loopCount: 1, yarn: after.feeder }, left, right + 1);
+  // The hem is knitted on while the bag's loops wait on their waste.
+  if (phase === 'hem') return { ...bed, needles, loopsOff: plan.stitches };
   if (phase !== 'cord') return { ...bed, needles, loopsOff: 0 };
   // What came off the needles last: the bag, or the cord before this one.
   const last = drawOfStep(job, step.step) === 'second' ? plan.cord : plan;

@@ -18,7 +18,9 @@ export type Segment = readonly [Point, Point];
 /** The front of the bag in mm: 0 is its lower left corner, on the seam. */
 export interface BagShape {
   readonly widthMm: number;
+  /** The hem included, which stands above the old edge. */
   readonly depthMm: number;
+  readonly hem: Omit<BagPiece, 'stripe'> | null;
   readonly pieces: readonly BagPiece[];
   readonly graft: readonly Segment[];
   /** Height of the cord line above the seam. */
@@ -34,6 +36,7 @@ export interface BagShape {
 export function bagOf(plan: Plan): BagShape {
   const band = unroll(plan);
   const seamMm = band.stitchDepthMm;
+  const hemMm = 10 * (plan.hem?.heightCm ?? 0);
   const sewn = { bottom: seamMm, top: band.depthMm };
   const folded = (shape: Polygon) =>
     foldShape(band, shape, sewn).map((part) => ({
@@ -56,7 +59,11 @@ export function bagOf(plan: Plan): BagShape {
   };
   return {
     widthMm: band.widthMm,
-    depthMm: band.depthMm - seamMm,
+    depthMm: band.depthMm - seamMm + hemMm,
+    hem: plan.hem && {
+      yarn: plan.hem.yarn,
+      shape: rectangle([0, band.depthMm - seamMm], [band.widthMm, band.depthMm - seamMm + hemMm]),
+    },
     pieces: plan.stripes.flatMap(({ number, yarn, firstRow, lastRow }) =>
       front(bandOf(band, plan.stitches, firstRow - 1, lastRow)).map((shape) => ({
         stripe: number,
@@ -77,6 +84,13 @@ export function bagOf(plan: Plan): BagShape {
     secondEnds: secondEnds === null ? null : placeOf(bandPoint(band, secondEnds, cordStitches)),
   };
 }
+
+const rectangle = ([left, bottom]: Point, [right, top]: Point): Polygon => [
+  [left, bottom],
+  [right, bottom],
+  [right, top],
+  [left, top],
+];
 
 /** Where the cord runs, in stitches from the trailing edge and in row lines: the graft is line 0 and line T. */
 function cordLine({ brief, stitches, rows, eyelets }: Plan) {

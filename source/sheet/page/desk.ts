@@ -111,6 +111,9 @@ function factsOf(plan: Plan, words: Words, isForClass: boolean): readonly Detail
           },
         ]
       : []),
+    ...(plan.hem
+      ? [{ label: sheet.hem, value: sheet.hemText(plan.hem.stitches, plan.hem.rows, plan.hem.heightCm) }]
+      : []),
     {
       label: sheet.stitchesAndRows,
       value: sheet.stitchesAndRowsText(plan.stitches, plan.rows, plan.knittedRows),
@@ -186,11 +189,12 @@ function yarnRows(plan: Plan, words: Words): readonly YarnRow[] {
   }));
 }
 
-function useOf({ brief, stripes, cord }: Plan, yarn: string, { sheet }: Words): string {
+function useOf({ brief, stripes, hem, cord }: Plan, yarn: string, { sheet }: Words): string {
   if (yarn === brief.waste.yarn) return sheet.wasteRows;
   const uses = [
     ...(stripes.some((stripe) => stripe.yarn === yarn) ? [sheet.stripesUse] : []),
     ...(stripes.at(-1)?.yarn === yarn ? [sheet.graftAndSeam] : []),
+    ...(hem?.yarn === yarn ? [sheet.hemUse] : []),
     ...(cord.yarn === yarn ? [sheet.cordUse] : []),
   ];
   return uses.length > 0 ? uses.join(', ') : sheet.notUsed;

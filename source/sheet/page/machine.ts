@@ -5,8 +5,10 @@ import type { Words } from '../../wording/words.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
 import type { Drawing } from '../svg/element.ts';
+import { hemDiagram } from '../svg/hem-diagram.ts';
 import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
+import { drawHem } from '../terminal/draw-hem.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import {
   type Across,
@@ -53,9 +55,18 @@ export function machineBlocks(
       ...part(sheet.perStripe, digest.stripes),
       ...part(sheet.hangAgain, digest['hang-again']),
       ...part(sheet.close, digest['closing-row']),
+      ...hemBlocks(plan, words, look, part(sheet.hem, digest.hem)),
     ],
     ...stripeListFor(plan, words, types.machine),
   };
+}
+
+/** The hem's steps beside a picture of it, which is made at the machine too before the strip is grafted. */
+function hemBlocks(plan: Plan, words: Words, look: DrawOptions, steps: readonly Block[]): readonly Block[] {
+  if (!plan.hem) return [];
+  const drawing = hemDiagram(plan.hem, words);
+  const figure: Block = { kind: 'figure', drawing, plain: () => drawHem(plan, look, words) };
+  return [besideColumns(drawing.widthMm, [figure], steps)];
 }
 
 /** The bed and a shaping move on it, side by side where both have room. */

@@ -63,7 +63,7 @@ export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDra
         element(
           'g',
           { transform: `matrix(${scale.toPrecision(8)} 0 0 ${(-scale).toPrecision(8)} 0 0)`, class: 'bag' },
-          stripes(bag, fills, scale) + outline(bag, scale),
+          stripes(bag, fills, scale) + hem(bag, fills, scale) + outline(bag, scale),
         ),
         [
           [0, -depth],
@@ -104,6 +104,18 @@ const stripes = (bag: BagShape, fills: Fills, scale: number): string =>
       });
     })
     .join('');
+
+/** Above the edge that it was picked up from. */
+const hem = ({ hem: part }: BagShape, fills: Fills, scale: number): string =>
+  part === null
+    ? ''
+    : element('polygon', {
+        points: pointList(part.shape),
+        fill: fills.fillOf(part.yarn),
+        stroke: palette.ink,
+        'stroke-width': 0.25 / scale,
+        class: 'hem',
+      });
 
 const outline = ({ widthMm, depthMm }: BagShape, scale: number): string =>
   element('rect', {

@@ -111,9 +111,10 @@ describe('the strip under way', () => {
 });
 
 describe('the bag as SVG', () => {
-  it.each(demoNames)('of the %s is covered by its stripes', (name) => {
+  it.each(demoNames)('of the %s is covered by its stripes and its hem', (name) => {
     const plan = demoPlan(name);
-    const area = sum(withClass(bagSvg(plan), 'stripe').map(areaOf));
+    const svg = bagSvg(plan);
+    const area = sum([...withClass(svg, 'stripe'), ...withClass(svg, 'hem')].map(areaOf));
     expect(area / (plan.size.widthCm * plan.size.depthCm * 100)).toBeCloseTo(1, 3);
   });
 

@@ -48,7 +48,8 @@ export function gatheredBag(plan: Plan, { middleMm, floorMm, highMm, card, shado
       floorMm - y * scale + frill + round - 1.6,
     ];
   };
-  const pieces = bag.pieces.map(({ stripe, yarn, shape }) => {
+  const hem = bag.hem ? [{ ...bag.hem, stripe: 0 }] : [];
+  const pieces = [...bag.pieces, ...hem].map(({ stripe, yarn, shape }) => {
     const fill = colours(plan).get(yarn) ?? '#ffffff';
     return element('polygon', {
       points: pointList(subdivided(shape, 5).map(warp)),

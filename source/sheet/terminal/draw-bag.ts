@@ -93,6 +93,7 @@ function rasterise(
   const height = Math.max(1, Math.round(depth / view.pixelHeightMm));
   const raster = blankRaster(columns, height);
   for (const [i, piece] of bag.pieces.entries()) fill(raster, view, piece.shape, i + 1);
+  if (bag.hem) fill(raster, view, bag.hem.shape, bag.pieces.length + 1);
   return { raster, columns, lines: Math.ceil(height / pixelsPerCell(options)) };
 }
 
@@ -108,9 +109,10 @@ function pixelOf(
   depth: DrawOptions['colour'],
 ): Pixel {
   const piece = bag.pieces[id - 1];
-  const yarn = signs.get(piece?.yarn ?? plan.cord.yarn);
+  const yarn = signs.get(piece?.yarn ?? bag.hem?.yarn ?? plan.cord.yarn);
   if (!yarn) throw new Error(`no piece ${id}`);
-  const open = (plan.stripes[(piece?.stripe ?? 1) - 1]?.firstRow ?? 0) > rowsDone;
+  const firstRow = piece ? plan.stripes[piece.stripe - 1]?.firstRow : plan.knittedRows;
+  const open = (firstRow ?? 0) > rowsDone;
   if (!open) return { yarn, open };
   // Of 16 colours none is the paler one of another, so every second pixel is left out.
   if (depth === '16') return { yarn: { ...yarn, pattern: 'plain' }, open, isSparse: true };

@@ -139,7 +139,7 @@ export function drawCord(plan: Plan, options: DrawOptions, words: Words): readon
 }
 
 /** Words under the picture; where rows are few they go first, since without them it teaches little. */
-function withNotes(
+export function withNotes(
   picture: readonly Line[],
   notes: readonly string[],
   options: DrawOptions,

@@ -32,7 +32,7 @@ function describeStripe(
 }
 
 export function describeBag(plan: Plan, words: Words): readonly string[] {
-  const { size, eyelets, brief, boxed } = plan;
+  const { size, eyelets, brief, boxed, hem } = plan;
   const up = brief.crawl === 'right' ? 'right' : 'left';
   const yarns = [...yarnSigns(plan, 'none').keys()].map(plainText).join(', ');
   return [
@@ -43,6 +43,7 @@ export function describeBag(plan: Plan, words: Words): readonly string[] {
       eyelets.made,
       bagOf(plan).ends ? 'front' : 'back',
     ),
+    ...(hem ? [words.pictures.mouthHemmed(hem.heightCm)] : []),
     boxed
       ? words.pictures.bottomBoxed(boxed.baseWidthCm, boxed.baseDepthCm, boxed.sideCm)
       : words.pictures.bottomSewn,

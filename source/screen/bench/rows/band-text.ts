@@ -82,8 +82,8 @@ function textOf(view: BenchView, { bench: say }: Words, words: Words): BandText 
     case 'bars':
       return counted(still, say.bars(glance.from, glance.through), glance.through, glance.of, say);
     case 'passes': {
-      const { waste, from, through, of, to } = glance;
-      const act = waste ? say.wasteRows(from, through) : say.cordRows(from, through);
+      const { rows: made, from, through, of, to } = glance;
+      const act = say.rowsOf(made, from, through);
       return { ...counted(still, act, through, of, say), side: to };
     }
     case 'rounds':

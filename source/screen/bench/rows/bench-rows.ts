@@ -17,13 +17,14 @@ const inset = 2;
 const leastTitle = 6;
 
 /**
- * The bag's name, the step's number, and the six phases: the present one in bold capitals, the rest dim. The number is
+ * The bag's name, the step's number, and the phases: the present one in bold capitals, the rest dim. The number is
  * there to be asked for by; how far the bag has come, the ruler shows.
  */
 function phaseRow(view: BenchView, width: number, brush: Brush, { bench: say }: Words, words: Words): Line {
   const { name, phase, finished, steps } = view;
   const dot = '  ';
-  const names = phases.flatMap((one, i): Line => {
+  const own = phases.filter((one) => one !== 'hem' || view.plan.hem !== null);
+  const names = own.flatMap((one, i): Line => {
     const isNow = one === phase && !finished;
     const text = isNow ? sayPhase(one, words).toUpperCase() : sayPhase(one, words);
     const shown = isNow && brush.depth === 'none' ? `[${text}]` : text;

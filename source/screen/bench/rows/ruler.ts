@@ -40,6 +40,8 @@ export function countOf(glance: Glance): Count | null {
     case 'graft':
     case 'holes':
       return { at: glance.count.at - 1, of: glance.count.of };
+    case 'passes':
+      return glance.rows === 'hem' ? { at: glance.from - 1, of: glance.of } : null;
     case 'bars':
     case 'rounds':
       return { at: glance.from - 1, of: glance.of };
