@@ -1,12 +1,12 @@
 /** The shape of a topic that has something to say of each act. */
+
 import type { Act } from '../steps/step.ts';
+import { type SayingsBy, sayBy } from './by-kind.ts';
 
 type Kind = Act['kind'];
 
 /** What is said of acts of these kinds; left out, of all. */
-export type ActWords<K extends Kind = Kind> = {
-  readonly [One in K]: (act: Extract<Act, { readonly kind: One }>) => string;
-};
+export type ActWords<K extends Kind = Kind> = Pick<SayingsBy<'kind', Act>, K>;
 
 /** Away from the bed. */
 type ByHand =
@@ -35,7 +35,7 @@ type ByHand =
 export type ShortKind = Exclude<Kind, ByHand> | 'measure-bag' | 'measure-rounds' | 'measure-cord';
 
 /** What a topic says of one act. */
-export const sayAct = (words: ActWords, act: Act): string => (words[act.kind] as (act: Act) => string)(act);
+export const sayAct = (words: ActWords, act: Act): string => sayBy('kind', words, act);
 
 /** The same of a topic that leaves some acts out; null of those. */
 export const sayActOrNull = (words: Partial<ActWords>, act: Act): string | null =>

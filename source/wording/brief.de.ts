@@ -58,28 +58,29 @@ export const brief = ({ choice, list }: Amounts): BriefWords => ({
     `Die Maschenprobe ergibt eine Masche von ${mm} mm Breite, nicht 0,2 bis 60 mm: prüf Breite und Maschenzahl.`,
   rowOutside: (mm) =>
     `Die Maschenprobe ergibt eine Reihe von ${mm} mm Höhe, nicht 0,2 bis 60 mm: prüf Höhe und Reihenzahl.`,
+  thisComma: 'dieses Komma',
+  thisColon: 'diesen Doppelpunkt',
   json: {
-    endsEarly: 'die Datei endet zu früh; schließ jede { mit } und jede [ mit ].',
-    comment: 'nimm den Kommentar heraus, in JSON gibt es keine.',
-    wrongQuotes: (found) => `nimm gerade doppelte Anführungszeichen statt ${found}.`,
-    unclosedText: 'schließ diesen Text in derselben Zeile mit einem doppelten Anführungszeichen.',
-    oddEscape: 'schreib in einem Text \\\\ für einen Rückwärtsstrich und \\t für einen Tabulator.',
-    oddNumber: 'schreib Zahlen in Ziffern, mit Dezimalpunkt und ohne Einheit, etwa 0.5.',
-    decimalComma: 'schreib Dezimalzahlen hier mit Punkt, etwa 19.2.',
-    extraComma: (found) => `nimm das Komma vor ${found} heraus.`,
-    commaMissing: (shown) => `setz ein Komma vor ${shown}.`,
-    colonMissing: 'setz einen Doppelpunkt zwischen Schlüssel und Wert.',
-    keyUnquoted: (shown) => `setz den Schlüssel ${shown} in doppelte Anführungszeichen.`,
-    keyTwice: (shown) =>
+    'ends-early': () => 'die Datei endet zu früh; schließ jede { mit } und jede [ mit ].',
+    comment: () => 'nimm den Kommentar heraus, in JSON gibt es keine.',
+    'wrong-quotes': (found) => `nimm gerade doppelte Anführungszeichen statt ${found}.`,
+    'unclosed-text': () => 'schließ diesen Text in derselben Zeile mit einem doppelten Anführungszeichen.',
+    'odd-escape': () => 'schreib in einem Text \\\\ für einen Rückwärtsstrich und \\t für einen Tabulator.',
+    'odd-number': () => 'schreib Zahlen in Ziffern, mit Dezimalpunkt und ohne Einheit, etwa 0.5.',
+    'decimal-comma': () => 'schreib Dezimalzahlen hier mit Punkt, etwa 19.2.',
+    'extra-comma': (found) => `nimm das Komma vor ${found} heraus.`,
+    'comma-missing': (shown) => `setz ein Komma vor ${shown}.`,
+    'colon-missing': () => 'setz einen Doppelpunkt zwischen Schlüssel und Wert.',
+    'key-unquoted': (shown) => `setz den Schlüssel ${shown} in doppelte Anführungszeichen.`,
+    'key-twice': (shown) =>
       `der Schlüssel ${shown} steht hier zum zweiten Mal; behalte einen, oder benenn ihn um.`,
-    wordUnquoted: (shown) => `setz ${shown} in doppelte Anführungszeichen, oder schreib eine Zahl.`,
-    valueMissing: (shown) => `schreib einen Wert vor ${shown}.`,
-    wrongBracket: (found) =>
+    'word-unquoted': (shown) => `setz ${shown} in doppelte Anführungszeichen, oder schreib eine Zahl.`,
+    'value-missing': (shown) => `schreib einen Wert vor ${shown}.`,
+    'wrong-bracket': (found) =>
       `dieses ${found} passt nicht; schließ { mit } und [ mit ], das zuletzt geöffnete zuerst.`,
-    afterTheEnd: (shown) => `die Vorgabe ist davor schon geschlossen; nimm ${shown} und alles danach heraus.`,
-    notExpected: (shown) => `nimm ${shown} heraus, oder schreib, was davor fehlt.`,
-    thisComma: 'dieses Komma',
-    thisColon: 'diesen Doppelpunkt',
+    'after-the-end': (shown) =>
+      `die Vorgabe ist davor schon geschlossen; nimm ${shown} und alles danach heraus.`,
+    'not-expected': (shown) => `nimm ${shown} heraus, oder schreib, was davor fehlt.`,
   },
   fields: {
     name: 'den Namen des Beutels',

@@ -2,7 +2,6 @@
 import { toyCordLimits } from '../planning/cord.ts';
 import type { Plan } from '../planning/plan.ts';
 import { irreversibleOf } from '../session/mend/mend.ts';
-import { exhaustive } from '../shared/result.ts';
 import { hazardAt } from '../steps/acts.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
@@ -11,22 +10,8 @@ import type { Words } from './words.ts';
 /** What could hurt at this step and how to keep clear of it; null where nothing new does. */
 export function cautionOf(plan: Plan, step: Step, words: Words): string | null {
   const hazard = hazardAt(step);
-  switch (hazard) {
-    case null:
-      return null;
-    case 'hooks':
-      return words.prompt.cautions.hooks;
-    case 'weights':
-      return words.prompt.cautions.weights;
-    case 'weights-off':
-      return words.prompt.cautions.weightsOff;
-    case 'steam':
-      return words.prompt.cautions.steam;
-    case 'cord':
-      return cordCaution(plan, words);
-    default:
-      return exhaustive(hazard);
-  }
+  if (hazard === null) return null;
+  return hazard === 'cord' ? cordCaution(plan, words) : words.prompt.cautions[hazard];
 }
 
 /** A mark on a step that the hands cannot take back as it was done; null where they can. */

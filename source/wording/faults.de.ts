@@ -88,12 +88,12 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
 
 export const files = (_: Amounts): FilesWords => ({
   line: {
-    notText: 'enthält Bytes, die kein Text sind',
-    notJson: 'ist kein JSON',
-    noChecksum: 'hat ihre Prüfsumme verloren',
+    'not-text': 'enthält Bytes, die kein Text sind',
+    'not-json': 'ist kein JSON',
+    'no-checksum': 'hat ihre Prüfsumme verloren',
     checksum: 'passt nicht zu ihrer Prüfsumme: sie wurde geändert, oder davor fehlt eine Zeile',
-    wrongFields: 'hat nicht die Felder, die sie haben soll',
-    outOfPlace: 'nennt den Beutel fertig, obwohl er es nicht ist',
+    'wrong-fields': 'hat nicht die Felder, die sie haben soll',
+    'out-of-place': 'nennt den Beutel fertig, obwohl er es nicht ist',
   },
   notALog: 'Diese Datei ist kein Protokoll von Slantwise. Nenn eine, die Slantwise geschrieben hat.',
   noHeader:
@@ -122,14 +122,14 @@ export const files = (_: Amounts): FilesWords => ({
   noSuchEvent: (after, events) =>
     `Ein Ereignis ${after} gibt es nicht: das Protokoll hat ${counted.event(events)}.`,
   disk: {
-    full: 'die Platte ist voll',
-    readOnly: 'die Platte lässt sich nur lesen',
-    noPermission: 'die Berechtigung fehlt',
+    'disk-full': 'die Platte ist voll',
+    'read-only': 'die Platte lässt sich nur lesen',
+    'no-permission': 'die Berechtigung fehlt',
     gone: 'die Datei oder ihr Ordner ist weg',
-    inUse: 'ein anderes Slantwise hat das Protokoll offen',
+    'in-use': 'ein anderes Slantwise hat das Protokoll offen',
     changed: 'etwas anderes hat die Datei geändert',
-    noAnswer: 'die Platte antwortet nicht',
-    error: 'die Platte meldet einen Fehler',
+    'no-answer': 'die Platte antwortet nicht',
+    'disk-error': 'die Platte meldet einen Fehler',
   },
   missing: (path) => `${path} gibt es nicht. Prüf den Namen.`,
   noFolder: (path) => `Den Ordner von ${path} gibt es nicht. Leg ihn an, oder wähle einen anderen.`,

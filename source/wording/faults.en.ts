@@ -1,17 +1,11 @@
 /** Why something cannot be done, on the bed, in a plan, in a session or on a disk, and what to do instead. */
 import { type BedFault, opposite } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
+import type { SayingsBy } from './by-kind.ts';
 import { counted } from './plurals.en.ts';
 
 /** Of a needle that the bed has not, its name may be anything that was typed: `faults.ts` makes it harmless. */
-type PlainBedFault = Exclude<BedFault, { readonly code: 'bed/needle-off-bed' }>;
-
-export type BedFaultWords = {
-  readonly [C in PlainBedFault['code']]: (fault: Extract<PlainBedFault, { readonly code: C }>) => string;
-};
-
-export const sayBedFault = (words: BedFaultWords, fault: PlainBedFault): string =>
-  (words[fault.code] as (fault: PlainBedFault) => string)(fault);
+export type PlainBedFault = Exclude<BedFault, { readonly code: 'bed/needle-off-bed' }>;
 
 export const faults = ({ choice, list }: Amounts) => ({
   bed: {
@@ -50,7 +44,7 @@ export const faults = ({ choice, list }: Amounts) => ({
       'The bed is empty, so there is nothing to take off: go on to the next step.',
     'bed/loops-differ': ({ loopsOff, needleCount }) =>
       `${counted.loop(loopsOff)} came off but ${counted.needle(needleCount)} would take them: choose as many needles as loops.`,
-  } satisfies BedFaultWords,
+  } satisfies SayingsBy<'code', PlainBedFault>,
   tooFewStitches: (stitches: number, least: string) =>
     `bag.stitches is ${stitches}: two edges that move need at least ${least}.`,
   boxedTooDeep: (boxedCm: number, below: string) =>
@@ -101,12 +95,12 @@ export type FaultsWords = ReturnType<typeof faults>;
 /** What is wrong with a file, a disk or a log, and what to do about it. */
 export const files = (_: Amounts) => ({
   line: {
-    notText: 'holds bytes that are not text',
-    notJson: 'is not JSON',
-    noChecksum: 'has lost its checksum',
+    'not-text': 'holds bytes that are not text',
+    'not-json': 'is not JSON',
+    'no-checksum': 'has lost its checksum',
     checksum: 'does not fit its checksum: it was changed, or a line before it is missing',
-    wrongFields: 'does not have the fields it should',
-    outOfPlace: 'says too early that the bag is finished',
+    'wrong-fields': 'does not have the fields it should',
+    'out-of-place': 'says too early that the bag is finished',
   },
   notALog: 'This file is not a Slantwise log. Name a file that Slantwise wrote.',
   noHeader:
@@ -135,14 +129,14 @@ export const files = (_: Amounts) => ({
   noSuchEvent: (after: number, events: number) =>
     `There is no event ${after}: the log has ${counted.event(events)}.`,
   disk: {
-    full: 'the disk is full',
-    readOnly: 'the disk can only be read',
-    noPermission: 'there is no permission',
+    'disk-full': 'the disk is full',
+    'read-only': 'the disk can only be read',
+    'no-permission': 'there is no permission',
     gone: 'the file or its folder is gone',
-    inUse: 'another Slantwise has the log open',
+    'in-use': 'another Slantwise has the log open',
     changed: 'the file was changed by something else',
-    noAnswer: 'the disk does not answer',
-    error: 'the disk reports an error',
+    'no-answer': 'the disk does not answer',
+    'disk-error': 'the disk reports an error',
   },
   missing: (path: string) => `${path} does not exist. Check the name.`,
   noFolder: (path: string) => `The folder of ${path} does not exist. Make it, or choose another.`,

@@ -4,81 +4,60 @@ import { formatNeedle } from '../bed/needles.ts';
 import type { BriefFault, Neighbour, PlanFault } from '../planning/fault.ts';
 import type { SessionFault } from '../session/command.ts';
 import { isOf } from '../shared/result.ts';
-import { formatBriefFault } from './brief-faults.ts';
-import { sayBedFault } from './faults.en.ts';
-import { formatRipBackFault } from './finding.ts';
-import { formatCordFault, formatMeasuredFault, formatWeighFault } from './measured.ts';
-import { formatReplanFault } from './replan.ts';
+import { briefFaults } from './brief-faults.ts';
+import { type SayingsBy, sayBy } from './by-kind.ts';
+import type { PlainBedFault } from './faults.en.ts';
+import { ripBackFaults } from './finding.ts';
+import { cordFaults, measuredFaults, weighFaults } from './measured.ts';
+import { replanFaults } from './replan.ts';
 import { quote } from './values.ts';
 import type { Words } from './words.ts';
 
 export type Fault = BedFault | BriefFault | PlanFault | SessionFault;
 
 /** Weights in the maker's units; a brief's own fields are in the units of the brief. */
-export function formatFault(fault: Fault, words: Words): string {
-  if (isOf(fault, 'weigh')) return formatWeighFault(fault, words);
-  if (isOf(fault, 'measured')) return formatMeasuredFault(fault, words);
-  if (isOf(fault, 'cord')) return formatCordFault(fault, words);
-  if (isOf(fault, 'rip-back')) return formatRipBackFault(fault, words);
-  if (isOf(fault, 'replan')) return formatReplanFault(fault, words);
-  if (fault.code === 'bed/needle-off-bed') return offBed(fault, words);
-  if (isOf(fault, 'bed')) return sayBedFault(words.faults.bed, fault);
-  switch (fault.code) {
-    case 'plan/rows-not-whole-repeats':
-      return notWholeRepeats(fault, words);
-    case 'plan/too-few-stitches':
-      return words.faults.tooFewStitches(fault.stitches, stitches(fault.least, words));
-    case 'plan/bed-too-short':
-      return bedTooShort(fault, words);
-    case 'plan/boxed-too-deep':
-      return words.faults.boxedTooDeep(fault.boxedCm, roundedDown(fault.belowCm, words));
-    case 'plan/scraps-cord-short':
-      return words.faults.scrapsCordShort(fault.yarn, Math.ceil(fault.shortGrams));
-    case 'plan/scraps-no-closer':
-      return words.faults.scrapsNoCloser(fault.scraps);
-    case 'plan/scraps-too-little':
-      return scrapsTooLittle(fault, words);
-    case 'plan/yarn-not-weighed':
-      return words.faults.yarnNotWeighed;
-    case 'plan/yarn-for-no-bag':
-      return words.faults.yarnForNoBag(
-        fault.yarn,
-        Math.ceil(fault.shortGrams),
-        sizeOf(fault.smallest, words),
-      );
+export const formatFault = (fault: Fault, words: Words): string =>
+  isOf(fault, 'bed') && fault.code !== 'bed/needle-off-bed'
+    ? sayBy('code', words.faults.bed, fault)
+    : sayBy('code', sayings, fault, words);
 
-    case 'session/nothing-to-confirm':
-      return words.faults.nothingToConfirm;
-    case 'session/too-many-steps':
-      return fault.left === 1
-        ? words.faults.tooManySteps(fault.count)
-        : words.faults.fewerLeft(fault.count, fault.left);
-    case 'session/nothing-to-take-back':
-      return words.faults.nothingToTakeBack;
-    case 'session/nothing-to-redo':
-      return words.faults.nothingToRedo;
-    case 'session/no-such-step':
-      return words.faults.noSuchStep(fault.step, fault.stepCount);
-    case 'session/already-there':
-      return fault.done === 0 ? words.faults.alreadyThere : words.faults.alreadyAt(fault.done);
-    case 'session/not-a-name':
-      return words.logs.notAName(fault.most);
-    case 'session/nothing-to-say':
-      return fault.what === 'note' ? words.faults.nothingToSay : words.faults.markWithoutName;
-
-    case 'way/on-the-way':
-      return words.slips.onTheWay(fault.back, fault.at, fault.of);
-    case 'way/not-on-one':
-      return words.slips.notOnOne;
-    case 'way/no-such-mend':
-      return words.slips.noSuchMend;
-    case 'way/between-places':
-      return words.slips.betweenPlaces;
-
-    default:
-      return formatBriefFault(fault, words);
-  }
-}
+const sayings: SayingsBy<'code', Exclude<Fault, PlainBedFault>, [words: Words]> = {
+  ...briefFaults,
+  ...ripBackFaults,
+  ...replanFaults,
+  ...weighFaults,
+  ...measuredFaults,
+  ...cordFaults,
+  'bed/needle-off-bed': (fault, words) => offBed(fault, words),
+  'plan/rows-not-whole-repeats': (fault, words) => notWholeRepeats(fault, words),
+  'plan/too-few-stitches': ({ stitches: wanted, least }, words) =>
+    words.faults.tooFewStitches(wanted, stitches(least, words)),
+  'plan/bed-too-short': (fault, words) => bedTooShort(fault, words),
+  'plan/boxed-too-deep': ({ boxedCm, belowCm }, words) =>
+    words.faults.boxedTooDeep(boxedCm, roundedDown(belowCm, words)),
+  'plan/scraps-cord-short': ({ yarn, shortGrams }, words) =>
+    words.faults.scrapsCordShort(yarn, Math.ceil(shortGrams)),
+  'plan/scraps-no-closer': ({ scraps }, words) => words.faults.scrapsNoCloser(scraps),
+  'plan/scraps-too-little': (fault, words) => scrapsTooLittle(fault, words),
+  'plan/yarn-not-weighed': (_, words) => words.faults.yarnNotWeighed,
+  'plan/yarn-for-no-bag': ({ yarn, shortGrams, smallest }, words) =>
+    words.faults.yarnForNoBag(yarn, Math.ceil(shortGrams), sizeOf(smallest, words)),
+  'session/nothing-to-confirm': (_, words) => words.faults.nothingToConfirm,
+  'session/too-many-steps': ({ left, count }, words) =>
+    left === 1 ? words.faults.tooManySteps(count) : words.faults.fewerLeft(count, left),
+  'session/nothing-to-take-back': (_, words) => words.faults.nothingToTakeBack,
+  'session/nothing-to-redo': (_, words) => words.faults.nothingToRedo,
+  'session/no-such-step': ({ step, stepCount }, words) => words.faults.noSuchStep(step, stepCount),
+  'session/already-there': ({ done }, words) =>
+    done === 0 ? words.faults.alreadyThere : words.faults.alreadyAt(done),
+  'session/not-a-name': ({ most }, words) => words.logs.notAName(most),
+  'session/nothing-to-say': ({ what }, words) =>
+    what === 'note' ? words.faults.nothingToSay : words.faults.markWithoutName,
+  'way/on-the-way': ({ back, at, of }, words) => words.slips.onTheWay(back, at, of),
+  'way/not-on-one': (_, words) => words.slips.notOnOne,
+  'way/no-such-mend': (_, words) => words.slips.noSuchMend,
+  'way/between-places': (_, words) => words.slips.betweenPlaces,
+};
 
 type FaultOf<C extends Fault['code']> = Extract<Fault, { readonly code: C }>;
 

@@ -34,7 +34,7 @@ export const sayOnly = (place: Place, words: Words, number = 1): readonly string
 
 /** How many look alike, and the first few facts that would tell them apart. */
 export function sayMany(howMany: number, tellApart: readonly Fact[], words: Words): string {
-  const facts = tellApart.slice(0, 4).map((fact) => factLabels[fact](words));
+  const facts = tellApart.slice(0, 4).map((fact) => words.finding.facts[fact]);
   const many = words.finding.many(howMany);
   return facts.length === 0 ? many : `${many} ${words.finding.apartBy(facts)}`;
 }
@@ -53,44 +53,16 @@ export function sayPlaces(
   return [words.finding.several(alike.length), ...lines];
 }
 
-const factLabels: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.finding.carriage,
-  lastColour: (words: Words) => words.finding.lastRow,
-  feeder: (words: Words) => words.finding.feeder,
-  left: (words: Words) => words.finding.leftEdge,
-  right: (words: Words) => words.finding.rightEdge,
-  stitches: (words: Words) => words.finding.needlesWithLoops,
-  wasteRows: (words: Words) => words.finding.wasteRows,
-  stripesCounted: (words: Words) => words.finding.stripes,
-  rowCounter: (words: Words) => words.finding.rowCounter,
-  rowsOfColour: (words: Words) => words.finding.rowsOfThatColour,
-  piecesDone: (words: Words) => words.finding.pieces,
-};
-
 function showFact(fact: Fact, looks: Looks, words: Words): string {
   if (fact === 'carriage') return words.finding.carriageAt(looks.carriage);
   const look = looks[fact];
-  if (look === null) return `${factLabels[fact](words)} ${words.finding.nothingIn}`;
-  return `${factLabels[fact](words)} ${typeof look === 'string' ? words.prompt.yarn(look) : look}`;
+  if (look === null) return `${words.finding.facts[fact]} ${words.finding.nothingIn}`;
+  return `${words.finding.facts[fact]} ${typeof look === 'string' ? words.prompt.yarn(look) : look}`;
 }
-
-const answers: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.finding.answers.carriage,
-  lastColour: (words: Words) => words.finding.answers.yarn,
-  feeder: (words: Words) => words.finding.answers.feeder,
-  left: (words: Words) => words.finding.answers.left,
-  right: (words: Words) => words.finding.answers.right,
-  stitches: (words: Words) => words.finding.answers.stitches,
-  wasteRows: (words: Words) => words.finding.answers.waste,
-  stripesCounted: (words: Words) => words.finding.answers.stripes,
-  rowCounter: (words: Words) => words.finding.answers.counter,
-  rowsOfColour: (words: Words) => words.finding.answers.rowsOfColour,
-  piecesDone: (words: Words) => words.finding.answers.pieces,
-};
 
 /** The most telling question, and how to answer it. */
 const sayQuestion = (fact: Fact, words: Words): string =>
-  words.finding.orUnsure(formatQuestion(fact, words), answers[fact](words));
+  words.finding.orUnsure(formatQuestion(fact, words), words.finding.answers[fact]);
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
 export const sayNoSlip = (
@@ -121,7 +93,7 @@ export function sayWayBack(back: RipBack, words: Words): readonly string[] {
   ];
 }
 
-export const formatFact = (fact: Fact, words: Words): string => factLabels[fact](words);
+export const formatFact = (fact: Fact, words: Words): string => words.finding.facts[fact];
 
 /** A question that tells explanations apart, and how it is answered. */
 export function sayAsked(asked: OpenQuestion, words: Words): string {

@@ -1,10 +1,11 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
+
 import type { Side } from '../bed/bed.ts';
 import { type BedMove, type HandMove, isHandMove } from '../bed/move.ts';
 import type { LoopRun, ReverseMove } from '../bed/reverse-move.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { MendMove } from '../session/mend/mend.ts';
-import { exhaustive } from '../shared/result.ts';
+import { type SayingsBy, sayBy } from './by-kind.ts';
 import type { Words } from './words.ts';
 
 /** A sentence for each move, and one for several rows, rounds or bars that are taken back alike. */
@@ -75,84 +76,51 @@ const barOf = (move: MendMove): number | null =>
 type Pulled = Extract<ReverseMove, { readonly undo: 'knit' }>;
 
 function formatBedMove(move: BedMove, words: Words): string {
-  switch (move.move) {
-    case 'work':
-      return words.finding.work(needleList(move.needles, words));
-    case 'rest':
-      return words.finding.rest(needleList(move.needles, words));
-    case 'stand':
-      return words.finding.stand(move.side);
-    case 'counter':
-      return words.finding.counter(move.rows);
-    case 'cast-on':
-      return words.finding.castOn(move.yarn);
-    case 'feed':
-      return words.finding.feed(move.yarn);
-    case 'park':
-      return words.finding.park(move.yarn, move.end);
-    case 'cut':
-      return words.finding.cutLeaving(move.yarn, endTailCm);
-    case 'knit':
-      return words.finding.knit(move.to);
-    case 'slip':
-      return words.finding.slip(move.to);
-    case 'transfer':
-      return words.finding.transfer(needleList(move.from, words), needleList(move.to, words));
-    case 'take-off':
-      return move.to === undefined ? words.finding.takeOff : words.finding.dropWork(move.to);
-    case 'rehang':
-      return words.finding.rehang(move.left, move.right);
-    case 'pick-up':
-      return words.finding.pickUp(move.of, move.left, move.right);
-    case 'bind-off':
-      return words.finding.bindOff(move.from, move.to);
-    default:
-      return exhaustive(move);
-  }
+  return sayBy('move', bedMoves, move, words);
 }
 
+const bedMoves: SayingsBy<'move', BedMove, [words: Words]> = {
+  work: ({ needles }, words) => words.finding.work(needleList(needles, words)),
+  rest: ({ needles }, words) => words.finding.rest(needleList(needles, words)),
+  stand: ({ side }, words) => words.finding.stand(side),
+  counter: ({ rows }, words) => words.finding.counter(rows),
+  'cast-on': ({ yarn }, words) => words.finding.castOn(yarn),
+  feed: ({ yarn }, words) => words.finding.feed(yarn),
+  park: ({ yarn, end }, words) => words.finding.park(yarn, end),
+  cut: ({ yarn }, words) => words.finding.cutLeaving(yarn, endTailCm),
+  knit: ({ to }, words) => words.finding.knit(to),
+  slip: ({ to }, words) => words.finding.slip(to),
+  transfer: ({ from, to }, words) => words.finding.transfer(needleList(from, words), needleList(to, words)),
+  'take-off': ({ to }, words) => (to === undefined ? words.finding.takeOff : words.finding.dropWork(to)),
+  rehang: ({ left, right }, words) => words.finding.rehang(left, right),
+  'pick-up': ({ of, left, right }, words) => words.finding.pickUp(of, left, right),
+  'bind-off': ({ from, to }, words) => words.finding.bindOff(from, to),
+};
+
 function formatReverseMove(move: ReverseMove, words: Words): string {
-  switch (move.undo) {
-    case 'work':
-      return words.finding.outOfWorkAgain(needleList(move.needles, words));
-    case 'rest':
-      return words.finding.intoWorkAgain(needleList(move.needles, words));
-    case 'stand':
-      return words.finding.carriageStood(move.back);
-    case 'slip':
-      return words.finding.carriageBack(move.back);
-    case 'counter':
-      return words.finding.counterBack(move.rows);
-    case 'cast-on':
-      return words.finding.undoCastOn;
-    case 'feed':
-      return move.parkedAt === null
-        ? words.finding.undoFeed(move.yarn)
-        : words.finding.parkAgain(move.yarn, move.parkedAt);
-    case 'park':
-      return words.finding.feedAgain(move.yarn);
-    case 'cut':
-      return words.finding.joinAgain(move.yarn, endTailCm, joinedPlace(move.joinedAt, words));
-    case 'knit':
-      return formatPullOut(move, words);
-    case 'transfer':
-      return formatSetBack(move, words);
-    case 'take-off':
-      return words.finding.hangFromWaste(hungOn(move.hangs, words));
-    case 'rehang':
-      return words.finding.undoRehang(move.left, move.right);
-    case 'pick-up':
-      return words.finding.undoPickUp(move.of, move.left, move.right);
-    case 'bind-off':
-      return words.finding.undoBindOff(hungOn(move.hangs, words));
-    case 'stray':
-      return words.finding.stray(move.needle);
-    case 'hand':
-      return formatHandBack(move.what, words);
-    default:
-      return exhaustive(move);
-  }
+  return sayBy('undo', reverseMoves, move, words);
 }
+
+const reverseMoves: SayingsBy<'undo', ReverseMove, [words: Words]> = {
+  work: ({ needles }, words) => words.finding.outOfWorkAgain(needleList(needles, words)),
+  rest: ({ needles }, words) => words.finding.intoWorkAgain(needleList(needles, words)),
+  stand: ({ back }, words) => words.finding.carriageStood(back),
+  slip: ({ back }, words) => words.finding.carriageBack(back),
+  counter: ({ rows }, words) => words.finding.counterBack(rows),
+  'cast-on': (_, words) => words.finding.undoCastOn,
+  feed: ({ parkedAt, yarn }, words) =>
+    parkedAt === null ? words.finding.undoFeed(yarn) : words.finding.parkAgain(yarn, parkedAt),
+  park: ({ yarn }, words) => words.finding.feedAgain(yarn),
+  cut: ({ yarn, joinedAt }, words) => words.finding.joinAgain(yarn, endTailCm, joinedPlace(joinedAt, words)),
+  knit: (move, words) => formatPullOut(move, words),
+  transfer: (move, words) => formatSetBack(move, words),
+  'take-off': ({ hangs }, words) => words.finding.hangFromWaste(hungOn(hangs, words)),
+  rehang: ({ left, right }, words) => words.finding.undoRehang(left, right),
+  'pick-up': ({ of, left, right }, words) => words.finding.undoPickUp(of, left, right),
+  'bind-off': ({ hangs }, words) => words.finding.undoBindOff(hungOn(hangs, words)),
+  stray: ({ needle }, words) => words.finding.stray(needle),
+  hand: ({ what }, words) => formatHandBack(what, words),
+};
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
   place === 'feeder' ? words.finding.strandGoesToFeeder : words.finding.strandWaitsAt(place);
@@ -188,32 +156,24 @@ function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>
 }
 
 function formatHandBack(what: HandMove, words: Words): string {
-  switch (what.move) {
-    case 'graft':
-      return words.finding.graft(
-        what.edge,
-        drawnFrom(what.up, words.finding.upThrough),
-        drawnFrom(what.down, words.finding.downThrough),
-      );
-    case 'wash':
-      return words.finding.wash;
-    case 'bars':
-      return what.count === 1
-        ? words.finding.bars(what.side)
-        : words.finding.unsewBars(what.count, what.side);
-    case 'draw-up':
-      return words.finding.drawUp;
-    case 'fasten':
-      return what.corner ? words.finding.unpickCorner(what.corner) : words.finding.fasten;
-    case 'thread':
-      return words.finding.thread(what.eyelet);
-    case 'release':
-      return what.what === 'waste' ? words.finding.release : words.finding.ravelCordStaysOut;
-    case 'measure':
-      return words.finding.measure(what.lengthCm);
-    default:
-      return exhaustive(what);
-  }
+  return sayBy('move', handsBack, what, words);
 }
+
+const handsBack: SayingsBy<'move', HandMove, [words: Words]> = {
+  graft: ({ edge, up, down }, words) =>
+    words.finding.graft(
+      edge,
+      drawnFrom(up, words.finding.upThrough),
+      drawnFrom(down, words.finding.downThrough),
+    ),
+  wash: (_, words) => words.finding.wash,
+  bars: ({ count, side }, words) =>
+    count === 1 ? words.finding.bars(side) : words.finding.unsewBars(count, side),
+  'draw-up': (_, words) => words.finding.drawUp,
+  fasten: ({ corner }, words) => (corner ? words.finding.unpickCorner(corner) : words.finding.fasten),
+  thread: ({ eyelet }, words) => words.finding.thread(eyelet),
+  release: (what, words) => (what.what === 'waste' ? words.finding.release : words.finding.ravelCordStaysOut),
+  measure: ({ lengthCm }, words) => words.finding.measure(lengthCm),
+};
 
 const drawnFrom = (loop: number | null, way: string): string => (loop === null ? '' : `, ${way} ${loop}`);

@@ -13,17 +13,18 @@ import { ripBack } from '../session/rip-back/rip-back.ts';
 import { startSession } from '../session/session.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { doneBeforeShaping } from '../steps/landmarks.ts';
+import { sayBy } from './by-kind.ts';
+import { formatFault } from './faults.ts';
 import {
   formatHandStep,
   formatIrreversible,
   formatLook,
   formatQuestion,
   formatRipBack,
-  formatRipBackFault,
-  formatSeenFault,
+  seenFaults,
 } from './finding.ts';
 import { sayStories, sayWholeMend } from './finding-answer.ts';
-import { formatReplanChoices, formatReplanFault } from './replan.ts';
+import { formatReplanChoices } from './replan.ts';
 import { englishWords } from './words.ts';
 
 /** Thirty-six stitches on a bed of 150, crawling left: cast on from R38 to R73, so move 3 takes R35 … R70 on. */
@@ -43,14 +44,24 @@ describe('finding the place', () => {
   it('has a question for every fact and a sentence for every fault', () => {
     for (const fact of facts) expect(formatQuestion(fact, englishWords)).toMatch(/\?$/);
     expect(
-      formatSeenFault({ code: 'seen/needle-off-bed', needle: 'R99', needleCount: 150 }, englishWords),
+      sayBy(
+        'code',
+        seenFaults,
+        { code: 'seen/needle-off-bed', needle: 'R99', needleCount: 150 },
+        englishWords,
+      ),
     ).toMatch(/R99.*150/);
     expect(
-      formatSeenFault({ code: 'seen/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }, englishWords),
+      sayBy(
+        'code',
+        seenFaults,
+        { code: 'seen/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] },
+        englishWords,
+      ),
     ).toMatch(/plum and mint/);
-    expect(formatSeenFault({ code: 'seen/not-a-count', fact: 'stitches', value: -1 }, englishWords)).toMatch(
-      /^-1/,
-    );
+    expect(
+      sayBy('code', seenFaults, { code: 'seen/not-a-count', fact: 'stitches', value: -1 }, englishWords),
+    ).toMatch(/^-1/);
   });
 });
 
@@ -115,12 +126,12 @@ describe('the way back', () => {
     }
     for (const step of whole.steps)
       expect(formatHandStep(step, englishWords)).not.toMatch(/undefined|null|\[object/);
-    expect(formatRipBackFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 }, englishWords)).toMatch(
+    expect(formatFault({ code: 'rip-back/not-behind', fromDone: 3, toDone: 5 }, englishWords)).toMatch(
       /before step 4/,
     );
-    expect(
-      formatRipBackFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 }, englishWords),
-    ).toMatch(/500/);
+    expect(formatFault({ code: 'rip-back/no-such-place', done: 999, stepCount: 500 }, englishWords)).toMatch(
+      /500/,
+    );
   });
 
   it('names needles that hold what it says', () => {
@@ -164,17 +175,17 @@ describe('planning on from here', () => {
 
   it('says why a change cannot be, and what can', () => {
     const sentences = [
-      formatReplanFault(
+      formatFault(
         { code: 'replan/rows-not-whole-repeats', rows: 66, rowMultiple: 4, least: 12 },
         englishWords,
       ),
-      formatReplanFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }, englishWords),
-      formatReplanFault({ code: 'replan/rows-too-many', rows: 40_000, most: 20_000 }, englishWords),
-      formatReplanFault({ code: 'replan/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }, englishWords),
-      formatReplanFault({ code: 'replan/yarn-not-to-come', yarn: 'sand' }, englishWords),
-      formatReplanFault({ code: 'replan/colours-meet', first: 31, second: 1, yarn: 'plum' }, englishWords),
-      formatReplanFault({ code: 'replan/measure-impossible', sizeMm: 0 }, englishWords),
-      formatReplanFault({ code: 'replan/too-late' }, englishWords),
+      formatFault({ code: 'replan/rows-too-few', rows: 8, least: 12 }, englishWords),
+      formatFault({ code: 'replan/rows-too-many', rows: 40_000, most: 20_000 }, englishWords),
+      formatFault({ code: 'replan/unknown-yarn', yarn: 'gold', known: ['plum', 'mint'] }, englishWords),
+      formatFault({ code: 'replan/yarn-not-to-come', yarn: 'sand' }, englishWords),
+      formatFault({ code: 'replan/colours-meet', first: 31, second: 1, yarn: 'plum' }, englishWords),
+      formatFault({ code: 'replan/measure-impossible', sizeMm: 0 }, englishWords),
+      formatFault({ code: 'replan/too-late' }, englishWords),
     ];
     expect(new Set(sentences).size).toBe(sentences.length);
     for (const sentence of sentences) expect(sentence).toMatch(/: .+\.$/);

@@ -2,6 +2,7 @@
  * What was found out about the work: where it is, what may have happened, and how to go on. Facts, nobody's fault. A way
  * back or a mend is put into words whenever it is shown, so that it follows language and units.
  */
+
 import type { Place } from '../session/locate/locate.ts';
 import type { Fact, SeenFault } from '../session/locate/seen.ts';
 import { type HandStep, type Irreversible, irreversibleOf } from '../session/mend/mend.ts';
@@ -10,6 +11,7 @@ import type { Session } from '../session/session.ts';
 import { goesBack, type Way } from '../session/way.ts';
 import { exhaustive } from '../shared/result.ts';
 import { stepAt } from '../steps/job.ts';
+import type { SayingsBy } from './by-kind.ts';
 import { formatMoves } from './finding-moves.ts';
 import { sayStep } from './steps.ts';
 import type { Words } from './words.ts';
@@ -27,34 +29,13 @@ export function formatLook({ done, looks }: Place, words: Words): string {
   ].join(', ');
 }
 
-const questions: Readonly<Record<Fact, (words: Words) => string>> = {
-  carriage: (words: Words) => words.finding.askCarriage,
-  lastColour: (words: Words) => words.finding.askYarn,
-  feeder: (words: Words) => words.finding.askFeeder,
-  left: (words: Words) => words.finding.askLeftEdge,
-  right: (words: Words) => words.finding.askRightEdge,
-  stitches: (words: Words) => words.finding.askStitches,
-  wasteRows: (words: Words) => words.finding.askWasteRows,
-  stripesCounted: (words: Words) => words.finding.askStripes,
-  rowCounter: (words: Words) => words.finding.askCounter,
-  rowsOfColour: (words: Words) => words.finding.askRowsOfColour,
-  piecesDone: (words: Words) => words.finding.askPieces,
+export const formatQuestion = (fact: Fact, words: Words): string => words.finding.asks[fact];
+
+export const seenFaults: SayingsBy<'code', SeenFault, [words: Words]> = {
+  'seen/needle-off-bed': ({ needle, needleCount }, words) => words.finding.needleOffBed(needle, needleCount),
+  'seen/unknown-yarn': ({ yarn, known }, words) => words.finding.unknownYarn(yarn, known),
+  'seen/not-a-count': ({ value }, words) => words.finding.notACount(value),
 };
-
-export const formatQuestion = (fact: Fact, words: Words): string => questions[fact](words);
-
-export function formatSeenFault(fault: SeenFault, words: Words): string {
-  switch (fault.code) {
-    case 'seen/needle-off-bed':
-      return words.finding.needleOffBed(fault.needle, fault.needleCount);
-    case 'seen/unknown-yarn':
-      return words.finding.unknownYarn(fault.yarn, fault.known);
-    case 'seen/not-a-count':
-      return words.finding.notACount(fault.value);
-    default:
-      return exhaustive(fault);
-  }
-}
 
 /** One thing to do with the hands: what must be held first, the moves, the counter, and what cannot be undone. */
 export function formatHandStep(step: HandStep, words: Words): string {
@@ -90,16 +71,10 @@ export function formatIrreversible(irreversible: Irreversible, words: Words): st
   }
 }
 
-export function formatRipBackFault(fault: RipBackFault, words: Words): string {
-  switch (fault.code) {
-    case 'rip-back/no-such-place':
-      return words.finding.noSuchPlace(fault.done, fault.stepCount);
-    case 'rip-back/not-behind':
-      return words.finding.notBehind(fault.fromDone + 1);
-    default:
-      return exhaustive(fault);
-  }
-}
+export const ripBackFaults: SayingsBy<'code', RipBackFault, [words: Words]> = {
+  'rip-back/no-such-place': ({ done, stepCount }, { finding }) => finding.noSuchPlace(done, stepCount),
+  'rip-back/not-behind': ({ fromDone }, { finding }) => finding.notBehind(fromDone + 1),
+};
 
 /** `Back, 3 of 12: Pull out the row of mint …` */
 export const sayWayStep = (way: Way, words: Words, offset = 0): string | null => {

@@ -194,8 +194,9 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     bed: (example) => `Gib die Zahl der Nadeln und ihren Abstand an, so wie ${quoted(example)}.`,
     swatch: (example) =>
       `Gib Maschen und Reihen an, und wie breit und hoch sie messen, so wie ${quoted(example)}.`,
-    stripes: 'Gib eine Reihenzahl oder Breite an, oder eine für jedes Garn; oder zufällig, oder Verlauf.',
-    slant: 'Gib einen Winkel zwischen 10 und 90 an, oder 2, 4, 6 oder 8 Reihen.',
+    stripes: () =>
+      'Gib eine Reihenzahl oder Breite an, oder eine für jedes Garn; oder zufällig, oder Verlauf.',
+    slant: () => 'Gib einen Winkel zwischen 10 und 90 an, oder 2, 4, 6 oder 8 Reihen.',
     other: (example) => `Antworte so wie ${quoted(example)}.`,
   },
   place: (at, of) => `Frage ${at} von ${of}`,

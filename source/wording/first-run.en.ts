@@ -191,8 +191,8 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
     bed: (example: string) => `Give the number of needles and how far apart they are, as in ${example}.`,
     swatch: (example: string) =>
       `Give stitches and rows, and the width and height they measure, as in ${example}.`,
-    stripes: 'Give one number of rows or a width, or one for each yarn; or random, or gradient.',
-    slant: 'Give an angle between 10 and 90, or 2, 4, 6 or 8 rows.',
+    stripes: () => 'Give one number of rows or a width, or one for each yarn; or random, or gradient.',
+    slant: () => 'Give an angle between 10 and 90, or 2, 4, 6 or 8 rows.',
     other: (example: string) => `Answer as in ${example}.`,
   },
   place: (at: number, of: number) => `question ${at} of ${of}`,

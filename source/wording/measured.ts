@@ -6,8 +6,8 @@ import {
   type WeighFault,
 } from '../session/measured.ts';
 import { currentStep, type Session } from '../session/session.ts';
-import { exhaustive } from '../shared/result.ts';
 import { gramsPerOunce, type Units } from '../shared/units.ts';
+import type { SayingsBy } from './by-kind.ts';
 import { labelled } from './page.ts';
 import type { Words } from './words.ts';
 
@@ -39,22 +39,17 @@ function sayUsed({ leftGrams, haveGrams, usedGrams }: UsedYarn, words: Words): s
   return words.record.usedOfLeft(usedGrams, left, haveGrams);
 }
 
-export function formatWeighFault(fault: WeighFault, words: Words): string {
-  switch (fault.code) {
-    case 'weigh/no-such-yarn':
-      return words.record.noSuchYarn(fault.yarn, fault.known);
-    case 'weigh/not-a-weight':
-      return words.record.notAWeight(exactMass(fault.grams, words.units, words), fault.yarn);
-    case 'weigh/more-than-before':
-      return words.record.moreThanBefore(
-        exactMass(fault.haveGrams, words.units, words),
-        fault.yarn,
-        exactMass(fault.grams, words.units, words),
-      );
-    default:
-      return exhaustive(fault);
-  }
-}
+export const weighFaults: SayingsBy<'code', WeighFault, [words: Words]> = {
+  'weigh/no-such-yarn': ({ yarn, known }, words) => words.record.noSuchYarn(yarn, known),
+  'weigh/not-a-weight': ({ grams, yarn }, words) =>
+    words.record.notAWeight(exactMass(grams, words.units, words), yarn),
+  'weigh/more-than-before': ({ haveGrams, yarn, grams }, words) =>
+    words.record.moreThanBefore(
+      exactMass(haveGrams, words.units, words),
+      yarn,
+      exactMass(grams, words.units, words),
+    ),
+};
 
 /** As near as kitchen scales show it, so that the two amounts are seen to differ. */
 const exactMass = (grams: number, { mass }: Units, words: Words): string => {
@@ -80,8 +75,9 @@ export function sayMeasured({ measured, job }: Session, words: Words): readonly 
 export const measuredLines = (session: Session, words: Words): readonly string[] =>
   sayMeasured(session, words).flatMap((line) => labelled('', line));
 
-export const formatMeasuredFault = ({ widthCm, depthCm }: MeasuredFault, words: Words): string =>
-  words.measured.impossible(widthCm, depthCm);
+export const measuredFaults: SayingsBy<'code', MeasuredFault, [words: Words]> = {
+  'measured/not-a-size': ({ widthCm, depthCm }, { measured }) => measured.impossible(widthCm, depthCm),
+};
 
 /** How many rounds it takes in all, and how many of them are still to be knitted. */
 export function sayCord(session: Session, words: Words): string {
@@ -93,7 +89,7 @@ export function sayCord(session: Session, words: Words): string {
   return cord.draws === 2 ? said + ofSecond : said;
 }
 
-export const formatCordFault = (fault: MeasureCordFault, words: Words): string => {
-  const { cord } = words.measured;
-  return fault.code === 'cord/not-asked' ? cord.notAsked : cord.impossible(fault.lengthCm);
+export const cordFaults: SayingsBy<'code', MeasureCordFault, [words: Words]> = {
+  'cord/not-asked': (_, { measured }) => measured.cord.notAsked,
+  'cord/not-a-length': ({ lengthCm }, { measured }) => measured.cord.impossible(lengthCm),
 };

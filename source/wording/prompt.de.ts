@@ -93,7 +93,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   cautions: {
     hooks: 'Nadelhaken und Zungen sind scharf: Finger weg, solange der Schlitten läuft.',
     weights: 'Gewichte fallen: halte beim Einhängen eine Hand darunter und die Füße weg.',
-    weightsOff: 'Nimm die Gewichte ab, bevor eine Masche frei wird; Füße weg.',
+    'weights-off': 'Nimm die Gewichte ab, bevor eine Masche frei wird; Füße weg.',
     steam: 'Falls du den Beutel dämpfst: Dampf verbrüht und drückt Kunstfasern platt.',
     lookTwice: 'Prüf erst: das lässt sich nicht rückgängig machen.',
     cords: (endCm, cordCm, freeCordCm, loopCm) =>

@@ -98,7 +98,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   cautions: {
     hooks: 'Needle hooks and latches are sharp: keep fingers clear while the carriage moves.',
     weights: 'Weights fall: hang them with a hand under them, feet clear.',
-    weightsOff: 'Take the weights off before any stitch is released; feet clear.',
+    'weights-off': 'Take the weights off before any stitch is released; feet clear.',
     steam: 'If you steam the bag: steam scalds, and it flattens man-made fibre.',
     lookTwice: 'Check first: this cannot be undone.',
     cords: (endCm: number, cordCm: number, freeCordCm: number, loopCm: number) =>

@@ -1,7 +1,8 @@
 /** What finishing would give, at each whole number of stripe repeats, and why a change of plan cannot be. */
+
 import type { ReplanFault } from '../planning/plan-from.ts';
 import type { ReplanChoice, ReplanChoices, YarnLeft } from '../session/replan/replan-choices.ts';
-import { exhaustive } from '../shared/result.ts';
+import type { SayingsBy } from './by-kind.ts';
 import type { Words } from './words.ts';
 
 /** What finishing as planned gives, then each choice under its number, the nearest first. */
@@ -90,29 +91,16 @@ export function sayWhichUnit(
   return words.replan.whichUnit(typed(taken), sizeMm, dueMm, again);
 }
 
-export function formatReplanFault(fault: ReplanFault, words: Words): string {
-  switch (fault.code) {
-    case 'replan/rows-not-whole-repeats':
-      return words.replan.notWholeRepeats(fault.rows, fault.rowMultiple, fault.least);
-    case 'replan/rows-too-few':
-      return words.replan.tooFew(fault.rows, fault.least);
-    case 'replan/rows-too-many':
-      return words.replan.tooMany(fault.rows, fault.most);
-    case 'replan/unknown-yarn':
-      return words.replan.notAYarn(fault.yarn, fault.known);
-    case 'replan/yarn-not-to-come':
-      return words.replan.notToCome(fault.yarn);
-    case 'replan/colours-meet':
-      return words.replan.coloursMeet(fault.first, fault.second, fault.yarn);
-    case 'replan/measure-impossible':
-      return words.replan.impossible(fault.sizeMm);
-    case 'replan/boxed-too-deep':
-      return words.replan.boxedTooDeep(fault.boxedCm, fault.belowCm);
-    case 'replan/too-late':
-      return words.replan.tooLate;
-    case 'replan/cord-begun':
-      return words.replan.cordBegun;
-    default:
-      return exhaustive(fault);
-  }
-}
+export const replanFaults: SayingsBy<'code', ReplanFault, [words: Words]> = {
+  'replan/rows-not-whole-repeats': ({ rows, rowMultiple, least }, words) =>
+    words.replan.notWholeRepeats(rows, rowMultiple, least),
+  'replan/rows-too-few': ({ rows, least }, words) => words.replan.tooFew(rows, least),
+  'replan/rows-too-many': ({ rows, most }, words) => words.replan.tooMany(rows, most),
+  'replan/unknown-yarn': ({ yarn, known }, words) => words.replan.notAYarn(yarn, known),
+  'replan/yarn-not-to-come': ({ yarn }, words) => words.replan.notToCome(yarn),
+  'replan/colours-meet': ({ first, second, yarn }, words) => words.replan.coloursMeet(first, second, yarn),
+  'replan/measure-impossible': ({ sizeMm }, words) => words.replan.impossible(sizeMm),
+  'replan/boxed-too-deep': ({ boxedCm, belowCm }, words) => words.replan.boxedTooDeep(boxedCm, belowCm),
+  'replan/too-late': (_, words) => words.replan.tooLate,
+  'replan/cord-begun': (_, words) => words.replan.cordBegun,
+};

@@ -56,25 +56,7 @@ const units: readonly (readonly [ending: string, unit: string])[] = [
 ];
 
 /** What to write where a field is missing; null where the name says it all. */
-export const toWrite = (field: string, words: Words): string | null =>
-  contents.get(lastKey(field))?.(words) ?? null;
-
-const contents: ReadonlyMap<string, (words: Words) => string> = new Map([
-  ['name', (words: Words) => words.brief.fields.name],
-  ['bed', (words: Words) => words.brief.fields.bed],
-  ['needles', (words: Words) => words.brief.fields.needles],
-  ['pitchMm', (words: Words) => words.brief.fields.pitchMm],
-  ['swatch', (words: Words) => words.brief.fields.swatch],
-  ['stitches', (words: Words) => words.brief.fields.stitches],
-  ['rows', (words: Words) => words.brief.fields.rows],
-  ['widthCm', (words: Words) => words.brief.fields.widthCm],
-  ['heightCm', (words: Words) => words.brief.fields.heightCm],
-  ['bag', (words: Words) => words.brief.fields.bag],
-  ['depthCm', (words: Words) => words.brief.fields.depthCm],
-  ['girthCm', (words: Words) => words.brief.fields.girthCm],
-  ['yarns', (words: Words) => words.brief.fields.yarns],
-  ['colour', (words: Words) => words.brief.fields.colour],
-  ['metresPer100g', (words: Words) => words.brief.fields.metresPer100g],
-  ['stripes', (words: Words) => words.brief.fields.stripes],
-  ['yarn', (words: Words) => words.brief.fields.yarn],
-]);
+export function toWrite(field: string, { brief: { fields } }: Words): string | null {
+  const key = lastKey(field);
+  return Object.hasOwn(fields, key) ? fields[key as keyof typeof fields] : null;
+}

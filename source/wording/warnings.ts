@@ -1,58 +1,44 @@
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { PlanWarning } from '../planning/plan.ts';
-import { exhaustive } from '../shared/result.ts';
+import { type SayingsBy, sayBy } from './by-kind.ts';
 import { nameClasses } from './reason.ts';
 import type { Words } from './words.ts';
 
 /** What the maker should know before casting on, in one or two sentences. */
 export function formatWarning(warning: PlanWarning, words: Words): string {
-  switch (warning.code) {
-    case 'plan/yarn-short':
-      return words.warnings.yarnShort(warning.yarn, warning.shortGrams, warning.reservePercent);
-    case 'plan/scraps-unused':
-      return warning.yarns.length === 1
-        ? words.warnings.scrapUnused(warning.yarns)
-        : words.warnings.scrapsUnused(warning.yarns);
-    case 'plan/many-yarns-at-once':
-      return words.warnings.manyYarnsAtOnce(warning.yarns);
-    case 'plan/width-far-off':
-      return words.warnings.widthFarOff(warning.gotCm, warning.wantedCm);
-    case 'plan/depth-far-off':
-      return words.warnings.depthFarOff(warning.gotCm, warning.wantedCm);
-    case 'plan/base-too-narrow':
-      return words.warnings.baseTooNarrow(warning.thicknessCm, warning.boxedCm);
-    case 'plan/eyelets-too-few':
-      return words.warnings.eyeletsTooFew;
-    case 'plan/rehang-needed':
-      return words.warnings.rehangNeeded(afterRows(warning.afterRows, words));
-    case 'plan/swatch-guessed':
-      return words.warnings.swatchGuessed;
-    case 'plan/swatch-to-be-washed':
-      return words.warnings.swatchToBeWashed(warning.finishState);
-    case 'plan/swatch-turned':
-      return words.warnings.swatchTurned;
-    case 'plan/stitch-shape-odd':
-      return words.warnings.stitchShapeOdd(warning.aspect);
-    case 'plan/loop-length-odd':
-      return words.warnings.loopLengthOdd(warning.measuredMm, warning.modelMm);
-    case 'plan/fabric-limp':
-      return words.warnings.fabricLimp(warning.tightness, labelTightness.least, labelTightness.most);
-    case 'plan/fabric-jams':
-      return words.warnings.fabricJams(warning.tightness, jamTightness);
-    case 'plan/stitch-wider-than-pitch':
-      return words.warnings.stitchWiderThanPitch(warning.stitchMm, warning.pitchMm);
-    case 'plan/yarn-unusual-for-bed':
-      return warning.than === 'finer'
-        ? words.warnings.yarnTooFine(warning.pitchMm, nameClasses(warning.usual, words))
-        : words.warnings.yarnTooThick(warning.pitchMm, nameClasses(warning.usual, words));
-    case 'plan/shades-alike':
-      return shadesText(warning, words);
-    case 'plan/stripes-alike':
-      return words.warnings.stripesAlike(warning.first, warning.second, warning.yarn);
-    default:
-      return exhaustive(warning);
-  }
+  return sayBy('code', warningsByCode, warning, words);
 }
+
+const warningsByCode: SayingsBy<'code', PlanWarning, [words: Words]> = {
+  'plan/yarn-short': ({ yarn, shortGrams, reservePercent }, words) =>
+    words.warnings.yarnShort(yarn, shortGrams, reservePercent),
+  'plan/scraps-unused': ({ yarns }, words) =>
+    yarns.length === 1 ? words.warnings.scrapUnused(yarns) : words.warnings.scrapsUnused(yarns),
+  'plan/many-yarns-at-once': ({ yarns }, words) => words.warnings.manyYarnsAtOnce(yarns),
+  'plan/width-far-off': ({ gotCm, wantedCm }, words) => words.warnings.widthFarOff(gotCm, wantedCm),
+  'plan/depth-far-off': ({ gotCm, wantedCm }, words) => words.warnings.depthFarOff(gotCm, wantedCm),
+  'plan/base-too-narrow': ({ thicknessCm, boxedCm }, words) =>
+    words.warnings.baseTooNarrow(thicknessCm, boxedCm),
+  'plan/eyelets-too-few': (_, words) => words.warnings.eyeletsTooFew,
+  'plan/rehang-needed': ({ afterRows }, words) => words.warnings.rehangNeeded(sayAfterRows(afterRows, words)),
+  'plan/swatch-guessed': (_, words) => words.warnings.swatchGuessed,
+  'plan/swatch-to-be-washed': ({ finishState }, words) => words.warnings.swatchToBeWashed(finishState),
+  'plan/swatch-turned': (_, words) => words.warnings.swatchTurned,
+  'plan/stitch-shape-odd': ({ aspect }, words) => words.warnings.stitchShapeOdd(aspect),
+  'plan/loop-length-odd': ({ measuredMm, modelMm }, words) =>
+    words.warnings.loopLengthOdd(measuredMm, modelMm),
+  'plan/fabric-limp': ({ tightness }, words) =>
+    words.warnings.fabricLimp(tightness, labelTightness.least, labelTightness.most),
+  'plan/fabric-jams': ({ tightness }, words) => words.warnings.fabricJams(tightness, jamTightness),
+  'plan/stitch-wider-than-pitch': ({ stitchMm, pitchMm }, words) =>
+    words.warnings.stitchWiderThanPitch(stitchMm, pitchMm),
+  'plan/yarn-unusual-for-bed': ({ than, pitchMm, usual }, words) =>
+    than === 'finer'
+      ? words.warnings.yarnTooFine(pitchMm, nameClasses(usual, words))
+      : words.warnings.yarnTooThick(pitchMm, nameClasses(usual, words)),
+  'plan/shades-alike': (warning, words) => shadesText(warning, words),
+  'plan/stripes-alike': ({ first, second, yarn }, words) => words.warnings.stripesAlike(first, second, yarn),
+};
 
 /** In one sentence: which neighbours look alike, and to whom. */
 function shadesText(
@@ -67,7 +53,7 @@ function shadesText(
 /** More rows than these are counted, not listed: the steps name each. */
 const mostListed = 6;
 
-function afterRows(rows: readonly number[], words: Words): string {
+function sayAfterRows(rows: readonly number[], words: Words): string {
   const [first = 0] = rows;
   if (rows.length === 1) return words.warnings.afterRow(first);
   return rows.length <= mostListed

@@ -1,5 +1,5 @@
 import type { PlanFault } from '../../planning/fault.ts';
-import { exhaustive } from '../../shared/result.ts';
+import { type SayingsBy, sayBy } from '../../wording/by-kind.ts';
 import { formatFault } from '../../wording/faults.ts';
 import { amountOf, quote } from '../../wording/values.ts';
 import type { Words } from '../../wording/words.ts';
@@ -16,65 +16,64 @@ export type InterviewFault =
   | { readonly code: 'first-run/not-a-choice'; readonly word: string };
 
 /** Why a line is not taken: one sentence. The question is asked again below it. */
-export function formatInterviewFault(
+export const formatInterviewFault = (
   fault: InterviewFault,
   words: Words,
   asked: readonly QuestionId[],
-): string {
-  switch (fault.code) {
-    case 'first-run/not-understood':
-      return notUnderstood(fault, words);
-    case 'first-run/which-is-which':
-      return words.firstRun.whichIsWhich(examplesOf('swatch', words.units, words)[0] ?? '');
-    case 'first-run/yarn-without-name':
-      return words.firstRun.yarnWithoutName;
-    case 'first-run/question-as-name':
-      return words.firstRun.questionAsName(quote(fault.name));
-    case 'first-run/odd-yarn-name':
-      return words.firstRun.oddYarnName(quote(fault.name), quote(words.firstRun.ballsExample));
-    case 'first-run/not-a-measure':
-      return words.swatchGuide.notAMeasure[fault.step];
-    case 'first-run/enter-when-done':
-      return words.swatchGuide.enterWhenDone;
-    case 'first-run/same-yarn':
-      return words.firstRun.sameYarn(quote(fault.yarn));
-    case 'first-run/more-stripes-than-yarns':
-      return words.firstRun.moreStripes(fault.yarns);
-    case 'first-run/bed-too-short':
-      return words.firstRun.bedTooShort(words.amounts.length(fault.widthCm));
-    case 'first-run/no-such-answer':
-      return words.firstRun.noSuchAnswer(
-        quote(fault.word),
-        [...new Set([...asked, ...unasked])].map((id) => labelOf(id, words)),
-      );
-    case 'first-run/nothing-before':
-      return words.firstRun.nothingBefore;
-    case 'first-run/not-units':
-      return words.firstRun.notUnits;
-    case 'first-run/not-a-choice':
-      return words.firstRun.notAChoice(quote(fault.word));
-    case 'brief/too-small':
-      return words.firstRun.tooSmall(limit(fault.field, fault.least, words));
-    case 'brief/too-large':
-      return words.firstRun.tooLarge(limit(fault.field, fault.most, words));
-    case 'brief/not-whole':
-      return words.firstRun.notWhole;
-    case 'brief/not-even':
-      return words.firstRun.notEven;
-    case 'brief/not-a-colour':
-      return words.firstRun.notAColour;
-    case 'brief/too-short':
-      return words.firstRun.tooShort;
-    case 'brief/too-long':
-      return words.firstRun.tooLong(fault.most);
-    case 'brief/not-a-name':
-      return words.firstRun.notAName;
-    case 'brief/wrong-type':
-      return words.firstRun.wrongType;
-    default:
-      return formatFault(fault, words);
+): string => (isOwn(fault) ? sayBy('code', ownFaults, fault, words, asked) : formatFault(fault, words));
+
+/** What is wrong with a brief is said in other words of an answer. */
+type OwnFault = Extract<
+  InterviewFault,
+  {
+    readonly code:
+      | `first-run/${string}`
+      | 'brief/too-small'
+      | 'brief/too-large'
+      | 'brief/not-whole'
+      | 'brief/not-even'
+      | 'brief/not-a-colour'
+      | 'brief/too-short'
+      | 'brief/too-long'
+      | 'brief/not-a-name'
+      | 'brief/wrong-type';
   }
-}
+>;
+
+const isOwn = (fault: InterviewFault): fault is OwnFault => Object.hasOwn(ownFaults, fault.code);
+
+const ownFaults: SayingsBy<'code', OwnFault, [words: Words, asked: readonly QuestionId[]]> = {
+  'first-run/not-understood': (fault, words) => notUnderstood(fault, words),
+  'first-run/which-is-which': (_, words) =>
+    words.firstRun.whichIsWhich(examplesOf('swatch', words.units, words)[0] ?? ''),
+  'first-run/yarn-without-name': (_, words) => words.firstRun.yarnWithoutName,
+  'first-run/question-as-name': ({ name }, words) => words.firstRun.questionAsName(quote(name)),
+  'first-run/odd-yarn-name': ({ name }, words) =>
+    words.firstRun.oddYarnName(quote(name), quote(words.firstRun.ballsExample)),
+  'first-run/not-a-measure': ({ step }, words) => words.swatchGuide.notAMeasure[step],
+  'first-run/enter-when-done': (_, words) => words.swatchGuide.enterWhenDone,
+  'first-run/same-yarn': ({ yarn }, words) => words.firstRun.sameYarn(quote(yarn)),
+  'first-run/more-stripes-than-yarns': ({ yarns }, words) => words.firstRun.moreStripes(yarns),
+  'first-run/bed-too-short': ({ widthCm }, words) =>
+    words.firstRun.bedTooShort(words.amounts.length(widthCm)),
+  'first-run/no-such-answer': ({ word }, words, asked) =>
+    words.firstRun.noSuchAnswer(
+      quote(word),
+      [...new Set([...asked, ...unasked])].map((id) => labelOf(id, words)),
+    ),
+  'first-run/nothing-before': (_, words) => words.firstRun.nothingBefore,
+  'first-run/not-units': (_, words) => words.firstRun.notUnits,
+  'first-run/not-a-choice': ({ word }, words) => words.firstRun.notAChoice(quote(word)),
+  'brief/too-small': ({ field, least }, words) => words.firstRun.tooSmall(limit(field, least, words)),
+  'brief/too-large': ({ field, most }, words) => words.firstRun.tooLarge(limit(field, most, words)),
+  'brief/not-whole': (_, words) => words.firstRun.notWhole,
+  'brief/not-even': (_, words) => words.firstRun.notEven,
+  'brief/not-a-colour': (_, words) => words.firstRun.notAColour,
+  'brief/too-short': (_, words) => words.firstRun.tooShort,
+  'brief/too-long': ({ most }, words) => words.firstRun.tooLong(most),
+  'brief/not-a-name': (_, words) => words.firstRun.notAName,
+  'brief/wrong-type': (_, words) => words.firstRun.wrongType,
+};
 
 function limit(field: string, amount: number, words: Words): string {
   return field.endsWith('Cm') ? words.amounts.length(amount) : amountOf(field, amount, words);
@@ -86,24 +85,6 @@ function notUnderstood(
 ): string {
   const example = examplesOf(question, words.units, words)[0] ?? '';
   if (word !== null) return words.firstRun.notUnderstood(quote(word), quote(example));
-  switch (question) {
-    case 'size':
-      return words.firstRun.give.size(quote(example));
-    case 'bed':
-      return words.firstRun.give.bed(quote(example));
-    case 'swatch':
-      return words.firstRun.give.swatch(quote(example));
-    case 'stripes':
-      return words.firstRun.give.stripes;
-    case 'slant':
-      return words.firstRun.give.slant;
-    case 'cord':
-    case 'edges':
-    case 'name':
-    case 'first':
-    case 'second':
-      return words.firstRun.give.other(quote(example));
-    default:
-      return exhaustive(question);
-  }
+  const { give } = words.firstRun;
+  return (Object.hasOwn(give, question) ? give[question as keyof typeof give] : give.other)(quote(example));
 }
