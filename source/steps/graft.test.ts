@@ -41,6 +41,11 @@ describe('the graft', () => {
     ]);
     expect(through.at(-1)).toMatchObject({ edge: 'B', down: 12, up: null });
     expect(through).toHaveLength(1 + 2 * 11 + 1);
+    expect(steps.slice(2, 5).map(({ act }) => act)).toEqual([
+      { kind: 'graft-pair', down: 1, up: 2 },
+      { kind: 'graft-pair', down: 2, up: 3 },
+      { kind: 'graft-pair', down: 3, up: 4 },
+    ]);
     expect(steps.map(({ act }) => act.kind)).toEqual([
       'lay-graft',
       'graft-start',
