@@ -14,7 +14,9 @@ describe('a landmark', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const job = jobOf(file);
-        for (const phase of phases) {
+        const ends = [...job.phaseStarts.slice(1), job.stepCount];
+        // A mouth without a hem has no steps of one.
+        for (const phase of phases.filter((_, i) => (ends[i] ?? 0) > (job.phaseStarts[i] ?? 0))) {
           const done = place(doneBefore(job, { at: 'phase', phase }));
           expect(stepAt(job, done + 1).phase).toBe(phase);
           if (done > 0) expect(stepAt(job, done).phase).not.toBe(phase);
