@@ -73,7 +73,7 @@ function wrongType({ field, expected, value }: FaultOf<'brief/wrong-type'>, word
 }
 
 const mostOf = (field: string, most: number, words: Words): string =>
-  field === 'stripes' ? words.counted.stripe(most) : words.counted.character(most);
+  field === 'stripes' ? words.plurals.stripe(most) : words.plurals.character(most);
 
 const choices = (all: readonly (string | number)[], words: Words): string =>
   words.amounts.choice(all.map((choice) => (typeof choice === 'string' ? quote(choice) : String(choice))));

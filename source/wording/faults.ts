@@ -61,7 +61,7 @@ const sayings: SayingsBy<'code', Exclude<Fault, PlainBedFault>, [words: Words]> 
 
 type FaultOf<C extends Fault['code']> = Extract<Fault, { readonly code: C }>;
 
-const stitches = (howMany: number, words: Words): string => words.counted.stitch(howMany);
+const stitches = (howMany: number, words: Words): string => words.plurals.stitch(howMany);
 
 function offBed({ needle, needleCount }: FaultOf<'bed/needle-off-bed'>, words: Words): string {
   const [first, last] = [formatNeedle(needleCount, 0), formatNeedle(needleCount, needleCount - 1)];

@@ -168,7 +168,7 @@ function stripeText(plan: Plan, words: Words): string {
   if (brief.scraps) return words.page.listedStripes(stripes.length, brief.scraps.rows);
   if (!followsRepeat(plan)) return words.page.unevenStripes(stripes.length);
   const repeatRows = brief.stripes.reduce((sum, stripe) => sum + stripe.rows, 0);
-  const times = words.counted.time(rows / repeatRows);
+  const times = words.plurals.time(rows / repeatRows);
   return listsStripes(plan)
     ? words.page.repeatOf(times, brief.stripes.length)
     : words.page.repeat(times, brief.stripes.map(({ yarn, rows: own }) => `${yarn} ${own}`).join(', '));
@@ -192,6 +192,6 @@ function neighbourText(
   words: Words,
 ): string {
   const size = words.page.by(widthCm, depthCm);
-  const counts = stitches === plan.stitches ? words.counted.row(rows) : words.page.stripesOf(rows, stitches);
+  const counts = stitches === plan.stitches ? words.plurals.row(rows) : words.page.stripesOf(rows, stitches);
   return fitsBed ? words.page.shapeWith(size, counts) : words.page.shapeTooLong(size, counts);
 }

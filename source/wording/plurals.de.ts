@@ -32,3 +32,5 @@ export const counted = {
   line: several('Zeile', 'Zeilen'),
   shapingMove: several('Formschritt', 'Formschritte'),
 } satisfies typeof english;
+
+export const plurals = () => counted;

@@ -30,3 +30,5 @@ export const counted = {
   line: several('line', 'lines'),
   shapingMove: several('shaping move', 'shaping moves'),
 };
+
+export const plurals = () => counted;

@@ -91,7 +91,7 @@ export const handReasons: readonly Reason[] = [
     rule: (words: Words) => words.reasons.eyelets.rule,
     formula: (words: Words) => words.reasons.eyelets.formula,
     here: ({ eyelets }, words: Words) => {
-      const made = words.counted.eyelet(eyelets.made);
+      const made = words.plurals.eyelet(eyelets.made);
       return eyelets.skipped.length === 0
         ? words.reasons.eyelets.here(made, eyelets.used.length)
         : words.reasons.eyelets.onePassedBy(made, eyelets.used.length, eyelets.skipped.map(String));

@@ -60,7 +60,7 @@ function shortage({ yarn, withReserveGrams, haveGrams, metres, parts }: YarnLeft
 
 function repeats(more: number, words: Words): readonly string[] {
   if (more === 0) return [];
-  const howMany = words.counted.repeat(Math.abs(more));
+  const howMany = words.plurals.repeat(Math.abs(more));
   return [more > 0 ? words.replan.more(howMany) : words.replan.fewer(howMany)];
 }
 

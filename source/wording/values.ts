@@ -38,10 +38,10 @@ const lastKey = (field: string): string => /[^.]*$/.exec(field)?.[0] ?? '';
 /** An amount of what the field counts or measures: `10 needles`, `2 mm`, `1 stitch`. */
 export function amountOf(field: string, amount: number, words: Words): string {
   const key = lastKey(field);
-  if (key === 'roundsPer10Cm') return words.counted.round(amount);
-  if (/needles$/i.test(key)) return words.counted.needle(amount);
-  if (/stitches$/i.test(key)) return words.counted.stitch(amount);
-  if (/rows$/i.test(key)) return words.counted.row(amount);
+  if (key === 'roundsPer10Cm') return words.plurals.round(amount);
+  if (/needles$/i.test(key)) return words.plurals.needle(amount);
+  if (/stitches$/i.test(key)) return words.plurals.stitch(amount);
+  if (/rows$/i.test(key)) return words.plurals.row(amount);
   const unit = units.find(([ending]) => key.endsWith(ending))?.[1];
   return unit ? `${amount} ${unit}` : String(amount);
 }

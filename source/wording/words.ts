@@ -5,7 +5,7 @@
 import type { LanguageCode } from '../settings/settings.ts';
 import { metric, type Units } from '../shared/units.ts';
 import { type Amounts, amountsIn, type Writing } from './amounts.ts';
-import { english } from './english.ts';
+import * as english from './topics.en.ts';
 
 /** A language gives each topic's words once it knows the units. */
 export type Topics = {

@@ -152,7 +152,7 @@ function showStripes({ stripes, first, second }: Values, words: Words): string {
   const [sizes, shown] =
     'widthsCm' in stripes
       ? [stripes.widthsCm, (cm: number) => words.amounts.length(cm)]
-      : [stripes, (rows: number) => words.counted.row(rows)];
+      : [stripes, (rows: number) => words.plurals.row(rows)];
   const of = (i: number): number => sizes[i] ?? sizes.at(-1) ?? 0;
   return yarns.every((_, i) => of(i) === of(0))
     ? words.firstRun.each(shown(of(0)))
