@@ -13,6 +13,27 @@ function keptCaches() {
   return kept;
 }`;
 
+/** A cell of its own for every blank of the screen, made at each drawing, was two thirds of what a press left behind. */
+const blankRow = `
+            const row = [];
+            for (let x = 0; x < this.width; x++) {
+                row.push({
+                    type: 'char',
+                    value: ' ',
+                    fullWidth: false,
+                    styles: [],
+                });
+            }
+            output.push(row);`;
+const firstCharacter = `
+                    let offsetX = x;
+                    for (const character of characters) {`;
+/** Blanks are cut off at the end of a row, so there need be none but those before a text. */
+const filledUp = `
+                    while (currentLine.length < x) currentLine.push(blankCell);${firstCharacter}`;
+const blankCell = `
+const blankCell = { type: 'char', value: ' ', fullWidth: false, styles: [] };`;
+
 /** What is cut off in the end need not be put together first. */
 const withoutBlanks = `
 function withoutBlanks(characters) {
@@ -131,17 +152,19 @@ const changes = [
     shows: /\.size>200&&[\w$]+\.clear\(\)/,
   },
   {
-    name: 'cut rows are kept, blanks at their ends left out',
+    name: 'cut rows are kept, blanks at their ends left out, all others one',
     file: /[\\/]ink[\\/]build[\\/]output\.js$/,
     texts: [
+      [blankRow, '\n            output.push([]);'],
+      [firstCharacter, filledUp],
       ['caches = new OutputCaches();', 'caches = keptCaches();'],
       [
         'styledCharsToString(lineWithoutEmptyItems)',
         'styledCharsToString(withoutBlanks(lineWithoutEmptyItems))',
       ],
     ],
-    more: keptCaches + withoutBlanks,
-    shows: /\.styledChars\.size>500/,
+    more: keptCaches + withoutBlanks + blankCell,
+    shows: /\.styledChars\.size>500[\s\S]*\.push\(\[\]\)/,
   },
   {
     // What Ink loads for its own developers alone.

@@ -7,6 +7,7 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { PassThrough } from 'node:stream';
+import { setFlagsFromString } from 'node:v8';
 
 /** Longer than any machine takes (a rule of thumb). */
 const patienceMs = 20_000;
@@ -50,6 +51,8 @@ for (const text of texts) {
   await waitFor(text);
   stdin.write('\r');
 }
+// V8 takes what was compiled only under the flags that it had then, and a screen sets this one.
+setFlagsFromString('--heap-growing-percent=0');
 writeFileSync(`${compiledPath}.new`, seal(program.createCachedData()));
 renameSync(`${compiledPath}.new`, compiledPath);
 rmSync(home, { recursive: true, force: true });

@@ -5,9 +5,9 @@
  */
 import { cellsOf } from '../../sheet/text.ts';
 
-/** Plane 16 is for private use (The Unicode Standard, 23.5). Far more rows than a window has can be told apart. */
+/** Plane 16 is for private use (The Unicode Standard, 23.5). More rows than are ever said and drawn at once can be told apart. */
 const firstCharacter = 0x100000;
-const mostRows = 1024;
+const mostRows = 4096;
 
 interface FinishedRow {
   readonly text: string;
@@ -34,8 +34,8 @@ export function standIn(text: string): string {
   return String.fromCodePoint(firstCharacter + place);
 }
 
-const standIns = /[\u{100000}-\u{1003ff}]/u;
-const withGap = /([\u{100000}-\u{1003ff}])( *)/gu;
+const standIns = /[\u{100000}-\u{100fff}]/u;
+const withGap = /([\u{100000}-\u{100fff}])( *)/gu;
 
 /** The text with each row in the place of its character, and of the blanks for the rest of its cells. */
 export const putIn = (text: string): string =>

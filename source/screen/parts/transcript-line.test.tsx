@@ -1,9 +1,10 @@
 import { render } from 'ink-testing-library';
 import { expect, it } from 'vitest';
+import { putIn } from './finished-rows.ts';
 import { TranscriptLine } from './transcript-line.tsx';
 
 const shown = (text: string, columns: number): readonly string[] =>
-  (render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')
+  putIn(render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')
     .split('\n')
     .map((line) => line.trimEnd());
 

@@ -1,6 +1,7 @@
-import { Box } from 'ink';
 import type { Said } from '../../chat/transcript.ts';
-import { Text, Wrapped, wrappedRows } from './rows.tsx';
+import type { Line } from '../../sheet/terminal/ansi.ts';
+import { wrap } from '../../wording/page.ts';
+import { colourDepth, Rows, wrappedRows } from './rows.tsx';
 
 const marks: Readonly<Record<Said['tone'], string>> = {
   typed: '> ',
@@ -23,16 +24,11 @@ export const transcriptLineRows = (line: Said, columns: number): number =>
 
 /** One line of the transcript; its mark tells the tone where there is no colour. What is set in stays so when it wraps. */
 export function TranscriptLine({ line, columns }: { readonly line: Said; readonly columns: number }) {
-  const style = loud.has(line.tone) ? { bold: true } : { dimColor: true };
+  const style = loud.has(line.tone) ? { bold: true } : { dim: true };
   const before = widthBefore(line);
-  return (
-    <Box width={columns}>
-      <Box width={before} flexShrink={0}>
-        <Text {...style}>{marks[line.tone]}</Text>
-      </Box>
-      <Box flexGrow={1} flexShrink={1}>
-        <Wrapped text={line.text.trimStart()} width={columns - before} {...style} />
-      </Box>
-    </Box>
-  );
+  const rows = wrap(line.text.trimStart(), columns - before).map((text, i): Line => {
+    const mark = (i === 0 ? marks[line.tone] : '').padEnd(before);
+    return [{ text: mark + text, ...style }];
+  });
+  return <Rows rows={rows} depth={colourDepth(process.env)} />;
 }
