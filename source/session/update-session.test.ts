@@ -105,6 +105,20 @@ describe('a note and a mark', () => {
   });
 });
 
+describe('another name', () => {
+  it('is what the bag is called from then on, without the blanks around it', () => {
+    expect(having({ do: 'rename', name: ' Die bag ' }).name).toBe('Die bag');
+    expect(having({ do: 'rename', name: 'x'.repeat(200) }).name).toHaveLength(200);
+  });
+
+  it.each(['', '  ', 'x'.repeat(201)])('is refused where it is %j', (name) => {
+    expect(faultOf(startSession(job), { do: 'rename', name })).toEqual({
+      code: 'session/not-a-name',
+      most: 200,
+    });
+  });
+});
+
 describe('planning again', () => {
   const replanned = (changes: object) =>
     having({ do: 'confirm', count: 40 }, { do: 'replan', ...unchanged, ...changes }).job.plan;
@@ -123,6 +137,20 @@ describe('planning again', () => {
       grams: null,
       pricePer100g: null,
     });
+  });
+
+  it('makes the cord of another yarn, a new one with what is told of it', () => {
+    expect(replanned({ cord: 'mint' }).cord.yarn).toBe('mint');
+    const { cord, brief } = replanned({ cord: 'sand', colour: '#d8c49a', metresPer100g: 190 });
+    expect(cord.yarn).toBe('sand');
+    expect(brief.yarns.get('sand')).toMatchObject({ colour: '#d8c49a', metresPer100g: 190 });
+  });
+
+  it('tells once of a yarn that is new to the stripes and the cord', () => {
+    const sand = { colour: '#d8c49a', metresPer100g: 190 };
+    const { cord, stripes, brief } = replanned({ from: 'mint', to: 'sand', cord: 'sand', ...sand });
+    expect([cord.yarn, stripes.at(-1)?.yarn]).toEqual(['sand', 'sand']);
+    expect([...brief.yarns.keys()]).toEqual(['plum', 'mint', 'sand']);
   });
 
   it('is refused where a yarn would meet itself', () => {
