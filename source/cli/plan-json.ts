@@ -1,10 +1,13 @@
 /** The plan as other programs read it: plain JSON, every key with its unit, nothing rounded. */
+
 import { formatNeedle } from '../bed/needles.ts';
 import { colourRuns } from '../planning/colour-run.ts';
 import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesOfRow, type Hanging } from '../planning/hangings.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm } from '../planning/tails.ts';
+import { smallerDoubt } from '../planning/uncertainty.ts';
+import { planWarnings } from '../planning/warnings.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
 import { type Job, stepAt } from '../steps/job.ts';
@@ -31,7 +34,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
       stitchesPer10Cm: 100 / gauge.stitchMm,
       rowsPer10Cm: 100 / gauge.rowMm,
     },
-    size: plan.size,
+    size: { ...plan.size, smallerDoubt: smallerDoubt(plan) },
     ...(brief.learned ? { learned: brief.learned } : {}),
     ...(plan.asKnitted ? { asKnitted: plan.asKnitted } : {}),
     stripes: plan.stripes,
@@ -58,7 +61,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
     lining: plan.lining,
     cord: plan.cord,
     eyelets: plan.eyelets,
-    warnings: plan.warnings.map((warning) => ({ ...warning, text: formatWarning(warning, words) })),
+    warnings: planWarnings(plan).map((warning) => ({ ...warning, text: formatWarning(warning, words) })),
   };
 }
 

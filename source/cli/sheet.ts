@@ -2,6 +2,7 @@ import { extname } from 'node:path';
 import { today } from '../files/clock.ts';
 import { writeText } from '../files/write-whole.ts';
 import type { Plan } from '../planning/plan.ts';
+import { planWarnings } from '../planning/warnings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Paper, papers, type SheetOptions } from '../sheet/page/block.ts';
 import { type PartySheet, partyHtml, partyMarkdown } from '../sheet/page/party-sheet.ts';
@@ -95,7 +96,7 @@ const optionsFor = (
   class: forClass ?? false,
   paper: paper ?? 'a4',
   ...(name === undefined ? {} : { name }),
-  remarks: plan.warnings.map((warning) => formatWarning(warning, words)),
+  remarks: planWarnings(plan).map((warning) => formatWarning(warning, words)),
 });
 
 const partyMakers: ReadonlyMap<string, (sheet: PartySheet) => string> = new Map([

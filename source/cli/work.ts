@@ -4,6 +4,7 @@ import { answer } from '../chat/transcript.ts';
 import { journalWorker } from '../files/data-folders.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';
+import { planWarnings } from '../planning/warnings.ts';
 import { type Announce, createAnnouncer } from '../screen/bench/announce.ts';
 import { type BenchState, type BenchStore, type Leaving, startBench } from '../screen/bench/bench-state.ts';
 import { runPlain } from '../screen/bench/run-plain.ts';
@@ -110,8 +111,10 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
 ];
 
 /** Yarns that look alike are best changed before the first of them is cast on. */
-const shadesAtStart = ({ warnings }: Plan, words: Words): readonly string[] =>
-  warnings.filter(({ code }) => code === 'plan/shades-alike').map((warning) => formatWarning(warning, words));
+const shadesAtStart = (plan: Plan, words: Words): readonly string[] =>
+  planWarnings(plan)
+    .filter(({ code }) => code === 'plan/shades-alike')
+    .map((warning) => formatWarning(warning, words));
 
 const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
   session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);

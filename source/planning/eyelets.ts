@@ -51,7 +51,8 @@ export function chooseEyelets(
   const graftGapCm = alongEdgeMm(1, 2 * shapeEveryRows, gauge) / 10;
   const isThick = Math.hypot(spacingCm, cordMm / 10) > longestWay * spacingCm;
   const used = (isThick ? everySecond(made) : null) ?? nearlyAll(made);
-  const skipped = Array.from({ length: made }, (_, i) => i + 1).filter((eyelet) => !used.includes(eyelet));
+  const inUse = new Set(used);
+  const skipped = Array.from({ length: made }, (_, i) => i + 1).filter((eyelet) => !inUse.has(eyelet));
   const gapsCm = used.slice(1).map((eyelet, i) => (eyelet - (used[i] ?? 0)) * spacingCm);
   const across = (used[0] ?? 1) + made - (used.at(-1) ?? made);
   const acrossCm = used.length > 0 ? alongEdgeMm(across, (across + 1) * shapeEveryRows, gauge) / 10 : 0;

@@ -19,14 +19,13 @@ import type { PlanFault } from './fault.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
 import { type Counts, depthBelowCordCm, mouthMm, shapingsIn, stripeAngleDeg, widthCm } from './geometry.ts';
 import { type Begun, planHangings, usableNeedles } from './hangings.ts';
-import { bagDepthCm, planHem } from './hem.ts';
+import { bagDepthCm, hemHeightCm, planHem } from './hem.ts';
 import type { Plan, Size } from './plan.ts';
 import { savingsOf } from './savings.ts';
 import { sequenceScraps } from './scraps.ts';
 import { type KnittedStripe, layStripes } from './stripe-sequence.ts';
 import { planGraft, planLining, planSeam, ravelCordCm } from './tails.ts';
-import { doubtsOf, smallerDoubt, uncertaintyOf } from './uncertainty.ts';
-import { planWarnings } from './warnings.ts';
+import { doubtsOf, uncertaintyOf } from './uncertainty.ts';
 import { type HandWork, planYarn } from './yarn-needs.ts';
 
 /** Works a brief out in full: size, bed, yarn and hand sewing; or says why it gives no bag. */
@@ -60,14 +59,16 @@ function nameLargest(brief: Brief, gauge: Gauge, rows: number, fault: PlanFault)
   return fault;
 }
 
-function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork {
+function handWork(brief: Brief, gauge: Gauge, counts: Counts): HandWork & { readonly eyelets: EyeletChoice } {
+  const eyelets = eyeletsOf(brief, gauge, counts);
   return {
     stitches: counts.stitches,
     graft: planGraft(brief, gauge, counts.stitches),
     seam: planSeam(counts.rows, widthCm(counts, gauge)),
     boxed: boxedBottom(brief, gauge, counts),
     hem: planHem(brief, gauge, counts),
-    cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10, eyeletsOf(brief, gauge, counts)),
+    eyelets,
+    cord: planCord(brief, gauge, mouthMm(counts, gauge) / 10, eyelets),
   };
 }
 
@@ -115,7 +116,7 @@ export function completePlan(
   const shapings = shapingsIn(counts);
   const hangings = planHangings(brief, counts, stripes, asBegun?.begun);
   const work = { stripes, hangings, ...handWork(brief, gauge, counts) };
-  const plan = {
+  return {
     brief,
     gauge,
     rows,
@@ -130,10 +131,9 @@ export function completePlan(
     ravelCordCm: ravelCordCm(gauge, stitches),
     lining: planLining(size.widthCm, size.depthBelowCordCm),
     asKnitted: sizeAsKnitted(brief, gauge, counts),
-    eyelets: eyeletsOf(brief, gauge, counts),
+    begun: asBegun !== null,
     ...work,
   };
-  return { ...plan, warnings: planWarnings(plan) };
 }
 
 function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnitted'] {
@@ -145,12 +145,14 @@ function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnit
 function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
   const wanted = wantedSize(brief, gauge, counts);
   const size = { widthCm: widthCm(counts, gauge), depthCm: bagDepthCm(brief, counts, gauge) };
-  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), size);
+  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), {
+    ...size,
+    hemCm: hemHeightCm(brief, gauge),
+  });
   return {
     ...size,
     widthUncertaintyCm: uncertainty.widthCm,
     depthUncertaintyCm: uncertainty.depthCm,
-    smallerDoubt: brief.learned ? null : smallerDoubt(counts, gauge, brief.swatch, size),
     depthBelowCordCm: depthBelowCordCm(counts, brief.edgeStitches, gauge),
     mouthCm: mouthMm(counts, gauge) / 10,
     stripeAngleDeg: stripeAngleDeg(counts, gauge),

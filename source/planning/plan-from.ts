@@ -113,9 +113,6 @@ function asBegun(plan: Plan): Plan {
   return {
     ...plan,
     neighbours: plan.neighbours.map((one) => neighbourOf(plan.brief, plan.gauge, counts(one))),
-    warnings: plan.warnings.filter(
-      ({ code }) => code !== 'plan/width-far-off' && code !== 'plan/depth-far-off',
-    ),
   };
 }
 

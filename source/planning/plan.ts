@@ -11,7 +11,6 @@ import type { Saving } from './savings.ts';
 import type { AlikeTo } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
 import type { GraftTail, Lining, SeamTail } from './tails.ts';
-import type { SmallerDoubt } from './uncertainty.ts';
 import type { YarnClass } from './yarn-class.ts';
 import type { YarnNeed } from './yarn-needs.ts';
 
@@ -74,8 +73,6 @@ export interface Size {
   /** Expanded uncertainties, k = 2. */
   readonly widthUncertaintyCm: number;
   readonly depthUncertaintyCm: number;
-  /** What would make them smaller; null where little would. */
-  readonly smallerDoubt: SmallerDoubt | null;
 }
 
 /** A bag worked out in full. Only `planBag` makes one, so whoever holds a plan may trust it. */
@@ -114,5 +111,6 @@ export interface Plan {
   readonly lining: Lining;
   readonly cord: CordPlan;
   readonly eyelets: EyeletChoice;
-  readonly warnings: readonly PlanWarning[];
+  /** Work has begun: the size has been chosen, and nothing is advised that would change what hangs. */
+  readonly begun: boolean;
 }

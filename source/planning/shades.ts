@@ -47,12 +47,15 @@ export function alikeNeighbours(
   { yarns }: Brief,
   stripes: readonly KnittedStripe[],
 ): readonly { readonly first: string; readonly second: string; readonly to: AlikeTo }[] {
-  const pairs = new Map<string, readonly [string, string]>();
-  for (const [i, { yarn }] of stripes.entries()) {
-    const before = stripes.at(i - 1)?.yarn ?? yarn;
-    if (before !== yarn) pairs.set(JSON.stringify([before, yarn].sort()), [before, yarn]);
+  const pairs: (readonly [string, string])[] = [];
+  const beside = new Map<string, Set<string>>();
+  for (const [i, { yarn: before }] of stripes.entries()) {
+    const yarn = stripes[i + 1]?.yarn ?? stripes[0]?.yarn ?? before;
+    if (before === yarn || beside.get(before)?.has(yarn)) continue;
+    if (!beside.get(yarn)?.has(before)) pairs.push([before, yarn]);
+    beside.set(before, (beside.get(before) ?? new Set()).add(yarn));
   }
-  return [...pairs.values()].flatMap(([first, second]) => {
+  return pairs.flatMap(([first, second]) => {
     const to = alikeTo(yarns.get(first)?.colour ?? '', yarns.get(second)?.colour ?? '');
     return to === null ? [] : [{ first, second, to }];
   });

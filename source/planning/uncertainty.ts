@@ -13,6 +13,7 @@ import type { Learned, Swatch } from './brief.ts';
 import type { Gauge } from './gauge.ts';
 import { type Counts, distanceMm, shapingsIn } from './geometry.ts';
 import { nextBagDoubt } from './learned.ts';
+import type { Plan } from './plan.ts';
 import { guessedShare } from './usual.ts';
 
 export const coverage = 2;
@@ -64,12 +65,18 @@ function swatchDoubts({ stitches, rows, widthMm, heightMm, asideMm, guess }: Swa
   };
 }
 
-/** `size` is the bag's own, in cm. */
+/** The bag's own size in cm; the hem's part of its depth is rows alone. */
+interface Sized {
+  readonly widthCm: number;
+  readonly depthCm: number;
+  readonly hemCm: number;
+}
+
 export function uncertaintyOf(
   counts: Counts,
   gauge: Gauge,
   doubts: Doubts,
-  size: { readonly widthCm: number; readonly depthCm: number },
+  { widthCm, depthCm, hemCm }: Sized,
 ): SizeUncertainty {
   const mouth = distanceMm(shapingsIn(counts), counts.rows, gauge);
   const along = (shapingsIn(counts) * gauge.stitchMm) / mouth;
@@ -80,21 +87,25 @@ export function uncertaintyOf(
     row: up ** 2 + cross,
     skew: along * up * Math.cos(gauge.skewRad),
   };
-  const depth = {
-    stitch: 1 - width.stitch,
-    row: 1 - width.row,
-    skew: Math.tan(gauge.skewRad) + width.skew,
-  };
-  const relative = (by: typeof width): number =>
-    propagate([
-      [by.stitch, doubts.stitch],
-      [by.row, doubts.row],
-      [1, doubts.inCommon],
-      [by.skew, doubts.skewRad],
-    ]);
+  const stripCm = depthCm - hemCm;
   return {
-    widthCm: coverage * relative(width) * size.widthCm,
-    depthCm: coverage * relative(depth) * size.depthCm,
+    widthCm:
+      coverage *
+      widthCm *
+      propagate([
+        [width.stitch, doubts.stitch],
+        [width.row, doubts.row],
+        [1, doubts.inCommon],
+        [width.skew, doubts.skewRad],
+      ]),
+    depthCm:
+      coverage *
+      propagate([
+        [(1 - width.stitch) * stripCm, doubts.stitch],
+        [(1 - width.row) * stripCm + hemCm, doubts.row],
+        [depthCm, doubts.inCommon],
+        [(Math.tan(gauge.skewRad) + width.skew) * stripCm, doubts.skewRad],
+      ]),
   };
 }
 
@@ -105,13 +116,14 @@ export interface SmallerDoubt extends SizeUncertainty {
   readonly rows: number;
 }
 
-/** The better of a swatch twice as large each way and a look at the skew; null where neither gains a tenth (rule of thumb). */
-export function smallerDoubt(
-  counts: Counts,
-  gauge: Gauge,
-  swatch: Swatch,
-  size: { readonly widthCm: number; readonly depthCm: number },
-): SmallerDoubt | null {
+/**
+ * The better of a swatch twice as large each way and a look at the skew; null where neither gains a tenth (rule of thumb), and
+ * where finished bags have told.
+ */
+export function smallerDoubt({ brief, gauge, size, hem, ...counts }: Plan): SmallerDoubt | null {
+  const { swatch, shapeEveryRows, learned } = brief;
+  if (learned) return null;
+  const sized = { ...size, hemCm: hem?.heightCm ?? 0 };
   const twice = {
     ...swatch,
     stitches: 2 * swatch.stitches,
@@ -123,15 +135,14 @@ export function smallerDoubt(
     ['larger-swatch', twice],
     ['skew-measured', { ...swatch, asideMm: swatch.asideMm || rulerMm }],
   ];
-  const now = uncertaintyOf(counts, gauge, doubtsOf(swatch), size);
   const found = tries
-    .map(([by, { stitches, rows, ...rest }]) => ({
+    .map(([by, better]) => ({
       by,
-      stitches,
-      rows,
-      ...uncertaintyOf(counts, gauge, doubtsOf({ stitches, rows, ...rest }), size),
+      stitches: better.stitches,
+      rows: better.rows,
+      ...uncertaintyOf({ ...counts, shapeEveryRows }, gauge, doubtsOf(better), sized),
     }))
     .toSorted((a, b) => a.widthCm + a.depthCm - b.widthCm - b.depthCm)[0];
-  const left = found ? (found.widthCm + found.depthCm) / (now.widthCm + now.depthCm) : 1;
-  return found && left < 0.9 ? found : null;
+  const now = size.widthUncertaintyCm + size.depthUncertaintyCm;
+  return found && found.widthCm + found.depthCm < 0.9 * now ? found : null;
 }

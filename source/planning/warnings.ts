@@ -9,8 +9,6 @@ import { reserveOf } from './yarn-needs.ts';
 
 export type { PlanWarning };
 
-type Unwarned = Omit<Plan, 'warnings'>;
-
 /** Beyond this share of the wish, one repeat is too coarse to call the size met (rule of thumb). */
 const farOff = 0.1;
 /** A measured loop this much away from the model was probably measured wrong (rule of thumb). */
@@ -18,8 +16,8 @@ const loopFarOff = 0.25;
 /** Arms that a tension mast has at the most (common practice). */
 const mastArms = 4;
 
-/** What weighs most comes first. */
-export const planWarnings = (plan: Unwarned): readonly PlanWarning[] => [
+/** Worked out where it is asked for, since few plans are read; what weighs most comes first. */
+export const planWarnings = (plan: Plan): readonly PlanWarning[] => [
   ...yarnWarnings(plan),
   ...sizeWarnings(plan),
   ...bedWarnings(plan),
@@ -29,10 +27,10 @@ export const planWarnings = (plan: Unwarned): readonly PlanWarning[] => [
   ...shadeWarnings(plan),
 ];
 
-const shadeWarnings = ({ brief, stripes }: Unwarned): PlanWarning[] =>
+const shadeWarnings = ({ brief, stripes }: Plan): PlanWarning[] =>
   alikeNeighbours(brief, stripes).map((pair) => ({ code: 'plan/shades-alike', ...pair }));
 
-function yarnWarnings({ yarn, brief, stripes, gauge }: Unwarned): PlanWarning[] {
+function yarnWarnings({ yarn, brief, stripes, gauge }: Plan): PlanWarning[] {
   const short = yarn
     .filter(({ shortGrams }) => shortGrams)
     .map(
@@ -69,10 +67,10 @@ function mostAtOnce(stripes: readonly KnittedStripe[], lastRows: ReadonlyMap<str
   return most;
 }
 
-function sizeWarnings({ size, eyelets, brief }: Unwarned): PlanWarning[] {
+function sizeWarnings({ size, eyelets, brief, begun }: Plan): PlanWarning[] {
   const { widthCm, depthCm, wantedWidthCm, wantedDepthCm } = size;
   const off = (got: number, wanted: number | null): wanted is number =>
-    wanted !== null && Math.abs(got - wanted) > farOff * wanted;
+    !begun && wanted !== null && Math.abs(got - wanted) > farOff * wanted;
   return [
     ...(off(widthCm, wantedWidthCm)
       ? [{ code: 'plan/width-far-off', wantedCm: wantedWidthCm, gotCm: widthCm } as const]
@@ -90,12 +88,12 @@ function baseWarnings({ bag, boxedCm }: Brief): PlanWarning[] {
   return [{ code: 'plan/base-too-narrow', boxedCm, thicknessCm: bag.thicknessCm }];
 }
 
-function bedWarnings({ hangings }: Unwarned): PlanWarning[] {
+function bedWarnings({ hangings }: Plan): PlanWarning[] {
   const afterRows = hangings.slice(0, -1).map((hanging) => hanging.throughRow);
   return afterRows.length > 0 ? [{ code: 'plan/rehang-needed', afterRows }] : [];
 }
 
-function swatchWarnings({ brief, gauge }: Unwarned): PlanWarning[] {
+function swatchWarnings({ brief, gauge }: Plan): PlanWarning[] {
   const { loopLengthMm } = gauge;
   const { stitchMm, rowMm } = gauge.asKnitted;
   const { state } = brief.swatch;
@@ -117,7 +115,7 @@ function aspectWarnings(aspect: number): PlanWarning[] {
   return [{ code: turned ? 'plan/swatch-turned' : 'plan/stitch-shape-odd', aspect }];
 }
 
-function fabricWarnings({ brief, gauge, tightness }: Unwarned): PlanWarning[] {
+function fabricWarnings({ brief, gauge, tightness }: Plan): PlanWarning[] {
   return [
     ...(tightness < limpTightness ? [{ code: 'plan/fabric-limp', tightness } as const] : []),
     ...(tightness > jamTightness ? [{ code: 'plan/fabric-jams', tightness } as const] : []),

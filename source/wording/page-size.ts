@@ -1,6 +1,7 @@
 import type { Stripe } from '../planning/brief.ts';
 import type { BagFromYarn, BagLimit } from '../planning/from-yarn.ts';
 import type { Neighbour, Plan } from '../planning/plan.ts';
+import { smallerDoubt } from '../planning/uncertainty.ts';
 import { labelled } from './page.ts';
 import type { Words } from './words.ts';
 
@@ -59,7 +60,8 @@ function baseLines({ boxed }: Plan, { page }: Words): readonly string[] {
 }
 
 /** What would make the doubt smaller. */
-function doubtLines({ size: { smallerDoubt: less } }: Plan, words: Words): readonly string[] {
+function doubtLines(plan: Plan, words: Words): readonly string[] {
+  const less = smallerDoubt(plan);
   if (!less) return [];
   const left = words.page.plusMinus(less.widthCm, less.depthCm);
   return labelled(

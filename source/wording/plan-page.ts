@@ -1,4 +1,5 @@
 /** The plan as a page to print: every number with its unit and what it means, rules of thumb called so. */
+
 import { plannedCost } from '../journal/bag-cost.ts';
 import { type Pace, timeByPhase, usualPace } from '../journal/pace.ts';
 import { colourRuns } from '../planning/colour-run.ts';
@@ -6,6 +7,7 @@ import { toyCordLimits } from '../planning/cord.ts';
 import type { BagFromYarn } from '../planning/from-yarn.ts';
 import type { Plan } from '../planning/plan.ts';
 import { closingTailCm, endTailCm, ravelEndCm } from '../planning/tails.ts';
+import { planWarnings } from '../planning/warnings.ts';
 import { layOutJob } from '../steps/job.ts';
 import { labelled, pageWidth, wrap } from './page.ts';
 import { bedLines } from './page-bed.ts';
@@ -149,8 +151,8 @@ function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
   return labelled(time, onTheBench(totalS, named, pace.bags));
 }
 
-const warningLines = ({ warnings }: Plan, words: Words): readonly string[] =>
-  warnings.flatMap((warning) =>
+const warningLines = (plan: Plan, words: Words): readonly string[] =>
+  planWarnings(plan).flatMap((warning) =>
     wrap(formatWarning(warning, words), pageWidth - 4).map(
       (line, i) => `${i === 0 ? '  - ' : '    '}${line}`,
     ),

@@ -1,10 +1,12 @@
 /** The size of a bag against brute force: every count of rows and stitches tried, measured by a geometry library. */
+
 import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBrief } from '../../source/planning/parse-brief.ts';
 import type { Plan } from '../../source/planning/plan.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
+import { planWarnings } from '../../source/planning/warnings.ts';
 import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 import { type SizedBrief, sizedBrief } from './planning-briefs.ts';
@@ -167,7 +169,7 @@ describe('a bag with a boxed bottom for what goes inside', () => {
         expect(closesOver(stitches)).toBe(true);
         for (let fewer = stitches - 1; fewer >= 2 * file.edgeStitches + 2; fewer--)
           expect(closesOver(fewer)).toBe(false);
-        const isNarrow = plan.value.warnings.some(({ code }) => code === 'plan/base-too-narrow');
+        const isNarrow = planWarnings(plan.value).some(({ code }) => code === 'plan/base-too-narrow');
         expect(isNarrow).toBe(thickCm > boxedCm);
       }),
       { numRuns: tries(400) },

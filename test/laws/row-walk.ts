@@ -27,6 +27,7 @@ interface WalkedBrief {
   readonly shapeEveryRows: number;
   readonly yarns: Readonly<Record<string, { readonly metresPer100g: number }>>;
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
+  readonly hem?: { readonly rows: number; readonly yarn?: string };
   readonly waste: { readonly yarn: string; readonly rows: number };
   readonly cord: {
     readonly stitches: number;
@@ -81,6 +82,9 @@ function sizeOf(stitch: Stitch, stitches: number, rows: number, every: number) {
   return { mouth, width: mouth / 2, deep, across, up, depth: deep(stitches - 1) };
 }
 
+/** What a hem adds above the edge: one layer, and half the row that it folds on. */
+const hemMm = ({ hem }: WalkedBrief, { high }: Stitch): number => (hem ? hem.rows * high + high / 2 : 0);
+
 const inState = (stitch: Stitch, from: State, to: State): Stitch => ({
   ...stitch,
   wide: stitch.wide * (rested[from].wales / rested[to].wales),
@@ -105,10 +109,15 @@ export function walkBag(brief: WalkedBrief) {
   const tails = tailsOf(brief, loopMm, size.width / 10);
   const eyelets = eyeletsOf(holes, [size.across, size.up], stitch, brief);
   const cord = cordOf(brief, eyelets.takeUpCm, size.mouth / 10, stitch, loopMm);
-  const doubts = doubtsOf(brief, (each) => sizeOf(each, stitches, rows, every), stitch);
+  const sized = (each: Stitch) => {
+    const own = sizeOf(each, stitches, rows, every);
+    return { width: own.width, depth: own.depth + hemMm(brief, each) };
+  };
+  const doubts = doubtsOf(brief, sized, stitch);
+  const hem = hemOf(brief, size, stitch, loopMm);
   const fine = [...Array(rows).keys()].map((i) => 1e5 / (brief.yarns[yarnOf(i + 1)]?.metresPer100g ?? 0));
   const tex = fine.reduce((sum, own) => sum + own, 0) / rows;
-  const knitSize = sizeOf(knit, stitches, rows, every);
+  const knitSize = sized(knit);
   return {
     stitches,
     rows,
@@ -124,7 +133,7 @@ export function walkBag(brief: WalkedBrief) {
     },
     size: {
       widthCm: size.width / 10,
-      depthCm: size.depth / 10,
+      depthCm: (size.depth + hemMm(brief, stitch)) / 10,
       ...doubts,
       depthBelowCordCm: size.deep(stitches - 1.5 - edgeStitches) / 10,
       mouthCm: size.mouth / 10,
@@ -146,7 +155,14 @@ export function walkBag(brief: WalkedBrief) {
     stripes: stripesOf(rows, brief.stripes),
     neighbours: neighboursOf(brief, stitch, repeat.length),
     bed: { needlesUsed: stitches + holes.length, hangings: hangingsOf(brief) },
-    yarn: yarnOfBag(brief, { yarnOf, loopMm, rowMm: stitch.high, cordMetres: cord.metres, ...tails }),
+    yarn: yarnOfBag(brief, {
+      yarnOf,
+      loopMm,
+      rowMm: stitch.high,
+      cordMetres: cord.metres,
+      hemMetres: hem?.metres ?? 0,
+      ...tails,
+    }),
     loopLengthMm: loopMm,
     loopLengthMeasured: false,
     modelLoopLengthMm: loopMm,
@@ -164,7 +180,8 @@ export function walkBag(brief: WalkedBrief) {
       depthCm: size.deep(stitches - 1.5 - edgeStitches) / 10 + 1 + 1,
       seamCm: 1,
     },
-    ...boxedOf(bag.boxedCm, size, size.deep(stitches - 1.5 - edgeStitches)),
+    hem,
+    ...boxedOf(bag.boxedCm, sized(stitch), size.deep(stitches - 1.5 - edgeStitches)),
     cord,
     eyelets: eyelets.told,
   };
@@ -188,6 +205,39 @@ function boxedOf(
       fromTipCm: halfMm / 10,
       cornerTailCm: boxedCm + boxedCm + 15,
     },
+  };
+}
+
+/** Loops laid along the mouth one by one, none twice from a row; knitted to and fro over as few needles at a time as the bed has. */
+function hemOf(
+  brief: WalkedBrief,
+  size: { readonly mouth: number; readonly depth: number; readonly deep: (count: number) => number },
+  stitch: Stitch,
+  loopMm: number,
+) {
+  const { hem, bed, bag, stripes, edgeStitches } = brief;
+  if (!hem) return null;
+  let loops = 0;
+  while (loops < bag.rows - 1 && (loops + 0.5) * stitch.wide <= size.mouth) loops++;
+  loops = Math.min(bag.rows - 1, Math.max(2, loops));
+  const usable = bed.needles - 2 * bed.marginNeedles;
+  const parts: number[] = [];
+  while (parts.length * usable < loops) parts.push(0);
+  for (let loop = 1, cut = 0; loop <= loops; loop++) {
+    while (loop * parts.length > (cut + 1) * loops) cut++;
+    parts[cut] = (parts[cut] ?? 0) + 1;
+  }
+  const passes = hem.rows + 1 + hem.rows + 1;
+  const above = size.depth - size.deep(bag.stitches - 1.5 - edgeStitches);
+  return {
+    yarn: hem.yarn ?? stripes[0]?.yarn,
+    rows: hem.rows,
+    stitches: loops,
+    sections: parts,
+    passes,
+    heightCm: hemMm(brief, stitch) / 10,
+    foldToCordCm: (above + hemMm(brief, stitch)) / 10,
+    metres: (passes * loops * loopMm + parts.length * 300) / 1000,
   };
 }
 
@@ -281,7 +331,8 @@ function neighboursOf(brief: WalkedBrief, stitch: Stitch, repeatRows: number) {
     .map((other) => {
       const size = sizeOf(stitch, stitches, other, every);
       const fitsBed = stitches < usable;
-      return { stitches, rows: other, widthCm: size.width / 10, depthCm: size.depth / 10, fitsBed };
+      const depthCm = (size.depth + hemMm(brief, stitch)) / 10;
+      return { stitches, rows: other, widthCm: size.width / 10, depthCm, fitsBed };
     });
 }
 
@@ -305,6 +356,7 @@ function yarnOfBag(
     readonly loopMm: number;
     readonly rowMm: number;
     readonly cordMetres: number;
+    readonly hemMetres: number;
     readonly graft: { readonly tailCm: number };
     readonly seam: { readonly tailCm: number };
     readonly cornersCm: number;
@@ -323,6 +375,7 @@ function yarnOfBag(
     }
     if (lastRow === rows) mm += 10 * (work.graft.tailCm + work.seam.tailCm + work.cornersCm);
     else if (lastRow > 0) mm += 150;
+    if (brief.hem && (brief.hem.yarn ?? brief.stripes[0]?.yarn) === yarn) mm += 1000 * work.hemMetres;
     if (brief.cord.yarn === yarn) mm += (brief.cord.draws ?? 1) * (1000 * work.cordMetres + 300);
     const grams = (mm / 1000 / metresPer100g) * 100;
     const unweighed = { haveGrams: null, enough: null, shortGrams: null };

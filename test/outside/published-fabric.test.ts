@@ -1,4 +1,5 @@
 /** Fabric mass, yarn count, weight classes and cord limits against what has been published. */
+
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
@@ -12,6 +13,7 @@ import {
   yarnDiameterCm,
 } from '../../source/planning/fabric.ts';
 import { modelLoopLength } from '../../source/planning/gauge.ts';
+import { planWarnings } from '../../source/planning/warnings.ts';
 import { texOf } from '../../source/planning/yarn-needs.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
@@ -274,7 +276,7 @@ describe('hand yarns', () => {
       });
       expect(plan.tightness).toBeGreaterThan(0.9);
       expect(plan.tightness).toBeLessThan(1.3);
-      const codes = plan.warnings.map(({ code }) => code);
+      const codes = planWarnings(plan).map(({ code }) => code);
       expect(codes).not.toContain('plan/fabric-limp');
       expect(codes).not.toContain('plan/fabric-jams');
     },

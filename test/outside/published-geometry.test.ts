@@ -32,6 +32,9 @@ function drawStrip({ stitches, rows, shapings, gauge }: Plan) {
   return { outline, bottomEdge, mouthEdge };
 }
 
+/** A hem stands above the strip. */
+const stripDepthCm = ({ size, hem }: Plan): number => size.depthCm - (hem?.heightCm ?? 0);
+
 const lineOf = ({ start, end }: Flatten.Segment): Flatten.Line => new Flatten.Line(start, end);
 
 const overPlans = (check: (plan: Plan) => void): void =>
@@ -56,14 +59,14 @@ describe('a strip drawn to scale', () => {
     overPlans((plan) => {
       const { mouthEdge } = drawStrip(plan);
       const seam = point(plan.gauge.stitchMm, 0);
-      expect(plan.size.depthCm).toBeCloseTo(seam.distanceTo(lineOf(mouthEdge))[0] / 10, 9);
+      expect(stripDepthCm(plan)).toBeCloseTo(seam.distanceTo(lineOf(mouthEdge))[0] / 10, 9);
     });
   });
 
   it('covers as much as width and depth say, the seam allowance with it', () => {
     overPlans((plan) => {
       const { size, stitches } = plan;
-      const unsewnCm = (size.depthCm * stitches) / (stitches - 1);
+      const unsewnCm = (stripDepthCm(plan) * stitches) / (stitches - 1);
       expect(2 * size.widthCm * unsewnCm).toBeCloseTo(Math.abs(drawStrip(plan).outline.area()) / 100, 6);
     });
   });

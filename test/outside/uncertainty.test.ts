@@ -2,7 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { learn, nextBagDoubt } from '../../source/planning/learned.ts';
 import type { Plan } from '../../source/planning/plan.ts';
-import { coverage, doubtsOf, propagate, rectangular } from '../../source/planning/uncertainty.ts';
+import {
+  coverage,
+  doubtsOf,
+  propagate,
+  rectangular,
+  smallerDoubt,
+} from '../../source/planning/uncertainty.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 
 // JCGM 100:2008, 4.3.7, example 2: a coefficient of thermal expansion of copper known to ± 0.40e-6 has the standard
@@ -164,7 +170,7 @@ describe('the size of a bag', () => {
 
   it('grows surer by what the plan advises', () => {
     const small = planOf(briefWith({ stitches: 10, rows: 12, widthCm: 4.8, heightCm: 4.32 }));
-    const advice = small.size.smallerDoubt;
+    const advice = smallerDoubt(small);
     expect(advice).toMatchObject({ by: 'larger-swatch', stitches: 20, rows: 24 });
     const larger = planOf(briefWith({ stitches: 20, rows: 24, widthCm: 9.6, heightCm: 8.64 }));
     expect(larger.size.widthUncertaintyCm).toBeCloseTo(advice?.widthCm ?? 0, 9);

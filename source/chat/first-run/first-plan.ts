@@ -2,6 +2,7 @@
 
 import type { Plan } from '../../planning/plan.ts';
 import { usualMetresPer100g } from '../../planning/usual.ts';
+import { planWarnings } from '../../planning/warnings.ts';
 import type { YarnNeed } from '../../planning/yarn-needs.ts';
 import { reserveOf } from '../../planning/yarn-needs.ts';
 import { formatWarning } from '../../wording/warnings.ts';
@@ -15,8 +16,8 @@ type Doubt =
   | { readonly is: 'short'; readonly yarn: string; readonly grams: number }
   | { readonly is: 'tight' | 'guess' };
 
-export const doubtsToTell = ({ warnings }: Plan): readonly Doubt[] =>
-  warnings.flatMap((warning): Doubt[] => {
+export const doubtsToTell = (plan: Plan): readonly Doubt[] =>
+  planWarnings(plan).flatMap((warning): Doubt[] => {
     switch (warning.code) {
       case 'plan/yarn-short':
         return [{ is: 'short', yarn: warning.yarn, grams: warning.shortGrams }];
@@ -48,7 +49,7 @@ export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly
       words.firstRun.haveReady,
     ),
     ...guesses(values, words).map(caution),
-    ...plan.warnings
+    ...planWarnings(plan)
       .filter(({ code }) => code !== 'plan/swatch-guessed')
       .map((warning) => caution(formatWarning(warning, words))),
     ...answer(words.firstRun.restIsUsual),
