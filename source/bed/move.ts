@@ -63,3 +63,58 @@ const handMoves: ReadonlySet<string> = new Set([
 ] satisfies HandMove['move'][]);
 
 export const isHandMove = (move: Move): move is HandMove => handMoves.has(move.move);
+
+/** Neighbouring working needles that hold alike: `loops` of `yarn` each; none where the needle stays empty. */
+export interface LoopRun {
+  readonly first: string;
+  readonly last: string;
+  readonly loops: number;
+  readonly yarn: string | null;
+}
+
+/** A move taken back with the hands; it names what it restores. */
+export type ReverseMove =
+  | { readonly undo: 'work' | 'rest'; readonly needles: readonly string[] }
+  | { readonly undo: 'stand' | 'slip'; readonly back: Side }
+  | { readonly undo: 'counter'; readonly rows: number }
+  | { readonly undo: 'cast-on' }
+  /** The yarn leaves the feeder again, for its parking place or the ball. */
+  | { readonly undo: 'feed'; readonly yarn: string; readonly parkedAt: Side | null }
+  | { readonly undo: 'park'; readonly yarn: string }
+  | { readonly undo: 'cut'; readonly yarn: string; readonly joinedAt: Side | 'feeder' }
+  | {
+      readonly undo: 'knit';
+      readonly yarn: string;
+      readonly back: Side;
+      readonly catches: readonly LoopRun[];
+    }
+  /** `lifts` loops from each needle of `from`; then the needles in `rests` are pushed out of work. */
+  | {
+      readonly undo: 'transfer';
+      readonly from: readonly string[];
+      readonly to: readonly string[];
+      readonly lifts: readonly number[];
+      /** A stitch shares its needle with another, and they are parted. */
+      readonly parts: boolean;
+      readonly rests: readonly string[];
+    }
+  /** `back` is where the carriage stood that dropped the work. */
+  | {
+      readonly undo: 'take-off';
+      readonly hangs: readonly LoopRun[];
+      readonly offBefore: number;
+      readonly back?: Side;
+    }
+  | { readonly undo: 'rehang'; readonly left: string; readonly right: string }
+  /** The loops that were picked up drop off again, one from each needle. */
+  | {
+      readonly undo: 'pick-up';
+      readonly of: 'edge' | 'first-row';
+      readonly left: string;
+      readonly right: string;
+    }
+  /** The chain is drawn out, and its loops hang again. */
+  | { readonly undo: 'bind-off'; readonly hangs: readonly LoopRun[] }
+  /** A loop with nothing below it is dropped off its needle, which goes out of work. */
+  | { readonly undo: 'stray'; readonly needle: string }
+  | { readonly undo: 'hand'; readonly what: HandMove };

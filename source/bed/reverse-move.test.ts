@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { valueIn } from '../../test/tools/result.ts';
 import { applyMove } from './apply-move.ts';
 import { type Bed, emptyBed } from './bed.ts';
-import type { BedMove } from './move.ts';
-import { applyReverse, type ReverseMove } from './reverse-move.ts';
+import type { BedMove, ReverseMove } from './move.ts';
+import { applyReverse } from './reverse-move.ts';
 import { reverseOf } from './reverse-of.ts';
 
 const make = (bed: Bed, ...moves: readonly BedMove[]): Bed =>

@@ -1,9 +1,9 @@
 import { exhaustive } from '../shared/result.ts';
 import { needlesNamed } from './apply-move.ts';
 import type { Bed, Needle } from './bed.ts';
+import type { LoopRun, ReverseMove } from './move.ts';
 import { isHandMove, type Move } from './move.ts';
 import { formatNeedle } from './needles.ts';
-import type { LoopRun, ReverseMove } from './reverse-move.ts';
 
 /**
  * The move that takes `move` back, when it was made on `bed`: applied to the bed that `move` leaves, it gives `bed`

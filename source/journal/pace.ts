@@ -4,8 +4,9 @@
  * the same thing many times counts as many: ten rounds of cord are ten, a pass is one.
  */
 import { medianOf } from '../shared/median.ts';
+import type { Act } from '../steps/act.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import { type Act, type Phase, phases } from '../steps/step.ts';
+import { type Phase, phases } from '../steps/step.ts';
 import { spentTimes } from './record.ts';
 import type { Recording } from './recording.ts';
 

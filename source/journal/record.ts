@@ -5,8 +5,9 @@
  */
 import type { Session } from '../session/session.ts';
 import { medianOf } from '../shared/median.ts';
+import type { Act } from '../steps/act.ts';
 import { stepAt } from '../steps/job.ts';
-import type { Act, Phase, Step } from '../steps/step.ts';
+import type { Phase, Step } from '../steps/step.ts';
 import type { Entry } from './notation.ts';
 import type { Recording } from './recording.ts';
 

@@ -1,5 +1,7 @@
 /** What sort of act each is: one table that screens, switches, the bell, the cautions and the way back all ask. */
-import type { Act, Step } from './step.ts';
+
+import type { Act } from './act.ts';
+import type { Step } from './step.ts';
 
 /** What could hurt; each is said where it is met first. */
 export type Hazard = 'hooks' | 'weights' | 'weights-off' | 'steam' | 'cord';

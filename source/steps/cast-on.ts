@@ -6,9 +6,10 @@
 import { opposite, type Side } from '../bed/bed.ts';
 import { formatNeedles } from '../bed/needles.ts';
 import { ravelCord, ravelStrand } from '../planning/brief.ts';
+import type { Act } from './act.ts';
 import { bedAt, counterAt, hangingOf } from './bed-after.ts';
 import type { Outline } from './outline.ts';
-import type { Act, BedAfter, StepBody } from './step.ts';
+import type { BedAfter, StepBody } from './step.ts';
 
 /** Rows before the comb has something firm to hang on (common practice). */
 export const rowsBeforeComb = 2;

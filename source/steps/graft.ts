@@ -5,10 +5,11 @@
  * B down through N. "Down" goes from the knit side to the back. Loops are counted from where the tail hangs (common practice).
  */
 import type { Move } from '../bed/move.ts';
+import type { Act } from './act.ts';
 import { carriageAfter } from './bed-after.ts';
 import { lapBed } from './hem.ts';
 import type { Outline } from './outline.ts';
-import type { Act, StepBody } from './step.ts';
+import type { StepBody } from './step.ts';
 
 /** One movement of the blunt needle: down through a loop of the edge, up through the next; null where there is none. */
 export interface GraftMovement {

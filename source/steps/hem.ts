@@ -6,10 +6,11 @@
  */
 import { opposite, type Side } from '../bed/bed.ts';
 import { evenParts, type Hem } from '../planning/hem.ts';
+import type { Act } from './act.ts';
 import { bareBed, counterAt } from './bed-after.ts';
 import { closedBed } from './closing-row.ts';
 import type { Outline } from './outline.ts';
-import type { Act, BedAfter, StepBody } from './step.ts';
+import type { BedAfter, StepBody } from './step.ts';
 
 /** Needles, edge, yarn, rows, fold, rows, edge again, closing row, chain. */
 const sectionSteps = 9;

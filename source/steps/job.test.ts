@@ -1,8 +1,9 @@
 /** What the acts of a job say, followed by hand after the rules at the heads of the files that make them; the bags are invented. */
 import { describe, expect, it } from 'vitest';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
+import type { Act } from './act.ts';
 import { allSteps } from './job.ts';
-import type { Act, Step } from './step.ts';
+import type { Step } from './step.ts';
 
 const bag = stripedBrief(12, 64, 60);
 

@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { roundsInAll, stepsBeforeRound } from './cord.ts';
+import { roundsInAll, stepsBeforeRound } from './cord-count.ts';
 import { stepsBeforeStitch } from './graft.ts';
 import type { Job } from './job.ts';
 import { partsOfRow } from './outline.ts';

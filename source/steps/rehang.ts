@@ -8,10 +8,11 @@ import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
 import { formatNeedles } from '../bed/needles.ts';
 import { shapingsBefore } from '../planning/hangings.ts';
+import type { Aside } from './act.ts';
 import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { wasteRows } from './cast-on.ts';
 import { combHangs, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
-import type { Aside, BedAfter, StepBody } from './step.ts';
+import type { BedAfter, StepBody } from './step.ts';
 
 /** What happens to the yarn that leaves the feeder once `row` is knitted, with the carriage at home. */
 export function asideAfter(outline: Outline, row: number): Aside | null {

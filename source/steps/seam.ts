@@ -5,9 +5,10 @@
  * The corners of a boxed bottom are sewn across last, while the bag can be measured to the end lying flat.
  */
 import type { HandMove } from '../bed/move.ts';
+import type { Act } from './act.ts';
 import { lapBed } from './hem.ts';
 import type { Outline } from './outline.ts';
-import type { Act, StepBody } from './step.ts';
+import type { StepBody } from './step.ts';
 
 /** Bars taken on each side before the thread is drawn up. */
 const barsBeforeDrawing = 4;

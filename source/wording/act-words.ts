@@ -1,6 +1,5 @@
-/** The shape of a topic that has something to say of each act. */
-
-import type { Act } from '../steps/step.ts';
+import type { Act } from '../steps/act.ts';
+import type { ActByHand } from '../steps/act-by-hand.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';
 
 type Kind = Act['kind'];
@@ -8,31 +7,8 @@ type Kind = Act['kind'];
 /** What is said of acts of these kinds; left out, of all. */
 export type ActWords<K extends Kind = Kind> = Pick<SayingsBy<'kind', Act>, K>;
 
-/** Away from the bed. */
-type ByHand =
-  | 'lay-graft'
-  | 'graft-start'
-  | 'graft-pair'
-  | 'graft-end'
-  | 'fasten-graft'
-  | 'pull-ravel-cord'
-  | 'fold-seam'
-  | 'bars'
-  | 'fasten-seam'
-  | 'join-hem'
-  | 'hide-ends'
-  | 'fold-corner'
-  | 'sew-corner'
-  | 'wash'
-  | 'measure-bag'
-  | 'measure-rounds'
-  | 'measure-cord'
-  | 'sew-cord'
-  | 'thread-eyelets'
-  | 'tie';
-
 /** What paper says in few words: all at the bed, and what is measured. */
-export type ShortKind = Exclude<Kind, ByHand> | 'measure-bag' | 'measure-rounds' | 'measure-cord';
+export type ShortKind = Exclude<Kind, ActByHand['kind']> | 'measure-bag' | 'measure-rounds' | 'measure-cord';
 
 /** What a topic says of one act. */
 export const sayAct = (words: ActWords, act: Act): string => sayBy('kind', words, act);

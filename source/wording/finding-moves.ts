@@ -1,8 +1,8 @@
 /** What the hands do to set something right, a sentence a move, with the needles named in it. */
 
 import type { Side } from '../bed/bed.ts';
+import type { LoopRun, ReverseMove } from '../bed/move.ts';
 import { type BedMove, type HandMove, isHandMove } from '../bed/move.ts';
-import type { LoopRun, ReverseMove } from '../bed/reverse-move.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { MendMove } from '../session/mend/mend.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';

@@ -1,7 +1,7 @@
 /** Auf Papier vor dem Bett: in wenig Worten, wie in `in-short.en.ts`. */
 import type { Side } from '../bed/bed.ts';
 import { endTailCm } from '../planning/tails.ts';
-import type { Aside } from '../steps/step.ts';
+import type { Aside } from '../steps/act.ts';
 import type { ActWords, ShortKind } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { whichCord, yarnName } from './forms.de.ts';

@@ -3,7 +3,7 @@
  * command to type.
  */
 import { endTailCm } from '../planning/tails.ts';
-import type { Aside } from '../steps/step.ts';
+import type { Aside } from '../steps/act.ts';
 import type { ActWords, ShortKind } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.en.ts';

@@ -1,5 +1,5 @@
 import type { Side } from '../bed/bed.ts';
-import type { Aside } from '../steps/step.ts';
+import type { Aside } from '../steps/act.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { whichCord, yarnName } from './forms.de.ts';

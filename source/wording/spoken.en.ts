@@ -1,6 +1,6 @@
 /** A step in the fewest words: those that are heard with the screen out of sight, and those that are read from afar. */
 import { unnamedWaste } from '../planning/brief.ts';
-import type { Aside } from '../steps/step.ts';
+import type { Aside } from '../steps/act.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { theYarn } from './forms.en.ts';

@@ -5,7 +5,7 @@
 
 import { type RelaxedState, unnamedWaste } from '../planning/brief.ts';
 import { endTailCm } from '../planning/tails.ts';
-import type { Aside } from '../steps/step.ts';
+import type { Aside } from '../steps/act.ts';
 import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
 import { theYarn } from './forms.en.ts';

@@ -1,11 +1,12 @@
 import { type Brief, ravelStrand } from '../../planning/brief.ts';
 import { closingWasteRows, rehangWasteRows } from '../../planning/yarn-needs.ts';
+import type { Act } from '../../steps/act.ts';
 import { rowsBeforeComb } from '../../steps/cast-on.ts';
-import { cordsDone } from '../../steps/cord.ts';
+import { cordsDone } from '../../steps/cord-count.ts';
 import { hemsDone } from '../../steps/hem.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { yarnOfRow } from '../../steps/outline.ts';
-import { type Act, phases, type Step } from '../../steps/step.ts';
+import { phases, type Step } from '../../steps/step.ts';
 import type { Looks } from './seen.ts';
 
 /** What can be seen once `done` steps are confirmed. Before the first, the carriage stands wherever it was left. */

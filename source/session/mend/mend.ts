@@ -4,8 +4,9 @@
  */
 import { applyMove } from '../../bed/apply-move.ts';
 import type { Bed } from '../../bed/bed.ts';
+import type { ReverseMove } from '../../bed/move.ts';
 import { isHandMove, type Move } from '../../bed/move.ts';
-import { applyReverse, type ReverseFault, type ReverseMove } from '../../bed/reverse-move.ts';
+import { applyReverse, type ReverseFault } from '../../bed/reverse-move.ts';
 import { type Result, succeed } from '../../shared/result.ts';
 import { acts } from '../../steps/acts.ts';
 import type { Job } from '../../steps/job.ts';

@@ -4,8 +4,8 @@
  * off first and go on last, and what the hands cannot take back is marked, with what to do instead (common practice).
  */
 import { fail, type Result, succeed } from '../../shared/result.ts';
+import type { Act } from '../../steps/act.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
-import type { Act } from '../../steps/step.ts';
 import { type Detour, type HandStep, handStep, irreversibleOf, type Whereabouts } from '../mend/mend.ts';
 import { afterwards, type Done, detoursBy, historyOf, takingBack } from './history.ts';
 import { cordBegins, hangs, passedOver, releases, wasteBegins } from './passed-over.ts';
