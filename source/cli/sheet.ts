@@ -5,7 +5,7 @@ import type { Plan } from '../planning/plan.ts';
 import { planWarnings } from '../planning/warnings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Paper, papers, type SheetOptions } from '../sheet/page/block.ts';
-import { type PartySheet, partyHtml, partyMarkdown } from '../sheet/page/party-sheet.ts';
+import { type PartySheet, partyHtml, partyMarkdown, partySvg } from '../sheet/page/party-sheet.ts';
 import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
@@ -61,7 +61,8 @@ export function writeSheet(paths: readonly string[], { paper: typed, ...request 
   }
   const [plan] = plans;
   if (!plan) throw new Error('no brief');
-  const written = plans.length > 1 ? saveParty(plans, request) : saveSheet(plan, { ...request, paper });
+  const written =
+    plans.length > 1 ? saveParty(plans, { ...request, paper }) : saveSheet(plan, { ...request, paper });
   if (!written.ok) return complain(written.fault);
   print(written.value);
   return exitCodes.done;
@@ -101,15 +102,19 @@ const optionsFor = (
 
 const partyMakers: ReadonlyMap<string, (sheet: PartySheet) => string> = new Map([
   ['.html', partyHtml],
+  ['.svg', partySvg],
   ['.md', partyMarkdown],
 ]);
 
 /** What several bags have in common, and a page a bag. */
-function saveParty(plans: readonly Plan[], { out, words }: SheetRequest): Result<string, string> {
+function saveParty(
+  plans: readonly Plan[],
+  { out, words, paper = 'a4' }: SheetRequest,
+): Result<string, string> {
   const make = partyMakers.get(extname(out).toLowerCase());
-  if (!make) return fail(words.party.outKind(out));
+  if (!make) return fail(sayOutKind(out, words));
   const common = formatParty(plans, ownPace(), words).split('\n');
-  const bags = plans.map((plan) => ({ plan, options: optionsFor(plan, { words }) }));
-  const written = writeText(out, make({ date: today(), words, common, bags }));
+  const bags = plans.map((plan) => ({ plan, options: optionsFor(plan, { words, paper }) }));
+  const written = writeText(out, make({ date: today(), words, paper, common, bags }));
   return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
 }

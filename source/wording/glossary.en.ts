@@ -103,7 +103,7 @@ export const glossary = ({ decimal }: Amounts) => ({
     means: 'Yarn to throw away. A few rows of it hold the open loops, and are unpicked later.',
   },
   'ravel-cord': {
-    names: 'ravel cord, ravel row, ravelling cord',
+    names: 'ravel row, ravel cord, ravelling cord',
     means:
       'The row between the waste and the work: the last waste row, marked by a loop in a clip, or a row of smooth cord. Pulled out later, it lets the waste come away.',
   },

@@ -1,16 +1,6 @@
-import type { Side } from '../bed/bed.ts';
-import type { RelaxedState } from '../planning/brief.ts';
 import type { Amounts } from './amounts.ts';
-import { whichCord } from './forms.de.ts';
+import { sideWord, stateWord, whichCord } from './forms.de.ts';
 import type { SheetWords } from './sheet.en.ts';
-
-const at = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
-
-const states: Readonly<Record<RelaxedState, string>> = {
-  'dry-relaxed': 'trocken geruht',
-  'wet-relaxed': 'eingeweicht und flach getrocknet',
-  'fully-relaxed': 'gewaschen und im Trockner getrocknet',
-};
 
 const rows = (count: number): string => (count === 1 ? '1 Reihe' : `${count} Reihen`);
 const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count} Maschen`);
@@ -41,17 +31,18 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   shapingText: (moves, everyRows, edgeStitches) =>
     `${moves === 1 ? '1 Formschritt' : `${moves} Formschritte`}, alle ${everyRows} Reihen einer, ${edgeStitches === 1 ? '1 Randmasche' : `${edgeStitches} Randmaschen`}`,
   crawls: 'Wandert',
-  crawlsText: (crawl, home) => `nach ${at(crawl)}; Ausgangsseite ${at(home)}`,
+  crawlsText: (crawl, home) => `nach ${sideWord(crawl)}; Ausgangsseite ${sideWord(home)}`,
   stripesLabel: 'Streifen',
   stripesText: (count, angle) => `${count}, im Winkel von ${angle} zum Boden`,
   swatchMeasured: 'Probe gemessen',
   pieceMeasured: 'Stück gemessen',
   swatchGuessed: 'Probe geschätzt',
-  swatchText: (across, high, size, state) => `${across} Maschen, ${high} Reihen: ${size}, ${states[state]}`,
+  swatchText: (across, high, size, state) =>
+    `${across} Maschen, ${high} Reihen: ${size}, ${stateWord(state)}`,
   stitchSize: 'Maschenweite',
   stitchSizeText: (dial) => dial ?? 'wie bei der Maschenprobe: ______',
   usedAs: 'Gebraucht, gemessen',
-  usedAsText: (state) => states[state],
+  usedAsText: stateWord,
   yarnInAStitch: (mm, measured) =>
     `${small(mm)} Garn je Masche, ${measured ? 'gemessen' : 'aus der Maschenprobe (Modell)'}`,
   bedLabel: 'Nadelbett',
@@ -75,22 +66,12 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
 
   theStrip: 'Die Bahn',
   words: 'Wörter',
-  glossary: (crawl, trailing) => [
-    [
-      'Zunahmerand',
-      `${at(crawl)}, wohin das Gestrick wandert; gewinnt Maschen, hat die Lochmaschen, wird die Öffnung`,
-    ],
-    ['Abnahmerand', `${at(trailing)}; verliert Maschen und wird der Boden`],
-    ['Ausgangsseite', 'wo der Schlitten zwischen den Streifen wartet'],
-    ['umwickeln', 'das Garn um jede Nadel legen, immer in gleicher Richtung'],
-    ['Hilfsgarnreihen', 'Wegwerfreihen, die Maschen offen halten'],
-    ['Trennreihe', 'die Reihe, die herausgezogen wird und den Anfang freigibt'],
-    ['Querfaden', 'der Faden zwischen zwei Maschen, eine Masche vom Rand'],
-    ['Maschenstich', 'offene Maschen an offene Maschen nähen: die Naht ist eine Reihe'],
-  ],
+  onSide: (edge, side) => `${edge}, ${sideWord(side)}`,
   notes: 'Notizen',
   mySwatch: 'Meine Maschenprobe',
   mySwatchNote: 'Maschen und Reihen bleiben wie auf diesem Blatt; die Größe folgt der Maschenprobe',
+  classList: 'Die Klasse',
+  classListTitles: ['Name', 'Maschenprobe: w, h', 'Beutel: Breite, Tiefe', 'Fertig'],
   blanks: {
     name: 'Name',
     stitches: 'Gezählte Maschen',
@@ -140,7 +121,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     `Nach ${rows.length === 1 ? 'Reihe' : 'Reihen'} ${
       rows.length > 3 ? `${rows.slice(0, 2).join(', ')} … ${rows.at(-1)}` : list(rows.map(String))
     }: ${what}`,
-  inTurn: (back) => `Dann nach ${at(back)}.`,
+  inTurn: (back) => `Dann nach ${sideWord(back)}.`,
   weightsUp: 'beide Krallengewichte hoch.',
   whereListed: (text) => `Wo die Liste es sagt: ${text}`,
   crossing: (row, marks) => `vor Reihe ${row}: ${marks.join(', ')} darüber`,
@@ -175,7 +156,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   sewHere: 'Boden nähen',
   firstRow: 'B: Anfang, offen auf Hilfsgarn',
   lastRow: 'A: Ende',
-  crawlsTo: (crawl) => `wandert nach ${at(crawl)}`,
+  crawlsTo: (crawl) => `wandert nach ${sideWord(crawl)}`,
   rowsSize: (count, cm) => `${rows(count)}, ${length(cm)}`,
   stitchesSize: (count, cm) => `${stitches(count)}, ${length(cm)}`,
   tail: 'Fadenende',
@@ -200,7 +181,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
     bag: (widthCm, depthCm) =>
       `Der fertige Beutel, rechte Seite außen, ${length(widthCm)} breit und ${length(depthCm)} tief, mit schrägen Streifen und einer Kordel nahe der Öffnung`,
     strip: (across, high, crawl) =>
-      `Die Bahn, wie sie hängt, linke Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${at(crawl)} geneigt`,
+      `Die Bahn, wie sie hängt, linke Seite zu dir: ${stitches(across)} breit, ${rows(high)}, nach ${sideWord(crawl)} geneigt`,
     bed: (needles) => `Das Nadelbett mit seinen ${needles} Nadeln, und wo das Gestrick hängt`,
     shaping: 'Ein Formschritt.',
     fold: 'Drei Ansichten: die Bahn, wie sie hängt, linke Seite zu dir; umgedreht und ausgelegt, die Öffnung oben; gefaltet, ihre letzte Reihe A an ihrer ersten Reihe B',
@@ -224,7 +205,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   },
 
   heroStrip: (count, crawl, everyRows) =>
-    `${stitches(count)}, nach jeder ${everyRows === 2 ? 'zweiten' : `${everyRows}.`} Reihe eine Nadel nach ${at(crawl)}`,
+    `${stitches(count)}, nach jeder ${everyRows === 2 ? 'zweiten' : `${everyRows}.`} Reihe eine Nadel nach ${sideWord(crawl)}`,
   heroBag: (size, angle) => `${size}, Streifen im Winkel von ${angle}`,
 
   tag: {

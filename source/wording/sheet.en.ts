@@ -4,12 +4,6 @@ import type { RelaxedState } from '../planning/brief.ts';
 import type { Draw } from '../planning/eyelets.ts';
 import type { Amounts } from './amounts.ts';
 
-const states: Readonly<Record<RelaxedState, string>> = {
-  'dry-relaxed': 'rested dry',
-  'wet-relaxed': 'soaked and dried flat',
-  'fully-relaxed': 'washed and tumbled',
-};
-
 const rows = (count: number): string => (count === 1 ? '1 row' : `${count} rows`);
 const stitches = (count: number): string => (count === 1 ? '1 stitch' : `${count} stitches`);
 
@@ -48,11 +42,11 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   pieceMeasured: 'Piece measured',
   swatchGuessed: 'Swatch, a guess',
   swatchText: (across: number, high: number, size: string, state: RelaxedState) =>
-    `${across} stitches, ${high} rows: ${size}, ${states[state]}`,
+    `${across} stitches, ${high} rows: ${size}, ${state}`,
   stitchSize: 'Stitch size',
   stitchSizeText: (dial: string | null) => dial ?? 'as for the swatch: ______',
   usedAs: 'Used and measured',
-  usedAsText: (state: RelaxedState) => states[state],
+  usedAsText: (state: RelaxedState): string => state,
   yarnInAStitch: (mm: number, measured: boolean) =>
     `${small(mm)} of yarn in a stitch, ${measured ? 'measured' : 'from the gauge (model)'}`,
   bedLabel: 'Bed',
@@ -76,22 +70,12 @@ export const sheet = ({ length, small, list }: Amounts) => ({
 
   theStrip: 'The strip',
   words: 'Words',
-  glossary: (crawl: Side, trailing: Side): readonly (readonly [word: string, means: string])[] => [
-    [
-      'leading edge',
-      `${crawl}, the way the work crawls; it gains stitches, has the eyelets and becomes the mouth`,
-    ],
-    ['trailing edge', `${trailing}; it loses stitches and becomes the bottom`],
-    ['home side', 'where the carriage waits between stripes'],
-    ['e-wrap', 'wind the yarn once round each needle, always the same way'],
-    ['waste rows', 'throwaway rows that keep stitches open'],
-    ['ravel row', 'the row that is pulled out to free the start'],
-    ['bar', 'the strand between two stitches, one stitch in from the edge'],
-    ['graft', 'sewing open loops to open loops: the seam is a row of knitting'],
-  ],
+  onSide: (edge: string, side: Side) => `${edge}, ${side}`,
   notes: 'Notes',
   mySwatch: 'My own swatch',
   mySwatchNote: 'stitches and rows stay as on this sheet; another swatch gives a bag of another size',
+  classList: 'The class',
+  classListTitles: ['Name', 'Swatch: w, h', 'Bag: wide, deep', 'Done'],
   blanks: {
     name: 'Name',
     stitches: 'Stitches counted',

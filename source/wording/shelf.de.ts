@@ -79,6 +79,5 @@ export const party = ({ list, mass, time }: Amounts): PartyWords => ({
   outside: 'mehrere Beutel als Reihe behalten, ihren Plan zusammen drucken, und sagen, welche fertig sind',
   turned: 'von Beutel zu Beutel bekommt jeder Streifen das Garn des nächsten',
   sheetTitle: (bags) => `${counted.bag(bags)} zusammen`,
-  outKind: (out) => `${out} fasst nicht mehrere Beutel: nenn eine Datei, die auf .html oder .md endet`,
   sheetTally: 'Fertig',
 });

@@ -80,7 +80,6 @@ export const party = ({ list, mass, time }: Amounts) => ({
   outside: 'keep several bags as a party, print their plan together, and tell which are done',
   turned: 'from bag to bag each stripe takes the yarn of the next',
   sheetTitle: (bags: number) => `A party of ${counted.bag(bags)}`,
-  outKind: (out: string) => `${out} cannot hold several bags: name a file that ends in .html or .md`,
   sheetTally: 'Done',
 });
 

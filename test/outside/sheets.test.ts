@@ -86,7 +86,8 @@ describe.each(demoNames)('the sheet of the %s', (name) => {
     const { stitches, rows, knittedRows, shapings } = plan;
     for (const file of [
       sheetHtml(plan, plain(plan)),
-      sheetSvg(plan, plain(plan)),
+      // Lines of one paragraph stand one after the other.
+      sheetSvg(plan, plain(plan)).replaceAll(/<\/text><text[^>]*>/g, ' '),
       sheetMarkdown(plan, plain(plan)),
     ]) {
       expect(file).toContain(`${stitches} across`);
@@ -139,9 +140,24 @@ describe('the dice bag, counted by hand', () => {
   });
 });
 
+describe('the sheet of a class', () => {
+  it('has lines for the pupils, with room for what each measures, in all three files', () => {
+    const plan = demoPlan('dice-bag');
+    const options = { ...plain(plan), class: true };
+    const titles = ['Name', 'Swatch: w, h', 'Bag: wide, deep', 'Done'];
+    expect(sheetMarkdown(plan, options)).toContain(
+      `| ${titles.join(' | ')} |\n|${' --- |'.repeat(4)}\n${'|  |  |  |  |\n'.repeat(24)}`,
+    );
+    const html = sheetHtml(plan, options);
+    const register = html.slice(html.indexOf('<table class="register">'));
+    expect(register.slice(0, register.indexOf('</table>')).match(/<tr>/g)).toHaveLength(25);
+    for (const title of titles) expect(sheetSvg(plan, options)).toContain(`>${title}</text>`);
+  });
+});
+
 describe('what belongs to a place', () => {
   const headings: Readonly<Record<string, readonly string[]>> = {
-    desk: ['Yarn', 'The strip', 'Words', 'Notes'],
+    desk: ['The strip', 'The bag', 'Yarn', 'Words', 'Notes', 'My own swatch', 'The class'],
     machine: ['Cast on', 'Each stripe', 'Hang again', 'Close', 'Stripes', 'Stripes, on'],
     lap: [
       'Turn it over and fold it',
@@ -163,9 +179,13 @@ describe('what belongs to a place', () => {
 
   it('stands there whatever the bag and the paper, and nowhere else', () => {
     fc.assert(
-      fc.property(briefFile(), fc.constantFrom('a4', 'letter'), (file, paper) => {
+      fc.property(briefFile(), fc.constantFrom('a4', 'letter'), fc.boolean(), (file, paper, forClass) => {
         const plan = planOf(file);
-        for (const { place, blocks } of sheetOf(plan, plain(plan), papers[paper].heightMm).pages) {
+        for (const { place, blocks } of sheetOf(
+          plan,
+          optionsFor(plan, { class: forClass }),
+          papers[paper].heightMm,
+        ).pages) {
           const heads = blocks.flatMap(headsOf);
           expect(heads.filter((head) => !headings[place]?.includes(head))).toEqual([]);
         }
@@ -237,7 +257,7 @@ describe('the sheet for a class', () => {
       expect(html).toContain(sum);
     }
     expect(sheetHtml(plan, plain(plan))).not.toContain('My own swatch');
-    const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm, soaked and dried flat |';
+    const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm, wet-relaxed |';
     expect(sheetMarkdown(plan, plain(plan))).toContain(measured);
     expect(sheetMarkdown(plan, { ...plain(plan), class: true })).not.toContain('Swatch measured');
   });

@@ -74,6 +74,8 @@ export type Block =
       readonly across: Across;
     }
   | { readonly kind: 'blanks'; readonly blanks: readonly Detail[] }
+  /** A list to write in: columns with a title each, and so many lines. */
+  | { readonly kind: 'register'; readonly titles: readonly string[]; readonly count: number }
   | { readonly kind: 'lines'; readonly count: number }
   /** `even`: columns of text, each as wide as the other. */
   | { readonly kind: 'beside'; readonly parts: readonly Beside[]; readonly even?: true }
@@ -129,11 +131,33 @@ export const columnMm = 182;
 /** Between columns. */
 export const besideGapMm = 6;
 
-/** Two columns of text. */
+/** One of two columns of text. */
+export const halfMm = (columnMm - besideGapMm) / 2;
+
 export const twoColumns = (left: readonly Block[], right: readonly Block[]): Block => ({
-  ...besideColumns((columnMm - besideGapMm) / 2, left, right),
+  ...besideColumns(halfMm, left, right),
   even: true,
 });
+
+/** A heading and what stands under it, on one page. */
+export const together = (text: string, blocks: readonly Block[], note?: string): Block => ({
+  kind: 'together',
+  blocks: [{ kind: 'heading', text, ...(note === undefined ? {} : { note }) }, ...blocks],
+});
+
+type Terms = (Block & { kind: 'terms' })['terms'];
+
+/** As many of the terms in the left column as come nearest to half of their letters. */
+export function termsInColumns(terms: Terms): Block {
+  const letters = terms.map(([word, means]) => word.length + means.length);
+  const all = letters.reduce((sum, count) => sum + count, 0);
+  const lead = letters.map((_, i) => letters.slice(0, i + 1).reduce((sum, count) => sum + count, 0));
+  const half = 1 + lead.findIndex((sum, i) => all - 2 * sum <= 2 * (lead[i + 1] ?? all) - all);
+  return twoColumns(
+    [{ kind: 'terms', terms: terms.slice(0, half) }],
+    [{ kind: 'terms', terms: terms.slice(half) }],
+  );
+}
 
 /** Two columns, the left one so wide. */
 export const besideColumns = (

@@ -1,13 +1,25 @@
-/** For a class: what each pupil fills in. */
+/** For a class: what each pupil fills in, and a list of the pupils for whoever teaches them. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Detail } from './block.ts';
+import { type Block, type Detail, together } from './block.ts';
+
+/** Lines for pupils on the list. */
+const listed = 24;
+
+/** On the sheet that each pupil gets. */
+export const swatchBlock = (plan: Plan, words: Words): Block =>
+  together(
+    words.sheet.mySwatch,
+    [{ kind: 'blanks', blanks: blanksFor(plan, words) }],
+    words.sheet.mySwatchNote,
+  );
+
+/** For whoever teaches. */
+export const classList = ({ sheet }: Words): Block =>
+  together(sheet.classList, [{ kind: 'register', titles: sheet.classListTitles, count: listed }]);
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
-export function blanksFor(
-  { stitches, rows, shapings }: Plan,
-  { sheet: { blanks } }: Words,
-): readonly Detail[] {
+function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Words): readonly Detail[] {
   return [
     { label: blanks.name, value: '' },
     { label: blanks.stitches, value: blanks.over },

@@ -11,76 +11,85 @@ import { drawStrip } from '../terminal/draw-strip.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import { formatAngle, inSentence } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';
-import { type Block, besideColumns, type Detail, type SheetOptions, type YarnRow } from './block.ts';
-import { blanksFor } from './class.ts';
+import {
+  type Block,
+  type Detail,
+  halfMm,
+  type SheetOptions,
+  termsInColumns,
+  together,
+  twoColumns,
+  type YarnRow,
+} from './block.ts';
+import { swatchBlock } from './class.ts';
 
 /** Heights of the two pictures, as large as the page can have them. */
-export interface DeskRoom {
-  readonly bagMm: number;
-  readonly stripMm: number;
-  /** No picture is wider. */
-  readonly widthMm: number;
-}
-export const deskRooms: readonly DeskRoom[] = [
-  { bagMm: 92, stripMm: 62, widthMm: 84 },
-  { bagMm: 82, stripMm: 52, widthMm: 84 },
-  { bagMm: 70, stripMm: 46, widthMm: 80 },
-  { bagMm: 60, stripMm: 42, widthMm: 72 },
-  { bagMm: 54, stripMm: 38, widthMm: 64 },
-];
+export const deskRooms: readonly number[] = [104, 96, 88, 80, 72, 64, 56, 48];
+/** Neither is wider than its half of the page. */
+const pictureMm = halfMm - 2;
 
 export function deskBlocks(
   plan: Plan,
   options: SheetOptions,
   look: DrawOptions,
-  room: DeskRoom,
+  pictureHighMm: number,
 ): readonly Block[] {
   const { words } = options;
   const { sheet } = words;
-  const blanks = options.class ? blanksFor(plan, words) : [];
-  const bag = bagDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.bagMm, id: 'bag' });
-  const strip = stripDrawing(plan, words, { widthMm: room.widthMm, heightMm: room.stripMm, id: 'strip' });
-  const hanging = (): readonly string[] =>
-    drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words);
+  const room = { widthMm: pictureMm, heightMm: pictureHighMm };
+  const facts = factsOf(plan, words, options.class ?? false);
+  const half = Math.ceil(facts.length / 2);
   return [
-    besideColumns(
-      bag.widthMm,
-      [{ kind: 'figure', drawing: bag, plain: () => drawBag(plan, look, words) }],
-      [
-        { kind: 'facts', facts: factsOf(plan, words, options.class ?? false) },
-        ...(options.remarks ?? []).map((text): Block => ({ kind: 'ruled', text })),
-        { kind: 'text', quiet: true, text: toolsText(plan, words) },
-      ],
-    ),
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.yarn },
-        { kind: 'yarns', titles: yarnTitles(plan, words), rows: yarnRows(plan, words) },
-      ],
-    },
-    besideColumns(
-      strip.widthMm,
+    twoColumns(
       [
         { kind: 'heading', text: sheet.theStrip },
-        { kind: 'figure', drawing: strip, plain: hanging },
+        {
+          kind: 'figure',
+          drawing: stripDrawing(plan, words, { ...room, id: 'strip' }),
+          plain: () =>
+            drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words),
+        },
       ],
       [
-        { kind: 'heading', text: sheet.words },
-        { kind: 'terms', terms: sheet.glossary(plan.brief.crawl, opposite(plan.brief.crawl)) },
+        { kind: 'heading', text: sheet.bag },
+        {
+          kind: 'figure',
+          drawing: bagDrawing(plan, words, { ...room, id: 'bag' }),
+          plain: () => drawBag(plan, look, words),
+        },
       ],
     ),
-    ...(blanks.length > 0
-      ? [
-          {
-            kind: 'together',
-            blocks: [
-              { kind: 'heading', text: sheet.mySwatch, note: sheet.mySwatchNote },
-              { kind: 'blanks', blanks },
-            ],
-          } as const,
-        ]
-      : []),
+    twoColumns(
+      [{ kind: 'facts', facts: facts.slice(0, half) }],
+      [{ kind: 'facts', facts: facts.slice(half) }],
+    ),
+    ...(options.remarks ?? []).map((text): Block => ({ kind: 'ruled', text })),
+    together(sheet.yarn, [
+      { kind: 'yarns', titles: yarnTitles(plan, words), rows: yarnRows(plan, words) },
+      { kind: 'text', quiet: true, text: toolsText(plan, words) },
+    ]),
+    together(sheet.words, [termsInColumns(termsFor(plan, words))]),
+    ...(options.class ? [swatchBlock(plan, words)] : []),
+  ];
+}
+
+/** Words that the sheet's own sentences take for known, besides the three that name a side. */
+const explained = ['e-wrap', 'waste-yarn', 'ravel-cord', 'bar', 'graft', 'relaxed'] as const;
+
+/** As the glossary has them. */
+function termsFor(
+  { brief }: Plan,
+  { sheet, glossary }: Words,
+): readonly (readonly [word: string, means: string])[] {
+  const titleOf = (id: keyof Words['glossary']): string => glossary[id].names.split(', ')[0] ?? id;
+  const sides = [
+    ['leading-edge', brief.crawl],
+    ['trailing-edge', opposite(brief.crawl)],
+    ['home-side', brief.homeSide],
+  ] as const;
+  return [
+    ...sides.map(([id, side]) => [sheet.onSide(titleOf(id), side), glossary[id].means] as const),
+    ...explained.map((id) => [titleOf(id), glossary[id].means] as const),
   ];
 }
 

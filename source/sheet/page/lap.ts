@@ -11,7 +11,15 @@ import { threadingDiagram } from '../svg/threading-diagram.ts';
 import { drawCord, drawCorner, drawGraft, drawSeam } from '../terminal/draw-by-hand.ts';
 import { drawFold } from '../terminal/draw-fold.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
-import { type Block, columnMm, type Item, type SheetOptions, twoColumns } from './block.ts';
+import {
+  type Block,
+  columnMm,
+  type Item,
+  type SheetOptions,
+  termsInColumns,
+  together,
+  twoColumns,
+} from './block.ts';
 import type { Digest } from './digest.ts';
 /** Heights of the three views of the fold, as large as the page can have them. */
 export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
@@ -28,13 +36,7 @@ export function closingBlocks(
   const hands: DrawOptions = { ...look, columns: 84 };
   const fold = foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold');
   return [
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.foldIt },
-        figure(fold, () => drawFold(plan, { ...look, rows: 18 }, words)),
-      ],
-    },
+    together(sheet.foldIt, [figure(fold, () => drawFold(plan, { ...look, rows: 18 }, words))]),
     taught(sheet.graft, graftDiagram(plan, sheet), () => drawGraft(plan, hands, words), digest.graft, words),
     taught(sheet.sew, seamDiagram(sheet), () => drawSeam(plan, hands, words), digest.seam, words),
     ...cornerBlocks(plan, hands, words, digest),
@@ -53,32 +55,25 @@ export function cordBlocks(
   const hands: DrawOptions = { ...look, columns: 84 };
   return [
     taught(sheet.makeCord, cordDiagram(plan, words), () => drawCord(plan, hands, words), digest.cord, words),
-    {
-      kind: 'together',
-      blocks: [
-        { kind: 'heading', text: sheet.threadIt },
-        figure(threadingDiagram(plan, sheet, columnMm), () => eyeletLines(plan, words)),
-        { kind: 'steps', items: digest.threading, mind: sheet.mind },
-      ],
-    },
+    together(sheet.threadIt, [
+      figure(threadingDiagram(plan, sheet, columnMm), () => eyeletLines(plan, words)),
+      { kind: 'steps', items: digest.threading, mind: sheet.mind },
+    ]),
     troubleBlock(words),
   ];
 }
 
 /** A picture at the left, and beside it the steps that it shows. */
 const taught = (
-  text: string,
+  head: string,
   drawing: Drawing,
   plain: () => readonly string[],
   items: readonly Item[],
   { sheet }: Words,
-): Block => ({
-  kind: 'together',
-  blocks: [
-    { kind: 'heading', text },
+): Block =>
+  together(head, [
     twoColumns([figure(drawing, () => bare(plain()))], [{ kind: 'steps', items, mind: sheet.mind }]),
-  ],
-});
+  ]);
 
 /** The way of each cord, for files of text. */
 const eyeletLines = ({ eyelets }: Plan, { sheet }: Words): readonly string[] =>
@@ -118,19 +113,8 @@ const bare = (lines: readonly string[]): readonly string[] =>
   lines.map((line) => line.replaceAll(/\u001b\[[\d;]*m/g, '').trimEnd());
 
 /** What to do when something goes wrong, in the bench's words, wherever in the work it is. */
-function troubleBlock(words: Words): Block {
-  const { list, ...kinds } = words.trouble;
+function troubleBlock({ sheet, trouble }: Words): Block {
+  const { list, ...kinds } = trouble;
   const terms = Object.values(kinds).map(({ title, now }) => [title, now({ edges: null, row: 0 })] as const);
-  const letters = terms.map(([title, now]) => title.length + now.length);
-  const all = letters.reduce((sum, count) => sum + count, 0);
-  // As many in the left column as come nearest to half.
-  const lead = letters.map((_, i) => letters.slice(0, i + 1).reduce((sum, count) => sum + count, 0));
-  const half = 1 + lead.findIndex((sum, i) => all - 2 * sum <= (lead[i + 1] ?? all) + sum - all);
-  const column = (from: number, to?: number): readonly Block[] => [
-    { kind: 'terms', terms: terms.slice(from, to) },
-  ];
-  return {
-    kind: 'together',
-    blocks: [{ kind: 'heading', text: words.sheet.trouble }, twoColumns(column(0, half), column(half))],
-  };
+  return together(sheet.trouble, [termsInColumns(terms)]);
 }

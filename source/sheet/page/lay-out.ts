@@ -18,6 +18,7 @@ import {
   linesToWriteOn,
   numbers,
   type Room,
+  register,
   stripeList,
   yarnTable,
 } from './lay-tables.ts';
@@ -62,6 +63,8 @@ export function layBlock(block: Block, room: Room): Laid {
       return stripeList(block.columns, block.across, room);
     case 'blanks':
       return blankTable(block.blanks, room);
+    case 'register':
+      return register(block.titles, block.count, room);
     case 'lines':
       return linesToWriteOn(block.count, room);
     case 'beside': {

@@ -133,6 +133,18 @@ export function blankTable(blanks: readonly Detail[], { widthMm, type }: Room): 
   ]);
 }
 
+/** Where the columns of a list to write in begin, in parts of the page: the first is for a name. */
+export const registerShares = [0, 0.4, 0.65, 0.9] as const;
+
+export function register(titles: readonly string[], count: number, room: Room): Laid {
+  const { widthMm, type } = room;
+  const plain: Lettering = { size: type.size, leading: type.leading, colour: palette.quiet };
+  const head = titles.map(
+    (title, i) => [(registerShares[i] ?? 0) * widthMm, paragraph(title, widthMm / 4, plain)] as const,
+  );
+  return stack([sideBySide(head), linesToWriteOn(count, room)], 0);
+}
+
 export const linesToWriteOn = (count: number, { widthMm }: Room): Laid => ({
   heightMm: count * 7,
   draw: ([x, y]) =>

@@ -20,6 +20,7 @@ import {
   type Station,
   types,
 } from './block.ts';
+import { classList } from './class.ts';
 import { deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
@@ -81,11 +82,13 @@ function deskPages(
 ): readonly SheetPage[] {
   const blocks = largest(
     deskRooms,
-    (room) => deskBlocks(plan, options, look, room),
+    (highMm) => deskBlocks(plan, options, look, highMm),
     (own) => heightOf(own, 'desk', measure) <= roomMm,
   );
   const left = roomMm - heightOf(blocks, 'desk', measure) - types.desk.gap;
-  return paged('desk', [...blocks, ...notesIn(left, options.words.sheet.notes, measure)], roomMm, measure);
+  const notes = notesIn(left, options.words.sheet.notes, measure);
+  const last = options.class ? [classList(options.words)] : notes;
+  return paged('desk', [...blocks, ...last], roomMm, measure);
 }
 
 /** What comes of the first of the rooms, which go from large to small, that will do; else of the smallest. */

@@ -1,14 +1,19 @@
 /** Several bags on one sheet: what they have in common and a box for each, then a page a bag. */
 import type { Plan } from '../../planning/plan.ts';
+import { css, element, palette, textAt } from '../svg/element.ts';
 import { escapeMarkdown, escapeXml, plainText } from '../text.ts';
-import type { SheetOptions } from './block.ts';
+import { columnMm, marginMm, type Paper, papers, type SheetOptions, types } from './block.ts';
+import { type Laid, paragraph, stack } from './laid.ts';
 import { deskHtml, documentHtml } from './sheet-html.ts';
 import { deskMarkdown } from './sheet-markdown.ts';
+import { deskPages, type SvgPage, svgOfPages } from './sheet-svg.ts';
 
 export interface PartySheet {
   /** Printed as it is given. */
   readonly date: string;
   readonly words: SheetOptions['words'];
+  /** For SVG. */
+  readonly paper: Paper;
   /** What the bags have in common, in lines. */
   readonly common: readonly string[];
   readonly bags: readonly { readonly plan: Plan; readonly options: SheetOptions }[];
@@ -35,6 +40,73 @@ export function partyHtml({ date, words, common, bags }: PartySheet): string {
     keep: [title, date, ...bags.map(({ plan }) => plan.brief.name)].join(', '),
     body: `<main>\n${[first, ...pages].join('\n')}\n</main>`,
   });
+}
+
+export function partySvg({ date, words, common, bags, paper }: PartySheet): string {
+  const { party, language } = words;
+  const title = party.sheetTitle(bags.length);
+  const { size, leading } = types.desk;
+  const plain = { size, leading };
+  const parts: readonly Laid[] = [
+    paragraph(title, columnMm, { size: types.desk.title, leading: types.desk.title * 1.2, serif: true }),
+    paragraph(plainText(date), columnMm, { ...plain, colour: palette.quiet }),
+    ...common.map((line) => inColumns(line, leading)),
+    paragraph(party.sheetTally, columnMm, { size: types.desk.heading, leading: 9, serif: true }),
+    ...bags.map(({ plan }) => boxed(plainText(plan.brief.name), size)),
+  ];
+  const on = papers[paper];
+  const first = filledBy(parts, on.heightMm - 2 * marginMm.top).map(
+    (own): SvgPage => ({
+      place: 'desk',
+      markupAt: stack(own, 0).draw,
+    }),
+  );
+  const own = bags.flatMap(({ plan, options }, i) => deskPages(plan, options, `b${i + 1}-`));
+  return svgOfPages(title, language, on, [...first, ...own]);
+}
+
+/** A line whose words stand under those of other lines. */
+const inColumns = (line: string, heightMm: number): Laid => ({
+  heightMm,
+  draw: ([x, y]) =>
+    element(
+      'g',
+      { 'font-family': css`monospace`, 'xml:space': 'preserve' },
+      textAt([x, y + heightMm * 0.8], line, {
+        size: Math.min(3, columnMm / (0.62 * Math.max(1, line.length))),
+      }),
+    ),
+});
+
+/** A box to tick when the bag is done, and its name. */
+const boxed = (name: string, size: number): Laid => ({
+  heightMm: 7.4,
+  draw: ([x, y]) =>
+    element('rect', {
+      x: x + 0.2,
+      y: y + 0.6,
+      width: 6,
+      height: 6,
+      fill: 'none',
+      stroke: palette.ink,
+      'stroke-width': 0.35,
+      class: 'box',
+    }) + paragraph(name, columnMm - 10, { size, leading: 7.4 }).draw([x + 9, y]),
+});
+
+/** Parts from the top of a page to its end, then on to the next. */
+function filledBy(parts: readonly Laid[], roomMm: number): readonly (readonly Laid[])[] {
+  const pages: Laid[][] = [[]];
+  let used = 0;
+  for (const part of parts) {
+    if (used + part.heightMm > roomMm) {
+      pages.push([]);
+      used = 0;
+    }
+    pages.at(-1)?.push(part);
+    used += part.heightMm;
+  }
+  return pages;
 }
 
 export function partyMarkdown({ date, words, common, bags }: PartySheet): string {

@@ -134,6 +134,8 @@ function blockHtml(block: Block, paint: Paint): string {
       return stripeLists(block.columns, block.across, paint);
     case 'blanks':
       return blanksHtml(block.blanks);
+    case 'register':
+      return registerHtml(block.titles, block.count);
     case 'lines':
       return `<div class="lines">${'<hr>'.repeat(block.count)}</div>`;
     case 'beside':
@@ -195,6 +197,10 @@ function stripeHtml({ number, sign, lines, notes }: StripeLines): string {
   const noted = notes.map((note) => `<p class="note">${escapeXml(note)}</p>`).join('');
   return `<li><label><input type="checkbox" id="stripe-${number}">${standalone(chipDrawing(sign))}<span class="number">${number}</span>${written}</label>${noted}</li>`;
 }
+
+const registerHtml = (titles: readonly string[], count: number): string =>
+  `<table class="register"><thead><tr>${titles.map((title) => `<th scope="col">${escapeXml(title)}</th>`).join('')}</tr></thead>
+<tbody>${`<tr>${'<td></td>'.repeat(titles.length)}</tr>`.repeat(count)}</tbody></table>`;
 
 const blanksHtml = (blanks: readonly Detail[]): string =>
   `<dl class="blanks">${blanks

@@ -73,6 +73,13 @@ function blockText(block: Block): readonly string[] {
       return [block.columns.flat().map(stripeText).join('\n')];
     case 'blanks':
       return [block.blanks.map(blankText).join('\n')];
+    case 'register':
+      return [
+        table(
+          block.titles,
+          Array.from({ length: block.count }, () => block.titles.map(() => '')),
+        ),
+      ];
     case 'lines':
       return [];
     case 'beside':

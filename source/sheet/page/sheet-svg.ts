@@ -1,29 +1,72 @@
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
+import type { Point } from '../geometry/shape.ts';
 import { element, fontFamily, lineFrom, palette, placed, round } from '../svg/element.ts';
 import { bandDrawing, type Fills, patchFills } from '../svg/fills.ts';
 import { escapeXml } from '../text.ts';
-import { columnMm, marginMm, papers, type Sheet, type SheetOptions, type SheetPage, types } from './block.ts';
+import {
+  columnMm,
+  marginMm,
+  papers,
+  type Sheet,
+  type SheetOptions,
+  type SheetPage,
+  type Station,
+  types,
+} from './block.ts';
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
 import { layBlock } from './lay-out.ts';
 import { headerMm, sheetOf, stationOf, titleMm, titleSize } from './pages.ts';
 
 /** The sheet as one SVG: pages of the paper that was asked for, below each other, text as text, nothing fetched. */
 export function sheetSvg(plan: Plan, options: SheetOptions): string {
-  const { words } = options;
   const paper = papers[options.paper ?? 'a4'];
   const sheet = sheetOf(plan, options, paper.heightMm);
+  return svgOfPages(sheet.title, options.words.language, paper, pagesOf(plan, sheet, options.words));
+}
+
+/** What is read before the work, of one bag among several: the names of its drawings' parts begin with `prefix`. */
+export function deskPages(plan: Plan, options: SheetOptions, prefix: string): readonly SvgPage[] {
+  const sheet = sheetOf(plan, options, papers[options.paper ?? 'a4'].heightMm);
+  const desk = { ...sheet, pages: sheet.pages.filter(({ place }) => place === 'desk') };
+  return pagesOf(plan, desk, options.words).map((page) => ({
+    ...page,
+    markupAt: (at) => page.markupAt(at).replace(/\bid="|url\(#/g, (begins) => `${begins}${prefix}`),
+  }));
+}
+
+/** A page from its upper left corner. */
+export interface SvgPage {
+  readonly place: Station;
+  readonly markupAt: (at: Point) => string;
+}
+
+const pagesOf = (plan: Plan, sheet: Sheet, words: Words): readonly SvgPage[] => {
   const fills = patchFills(plan);
+  return sheet.pages.map((page, i) => {
+    const laid = drawnPage(plan, sheet, page, i, words, fills);
+    return {
+      place: page.place,
+      markupAt: (at) => (i === 0 ? fills.defs : '') + laid.draw(at),
+    };
+  });
+};
+
+export function svgOfPages(
+  name: string,
+  language: string,
+  paper: { readonly widthMm: number; readonly heightMm: number },
+  pages: readonly SvgPage[],
+): string {
   const left = (paper.widthMm - columnMm) / 2;
-  const heightMm = round(sheet.pages.length * paper.heightMm);
-  const pages = sheet.pages.map((page, i) => {
+  const heightMm = round(pages.length * paper.heightMm);
+  const drawn = pages.map(({ place, markupAt }, i) => {
     const top = i * paper.heightMm;
     const ground = { x: 0, y: top, width: paper.widthMm, height: paper.heightMm, fill: palette.paper };
     return element(
       'g',
-      { class: `page ${page.place}` },
-      element('rect', ground) +
-        drawnPage(plan, sheet, page, i, words, fills).draw([left, top + marginMm.top]),
+      { class: `page ${place}` },
+      element('rect', ground) + markupAt([left, top + marginMm.top]),
     );
   });
   const attributes = {
@@ -31,11 +74,11 @@ export function sheetSvg(plan: Plan, options: SheetOptions): string {
     viewBox: `0 0 ${paper.widthMm} ${heightMm}`,
     width: `${paper.widthMm}mm`,
     height: `${heightMm}mm`,
-    lang: words.language === 'en' ? null : words.language,
+    lang: language === 'en' ? null : language,
     'font-family': fontFamily,
   };
-  const title = element('title', {}, escapeXml(sheet.title));
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${element('svg', attributes, title + fills.defs + pages.join(''))}\n`;
+  const title = element('title', {}, escapeXml(name));
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${element('svg', attributes, title + drawn.join(''))}\n`;
 }
 
 function drawnPage(

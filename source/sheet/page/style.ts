@@ -1,6 +1,6 @@
 import { css, palette } from '../svg/element.ts';
 import { marginMm, types } from './block.ts';
-import { numberShares, numberSize, stripeAt, stripeMm, yarnColumns } from './lay-tables.ts';
+import { numberShares, numberSize, registerShares, stripeAt, stripeMm, yarnColumns } from './lay-tables.ts';
 
 const serif = css`serif`;
 const sans = css`sans-serif`;
@@ -32,6 +32,13 @@ const stripeRules = ([2, 3] as const)
     return css`.a${across} label { grid-template-columns: ${mm(chip)} 6mm ${mm(number - chip - 6)} ${mm(rows - number)} minmax(0, 1fr) auto; }`;
   })
   .join('\n');
+
+const registerRules = registerShares
+  .map(
+    (from, i) =>
+      css`.register th:nth-child(${i + 1}) { width: ${Math.round(100 * ((registerShares[i + 1] ?? 1) - from))}%; }`,
+  )
+  .join(' ');
 
 /** The letter stands in the column of its patch; the last takes the rest. */
 const yarnRules = yarnColumns
@@ -89,6 +96,8 @@ th { text-align: left; font-weight: 400; }
 th, td { padding: 0.4mm 2mm 0.4mm 0; border-bottom: 0.2mm solid var(--rule); vertical-align: top; overflow-wrap: anywhere; }
 td.patch svg { margin-top: 0.2mm; } td.name { font-weight: 600; }
 ${yarnRules}
+.register th, .register td { width: auto; } .register td { height: 7mm; padding: 0; }
+${registerRules}
 .ticks { display: none; }
 .stripe-columns { display: grid; gap: ${stripeMm.gap}mm; align-items: start; }
 .stripe-columns.a2 { grid-template-columns: repeat(2, minmax(0, 1fr)); } .stripe-columns.a3 { grid-template-columns: repeat(3, minmax(0, 1fr)); }

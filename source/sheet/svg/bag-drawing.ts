@@ -6,7 +6,7 @@ import type { Point } from '../geometry/shape.ts';
 import { formatAngle } from '../text.ts';
 import { asDyed, yarnSigns } from '../yarn-signs.ts';
 import { cord, type OnPaper, pullBehind } from './bag-cord.ts';
-import { type Drawn, drawingOf, measure, reaching, reachOf, within, written } from './drawn.ts';
+import { type Drawn, drawingOf, fitted, measure, reaching, reachOf, within, written } from './drawn.ts';
 import {
   type Drawing,
   element,
@@ -31,7 +31,10 @@ export interface BagDrawingOptions {
   readonly bare?: boolean;
 }
 
-export function bagDrawing(own: Plan, { sheet, amounts }: Words, options: BagDrawingOptions): Drawing {
+export const bagDrawing = (plan: Plan, words: Words, options: BagDrawingOptions): Drawing =>
+  fitted(options, (room) => drawnIn(plan, words, { ...options, ...room }));
+
+function drawnIn(own: Plan, { sheet, amounts }: Words, options: BagDrawingOptions): Drawing {
   const plan = asDyed(own);
   const { id, bare } = options;
   const bag = bagOf(plan);

@@ -77,6 +77,23 @@ export function drawingOf(
   };
 }
 
+/** The room that a drawing may have. */
+export interface DrawingRoom {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** The drawing in less and less room until it is no wider than it may be: words stand round it, so that is seen when it is drawn. */
+export function fitted(room: DrawingRoom, drawnIn: (room: DrawingRoom) => Drawing): Drawing {
+  let { widthMm, heightMm } = room;
+  let drawing = drawnIn(room);
+  for (let tries = 0; drawing.widthMm > room.widthMm && tries < 14; tries++) {
+    [widthMm, heightMm] = [widthMm * 0.94, heightMm * 0.94];
+    drawing = drawnIn({ widthMm, heightMm });
+  }
+  return drawing;
+}
+
 /** Two knit stitches or two purl bumps, and the words; its upper left corner is at 0. */
 export function drawnSide({ cloth, text }: ClothSide, size: number): Drawn {
   const [h, w] = [size * 0.78, size * 0.8];

@@ -11,10 +11,12 @@ import { yarnSigns } from '../yarn-signs.ts';
 import {
   arrow,
   type ClothSide,
+  type DrawingRoom,
   type Drawn,
   disc,
   drawingOf,
   drawnSide,
+  fitted,
   reaching,
   reachOf,
   within,
@@ -29,24 +31,14 @@ const [gapMm, turnMm] = [3, 24];
 
 type PanelView = readonly Drawn[];
 
-interface FoldRoom {
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
-
-export function foldDrawing(plan: Plan, words: Words, room: FoldRoom, id: string): Drawing {
+export function foldDrawing(plan: Plan, words: Words, room: DrawingRoom, id: string): Drawing {
   const { band } = foldOf(plan);
   const strip = stripOf(plan, plan.rows);
   const allWide = strip.box.right + band.mouthMm + Math.abs(band.leanMm) + band.widthMm;
   const high = Math.max(strip.box.top, band.depthMm);
-  let scale = Math.min(room.widthMm / allWide, (room.heightMm - 24) / high);
-  let drawing = drawnAt(plan, words, scale, id);
-  // Words stand between the views and above them, so how wide it comes out is only seen when it is drawn.
-  for (let tries = 0; drawing.widthMm > room.widthMm && tries < 40; tries++) {
-    scale *= 0.94;
-    drawing = drawnAt(plan, words, scale, id);
-  }
-  return drawing;
+  return fitted(room, ({ widthMm, heightMm }) =>
+    drawnAt(plan, words, Math.min(widthMm / allWide, (heightMm - 24) / high), id),
+  );
 }
 
 function drawnAt(plan: Plan, words: Words, scale: number, id: string): Drawing {

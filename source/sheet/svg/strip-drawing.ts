@@ -4,7 +4,18 @@ import type { Words } from '../../wording/words.ts';
 import { between, type Point } from '../geometry/shape.ts';
 import { type Strip, stripOf } from '../geometry/strip.ts';
 import { asDyed, yarnSigns } from '../yarn-signs.ts';
-import { arrow, type Drawn, disc, drawingOf, measure, reaching, reachOf, within, written } from './drawn.ts';
+import {
+  arrow,
+  type Drawn,
+  disc,
+  drawingOf,
+  fitted,
+  measure,
+  reaching,
+  reachOf,
+  within,
+  written,
+} from './drawn.ts';
 import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 import { textWidth } from './text-width.ts';
@@ -22,14 +33,14 @@ export interface StripDrawingOptions {
 /** What stands round the strip, in mm. */
 const around = { width: 26, height: 22, bareWidth: 10, bareHeight: 12 };
 
-export function stripDrawing(plan: Plan, words: Words, options: StripDrawingOptions): Drawing {
-  const { sheet } = words;
-  return drawingOf(
-    sheet.shows.strip(plan.stitches, plan.rows, plan.brief.crawl),
-    stripDrawn(plan, words, options),
-    { cloth: 'purl', text: sheet.purlSide },
+export const stripDrawing = (plan: Plan, words: Words, options: StripDrawingOptions): Drawing =>
+  fitted(options, (room) =>
+    drawingOf(
+      words.sheet.shows.strip(plan.stitches, plan.rows, plan.brief.crawl),
+      stripDrawn(plan, words, { ...options, ...room }),
+      { cloth: 'purl', text: words.sheet.purlSide },
+    ),
   );
-}
 
 /** The strip with its lower left corner at 0. */
 export function stripDrawn(own: Plan, { sheet }: Words, options: StripDrawingOptions): readonly Drawn[] {
