@@ -158,9 +158,10 @@ describe('the sheet of a class', () => {
 describe('what belongs to a place', () => {
   const headings: Readonly<Record<string, readonly string[]>> = {
     desk: ['The strip', 'The bag', 'Yarn', 'Words', 'Notes', 'My own swatch', 'The class'],
-    machine: ['Cast on', 'Each stripe', 'Hang again', 'Close', 'Stripes', 'Stripes, on'],
+    machine: ['Cast on', 'Each stripe', 'Hang again', 'Close', 'Hem', 'Stripes', 'Stripes, on'],
     lap: [
       'Turn it over and fold it',
+
       'Graft',
       'Sew the bottom and finish',
       'Sew the corners across',

@@ -71,8 +71,8 @@ const inColumns = (line: string, heightMm: number): Laid => ({
   draw: ([x, y]) =>
     element(
       'g',
-      { 'font-family': css`monospace`, 'xml:space': 'preserve' },
-      textAt([x, y + heightMm * 0.8], line, {
+      { 'font-family': css`monospace` },
+      textAt([x, y + heightMm * 0.8], line.replaceAll(' ', '\u00a0'), {
         size: Math.min(3, columnMm / (0.62 * Math.max(1, line.length))),
       }),
     ),
