@@ -1,6 +1,6 @@
 /** What the session takes and what it refuses, at the edges of what can be asked. */
 import { describe, expect, it } from 'vitest';
-import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
+import { jobOf, noChange, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { valueIn } from '../../test/tools/result.ts';
 import type { Command } from './command.ts';
 import { leastPlaces, type Session, startSession } from './session.ts';
@@ -19,16 +19,7 @@ const faultOf = (session: Session, command: Command): unknown => {
   return next.ok ? null : next.fault;
 };
 
-const unchanged = {
-  rows: job.plan.rows,
-  stitchMm: null,
-  rowMm: null,
-  from: null,
-  to: null,
-  cord: null,
-  colour: null,
-  metresPer100g: null,
-};
+const unchanged = { rows: job.plan.rows, ...noChange };
 
 describe('confirming', () => {
   it('goes on by one step or several, to the last of them', () => {

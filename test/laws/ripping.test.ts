@@ -12,7 +12,7 @@ import type { HandStep } from '../../source/session/mend/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import { type Job, stepAt } from '../../source/steps/job.ts';
-import { jobOf } from '../fixtures/plan-of.ts';
+import { jobOf, noChange } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { valueIn } from '../tools/result.ts';
 import { LoopBed, type Move } from './loop-bed.ts';
@@ -97,15 +97,6 @@ function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): 
 function replanLonger(bench: Bench): void {
   const { job } = bench.session;
   const rows = job.plan.rows + rowMultipleOf(job.plan.brief);
-  const noChange = {
-    stitchMm: null,
-    rowMm: null,
-    from: null,
-    to: null,
-    cord: null,
-    colour: null,
-    metresPer100g: null,
-  };
   const after = updateSession(bench.session, { do: 'replan', rows, ...noChange });
   if (after.ok) bench.session = after.value;
 }

@@ -9,21 +9,11 @@ import type { How } from '../../source/session/mend/mend.ts';
 import { type Session, startSession } from '../../source/session/session.ts';
 import { updateSession } from '../../source/session/update-session.ts';
 import type { Job } from '../../source/steps/job.ts';
-import { jobOf, stripedBrief } from '../fixtures/plan-of.ts';
+import { jobOf, noChange, stripedBrief } from '../fixtures/plan-of.ts';
 import { valueIn } from '../tools/result.ts';
 import { tries } from '../tools/tries.ts';
 
 const job = jobOf(stripedBrief(20, 24, 60));
-
-const noChange = {
-  stitchMm: null,
-  rowMm: null,
-  from: null,
-  to: null,
-  cord: null,
-  colour: null,
-  metresPer100g: null,
-};
 
 /** A forgotten decrease, set right in a way that the bag has; where there is none, nothing is named that could be. */
 function mendOf(how: How, place: number): Command {

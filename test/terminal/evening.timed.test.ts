@@ -1,17 +1,7 @@
 /** An evening: the built program in a real pseudo-terminal of 80 by 24, from no swatch at all to a second bag planned from the first. */
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { useBench } from './home.ts';
-import type { Terminal } from './rig/pseudo-terminal.ts';
-
-async function type(
-  terminal: Terminal,
-  line: string,
-  brings: Parameters<Terminal['waitFor']>[0],
-): Promise<string> {
-  terminal.send(`${line}\r`);
-  return terminal.waitFor(brings);
-}
+import { type, useBench } from './home.ts';
 
 /** Longer than one press of a switch may chatter. */
 const bounceMs = 600;

@@ -1,33 +1,28 @@
 /** Losing and finding the place in a real pseudo-terminal: a slip mended, a power cut, rows ripped back, a plan changed. */
 import { describe, expect, it } from 'vitest';
-import { useBench } from './home.ts';
+import { type, useBench } from './home.ts';
 import type { Terminal } from './rig/pseudo-terminal.ts';
 
 /** 46 stitches from L8 to R38: move 12, after row 24, takes L19 … R27 to L20 … R26. */
 const dice = 'demo/dice-bag.json';
 
 /** A key that comes again at once is held to have bounced, so a press that follows a line is no Enter. */
-async function say(terminal: Terminal, line: string, until: string | RegExp): Promise<string> {
-  terminal.send(`${line}\r`);
-  return terminal.waitFor(until);
-}
-
 describe('never lost', () => {
   const bench = useBench();
   const atStep = async (step: number): Promise<Terminal> => {
     const terminal = bench({ args: [dice], rows: 40 });
     await terminal.waitFor('step 1 of 279');
-    await say(terminal, `go step ${step}`, `step ${step} of 279`);
+    await type(terminal, `go step ${step}`, `step ${step} of 279`);
     return terminal;
   };
 
   it('finds a forgotten decrease and guides through its mend', async () => {
     const terminal = await atStep(72);
     const slip = 'The decrease of move 12, or of one before it, is missing';
-    await say(terminal, 'find L20 R27 46 stitches carriage right', slip);
-    await say(terminal, 'find and firm', 'at which move is it?');
-    await say(terminal, 'find and move 12', 'Push R27 out of work');
-    await say(terminal, 'choose 2', '\n  Repair, 1 of 1: With the tool, lift the loops of R27 and R26');
+    await type(terminal, 'find L20 R27 46 stitches carriage right', slip);
+    await type(terminal, 'find and firm', 'at which move is it?');
+    await type(terminal, 'find and move 12', 'Push R27 out of work');
+    await type(terminal, 'choose 2', '\n  Repair, 1 of 1: With the tool, lift the loops of R27 and R26');
     terminal.send(' ');
     const after = await terminal.waitFor(/Repaired: step 72[\s\S]*\n {0,2}Take mint/);
     expect(after).toContain('Edges L20 and R26');
@@ -38,28 +33,28 @@ describe('never lost', () => {
 
   it('goes on after a power cut and a wrong guess', async () => {
     const first = await atStep(70);
-    await say(first, 'next 5', /26 of 63/);
+    await type(first, 'next 5', /26 of 63/);
     first.kill('SIGKILL');
     await first.exited;
     const second = bench({ rows: 40 });
     await second.waitFor('step 75 of 279');
-    await say(second, 'go row 24', 'step 69 of 279');
-    await say(second, 'find L20 R26 plum', 'places look like that');
-    const found = await say(second, 'find and carriage right', 'or go step 75');
+    await type(second, 'go row 24', 'step 69 of 279');
+    await type(second, 'find L20 R26 plum', 'places look like that');
+    const found = await type(second, 'find and carriage right', 'or go step 75');
     expect(found).toContain('26 rows knitted, edges L20 and R26');
-    await say(second, 'choose', /> choose\s[\s\S]*\n {0,2}Left edge, increase/);
+    await type(second, 'choose', /> choose\s[\s\S]*\n {0,2}Left edge, increase/);
     second.send(' ');
     await second.waitFor('step 76 of 279');
   });
 
   it('rips back two rows, a step at a time', async () => {
     const terminal = await atStep(75);
-    await say(terminal, 'rip row 25', '5 steps back, to 24 rows on the counter');
-    await say(terminal, 'choose', '\n  Back, 1 of 5: Take the claw weights off');
-    await say(terminal, 'next', '\n  Back, 2 of 5: Pull out the row of plum');
-    await say(terminal, 'next', '\n  Back, 3 of 5:');
-    await say(terminal, 'next', '\n  Back, 4 of 5: Take plum out of the feeder');
-    await say(terminal, 'next', '\n  Back, 5 of 5: Hang the claw weights again');
+    await type(terminal, 'rip row 25', '5 steps back, to 24 rows on the counter');
+    await type(terminal, 'choose', '\n  Back, 1 of 5: Take the claw weights off');
+    await type(terminal, 'next', '\n  Back, 2 of 5: Pull out the row of plum');
+    await type(terminal, 'next', '\n  Back, 3 of 5:');
+    await type(terminal, 'next', '\n  Back, 4 of 5: Take plum out of the feeder');
+    await type(terminal, 'next', '\n  Back, 5 of 5: Hang the claw weights again');
     terminal.send(' ');
     const screen = await terminal.waitFor(/Ripped back: step 72[\s\S]*\n {0,2}Take mint/);
     expect(screen).toMatch(/24 of 63/);
@@ -68,11 +63,11 @@ describe('never lost', () => {
 
   it('keeps a plan that was changed, and begins another bag like it', async () => {
     const first = await atStep(69);
-    await say(first, 'note mint is tight', 'Noted: mint is tight');
-    await say(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
-    await say(first, 'choose 4', 'Replanned: 60 rows round, 12.5 cm wide');
+    await type(first, 'note mint is tight', 'Noted: mint is tight');
+    await type(first, 'replan 20 stitches 9.4 cm 30 rows 10.5 cm', 'To go on like one of them');
+    await type(first, 'choose 4', 'Replanned: 60 rows round, 12.5 cm wide');
     await first.waitFor(/step 69 of \d+[\s\S]*24 of 59/);
-    const bags = await say(first, 'bags', 'another like one of them');
+    const bags = await type(first, 'bags', 'another like one of them');
     const [, log = ''] = /(\S+dice-bag-[\s\S]+?\.jsonl)/.exec(bags) ?? [];
     first.send('quit\r');
     expect((await first.exited).code).toBe(0);

@@ -12,8 +12,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { writeLog } from '../fixtures/sample-log.ts';
-import { useBench } from './home.ts';
-import { openTerminal, type Terminal } from './rig/pseudo-terminal.ts';
+import { type, useBench } from './home.ts';
+import { openTerminal } from './rig/pseudo-terminal.ts';
 
 let home: string | null = null;
 afterEach(() => {
@@ -24,16 +24,6 @@ const emptyHome = (): string => {
   home = mkdtempSync(join(tmpdir(), 'slantwise-first-'));
   return home;
 };
-
-/** Types a line and waits for what it brings about. */
-async function type(
-  terminal: Terminal,
-  line: string,
-  brings: Parameters<Terminal['waitFor']>[0],
-): Promise<string> {
-  terminal.send(`${line}\r`);
-  return terminal.waitFor(brings);
-}
 
 /** The number of the question under way; none once the plan is shown. */
 const questionOn = (screen: string): string | undefined =>

@@ -31,3 +31,24 @@ function makeHome(settings: object): string {
   writeFileSync(join(folder, 'settings.json'), JSON.stringify(settings));
   return home;
 }
+
+/** Types a line and waits for what it brings about. */
+export async function type(
+  terminal: Terminal,
+  line: string,
+  brings: Parameters<Terminal['waitFor']>[0],
+): Promise<string> {
+  terminal.send(`${line}\r`);
+  return terminal.waitFor(brings);
+}
+
+/** Answers to the first seven questions, of an invented bag. */
+export const firstAnswers = [
+  'Dice bag',
+  '14 by 18',
+  'mid 120',
+  '40 stitches 19.2 cm, 60 rows 21.6 cm',
+  'plum 60 g',
+  'mint 45 g',
+  '2',
+];

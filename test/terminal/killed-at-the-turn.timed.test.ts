@@ -6,18 +6,9 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { readLog } from '../../source/journal/read-log.ts';
 import { emptyFolder } from '../tools/slantwise.ts';
+import { firstAnswers } from './home.ts';
 
-const answers = [
-  'Dice bag',
-  '14 by 18',
-  'mid 120',
-  '40 stitches 19.2 cm, 60 rows 21.6 cm',
-  'plum 60 g',
-  'mint 45 g',
-  '2',
-  '',
-  '',
-];
+const answers = [...firstAnswers, '', ''];
 const kills = 12;
 
 const jsonlIn = (folder: string): readonly string[] =>

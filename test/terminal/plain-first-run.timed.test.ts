@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { slantwise } from '../tools/slantwise.ts';
+import { firstAnswers } from './home.ts';
 import { openTerminal } from './rig/pseudo-terminal.ts';
 
 let home = '';
@@ -15,16 +16,7 @@ afterEach(() => rmSync(home, { recursive: true, force: true }));
 const run = (lines: readonly string[], ...args: readonly string[]) =>
   slantwise(args, { home, input: lines.map((line) => `${line}\n`).join('') });
 
-const answers = [
-  'Dice bag',
-  '14 by 18',
-  'mid 120',
-  '40 stitches 19.2 cm, 60 rows 21.6 cm',
-  'plum 60 g',
-  'mint 45 g',
-  '2',
-  '2',
-];
+const answers = [...firstAnswers, '2'];
 
 it('asks line by line, begins the bag, and goes on with its commands', () => {
   const { status, stdout, stderr } = run([...answers, '', 'next 2', 'where', 'quit'], 'new');
