@@ -97,7 +97,22 @@ describe('a party', () => {
       planOf(bag(16, 'plum', 'mint', [9, 9], 1)),
       planOf(bag(16, 'plum', 'sand', [9, 9], 3)),
     ]);
-    expect([kit.allProngs, kit.clips]).toEqual([[1, 3], 2]);
+    expect([kit.prongs, kit.allProngs, kit.clips, kit.ravelCordCm]).toEqual([3, [1, 3], 2, null]);
+  });
+
+  it('shares one ravel cord, as long as the widest bag needs it', () => {
+    const plans = [20, 44].map((stitches) =>
+      planOf({
+        ...bag(16, 'plum', 'mint', [9, 9]),
+        bag: { stitches, rows: 16 },
+        waste: { yarn: 'waste', ravel: 'cord' },
+      }),
+    );
+    expect(plans[1]?.ravelCordCm).toBeGreaterThan(plans[0]?.ravelCordCm ?? 0);
+    expect(partyKit(plans).ravelCordCm).toBe(plans[1]?.ravelCordCm);
+    expect(partyKit([...plans, planOf(bag(16, 'plum', 'mint', [9, 9]))]).ravelCordCm).toBe(
+      plans[1]?.ravelCordCm,
+    );
   });
 
   it('has its colours turned: after as many bags as yarns each has stood in each place', () => {
