@@ -7,25 +7,23 @@ import {
   deafToDebuggers,
   endByOurFault,
   exitCodes,
-  failIn,
   printDone,
   quietOnClosedPipe,
 } from './cli/outcome.ts';
 import { type ArgumentToken, formatUsage, formatUsageFault, parseArguments } from './cli/parse-arguments.ts';
 import { complainOfSettings, settle } from './cli/settings.ts';
+import { englishWords, type Words } from './wording/words.ts';
 
 declare const SLANTWISE_VERSION: string;
 
-async function main(): Promise<number> {
-  deafToDebuggers();
-  quietOnClosedPipe();
+async function run(settled: (words: Words) => void): Promise<number> {
   const tokens = tokensOf(process.argv.slice(2));
   const read = parseArguments(tokens, commands);
   if (read.ok && read.value.kind === 'version') return printDone(SLANTWISE_VERSION);
   const { settings, words } = await settle(
     tokens.some((token) => token.kind === 'option' && token.name === 'json'),
   );
-  failIn(words);
+  settled(words);
   const asked = read.ok && read.value.kind === 'run' ? read.value : null;
   if (!asked?.command.saysSettings) complainOfSettings(settings, words);
   if (!read.ok) return complain(formatUsageFault(read.fault, words), exitCodes.usage);
@@ -43,7 +41,18 @@ function tokensOf(args: readonly string[]): readonly ArgumentToken[] {
   return parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true }).tokens;
 }
 
-process.on('uncaughtException', endByOurFault);
-main().then((code) => {
-  process.exitCode = code;
-}, endByOurFault);
+/** Whatever fails before the settings are read is told in English. */
+function main(): void {
+  let words = englishWords;
+  const end = endByOurFault(() => words);
+  deafToDebuggers();
+  quietOnClosedPipe(() => words);
+  process.on('uncaughtException', end);
+  run((settled) => {
+    words = settled;
+  }).then((code) => {
+    process.exitCode = code;
+  }, end);
+}
+
+main();

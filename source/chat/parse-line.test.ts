@@ -59,7 +59,7 @@ describe('a typed line', () => {
   });
 
   it.each([
-    ['n', 'chat/ambiguous', 'n could be next, note, notes or new: type one more letter.'],
+    ['wh', 'chat/ambiguous', 'wh could be where or why: type one more letter.'],
     ['nxet', 'chat/unknown-command', 'There is no command nxet. Did you mean next?'],
     ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],
     ['next two', 'chat/not-a-count', 'two is not a whole number above 0. For example: next 4.'],

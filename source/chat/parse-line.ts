@@ -16,7 +16,8 @@ interface LineWish {
   readonly line: string;
   /** All that was typed is in the saying. */
   readonly isWhole: boolean;
-  /** Of one word alone it may be part of something else. */
+  /** It takes several words; one alone may be part of something else. */
+  readonly isSeveral: boolean;
   readonly isSure: boolean;
   readonly isFirst: boolean;
 }
@@ -35,8 +36,9 @@ function wishIn(text: string, words: Words): LineWish | null {
   }
   if (best === null) return null;
   const isWhole = best.length === typed.size;
-  const isSure = isWhole || best.length > 1;
-  return { line: lineFor(best.line, text, words), isWhole, isSure, isFirst: best.isFirst };
+  const isSeveral = best.length > 1;
+  const isSure = isWhole || isSeveral;
+  return { line: lineFor(best.line, text, words), isWhole, isSeveral, isSure, isFirst: best.isFirst };
 }
 
 const counted = ['row', 'stripe', 'step', 'move', 'stitch', 'round', 'bar'] as const;
@@ -93,7 +95,10 @@ export function parseLine(
   const trouble = parsed.ok ? null : troubleIn(text, words);
   // Where the work has fallen, the place tells which loops are open.
   if (trouble && !(trouble === 'fallen-work' && seen)) return succeed({ kind: 'trouble', what: trouble });
-  if (wish && (wish.isSure || wish.isFirst)) return carryOut(wish.line, words);
+  // Where a command is named, one word alone is no wish.
+  const isCommand = command.ok && !isBegun;
+  const isMeant = wish && (isCommand ? wish.isSeveral : wish.isSure || wish.isFirst);
+  if (isMeant) return carryOut(wish.line, words);
   return seen ?? (wish && !command.ok ? carryOut(wish.line, words) : parsed);
 }
 

@@ -2,7 +2,7 @@
 
 import { logFolder } from '../files/data-folders.ts';
 import { harmless, harmlessJson } from '../shared/plain-text.ts';
-import { englishWords, type Words } from '../wording/words.ts';
+import type { Words } from '../wording/words.ts';
 
 export const exitCodes = { done: 0, input: 1, usage: 2, ourFault: 70, interrupted: 130 } as const;
 
@@ -26,12 +26,12 @@ export function complain(sentence: string, code: number = exitCodes.input): numb
 }
 
 /** Whoever reads our output may stop early, as `head` does: that is no error. A window may be closed, too. */
-export function quietOnClosedPipe(): void {
+export function quietOnClosedPipe(words: () => Words): void {
   process.stderr.on('error', () => undefined);
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EIO') return hangUp();
     process.exit(
-      error.code === 'EPIPE' ? exitCodes.done : complain(spoken.cli.unwritten(error.code ?? error.message)),
+      error.code === 'EPIPE' ? exitCodes.done : complain(words().cli.unwritten(error.code ?? error.message)),
     );
   });
 }
@@ -58,12 +58,6 @@ function hangUp(): void {
 }
 
 let log: string | null = null;
-let spoken: Words = englishWords;
-
-/** In which words a failure is to be told. */
-export function failIn(words: Words): void {
-  spoken = words;
-}
 
 /** Which log is to be named, should the program fail. */
 export function workIsKeptIn(path: string): void {
@@ -74,11 +68,13 @@ export function workIsKeptIn(path: string): void {
  * Whatever is thrown is a fault of ours: one sentence, where the work is, and never the program's own text. It is said last
  * of all, when the screen has given the terminal back.
  */
-export function endByOurFault(error: unknown): never {
-  const what = error instanceof Error ? error.message : String(error);
-  process.once('exit', () => complain(spoken.cli.ourFault(what, log ?? logFolder())));
-  process.exit(exitCodes.ourFault);
-}
+export const endByOurFault =
+  (words: () => Words) =>
+  (error: unknown): never => {
+    const what = error instanceof Error ? error.message : String(error);
+    process.once('exit', () => complain(words().cli.ourFault(what, log ?? logFolder())));
+    process.exit(exitCodes.ourFault);
+  };
 
 /**
  * Ends the process although a thread of it hangs: nothing but a signal that nobody listens to does that. Some disks hold

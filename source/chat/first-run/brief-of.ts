@@ -30,20 +30,15 @@ export function usualValue<Id extends QuestionId>(
   length: Length,
   words: Words,
 ): Values[Id] {
+  const { names } = words.firstRun;
   const usual: { readonly [Name in QuestionId]: () => Values[Name] } = {
-    name: () => words.firstRun.names.bag,
+    name: () => names.bag,
     size: () =>
       length === 'cm' ? { widthCm: 14, depthCm: 18 } : { widthCm: toCm(5.5, 'in'), depthCm: toCm(7, 'in') },
     bed: () => practiceBed,
     swatch: () => null,
-    first: () => yarnNamed(words.firstRun.names.plum),
-    second: () => [
-      yarnNamed(
-        values.first?.name === words.firstRun.names.mint
-          ? words.firstRun.names.plum
-          : words.firstRun.names.mint,
-      ),
-    ],
+    first: () => yarnNamed(names.plum),
+    second: () => [yarnNamed(values.first?.name === names.mint ? names.plum : names.mint)],
     stripes: () => [2, 2],
     slant: () => ({ everyRows: 2 }),
     cord: () => 1,

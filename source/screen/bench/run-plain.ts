@@ -1,5 +1,6 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
 import type { Said } from '../../chat/transcript.ts';
+import type { SaveStatus } from '../../journal/fault.ts';
 import { rowAt } from '../../steps/job.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { LineSource } from '../parts/line-source.ts';
@@ -36,18 +37,22 @@ export async function runPlain(store: BenchStore, source: LineSource, print: Pri
 /** What is new since the state that was printed last. */
 export function newsOf(before: BenchState | null, state: BenchState): readonly string[] {
   const { session, saving } = state;
-  const trouble = formatSaveStatus(saving, state.words);
-  const isNewTrouble =
-    trouble !== null && (!before || trouble !== formatSaveStatus(before.saving, state.words));
+  const trouble = before && isAlike(before.saving, saving) ? null : formatSaveStatus(saving, state.words);
   const hasMoved = session.done !== before?.session.done || session.way !== before.session.way;
   return [
     ...newLines(before, state)
       .filter(isTold)
       .map(({ text }) => text),
-    ...(isNewTrouble ? [trouble] : []),
+    ...(trouble === null ? [] : [trouble]),
     ...(hasMoved ? [sayNowIn(state)] : []),
   ];
 }
+
+const isAlike = (one: SaveStatus, other: SaveStatus): boolean =>
+  one.state === 'unsaved' &&
+  other.state === 'unsaved' &&
+  one.trouble === other.trouble &&
+  one.waiting === other.waiting;
 
 export function newLines(before: BenchState | null, { lines, linesBefore }: BenchState): readonly Said[] {
   const said = before ? before.linesBefore + before.lines.length : 0;
