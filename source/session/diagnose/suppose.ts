@@ -2,6 +2,7 @@
 import { parseNeedle } from '../../bed/needles.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
 import { rehangsAfter } from '../../steps/outline.ts';
+import type { Phase } from '../../steps/step.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import type { Fact, Look } from '../locate/seen.ts';
@@ -117,6 +118,8 @@ interface Past {
 }
 
 export function supposed(job: Job, look: Look, done: number, reach: Reach): readonly Slip[] {
+  // Once the strip is off, what hangs on the bed, a hem or a cord, tells nothing of its rows.
+  if (afterStrip.has(stepAt(job, done).phase)) return [];
   const past = pastOf(job, done, reach);
   if (look.left === null && look.right === null) return dropped(job, done);
   return [
@@ -136,6 +139,8 @@ export function supposed(job: Job, look: Look, done: number, reach: Reach): read
   ];
 }
 
+const afterStrip: ReadonlySet<string> = new Set<Phase>(['hem', 'graft', 'seam', 'cord']);
+
 function pastOf(job: Job, done: number, reach: Reach): Past {
   const moves: number[] = [];
   const passes: number[] = [];
@@ -145,7 +150,6 @@ function pastOf(job: Job, done: number, reach: Reach): Past {
   for (let number = done; number > 0 && passes.length < reach.moves * 8; number--) {
     const step = stepAt(job, number);
     if (step.phase === 'cast-on') break;
-    if (step.phase !== 'stripes' && step.phase !== 'closing-row') continue;
     if (stripes.size >= reach.stripes && moves.length >= reach.moves) break;
     if (step.stripe !== null && stripes.size < reach.stripes) stripes.add(step.stripe);
     const { act } = step;
