@@ -12,6 +12,7 @@ import {
   sideBySide,
   stack,
 } from './laid.ts';
+import { stripeList } from './lay-stripes.ts';
 import {
   blankTable,
   detailTable,
@@ -19,7 +20,6 @@ import {
   numbers,
   type Room,
   register,
-  stripeList,
   yarnTable,
 } from './lay-tables.ts';
 

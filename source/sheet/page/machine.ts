@@ -4,67 +4,103 @@ import type { SheetWords } from '../../wording/sheet.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
-import type { Drawing } from '../svg/element.ts';
+import { type Drawing, enlarged } from '../svg/element.ts';
 import { hemDiagram } from '../svg/hem-diagram.ts';
 import { shapingDiagram } from '../svg/shaping-diagram.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
 import { drawHem } from '../terminal/draw-hem.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
+import { inSentence } from '../text.ts';
+import { yarnSigns } from '../yarn-signs.ts';
 import {
-  type Across,
   type Block,
   besideColumns,
   besideGapMm,
   columnMm,
   type Item,
   type SheetOptions,
+  type SheetPage,
   types,
 } from './block.ts';
 import type { Digest } from './digest.ts';
-import { stripeListFor } from './lay-tables.ts';
-import type { StripeLines } from './stripe-lines.ts';
+import { heightOf, type Measure, paged } from './fill.ts';
+import { heightOfStripe, stripeListFor } from './lay-stripes.ts';
+import { type StripeLines, stripeTables } from './stripe-lines.ts';
 
 /** Hangings that the picture of the bed has room for. */
 const mostLanes = 2;
 
-export interface MachineBlocks {
-  /** What is done once, and what is done at each stripe. */
-  readonly first: readonly Block[];
-  /** The list of stripes, which goes on over as many pages as it needs. */
-  readonly stripes: readonly StripeLines[];
-  readonly across: Across;
-}
 /** A bed drawn narrower is none that needles could be found on. */
 const leastBedMm = 70;
 
-export function machineBlocks(
+/** What is done once and at each stripe; the list of stripes, over as many pages as it needs; then the hem. */
+export function machinePages(
   plan: Plan,
-  options: SheetOptions,
+  { words }: SheetOptions,
   look: DrawOptions,
   digest: Digest,
-): MachineBlocks {
-  const { words } = options;
+  roomMm: number,
+  measure: Measure,
+): readonly SheetPage[] {
   const { sheet } = words;
   const part = (head: string, items: readonly Item[]): readonly Block[] =>
     items.length === 0 ? [] : [{ kind: 'run', head, items, mind: sheet.mind }];
-  return {
-    first: [
-      { kind: 'numbers', numbers: numbersOf(plan, sheet) },
-      ...bedPictures(plan, words, look),
-      ...part(sheet.castOn, digest['cast-on']),
-      ...part(sheet.perStripe, digest.stripes),
-      ...part(sheet.hangAgain, digest['hang-again']),
-      ...part(sheet.close, digest['closing-row']),
-      ...hemBlocks(plan, words, look, part(sheet.hem, digest.hem)),
-    ],
-    ...stripeListFor(plan, words, types.machine),
-  };
+  const first: readonly Block[] = [
+    { kind: 'numbers', numbers: numbersOf(plan, sheet) },
+    ...bedPictures(plan, words, look),
+    ...part(sheet.castOn, digest['cast-on']),
+    ...part(sheet.perStripe, digest.stripes),
+    ...part(sheet.hangAgain, digest['hang-again']),
+    ...part(sheet.close, digest['closing-row']),
+  ];
+  const begun = paged('machine', first, roomMm, measure).at(-1)?.blocks ?? [];
+  const leftMm = roomMm - heightOf(begun, 'machine', measure) - types.machine.gap;
+  const lists = stripeTablesIn(plan, words, leftMm, roomMm, measure);
+  const hem = hemBlocks(plan, words, look, part(sheet.hem, digest.hem));
+  return paged('machine', [...first, ...lists, ...hem], roomMm, measure);
 }
+
+/** Stripes that the first page of their list must have room for; else the list begins on the next. */
+const leastLinesMm = 60;
+
+/** The list of stripes in tables: the first as high as what is left of a page, if that will do, the others as a page. */
+function stripeTablesIn(
+  plan: Plan,
+  words: Words,
+  leftMm: number,
+  roomMm: number,
+  measure: Measure,
+): readonly Block[] {
+  const { stripes, across } = stripeListFor(plan, words, types.machine);
+  const signs = [...yarnSigns(plan, 'print').values()];
+  const named = signs.map(({ letter, yarn }) => `${letter} ${inSentence(yarn)}`);
+  const headOf = (table: number): Block => ({
+    kind: 'run',
+    head: table === 0 ? words.sheet.stripeByStripe : words.sheet.goesOn,
+    items: [{ text: words.sheet.stripesNote(named), mind: null }],
+    mind: '',
+  });
+  const headMm = measure(headOf(0), 'machine') + 1.2;
+  const stripeMm = (stripe: StripeLines): number => heightOfStripe(stripe, across, types.machine);
+  const isBegunHere = leftMm - headMm >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
+  return stripeTables(
+    stripes,
+    across,
+    stripeMm,
+    (table) => (table === 0 && isBegunHere ? leftMm : roomMm) - headMm,
+  ).map((columns, table) => ({
+    kind: 'together',
+    blocks: [headOf(table), { kind: 'stripes', columns, across }],
+  }));
+}
+
+/** Its words are to be read from in front of the bed, as all others there. */
+const hemScale = 1.84;
 
 /** The hem's steps beside a picture of it, which is made at the machine too before the strip is grafted. */
 function hemBlocks(plan: Plan, words: Words, look: DrawOptions, steps: readonly Block[]): readonly Block[] {
   if (!plan.hem) return [];
-  const drawing = hemDiagram(plan.hem, words);
+  const drawing = enlarged(hemDiagram(plan.hem, words), hemScale);
   const figure: Block = { kind: 'figure', drawing, plain: () => drawHem(plan, look, words) };
   return [besideColumns(drawing.widthMm, [figure], steps)];
 }

@@ -1,6 +1,7 @@
 import { css, palette } from '../svg/element.ts';
 import { marginMm, types } from './block.ts';
-import { numberShares, numberSize, registerShares, stripeAt, stripeMm, yarnColumns } from './lay-tables.ts';
+import { stripeAt, stripeMm } from './lay-stripes.ts';
+import { numberShares, numberSize, registerShares, yarnColumns } from './lay-tables.ts';
 
 const serif = css`serif`;
 const sans = css`sans-serif`;

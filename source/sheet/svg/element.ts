@@ -103,3 +103,11 @@ export function standalone({ widthMm, heightMm, body, title }: Drawing): string 
 /** A drawing moved to a place in another. */
 export const placed = ({ body }: Pick<Drawing, 'body'>, [x, y]: Point): string =>
   element('g', { transform: `translate(${round(x)} ${round(y)})` }, body);
+
+/** The same drawing with all that is in it so many times as large. */
+export const enlarged = ({ widthMm, heightMm, body, title }: Drawing, times: number): Drawing => ({
+  widthMm: widthMm * times,
+  heightMm: heightMm * times,
+  body: element('g', { transform: `scale(${round(times)})` }, body),
+  title,
+});

@@ -7,7 +7,6 @@ import { type Drawing, element, lineFrom, pair, palette, strokePath } from './el
 
 /** On paper: a layer of the hem, the gap between the two, and how far the cloth goes on below the cord. */
 const [layerMm, gapMm, belowMm] = [17, 5, 6] as const;
-const threadColour = '#b3204d';
 
 export function hemDiagram(hem: Hem, { sheet, amounts }: Words): Drawing {
   const cordY = (layerMm * hem.foldToCordCm) / hem.heightCm;
@@ -17,7 +16,7 @@ export function hemDiagram(hem: Hem, { sheet, amounts }: Words): Drawing {
   const foot = cord + belowMm;
   const cloth = `M${pair([outer, foot])}V${gapMm / 2}A${gapMm / 2} ${gapMm / 2} 0 0 0 ${pair([inner, gapMm / 2])}V${layerMm}`;
   const reach: readonly Point[] = [
-    [inner - 1, 0],
+    [inner - 1, -0.8],
     [outer + 1, foot],
   ];
   return drawingOf(
@@ -26,7 +25,7 @@ export function hemDiagram(hem: Hem, { sheet, amounts }: Words): Drawing {
       reaching(strokePath(cloth, { 'stroke-width': 1.6, stroke: palette.rule, class: 'hem' }), reach),
       within(
         lineFrom([inner - 0.8, layerMm], [outer + 0.8, layerMm], {
-          stroke: threadColour,
+          stroke: palette.thread,
           'stroke-width': 0.9,
           class: 'chain',
         }),
