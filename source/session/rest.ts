@@ -9,8 +9,8 @@ export interface Spell {
   readonly lastMs: number;
 }
 
-export const spellMs = 30 * 60_000;
-export const restMs = 5 * 60_000;
+const spellMs = 30 * 60_000;
+const restMs = 5 * 60_000;
 
 /** The spell after a press; a rest, or a clock that was set back, begins a new one. */
 export function pressed(spell: Spell | null, atMs: number): Spell {

@@ -1,7 +1,7 @@
 /** What the session takes and what it refuses, at the edges of what can be asked. */
 import { describe, expect, it } from 'vitest';
 import { jobOf, noChange, stripedBrief } from '../../test/fixtures/plan-of.ts';
-import { valueIn } from '../../test/tools/result.ts';
+import { faultIn, valueIn } from '../../test/tools/result.ts';
 import type { Command } from './command.ts';
 import { leastPlaces, type Session, startSession } from './session.ts';
 import { updateSession } from './update-session.ts';
@@ -93,6 +93,39 @@ describe('a note and a mark', () => {
       code: 'session/nothing-to-say',
       what: 'mark',
     });
+  });
+});
+
+describe('what the scales show of a yarn', () => {
+  const weighed = jobOf({
+    ...stripedBrief(20, 24, 60),
+    yarns: {
+      plum: { colour: '#6b2d5c', metresPer100g: 190, grams: 60 },
+      mint: { colour: '#9fd8c2', metresPer100g: 190 },
+    },
+  });
+  const weigh = (yarn: string, grams: number) =>
+    updateSession(startSession(weighed), { do: 'weigh', yarn, grams });
+
+  it('takes the place of what they showed before', () => {
+    const once = valueIn(weigh('plum', 50));
+    const twice = valueIn(updateSession(once, { do: 'weigh', yarn: 'plum', grams: 0 }));
+    expect([...twice.weighed]).toEqual([['plum', { grams: 0, done: 0 }]]);
+  });
+
+  it.each([
+    ['teal', 5, { code: 'weigh/no-such-yarn', known: ['plum', 'mint'] }],
+    ['mint', -1, { code: 'weigh/not-a-weight' }],
+    ['mint', Number.NaN, { code: 'weigh/not-a-weight' }],
+    ['mint', Number.POSITIVE_INFINITY, { code: 'weigh/not-a-weight' }],
+    ['plum', 61, { code: 'weigh/more-than-before', haveGrams: 60 }],
+  ])('is refused: %s, %d g', (yarn, grams, fault) => {
+    expect(faultIn(weigh(yarn, grams))).toMatchObject({ yarn, ...fault });
+  });
+
+  it('may be all that there was, and any weight of a yarn that was not weighed before', () => {
+    expect(valueIn(weigh('plum', 60)).weighed.get('plum')).toEqual({ grams: 60, done: 0 });
+    expect(valueIn(weigh('mint', 999)).weighed.get('mint')).toEqual({ grams: 999, done: 0 });
   });
 });
 
