@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { HtmlValidate } from 'html-validate';
 import { marked } from 'marked';
+import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
 import { type Block, papers, type SheetOptions } from '../../source/sheet/page/block.ts';
@@ -264,12 +265,15 @@ describe('the sheet for a class', () => {
   });
 
   it('leads a pupil with the plan’s own swatch to the plan’s own bag', () => {
-    const { gauge, rows, shapings, stitches, size } = demoPlan('dice-bag');
-    const [w, h] = [gauge.stitchMm, gauge.rowMm];
-    const [a, b] = [shapings * w, rows * h];
-    const c = Math.sqrt(a * a + b * b);
-    expect(c / 2 / 10).toBeCloseTo(size.widthCm, 9);
-    expect(((stitches - 1) * w * b) / c / 10).toBeCloseTo(size.depthCm, 9);
+    const plan = demoPlan('dice-bag');
+    const html = sheetHtml(plan, { ...plain(plan), class: true });
+    // What the pupil writes down of the swatch of 40 stitches and 60 rows, in cm; each sum then as it is printed, by mathjs.
+    const known: Record<string, number> = { stitches: 40, width: 19.2, rows: 60, height: 21.6 };
+    const sums = html.matchAll(/<dt>[^<]*\b(\w+)<\/dt><dd class="blank"><\/dd><dd>([^<]*) =<\/dd>/g);
+    for (const [, name = '', sum = ''] of sums)
+      known[name] = evaluate(sum.replaceAll('×', '*').replaceAll('÷', '/').replace('√', 'sqrt'), known);
+    expect(known.wide).toBeCloseTo(plan.size.widthCm, 9);
+    expect(known.deep).toBeCloseTo(plan.size.depthCm, 9);
   });
 });
 
