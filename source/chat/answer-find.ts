@@ -1,9 +1,9 @@
 /** What is answered to what is seen: the place, or what would tell it, or what may have happened and how to mend it. */
 import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
-import { type OpenQuestion, openQuestionOf, type Question } from '../session/diagnose/question.ts';
+import type { OpenQuestion, Question } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
-import { type Fact, facts, type Look, type Seen, type SeenFault } from '../session/locate/seen.ts';
+import { type Fact, facts, type Look, plainly, type Seen, type SeenFault } from '../session/locate/seen.ts';
 import type { Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { drawOfStep, stepAt } from '../steps/job.ts';
@@ -29,6 +29,8 @@ export interface Answer {
   readonly offers: readonly Offer[];
   readonly asked?: Question | null;
   readonly question?: OpenQuestion | null;
+  /** Something went wrong, as it was told. */
+  readonly tellsSlips?: boolean;
 }
 
 /** Longer lists help nobody. */
@@ -37,24 +39,24 @@ const placesListed = 4;
 export function answerTo(
   session: Session,
   look: Look,
-  moment: Talk['moment'],
+  moments: Talk['moments'],
   unsure: readonly Question[],
   words: Words,
 ): Result<Answer, SeenFault> {
-  const { looseEdgeLoop: _, ...seen } = look;
+  const seen = plainly(look);
   const { job, done } = session;
-  if (facts.every((fact) => seen[fact] === undefined) && moment === null && look.looseEdgeLoop === undefined)
-    return succeed({ lines: [], offers: [], asked: null });
+  const saysNothing = Object.values(look).every((value) => value === undefined);
+  if (saysNothing && moments.length === 0) return succeed({ lines: [], offers: [], asked: null });
   const found = locate(job, seen, [...unsure.filter(isFact), ...untold(session)]);
   if (!found.ok) return found;
   const isHere =
-    moment === null && !look.looseEdgeLoop && looksLike(session, seen) && !isFallen(job, look, done);
+    moments.length === 0 && !look.looseEdgeLoop && looksLike(session, seen) && !isFallen(job, look, done);
   if (isHere) return succeed(tellPlaces(session, found.value, true, words));
-  const diagnosis = diagnose(job, { look, moment, unsure }, done);
+  const diagnosis = diagnose(job, { look, moments, unsure }, done);
   if (!diagnosis.ok) return diagnosis;
   const { stories } = diagnosis.value;
   if (stories.length > 0) return succeed(tellSlips(session, diagnosis.value, words));
-  if (found.value.found !== 'none' && moment === null)
+  if (found.value.found !== 'none' && moments.length === 0)
     return succeed(tellPlaces(session, found.value, false, words));
   return succeed(swapped(session, seen, words) ?? noSlip(session, seen, words));
 }
@@ -122,7 +124,7 @@ const goingTo = (place: Place): Offer => ({
 });
 
 function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer {
-  const { stories, remedies, question, elsewhere } = diagnosis;
+  const { stories, remedies, question, open, elsewhere } = diagnosis;
   const { job } = session;
   const lines = [...sayStories(job, stories, words)];
   const offers: Offer[] = [];
@@ -136,9 +138,8 @@ function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer
     lines.push(...sayMend(remedy.mend, offers.length, remedies.length === 1, words));
   }
   if (remedies.length > 0) lines.push(sayTake(offers.length - remedies.length + 1, offers.length, words));
-  const asked = question === null ? null : openQuestionOf(question, stories);
-  if (asked !== null) lines.push(sayAsked(asked, words));
-  return { lines, offers, asked: question, question: asked };
+  if (open !== null) lines.push(sayAsked(open, words));
+  return { lines, offers, asked: question, question: open, tellsSlips: true };
 }
 
 const mending = ({ story, mend }: Remedy): Reply => ({

@@ -83,10 +83,13 @@ describe('every sentence of finding, in German', () => {
     const { slips } = spoken();
     const sentences = slipsOfAllKinds.map((told) => slips.slip(told));
     expect(new Set(sentences).size).toBe(slipsOfAllKinds.length);
-    const asked = ['loose', 'move', 'stripe', 'row', 'move-or-rehang'] as const;
-    expect([...sentences, ...asked.map(slips.question)].join(' ').replace(/\bfind\b/g, '')).not.toMatch(
-      englishWord,
+    const asked = ['loose', 'rehung', 'stray', 'move', 'stripe', 'row', 'move-or-rehang'] as const;
+    const questions = asked.flatMap((one) =>
+      (['only', 'first', 'other'] as const).map((which) => slips.question(one, which)),
     );
+    expect(
+      [...sentences, ...questions, slips.yarnWhere('plum')].join(' ').replace(/\bfind\b/g, ''),
+    ).not.toMatch(englishWord);
     expect(slips.shows(['extra-eyelet', 'wide-hole'])).not.toMatch(englishWord);
   });
 

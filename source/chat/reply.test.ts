@@ -45,12 +45,21 @@ describe('finding the place', () => {
     expect(type('find MINT carriage left').join(' ')).not.toMatch(/not a yarn/);
   });
 
-  it('says how it takes a yarn that is in the feeder and not yet on the needles', () => {
+  it('asks where a yarn is that was told by its name alone and may only be in the feeder', () => {
     // Step 72 threads plum after a stripe of mint.
-    const taken = /^I take plum as the yarn of the newest row\. .* type feeder plum in its place\.$/;
-    expect(type('go step 73', 'find R16 R62 plum carriage right')[0]).toMatch(taken);
-    expect(type('find R16 R62 feeder plum carriage right')[0]).toMatch(/^The decrease of move 12, /);
-    expect(type('go step 72', 'find R16 R62 plum carriage right').join(' ')).not.toMatch(taken);
+    const asked = /^Does plum hang in the newest row, or is it only in the feeder\?/;
+    expect(type('go step 73', 'find R16 R62 plum carriage right')).toEqual([expect.stringMatching(asked)]);
+    expect(store.get().talk.offers).toEqual([]);
+    for (const answer of ['find and feeder plum', 'in the feeder', 'feeder plum']) {
+      type('find R16 R62 plum carriage right');
+      expect(type(answer)[0]).toMatch(/^The decrease of move 12, /);
+    }
+    for (const answer of ['find and newest row plum', 'in the newest row', 'plum']) {
+      type('find R16 R62 plum carriage right');
+      expect(type(answer).join(' ')).not.toMatch(/The decrease of move 12,|Does plum hang/);
+    }
+    expect(type('find R16 R62 newest row plum carriage right')[0]).not.toMatch(asked);
+    expect(type('go step 72', 'find R16 R62 plum carriage right')[0]).not.toMatch(asked);
   });
 
   it('holds an offer only where it was made', () => {

@@ -70,8 +70,10 @@ export type Offer = { readonly takes: Reply } & (
 
 export interface Talk {
   readonly seen: Look | null;
-  /** Where the maker found the slip. */
-  readonly moment: SlipMoment | null;
+  /** The yarn in it was told by its name alone. */
+  readonly bareYarn: boolean;
+  /** Where the maker found slips. */
+  readonly moments: readonly SlipMoment[];
   /** Questions that the maker passed by. */
   readonly unsure: readonly Question[];
   readonly asked: Question | null;
@@ -87,7 +89,8 @@ export interface Talk {
 
 export const noTalk: Talk = {
   seen: null,
-  moment: null,
+  bareYarn: false,
+  moments: [],
   unsure: [],
   asked: null,
   question: null,

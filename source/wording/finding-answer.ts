@@ -101,6 +101,8 @@ export function sayAsked(asked: OpenQuestion, words: Words): string {
   switch (asked.about) {
     case 'fact':
       return sayQuestion(asked.fact, words);
+    case 'yarn-where':
+      return slips.yarnWhere(asked.yarn);
     case 'row-of-what':
       return slips.rowOfWhat(asked.row);
     case 'leave-way':
@@ -108,7 +110,7 @@ export function sayAsked(asked: OpenQuestion, words: Words): string {
     case 'many-steps':
       return slips.standsForMany(asked.from, asked.through, asked.part, asked.draw, asked.round);
     default:
-      return slips.question(asked.about);
+      return slips.question(asked.about, asked.which);
   }
 }
 
@@ -124,7 +126,10 @@ export function sayStories(job: Job, stories: readonly Story[], words: Words): r
   const { slips } = words;
   const byKind = new Map<string, Story[]>();
   for (const story of stories) {
-    const key = story.slips.map(({ is }) => is).join();
+    const key = story.slips
+      .map(({ is }) => is)
+      .toSorted()
+      .join();
     byKind.set(key, [...(byKind.get(key) ?? []), story]);
   }
   return [...byKind.values()].slice(0, kindsShown).map(([first, ...others], i) => {

@@ -71,7 +71,9 @@ describe('a slip', () => {
   it('is told as what is on the bed, with needles in every step of the mend', () => {
     const { right, stitches, ...looks } = looksAt(job, afterMove3);
     const look = { ...looks, right: 'R71', stitches: stitches + 1 };
-    const found = valueIn(diagnose(job, { look, moment: { by: 'move', number: 3 }, unsure: [] }, afterMove3));
+    const found = valueIn(
+      diagnose(job, { look, moments: [{ by: 'move', number: 3 }], unsure: [] }, afterMove3),
+    );
     expect(right).toBe('R70');
     expect(sayStories(job, found.stories, englishWords)[0]).toBe(
       'The decrease of move 3, after row 6, is missing: the trailing edge is one needle too far out.',

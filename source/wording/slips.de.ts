@@ -101,6 +101,10 @@ const traces: Readonly<Record<Trace, string>> = {
 const questions: Readonly<Record<SlipQuestion, string>> = {
   loose:
     'Ist die äußerste Masche am Abnahmerand lose, mit nichts darunter? Tippe find und lose; oder find und fest.',
+  rehung:
+    'Kam die Arbeit dort herunter und wurde neu aufgenadelt, oder hängt sie noch, wo sie war? Tippe find und neu aufgenadelt; oder find und nicht aufgenadelt.',
+  stray:
+    'Folge dem Abnahmerand bis dorthin: beginnt dort eine Maschensäule über nichts, mit einer losen Masche? Tippe find und lose; oder find und fest.',
   move: 'Folge diesem Rand nach unten bis zur Stufe: bei welchem Formschritt ist sie? Zähl die Löcher ab den Nadeln. Tippe find und Formschritt 4, oder find und 14 Reihen tiefer; oder find unsicher.',
   'move-or-rehang':
     'Folge den Rändern nach unten. Wo sie eine Stufe haben, zähl die Löcher bis dorthin: tippe find und Formschritt 4. Wo sie gerade bis zum Neuaufnadeln laufen: find und seit Reihe 12. Oder find unsicher.',
@@ -108,6 +112,8 @@ const questions: Readonly<Record<SlipQuestion, string>> = {
     'Sieh am Gestrick hinab: welcher Streifen ist es? Tippe find und in Streifen 3; oder find unsicher.',
   row: 'Nach welcher Reihe war es? Tippe find und seit Reihe 12; oder find unsicher.',
 };
+
+const ofTwo = { first: 'Nimm erst eines von beiden.', other: 'Nun das andere von beiden.' } as const;
 
 function careSentence(care: Care): string {
   switch (care.is) {
@@ -140,12 +146,12 @@ export const slips = ({ list }: Amounts): SlipWords => ({
     return isOnly ? 'Behalten und ausgleichen:' : 'Oder behalten und ausgleichen:';
   },
   shows: (shows) => `Zu sehen sein wird: ${list(shows.map((trace) => traces[trace]))}.`,
-  question: (asked) => questions[asked],
+  question: (asked, which) => (which === 'only' ? questions[asked] : `${ofTwo[which]} ${questions[asked]}`),
   care: careSentence,
   counter: (row) => `Stell den Reihenzähler auf ${row}.`,
   unpick: 'Trenn die Hilfsgarnreihen auf.',
-  takenAsNewest: (yarn) =>
-    `Ich nehme ${yarn} als Garn der neuesten Reihe. Ist es nur im Fadenführer, tippe stattdessen feeder ${yarn}.`,
+  yarnWhere: (yarn) =>
+    `Hängt ${yarn} in der neuesten Reihe, oder ist es nur im Fadenführer? Tippe find und neueste Reihe ${yarn}, oder find und Fadenführer ${yarn}.`,
   leftOut: (words) => `Ausgelassen habe ich: ${list(words)}.`,
   rowOfWhat: (row) =>
     `Reihe ${row} am Reihenzähler oder in diesem Streifen? Tippe find und Reihenzähler ${row}, oder find und ${row} in diesem Streifen.`,

@@ -125,12 +125,18 @@ const traces: Readonly<Record<Trace, string>> = {
 const questions: Readonly<Record<SlipQuestion, string>> = {
   loose:
     'Is the outermost loop at the trailing edge loose, with nothing below it? Type find and loose; or find and firm.',
+  rehung:
+    'Was the work taken off there and rehung, or does it still hang where it was? Type find and rehung; or find and not rehung.',
+  stray:
+    'Follow the trailing edge down to there: does a column of stitches begin on nothing, with a loose loop? Type find and loose; or find and firm.',
   move: 'Follow that edge down to where it steps: at which move is it? Count the eyelets from the needles. Type find and move 4, or find and 14 rows down; or find unsure.',
   'move-or-rehang':
     'Follow the edges down. Where they step, count the eyelets to there: type find and move 4. Where they run straight down to where the work was rehung: find and since row 12. Or find unsure.',
   stripe: 'Look down the work: which stripe is it? Type find and in stripe 3; or find unsure.',
   row: 'After which row was it? Type find and since row 12; or find unsure.',
 };
+
+const ofTwo = { first: 'Take either of the two first.', other: 'Now the other of the two.' } as const;
 
 function careSentence(care: Care): string {
   switch (care.is) {
@@ -163,12 +169,14 @@ export const slips = ({ list }: Amounts) => ({
     return isOnly ? 'Keep it and make up for it:' : 'Or keep it and make up for it:';
   },
   shows: (shows: readonly Trace[]) => `It will show: ${list(shows.map((trace) => traces[trace]))}.`,
-  question: (asked: SlipQuestion) => questions[asked],
+  /** Of two slips one is asked for, then the other. */
+  question: (asked: SlipQuestion, which: 'only' | 'first' | 'other') =>
+    which === 'only' ? questions[asked] : `${ofTwo[which]} ${questions[asked]}`,
   care: careSentence,
   counter: (row: number) => `Set the row counter to ${row}.`,
   unpick: 'Unpick the waste rows.',
-  takenAsNewest: (yarn: string) =>
-    `I take ${yarn} as the yarn of the newest row. If it is only in the feeder, type feeder ${yarn} in its place.`,
+  yarnWhere: (yarn: string) =>
+    `Does ${yarn} hang in the newest row, or is it only in the feeder? Type find and newest row ${yarn}, or find and feeder ${yarn}.`,
   leftOut: (words: LeftOut) => `I left out: ${list(words)}.`,
   rowOfWhat: (row: number) =>
     `Row ${row} of the counter, or of this stripe? Type find and counter ${row}, or find and ${row} in this stripe.`,

@@ -215,6 +215,16 @@ export class Maker {
     return false;
   }
 
+  /** In some row of the bag an outermost loop hangs on nothing, beyond all that hang on something. */
+  hasStrayColumn(): boolean {
+    const { rows, waste } = this.bed;
+    return rows.some(({ yarn, loops }, row) => {
+      if (row === 0 || waste.has(yarn) || waste.has(rows[row - 1]?.yarn ?? '')) return false;
+      const held = loops.flatMap((loop) => (loop.below.length > 0 ? [loop.place] : []));
+      return loops.some(({ place }) => place < Math.min(...held) || place > Math.max(...held));
+    });
+  }
+
   /** What she sees, as she would type it: by what it is called. */
   sees(): Readonly<Record<string, string>> {
     const { bed } = this;
@@ -233,6 +243,8 @@ export class Maker {
       rowCounter: `counter ${bed.counter}`,
       rowsOfColour: `${rowsNow} in this stripe`,
       loose: this.isLoose() ? 'loose' : 'firm',
+      stray: this.hasStrayColumn() ? 'loose' : 'firm',
+      rehung: this.slips.some(({ kind }) => kind === 'rehang forgotten') ? 'not rehung' : 'rehung',
     };
   }
 }

@@ -8,7 +8,6 @@ import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
 import { marksOf } from '../../session/marks.ts';
 import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, SettingName } from '../../settings/settings.ts';
-import type { Job } from '../../steps/job.ts';
 import type { Landmark } from '../../steps/landmarks.ts';
 import type { WhichUnit } from '../../wording/replan.ts';
 import type { Amount } from '../first-run/amounts.ts';
@@ -21,17 +20,18 @@ export interface Known {
   readonly knittedRows: number;
   /** Rows of the highest stripe. */
   readonly stripeRows: number;
+  /** The yarn of which it is asked where it is. */
+  readonly yarnAsked?: string | undefined;
 }
 
 export const nothingKnown: Known = { yarns: [], marks: [], knittedRows: 0, stripeRows: 0 };
 
-export const knownOf = (session: Session): Known => knownIn(session.job, [...marksOf(session).keys()]);
-
-const knownIn = (job: Job, marks: readonly string[]): Known => ({
-  marks,
-  yarns: yarnsSeen(job),
-  knittedRows: job.plan.knittedRows,
-  stripeRows: Math.max(...job.plan.stripes.map(({ rows }) => rows)),
+export const knownOf = (session: Session, yarnAsked?: string): Known => ({
+  marks: [...marksOf(session).keys()],
+  yarns: yarnsSeen(session.job),
+  knittedRows: session.job.plan.knittedRows,
+  stripeRows: Math.max(...session.job.plan.stripes.map(({ rows }) => rows)),
+  yarnAsked,
 });
 
 /** What a line says. */
@@ -42,10 +42,19 @@ export interface Told {
   readonly askRow: number | null;
   /** A single stitch has dropped. */
   readonly ladder: boolean;
+  /** A yarn was told by its name alone: it may hang in the newest row, or only be in the feeder. */
+  readonly bareYarn: boolean;
   readonly leftOut: readonly string[];
 }
 
-export const nothingTold: Told = { seen: {}, moment: null, askRow: null, ladder: false, leftOut: [] };
+export const nothingTold: Told = {
+  seen: {},
+  moment: null,
+  askRow: null,
+  ladder: false,
+  bareYarn: false,
+  leftOut: [],
+};
 
 /** Whether a line without a command says anything that could be seen. */
 export const saysSomething = ({ seen, moment, ladder, askRow }: Told): boolean =>

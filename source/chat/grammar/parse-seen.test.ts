@@ -14,7 +14,7 @@ const read = (line: string): unknown => {
 const find = (seen: object, more = false, unsure = false) => ({
   kind: 'find',
   more,
-  told: { seen, moment: null, askRow: null, ladder: false, leftOut: [] },
+  told: { seen, moment: null, askRow: null, ladder: false, bareYarn: expect.any(Boolean), leftOut: [] },
   unsure,
 });
 

@@ -21,6 +21,16 @@ import {
 
 const fallenWords = /^(dropped|fell|fallen|fallen|floor|down)$/;
 
+/** Words with which a yarn is said to hang in the newest row. */
+const whereWords: ReadonlySet<string> = new Set(
+  'newest,last,colour,color,row,rows,stripe,stripes,hangs,hanging,needle,needles,loops,knitted'.split(','),
+);
+
+/** `newest row`, `in the last row`: what hangs there was said before. */
+const isNewestAlone = (clause: readonly Token[]): boolean =>
+  clause.some(({ text }) => text === 'newest' || text === 'last') &&
+  clause.every(({ kind, text }) => kind === 'word' && (fillers.has(text) || text === 'row'));
+
 /** `find L24 R21 mint carriage right`; after `and` it adds to what was said last, and `unsure` passes by a question. */
 export function parseFind(
   rest: string,
@@ -39,7 +49,10 @@ export function parseFind(
 
 function readAll(reading: SeenSoFar, clauses: readonly (readonly Token[])[]): Result<Told, ChatFault> {
   for (const clause of clauses) {
-    if (clause[0]?.text === 'parked') reading.leftOut.push(clause.map(({ typed }) => typed).join(' '));
+    const saysWhere = clause.some(({ text }) => whereWords.has(text));
+    const before = reading.seen.lastColour;
+    if (reading.known.yarnAsked && isNewestAlone(clause)) reading.seen.lastColour = reading.known.yarnAsked;
+    else if (clause[0]?.text === 'parked') reading.leftOut.push(clause.map(({ typed }) => typed).join(' '));
     else
       readClause(
         reading,
@@ -47,11 +60,12 @@ function readAll(reading: SeenSoFar, clauses: readonly (readonly Token[])[]): Re
           ({ kind, text }) => kind !== 'word' || !fillers.has(text) || text === 'in' || text === 'on',
         ),
       );
+    if (reading.seen.lastColour !== before && !saysWhere) reading.bareYarn = true;
   }
   placeNeedles(reading);
   if (reading.fault) return fail(reading.fault);
-  const { seen, moment, askRow, ladder, leftOut } = reading;
-  return succeed({ seen, moment, askRow, ladder, leftOut: [...new Set(leftOut)] });
+  const { seen, moment, askRow, ladder, bareYarn, leftOut } = reading;
+  return succeed({ seen, moment, askRow, ladder, bareYarn, leftOut: [...new Set(leftOut)] });
 }
 
 function readClause(reading: SeenSoFar, clause: readonly Token[]): void {
@@ -106,6 +120,11 @@ function readWord(
     reading.seen.looseEdgeLoop = word === 'loose';
     return 1;
   }
+  if (word === 'rehung') {
+    reading.seen.rehung = !clause.some(({ text }) => text === 'not');
+    return 1;
+  }
+  if (word === 'not' && clause.some(({ text }) => text === 'rehung')) return 1;
   if (isSide(word)) return readSide(reading, word, clause, i);
   if (word === 'move' || word === 'since' || word === 'in') return readMoment(reading, clause, i);
   if (word === 'on') return 1;
@@ -148,7 +167,9 @@ function readCarriage(reading: SeenSoFar, clause: readonly Token[], i: number): 
 function readFeeder(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const next = after(clause, i, 1);
   if (!next) {
-    if (reading.seen.feeder === undefined)
+    const { yarnAsked } = reading.known;
+    if (yarnAsked) reading.seen.feeder = yarnAsked;
+    else if (reading.seen.feeder === undefined)
       reading.fault ??= { code: 'chat/needs-more', usage: 'find feeder mint' };
     return 1;
   }

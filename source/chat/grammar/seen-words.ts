@@ -31,7 +31,7 @@ export const fillers: ReadonlySet<string> = new Set(
     'on,at,in,of,to,by,for,and,but,from,under,below,edge,edges,side,sides,colour,color,yarn,yarns',
     'shows,show,showing,reads,says,stands,standing,hangs,hang,hanging,holds,hold,needle,needles',
     'outermost,end,ends,last,newest,outer,both,so,far,knitted,done,machine,bed,loop,still,think',
-    'looks,like,comes,next,plus,then',
+    'looks,like,comes,next,plus,then,only,again',
   ].flatMap((words) => words.split(',')),
 );
 
@@ -59,7 +59,7 @@ const grammar: ReadonlySet<string> = new Set([
   ...seenWords,
   ...fillers,
   ...Object.keys(countWords),
-  ...'left,right,firm,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
+  ...'left,right,firm,rehung,not,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
     ',',
   ),
   ravelCord,
@@ -125,7 +125,15 @@ export function isSeeingWord(typed: string, language: Words, { yarns }: Known): 
 }
 
 /** Words that say something by themselves. */
-const grammarAlone: ReadonlySet<string> = new Set(['empty', 'nothing', 'none', 'loose', 'firm', 'unsure']);
+const grammarAlone: ReadonlySet<string> = new Set([
+  'empty',
+  'nothing',
+  'none',
+  'loose',
+  'firm',
+  'rehung',
+  'unsure',
+]);
 
 function wordTokens(typed: string, { understand }: Words): readonly Token[] {
   const own = understand(typed, grammar);
@@ -145,6 +153,7 @@ export interface SeenSoFar {
   moment: SlipMoment | null;
   askRow: number | null;
   ladder: boolean;
+  bareYarn: boolean;
   fault: ChatFault | null;
 }
 
@@ -156,6 +165,7 @@ export const nothingSeenYet = (known: Known): SeenSoFar => ({
   moment: null,
   askRow: null,
   ladder: false,
+  bareYarn: false,
   fault: null,
 });
 

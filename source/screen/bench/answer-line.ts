@@ -18,7 +18,7 @@ import { andThen, type BenchState, type Leaving, only, type Reaction, withLines 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
-  const intent = parseLine(text, state.words, knownOf(state.session));
+  const intent = parseLine(text, state.words, knownOf(state.session, yarnAskedIn(state)));
   if (!intent.ok) return refuse(asksForOffers(typed) ? withoutOffers(heard) : heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
@@ -31,6 +31,11 @@ export function answerLine(state: BenchState, text: string): Reaction {
 export function answerInPace(state: BenchState, pace: Pace, asked: Intent | null): Reaction {
   const paced = { ...state, pace };
   return asked === null ? only(paced) : answerIntent(paced, asked);
+}
+
+function yarnAskedIn({ talk, session }: BenchState): string | undefined {
+  const { question } = talk;
+  return question?.about === 'yarn-where' && stillHolds(talk, session) ? question.yarn : undefined;
 }
 
 function answerIntent(state: BenchState, intent: Intent): Reaction {

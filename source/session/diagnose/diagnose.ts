@@ -7,12 +7,12 @@ import { type Result, succeed } from '../../shared/result.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex, placesLike } from '../locate/place-index.ts';
-import { checkSeen, facts, type Look, type Looks, type SeenFault } from '../locate/seen.ts';
+import { checkSeen, facts, type Look, type Looks, plainly, type SeenFault } from '../locate/seen.ts';
 import type { Mend } from '../mend/mend.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { survivors } from './explanations.ts';
 import { sameFabric } from './fabric.ts';
-import { type Evidence, nextQuestion, type Question } from './question.ts';
+import { type Evidence, nextQuestion, type OpenQuestion, openQuestionOf, type Question } from './question.ts';
 import { sameBed } from './settle.ts';
 import { type Story, storyOf } from './story.ts';
 import { waysOut } from './ways-out.ts';
@@ -28,37 +28,51 @@ export interface Diagnosis {
   readonly remedies: readonly Remedy[];
   /** What to ask next; null where nothing more would tell. */
   readonly question: Question | null;
+  /** The same, as it is put. */
+  readonly open: OpenQuestion | null;
   /** Places that look just so without any slip: they may be gone to only where no slip speaks against it. */
   readonly elsewhere: readonly number[];
 }
 
-const nothingWrong: Diagnosis = { stories: [], remedies: [], question: null, elsewhere: [] };
+const nothingWrong: Diagnosis = { stories: [], remedies: [], question: null, open: null, elsewhere: [] };
 
 /**
  * Explains what is told where `expectedDone` steps are confirmed. Nothing is wrong where that place looks so; places that look
  * so elsewhere are given as steps confirmed there.
  */
 export function diagnose(job: Job, told: Evidence, expectedDone: number): Result<Diagnosis, SeenFault> {
-  const { looseEdgeLoop, ...seen } = told.look;
-  const checked = checkSeen(job, seen);
+  const checked = checkSeen(job, plainly(told.look));
   if (!checked.ok) return checked;
-  const look: Look = { ...checked.value, looseEdgeLoop };
+  const look: Look = { ...told.look, ...checked.value };
   const elsewhere = soundPlaces(job, look);
   const sound =
-    told.moment === null &&
+    told.moments.length === 0 &&
     elsewhere.some(({ from, through }) => from <= expectedDone && expectedDone <= through);
   if (sound) return succeed(nothingWrong);
   const places = isFallen(job, look, expectedDone) ? [] : elsewhere.map(({ from }) => from);
   if (places.length > 0 && !(look.left && look.right)) return succeed({ ...nothingWrong, elsewhere: places });
-  const found = survivors(job, { ...told, look }, expectedDone, places.length > 0);
-  return succeed(verdict(job, told, found, places));
+  const found = (moments: Evidence['moments']) =>
+    survivors(job, { ...told, look, moments }, expectedDone, places.length > 0);
+  const all = found(told.moments);
+  const newest = told.moments.slice(-1);
+  // Who names another place than before means that one now.
+  const isMended = all.length === 0 && told.moments.length > 1;
+  return succeed(
+    verdict(
+      job,
+      { ...told, look, moments: isMended ? newest : told.moments },
+      isMended ? found(newest) : all,
+      places,
+    ),
+  );
 }
 
 /** Nothing on the needles in the middle of the stripes: the work has dropped, wherever else the bed is bare. */
 export const isFallen = (job: Job, { left }: Look, done: number): boolean =>
   left === null && done > 0 && stepAt(job, done).phase === 'stripes' && stepAt(job, done).after.left !== null;
 
-function soundPlaces(job: Job, { looseEdgeLoop: _, ...seen }: Look) {
+function soundPlaces(job: Job, look: Look) {
+  const seen = plainly(look);
   if (facts.every((fact) => seen[fact] === undefined)) return [];
   const index = placeIndex(job);
   return placesLike(index, seen as Partial<Looks>)
@@ -83,21 +97,32 @@ function verdict(
   const all = mine.flat().filter(({ mend }) => keys.every((own) => own.has(keyOf(mend))));
   const once = all.filter(({ mend }, i) => all.findIndex((other) => keyOf(other.mend) === keyOf(mend)) === i);
   const isWhole = stories.length <= workedOut;
-  const open = elsewhere.filter((done) => stories.every((story) => fitsPlace(job, story, done)));
+  const sound = elsewhere.filter((done) => stories.every((story) => fitsPlace(job, story, done)));
   // Who has found the slip in the work is not elsewhere.
-  const isSure = told.moment !== null || open.length === elsewhere.length;
+  const isSure = told.moments.length > 0 || sound.length === elsewhere.length;
   const remedies = isWhole && isSure ? once : [];
   const isEnough =
-    question === 'moment' || question === 'row'
+    question !== null && lookedFor.has(question)
       ? backIsOffered(remedies)
-      : sameWays(mine) && elsewhere.length === open.length;
+      : isWhole && sameWays(mine) && elsewhere.length === sound.length;
+  const asked = isEnough ? null : question;
   return {
     stories,
-    remedies,
-    question: isEnough ? null : question,
-    elsewhere: open,
+    remedies: remedies.map((remedy) => showingAll(remedy, mine.flat())),
+    question: asked,
+    open: asked === null ? null : openQuestionOf(job, asked, told, stories),
+    elsewhere: sound,
   };
 }
+
+/** Questions for which the work has to be followed down: not worth it once the way back is offered. */
+const lookedFor: ReadonlySet<Question> = new Set(['moment', 'row', 'stray']);
+
+/** A mend that is right for more than one story shows what any of them would. */
+const showingAll = ({ story, mend }: Remedy, all: readonly Remedy[]): Remedy => {
+  const same = all.filter((other) => keyOf(other.mend) === keyOf(mend));
+  return { story, mend: { ...mend, shows: [...new Set(same.flatMap((other) => other.mend.shows))] } };
+};
 
 const keyOf = ({ steps, thenDone, shows }: Mend): string =>
   JSON.stringify([

@@ -1,15 +1,17 @@
 /** The stories that fit what is seen: one slip where the work stands, else near by, else two of them, else anywhere. */
-import type { Job } from '../../steps/job.ts';
+import { type Job, stepAt } from '../../steps/job.ts';
 import { placeIndex, placesLike } from '../locate/place-index.ts';
-import { type Fact, facts, type Look, type Looks } from '../locate/seen.ts';
+import { type Fact, facts, type Look, type Looks, plainly } from '../locate/seen.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
+import { showingAt } from './could-show.ts';
+import { sameFabric } from './fabric.ts';
 import type { Evidence } from './question.ts';
 import { sameBed } from './settle.ts';
-import { isAt } from './slip-moment.ts';
+import { isAt, isPass } from './slip-moment.ts';
 import { type Story, storyOf } from './story.ts';
-import { couldShow, farReach, nearReach, type Reach, supposed } from './suppose.ts';
+import { farReach, nearReach, type Reach, supposed } from './suppose.ts';
 
-/** One slip here; else, where no place is sound, one slip near by or anywhere, or two slips here. */
+/** One slip here; else, where no place is sound, one slip near by or two slips here; else one anywhere. */
 export function survivors(
   job: Job,
   told: Evidence,
@@ -17,44 +19,77 @@ export function survivors(
   isSoundElsewhere: boolean,
 ): readonly Story[] {
   const here = oneSlip(job, told, done, farReach);
-  if (here.length > 0 || isSoundElsewhere) return here;
-  const near = nearby(job, done).flatMap((place) => oneSlip(job, told, place, nearReach));
-  if (near.length > 0) return near;
-  const two = twoSlips(job, told, done);
-  if (two.length > 0) return two;
+  if (here.some(isTelling) || isSoundElsewhere) return here;
+  const near = nearby(job, done).flatMap((place) => oneSlip(job, told, place, reachFrom(done, place)));
+  if (here.length > 0) return [...here, ...near.filter(isTelling)];
+  const two = twoSlips(job, told, done).filter((story) => !near.some((one) => isSameWork(job, one, story)));
+  const found = [...near, ...two];
+  if (found.length > 0) return withoutUnfound(job, told, found);
   return anywhere(job, told.look, done).flatMap((place) => oneSlip(job, told, place, nearReach));
 }
 
-const tell = (job: Job, told: Evidence, slips: readonly Slip[], done: number): readonly Story[] => {
-  const [first] = slips;
-  if (!couldShow(job, told.look, done, slips)) return [];
-  const at = first?.is === 'work-dropped' ? first.step : done;
-  const story = storyOf(job, slips, at);
-  return story && fits(job, told, story) ? [story] : [];
-};
+/** A press too few or too many beside an old slip is common; further off, only what is new is looked for. */
+const reachFrom = (done: number, place: number): Reach =>
+  Math.abs(place - done) <= 3 ? farReach : nearReach;
 
-const oneSlip = (job: Job, told: Evidence, done: number, reach: Reach): readonly Story[] =>
-  done === 0
-    ? []
-    : alike(
-        forgotten(supposed(job, told.look, done, reach).flatMap((slip) => tell(job, told, [slip], done))),
-      );
-
-function twoSlips(job: Job, told: Evidence, done: number): readonly Story[] {
-  if (done === 0) return [];
-  const slips = supposed(job, told.look, done, nearReach);
-  const found: Story[] = [];
-  for (const [i, one] of slips.entries())
-    for (const other of slips.slice(i + 1))
-      if (canBeBoth(one, other)) found.push(...tell(job, told, [one, other], done));
-  return alike(found).slice(0, 24);
+/** Who has found one slip in the work, and looked in vain for another, has made one. */
+function withoutUnfound(
+  job: Job,
+  { moments, unsure }: Evidence,
+  stories: readonly Story[],
+): readonly Story[] {
+  if (moments.length === 0 || !unsure.includes('moment')) return stories;
+  const found = stories.filter(({ slips, rows }) =>
+    slips.every((slip) => moments.some((moment) => isAt(job, slip, moment, rows))),
+  );
+  return found.length > 0 ? found : stories;
 }
 
-const canBeBoth = (one: Slip, other: Slip): boolean => {
-  if (isShapingSlip(one) && isShapingSlip(other)) return one.move !== other.move;
-  const alone = (slip: Slip) => slip.is === 'work-dropped' || slip.is === 'stitch-dropped';
-  return one.is !== other.is && !alone(one) && !alone(other);
-};
+/** Hung so many needles aside, work can have its edges anywhere: that explains too much to be taken for the only story. */
+const isTelling = ({ slips }: Story): boolean => slips.every(({ is }) => is !== 'rehang-shifted');
+
+/** Tells those stories that fit, of the slips that could look so. */
+function teller(job: Job, told: Evidence, done: number): (slips: readonly Slip[]) => readonly Story[] {
+  const couldShow = showingAt(job, told.look, done);
+  return (slips) => {
+    if (!couldShow(slips) || !areWhereFound(job, told, slips)) return [];
+    const [first] = slips;
+    const story = storyOf(job, slips, first?.is === 'work-dropped' ? first.step : done);
+    return story && fits(job, told, story) ? [story] : [];
+  };
+}
+
+function oneSlip(job: Job, told: Evidence, done: number, reach: Reach): readonly Story[] {
+  if (done === 0) return [];
+  const tell = teller(job, told, done);
+  return alike(forgotten(supposed(job, told.look, done, reach).flatMap((slip) => tell([slip]))));
+}
+
+/** More than these are asked about, and none of them needs to be known yet. */
+const pairsTold = 100;
+
+/** Two slips, the newest first, each as old as one alone may be. */
+function twoSlips(job: Job, told: Evidence, done: number): readonly Story[] {
+  if (done === 0) return [];
+  const tell = teller(job, told, done);
+  const slips = supposed(job, told.look, done, farReach).filter((slip) => isOfPair(job, slip, done));
+  const found: Story[] = [];
+  for (let at = 1; at < slips.length && found.length < pairsTold; at++)
+    for (let i = 0; i < at && found.length < pairsTold; i++) {
+      const [one, other] = [slips[i] as Slip, slips[at] as Slip];
+      if (canBeBoth(one, other)) found.push(...tell([one, other]));
+    }
+  return alike(found);
+}
+
+/** What leaves nothing to see of another is not supposed beside it, nor the same rows at two places. */
+function isOfPair(job: Job, slip: Slip, done: number): boolean {
+  if (slip.is === 'work-dropped' || slip.is === 'stitch-dropped') return false;
+  return slip.is !== 'rows-too-many' || slip.step === done || isPass(stepAt(job, slip.step));
+}
+
+const canBeBoth = (one: Slip, other: Slip): boolean =>
+  isShapingSlip(one) && isShapingSlip(other) ? one.move !== other.move : one.is !== other.is;
 
 /** Hung where it was before, with nothing to tell it by, is not hung again, rather than hung amiss. */
 function forgotten(stories: readonly Story[]): readonly Story[] {
@@ -63,6 +98,14 @@ function forgotten(stories: readonly Story[]): readonly Story[] {
     ({ slips, bed }) =>
       slips[0]?.is !== 'rehang-shifted' || !missing.some((other) => sameBed(other.bed, bed)),
   );
+}
+
+/** Told from the same place on, they have left the same rows and the same bed: what one slip explains needs no second. */
+function isSameWork(job: Job, one: Story, other: Story): boolean {
+  if (one.rows !== other.rows || !sameBed(one.bed, other.bed)) return false;
+  const from = Math.min(one.baseDone, other.baseDone);
+  const [first, second] = [one, other].map(({ slips, done }) => storyOf(job, slips, done, from)?.fabric);
+  return first !== undefined && second !== undefined && sameFabric(first, second);
 }
 
 /** Slips that have left the very same work are one: what is supposed twice is told once. */
@@ -97,8 +140,9 @@ const doubtful: readonly (readonly Fact[])[] = [
 const placesTried = 12;
 
 /** Places, nearest first, that look so but for what one slip may have changed. */
-function anywhere(job: Job, { looseEdgeLoop: _, ...seen }: Look, done: number): readonly number[] {
+function anywhere(job: Job, look: Look, done: number): readonly number[] {
   const index = placeIndex(job);
+  const seen = plainly(look);
   const found = new Set<number>();
   for (const left of doubtful) {
     const others = Object.fromEntries(Object.entries(seen).filter(([fact]) => !left.includes(fact as Fact)));
@@ -110,8 +154,13 @@ function anywhere(job: Job, { looseEdgeLoop: _, ...seen }: Look, done: number): 
   return [...found];
 }
 
-function fits(job: Job, { look, moment }: Evidence, { looks, slips, rows }: Story): boolean {
-  if (look.looseEdgeLoop !== undefined && look.looseEdgeLoop !== looks.looseEdgeLoop) return false;
-  if (!facts.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
-  return moment === null || slips.some((slip) => isAt(job, slip, moment, rows));
+function fits(job: Job, { look, moments }: Evidence, { looks, slips, rows }: Story): boolean {
+  if (!looksSo.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
+  return moments.every((moment) => slips.some((slip) => isAt(job, slip, moment, rows)));
 }
+
+const looksSo = [...facts, 'looseEdgeLoop', 'strayColumn', 'rehung'] as const;
+
+/** Told by the slips alone; how many rows down they lie is known once they are carried out. */
+const areWhereFound = (job: Job, { moments }: Evidence, slips: readonly Slip[]): boolean =>
+  moments.every((moment) => moment.by === 'rows-down' || slips.some((slip) => isAt(job, slip, moment, 0)));

@@ -16,6 +16,18 @@ type Part = (bed: Bed) => readonly BedMove[] | null;
 export const plannedMoves = ({ moves }: Pick<Step, 'moves'>): readonly BedMove[] =>
   moves.filter((move): move is BedMove => !isHandMove(move));
 
+/** The yarn that was taken where `due` should have been. */
+export function yarnFor(job: Job, slips: readonly Slip[], { stripe }: Step, due: string): string {
+  for (const slip of slips) {
+    if (slip.is === 'stripe-in-other-yarn' && slip.stripe === stripe) return slip.used;
+    if (slip.is !== 'yarns-swapped' || (stripe ?? 0) < slip.stripe) continue;
+    const first = job.plan.stripes[slip.stripe - 1]?.yarn;
+    if (due === first) return slip.used;
+    if (due === slip.used) return first ?? due;
+  }
+  return due;
+}
+
 export class Hands {
   private readonly omitted: ReadonlySet<number>;
 
@@ -39,7 +51,7 @@ export class Hands {
       case 'closing-pass':
         return this.omitted.has(step.step) ? [] : [(bed) => this.pass(bed, step)];
       case 'thread':
-        return [(bed) => this.thread(bed, step, this.yarnFor(step, act.yarn))];
+        return [(bed) => this.thread(bed, step, yarnFor(this.job, this.slips, step, act.yarn))];
       case 'thread-waste':
         return isUnhung(this.slips, step) ? [] : [(bed) => this.thread(bed, step, act.yarn)];
       case 'waste-rows':
@@ -105,17 +117,6 @@ export class Hands {
     if (!this.slips.some((slip) => slip.is === 'work-dropped' && slip.step === step)) return [across];
     const empty: readonly BedMove[] = bed.feeder === null ? [] : [{ move: 'cut', yarn: bed.feeder }];
     return [...empty, { move: 'take-off', to: across.to }];
-  }
-
-  private yarnFor({ stripe }: Step, due: string): string {
-    for (const slip of this.slips) {
-      if (slip.is === 'stripe-in-other-yarn' && slip.stripe === stripe) return slip.used;
-      if (slip.is !== 'yarns-swapped' || (stripe ?? 0) < slip.stripe) continue;
-      const first = this.job.plan.stripes[slip.stripe - 1]?.yarn;
-      if (due === first) return slip.used;
-      if (due === slip.used) return first ?? due;
-    }
-    return due;
   }
 
   private thread(bed: Bed, step: Step, yarn: string): readonly BedMove[] {

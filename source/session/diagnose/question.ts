@@ -9,25 +9,30 @@ import { expectedLeft } from '../locate/locate.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import { type Fact, facts, type Look } from '../locate/seen.ts';
-import { isShapingSlip } from '../mend/slip.ts';
-import type { SlipMoment } from './slip-moment.ts';
+import { isShapingSlip, type Slip } from '../mend/slip.ts';
+import { isAt, momentOf, type SlipMoment } from './slip-moment.ts';
 import type { Story } from './story.ts';
-export type Question = Fact | 'loose' | 'moment' | 'row';
+
+export type Question = Fact | 'loose' | 'rehung' | 'moment' | 'row' | 'stray';
 
 export interface Evidence {
   readonly look: Look;
-  readonly moment: SlipMoment | null;
+  /** Where slips were found in the work, the newest answer last. */
+  readonly moments: readonly SlipMoment[];
   /** Questions that the maker cannot answer. */
   readonly unsure: readonly Question[];
 }
 
 /** Where the slip is found, or how loose the edge is. */
-export type SlipQuestion = 'loose' | 'row' | 'move' | 'move-or-rehang' | 'stripe';
+export type SlipQuestion = 'loose' | 'rehung' | 'stray' | 'row' | 'move' | 'move-or-rehang' | 'stripe';
 
 /** What stands to be answered, as it was asked. */
 export type OpenQuestion =
   | { readonly about: 'fact'; readonly fact: Fact }
-  | { readonly about: SlipQuestion }
+  /** `which` of two slips, where there may be two. */
+  | { readonly about: SlipQuestion; readonly which: 'only' | 'first' | 'other' }
+  /** A yarn that was told by its name alone. */
+  | { readonly about: 'yarn-where'; readonly yarn: string }
   /** A number that may be a row of the counter or of the stripe. */
   | { readonly about: 'row-of-what'; readonly row: number }
   /** A way is to be left in the middle: for good, or with the bag, and then it goes on there. */
@@ -51,11 +56,20 @@ export type OpenQuestion =
 
 export function nextQuestion(
   job: Job,
-  { look, moment, unsure }: Evidence,
+  told: Evidence,
   stories: readonly Story[],
   elsewhere: readonly number[],
 ): Question | null {
   if (stories.length === 0) return null;
+  return factToAsk(job, told, stories, elsewhere) ?? ofTheSlip(job, told, stories);
+}
+
+function factToAsk(
+  job: Job,
+  { look, unsure }: Evidence,
+  stories: readonly Story[],
+  elsewhere: readonly number[],
+): Fact | null {
   const hasCounter = !job.plan.brief.bed.without.includes('counter');
   const askable = facts.filter(
     (fact) => look[fact] === undefined && !unsure.includes(fact) && (hasCounter || fact !== 'rowCounter'),
@@ -68,27 +82,63 @@ export function nextQuestion(
     .map((fact) => ({ fact, left: expectedLeft(valuesOf(fact)) }))
     .filter(({ left }) => left < stories.length + elsewhere.length)
     .toSorted((a, b) => a.left - b.left);
-  if (byFact[0]) return byFact[0].fact;
-  if (
-    look.looseEdgeLoop === undefined &&
-    !unsure.includes('loose') &&
-    stories.some(({ looks }) => looks.looseEdgeLoop) &&
-    stories.some(({ looks }) => !looks.looseEdgeLoop)
-  )
+  return byFact[0]?.fact ?? null;
+}
+
+/** How loose the edge is; where the slip lies; whether a column begins there on nothing. */
+function ofTheSlip(
+  job: Job,
+  { look, moments, unsure }: Evidence,
+  stories: readonly Story[],
+): Question | null {
+  const differ = (tell: (story: Story) => unknown): boolean => new Set(stories.map(tell)).size > 1;
+  const asks = (question: Question): boolean => !unsure.includes(question);
+  if (look.looseEdgeLoop === undefined && asks('loose') && differ(({ looks }) => looks.looseEdgeLoop))
     return 'loose';
-  if (stories.length < 2) return null;
-  if (moment === null) return unsure.includes('moment') ? null : 'moment';
-  return moment.by === 'stripe' && !unsure.includes('row') ? 'row' : null;
+  if (look.rehung === undefined && asks('rehung') && differ(({ looks }) => looks.rehung)) return 'rehung';
+  const placed = (by: 'move' | 'stripe' | 'row') => (story: Story) =>
+    JSON.stringify(unfound(job, story, moments, by === 'row').map((slip) => momentOf(job, slip)[by]));
+  const byStripe = moments.at(-1)?.by === 'stripe';
+  if (byStripe && asks('row') && differ(placed('row'))) return 'row';
+  const isOpen = stories.some((story) => unfound(job, story, moments).length > 0);
+  if (
+    isOpen &&
+    asks('moment') &&
+    (differ(placed('move')) || differ(placed('stripe')) || differ(placed('row')))
+  )
+    return 'moment';
+  return look.strayColumn === undefined && asks('stray') && differ(({ looks }) => looks.strayColumn)
+    ? 'stray'
+    : null;
+}
+
+/** The slips of a story that have not been found in the work; where the row matters, those of which only the stripe is known too. */
+function unfound(
+  job: Job,
+  { slips, rows }: Story,
+  moments: readonly SlipMoment[],
+  toTheRow = false,
+): readonly Slip[] {
+  const exact = toTheRow ? moments.filter(({ by }) => by !== 'stripe') : moments;
+  return slips.filter((slip) => !exact.some((moment) => isAt(job, slip, moment, rows)));
 }
 
 /** A slip's moment is asked for by what it was: the number of the move, of the stripe, or of the row. */
-export function openQuestionOf(question: Question, stories: readonly Story[]): OpenQuestion {
-  if (question === 'loose' || question === 'row') return { about: question };
+export function openQuestionOf(
+  job: Job,
+  question: Question,
+  { moments }: Evidence,
+  stories: readonly Story[],
+): OpenQuestion {
+  const isOfTwo = stories.some(({ slips }) => slips.length > 1);
+  const which = !isOfTwo ? 'only' : moments.length === 0 ? 'first' : 'other';
+  if (question === 'loose' || question === 'rehung' || question === 'stray' || question === 'row')
+    return { about: question, which: 'only' };
   if (question !== 'moment') return { about: 'fact', fact: question };
-  const slips = stories.flatMap((story) => story.slips);
+  const slips = stories.flatMap((story) => unfound(job, story, moments));
   const [slip] = slips;
   if (slips.some(isShapingSlip) && slips.some(({ is }) => is.startsWith('rehang')))
-    return { about: 'move-or-rehang' };
-  if (slip && isShapingSlip(slip)) return { about: 'move' };
-  return { about: slip && ('stripe' in slip || slip.is.startsWith('rows')) ? 'stripe' : 'row' };
+    return { about: 'move-or-rehang', which };
+  if (slip && isShapingSlip(slip)) return { about: 'move', which };
+  return { about: slip && ('stripe' in slip || slip.is.startsWith('rows')) ? 'stripe' : 'row', which };
 }

@@ -36,7 +36,11 @@ export interface Story {
   readonly bed: Bed;
   /** Rows of the bag that were knitted in all. */
   readonly rows: number;
-  readonly looks: Looks & { readonly looseEdgeLoop: boolean };
+  readonly looks: Looks & {
+    readonly looseEdgeLoop: boolean;
+    readonly strayColumn: boolean;
+    readonly rehung: boolean;
+  };
 }
 
 interface CountsSeen {
@@ -59,9 +63,23 @@ export function storyOf(
   from = baseOf(job, slips, done),
 ): Story | null {
   const teller = new Teller(job, slips, from);
+  if (!teller.after(from)) return null;
   for (let number = teller.baseDone + 1; number <= done; number++)
-    if (!teller.follow(stepAt(job, number))) return null;
+    if (!teller.follow(stepOf(job, number))) return null;
   return teller.endAt(done);
+}
+
+const steps = new WeakMap<Job, Map<number, Step>>();
+const stepsKept = 1000;
+
+/** A step is told once for the many stories that share it. */
+export function stepOf(job: Job, number: number): Step {
+  const known = steps.get(job) ?? new Map<number, Step>();
+  steps.set(job, known);
+  const step = known.get(number) ?? stepAt(job, number);
+  if (known.size >= stepsKept) known.clear();
+  known.set(number, step);
+  return step;
 }
 
 class Teller {
@@ -79,7 +97,6 @@ class Teller {
     this.bed = bedAtPlace(job, baseDone);
     this.counts = countsAt(job, baseDone);
     this.hands = new Hands(job, slips);
-    this.after(baseDone);
   }
 
   make(moves: readonly BedMove[] | null, step: number): boolean {
@@ -170,6 +187,8 @@ class Teller {
       rowCounter: counts.shown + emptyPasses,
       rowsOfColour: counts.rowsOfColour,
       piecesDone: 0,
+      strayColumn: counts.loose !== null,
+      rehung: !this.slips.some(({ is }) => is === 'rehang-missing'),
       looseEdgeLoop: counts.loose !== null && (counts.loose === left || counts.loose === right),
     };
   }

@@ -1,100 +1,13 @@
 /** Slips that could be behind what is seen once `done` steps are confirmed, the newest and the commonest first. */
 import { parseNeedle } from '../../bed/needles.ts';
-import { type Job, rowAt, stepAt } from '../../steps/job.ts';
+import { type Job, stepAt } from '../../steps/job.ts';
 import { rehangsAfter } from '../../steps/outline.ts';
 import type { Phase } from '../../steps/step.ts';
-import { looksAt } from '../locate/looks-of.ts';
-import { placeIndex } from '../locate/place-index.ts';
-import type { Fact, Look } from '../locate/seen.ts';
-import { isShapingSlip, type ShapingSlip, type Slip, shapingSlips } from '../mend/slip.ts';
+import type { Look } from '../locate/seen.ts';
+import { type ShapingSlip, type Slip, shapingSlips } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
-import { isPass, passesUpTo, passOfRow } from './slip-moment.ts';
-
-/** Needles that each edge is too far along the crawl, the leading one first; null where that depends on more. */
-const shifts: Readonly<Record<ShapingSlip, readonly (readonly [leading: number, trailing: number])[]>> = {
-  'increase-missing': [[-1, 0]],
-  'decrease-missing': [[0, -1]],
-  'increase-doubled': [[1, 0]],
-  'decrease-doubled': [[0, 1]],
-  'move-missing': [[-1, -1]],
-  'move-doubled': [[1, 1]],
-  'move-mirrored': [[-2, -2]],
-  'needle-left-working': [
-    [0, 0],
-    [0, -1],
-  ],
-  'needle-left-out-of-work': [[0, 0]],
-};
-
-/**
- * Whether the edges that are seen can come of these slips, once the moves are made and none is half done: told before any
- * of it is carried out, since most are not.
- */
-export function couldShow(job: Job, look: Look, done: number, slips: readonly Slip[]): boolean {
-  const step = stepAt(job, Math.max(1, done));
-  if (slips.some(({ is }) => is.startsWith('rehang') || is === 'work-dropped')) return true;
-  if (!rowsCouldShow(job, look, done, slips)) return false;
-  if (step.act.kind === 'increase' || !look.left || !look.right) return true;
-  const { crawl, bed } = job.plan.brief;
-  const along = crawl === 'left' ? -1 : 1;
-  const off = (side: 'left' | 'right'): number =>
-    ((parseNeedle(bed.needles, look[side] ?? '') ?? 0) -
-      (parseNeedle(bed.needles, step.after[side] ?? '') ?? 0)) *
-    along;
-  const seen = [off(crawl), off(crawl === 'left' ? 'right' : 'left')] as const;
-  let sums: readonly (readonly [number, number])[] = [[0, 0]];
-  for (const slip of slips) {
-    const own = isShapingSlip(slip) ? shifts[slip.is] : [[0, 0] as const];
-    sums = sums.flatMap(([a, b]) => own.map(([c, d]) => [a + c, b + d] as const));
-  }
-  return sums.some(([leading, trailing]) => leading === seen[0] && trailing === seen[1]);
-}
-
-const ofRows: readonly Fact[] = [
-  'rowCounter',
-  'carriage',
-  'lastColour',
-  'feeder',
-  'rowsOfColour',
-  'stripesCounted',
-];
-const ofYarns: ReadonlySet<Fact> = new Set(['lastColour', 'feeder', 'rowsOfColour', 'stripesCounted']);
-
-/** Whether counter, carriage and colours can come of these slips. */
-function rowsCouldShow(job: Job, look: Look, done: number, slips: readonly Slip[]): boolean {
-  const due = looksAt(job, done, placeIndex(job).bands);
-  const hung = lastHung(job, done);
-  const more = slips.reduce((sum, slip) => {
-    if (slip.is === 'rows-too-many') return slip.step > hung ? sum + slip.rows : sum;
-    if (slip.is !== 'rows-too-few') return sum;
-    return sum - passesUpTo(job, slip.step, slip.rows).filter((step) => step > hung).length;
-  }, 0);
-  const hasRows = slips.some(({ is }) => is.startsWith('rows'));
-  const hasYarns = slips.some((slip) => 'used' in slip);
-  return ofRows.every((fact) => {
-    const seen = look[fact];
-    if (seen === undefined) return true;
-    if (fact === 'rowCounter') return seen === due.rowCounter + more;
-    if (fact === 'carriage') {
-      const crosses = (more % 2 !== 0) !== slips.some(({ is }) => is === 'carriage-wrong-side');
-      return (seen !== due.carriage) === crosses;
-    }
-    if (fact === 'feeder' && slips.some(({ is }) => is === 'wrong-yarn-in-feeder')) return true;
-    return (ofYarns.has(fact) && (hasRows || hasYarns)) || seen === due[fact];
-  });
-}
-
-/** The step that hung the work last, and set carriage and counter again; what was knitted before does not show in them. */
-function lastHung(job: Job, done: number): number {
-  const now = rowAt(job, done);
-  for (let row = now; row > 0 && row > now - farReach.rows; row--) {
-    if (!rehangsAfter(job.outline, row)) continue;
-    let step = passOfRow(job, row) + 1;
-    while (step < job.stepCount && stepAt(job, step).act.kind !== 'release-waste') step++;
-    if (step <= done) return step;
-  }
-  return 0;
-}
+import { farMoves, farRows } from './could-show.ts';
+import { isPass } from './slip-moment.ts';
 
 /** How far back slips are looked for: shaping moves, rows, stripes. */
 export interface Reach {
@@ -104,7 +17,7 @@ export interface Reach {
 }
 
 /** Moves of the last ten, and rows that those take where a move comes every second row. */
-export const farReach: Reach = { moves: 11, rows: 24, stripes: 11 };
+export const farReach: Reach = { moves: farMoves, rows: farRows, stripes: farMoves };
 export const nearReach: Reach = { moves: 2, rows: 4, stripes: 2 };
 
 interface Past {

@@ -51,7 +51,14 @@ export type Seen = { readonly [F in Fact]?: Looks[F] | undefined };
 export interface Look extends Seen {
   /** The outermost loop at the trailing edge hangs on nothing below it. */
   readonly looseEdgeLoop?: boolean | undefined;
+  /** The work was taken off and hung again where the plan has that last, wherever it hangs. */
+  readonly rehung?: boolean | undefined;
+  /** Somewhere along an edge a column of stitches begins on nothing. */
+  readonly strayColumn?: boolean | undefined;
 }
+
+/** What can be seen of any place, whatever went wrong. */
+export const plainly = ({ looseEdgeLoop: _, rehung: __, strayColumn: ___, ...seen }: Look): Seen => seen;
 
 export type SeenFault =
   | { readonly code: 'seen/needle-off-bed'; readonly needle: string; readonly needleCount: number }
