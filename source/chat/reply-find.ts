@@ -8,7 +8,7 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt } from '../steps/job.ts';
 import { sayAsked } from '../wording/finding-answer.ts';
 import type { Words } from '../wording/words.ts';
-import { type Answer, answerTo } from './answer-find.ts';
+import { answerTo } from './answer-find.ts';
 import { type ChatFault, type Intent, saysSomething, type Told } from './grammar/intent.ts';
 import { offer, type Reply, stillHolds, type Talk } from './talk.ts';
 import { answer } from './transcript.ts';
@@ -21,40 +21,58 @@ export function replyToFind(
   before: Talk,
   words: Words,
 ): Result<Reply, ChatFault | SeenFault> {
+  const heard = takeUp(session, intent, before);
+  if (!heard.ok) return heard;
+  const { seen, look, moments, unsure, bareYarn } = heard.value;
   const { told } = intent;
+  const reply = (lines: readonly string[], talk: Partial<Talk>): Result<Reply, never> =>
+    succeed(
+      offer(session, answer(...remarks(told, words), ...lines), { seen, bareYarn, moments, unsure, ...talk }),
+    );
+  const ask = (question: OpenQuestion, known: Look): Result<Reply, never> =>
+    reply([sayAsked(question, words)], { question, seen: known });
+  if (told.askRow !== null && look.rowCounter === undefined)
+    return ask({ about: 'row-of-what', row: told.askRow }, seen);
+  const yarn = bareYarn && look.feeder === undefined ? look.lastColour : null;
+  const askYarn = (named: string) =>
+    ask({ about: 'yarn-where', yarn: named }, { ...seen, lastColour: undefined });
+  if (yarn && isJustFed(session, yarn)) return askYarn(yarn);
+  const found = answerTo(session, look, moments, unsure, words);
+  if (!found.ok) return found;
+  const { lines, asked = null, question = null, offers, tellsSlips } = found.value;
+  if (yarn && tellsSlips && isSoundIfFed(session, look, yarn)) return askYarn(yarn);
+  return reply(lines, { asked, question, offers });
+}
+
+interface Heard extends Pick<Talk, 'moments' | 'unsure' | 'bareYarn'> {
+  readonly seen: Look;
+  /** The same, with needles as the program spells them. */
+  readonly look: Look;
+}
+
+/** What a line says, with what was said before where it goes on from that. */
+function takeUp(
+  session: Session,
+  { told, more, unsure }: FindIntent,
+  before: Talk,
+): Result<Heard, ChatFault | SeenFault> {
   const holds = before.seen !== null && stillHolds(before, session);
   const isMomentAlone = told.moment !== null && Object.keys(told.seen).length === 0;
-  if ((intent.more || isMomentAlone) && !holds) return fail({ code: 'chat/nothing-found-before' });
-  const goesOn = holds && (intent.more || isMomentAlone || answers(told, before));
+  if ((more || isMomentAlone) && !holds) return fail({ code: 'chat/nothing-found-before' });
   if (!saysSomething(told) && told.leftOut.length > 0)
     return fail({ code: 'chat/nothing-seen', words: told.leftOut, yarns: yarnsSeen(session.job) });
-  const seen = withRow(
-    session,
-    { ...(goesOn ? before.seen : {}), ...spelt(session, asAsked(told, goesOn ? before : null)) },
-    told.askRow,
-  );
-  const said = toldMoments(told, goesOn ? before.moments : []);
-  const asks = intent.unsure && before.asked ? [before.asked] : [];
-  const unsure = goesOn ? [...before.unsure, ...asks] : [];
+  const last = holds && (more || isMomentAlone || answers(told, before)) ? before : null;
+  const said = { ...last?.seen, ...spelt(session, asAsked(told, last)) };
+  const seen = withRow(session, said, told.askRow);
   const checked = checkSeen(session.job, plainly(seen));
   if (!checked.ok) return checked;
-  const look: Look = { ...seen, ...checked.value };
-  const found = answerTo(session, look, said, unsure, words);
-  if (!found.ok) return found;
-  const bareYarn = isBare(told, goesOn ? before : null);
-  const open = askFirst(session, { ...told, bareYarn }, look, found.value);
-  const seenSoFar = open?.about === 'yarn-where' ? { ...seen, lastColour: undefined } : seen;
-  return succeed(
-    offer(session, answer(...remarks(told, words), ...(open ? [sayAsked(open, words)] : found.value.lines)), {
-      seen: seenSoFar,
-      bareYarn,
-      moments: said,
-      unsure,
-      asked: open ? null : (found.value.asked ?? null),
-      question: open ?? found.value.question ?? null,
-      offers: open ? [] : found.value.offers,
-    }),
-  );
+  return succeed({
+    seen,
+    look: { ...seen, ...checked.value },
+    moments: [...(last?.moments ?? []), ...(told.moment === null ? [] : [told.moment])],
+    unsure: [...(last?.unsure ?? []), ...(unsure && last?.asked ? [last.asked] : [])],
+    bareYarn: isBare(told, last),
+  });
 }
 
 /** Until it is said where the yarn is; who was asked and says its name again means the newest row. */
@@ -63,31 +81,21 @@ function isBare({ bareYarn, seen }: Told, before: Talk | null): boolean {
   return before?.bareYarn === true && before.question?.about !== 'yarn-where';
 }
 
-const toldMoments = ({ moment }: Told, before: Talk['moments']): Talk['moments'] =>
-  moment === null ? before : [...before, moment];
-
 const remarks = ({ leftOut, ladder }: Told, { slips }: Words): readonly string[] => [
   ...(leftOut.length === 0 ? [] : [slips.leftOut(leftOut)]),
   ...(ladder ? [slips.ladder] : []),
 ];
 
-/** What was said can be meant in two ways, and what follows from it differs: nothing is offered before that is asked. */
-function askFirst(session: Session, told: Told, look: Look, found: Answer): OpenQuestion | null {
-  if (told.askRow !== null && look.rowCounter === undefined)
-    return { about: 'row-of-what', row: told.askRow };
-  return told.bareYarn && look.lastColour && isPerhapsFed(session, look, found)
-    ? { about: 'yarn-where', yarn: look.lastColour }
-    : null;
+/** Just after a change a yarn may hang in no row yet. */
+function isJustFed({ job, done }: Session, yarn: string): boolean {
+  const due = looksAt(job, done);
+  return due.feeder === yarn && due.lastColour !== yarn;
 }
 
-/** Just after a change, and wherever the work is without a fault if the yarn is only in the feeder. */
-function isPerhapsFed({ job, done }: Session, look: Look, { tellsSlips }: Answer): boolean {
-  const { lastColour, feeder } = look;
-  if (!lastColour || feeder !== undefined) return false;
-  const due = looksAt(job, done);
-  if (due.feeder === lastColour && due.lastColour !== lastColour) return true;
-  const fed = locate(job, { ...plainly(look), lastColour: undefined, feeder: lastColour });
-  return tellsSlips === true && fed.ok && fed.value.found !== 'none';
+/** Nothing is wrong with the work if the yarn is only in the feeder. */
+function isSoundIfFed({ job }: Session, look: Look, yarn: string): boolean {
+  const found = locate(job, { ...plainly(look), lastColour: undefined, feeder: yarn });
+  return found.ok && found.value.found !== 'none';
 }
 
 /** `loose` is said of the column that was asked for, where it was. */

@@ -22,8 +22,7 @@ export function survivors(
   if (here.some(isTelling) || isSoundElsewhere) return here;
   const near = nearby(job, done).flatMap((place) => oneSlip(job, told, place, reachFrom(done, place)));
   if (here.length > 0) return [...here, ...near.filter(isTelling)];
-  const two = twoSlips(job, told, done).filter((story) => !near.some((one) => isSameWork(job, one, story)));
-  const found = [...near, ...two];
+  const found = [...near, ...unlike(job, near, twoSlips(job, told, done))];
   if (found.length > 0) return withoutUnfound(job, told, found);
   return anywhere(job, told.look, done).flatMap((place) => oneSlip(job, told, place, nearReach));
 }
@@ -100,12 +99,18 @@ function forgotten(stories: readonly Story[]): readonly Story[] {
   );
 }
 
-/** Told from the same place on, they have left the same rows and the same bed: what one slip explains needs no second. */
-function isSameWork(job: Job, one: Story, other: Story): boolean {
-  if (one.rows !== other.rows || !sameBed(one.bed, other.bed)) return false;
-  const from = Math.min(one.baseDone, other.baseDone);
-  const [first, second] = [one, other].map(({ slips, done }) => storyOf(job, slips, done, from)?.fabric);
-  return first !== undefined && second !== undefined && sameFabric(first, second);
+/** What one slip explains needs no second: stories that have left other rows or another bed than each of `simpler`. */
+function unlike(job: Job, simpler: readonly Story[], stories: readonly Story[]): readonly Story[] {
+  const from = Math.min(...[...simpler, ...stories].map(({ baseDone }) => baseDone));
+  const told = new Map<Story, Story['fabric']>();
+  const fabricOf = (story: Story): Story['fabric'] => {
+    const known = told.get(story) ?? storyOf(job, story.slips, story.done, from)?.fabric ?? [];
+    told.set(story, known);
+    return known;
+  };
+  const isSame = (one: Story, other: Story): boolean =>
+    one.rows === other.rows && sameBed(one.bed, other.bed) && sameFabric(fabricOf(one), fabricOf(other));
+  return stories.filter((story) => !simpler.some((one) => isSame(one, story)));
 }
 
 /** Slips that have left the very same work are one: what is supposed twice is told once. */
