@@ -84,7 +84,7 @@ export const inShort = ({ length, lengthNeeded, tail, list }: Amounts): ActWords
     'bind-off': ({ yarn, from, to }) =>
       `Cut ${yarn}, ${endTail} tail. Weights off, a hand under each. Chain off loosely from ${from} to ${to}.`,
     'set-cord-needles': ({ draw, carriage, count, first, last }) =>
-      `${draw === 'only' ? 'Stitch' : `For the ${draw} cord stitch`} size as for the bag, carriage ${carriage}. ${count} needles into work, ${first} to ${last}.`,
+      `${draw === 'only' ? 'Stitch' : `For the ${draw} cord: stitch`} size as for the bag, carriage ${carriage}. ${count} needles into work, ${first} to ${last}.`,
     'cast-on-cord': ({ count, yarn, from, to }) =>
       `E-wrap the ${count} needles with ${yarn}, ${from} to ${to}, ${endTail} tail.`,
     'thread-cord': ({ yarn }) => `Thread ${yarn}.`,

@@ -8,7 +8,15 @@ import type { SheetWords } from '../../wording/sheet.en.ts';
 import { wrapText } from '../svg/text-width.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import { plainText } from '../text.ts';
-import { marginMm, type Sheet, type SheetOptions, type SheetPage, type Station, types } from './block.ts';
+import {
+  type Block,
+  marginMm,
+  type Sheet,
+  type SheetOptions,
+  type SheetPage,
+  type Station,
+  types,
+} from './block.ts';
 import { classList } from './class.ts';
 import { deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
@@ -44,21 +52,29 @@ export function sheetOf(plan: Plan, options: SheetOptions, pageMm: number): Shee
   };
 }
 
-/** The bag is closed on the first page, its pictures as large as that allows; the cord and what may go wrong have the next. */
-const lapPages = (
+/**
+ * The bag is closed on the first page, its pictures as large as that allows; the cord and what may go wrong have the next.
+ * Where closing it takes more than a page, the cord follows at once.
+ */
+function lapPages(
   plan: Plan,
   options: SheetOptions,
   digest: Digest,
   roomMm: number,
   measure: Measure,
-): readonly SheetPage[] => [
-  ...largest(
+): readonly SheetPage[] {
+  const pagesOf = (blocks: readonly Block[]): readonly SheetPage[] => paged('lap', blocks, roomMm, measure);
+  const cord = cordBlocks(plan, options, look, digest);
+  return largest(
     foldRooms,
-    (foldMm) => paged('lap', closingBlocks(plan, options, look, digest, foldMm), roomMm, measure),
-    (fitting, fewest) => fitting.length === fewest.length,
-  ),
-  ...paged('lap', cordBlocks(plan, options, look, digest), roomMm, measure),
-];
+    (foldMm) => {
+      const closing = closingBlocks(plan, options, look, digest, foldMm);
+      const closed = pagesOf(closing);
+      return closed.length === 1 ? [...closed, ...pagesOf(cord)] : pagesOf([...closing, ...cord]);
+    },
+    (fitting, fewest) => fitting.length <= fewest.length,
+  );
+}
 
 /** The pictures as large as one page allows. */
 function deskPages(
