@@ -56,6 +56,7 @@ declare const getComputedStyle: (element: DomElement) => {
   readonly fill: string;
   readonly color: string;
   readonly fontSize: string;
+  readonly display: string;
 };
 declare const Image: new () => {
   src: string;
@@ -219,20 +220,22 @@ export const heightsOfPages = (
     })),
   );
 
-/** The smallest letters, as they come out: SVG text in the scale of its drawing. */
+/** The smallest letters in what is named, as they come out: SVG text in the scale of its drawing. */
 export const smallestText = (
   page: Page,
+  inside = ':root',
 ): Promise<{ readonly px: number; readonly points: number; readonly text: string }> =>
-  page.evaluate(() => {
+  page.evaluate((selector) => {
     let [px, text] = [Infinity, ''];
     const walker = document.createTreeWalker(document.documentElement, 4 /* text nodes */);
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const parent = node.parentElement;
       if (!parent || (node.textContent ?? '').trim() === '' || parent.closest('head, style, title, script'))
         continue;
+      if (!parent.closest(selector) || getComputedStyle(parent).display === 'none') continue;
       const { b, d } = parent.getScreenCTM?.() ?? { b: 0, d: 1 };
       const size = Number.parseFloat(getComputedStyle(parent).fontSize) * Math.hypot(b, d);
       if (size < px) [px, text] = [size, node.textContent ?? ''];
     }
     return { px, points: (px * 72) / 96, text };
-  });
+  }, inside);

@@ -183,6 +183,8 @@ describe.skipIf(chromiumPath === null)('in Chromium, the sheet of', { timeout: p
       expect(pieces.filter(({ left, right }) => left < -0.5 || right > columnPx + 1)).toEqual([]);
       expect(overlaps(pieces)).toEqual([]);
       expect((await smallestText(page)).points).toBeGreaterThanOrEqual(6.99);
+      // To be read from in front of the bed, all but the page's number.
+      expect((await smallestText(page, '.machine > :not(header)')).points).toBeGreaterThanOrEqual(12.99);
     }
     const { title, ...rest } = await inventory(page);
     expect(rest).toEqual({ pictures: 0, scripts: 1, hurt: false, boxes: one.plan.stripes.length });

@@ -129,7 +129,7 @@ export function chipDrawing({ colour, letter }: YarnSign): Drawing {
     stroke: palette.ink,
     'stroke-width': 0.25,
   };
-  const text = textAt([3, 4.5], letter, { size: 4.4, weight: 700, anchor: 'middle', colour: inkOn(colour) });
+  const text = textAt([3, 4.6], letter, { size: 4.6, weight: 700, anchor: 'middle', colour: inkOn(colour) });
   return { widthMm: 6, heightMm: 5.8, title: '', body: element('rect', box) + text };
 }
 
