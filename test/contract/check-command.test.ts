@@ -4,7 +4,8 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { emptyFolder, hermetic, slantwise } from '../tools/slantwise.ts';
+import { hermetic } from '../tools/hermetic.ts';
+import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slantwise-check-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -2,7 +2,8 @@
 import { spawnSync } from 'node:child_process';
 import { closeSync, existsSync, openSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { emptyFolder, hermetic, slantwise } from '../tools/slantwise.ts';
+import { hermetic } from '../tools/hermetic.ts';
+import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 it.skipIf(!existsSync('/dev/full'))('on a full disk it says so in one line', () => {
   const full = openSync('/dev/full', 'w');

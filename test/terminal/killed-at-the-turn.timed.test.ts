@@ -5,6 +5,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { readLog } from '../../source/journal/read-log.ts';
+import { hermetic } from '../tools/hermetic.ts';
 import { emptyFolder } from '../tools/slantwise.ts';
 import { firstAnswers } from './home.ts';
 
@@ -21,14 +22,8 @@ async function killWhen(
   input: string,
   isDue: () => boolean,
 ): Promise<void> {
-  const env = {
-    PATH: process.env.PATH,
-    HOME: home,
-    XDG_DATA_HOME: join(home, 'data'),
-    XDG_CONFIG_HOME: join(home, 'config'),
-  };
   const child = spawn(process.execPath, ['dist/cli.js', ...args], {
-    env,
+    env: hermetic(home),
     stdio: ['pipe', 'ignore', 'ignore'],
   });
   const ended = once(child, 'exit');

@@ -14,7 +14,8 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../fixtures/sample-log.ts';
-import { emptyFolder, hermetic, slantwise, slantwiseMeanwhile } from '../tools/slantwise.ts';
+import { hermetic } from '../tools/hermetic.ts';
+import { emptyFolder, slantwise, slantwiseMeanwhile } from '../tools/slantwise.ts';
 
 const pouch = 'demo/token-pouch.json';
 const brief = JSON.parse(readFileSync(pouch, 'utf8'));

@@ -50,7 +50,6 @@ describe.each<[string, (inFolder: (name: string) => string) => readonly string[]
     const terminal = openTerminal({
       args: args((name) => join(folder, name)),
       home,
-      env: { XDG_DATA_HOME: join(home, 'data'), XDG_CONFIG_HOME: join(home, 'config') },
     });
     await terminal.waitFor(/step \d+ of|ask|OWNED/i);
     for (const line of typed) {

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { text as textOf } from 'node:stream/consumers';
 import { onTestFinished } from 'vitest';
+import { hermetic } from './hermetic.ts';
 
 export interface Ran {
   readonly status: number | null;
@@ -34,15 +35,6 @@ export function emptyFolder(): string {
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
-
-/** The environment of a maker whose folders lie in `home`. */
-export const hermetic = (home: string): Readonly<Record<string, string | undefined>> => ({
-  PATH: process.env.PATH,
-  HOME: home,
-  XDG_CONFIG_HOME: join(home, 'config'),
-  XDG_DATA_HOME: join(home, 'data'),
-  XDG_CACHE_HOME: join(home, 'cache'),
-});
 
 export function slantwise(
   args: readonly string[],

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { constants, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { spawn } from '@lydell/node-pty';
+import { hermetic } from '../../tools/hermetic.ts';
 import { createEmulator, type Emulator } from './emulator.ts';
 
 export type TerminalOptions = {
@@ -37,13 +38,8 @@ export type Terminal = Pick<
 // Nothing of the machine gets in: no CI, with which Ink draws nothing, no settings of whoever runs the tests.
 function cleanEnv(home: string, changes: TerminalOptions['env']): Record<string, string> {
   const env = {
-    PATH: process.env.PATH,
-    HOME: home,
+    ...hermetic(home),
     TMPDIR: home,
-    XDG_CONFIG_HOME: join(home, 'config'),
-    XDG_DATA_HOME: join(home, 'data'),
-    XDG_STATE_HOME: join(home, 'state'),
-    XDG_CACHE_HOME: join(home, 'cache'),
     LANG: 'C.UTF-8',
     TERM: 'xterm-256color',
     COLORTERM: 'truecolor',
