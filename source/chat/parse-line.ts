@@ -94,13 +94,21 @@ export function parseLine(
   const seen = !command.ok || isBegun ? seenIn(text, words, known) : null;
   const trouble = parsed.ok ? null : troubleIn(text, words);
   // Where the work has fallen, the place tells which loops are open.
-  if (trouble && !(trouble === 'fallen-work' && seen)) return succeed({ kind: 'trouble', what: trouble });
+  if (trouble && !(seen && (trouble === 'fallen-work' || (trouble === 'dropped-stitch' && isEmptyBed(seen)))))
+    return succeed({ kind: 'trouble', what: trouble });
   // Where a command is named, one word alone is no wish.
   const isCommand = command.ok && !isBegun;
   const isMeant = wish && (isCommand ? wish.isSeveral : wish.isSure || wish.isFirst);
   if (isMeant) return carryOut(wish.line, words);
-  return seen ?? (wish && !command.ok ? carryOut(wish.line, words) : parsed);
+  if (seen ?? (wish && !command.ok)) return seen ?? carryOut(wish?.line ?? '', words);
+  // A needle alone says what is seen, though not of which edge.
+  return beginsWithNeedle.test(text) ? parseFind(text, words, known) : parsed;
 }
+
+const beginsWithNeedle = /^[lr]\s?\d+\b/i;
+
+const isEmptyBed = (seen: Result<Intent, ChatFault>): boolean =>
+  seen.ok && seen.value.kind === 'find' && seen.value.told.seen.left === null;
 
 /** What changes neither the bag nor where it is open is done at once; all else is only told. */
 const harmless: ReadonlySet<Intent['kind']> = new Set([

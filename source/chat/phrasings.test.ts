@@ -34,7 +34,15 @@ function heard(line: string): readonly string[] {
   if (parsed.value.kind !== 'find') return [parsed.value.kind];
   const { seen, moment, ladder, leftOut } = parsed.value.told;
   const facts = Object.entries(seen).map(([fact, value]) =>
-    fact === 'looseEdgeLoop' ? (value ? 'loose' : 'firm') : `${short[fact]}=${value ?? 'none'}`,
+    fact === 'rehung'
+      ? value
+        ? 'rehung'
+        : 'not-rehung'
+      : fact === 'looseEdgeLoop'
+        ? value
+          ? 'loose'
+          : 'firm'
+        : `${short[fact]}=${value ?? 'none'}`,
   );
   const by = moment && (moment.by === 'rows-down' ? 'down' : moment.by);
   return [
@@ -47,7 +55,7 @@ function heard(line: string): readonly string[] {
 
 const expected = (text: string): readonly string[] =>
   text
-    .split(/ (?=\w+=|ladder|loose|firm)/)
+    .split(/ (?=\w+=|ladder|loose|firm|rehung|not-rehung)/)
     .filter((part) => part !== '')
     .toSorted();
 

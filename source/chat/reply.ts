@@ -32,14 +32,20 @@ import { answer, type Said } from './transcript.ts';
  * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
  * a way broken off leaves the place as exact as the work.
  */
-function replyToRip(session: Session, toDone: number, words: Words): Result<Reply, RipBackFault | WayFault> {
+function replyToRip(
+  session: Session,
+  toDone: number,
+  to: NamedPlace,
+  words: Words,
+): Result<Reply, RipBackFault | WayFault> {
   if (session.adrift) return fail({ code: 'way/between-places' });
   const back = ripBack(session, toDone);
   if (!back.ok) return back;
   const { value } = back;
+  const orCount = to.at === 'rows-back' && to.count === 1 ? [words.slips.onlyTheCount] : [];
   const further = value.goesOn === null ? [] : [words.slips.further(value.goesOn, value.row + 1)];
   return succeed(
-    offer(session, answer(...further, ...sayWayBack(value, words)), {
+    offer(session, answer(...further, ...sayWayBack(value, words), ...orCount), {
       offers: [{ is: 'way-back', back: value, takes: { kind: 'do', command: { do: 'rip', done: toDone } } }],
     }),
   );
@@ -65,7 +71,7 @@ export function replyTo(
       return replyToFind(session, intent, talk, words);
     case 'rip': {
       const done = doneAt(session, intent.to);
-      return done.ok ? replyToRip(session, done.value, words) : done;
+      return done.ok ? replyToRip(session, done.value, intent.to, words) : done;
     }
     case 'replan':
       return replyToReplan(session, intent.wish, words);

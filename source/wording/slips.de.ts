@@ -155,6 +155,8 @@ export const slips = ({ list }: Amounts): SlipWords => ({
   leftOut: (words) => `Ausgelassen habe ich: ${list(words)}.`,
   rowOfWhat: (row) =>
     `Reihe ${row} am Reihenzähler oder in diesem Streifen? Tippe find und Reihenzähler ${row}, oder find und ${row} in diesem Streifen.`,
+  onlyTheCount:
+    'So kommt Gestricktes heraus. Ist nur die Zählung einen Schritt zu weit, tippe stattdessen back.',
   ladder:
     'Eine gefallene Masche: merk dir die Stelle, fang sie mit der Zungennadel, bevor der Schlitten wieder fährt, und hol sie Querfaden für Querfaden hoch.',
   standsForMany: (from, through, part, draw, round) =>

@@ -180,6 +180,7 @@ export const slips = ({ list }: Amounts) => ({
   leftOut: (words: LeftOut) => `I left out: ${list(words)}.`,
   rowOfWhat: (row: number) =>
     `Row ${row} of the counter, or of this stripe? Type find and counter ${row}, or find and ${row} in this stripe.`,
+  onlyTheCount: 'This takes the work out. Where only the count is one too far, type back instead.',
   ladder:
     'A dropped stitch: note where it is, catch it with a latch tool before the next pass, and ladder it up bar by bar.',
   /** A stretch of the job in which the bed looks the same from step to step. */

@@ -39,8 +39,10 @@ export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read
   if (phase) return succeed({ at: 'phase', phase });
   const back = verb === 'rip' ? rowsBack(rest, words) : null;
   if (back !== null) return succeed({ at: 'rows-back', count: back });
+  if (verb === 'rip' && /^\d+$/.test(rest)) return fail({ code: 'chat/meant', line: `rip ${rest} rows` });
   const [word = '', ...others] = rest.replace(whereItIs, '').split(/\s+/);
-  const place = expand(words.understand(word, new Set(placeWords)).toLowerCase(), others.length > 0);
+  const meant = words.understand(word, new Set(placeWords)).toLowerCase();
+  const place = expand(loops.has(meant) ? 'stitch' : meant, others.length > 0);
   if (place === null) return fail({ code: 'chat/unknown-place', word, usage, verb });
   if (place === 'mark') return parseMark(others.join(' '), verb);
   const number = numbered.find((one) => one === place);
@@ -52,6 +54,9 @@ export function parsePlace(rest: string, verb: 'go' | 'rip', words: Words): Read
     ? succeed({ at: 'phase', phase: named })
     : fail({ code: 'chat/unknown-place', word: others.length > 0 ? rest : word, usage, verb });
 }
+
+/** What a stitch of the graft is called too. */
+const loops: ReadonlySet<string> = new Set(['loop', 'bite']);
 
 const fewRows: Readonly<Record<string, number>> = { last: 1, a: 1, one: 1, two: 2, three: 3 };
 

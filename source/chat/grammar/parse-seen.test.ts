@@ -47,7 +47,6 @@ describe('what is seen', () => {
     ['find empty', { left: null, right: null }],
     ['find loose', { looseEdgeLoop: true }],
     ['find firm', { looseEdgeLoop: false }],
-    ['find', {}],
   ])('%j', (line, seen) => {
     expect(read(line)).toEqual(find(seen));
   });

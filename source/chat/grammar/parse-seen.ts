@@ -4,7 +4,15 @@
  */
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
-import { type ChatFault, type Intent, type Known, nothingKnown, nothingTold, type Told } from './intent.ts';
+import {
+  type ChatFault,
+  type Intent,
+  type Known,
+  nothingKnown,
+  nothingTold,
+  saysSomething,
+  type Told,
+} from './intent.ts';
 import { placeNeedles, readCountWord, readNeedle, readNumber, readSide, rowsOf } from './read-counts.ts';
 import {
   after,
@@ -21,10 +29,20 @@ import {
 
 const fallenWords = /^(dropped|fell|fallen|fallen|floor|down)$/;
 
+/** A loop of the graft, a bar or a round is a place to go to. */
+const atStitch = /^(?:the\s+)?(bite|loop|stitch|bar|round|[ab])\s*(\d+)$/i;
+const countedBy = (word: string): string => (/^(?:bar|round)$/i.test(word) ? word.toLowerCase() : 'stitch');
+
 /** Words with which a yarn is said to hang in the newest row. */
 const whereWords: ReadonlySet<string> = new Set(
   'newest,last,colour,color,row,rows,stripe,stripes,hangs,hanging,needle,needles,loops,knitted'.split(','),
 );
+
+/** The row of `in the newest row`, which is no count. */
+const isNewestRow = (clause: readonly Token[], i: number): boolean =>
+  clause[i]?.text === 'row' &&
+  ['newest', 'last'].includes(clause[i - 1]?.text ?? '') &&
+  clause[i + 1]?.kind !== 'number';
 
 /** `newest row`, `in the last row`: what hangs there was said before. */
 const isNewestAlone = (clause: readonly Token[]): boolean =>
@@ -37,6 +55,9 @@ export function parseFind(
   language: Words,
   known: Known = nothingKnown,
 ): Result<Intent, ChatFault> {
+  if (rest === '') return fail({ code: 'chat/needs-more', usage: 'find L24 R21 mint carriage right' });
+  const stitch = atStitch.exec(rest);
+  if (stitch) return fail({ code: 'chat/meant', line: `go ${countedBy(stitch[1] ?? '')} ${stitch[2]}` });
   const clauses = clausesOf(rest, known, language);
   const first = clauses[0]?.[0];
   const more = first?.kind === 'word' && first.text === 'and';
@@ -44,6 +65,8 @@ export function parseFind(
   const unsure = words.length === (more ? 2 : 1) && words.at(-1)?.text === 'unsure';
   if (unsure) return succeed({ kind: 'find', more: true, told: { ...nothingTold }, unsure });
   const read = readAll(nothingSeenYet(known), clauses);
+  if (read.ok && !saysSomething(read.value) && read.value.leftOut.length === 0)
+    return fail({ code: 'chat/nothing-seen', words: words.map(({ typed }) => typed), yarns: known.yarns });
   return read.ok ? succeed({ kind: 'find', more, told: read.value, unsure: false }) : read;
 }
 
@@ -57,7 +80,9 @@ function readAll(reading: SeenSoFar, clauses: readonly (readonly Token[])[]): Re
       readClause(
         reading,
         clause.filter(
-          ({ kind, text }) => kind !== 'word' || !fillers.has(text) || text === 'in' || text === 'on',
+          ({ kind, text }, i) =>
+            !isNewestRow(clause, i) &&
+            (kind !== 'word' || !fillers.has(text) || text === 'in' || text === 'on'),
         ),
       );
     if (reading.seen.lastColour !== before && !saysWhere) reading.bareYarn = true;
@@ -129,6 +154,7 @@ function readWord(
   if (word === 'move' || word === 'since' || word === 'in') return readMoment(reading, clause, i);
   if (word === 'on') return 1;
   if (isNothing(word)) {
+    if (next?.text === 'else') return clause.indexOf(next) - i + 1;
     if (next?.text === 'feeder') {
       reading.seen.feeder = null;
       return clause.indexOf(next) - i + 1;

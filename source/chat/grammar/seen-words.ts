@@ -67,6 +67,16 @@ const grammar: ReadonlySet<string> = new Set([
 
 const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
 
+/** `one` is left to `one stitch fell`. */
+const numberWords: Readonly<Record<string, string>> = {
+  two: '2',
+  three: '3',
+  four: '4',
+  zwei: '2',
+  drei: '3',
+  vier: '4',
+};
+
 export interface Token {
   readonly kind: 'word' | 'yarn' | 'needle' | 'number';
   /** A word in small letters and in English; a yarn as the brief spells it. */
@@ -140,7 +150,8 @@ function wordTokens(typed: string, { understand }: Words): readonly Token[] {
   if (own === ravelCord) return [{ kind: 'yarn', text: ravelCord, typed }];
   const text = own.toLowerCase();
   if (isNeedleName(text)) return [{ kind: 'needle', text: text.toUpperCase(), typed }];
-  if (isNumber(text)) return [{ kind: 'number', text, typed }];
+  const counted = isNumber(text) ? text : numberWords[text];
+  if (counted !== undefined) return [{ kind: 'number', text: counted, typed }];
   return [{ kind: 'word', text, typed }];
 }
 
