@@ -166,13 +166,15 @@ describe('the folded strip', () => {
 });
 
 describe('the flat bag', () => {
-  it('is as wide and as deep as planned, and its stripes cover it', () => {
+  it('is as wide and as deep as planned, and its stripes cover it up to its hem', () => {
     overPlans((plan) => {
-      const { widthMm, depthMm, pieces, cordMm } = bagOf(plan);
+      const { widthMm, depthMm, pieces, cordMm, hem } = bagOf(plan);
       near(widthMm, plan.size.widthCm * 10);
       near(depthMm, plan.size.depthCm * 10);
       near(cordMm, plan.size.depthBelowCordCm * 10);
-      near(sum(pieces.map((piece) => areaOf(piece.shape))), widthMm * depthMm);
+      const hemMm2 = hem ? areaOf(hem.shape) : 0;
+      near(hemMm2, widthMm * 10 * (plan.hem?.heightCm ?? 0));
+      near(sum(pieces.map((piece) => areaOf(piece.shape))) + hemMm2, widthMm * depthMm);
     });
   });
 
