@@ -2,7 +2,7 @@
  * Text and fillings in a yarn's colour. Black or white on a true colour is always readable; among 16 colours no pair is
  * in every scheme, so text keeps the terminal's own colours there and stands beside the yarn's, not on it.
  */
-import { inkOn } from '../../shared/colour.ts';
+import { inkOn, mixColours } from '../../shared/colour.ts';
 import type { ColourDepth } from '../../shared/shown-colour.ts';
 import type { Pattern, YarnSign } from '../yarn-signs.ts';
 import type { Span } from './ansi.ts';
@@ -54,10 +54,14 @@ const asciiShades: Readonly<Record<Pattern, string>> = {
 export const shadeOf = ({ pattern }: YarnSign, ascii: boolean): string =>
   (ascii ? asciiShades : shades)[pattern];
 
+/** The second colour of a pattern, no further from the yarn's than must be: from afar both are one. */
+export const shadeColour = (colour: string, depth: ColourDepth): string =>
+  mixColours(colour, inkOn(colour), depth === '16' ? 1 : 0.35);
+
 /** `width` cells of the yarn. */
 export function filled(sign: YarnSign, width: number, depth: ColourDepth, ascii = false): Span {
   if (depth === 'none') return { text: sign.letter.repeat(width) };
   if (sign.pattern === 'plain') return { text: ' '.repeat(width), ground: sign.colour };
   const text = shadeOf(sign, ascii).repeat(width);
-  return { text, ink: sign.colour, ground: inkOn(sign.colour) };
+  return { text, ink: sign.colour, ground: shadeColour(sign.colour, depth) };
 }

@@ -1,9 +1,9 @@
 /** Shapes turned into pixels, and pixels into cells: two a cell as half blocks, one as a letter or a coloured blank. */
-import { inkOn, mixColours } from '../../shared/colour.ts';
+import { inkOn } from '../../shared/colour.ts';
 import type { Polygon } from '../geometry/shape.ts';
 import type { Pattern, YarnSign } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
-import { edgeInk } from './on-yarn.ts';
+import { edgeInk, shadeColour } from './on-yarn.ts';
 import { type DrawOptions, pixelsPerCell } from './picture.ts';
 
 /** Where a picture of so many mm lies on the pixels; mm run up, pixels run down. */
@@ -142,7 +142,7 @@ const shown = (pixel: Pixel, x: number, y: number, { colour: depth }: DrawOption
   const { colour, pattern } = pixel.yarn;
   return {
     ...pixel,
-    colour: isShaded(pattern, x, y) ? mixColours(colour, inkOn(colour), depth === '16' ? 1 : 0.35) : colour,
+    colour: isShaded(pattern, x, y) ? shadeColour(colour, depth) : colour,
   };
 };
 

@@ -25,11 +25,11 @@ export function bandRows(
   brush: Brush,
   words: Words,
 ): readonly Line[] {
-  const blocks = blocksOf(view, width, words).map((block) => blockRows(block, height, brush));
+  const blocks = blocksOf(view, width, brush, words).map((block) => blockRows(block, height, brush));
   return Array.from({ length: height }, (_, row) => blocks.flatMap((rows) => rows[row] ?? []));
 }
 
-function blocksOf(view: BenchView, width: number, words: Words): readonly BandBlock[] {
+function blocksOf(view: BenchView, width: number, { signs }: Brush, words: Words): readonly BandBlock[] {
   const { glance, yarn } = view;
   const text = bandText(view, words);
   if (glance.kind !== 'yarn' || !glance.leaves || glance.leaves.yarn === glance.comes) {
@@ -41,8 +41,10 @@ function blocksOf(view: BenchView, width: number, words: Words): readonly BandBl
   const act = parks === null ? words.bench.cut(name) : words.bench.park(name, parks);
   const still = { name: '', count: '', big: '' };
   const leaves: BandText = { ...still, side: parks ?? 'left', act, actShort: name, arrow: parks };
+  // Beside waste yarn, whose colour nobody knows, the yarn that leaves would be all that is seen.
+  const leavesInColour = signs.has(glance.comes);
   return [
-    { yarn: old, width: leaving, text: leaves },
+    { yarn: leavesInColour ? old : null, width: leaving, text: leaves },
     { yarn: glance.comes, width: width - leaving, text },
   ];
 }
