@@ -53,6 +53,8 @@ export function writeSheet(paths: readonly string[], { paper: typed, ...request 
   const paper = paperNamed(typed);
   if (paper === undefined)
     return complain(words.cli.notAPaper(typed ?? '', Object.keys(papers)), exitCodes.usage);
+  const single = request.tag ? 'tag' : request.forClass ? 'class' : null;
+  if (paths.length > 1 && single) return complain(words.cli.forOneBag(single), exitCodes.usage);
   const plans: Plan[] = [];
   for (const path of paths) {
     const plan = readPlan(path, words);

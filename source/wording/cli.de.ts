@@ -57,6 +57,7 @@ export const cli = ({ choice, decimal }: Amounts): CliWords => ({
   missing: (what, usage) => `${what} fehlt. Aufruf: ${usage}`,
   oneTooMany: (what, usage) => `${what} ist zu viel. Aufruf: ${usage}`,
   notAChoice: (word, choices) => `${word} geht hier nicht: schreib ${choice(choices)}`,
+  forOneBag: (option) => `--${option} gilt für einen Beutel: nenn nur eine Vorgabe oder lass es weg`,
   notAPaper: (typed, papers) => `--paper ${typed} ist kein bekanntes Papier: schreib ${choice(papers)}`,
   notASpeed: (typed, slowest, fastest) =>
     `--speed ${typed} ist keine Zahl von ${decimal(slowest)} bis ${fastest}`,

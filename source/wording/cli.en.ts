@@ -58,6 +58,7 @@ export const cli = ({ choice, decimal }: Amounts) => ({
   oneTooMany: (what: string, usage: string) => `${what} is one too many. Usage: ${usage}`,
   notAChoice: (word: string, choices: readonly string[]) =>
     `${word} does not fit here: write ${choice(choices)}`,
+  forOneBag: (option: string) => `--${option} is for one bag: name one brief, or leave it out`,
   notAPaper: (typed: string, papers: readonly string[]) =>
     `--paper ${typed} is not a paper known here: write ${choice(papers)}`,
   notASpeed: (typed: string, slowest: number, fastest: number) =>

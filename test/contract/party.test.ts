@@ -1,5 +1,5 @@
 /** Several bags together, through the built program: planned, kept, knitted one after the other, and printed on one sheet. */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { jobOf } from '../fixtures/plan-of.ts';
@@ -55,6 +55,16 @@ it('plans several briefs with their colours turned, and keeps them', () => {
   expect(at(['party', path, path, '--colours-turned']).stdout).toContain('The party of 2 bags is kept');
   expect(at(['party']).stdout).toMatch(/0 done, 0 begun, 2 to do\.\nSmall bag: to do\nSmall bag 2: to do/);
   expect(at(['party', path])).toMatchObject({ status: 1, stderr: expect.stringContaining('2 to 30 bags') });
+});
+
+it.each(['class', 'tag'])('says that --%s is for one bag, and writes nothing', (option) => {
+  const { home, path, at } = maker();
+  const out = join(home, 'party.html');
+  expect(at(['sheet', path, path, `--${option}`, '--out', out])).toMatchObject({
+    status: 2,
+    stderr: `slantwise: --${option} is for one bag: name one brief, or leave it out\n`,
+  });
+  expect(existsSync(out)).toBe(false);
 });
 
 it('prints one sheet: what they have in common, then a page a bag', () => {
