@@ -16,9 +16,9 @@ const rowsFrom = (rows: readonly [one: string, several: string], from: number, t
 };
 
 const washing: Readonly<Record<RelaxedState, string>> = {
-  'dry-relaxed': 'Lass den Beutel einen Tag ruhen',
-  'wet-relaxed': 'Weich den Beutel ein, drück das Wasser heraus und wring ihn nicht',
-  'fully-relaxed': 'Wasch und trockne den Beutel, wie er gewaschen werden wird',
+  'dry-relaxed': 'Leg den Beutel',
+  'wet-relaxed': 'Weich den Beutel ein, drück das Wasser heraus und wring ihn nicht. Leg ihn',
+  'fully-relaxed': 'Wasch und trockne den Beutel, wie er gewaschen werden wird. Leg ihn',
 };
 
 export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amounts): ActWords => {
@@ -175,7 +175,7 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Näh Ecke ${corner} quer ab: ${length(acrossCm)} durch beide Lagen, rechtwinklig zur Naht, mit kleinen Rückstichen. Vernäh die Enden.${corner === 2 ? ' Wende den Beutel zurück.' : ''}`,
     'hide-ends': () => 'Vernäh alle Fadenenden auf der Innenseite.',
     wash: ({ state, rolls, widthCm, depthCm }) =>
-      `${washing[state]}. Leg ihn flach hin, ${size(widthCm, depthCm)}, steck ${rolls ? 'die Öffnung ausgerollt fest, denn sie rollt sich nach innen' : 'den Saum gerade fest'}, und lass ihn trocknen.`,
+      `${washing[state]} flach hin, ${size(widthCm, depthCm)}, steck ${rolls ? 'die Öffnung ausgerollt fest, denn sie rollt sich nach innen' : 'den Saum gerade fest'}, und lass ihn ${state === 'dry-relaxed' ? 'einen Tag ruhen' : 'trocknen'}.`,
     'measure-bag': ({ widthCm, depthCm }) => {
       const typed = [widthCm, depthCm]
         .map((cm) => decimal(units.length === 'cm' ? cm : cm / 2.54, 1))

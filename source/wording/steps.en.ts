@@ -20,9 +20,9 @@ const rowsFrom = (from: number, through: number): string =>
       : `rows ${from} to ${through}`;
 
 const washing: Readonly<Record<RelaxedState, string>> = {
-  'dry-relaxed': 'Let the bag rest for a day',
-  'wet-relaxed': 'Soak the bag and press the water out, do not wring it',
-  'fully-relaxed': 'Wash and tumble the bag as it will be washed',
+  'dry-relaxed': 'Lay the bag',
+  'wet-relaxed': 'Soak the bag and press the water out, do not wring it. Lay it',
+  'fully-relaxed': 'Wash and tumble the bag as it will be washed. Lay it',
 };
 
 export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amounts): ActWords => {
@@ -174,7 +174,7 @@ export const steps = ({ decimal, length, lengthNeeded, list, tail, units }: Amou
       `Sew corner ${corner} across: ${length(acrossCm)} through both layers, at right angles to the seam, in small back stitches. Fasten the thread and hide its ends.${corner === 2 ? ' Turn the bag knit side out.' : ''}`,
     'hide-ends': () => 'Sew all yarn ends in on the inside.',
     wash: ({ state, rolls, widthCm, depthCm }) =>
-      `${washing[state]}. Lay it flat, ${size(widthCm, depthCm)}, ${rolls ? 'the mouth edge uncurled and pinned since it rolls inwards' : 'the hem pinned straight'}, and let it dry.`,
+      `${washing[state]} flat, ${size(widthCm, depthCm)}, ${rolls ? 'the mouth edge uncurled and pinned since it rolls inwards' : 'the hem pinned straight'}, and let it ${state === 'dry-relaxed' ? 'rest for a day' : 'dry'}.`,
     'measure-bag': ({ widthCm, depthCm }) => {
       const typed = [widthCm, depthCm]
         .map((cm) => decimal(units.length === 'cm' ? cm : cm / 2.54, 1))
