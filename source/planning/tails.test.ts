@@ -1,7 +1,7 @@
 /** Tails worked out by hand. Common practice and rules of thumb, no source; the bags are invented. */
 import { describe, expect, it } from 'vitest';
 import { planOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
-import { closingTailCm, planGraft, planSeam, ravelCordCm } from './tails.ts';
+import { closingTailCm, planGraft, planLining, planSeam, ravelCordCm } from './tails.ts';
 
 const { brief, gauge } = planOf(stripedBrief(46, 64));
 const withLoops = (loopLengthMm: number) => ({ ...gauge, loopLengthMm });
@@ -40,4 +40,8 @@ it('the seam takes half the rows of the tube on each side, and twice its length 
 
 it('the ravel cord is a row of loops and a tenth, and 20 cm on each side', () => {
   expect(ravelCordCm(withLoops(17.1), 46)).toBeCloseTo(86.526 + 40, 9);
+});
+
+it('a lining has two pieces as wide as the bag and as deep as below the cord, and a centimetre more all round', () => {
+  expect(planLining(14, 15.5)).toEqual({ pieces: 2, widthCm: 16, depthCm: 17.5, seamCm: 1 });
 });
