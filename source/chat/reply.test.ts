@@ -45,6 +45,17 @@ describe('finding the place', () => {
     expect(type('find MINT carriage left').join(' ')).not.toMatch(/not a yarn/);
   });
 
+  it('asks which of two cords it is by how many are finished', () => {
+    const two = openMemoryBench({ brief: { ...brief, cord: { draws: 2 } } });
+    const say = (line: string): string => answersTo(two.store, line).join(' ');
+    say('go cord');
+    // Both cords hang like this after their first rounds.
+    const seen = 'find L1 R2 plum feeder plum carriage left';
+    expect(say(seen)).toMatch(/How many cords are off the needles, finished/);
+    expect(say('find and finished 0')).toMatch(/^Somewhere in the rounds of the first cord, /);
+    expect(say('find and 1 cord finished')).toMatch(/^Somewhere in the rounds of the second cord, /);
+  });
+
   it('asks where a yarn is that was told by its name alone and may only be in the feeder', () => {
     // Step 72 threads plum after a stripe of mint.
     const asked = /^Does plum hang in the newest row, or is it only in the feeder\?/;

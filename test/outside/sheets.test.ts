@@ -258,6 +258,8 @@ describe('the sheet for a class', () => {
     for (const sum of ['31 × w =', '64 × h =', '√(a × a + b × b) =', 'c ÷ 2 =', '45 × w × b ÷ c =']) {
       expect(html).toContain(sum);
     }
+    const hemmed = demoPlan('card-box-bag');
+    expect(sheetHtml(hemmed, { ...plain(hemmed), class: true })).toContain('40 × w × b ÷ c + 4.5 × h =');
     expect(sheetHtml(plan, plain(plan))).not.toContain('My own swatch');
     const measured = '| Swatch measured | 40 stitches, 60 rows: 19.2 cm × 21.6 cm, wet-relaxed |';
     expect(sheetMarkdown(plan, plain(plan))).toContain(measured);

@@ -19,7 +19,11 @@ export const classList = ({ sheet }: Words): Block =>
   together(sheet.classList, [{ kind: 'register', titles: sheet.classListTitles, count: listed }]);
 
 /** The sums a pupil does with their own swatch; the counts of the plan stay. */
-function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Words): readonly Detail[] {
+function blanksFor(
+  { stitches, rows, shapings, hem }: Plan,
+  { sheet: { blanks }, amounts }: Words,
+): readonly Detail[] {
+  const andHem = hem ? ` + ${amounts.decimal(hem.rows + 0.5)} × h` : '';
   return [
     { label: blanks.name, value: '' },
     { label: blanks.stitches, value: blanks.over },
@@ -30,6 +34,6 @@ function blanksFor({ stitches, rows, shapings }: Plan, { sheet: { blanks } }: Wo
     { label: blanks.alongB, value: `${rows} × h =` },
     { label: blanks.mouthC, value: '√(a × a + b × b) =' },
     { label: blanks.wide, value: 'c ÷ 2 =' },
-    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c =` },
+    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c${andHem} =` },
   ];
 }
