@@ -83,7 +83,16 @@ describe('every sentence of finding, in German', () => {
     const { slips } = spoken();
     const sentences = slipsOfAllKinds.map((told) => slips.slip(told));
     expect(new Set(sentences).size).toBe(slipsOfAllKinds.length);
-    const asked = ['loose', 'rehung', 'stray', 'move', 'stripe', 'row', 'move-or-rehang'] as const;
+    const asked = [
+      'loose',
+      'rehung',
+      'before-move',
+      'stray',
+      'move',
+      'stripe',
+      'row',
+      'move-or-rehang',
+    ] as const;
     const questions = asked.flatMap((one) =>
       (['only', 'first', 'other'] as const).map((which) => slips.question(one, which)),
     );

@@ -141,11 +141,12 @@ export function sayStories(job: Job, stories: readonly Story[], words: Words): r
 
 function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[]): SlipTold {
   const { row, stripe, move } = momentOf(job, slip);
-  const orBefore = others.some(({ slips }) =>
-    slips.some((other) => {
-      const at = momentOf(job, other);
-      return other.is === slip.is && (at.stripe !== stripe || at.move !== move);
-    }),
+  const orBefore = others.some(
+    ({ slips }) =>
+      !slips.some((other) => {
+        const at = momentOf(job, other);
+        return other.is === slip.is && at.stripe === stripe && at.move === move;
+      }),
   );
   const planned = bedAtPlace(job, story.done);
   const now = job.outline.stripeOfRow[rowAt(job, story.done)] ?? 0;

@@ -85,7 +85,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
     piecesDone: 'finished and the count',
   },
   orUnsure: (question: string, value: string) => `${question} Type find and ${value}; or find unsure.`,
-  noSlip: 'No place in this bag looks like that, even with a single mistake.',
+  noSlip: 'No place in this bag looks like that, even with a mistake or two.',
   readAgain: 'Look again, and leave out what you are least sure of.',
   oneAmiss: 'One thing may be read wrong. It would fit:',
   without: (name: string, done: number) => `  without ${name}: step ${done} comes next`,

@@ -103,6 +103,8 @@ const questions: Readonly<Record<SlipQuestion, string>> = {
     'Ist die äußerste Masche am Abnahmerand lose, mit nichts darunter? Tippe find und lose; oder find und fest.',
   rehung:
     'Kam die Arbeit dort herunter und wurde neu aufgenadelt, oder hängt sie noch, wo sie war? Tippe find und neu aufgenadelt; oder find und nicht aufgenadelt.',
+  'before-move':
+    'Kamen sie vor dem Formschritt dort oder danach? Sieh nach, wo die Ränder eine Stufe haben: tippe find und vor dem Formschritt, wenn sie unter der Stufe liegen; oder find und nach dem Formschritt.',
   stray:
     'Folge dem Abnahmerand bis dorthin: beginnt dort eine Maschensäule über nichts, mit einer losen Masche? Tippe find und lose; oder find und fest.',
   move: 'Folge diesem Rand nach unten bis zur Stufe: bei welchem Formschritt ist sie? Zähl die Löcher ab den Nadeln. Tippe find und Formschritt 4, oder find und 14 Reihen tiefer; oder find unsicher.',

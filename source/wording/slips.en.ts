@@ -127,6 +127,8 @@ const questions: Readonly<Record<SlipQuestion, string>> = {
     'Is the outermost loop at the trailing edge loose, with nothing below it? Type find and loose; or find and firm.',
   rehung:
     'Was the work taken off there and rehung, or does it still hang where it was? Type find and rehung; or find and not rehung.',
+  'before-move':
+    'Were they knitted before the shaping move there, or after it? Look where the edges step: type find and before the move, if they lie below the step; or find and after the move.',
   stray:
     'Follow the trailing edge down to there: does a column of stitches begin on nothing, with a loose loop? Type find and loose; or find and firm.',
   move: 'Follow that edge down to where it steps: at which move is it? Count the eyelets from the needles. Type find and move 4, or find and 14 rows down; or find unsure.',

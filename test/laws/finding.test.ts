@@ -101,12 +101,13 @@ function singlesBefore({ plan, ...job }: Job, done: number): readonly Slip[] {
 
 /** Whether a place of the plan, or one slip alone, leaves the same to see: then the facts do not fix two. */
 function isOneToSee(job: Job, done: number, seen: Maker, facts: readonly string[]): boolean {
-  const told = (maker: Maker): string => facts.map((fact) => maker.sees()[fact]).join();
+  const told = (maker: Maker): string => facts.map((fact) => maker.see(fact)).join();
   const wanted = told(seen);
   const sound = new Maker(job);
-  for (let number = 1; number <= Math.min(job.stepCount, done + 60); number++) {
+  const last = Math.min(job.stepCount, done + 60);
+  for (let number = 1; number <= last; number++) {
     sound.follow(stepAt(job, number));
-    if (told(sound) === wanted) return true;
+    if (sound.see('left') === seen.see('left') && told(sound) === wanted) return true;
   }
   return singlesBefore(job, done).some((slip) => {
     const maker = new Maker(job, [slip]);
@@ -261,7 +262,7 @@ function answerTo(maker: Maker, asked: string, told: { moments: number }, job: J
     const last = slips[told.moments - 1];
     return last && 'row' in last ? `since row ${last.row}` : 'unsure';
   }
-  if (asked !== 'moment') return maker.sees()[asked] ?? 'unsure';
+  if (asked !== 'moment') return maker.see(asked);
   const slip = slips[told.moments++];
   if (!slip) return 'unsure';
   if ('move' in slip) return `move ${slip.move}`;

@@ -227,25 +227,34 @@ export class Maker {
 
   /** What she sees, as she would type it: by what it is called. */
   sees(): Readonly<Record<string, string>> {
-    const { bed } = this;
-    const { left, right, stitches } = bed.edges();
-    const colour = bed.rows.at(-1)?.yarn ?? '';
-    const rowsNow = this.rowsOfColour();
-    return {
-      left: left < 0 ? 'empty' : `left ${bed.name(left)}`,
-      right: right < 0 ? 'empty' : `right ${bed.name(right)}`,
-      carriage: `carriage ${bed.carriage}`,
-      lastColour: left < 0 ? '' : colour,
-      feeder: `feeder ${bed.feeder ?? 'empty'}`,
-      stitches: `${stitches} stitches`,
-      wasteRows: `${this.wasteRows()} waste rows`,
-      stripesCounted: `${this.stripes()} stripes`,
-      rowCounter: `counter ${bed.counter}`,
-      rowsOfColour: `${rowsNow} in this stripe`,
-      loose: this.isLoose() ? 'loose' : 'firm',
-      stray: this.hasStrayColumn() ? 'loose' : 'firm',
-      rehung: this.slips.some(({ kind }) => kind === 'rehang forgotten') ? 'not rehung' : 'rehung',
-    };
+    return Object.fromEntries(Object.keys(this.eyes).map((fact) => [fact, this.see(fact)]));
+  }
+
+  /** One thing of it; `unsure` of what she cannot tell. */
+  see(fact: string): string {
+    return this.eyes[fact]?.() ?? 'unsure';
+  }
+
+  private readonly eyes: Readonly<Record<string, () => string>> = {
+    left: () => this.edgeSeen('left'),
+    right: () => this.edgeSeen('right'),
+    carriage: () => `carriage ${this.bed.carriage}`,
+    lastColour: () => (this.bed.edges().left < 0 ? '' : (this.bed.rows.at(-1)?.yarn ?? '')),
+    feeder: () => `feeder ${this.bed.feeder ?? 'empty'}`,
+    stitches: () => `${this.bed.edges().stitches} stitches`,
+    wasteRows: () => `${this.wasteRows()} waste rows`,
+    stripesCounted: () => `${this.stripes()} stripes`,
+    rowCounter: () => `counter ${this.bed.counter}`,
+    rowsOfColour: () => `${this.rowsOfColour()} in this stripe`,
+    loose: () => (this.isLoose() ? 'loose' : 'firm'),
+    stray: () => (this.hasStrayColumn() ? 'loose' : 'firm'),
+    'before-move': () => 'before the move',
+    rehung: () => (this.slips.some(({ kind }) => kind === 'rehang forgotten') ? 'not rehung' : 'rehung'),
+  };
+
+  private edgeSeen(side: Side): string {
+    const place = this.bed.edges()[side];
+    return place < 0 ? 'empty' : `${side} ${this.bed.name(place)}`;
   }
 }
 

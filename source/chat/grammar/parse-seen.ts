@@ -145,6 +145,11 @@ function readWord(
     reading.seen.looseEdgeLoop = word === 'loose';
     return 1;
   }
+  if (word === 'before' || word === 'after') {
+    if (next?.text !== 'move') return leaveOut(reading, token);
+    reading.seen.beforeMove = word === 'before';
+    return clause.indexOf(next) - i + 1;
+  }
   if (word === 'rehung') {
     reading.seen.rehung = !clause.some(({ text }) => text === 'not');
     return 1;

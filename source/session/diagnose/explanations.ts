@@ -164,7 +164,7 @@ function fits(job: Job, { look, moments }: Evidence, { looks, slips, rows }: Sto
   return moments.every((moment) => slips.some((slip) => isAt(job, slip, moment, rows)));
 }
 
-const looksSo = [...facts, 'looseEdgeLoop', 'strayColumn', 'rehung'] as const;
+const looksSo = [...facts, 'looseEdgeLoop', 'strayColumn', 'rehung', 'beforeMove'] as const;
 
 /** Told by the slips alone; how many rows down they lie is known once they are carried out. */
 const areWhereFound = (job: Job, { moments }: Evidence, slips: readonly Slip[]): boolean =>

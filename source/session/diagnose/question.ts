@@ -13,7 +13,7 @@ import { isShapingSlip, type Slip } from '../mend/slip.ts';
 import { isAt, momentOf, type SlipMoment } from './slip-moment.ts';
 import type { Story } from './story.ts';
 
-export type Question = Fact | 'loose' | 'rehung' | 'moment' | 'row' | 'stray';
+export type Question = Fact | 'loose' | 'rehung' | 'moment' | 'row' | 'stray' | 'before-move';
 
 export interface Evidence {
   readonly look: Look;
@@ -24,7 +24,15 @@ export interface Evidence {
 }
 
 /** Where the slip is found, or how loose the edge is. */
-export type SlipQuestion = 'loose' | 'rehung' | 'stray' | 'row' | 'move' | 'move-or-rehang' | 'stripe';
+export type SlipQuestion =
+  | 'loose'
+  | 'rehung'
+  | 'stray'
+  | 'before-move'
+  | 'row'
+  | 'move'
+  | 'move-or-rehang'
+  | 'stripe';
 
 /** What stands to be answered, as it was asked. */
 export type OpenQuestion =
@@ -107,6 +115,8 @@ function ofTheSlip(
     (differ(placed('move')) || differ(placed('stripe')) || differ(placed('row')))
   )
     return 'moment';
+  if (look.beforeMove === undefined && asks('before-move') && differ(({ looks }) => looks.beforeMove))
+    return 'before-move';
   return look.strayColumn === undefined && asks('stray') && differ(({ looks }) => looks.strayColumn)
     ? 'stray'
     : null;
@@ -130,11 +140,17 @@ export function openQuestionOf(
   { moments }: Evidence,
   stories: readonly Story[],
 ): OpenQuestion {
+  if (question === 'moment') return momentToAsk(job, moments, stories);
+  return isOfSlip(question) ? { about: question, which: 'only' } : { about: 'fact', fact: question };
+}
+
+const ofSlips = ['loose', 'rehung', 'stray', 'before-move', 'row'] as const;
+const isOfSlip = (question: Question): question is (typeof ofSlips)[number] =>
+  ofSlips.some((one) => one === question);
+
+function momentToAsk(job: Job, moments: Evidence['moments'], stories: readonly Story[]): OpenQuestion {
   const isOfTwo = stories.some(({ slips }) => slips.length > 1);
   const which = !isOfTwo ? 'only' : moments.length === 0 ? 'first' : 'other';
-  if (question === 'loose' || question === 'rehung' || question === 'stray' || question === 'row')
-    return { about: question, which: 'only' };
-  if (question !== 'moment') return { about: 'fact', fact: question };
   const slips = stories.flatMap((story) => unfound(job, story, moments));
   const [slip] = slips;
   if (slips.some(isShapingSlip) && slips.some(({ is }) => is.startsWith('rehang')))

@@ -40,6 +40,7 @@ export interface Story {
     readonly looseEdgeLoop: boolean;
     readonly strayColumn: boolean;
     readonly rehung: boolean;
+    readonly beforeMove: boolean;
   };
 }
 
@@ -188,6 +189,9 @@ class Teller {
       rowsOfColour: counts.rowsOfColour,
       piecesDone: 0,
       strayColumn: counts.loose !== null,
+      beforeMove: this.slips.every(
+        (slip) => slip.is !== 'rows-too-many' || stepOf(this.job, slip.step).act.kind !== 'decrease',
+      ),
       rehung: !this.slips.some(({ is }) => is === 'rehang-missing'),
       looseEdgeLoop: counts.loose !== null && (counts.loose === left || counts.loose === right),
     };

@@ -8,6 +8,7 @@ import { reverseOf } from '../../bed/reverse-of.ts';
 import { type Job, rowAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
 import { type HandStep, handStep, type Mend } from '../mend/mend.ts';
+import { withWeights } from '../rip-back/rip-back.ts';
 import { sameFabric } from './fabric.ts';
 import { keepIt } from './make-up.ts';
 import { numbered, plannedRun } from './planned-run.ts';
@@ -56,7 +57,8 @@ function goBack(job: Job, story: Story): Mend | null {
   const steps = [...undone, ...(since ?? [])];
   const thenDone = since ? story.done : sound.done;
   if (steps.length === 0) return null;
-  return { how: rips ? 'rip' : 'now', steps, thenDone, shows: [] };
+  const all = rips && !fallen ? withWeights(job, steps, thenDone, story.done) : steps;
+  return { how: rips ? 'rip' : 'now', steps: all, thenDone, shows: [] };
 }
 
 /** Planned steps to do again after a slip was undone; null where a row is among them. */

@@ -53,12 +53,20 @@ export interface Look extends Seen {
   readonly looseEdgeLoop?: boolean | undefined;
   /** The work was taken off and hung again where the plan has that last, wherever it hangs. */
   readonly rehung?: boolean | undefined;
+  /** Rows too many at a shaping move lie before it, not after it. */
+  readonly beforeMove?: boolean | undefined;
   /** Somewhere along an edge a column of stitches begins on nothing. */
   readonly strayColumn?: boolean | undefined;
 }
 
 /** What can be seen of any place, whatever went wrong. */
-export const plainly = ({ looseEdgeLoop: _, rehung: __, strayColumn: ___, ...seen }: Look): Seen => seen;
+export const plainly = ({
+  looseEdgeLoop: _,
+  rehung: __,
+  strayColumn: ___,
+  beforeMove: ____,
+  ...seen
+}: Look): Seen => seen;
 
 export type SeenFault =
   | { readonly code: 'seen/needle-off-bed'; readonly needle: string; readonly needleCount: number }

@@ -101,7 +101,7 @@ function undone({ before, moves, step, rowBefore, doneBefore }: Done): readonly 
 }
 
 /** Weights hang in the rows that come out: off first, a hand under each, and on again last. */
-function withWeights(
+export function withWeights(
   job: Job,
   steps: readonly HandStep[],
   toDone: number,
