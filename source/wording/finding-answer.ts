@@ -169,12 +169,17 @@ function dueYarn(job: Job, slip: Slip, feeder: string | null): string | null {
   return job.plan.stripes[stripe - 1]?.yarn ?? '';
 }
 
+/** Weights come off before every ripping back. */
+const isTelling = ({ care }: HandStep): boolean => care?.is !== 'weights-off';
+
 /** A mend under its number: how, the first of its steps, and what will show of it. */
 export function sayMend(mend: Mend, number: number, isOnly: boolean, words: Words): readonly string[] {
   const { slips } = words;
-  const hands = mend.steps.map((step) => sayHands(step, words));
-  const shown = hands.length <= stepsShown ? hands : hands.slice(0, 1);
-  const more = hands.length - shown.length;
+  const few = mend.steps.length <= stepsShown;
+  const shown = (few ? mend.steps : mend.steps.filter(isTelling).slice(0, 1)).map((step) =>
+    sayHands(step, words),
+  );
+  const more = mend.steps.length - shown.length;
   return [
     `  ${number}  ${slips.heading(mend.how, mend.thenDone + 1, isOnly)}`,
     ...shown.map((text) => `     ${text}`),
