@@ -14,6 +14,8 @@ export interface BedStrip {
   readonly needleCount: number;
   readonly left: number | null;
   readonly right: number | null;
+  /** The outermost needles that are in work, with loops or without. */
+  readonly working: readonly [left: number, right: number] | null;
   /** The needle between the edges that is in work without a loop, and the one that holds two: what a shaping move leaves. */
   readonly empty: number | null;
   readonly doubled: number | null;
@@ -89,6 +91,7 @@ const stripeNow = (job: Job, standing: number): number | null =>
 function stripOf(bed: Bed): BedStrip {
   const { needles } = bed;
   const { left, right } = edgesOf(bed);
+  const first = needles.findIndex(({ working }) => working);
   const isInside = (place: number): boolean =>
     left !== null && right !== null && place > left && place < right;
   const placeOf = (is: (needle: Needle, place: number) => boolean): number | null => {
@@ -99,6 +102,7 @@ function stripOf(bed: Bed): BedStrip {
     needleCount: needles.length,
     left,
     right,
+    working: first < 0 ? null : [first, needles.findLastIndex(({ working }) => working)],
     empty: placeOf(({ working, loopCount }, place) => working && loopCount === 0 && isInside(place)),
     doubled: placeOf(({ loopCount }) => loopCount > 1),
   };

@@ -23,6 +23,8 @@ interface RowLook {
   readonly ascii: boolean;
   /** The thread's colour; null for the terminal's own. */
   readonly thread: string | null;
+  /** The loop whose turn it is, where no movement tells: one beyond the last when all are sewn. */
+  readonly next?: number;
 }
 
 /** The first movement over both edges. */
@@ -40,10 +42,11 @@ const signs = {
 export function graftRows(
   { stitches, brief }: Plan,
   movements: readonly GraftMovement[],
-  { columns, most, ascii, thread }: RowLook,
+  { columns, most, ascii, thread, next = 1 }: RowLook,
 ): GraftRows {
   const sign = signs[ascii ? 'ascii' : 'unicode'];
-  const at = Math.max(1, Math.min(stitches, ...movements.flatMap(({ down, up }) => down ?? up ?? [])));
+  const turns = movements.flatMap(({ down, up }) => down ?? up ?? []);
+  const at = turns.length === 0 ? next : Math.max(1, Math.min(stitches, ...turns));
   const count = Math.max(2, Math.min(stitches, most, Math.floor(columns / cell)));
   const first = Math.max(1, Math.min(at - Math.floor(count / 2) + 1, stitches - count + 1));
   const loops = Array.from({ length: count }, (_, i) => first + i);

@@ -124,3 +124,25 @@ describe('the eight needles at an edge', () => {
     expect(make).toEqual(['make', 'O', 'O', 'O', 'O', 'OO', 'O', '.', '.']);
   });
 });
+
+/** At the table with the bag in hand there is nothing to look at but the bag. */
+const withoutCloseUp = ['join-hem', 'hide-ends', 'wash', 'measure-bag', 'tie', 'finished'];
+
+it.each([false, true])(
+  'has needles, loops or bars under its glass wherever hands are on them, ASCII %j',
+  (ascii) => {
+    const blank = stepsOfAllKinds().filter((view) => {
+      const brush = brushFor(view.plan, 'none', ascii);
+      const { layout, above, below } = benchRows(
+        view,
+        { columns: 80, room: 18, large: false },
+        brush,
+        englishWords,
+      );
+      const { row = 0, height = 0 } = layout.closeUp ?? {};
+      const rows = [...above, ...below].slice(row, row + height);
+      return height > 0 && rows.every((line) => line.every(({ text }) => text.trim() === ''));
+    });
+    expect(blank.map(({ step }) => step?.act.kind ?? 'finished')).toEqual(withoutCloseUp);
+  },
+);

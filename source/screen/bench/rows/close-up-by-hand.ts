@@ -33,14 +33,14 @@ function threadOf({ stripes }: Plan, { signs, depth }: Brush): string | null {
 /** The loops at hand of both edges, at the side where their mouth lies; what the signs mean beside them. */
 export function graftCloseUp(
   { plan }: BenchView,
-  { movements }: Of<'graft'>,
+  { movements, count }: Of<'graft'>,
   { width }: CloseUpSize,
   brush: Brush,
   { bench: say }: Words,
 ): readonly Line[] {
   const thread = threadOf(plan, brush);
   const look = { columns: width - 2 * inset, most: 8, ascii: brush.ascii, thread };
-  const picture = graftRows(plan, movements, look);
+  const picture = graftRows(plan, movements, { ...look, next: count.at });
   const { names, path } = picture;
   const notes = ['', ...say.graftPath];
   const room = width - 2 * inset - picture.width - 2;

@@ -8,6 +8,7 @@ import type { Glance, NeedleLook } from '../../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../../chat/view.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import type { Words } from '../../../wording/words.ts';
+import { glanceAround } from './around.ts';
 import {
   barRows,
   type CloseUpSize,
@@ -18,8 +19,9 @@ import {
 } from './close-up-by-hand.ts';
 import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts';
 
-function lookOf({ left, right, empty, doubled }: BedStrip, place: number): NeedleLook {
-  if (left === null || right === null || place < left || place > right) return 'out';
+function lookOf({ left, right, working, empty, doubled }: BedStrip, place: number): NeedleLook {
+  if (left === null || right === null || place < left || place > right)
+    return working && place >= working[0] && place <= working[1] ? 'empty' : 'out';
   if (place === empty) return 'empty';
   return place === doubled ? 'two' : 'loop';
 }
@@ -38,14 +40,14 @@ const inset = 2;
 const needlesShown = 8;
 
 export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, words: Words): readonly Line[] {
-  const { glance } = view;
+  const glance = glanceAround(view);
   switch (glance.kind) {
     case 'edge':
       return moveRows(view, glance, size, brush, words).slice(0, size.height);
     case 'pass':
     case 'passes':
     case 'yarn':
-      return view.bed.left === null || view.phase === 'cord' ? [] : bothEdges(view.bed, size, brush);
+      return edgeRows([view.bed], size, brush, words);
     case 'graft':
       return graftCloseUp(view, glance, size, brush, words).slice(0, size.height);
     case 'bars':
@@ -57,16 +59,19 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
     case 'corner':
       return cornerRows(view, glance, size, brush, words).slice(0, size.height);
     case 'other':
-      return [];
+      return edgeRows([view.bed, view.bedAfter], size, brush, words);
   }
 }
 
 type EdgeMove = Extract<Glance, { kind: 'edge' }>;
 
+const edgeOf = ({ left, right, working }: BedStrip, side: Side): number | null =>
+  side === 'left' ? (left ?? working?.[0] ?? null) : (right ?? working?.[1] ?? null);
+
 /** Needles from the one beyond the edge inward, left to right. */
 function placesAt(side: Side, beds: readonly BedStrip[], count: number): readonly number[] {
   const needleCount = beds[0]?.needleCount ?? 0;
-  const edges = beds.map((bed) => bed[side] ?? 0);
+  const edges = beds.flatMap((bed) => edgeOf(bed, side) ?? []);
   const from = side === 'left' ? Math.min(...edges) - 1 : Math.max(...edges) + 2 - count;
   const first = Math.max(0, Math.min(from, needleCount - count));
   return Array.from({ length: Math.min(count, needleCount) }, (_, i) => first + i);
@@ -130,21 +135,49 @@ function centred(text: string, width: number, style: Omit<Span, 'text'>): Span {
   return { ...style, text: text.padStart(text.length + before).padEnd(width) };
 }
 
-/** Both edges as they hang, to hold the bed against before the carriage goes over it. */
-function bothEdges(bed: BedStrip, { width, height }: CloseUpSize, { ascii }: Brush): readonly Line[] {
-  const room = Math.floor((width - 2 * inset - 4) / 2);
+/** The needles at both edges as they are, to hold the bed against; and as they are to be, where the step changes them. */
+function edgeRows(
+  beds: readonly BedStrip[],
+  { width, height }: CloseUpSize,
+  { ascii }: Brush,
+  { bench: say }: Words,
+): readonly Line[] {
+  const [bed, bedAfter = bed] = beds;
+  if (!bed || !bedAfter || beds.every(({ working }) => working === null)) return [];
+  const labelWidth = Math.max(say.now.length, say.make.length) + 2;
+  const needsLabels = edgesDiffer(bed, bedAfter);
+  const from = inset + (needsLabels ? labelWidth : 0);
+  const room = Math.floor((width - from - inset - 4) / 2);
   const cell = Math.min(5, Math.max(4, Math.floor(room / needlesShown)));
-  const count = Math.min(needlesShown, Math.floor(room / cell));
-  const sides = (['left', 'right'] as const).map((side) => placesAt(side, [bed], count));
-  const row = (textOf: (place: number) => string, style: Omit<Span, 'text'>): Line => {
-    const [left = [], right = []] = sides.map((places) =>
+  const sides = sidesOf(beds, Math.min(needlesShown, Math.floor(room / cell)));
+  const row = (name: string, textOf: (place: number) => string, style: Omit<Span, 'text'>): Line => {
+    const label: Line = needsLabels ? [{ text: name.padEnd(labelWidth), dim: true }] : [];
+    const [left = [], right] = sides.map((places) =>
       places.map((place) => centred(textOf(place), cell, style)),
     );
-    return rowOf(width, [{ column: inset, spans: left }, endingAt(width - inset, right)]);
+    const middle = Math.floor((width - widthOf(left)) / 2) - widthOf(label);
+    return right
+      ? rowOf(width, [{ column: inset, spans: [...label, ...left] }, endingAt(width - inset, right)])
+      : rowOf(width, [{ column: middle, spans: [...label, ...left] }]);
   };
+  const looks = (of: BedStrip) => (place: number) => signOf(lookOf(of, place), ascii);
   const rows = [
-    row((place) => formatNeedle(bed.needleCount, place), { dim: true }),
-    row((place) => signOf(lookOf(bed, place), ascii), {}),
+    row('', (place) => formatNeedle(bed.needleCount, place), { dim: true }),
+    row(say.now, looks(bed), {}),
+    ...(needsLabels ? [row(say.make, looks(bedAfter), { bold: true })] : []),
   ];
-  return widthOf(rows[0] ?? []) > width ? [] : rows.slice(0, height);
+  return rows.slice(0, height);
+}
+
+const edgesDiffer = (bed: BedStrip, after: BedStrip): boolean =>
+  bed.left !== after.left ||
+  bed.right !== after.right ||
+  bed.working?.[0] !== after.working?.[0] ||
+  bed.working?.[1] !== after.working?.[1];
+
+/** Needles at the left and at the right; all together where there are no more than fit at one side. */
+function sidesOf(beds: readonly BedStrip[], count: number): readonly (readonly number[])[] {
+  const [left = [], right = []] = (['left', 'right'] as const).map((side) => placesAt(side, beds, count));
+  const [first = 0, last = 0] = [left[0], right.at(-1)];
+  return last - first < count ? [left.filter((place) => place <= last)] : [left, right];
 }

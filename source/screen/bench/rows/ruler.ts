@@ -11,6 +11,7 @@ import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
 import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
 import type { YarnSign } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
+import { glanceAround } from './around.ts';
 import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
 
 const inset = 2;
@@ -30,7 +31,7 @@ export function rulerRows(
   const isOnBed = view.phase === 'cast-on' || view.phase === 'stripes' || view.phase === 'closing-row';
   if (view.finished) return [];
   if (isOnBed) return stripeRows(view, size, brush, say);
-  const count = countOf(view.glance);
+  const count = countOf(glanceAround(view));
   return count ? threadRows(view, count, size, brush, say) : [];
 }
 
