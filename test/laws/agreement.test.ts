@@ -14,7 +14,9 @@ import { bandText } from '../../source/screen/bench/rows/band-text.ts';
 import { colourBands, looksAfter } from '../../source/session/locate/looks-of.ts';
 import { startSession } from '../../source/session/session.ts';
 import { imperial, metric, type Units } from '../../source/shared/units.ts';
+import { sheetHtml } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
+import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
 import { allSteps, type Job, layOutJob, rowAt, stepAt } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { sayNow } from '../../source/wording/place.ts';
@@ -29,16 +31,26 @@ import { german, speak } from '../fixtures/spoken.ts';
 import { allViews, demoBags, demoJob } from '../fixtures/steps-of-all-kinds.ts';
 import { tries } from '../tools/tries.ts';
 
-type Told = Readonly<Record<'bench' | 'page' | 'sheet', string>>;
+type Told = Readonly<Record<'bench' | 'page' | 'sheet' | 'html' | 'svg', string>>;
+
+/** Where the lists of yarns, eyelets and bars stand in figures. */
+const papers = ['page', 'sheet', 'html', 'svg'] as const;
+const everywhere = ['bench', ...papers] as const;
 
 /** All that is told of a bag, with lines run together. */
 function tell(plan: Plan, language: Language, units: Units): Told {
   const words: Words = wordsIn(language, units);
   const flow = (text: string): string => text.replaceAll(/\s+/g, ' ');
+  /** Without its marks; each ends a word. */
+  const textOf = (markup: string): string =>
+    flow(markup.replaceAll(/<style>[\s\S]*?<\/style>|<script>[\s\S]*?<\/script>|<[^>]*>/g, ' '));
+  const options = optionsFor(plan, {}, language, units);
   return {
     bench: [...allSteps(layOutJob(plan))].map((step) => sayStep(step, words)).join(' '),
     page: flow(formatPlanPage(plan, words)),
-    sheet: flow(sheetMarkdown(plan, optionsFor(plan, {}, language, units))),
+    sheet: flow(sheetMarkdown(plan, options)),
+    html: textOf(sheetHtml(plan, options)),
+    svg: textOf(sheetSvg(plan, options)),
   };
 }
 
@@ -54,23 +66,38 @@ const spoken: readonly (readonly [string, Language, Units])[] = [
 
 describe.each(spoken)('in %s', (_, language, units) => {
   const { amounts } = wordsIn(language, units);
-  const facts: readonly (readonly [string, (plan: Plan) => string, readonly (keyof Told)[]])[] = [
-    ['the tail that closes', (plan) => amounts.tail(closingTailCm(plan)), ['bench', 'page', 'sheet']],
-    ['the width', ({ size }) => amounts.length(size.widthCm), ['bench', 'page', 'sheet']],
-    ['the depth', ({ size }) => amounts.length(size.depthCm), ['bench', 'page', 'sheet']],
-    ['the cord', ({ cord }) => amounts.lengthNeeded(cord.lengthCm), ['bench', 'page', 'sheet']],
+  const facts: readonly (readonly [
+    string,
+    (plan: Plan) => string | readonly string[],
+    readonly (keyof Told)[],
+  ])[] = [
+    ['the tail that closes', (plan) => amounts.tail(closingTailCm(plan)), everywhere],
+    ['the width', ({ size }) => amounts.length(size.widthCm), everywhere],
+    ['the depth', ({ size }) => amounts.length(size.depthCm), everywhere],
+    ['the cord', ({ cord }) => amounts.lengthNeeded(cord.lengthCm), everywhere],
+    ['the rounds of the cord', ({ cord }) => String(cord.rounds), everywhere],
+    ['the bars of a side', ({ seam }) => String(seam.barsPerSide), everywhere],
+    ['the yarn', ({ yarn }) => yarn.map(({ metres }) => amounts.yarnNeeded(metres)), papers],
+    [
+      'its weight with the reserve',
+      ({ yarn }) =>
+        yarn.flatMap(({ withReserveGrams: grams }) => (grams === null ? [] : [amounts.massNeeded(grams)])),
+      papers,
+    ],
   ];
 
-  it('tells tail, size and cord alike at the bench, on the page and on the sheet', () => {
+  it('tells tail, size, cord, seam and yarn alike at the bench, on the page and on each kind of sheet', () => {
     fc.assert(
       fc.property(briefFile(), (file) => {
         const plan = planOf(file);
         const told = tell(plan, language, units);
         for (const [fact, shown, places] of facts) {
-          for (const place of places) expect(told[place], `${fact}, ${place}`).toMatch(alone(shown(plan)));
+          for (const place of places)
+            for (const amount of [shown(plan)].flat())
+              expect(told[place], `${fact}, ${place}`).toMatch(alone(amount));
         }
       }),
-      { numRuns: tries(60) },
+      { numRuns: tries(8), endOnFailure: true },
     );
   });
 });
@@ -159,6 +186,36 @@ describe.each(spoken)('at every step of the demo bags, in %s', (_, language, uni
       if (view.glance.kind === 'pass' && view.phase === 'stripes') expect(inLines).toContain(name);
     }
   });
+});
+
+it('tells other programs the place that the bench shows, on a way back too', () => {
+  let onWays = 0;
+  fc.assert(
+    fc.property(briefFile(), fc.integer({ min: 2, max: 98 }), fc.nat(20), (file, percent, further) => {
+      const job = layOutJob(planOf(file));
+      const [from, to] = [job.phaseStarts[1] ?? 0, job.phaseStarts[2] ?? 0];
+      const done = from + Math.max(2, Math.floor(((to - from) * percent) / 100));
+      const bench = openMemoryBench({ brief: file });
+      const back = `rip step ${Math.max(from + 1, done - 25)}`;
+      for (const line of [`go step ${done + 1}`, back, 'choose 1', ...Array(further).fill('next')]) {
+        bench.submit(line);
+        const { session } = bench.store.get();
+        const { bed, rows, stripe, carriage } = benchView(session);
+        const named = (at: number | null) => (at === null ? null : formatNeedle(bed.needleCount, at));
+        const { place } = workJson(null, bench.store.get(), []);
+        expect(place, line).toMatchObject({
+          row: rows.at,
+          stripe: stripe.at,
+          left: named(bed.left),
+          right: named(bed.right),
+          carriage,
+        });
+        if (session.way) onWays++;
+      }
+    }),
+    { numRuns: tries(30) },
+  );
+  expect(onWays).toBeGreaterThan(tries(30));
 });
 
 describe('what stands on the screen', () => {

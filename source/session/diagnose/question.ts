@@ -5,7 +5,7 @@
 
 import type { Draw } from '../../planning/eyelets.ts';
 import type { Job } from '../../steps/job.ts';
-import { expectedLeft } from '../locate/locate.ts';
+import { tellingFacts } from '../locate/locate.ts';
 import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import { type Fact, facts, type Look } from '../locate/seen.ts';
@@ -86,11 +86,7 @@ function factToAsk(
     ...stories.map(({ looks }) => looks[fact]),
     ...elsewhere.map((done) => looksAt(job, done, placeIndex(job).bands)[fact]),
   ];
-  const byFact = askable
-    .map((fact) => ({ fact, left: expectedLeft(valuesOf(fact)) }))
-    .filter(({ left }) => left < stories.length + elsewhere.length)
-    .toSorted((a, b) => a.left - b.left);
-  return byFact[0]?.fact ?? null;
+  return tellingFacts(askable, valuesOf)[0] ?? null;
 }
 
 /** How loose the edge is; where the slip lies; whether a column begins there on nothing. */

@@ -13,7 +13,29 @@ import { checkSeen, type Fact, facts, type Looks, type Seen, type SeenFault } fr
 /** More places than this are judged by an even sample of them. */
 const sampleSize = 256;
 
-/** Which questions `find` asks: the facts that tell `places` apart, first the one that is expected to leave fewest of them. */
+/**
+ * Facts that tell apart, first the one that is expected to leave fewest: `valuesOf` is what each of those that look alike shows of
+ * a fact.
+ */
+export const tellingFacts = (
+  askable: readonly Fact[],
+  valuesOf: (fact: Fact) => readonly unknown[],
+): readonly Fact[] =>
+  askable
+    .map((fact) => ({ fact, values: valuesOf(fact) }))
+    .map(({ fact, values }) => ({ fact, of: values.length, left: expectedLeft(values) }))
+    .filter(({ left, of }) => left < of)
+    .toSorted((a, b) => a.left - b.left)
+    .map(({ fact }) => fact);
+
+/** Each value is as likely as the share that shows it, and leaves just those: Σ n² / Σ n. */
+function expectedLeft(values: readonly unknown[]): number {
+  const counts = new Map<unknown, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts.values()].reduce((sum, count) => sum + count * count, 0) / values.length;
+}
+
+/** The questions that `find` asks about places. */
 function questionsFor(
   index: PlaceIndex,
   places: readonly number[],
@@ -21,18 +43,7 @@ function questionsFor(
 ): readonly Fact[] {
   const size = Math.min(places.length, sampleSize);
   const sample = Array.from({ length: size }, (_, i) => places[Math.floor((i * places.length) / size)] ?? 0);
-  return askable
-    .map((fact) => ({ fact, left: expectedLeft(sample.map((place) => index.columns[fact][place])) }))
-    .filter(({ left }) => left < sample.length)
-    .toSorted((a, b) => a.left - b.left)
-    .map(({ fact }) => fact);
-}
-
-/** Each value is as likely as the share that shows it, and leaves just those: Σ n² / Σ n. */
-export function expectedLeft(values: readonly unknown[]): number {
-  const counts = new Map<unknown, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts.values()].reduce((sum, count) => sum + count * count, 0) / values.length;
+  return tellingFacts(askable, (fact) => sample.map((place) => index.columns[fact][place]));
 }
 
 /** A stretch of steps after each of which the bed looks the same. To carry on from `done` is always safe. */
