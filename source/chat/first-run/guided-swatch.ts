@@ -10,7 +10,7 @@ const words = /^(?:knit(?: (?:it|one|a swatch))?|guide(?: me)?|stricken|anleiten
 /** Whether a line at the question asks to be guided. */
 export const asksForGuide = (line: string): boolean => words.test(line.trim());
 
-export const stepOf = (bed: Values['bed'], { at }: SwatchSoFar): SwatchStep | null =>
+export const swatchStepOf = (bed: Values['bed'], { at }: SwatchSoFar): SwatchStep | null =>
   swatchSteps(bed)[at] ?? null;
 
 const done = /^(?:next|done|ok|weiter|fertig|erledigt)$/iu;
@@ -24,7 +24,7 @@ export function goOn(
   line: string,
   length: Length,
 ): Result<SwatchSoFar, AnswerFault> {
-  const step = stepOf(bed, soFar);
+  const step = swatchStepOf(bed, soFar);
   const next = { ...soFar, at: soFar.at + 1 };
   const isEmpty = line === '' || isUnsure(line);
   switch (step?.is) {
@@ -61,7 +61,7 @@ function lengthIn(line: string, length: Length): number | null {
 
 /** The answer as it is kept, once all is measured; null before. */
 export const answerOf = (bed: Values['bed'], soFar: SwatchSoFar): string | null => {
-  const swatch = stepOf(bed, soFar) === null ? swatchFrom(bed, soFar) : null;
+  const swatch = swatchStepOf(bed, soFar) === null ? swatchFrom(bed, soFar) : null;
   return swatch && JSON.stringify(swatch);
 };
 

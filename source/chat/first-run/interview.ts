@@ -11,7 +11,7 @@ import { type AnswerFault, type Answers, fromShelf, type Length, type QuestionId
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
 import { doubtsToTell, sayLookAgain, sayShortPlan } from './first-plan.ts';
-import { answerOf, asksForGuide, beginGuide, goOn, stepOf } from './guided-swatch.ts';
+import { answerOf, asksForGuide, beginGuide, goOn, swatchStepOf } from './guided-swatch.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { type InterviewWish, isUnsure, readInterviewLine } from './read-line.ts';
 import { sayAnswers, sayGiven, sayGuided, sayInterviewHelp } from './say.ts';
@@ -56,7 +56,7 @@ export function beginInterview(
 
 /** The step of the swatch that is asked for now; null where none is. */
 export const guidedStep = ({ at, guide, answers, words }: Interview): SwatchStep | null =>
-  at === 'swatch' && guide ? stepOf(valuesOf(answers, words).bed, guide) : null;
+  at === 'swatch' && guide ? swatchStepOf(valuesOf(answers, words).bed, guide) : null;
 
 export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
 
