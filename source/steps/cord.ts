@@ -21,7 +21,7 @@ import {
   stepsToMeasure,
 } from './cord-count.ts';
 import { lapBed } from './hem.ts';
-import type { Outline } from './outline.ts';
+import { middleNeedles, type Outline } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
 export function cordStep(outline: Outline, inCord: number): StepBody {
@@ -202,7 +202,5 @@ function threadingStep(outline: Outline, draw: Draw, done: number): StepBody {
 }
 
 /** The cord sits in the middle of the bed. */
-export function cordNeedles({ plan, needles }: Outline): readonly string[] {
-  const first = Math.floor(needles.length / 2) - Math.floor(plan.cord.stitches / 2);
-  return needles.slice(first, first + plan.cord.stitches);
-}
+export const cordNeedles = (outline: Outline): readonly string[] =>
+  middleNeedles(outline, outline.plan.cord.stitches);

@@ -5,21 +5,44 @@
  * An even number of passes ends at home.
  */
 import { opposite, type Side } from '../bed/bed.ts';
+import type { Move } from '../bed/move.ts';
 import { evenParts, type Hem } from '../planning/hem.ts';
 import type { Act } from './act.ts';
 import { bareBed, counterAt } from './bed-after.ts';
 import { closedBed } from './closing-row.ts';
-import type { Outline } from './outline.ts';
+import { middleNeedles, type Outline } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
-/** Needles, edge, yarn, rows, fold, rows, edge again, closing row, chain. */
-const sectionSteps = 9;
+interface Section {
+  readonly outline: Outline;
+  readonly hem: Hem;
+  /** Counted from 1, from the start of the strip. */
+  readonly number: number;
+  readonly needles: readonly string[];
+  readonly first: string;
+  readonly last: string;
+}
+
+type Part = readonly [act: Act, moves: readonly Move[], after: BedAfter];
+
+/** What is done for each section, in order. */
+const parts: readonly ((section: Section) => Part)[] = [
+  setNeedles,
+  pickUp,
+  thread,
+  (section) => rows(section, 'outer', 1),
+  (section) => looseRow(section, 'fold-row', section.hem.rows + 1),
+  (section) => rows(section, 'inner', section.hem.rows + 2),
+  hangFold,
+  (section) => looseRow(section, 'hem-close', section.hem.passes),
+  bindOff,
+];
 
 export const countHem = ({ plan: { hem } }: Outline): number =>
-  hem ? hem.sections.length * sectionSteps : 0;
+  hem ? hem.sections.length * parts.length : 0;
 
 /** Sections that are chained off once so many steps of the hem are done. */
-export const hemsDone = (steps: number): number => Math.floor(steps / sectionSteps);
+export const hemsDone = (steps: number): number => Math.floor(steps / parts.length);
 
 /** The bed while the work is in the lap, the hem closed where there is one. */
 export const lapBed = (outline: Outline): BedAfter => {
@@ -27,106 +50,101 @@ export const lapBed = (outline: Outline): BedAfter => {
   return hem ? bareBed(outline, brief.homeSide, counterAt(outline, hem.passes)) : closedBed(outline);
 };
 
-/** The middle of the bed, as for the cord. */
-function sectionNeedles({ needles }: Outline, count: number): readonly string[] {
-  const first = Math.floor((needles.length - count) / 2);
-  return needles.slice(first, first + count);
+export function hemStep(outline: Outline, local: number): StepBody {
+  const hem = outline.plan.hem as Hem;
+  const at = Math.floor(local / parts.length);
+  const needles = middleNeedles(outline, hem.sections[at] ?? 0);
+  const [first = '', last = ''] = [needles[0], needles.at(-1)];
+  const part = parts[local % parts.length] as (typeof parts)[number];
+  const [act, moves, after] = part({ outline, hem, number: at + 1, needles, first, last });
+  return { row: outline.plan.knittedRows, stripe: null, act, moves, after };
 }
 
-/** Hung by its mouth, purl side to the front, the strip has its start on the side away from the crawl's end. */
-const startSide = ({ plan }: Outline): Side => plan.brief.crawl;
+/** Where the carriage stands after so many passes of a section. */
+function sideAfter({ outline }: Section, passes: number): Side {
+  const home = outline.plan.brief.homeSide;
+  return passes % 2 === 0 ? home : opposite(home);
+}
 
-/** Sections go from left to right or from right to left, as the strip runs from its start to its end. */
-export function hemStep(outline: Outline, local: number): StepBody {
-  const { plan } = outline;
-  const hem = plan.hem as Hem;
-  const number = Math.floor(local / sectionSteps);
-  const count = hem.sections[number] ?? 0;
-  const names = sectionNeedles(outline, count);
-  const [first = '', last = ''] = [names[0], names.at(-1)];
-  const { homeSide: home, bed } = plan.brief;
-  const away = opposite(home);
-  const before = number === 0 ? closedBed(outline) : lapBed(outline);
+const onBed = (section: Section, feeder: string | null, passes: number): BedAfter => ({
+  ...bareBed(section.outline, sideAfter(section, passes), counterAt(section.outline, passes)),
+  left: section.first,
+  right: section.last,
+  stitches: section.needles.length,
+  feeder,
+});
+
+const placeOf = ({ number, hem, first, last, needles }: Section) => ({
+  section: number,
+  of: hem.sections.length,
+  first,
+  last,
+  count: needles.length,
+});
+
+function setNeedles(section: Section): Part {
+  const { outline, needles } = section;
+  const { homeSide: carriage, bed } = outline.plan.brief;
   const setsCounter = !bed.without.includes('counter');
-  const onBed = (feeder: string | null, passes: number): BedAfter => ({
-    ...bareBed(outline, passes % 2 === 0 ? home : away, counterAt(outline, passes)),
-    left: first,
-    right: last,
-    stitches: count,
-    feeder,
-  });
-  const body = (act: Act, moves: StepBody['moves'], after: BedAfter): StepBody => ({
-    row: plan.knittedRows,
-    stripe: null,
-    act,
-    moves,
-    after,
-  });
-  const section = { section: number + 1, of: hem.sections.length, first, last, count };
-  const { rows, passes, yarn } = hem;
-  const layer = (which: 'outer' | 'inner', from: number, through: number): StepBody =>
-    body(
-      {
-        kind: 'hem-rows',
-        layer: which,
-        from,
-        through,
-        of: passes,
-        to: through % 2 === 0 ? home : away,
-      },
-      Array.from({ length: rows }, (_, i) => ({
-        move: 'knit',
-        to: (from + i) % 2 === 0 ? home : away,
-      })),
-      onBed(yarn, through),
-    );
-  const row = (kind: 'fold-row' | 'hem-close', at: number): StepBody => {
-    const to = at % 2 === 0 ? home : away;
-    return body({ kind, number: at, of: passes, to }, [{ move: 'knit', to }], onBed(yarn, at));
-  };
-  switch (local % sectionSteps) {
-    case 0:
-      return body(
-        { kind: 'set-hem-needles', ...section, carriage: home, setsCounter },
-        [
-          { move: 'stand', side: home },
-          { move: 'work', needles: names },
-          ...(setsCounter ? [{ move: 'counter', rows: 0 } as const] : []),
-        ],
-        { ...bareBed(outline, home, setsCounter ? 0 : before.counter) },
-      );
-    case 1: {
-      const edgeRows = evenParts(plan.knittedRows, hem.sections.length)[number] ?? 0;
-      return body(
-        { kind: 'pick-up', ...section, rows: edgeRows, startAt: startSide(outline) },
-        [{ move: 'pick-up', of: 'edge', left: first, right: last }],
-        onBed(null, 0),
-      );
-    }
-    case 2:
-      return body({ kind: 'thread-hem', yarn }, [{ move: 'feed', yarn }], onBed(yarn, 0));
-    case 3:
-      return layer('outer', 1, rows);
-    case 4:
-      return row('fold-row', rows + 1);
-    case 5:
-      return layer('inner', rows + 2, 2 * rows + 1);
-    case 6:
-      return body(
-        { kind: 'hang-fold', first, last, count },
-        [{ move: 'pick-up', of: 'first-row', left: first, right: last }],
-        onBed(yarn, passes - 1),
-      );
-    case 7:
-      return row('hem-close', passes);
-    default: {
-      // From the far edge to the one where the yarn ends.
-      const [from, to] = home === 'left' ? [last, first] : [first, last];
-      return body(
-        { kind: 'bind-off', yarn, from, to, count },
-        [{ move: 'cut', yarn }, { move: 'bind-off', from, to }, { move: 'fasten' }],
-        lapBed(outline),
-      );
-    }
-  }
+  return [
+    { kind: 'set-hem-needles', ...placeOf(section), carriage, setsCounter },
+    [
+      { move: 'stand', side: carriage },
+      { move: 'work', needles },
+      ...(setsCounter ? [{ move: 'counter', rows: 0 } as const] : []),
+    ],
+    bareBed(outline, carriage, counterAt(outline, 0)),
+  ];
+}
+
+/** Turned so that its mouth is up, purl side to the front, the strip has its start on the side that the work crawled to. */
+function pickUp(section: Section): Part {
+  const { outline, hem, number, first, last } = section;
+  const edgeRows = evenParts(outline.plan.knittedRows, hem.sections.length)[number - 1] ?? 0;
+  return [
+    { kind: 'pick-up', ...placeOf(section), rows: edgeRows, startAt: outline.plan.brief.crawl },
+    [{ move: 'pick-up', of: 'edge', left: first, right: last }],
+    onBed(section, null, 0),
+  ];
+}
+
+function thread(section: Section): Part {
+  const { yarn } = section.hem;
+  return [{ kind: 'thread-hem', yarn }, [{ move: 'feed', yarn }], onBed(section, yarn, 0)];
+}
+
+/** A layer of plain rows, the first of them number `from`. */
+function rows(section: Section, layer: 'outer' | 'inner', from: number): Part {
+  const { hem } = section;
+  const through = from + hem.rows - 1;
+  return [
+    { kind: 'hem-rows', layer, from, through, of: hem.passes, to: sideAfter(section, through) },
+    Array.from({ length: hem.rows }, (_, i) => ({ move: 'knit', to: sideAfter(section, from + i) })),
+    onBed(section, hem.yarn, through),
+  ];
+}
+
+function looseRow(section: Section, kind: 'fold-row' | 'hem-close', number: number): Part {
+  const { yarn, passes } = section.hem;
+  const to = sideAfter(section, number);
+  return [{ kind, number, of: passes, to }, [{ move: 'knit', to }], onBed(section, yarn, number)];
+}
+
+function hangFold(section: Section): Part {
+  const { hem, first, last, needles } = section;
+  return [
+    { kind: 'hang-fold', first, last, count: needles.length },
+    [{ move: 'pick-up', of: 'first-row', left: first, right: last }],
+    onBed(section, hem.yarn, hem.passes - 1),
+  ];
+}
+
+/** From the far edge to the one where the yarn ends. */
+function bindOff({ outline, hem: { yarn }, first, last, needles }: Section): Part {
+  const [from, to] = outline.plan.brief.homeSide === 'left' ? [last, first] : [first, last];
+  return [
+    { kind: 'bind-off', yarn, from, to, count: needles.length },
+    [{ move: 'cut', yarn }, { move: 'bind-off', from, to }, { move: 'fasten' }],
+    lapBed(outline),
+  ];
 }

@@ -185,3 +185,9 @@ export function rowAtStep({ rowStart, plan }: Outline, local: number): number {
   }
   return low;
 }
+
+/** So many needles in the middle of the bed. */
+export function middleNeedles({ needles }: Outline, count: number): readonly string[] {
+  const first = Math.floor(needles.length / 2) - Math.floor(count / 2);
+  return needles.slice(first, first + count);
+}
