@@ -109,6 +109,7 @@ export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
   hem: 'Saum',
   hemText: (stitches, rows, heightCm) =>
     `${stitches} Maschen aufgefasst, ${rows} Reihen je Lage, ${length(heightCm)} der Tiefe`,
+  hemSections: (counts) => `Maschen der Abschnitte: ${counts.join(', ')}.`,
   hemFold: 'Umbruch',
   hemChain: 'Kette, alter Rand',
   hemCord: 'Lochmaschen',

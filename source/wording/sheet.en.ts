@@ -113,6 +113,7 @@ export const sheet = ({ length, small, list }: Amounts) => ({
   hem: 'Hem',
   hemText: (stitches: number, rows: number, heightCm: number) =>
     `${stitches} loops picked up, ${rows} rows a layer, ${length(heightCm)} of the depth`,
+  hemSections: (counts: readonly number[]) => `Loops of the sections: ${counts.join(', ')}.`,
   hemFold: 'fold',
   hemChain: 'chain, old edge',
   hemCord: 'eyelets',

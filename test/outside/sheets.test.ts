@@ -7,12 +7,21 @@ import { marked } from 'marked';
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../source/planning/plan.ts';
-import { type Block, papers, type SheetOptions } from '../../source/sheet/page/block.ts';
-import { sheetOf } from '../../source/sheet/page/pages.ts';
+import {
+  type Block,
+  columnMm,
+  marginMm,
+  papers,
+  type SheetOptions,
+  types,
+} from '../../source/sheet/page/block.ts';
+import { layBlock } from '../../source/sheet/page/lay-out.ts';
+import { headerMm, sheetOf } from '../../source/sheet/page/pages.ts';
 import { sheetHtml, ticksHash, ticksScript } from '../../source/sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../../source/sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../../source/sheet/page/sheet-svg.ts';
 import { tagHtml, tagMarkdown, tagSvg } from '../../source/sheet/page/tag.ts';
+import { patchFills } from '../../source/sheet/svg/fills.ts';
 import { inEnglish } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
@@ -153,6 +162,33 @@ describe('the sheet of a class', () => {
     const register = html.slice(html.indexOf('<table class="register">'));
     expect(register.slice(0, register.indexOf('</table>')).match(/<tr>/g)).toHaveLength(25);
     for (const title of titles) expect(sheetSvg(plan, options)).toContain(`>${title}</text>`);
+  });
+});
+
+describe('every page', () => {
+  it('is no higher than its paper, in the widest of common fonts', () => {
+    fc.assert(
+      fc.property(briefFile(), fc.constantFrom('a4', 'letter'), fc.boolean(), (file, paper, inGerman) => {
+        const plan = planOf(file);
+        const { title, pages } = sheetOf(
+          plan,
+          optionsFor(plan, {}, inGerman ? german : inEnglish),
+          papers[paper].heightMm,
+        );
+        for (const [i, { place, blocks }] of pages.entries()) {
+          const room = { widthMm: columnMm, type: types[place], fills: patchFills(plan) };
+          const highMm = blocks.map((block) => layBlock(block, room).heightMm + types[place].gap);
+          const inAll = highMm.reduce(
+            (sum, mm) => sum + mm,
+            headerMm(title, place, i === 0) - types[place].gap,
+          );
+          expect(inAll, `${place}, page ${i + 1}`).toBeLessThanOrEqual(
+            papers[paper].heightMm - 2 * marginMm.top + 0.01,
+          );
+        }
+      }),
+      { numRuns: tries(40, 10) },
+    );
   });
 });
 

@@ -51,11 +51,11 @@ export function digestOf(job: Job, cautionOf: CautionOf, words: Words): Digest {
     stripes: told('stripes'),
     'hang-again': told('hang-again'),
     'closing-row': told('closing-row'),
-    hem: told('hem'),
+    hem: hemItems(parts.hem, cautionOf, words),
     graft: told('graft'),
     seam: told('seam'),
     corners: told('corners'),
-    cord: cordItems(parts.cord, cautionOf, words),
+    cord: partsItems(parts.cord, 'set-cord-needles', cautionOf, words),
     threading: told('threading'),
   };
 }
@@ -86,15 +86,39 @@ function itemsOf(steps: readonly Step[], cautionOf: CautionOf, words: Words): re
   });
 }
 
-/** A second cord is knitted as the first was: only what differs is said, with what leads from one to the next left out. */
-function cordItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] {
-  const begins = steps.findIndex(({ act }) => act.kind === 'set-cord-needles' && act.draw === 'second');
-  const [first, second] = begins < 0 ? [steps, []] : [steps.slice(0, begins), steps.slice(begins)];
+/** What is done over again, as a second cord or the sections of a hem: the first is told whole, of the last only what differs. */
+function partsItems(
+  steps: readonly Step[],
+  begins: Step['act']['kind'],
+  cautionOf: CautionOf,
+  words: Words,
+): readonly Item[] {
+  const [first = [], ...more] = partsFrom(steps, begins);
   const said = new Set(first.map((step) => sayOnPaper(step, words)));
-  const differs = second.map((step) => sayOnPaper(step, words)).filter((text) => !said.has(text));
+  const last = (more.at(-1) ?? []).map((step) => sayOnPaper(step, words));
+  const differs = last.filter((text) => !said.has(text));
+  const between = more.length > 1 ? '… ' : '';
   return [
     ...itemsOf(first, cautionOf, words),
-    ...(differs.length > 0 ? [{ text: differs.join(' … '), mind: null }] : []),
+    ...(differs.length > 0 ? [{ text: `${between}${differs.join(' … ')}`, mind: null }] : []),
+  ];
+}
+
+function partsFrom(steps: readonly Step[], begins: Step['act']['kind']): readonly (readonly Step[])[] {
+  const parts: Step[][] = [];
+  for (const step of steps) {
+    if (step.act.kind === begins || parts.length === 0) parts.push([]);
+    parts.at(-1)?.push(step);
+  }
+  return parts;
+}
+
+/** The sections of a hem are not all of one size: how many loops each has stands behind them. */
+function hemItems(steps: readonly Step[], cautionOf: CautionOf, words: Words): readonly Item[] {
+  const counts = steps.flatMap(({ act }) => (act.kind === 'set-hem-needles' ? [act.count] : []));
+  return [
+    ...partsItems(steps, 'set-hem-needles', cautionOf, words),
+    ...(counts.length > 1 ? [{ text: words.sheet.hemSections(counts), mind: null }] : []),
   ];
 }
 

@@ -80,14 +80,14 @@ function stripeTablesIn(
     items: [{ text: words.sheet.stripesNote(named), mind: null }],
     mind: '',
   });
-  const headMm = measure(headOf(0), 'machine') + 1.2;
+  const headMm = (table: number): number => measure(headOf(table), 'machine') + 1.2;
   const stripeMm = (stripe: StripeLines): number => heightOfStripe(stripe, across, types.machine);
-  const isBegunHere = leftMm - headMm >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
+  const isBegunHere = leftMm - headMm(0) >= Math.max(leastLinesMm, stripes[0] ? stripeMm(stripes[0]) : 0);
   return stripeTables(
     stripes,
     across,
     stripeMm,
-    (table) => (table === 0 && isBegunHere ? leftMm : roomMm) - headMm,
+    (table) => (table === 0 && isBegunHere ? leftMm : roomMm) - headMm(table),
   ).map((columns, table) => ({
     kind: 'together',
     blocks: [headOf(table), { kind: 'stripes', columns, across }],
