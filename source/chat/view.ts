@@ -16,9 +16,9 @@ export interface BedStrip {
   readonly right: number | null;
   /** The outermost needles that are in work, with loops or without. */
   readonly working: readonly [left: number, right: number] | null;
-  /** The needle between the edges that is in work without a loop, and the one that holds two: what a shaping move leaves. */
-  readonly empty: number | null;
-  readonly doubled: number | null;
+  /** Needles between the edges that are in work without a loop, and those that hold two: what a shaping move or a fold leaves. */
+  readonly empty: readonly number[];
+  readonly doubled: readonly number[];
 }
 
 export interface BenchView {
@@ -94,16 +94,14 @@ function stripOf(bed: Bed): BedStrip {
   const first = needles.findIndex(({ working }) => working);
   const isInside = (place: number): boolean =>
     left !== null && right !== null && place > left && place < right;
-  const placeOf = (is: (needle: Needle, place: number) => boolean): number | null => {
-    const place = needles.findIndex(is);
-    return place < 0 ? null : place;
-  };
+  const placesOf = (is: (needle: Needle, place: number) => boolean): readonly number[] =>
+    needles.flatMap((needle, place) => (is(needle, place) ? [place] : []));
   return {
     needleCount: needles.length,
     left,
     right,
     working: first < 0 ? null : [first, needles.findLastIndex(({ working }) => working)],
-    empty: placeOf(({ working, loopCount }, place) => working && loopCount === 0 && isInside(place)),
-    doubled: placeOf(({ loopCount }) => loopCount > 1),
+    empty: placesOf(({ working, loopCount }, place) => working && loopCount === 0 && isInside(place)),
+    doubled: placesOf(({ loopCount }) => loopCount > 1),
   };
 }

@@ -148,13 +148,11 @@ it('the needle that an instruction calls empty or doubled is so in the picture o
   fc.assert(
     fc.property(briefFile(), (file) => {
       const job = layOutJob(planOf(file));
-      const { needles } = job.plan.brief.bed;
+      const named = (place: number): string => formatNeedle(job.plan.brief.bed.needles, place);
       for (const { step, act } of shapingSteps(job)) {
         const { bed } = benchView({ ...startSession(job), done: step });
-        if (act.kind === 'increase')
-          expect(formatNeedle(needles, bed.empty ?? -1), `step ${step}`).toBe(act.uncovered);
-        if (act.kind === 'decrease')
-          expect(formatNeedle(needles, bed.doubled ?? -1), `step ${step}`).toBe(act.doubled);
+        if (act.kind === 'increase') expect(bed.empty.map(named), `step ${step}`).toContain(act.uncovered);
+        if (act.kind === 'decrease') expect(bed.doubled.map(named), `step ${step}`).toContain(act.doubled);
       }
     }),
     { numRuns: tries(60) },

@@ -5,6 +5,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseNeedle } from '../../source/bed/needles.ts';
+import { benchView } from '../../source/chat/view.ts';
+import { startSession } from '../../source/session/session.ts';
 import { allSteps, type Job } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
@@ -122,5 +124,16 @@ describe('the hem', () => {
       }),
       { numRuns: tries(50) },
     );
+  });
+
+  it('is seen with two loops on each needle before the row that closes it', () => {
+    overHems((job, steps) => {
+      const closing = steps.filter(({ act }) => act.kind === 'hem-close');
+      expect(closing).toHaveLength(job.plan.hem?.sections.length ?? 0);
+      const doubled = closing.map(
+        ({ step }) => benchView({ ...startSession(job), done: step - 1 }).bed.doubled.length,
+      );
+      expect(doubled).toEqual(job.plan.hem?.sections);
+    }, 30);
   });
 });

@@ -10,7 +10,7 @@ if (!view) throw new Error('no view');
 const brush = brushFor(view.plan, 'none', true);
 
 const drawn = (needleCount: number, left: number | null, right: number | null, width: number): string => {
-  const bed = { needleCount, left, right, working: null, empty: null, doubled: null };
+  const bed = { needleCount, left, right, working: null, empty: [], doubled: [] };
   return bedLine({ ...view, bed, carriage: 'right' }, width, brush)
     .map(({ text }) => text)
     .join('');

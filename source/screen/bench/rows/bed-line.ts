@@ -27,8 +27,8 @@ export function bedLine({ bed, carriage }: BenchView, width: number, { ascii }: 
     const [from, through] = [cellOf(left), cellOf(right)];
     cells.put(from, (ascii ? '=' : '━').repeat(through - from + 1));
     cells.put(leftCells, ascii ? '|' : '┿');
-    if (bed.empty !== null) cells.put(cellOf(bed.empty), ascii ? '_' : '○', { bold: true });
-    if (bed.doubled !== null) cells.put(cellOf(bed.doubled), ascii ? '8' : '◉', { bold: true });
+    for (const place of bed.empty) cells.put(cellOf(place), ascii ? '_' : '○', { bold: true });
+    for (const place of bed.doubled) cells.put(cellOf(place), ascii ? '8' : '◉', { bold: true });
     nameEdges(
       cells,
       [from, through],

@@ -22,8 +22,8 @@ import { type Brush, cut, endingAt, type Placed, rowOf, widthOf } from './row.ts
 function lookOf({ left, right, working, empty, doubled }: BedStrip, place: number): NeedleLook {
   if (left === null || right === null || place < left || place > right)
     return working && place >= working[0] && place <= working[1] ? 'empty' : 'out';
-  if (place === empty) return 'empty';
-  return place === doubled ? 'two' : 'loop';
+  if (empty.includes(place)) return 'empty';
+  return doubled.includes(place) ? 'two' : 'loop';
 }
 
 const signs: Readonly<Record<NeedleLook, readonly [string, string]>> = {
@@ -115,8 +115,8 @@ function notes(
   brush: Brush,
   say: Words['bench'],
 ): Line {
-  const name = (place: number | null): string =>
-    place === null ? '' : formatNeedle(bedAfter.needleCount, place);
+  const name = ([place]: readonly number[]): string =>
+    place === undefined ? '' : formatNeedle(bedAfter.needleCount, place);
   const needle = glance.kind === 'edge' ? glance.needle : '';
   const { ascii } = brush;
   const text =
