@@ -138,9 +138,9 @@ describe('work --json', () => {
     const lines = [`go step ${moved.step + 1}`, seen, 'find and firm', 'find and move 2'];
     const kept = last(work('mend', ...lines)).offers.find(({ kind }) => kind === 'rip');
     expect(kept).toMatchObject({ trace: null });
-    const on = last(work('mend-2', ...lines, `choose ${kept?.n}`, 'next'));
-    expect(on.now).toMatchObject({ way: 'mend', at: 2 });
-    // One row of plum is out: 47 loops hung below it, the carriage is on the other side again.
+    const on = last(work('mend-2', ...lines, `choose ${kept?.n}`, 'next 2'));
+    expect(on.now).toMatchObject({ way: 'mend', at: 3 });
+    // The weights are off and one row of plum is out: 47 loops hung below it, the carriage is on the other side again.
     expect(on.place).toMatchObject({ left, right: outer, carriage: carriage === 'left' ? 'right' : 'left' });
     const again = last(work('mend-2', 'where'));
     expect(again.now).toEqual(on.now);
