@@ -59,6 +59,8 @@ describe('a typed line', () => {
   });
 
   it.each([
+    ['care nothing', 'chat/unknown-command', 'There is no command care. Type help to see them all.'],
+    ['i need nothing', 'chat/unknown-command', 'There is no command i. Type help to see them all.'],
     ['wh', 'chat/ambiguous', 'wh could be where or why: type one more letter.'],
     ['nxet', 'chat/unknown-command', 'There is no command nxet. Did you mean next?'],
     ['xyzzy', 'chat/unknown-command', 'There is no command xyzzy. Type help to see them all.'],

@@ -56,9 +56,15 @@ export const nothingTold: Told = {
   leftOut: [],
 };
 
-/** Whether a line without a command says anything that could be seen. */
-export const saysSomething = ({ seen, moment, ladder, askRow }: Told): boolean =>
-  Object.keys(seen).length > 0 || moment !== null || ladder || askRow !== null;
+/**
+ * Whether a line without a command says anything that could be seen. `nothing` among other words may be of anything: that no
+ * loop hangs has to be said alone.
+ */
+export const saysSomething = ({ seen, moment, ladder, askRow, leftOut }: Told): boolean =>
+  Object.values(seen).some((look) => look !== null || leftOut.length === 0) ||
+  moment !== null ||
+  ladder ||
+  askRow !== null;
 
 /** A length of the piece, or a weight. */
 export type MeasuredAmount = Amount<'mm' | 'cm' | 'in' | 'g' | 'oz'>;
