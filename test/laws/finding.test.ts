@@ -22,7 +22,7 @@ function isOneToSee(job: Job, done: number, seen: Maker, facts: readonly string[
   const told = (maker: Maker): string => facts.map((fact) => maker.see(fact)).join();
   const wanted = told(seen);
   const sound = new Maker(job);
-  const last = Math.min(job.stepCount, done + 60);
+  const last = (job.phaseStarts[2] ?? 1) - 1;
   for (let number = 1; number <= last; number++) {
     sound.follow(stepAt(job, number));
     if (sound.see('left') === seen.see('left') && told(sound) === wanted) return true;

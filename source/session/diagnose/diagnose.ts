@@ -30,7 +30,7 @@ export interface Diagnosis {
   readonly question: Question | null;
   /** The same, as it is put. */
   readonly open: OpenQuestion | null;
-  /** Places that look just so without any slip: they may be gone to only where no slip speaks against it. */
+  /** Places that look just so without any slip: they may be gone to only where no slip speaks against it, and nothing is asked. */
   readonly elsewhere: readonly number[];
 }
 
@@ -111,7 +111,7 @@ function verdict(
     remedies: remedies.map((remedy) => showingAll(remedy, mine.flat())),
     question: asked,
     open: asked === null ? null : openQuestionOf(job, asked, told, stories),
-    elsewhere: sound,
+    elsewhere: asked === null ? sound : [],
   };
 }
 
