@@ -32,6 +32,11 @@ export interface Detail {
   readonly value: string;
 }
 
+/** What is filled in: after the label and after the value, of a sum only after it. */
+export interface Blank extends Detail {
+  readonly isSum?: true;
+}
+
 /** A sentence of the bench, with the caution that belongs to it. */
 export interface Item {
   readonly text: string;
@@ -73,7 +78,7 @@ export type Block =
       readonly columns: readonly (readonly StripeLines[])[];
       readonly across: Across;
     }
-  | { readonly kind: 'blanks'; readonly blanks: readonly Detail[] }
+  | { readonly kind: 'blanks'; readonly blanks: readonly Blank[] }
   /** A list to write in: columns with a title each, and so many lines. */
   | { readonly kind: 'register'; readonly titles: readonly string[]; readonly count: number }
   | { readonly kind: 'lines'; readonly count: number }

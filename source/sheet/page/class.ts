@@ -1,7 +1,7 @@
 /** For a class: what each pupil fills in, and a list of the pupils for whoever teaches them. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { type Block, type Detail, together } from './block.ts';
+import { type Blank, type Block, together } from './block.ts';
 
 /** Lines for pupils on the list. */
 const listed = 24;
@@ -22,18 +22,18 @@ export const classList = ({ sheet }: Words): Block =>
 function blanksFor(
   { stitches, rows, shapings, hem }: Plan,
   { sheet: { blanks }, amounts }: Words,
-): readonly Detail[] {
+): readonly Blank[] {
   const andHem = hem ? ` + ${amounts.decimal(hem.rows + 0.5)} × h` : '';
   return [
     { label: blanks.name, value: '' },
     { label: blanks.stitches, value: blanks.over },
     { label: blanks.rows, value: blanks.overHeight },
-    { label: blanks.stitchWidth, value: blanks.widthByStitches },
-    { label: blanks.rowHeight, value: blanks.heightByRows },
-    { label: blanks.acrossA, value: `${shapings} × w =` },
-    { label: blanks.alongB, value: `${rows} × h =` },
-    { label: blanks.mouthC, value: '√(a × a + b × b) =' },
-    { label: blanks.wide, value: 'c ÷ 2 =' },
-    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c${andHem} =` },
+    { label: blanks.stitchWidth, value: blanks.widthByStitches, isSum: true },
+    { label: blanks.rowHeight, value: blanks.heightByRows, isSum: true },
+    { label: blanks.acrossA, value: `${shapings} × w =`, isSum: true },
+    { label: blanks.alongB, value: `${rows} × h =`, isSum: true },
+    { label: blanks.mouthC, value: '√(a × a + b × b) =', isSum: true },
+    { label: blanks.wide, value: 'c ÷ 2 =', isSum: true },
+    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c${andHem} =`, isSum: true },
   ];
 }

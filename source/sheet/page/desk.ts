@@ -21,7 +21,6 @@ import {
   twoColumns,
   type YarnRow,
 } from './block.ts';
-import { swatchBlock } from './class.ts';
 
 /** Heights of the two pictures, as large as the page can have them. */
 export const deskRooms: readonly number[] = [104, 96, 88, 80, 72, 64, 56, 48];
@@ -69,7 +68,6 @@ export function deskBlocks(
       { kind: 'text', quiet: true, text: toolsText(plan, words) },
     ]),
     together(sheet.words, [termsInColumns(termsFor(plan, words))]),
-    ...(options.class ? [swatchBlock(plan, words)] : []),
   ];
 }
 

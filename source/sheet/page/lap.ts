@@ -21,6 +21,7 @@ import {
   twoColumns,
 } from './block.ts';
 import type { Digest } from './digest.ts';
+
 /** Heights of the three views of the fold, as large as the page can have them. */
 export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
 

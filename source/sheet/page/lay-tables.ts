@@ -1,6 +1,7 @@
 import { lineFrom, palette, placed, textAt } from '../svg/element.ts';
 import { type Fills, patchDrawing } from '../svg/fills.ts';
-import { besideGapMm, type Detail, type Type, type YarnRow } from './block.ts';
+import { textWidth } from '../svg/text-width.ts';
+import { type Blank, besideGapMm, type Detail, type Type, type YarnRow } from './block.ts';
 import { type Laid, type Lettering, padded, paragraph, sideBySide, stack } from './laid.ts';
 
 export interface Room {
@@ -107,18 +108,20 @@ export function yarnTable(
   return stack([row(['', ...named], { colour: palette.quiet }, ''), ...rows], 0);
 }
 
-/** Two columns of labels, each with a line to write on. */
-export function blankTable(blanks: readonly Detail[], { widthMm, type }: Room): Laid {
+/** Two columns of labels, each with a line to write on; what is measured has two, a sum one behind it. */
+export function blankTable(blanks: readonly Blank[], { widthMm, type }: Room): Laid {
   const columnMm = (widthMm - besideGapMm) / 2;
   const { size } = type;
-  const item = ({ label, value }: Detail): Laid => ({
+  const item = ({ label, value, isSum }: Blank): Laid => ({
     heightMm: 6.4,
     draw: ([x, y]) => {
       const rule = (from: number, to: number): string =>
         lineFrom([x + from, y + 5], [x + to, y + 5], { 'stroke-width': 0.25 });
       const written = textAt([x, y + 4.6], label, { size, colour: palette.quiet });
       if (value === '') return written + rule(32, columnMm);
-      return written + rule(32, 45) + textAt([x + 46, y + 4.6], value, { size }) + rule(78, columnMm);
+      const valueAt = isSum ? 32 : 46;
+      const from = Math.max(isSum ? 66 : 78, valueAt + textWidth(value, size) + 1.5);
+      return `${written}${isSum ? '' : rule(32, 45)}${textAt([x + valueAt, y + 4.6], value, { size })}${rule(from, columnMm)}`;
     },
   });
   const half = Math.ceil(blanks.length / 2);

@@ -17,7 +17,7 @@ import {
   type Station,
   types,
 } from './block.ts';
-import { classList } from './class.ts';
+import { classList, swatchBlock } from './class.ts';
 import { deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { heightOf, largest, type Measure, measureFor, notesIn, paged } from './fill.ts';
@@ -83,11 +83,16 @@ function deskPages(
   roomMm: number,
   measure: Measure,
 ): readonly SheetPage[] {
-  const blocks = largest(
-    deskRooms,
-    (highMm) => deskBlocks(plan, options, look, highMm),
-    (own) => heightOf(own, 'desk', measure) <= roomMm,
-  );
+  const own = options.class ? [swatchBlock(plan, options.words)] : [];
+  const fits = (blocks: readonly Block[]): boolean => heightOf(blocks, 'desk', measure) <= roomMm;
+  const drawnFor = (more: readonly Block[]): readonly Block[] =>
+    largest(
+      deskRooms,
+      (highMm) => deskBlocks(plan, options, look, highMm),
+      (blocks) => fits([...blocks, ...more]),
+    );
+  const small = drawnFor(own);
+  const blocks = [...(fits([...small, ...own]) ? small : drawnFor([])), ...own];
   const left = roomMm - heightOf(blocks, 'desk', measure) - types.desk.gap;
   const notes = notesIn(left, options.words.sheet.notes, measure);
   const last = options.class ? [classList(options.words)] : notes;

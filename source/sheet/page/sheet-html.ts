@@ -5,8 +5,8 @@ import { bandDrawing, chipDrawing, type Fills, patchDrawing, patchFills } from '
 import { escapeXml } from '../text.ts';
 import {
   type Across,
+  type Blank,
   type Block,
-  type Detail,
   type Item,
   papers,
   type Sheet,
@@ -202,12 +202,13 @@ const registerHtml = (titles: readonly string[], count: number): string =>
   `<table class="register"><thead><tr>${titles.map((title) => `<th scope="col">${escapeXml(title)}</th>`).join('')}</tr></thead>
 <tbody>${`<tr>${'<td></td>'.repeat(titles.length)}</tr>`.repeat(count)}</tbody></table>`;
 
-const blanksHtml = (blanks: readonly Detail[]): string =>
+const blanksHtml = (blanks: readonly Blank[]): string =>
   `<dl class="blanks">${blanks
-    .map(
-      ({ label, value }) =>
-        `<div><dt>${escapeXml(label)}</dt><dd class="blank"></dd>${value === '' ? '' : `<dd>${escapeXml(value)}</dd><dd class="blank"></dd>`}</div>`,
-    )
+    .map(({ label, value, isSum }) => {
+      const line = '<dd class="blank"></dd>';
+      const then = value === '' ? '' : `<dd>${escapeXml(value)}</dd>`;
+      return `<div><dt>${escapeXml(label)}</dt>${isSum ? '' : line}${then}${value === '' ? '' : line}</div>`;
+    })
     .join('')}</dl>`;
 
 /**

@@ -1,6 +1,6 @@
 import type { Plan } from '../../planning/plan.ts';
 import { escapeMarkdown } from '../text.ts';
-import type { Block, Detail, Item, Sheet, SheetOptions, Station, YarnRow } from './block.ts';
+import type { Blank, Block, Item, Sheet, SheetOptions, Station, YarnRow } from './block.ts';
 import { sheetOf } from './pages.ts';
 import type { StripeLines } from './stripe-lines.ts';
 
@@ -123,5 +123,6 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
   return [line(head), `|${' --- |'.repeat(head.length)}`, ...rows.map(line)].join('\n');
 }
 
-const blankText = ({ label, value }: Detail): string =>
-  `- ${escapeMarkdown(label)}: \\_\\_\\_\\_\\_\\_ ${escapeMarkdown(value)}${value === '' ? '' : ' \\_\\_\\_\\_\\_\\_'}`;
+const line = '\\_\\_\\_\\_\\_\\_';
+const blankText = ({ label, value, isSum }: Blank): string =>
+  `- ${[`${escapeMarkdown(label)}:`, ...(isSum ? [] : [line]), ...(value === '' ? [] : [escapeMarkdown(value), line])].join(' ')}`;
