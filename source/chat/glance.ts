@@ -2,6 +2,7 @@
 
 import type { Side } from '../bed/bed.ts';
 import type { Draw } from '../planning/eyelets.ts';
+import type { Act } from '../steps/act.ts';
 import type { GraftMovement } from '../steps/graft.ts';
 import type { Job } from '../steps/job.ts';
 import type { BedAfter, Step } from '../steps/step.ts';
@@ -41,14 +42,7 @@ export type Glance =
       readonly of: number;
       readonly to: Side;
     }
-  | {
-      readonly kind: 'rounds';
-      readonly from: number;
-      readonly through: number;
-      readonly of: number;
-      readonly slipTo: Side;
-      readonly knitTo: Side;
-    }
+  | Omit<Extract<Act, { readonly kind: 'rounds' }>, 'counter'>
   | {
       readonly kind: 'holes';
       readonly draw: Draw;

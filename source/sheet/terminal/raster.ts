@@ -38,7 +38,7 @@ export function fill(raster: Raster, view: View, shape: Polygon, id: number): vo
   const first = Math.max(0, Math.ceil(Math.min(...ys) - 0.5 - 1e-9));
   const last = Math.min(raster.height - 1, Math.ceil(Math.max(...ys) - 0.5 - 1e-9) - 1);
   for (let y = first; y <= last; y++) {
-    // A centre on the very edge may be reckoned a hair outside.
+    // A centre on the very edge may come out a hair outside.
     const centre = view.topMm - (y + 0.5) * view.pixelHeightMm;
     const [from, to] = crossing(shape, Math.min(highest, Math.max(lowest, centre)));
     const left = Math.max(0, Math.ceil((from - view.leftMm) / view.pixelWidthMm - 0.5 - 1e-9));
