@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import type { Act } from './act.ts';
+import { isGuarded } from './acts.ts';
 import { allSteps } from './job.ts';
 import type { Step } from './step.ts';
 
@@ -39,6 +40,26 @@ describe('a row', () => {
     const counted = actsOf(stepsOf({ bed: { ...bag.bed, without: ['counter'] } }), 'pass');
     expect(counted.map(({ act }) => act.rowInAll)).toEqual(counted.map(({ row }) => row));
     expect(actsOf(stepsOf({}), 'pass').every(({ act }) => act.rowInAll === null)).toBe(true);
+  });
+});
+
+describe('a step that is looked at first', () => {
+  const steps = stepsOf(unevenStripes);
+
+  it('is each that cuts, and the first pass of a stripe', () => {
+    const cuts = steps.filter(({ moves }) => moves.some(({ move }) => move === 'cut'));
+    expect(cuts.length).toBeGreaterThan(3);
+    expect(cuts.every(isGuarded)).toBe(true);
+    const [first, second] = steps.filter(({ act }) => act.kind === 'pass');
+    expect([first, second].map((step) => step && isGuarded(step))).toEqual([true, false]);
+  });
+
+  it('is none that moves needles or loops by hand', () => {
+    const byHand = steps.filter(({ act }) =>
+      ['increase', 'move-weights', 'bars', 'graft-pair'].includes(act.kind),
+    );
+    expect(byHand.length).toBeGreaterThan(40);
+    expect(byHand.filter(isGuarded)).toEqual([]);
   });
 });
 

@@ -48,6 +48,15 @@ describe('a landmark', () => {
     );
   });
 
+  it('that is a step comes once those before it are confirmed', () => {
+    const job = jobOf(stripedBrief(46, 64));
+    expect([1, 7, job.stepCount].map((number) => place(doneBefore(job, { at: 'step', number })))).toEqual([
+      0,
+      6,
+      job.stepCount - 1,
+    ]);
+  });
+
   it.each([
     ['row', 0],
     ['row', 64],
