@@ -2,7 +2,7 @@ import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
 import { cellsOf, cutToCells } from '../text.ts';
-import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
+import { asDyed, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, hollow, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
@@ -21,10 +21,12 @@ export function drawStrip(plan: Plan, options: DrawOptions, words: Words): reado
   const height = (options.rows - captionLines) * pixelsPerCell(options);
   const scale = scaleFor(plan, options.columns, height, pixelsPerCell(options));
   const window = windowAround(plan, rowsDone, scale.rowsShown);
-  const strip = stripOf(plan, rowsDone, window);
+  // Its colours can be told by colour alone: a letter stands for a yarn.
+  const shown = options.colour === 'none' ? plan : asDyed(plan);
+  const strip = stripOf(shown, rowsDone, window);
   const picture = paintRaster(
     rasterise(plan, strip, scale),
-    pixelOf(yarnSigns(plan, options.colour), strip, options),
+    pixelOf(yarnSigns(shown, options.colour), strip, options),
     [],
     options,
   );

@@ -4,8 +4,10 @@
  */
 import type { Side } from '../../../bed/bed.ts';
 import type { BenchView } from '../../../chat/view.ts';
+import type { Plan } from '../../../planning/plan.ts';
 import type { Line } from '../../../sheet/terminal/ansi.ts';
 import { cellsOf, plainText } from '../../../sheet/text.ts';
+import { asDyed } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type BandBlock, type BandPaint, bigHeight, letterRows, paintOf } from './band-letters.ts';
 import { type BandText, bandText } from './band-text.ts';
@@ -33,7 +35,7 @@ function blocksOf(view: BenchView, width: number, { signs }: Brush, words: Words
   const { glance, yarn } = view;
   const text = bandText(view, words);
   if (glance.kind !== 'yarn' || !glance.leaves || glance.leaves.yarn === glance.comes) {
-    return [{ yarn, width, text }];
+    return [{ yarn: yarn && colourNow(view, yarn), width, text }];
   }
   const leaving = Math.floor(width * leavingPart);
   const { yarn: old, parks } = glance.leaves;
@@ -45,8 +47,18 @@ function blocksOf(view: BenchView, width: number, { signs }: Brush, words: Words
   const leavesInColour = signs.has(glance.comes);
   return [
     { yarn: leavesInColour ? old : null, width: leaving, text: leaves },
-    { yarn: glance.comes, width: width - leaving, text },
+    { yarn: colourNow(view, glance.comes), width: width - leaving, text },
   ];
+}
+
+/** Of a self-striping yarn the colour that is expected in the row that comes next; any other yarn as it is. */
+function colourNow({ plan, phase, rows }: BenchView, yarn: string): string {
+  if (phase !== 'stripes' && phase !== 'closing-row') return yarn;
+  const dyed = asDyed(plan);
+  const row = Math.min(rows.at + 1, plan.knittedRows);
+  const here = (stripe: Plan['stripes'][number]): boolean => row >= stripe.firstRow && row <= stripe.lastRow;
+  const isIn = plan.stripes.find(here)?.yarn === yarn;
+  return (isIn && dyed.stripes.find(here)?.yarn) || yarn;
 }
 
 function blockRows(block: BandBlock, height: number, brush: Brush): readonly Line[] {

@@ -1,6 +1,8 @@
 /** The bench in windows of all sizes and both languages: words whole, nothing too wide, the band where it always is. */
 
+import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
+import { jobOf } from '../../../../test/fixtures/plan-of.ts';
 import { german, speak } from '../../../../test/fixtures/spoken.ts';
 import {
   allViews,
@@ -8,6 +10,7 @@ import {
   demoJob,
   stepsOfAllKinds,
 } from '../../../../test/fixtures/steps-of-all-kinds.ts';
+import { colourRuns } from '../../../planning/colour-run.ts';
 import { metric } from '../../../shared/units.ts';
 import type { Span } from '../../../sheet/terminal/ansi.ts';
 import { loadWords } from '../../../wording/language.ts';
@@ -146,3 +149,34 @@ it.each([false, true])(
     expect(blank.map(({ step }) => step?.act.kind ?? 'finished')).toEqual(withoutCloseUp);
   },
 );
+
+it('has band and ruler of a self-striping yarn in the colours that are expected', () => {
+  const run = [
+    { colour: '#1d4e89', metres: 6 },
+    { colour: '#e9c46a', metres: 4 },
+    { colour: '#b3262e', metres: 5 },
+  ];
+  const brief = JSON.parse(readFileSync('demo/dice-bag.json', 'utf8'));
+  const yarns = { ...brief.yarns, plum: { ...brief.yarns.plum, run } };
+  const job = jobOf({ ...brief, yarns });
+  const [{ bands } = { bands: [] }] = colourRuns(job.plan);
+  const passes = allViews(job).filter(({ glance, phase }) => glance.kind === 'pass' && phase === 'stripes');
+  const brush = brushFor(job.plan, 'true', false);
+  const window = { columns: 80, room: 18, large: false };
+  const coloursOf = (lines: readonly (readonly Span[])[]) =>
+    new Set(lines.flat().flatMap(({ ink, ground }) => [ink, ground]));
+  for (const view of passes.filter(({ yarn }) => yarn === 'plum')) {
+    const { above } = benchRows(view, window, brush, englishWords);
+    const row = view.rows.at + 1;
+    const expected = bands.find(({ fromRow, throughRow }) => row >= fromRow && row <= throughRow)?.colour;
+    expect(coloursOf(above), `row ${row}`).toContain(expected);
+    expect(
+      run.filter(({ colour }) => coloursOf(above).has(colour)),
+      `row ${row}`,
+    ).toHaveLength(1);
+  }
+  const [first] = passes;
+  if (!first) throw new Error('no pass');
+  const { below } = benchRows(first, window, brush, englishWords);
+  for (const { colour } of run) expect(coloursOf(below)).toContain(colour);
+});

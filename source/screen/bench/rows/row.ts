@@ -4,7 +4,7 @@ import type { Plan } from '../../../planning/plan.ts';
 import type { ColourDepth } from '../../../shared/shown-colour.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import { cellsOf, cutToCells } from '../../../sheet/text.ts';
-import { type YarnSign, yarnSigns } from '../../../sheet/yarn-signs.ts';
+import { asDyed, type YarnSign, yarnSigns } from '../../../sheet/yarn-signs.ts';
 
 /** What there is to draw with. */
 export interface Brush {
@@ -13,8 +13,9 @@ export interface Brush {
   readonly ascii: boolean;
 }
 
+/** The colours of a self-striping yarn have signs of their own. */
 export const brushFor = (plan: Plan, depth: ColourDepth, ascii: boolean): Brush => ({
-  signs: yarnSigns(plan, depth),
+  signs: new Map([...yarnSigns(asDyed(plan), depth), ...yarnSigns(plan, depth)]),
   depth,
   ascii,
 });

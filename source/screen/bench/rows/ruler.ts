@@ -9,7 +9,7 @@ import { greatestCommonDivisor } from '../../../planning/choose-size.ts';
 import type { Plan } from '../../../planning/plan.ts';
 import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
 import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
-import type { YarnSign } from '../../../sheet/yarn-signs.ts';
+import { asDyed, type YarnSign } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
 import { glanceAround } from './around.ts';
 import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
@@ -150,7 +150,8 @@ function stripesIn({ plan, rows }: BenchView, room: number, brush: Brush): Ruler
   const width = perUnit >= 1 ? (perUnit * plan.rows) / unitRows(plan) : room;
   const columnOf = (row: number): number => Math.floor((row * width) / plan.rows + 1e-9);
   const cells = new Cells(width, { text: ' ' });
-  for (const { yarn, firstRow, lastRow } of plan.stripes) {
+  const { stripes } = brush.depth === 'none' ? plan : asDyed(plan);
+  for (const { yarn, firstRow, lastRow } of stripes) {
     const [from, end] = [columnOf(firstRow - 1), columnOf(lastRow)];
     const knitted = Math.min(end, Math.max(from, columnOf(rows.at)));
     const sign = brush.signs.get(yarn);
