@@ -95,7 +95,8 @@ describe('a log played with the clock in our hands', () => {
     player.send(' ');
     await player.waitFor('playing');
     await player.pass(4);
-    const screen = await player.waitFor('The bag is finished.');
+    await player.waitFor('The bag is finished.');
+    const screen = await player.waitFor(/\d cm wide, .* below the cord/);
     expect(screen).toMatch(/\[#+\] {2}0:37 of 0:37 {2}1x {2}the end/);
   });
 

@@ -20,13 +20,15 @@ interface Props {
   readonly room: number;
   readonly ascii: boolean;
   readonly words: Words;
+  /** It stays: there is no way back to the bench to be told of. */
+  readonly stays?: boolean;
 }
 
 /** The instruction keeps this height when it is shorter, so that the picture does not jump from step to step. */
 const usualWordRows = 3;
 
 /** A drawing of the bag in place of the bench's lower part; band and instruction stay, and one row tells the place. */
-export default function PictureView({ picture, view, columns, room, ascii, words }: Props) {
+export default function PictureView({ picture, view, columns, room, ascii, words, stays = false }: Props) {
   const brush = brushFor(view.plan, colourDepth(process.env), ascii);
   const instruction = instructionOf(view, words);
   const wordHeight = Math.min(room - 3, Math.max(usualWordRows, rowsNeeded(instruction, columns)));
@@ -48,7 +50,7 @@ export default function PictureView({ picture, view, columns, room, ascii, words
       <Box height={options.rows} flexDirection="column">
         <FinishedRows rows={lines} />
       </Box>
-      <Rows rows={[placeRow(view, columns, brush, words)]} depth={brush.depth} />
+      <Rows rows={[placeRow(view, columns, stays, brush, words)]} depth={brush.depth} />
       <Box height={wordHeight}>
         <Rows rows={below} depth={brush.depth} />
       </Box>
@@ -64,7 +66,7 @@ function sewingIn({ glance }: BenchView): Pick<DrawOptions, 'grafting' | 'sewing
 }
 
 /** Row, stripe, the yarn in the hands, and the way back to the bench; in narrow windows as much of it as there is room for. */
-function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }: Words) {
+function placeRow(view: BenchView, columns: number, stays: boolean, brush: Brush, { bench: say }: Words) {
   const { rows, stripe, yarn, glance } = view;
   const sign = yarn === null ? undefined : brush.signs.get(yarn);
   const name =
@@ -72,7 +74,7 @@ function placeRow(view: BenchView, columns: number, brush: Brush, { bench: say }
   const count = countOf(glance);
   const done = [{ text: `${count ? say.done(count.at, count.of) : say.rowsDone(rows.at, rows.of)}   ` }];
   const inStripe = count || stripe.at === 0 ? [] : [{ text: `${say.stripe(stripe.at, stripe.of)}   ` }];
-  const back = [{ text: say.drawOff, dim: true }];
+  const back = stays ? [] : [{ text: say.drawOff, dim: true }];
   const forms = [[...done, ...inStripe, ...name], [...done, ...name], name];
   const place = forms.find((form) => widthOf(form) + widthOf(back) + 2 <= columns) ?? [];
   return rowOf(columns, [{ column: 0, spans: place }, endingAt(columns, back)]);

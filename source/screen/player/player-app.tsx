@@ -3,7 +3,7 @@
  * whether it plays.
  */
 import { Box } from 'ink';
-import { useMemo, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
 import { lastLines } from '../../chat/replay-lines.ts';
 import { benchView } from '../../chat/view.ts';
 import { type PlayerView, viewPlayer } from '../../journal/player.ts';
@@ -19,6 +19,9 @@ import type { PlayerMessageLine, PlayerStore } from './update-player.ts';
 /** The keys, as many as fit in one row. */
 const keysRow = (width: number, { player: { keys } }: Words): string =>
   keys.find((text) => text.length <= width) ?? keys.at(-1) ?? '';
+
+/** Wanted at the end alone: the finished bag. */
+const PictureView = lazy(() => import('../bench/picture-view.tsx'));
 
 interface Props {
   readonly store: Pick<PlayerStore, 'subscribe' | 'get'>;
@@ -51,6 +54,7 @@ export function PlayerApp({ store }: Props) {
   const width = columns - labelWidth;
   const remarks = [note, view.saying, message].filter((text) => text !== null);
   const remarkRows = remarks.reduce((sum, text) => sum + wrappedRows(text, width), 0);
+  const room = height - ownRows - Math.max(height < lowWindow ? 0 : lineRows, remarkRows);
   return (
     <Box flexDirection="column" height={height} overflow="hidden" justifyContent="flex-end">
       <Box
@@ -70,12 +74,13 @@ export function PlayerApp({ store }: Props) {
       </Box>
       <Box flexDirection="column" flexShrink={0}>
         {rows > 12 ? <Text> </Text> : null}
-        <Bench
-          view={bench}
-          columns={columns}
-          room={height - ownRows - Math.max(height < lowWindow ? 0 : lineRows, remarkRows)}
-          words={words}
-        />
+        {bench.finished ? (
+          <Suspense fallback={<Bench {...{ view: bench, columns, room, words }} />}>
+            <PictureView picture="bag" view={bench} ascii={false} stays {...{ columns, room, words }} />
+          </Suspense>
+        ) : (
+          <Bench {...{ view: bench, columns, room, words }} />
+        )}
         {note === null ? null : <Remark label={words.player.note} text={note} width={width} />}
         {view.saying === null ? null : (
           <Remark label={words.player.lesson} text={view.saying} width={width} />
