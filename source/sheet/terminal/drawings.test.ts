@@ -335,6 +335,17 @@ describe('the work of the hands', () => {
     expect(text).toContain('left: it knits');
   });
 
+  it('knits the cord to and fro on a bed that cannot slip', () => {
+    const flat = diceBagWith({ bed: { needles: 120, pitchMm: 6, without: ['slip'] } });
+    const lines = plain(drawCord(flat, options, spoken()));
+    const ways = lines.flatMap((line) =>
+      line.includes('◄') ? ['left'] : line.includes('►') ? ['right'] : [],
+    );
+    expect(ways).toEqual(['left', 'right']);
+    expect(lines.join('\n')).not.toContain('slips');
+    expect(lines.join('\n')).toContain('to and fro: every pass knits a row');
+  });
+
   it('never is wider or higher than it may be', () => {
     for (const draw of [drawGraft, drawSeam, drawCord]) {
       for (const [columns, rows] of [
