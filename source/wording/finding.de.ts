@@ -87,7 +87,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
     rowsOfColour: 'die Zahl in diesem Streifen',
   },
   orUnsure: (question, value) => `${question} Tippe find und ${value}; oder find unsicher.`,
-  noSlip: 'Keine Stelle dieses Beutels sieht so aus, auch nicht mit einem oder zwei Fehlern.',
+  noSlip: 'Keine Stelle dieses Beutels sieht so aus, selbst mit einem oder zwei Fehlern.',
   readAgain: 'Sieh noch einmal hin und lass weg, was am unsichersten ist.',
   oneAmiss: 'Eines kann falsch gelesen sein. Es würde passen:',
   without: (name, done) => `  ohne ${name}: als Nächstes Schritt ${done}`,

@@ -66,15 +66,13 @@ const isForBrowsers = (node: Node): boolean =>
   node.type === 'TaggedTemplateExpression' && /^(?:css|script)$/.test(nameOf(node.tag) ?? '');
 
 function textOf(node: Node): string | null {
-  if (node.type === 'Literal' && typeof node.value === 'string')
-    return forShells.test(node.value) || !words.test(node.value) ? null : node.value;
-  if (node.type === 'TemplateLiteral') {
-    const text = partsOf(node).join('…');
-    return forShells.test(text) ? null : wordsOf(text);
-  }
+  if (node.type === 'Literal' && typeof node.value === 'string') return saidIn(node.value);
+  if (node.type === 'TemplateLiteral') return saidIn(partsOf(node).join('…'));
   if (node.type === 'JSXText' && word.test(node.value as string)) return (node.value as string).trim();
   return null;
 }
+
+const saidIn = (text: string): string | null => (forShells.test(text) ? null : wordsOf(text));
 
 /** The text, where it looks like words; between tags one is enough. */
 function wordsOf(text: string): string | null {
