@@ -113,14 +113,15 @@ const saidAndDrawn = `
 const changes = [
   {
     // Ink keeps all that was ever said, to say it again where a window has become lower than the screen; ours shows the
-    // last lines again by itself. What is said in that very drawing is still to be written.
+    // last lines again by itself. What is said in that very drawing is still to be written, and all of it ends as Ink takes
+    // it to end: without the last newline the next drawing would begin a row too high.
     name: 'nothing said is kept, and it is handed on with the drawing',
     file: /[\\/]ink[\\/]build[\\/]ink\.js$/,
     texts: [
       [said, said.replace('+=', '=')],
       [
         'clearTerminal + this.fullStaticOutput + output',
-        "clearTerminal + (hasStaticOutput ? staticOutput : '') + output",
+        "clearTerminal + (hasStaticOutput ? staticOutput : '') + outputToRender",
       ],
       [saidAndDrawn, '\n            this.log.say(staticOutput, outputToRender);'],
     ],

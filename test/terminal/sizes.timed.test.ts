@@ -81,6 +81,18 @@ describe('the bench', () => {
     terminal.resize(80, 24);
     await terminal.waitFor('step 1 of');
   });
+
+  it('goes on drawing in its place when a large window has become lower than the screen was', async () => {
+    const terminal = bench({ args: [pouch], columns: 200, rows: 50 });
+    await terminal.waitFor('step 1 of');
+    terminal.resize(100, 30);
+    await terminal.waitFor((screen) => screen.endsWith('such as help'));
+    await pause(500);
+    const before = terminal.screen().split('\n').slice(0, -1);
+    terminal.send('l');
+    const typed = await terminal.waitFor(/^> l$/m);
+    expect(typed.split('\n').slice(0, -1)).toEqual(before);
+  });
 });
 
 describe('the questions and the player', () => {

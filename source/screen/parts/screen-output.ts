@@ -33,6 +33,8 @@ export function createBeforeShown(): BeforeShown {
 /** Where there is no screen all is done at once. */
 export const atOnce: BeforeShown = { later: (action) => action(), now: () => undefined };
 
+/** With it Ink itself draws the whole screen, where the one before was higher than the window. */
+const clearScreen = '\x1b[2J';
 const clearScrollback = '\x1b[3J';
 const eraseUp = '\x1b[1A\x1b[2K';
 
@@ -82,7 +84,10 @@ export function screenOutput(
     write(text: string, ...rest: readonly unknown[]) {
       const tell = rest.at(-1);
       if (typeof tell === 'function') whenWritten.push(tell as () => void);
-      later(() => text);
+      later(() => {
+        if (text.includes(clearScreen)) isBlank = false;
+        return text;
+      });
       return true;
     },
     draw(before: string, said: string, now: string) {
