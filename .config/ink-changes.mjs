@@ -165,7 +165,8 @@ const changes = [
       ],
     ],
     more: keptCaches + withoutBlanks + blankCell,
-    shows: /\.styledChars\.size>500[\s\S]*\.push\(\[\]\)/,
+    shows: /\.styledChars\.size>500/,
+    hides: /\.push\(\{type:"char",value:" ",fullWidth:!1,styles:\[\]\}\)/,
   },
   {
     // What Ink loads for its own developers alone.

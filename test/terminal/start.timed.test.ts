@@ -26,15 +26,15 @@ test('what was kept is taken by the Node that it was built with', () => {
   const { program, cache } = copy();
   const script = `
     process.argv.splice(1, 0, 'slantwise', '--version');
-    const { run, readKept } = require(${JSON.stringify(program)});
-    console.log(run(readKept()).cachedDataRejected);`;
+    const { run, readCompiled } = require(${JSON.stringify(program)});
+    console.log(run(readCompiled()).cachedDataRejected);`;
   expect(said(cache, '-e', script)).toMatch(/^false$/m);
 });
 
 test('a bit that a disk gives back wrong is noticed wherever it is, and the program starts without what was kept', () => {
   const { program, compiled, cache } = copy();
   const script = `
-    const { readKept, compiledPath } = require(${JSON.stringify(program)});
+    const { readCompiled, compiledPath } = require(${JSON.stringify(program)});
     const { readFileSync, writeFileSync } = require('node:fs');
     const sound = readFileSync(compiledPath);
     let noticed = 0;
@@ -43,7 +43,7 @@ test('a bit that a disk gives back wrong is noticed wherever it is, and the prog
       const flipped = Buffer.from(sound);
       flipped[at] ^= 1 << (flip % 8);
       writeFileSync(compiledPath, flipped);
-      if (readKept() === undefined) noticed++;
+      if (readCompiled() === undefined) noticed++;
     }
     console.log(noticed);`;
   expect(said(cache, '-e', script)).toBe('200\n');
