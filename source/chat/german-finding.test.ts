@@ -87,6 +87,7 @@ describe('every sentence of finding, in German', () => {
       'loose',
       'rehung',
       'before-move',
+      'which-edge',
       'stray',
       'move',
       'stripe',

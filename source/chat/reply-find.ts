@@ -111,6 +111,7 @@ function answers({ seen, moment, askRow }: Told, { asked, question }: Talk): boo
   if (asked === 'moment' || asked === 'row') return moment !== null && said.length === 0;
   if (moment !== null || said.length > 1) return false;
   if (asked === 'loose' || asked === 'stray') return seen.looseEdgeLoop !== undefined;
+  if (asked === 'which-edge') return seen.edgeStep !== undefined;
   if (asked === 'before-move') return seen.beforeMove !== undefined;
   if (asked === 'rehung') return seen.rehung !== undefined;
   if (question?.about === 'yarn-where')

@@ -121,6 +121,46 @@ describe('a slip', () => {
   });
 });
 
+describe('two slips at once', () => {
+  it('are told together and found one after the other, both some moves old', () => {
+    // Sound it would be R16 … R61: the increase of move 5 was left out, and the decrease of move 9 made twice.
+    const lines = type('go step 74', 'find R17 R60 plum carriage left row 25');
+    expect(lines[0]).toMatch(/^Two things at once\. /);
+    expect(lines.at(-1)).toMatch(/^Take either of the two first\. /);
+    expect(store.get().talk.offers).toEqual([]);
+    expect(type('move 5').at(-1)).toMatch(/^Now the other of the two\. /);
+    expect(type('move 9').at(-1)).toMatch(/^At the move that you named first, which edge steps/);
+    const told = type('leading');
+    expect(told[0]).toContain('The increase of move 5, after row 10, is missing');
+    expect(told[0]).toContain('The decrease of move 9, after row 18, is there twice');
+    expect(store.get().talk.offers.map((offer) => offer.is === 'mend' && offer.remedy.mend.how)).toEqual([
+      'rip',
+      'make-up',
+    ]);
+  });
+
+  it('are one where no second is found', () => {
+    type('go step 74', 'find R17 R61 45 stitches plum carriage left row 25', 'find and move 9');
+    expect(type('find unsure').join(' ')).not.toMatch(/Two things at once/);
+  });
+});
+
+describe('rows too many', () => {
+  it('lie before the shaping move or after it, which is asked before any is pulled out', () => {
+    const seen = 'find R15 R60 mint carriage right counter 30';
+    type('go step 80', seen, 'find and 2 in this stripe', 'find and in stripe 10');
+    expect(type('find and since row 20').at(-1)).toMatch(/^Were they knitted before the shaping move there/);
+    expect(store.get().talk.offers).toHaveLength(1);
+    const [first, second] = ['before the move', 'find and after the move'].map((answer) => {
+      type(seen, 'find and 2 in this stripe', 'find and in stripe 10', 'find and since row 20', answer);
+      return store.get().talk.offers.map((offer) => offer.is === 'mend' && offer.remedy.mend.thenDone);
+    });
+    expect(first).toHaveLength(2);
+    expect(second).toHaveLength(2);
+    expect(first?.[0]).not.toBe(second?.[0]);
+  });
+});
+
 describe('the way back', () => {
   it('is gone a step at a time, each kept as what happened', () => {
     const lines = type('go step 75', 'rip row 25');

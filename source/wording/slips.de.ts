@@ -103,6 +103,8 @@ const questions: Readonly<Record<SlipQuestion, string>> = {
     'Ist die äußerste Masche am Abnahmerand lose, mit nichts darunter? Tippe find und lose; oder find und fest.',
   rehung:
     'Kam die Arbeit dort herunter und wurde neu aufgenadelt, oder hängt sie noch, wo sie war? Tippe find und neu aufgenadelt; oder find und nicht aufgenadelt.',
+  'which-edge':
+    'Welcher Rand hat bei dem Formschritt, den du zuerst genannt hast, die Stufe: der Zunahmerand oder der Abnahmerand? Tippe find und Zunahmerand; oder find und Abnahmerand.',
   'before-move':
     'Kamen sie vor dem Formschritt dort oder danach? Sieh nach, wo die Ränder eine Stufe haben: tippe find und vor dem Formschritt, wenn sie unter der Stufe liegen; oder find und nach dem Formschritt.',
   stray:

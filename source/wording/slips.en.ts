@@ -127,6 +127,8 @@ const questions: Readonly<Record<SlipQuestion, string>> = {
     'Is the outermost loop at the trailing edge loose, with nothing below it? Type find and loose; or find and firm.',
   rehung:
     'Was the work taken off there and rehung, or does it still hang where it was? Type find and rehung; or find and not rehung.',
+  'which-edge':
+    'At the move that you named first, which edge steps, the leading one or the trailing one? Type find and leading; or find and trailing.',
   'before-move':
     'Were they knitted before the shaping move there, or after it? Look where the edges step: type find and before the move, if they lie below the step; or find and after the move.',
   stray:

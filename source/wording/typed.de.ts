@@ -103,6 +103,8 @@ export const typed: Readonly<Record<string, string>> = {
   nicht: 'not',
   aufgenadelt: 'rehung',
   nur: 'only',
+  zunahmerand: 'leading',
+  abnahmerand: 'trailing',
   vor: 'before',
   nach: 'after',
   seite: 'side',

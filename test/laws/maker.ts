@@ -248,9 +248,17 @@ export class Maker {
     rowsOfColour: () => `${this.rowsOfColour()} in this stripe`,
     loose: () => (this.isLoose() ? 'loose' : 'firm'),
     stray: () => (this.hasStrayColumn() ? 'loose' : 'firm'),
+    'which-edge': () => this.firstEdge(),
     'before-move': () => 'before the move',
     rehung: () => (this.slips.some(({ kind }) => kind === 'rehang forgotten') ? 'not rehung' : 'rehung'),
   };
+
+  /** Of the slip that she tells of first. */
+  private firstEdge(): string {
+    const kind = this.slips[0]?.kind ?? '';
+    if (/^increase|out of work/.test(kind)) return 'leading';
+    return /^decrease|in work/.test(kind) ? 'trailing' : 'unsure';
+  }
 
   private edgeSeen(side: Side): string {
     const place = this.bed.edges()[side];

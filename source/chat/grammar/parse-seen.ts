@@ -145,6 +145,10 @@ function readWord(
     reading.seen.looseEdgeLoop = word === 'loose';
     return 1;
   }
+  if (word === 'leading' || word === 'trailing') {
+    reading.seen.edgeStep = word;
+    return 1;
+  }
   if (word === 'before' || word === 'after') {
     if (next?.text !== 'move') return leaveOut(reading, token);
     reading.seen.beforeMove = word === 'before';

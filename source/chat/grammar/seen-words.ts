@@ -59,7 +59,7 @@ const grammar: ReadonlySet<string> = new Set([
   ...seenWords,
   ...fillers,
   ...Object.keys(countWords),
-  ...'left,right,firm,rehung,not,before,after,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
+  ...'left,right,firm,rehung,not,leading,trailing,before,after,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
     ',',
   ),
   ravelCord,

@@ -116,7 +116,7 @@ function verdict(
 }
 
 /** Questions for which the work has to be followed down: not worth it once the way back is offered. */
-const lookedFor: ReadonlySet<Question> = new Set(['moment', 'row', 'stray', 'before-move']);
+const lookedFor: ReadonlySet<Question> = new Set(['moment', 'row', 'stray', 'before-move', 'which-edge']);
 
 /** A mend that is right for more than one story shows what any of them would. */
 const showingAll = ({ story, mend }: Remedy, all: readonly Remedy[]): Remedy => {

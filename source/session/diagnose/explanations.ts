@@ -7,7 +7,7 @@ import { showingAt } from './could-show.ts';
 import { sameFabric } from './fabric.ts';
 import type { Evidence } from './question.ts';
 import { sameBed } from './settle.ts';
-import { isAt, isPass } from './slip-moment.ts';
+import { edgeAt, isAt, isPass } from './slip-moment.ts';
 import { type Story, storyOf } from './story.ts';
 import { farReach, nearReach, type Reach, supposed } from './suppose.ts';
 
@@ -161,7 +161,9 @@ function anywhere(job: Job, look: Look, done: number): readonly number[] {
 
 function fits(job: Job, { look, moments }: Evidence, { looks, slips, rows }: Story): boolean {
   if (!looksSo.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
-  return moments.every((moment) => slips.some((slip) => isAt(job, slip, moment, rows)));
+  const [first] = moments;
+  const isThere = !first || look.edgeStep === undefined || edgeAt(job, slips, first, rows) === look.edgeStep;
+  return isThere && moments.every((moment) => slips.some((slip) => isAt(job, slip, moment, rows)));
 }
 
 const looksSo = [...facts, 'looseEdgeLoop', 'strayColumn', 'rehung', 'beforeMove'] as const;

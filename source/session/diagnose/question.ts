@@ -10,10 +10,10 @@ import { looksAt } from '../locate/looks-of.ts';
 import { placeIndex } from '../locate/place-index.ts';
 import { type Fact, facts, type Look } from '../locate/seen.ts';
 import { isShapingSlip, type Slip } from '../mend/slip.ts';
-import { isAt, momentOf, type SlipMoment } from './slip-moment.ts';
+import { edgeAt, isAt, momentOf, type SlipMoment } from './slip-moment.ts';
 import type { Story } from './story.ts';
 
-export type Question = Fact | 'loose' | 'rehung' | 'moment' | 'row' | 'stray' | 'before-move';
+export type Question = Fact | 'loose' | 'rehung' | 'moment' | 'row' | 'stray' | 'before-move' | 'which-edge';
 
 export interface Evidence {
   readonly look: Look;
@@ -29,6 +29,7 @@ export type SlipQuestion =
   | 'rehung'
   | 'stray'
   | 'before-move'
+  | 'which-edge'
   | 'row'
   | 'move'
   | 'move-or-rehang'
@@ -111,6 +112,9 @@ function ofTheSlip(
     (differ(placed('move')) || differ(placed('stripe')) || differ(placed('row')))
   )
     return 'moment';
+  const edge = ({ slips, rows }: Story) => edgeAt(job, slips, moments[0], rows);
+  if (moments.length > 1 && look.edgeStep === undefined && asks('which-edge') && differ(edge))
+    return 'which-edge';
   if (look.beforeMove === undefined && asks('before-move') && differ(({ looks }) => looks.beforeMove))
     return 'before-move';
   return look.strayColumn === undefined && asks('stray') && differ(({ looks }) => looks.strayColumn)
@@ -140,7 +144,7 @@ export function openQuestionOf(
   return isOfSlip(question) ? { about: question, which: 'only' } : { about: 'fact', fact: question };
 }
 
-const ofSlips = ['loose', 'rehung', 'stray', 'before-move', 'row'] as const;
+const ofSlips = ['loose', 'rehung', 'stray', 'before-move', 'which-edge', 'row'] as const;
 const isOfSlip = (question: Question): question is (typeof ofSlips)[number] =>
   ofSlips.some((one) => one === question);
 

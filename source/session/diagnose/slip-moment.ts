@@ -90,6 +90,22 @@ export function momentOf(
   return { row, stripe, move: isShapingSlip(slip) ? slip.move : null };
 }
 
+/** The edge that steps where a slip was made; null where both do, or none. */
+const edgeOf: Readonly<Partial<Record<Slip['is'], 'leading' | 'trailing'>>> = {
+  'increase-missing': 'leading',
+  'increase-doubled': 'leading',
+  'needle-left-out-of-work': 'leading',
+  'decrease-missing': 'trailing',
+  'decrease-doubled': 'trailing',
+  'needle-left-working': 'trailing',
+};
+
+/** The edge that steps at a place where one of these slips was made. */
+export function edgeAt(job: Job, slips: readonly Slip[], moment: SlipMoment | undefined, rows: number) {
+  const slip = moment && slips.find((one) => isAt(job, one, moment, rows));
+  return (slip && edgeOf[slip.is]) ?? null;
+}
+
 export function isAt(job: Job, slip: Slip, moment: SlipMoment, rowsMade: number): boolean {
   const at = momentOf(job, slip);
   switch (moment.by) {

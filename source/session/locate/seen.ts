@@ -55,6 +55,8 @@ export interface Look extends Seen {
   readonly rehung?: boolean | undefined;
   /** Rows too many at a shaping move lie before it, not after it. */
   readonly beforeMove?: boolean | undefined;
+  /** Which edge steps at the place that was named first. */
+  readonly edgeStep?: 'leading' | 'trailing' | undefined;
   /** Somewhere along an edge a column of stitches begins on nothing. */
   readonly strayColumn?: boolean | undefined;
 }
@@ -65,6 +67,7 @@ export const plainly = ({
   rehung: __,
   strayColumn: ___,
   beforeMove: ____,
+  edgeStep: _____,
   ...seen
 }: Look): Seen => seen;
 
