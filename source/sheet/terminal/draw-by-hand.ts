@@ -9,11 +9,10 @@ import { opposite, type Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { PicturesWords } from '../../wording/pictures.en.ts';
 import type { Words } from '../../wording/words.ts';
-import { cutToCells } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
 import { firstMovements, graftRows } from './graft-rows.ts';
-import { type Corner, type DrawOptions, formatPicture } from './picture.ts';
+import { type Corner, type DrawOptions, formatPicture, wrapWords } from './picture.ts';
 import { seamRows } from './seam-rows.ts';
 
 interface Signs {
@@ -57,8 +56,8 @@ export function drawGraft(plan: Plan, options: DrawOptions, words: Words): reado
     thread: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options),
   });
   const notes = [say.graft(mouthOfGraft(plan)), say.graftTurns, say.graftDown, say.graftUp, say.graftPath];
-  const picture = [names.A, legs, path.A, [], path.B, legs, names.B].map((line) => [{ text: '  ' }, ...line]);
-  return withNotes(picture, notes, options);
+  const picture = setIn([names.A, legs, path.A, [], path.B, legs, names.B]);
+  return withNotes(picture, notes, options, setIn([names.A, path.A, path.B, names.B]));
 }
 
 /** Turned over for the graft, a strip that crawled left has its mouth at the left. */
@@ -104,9 +103,9 @@ export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readon
     ascii: options.glyphs === 'ascii',
     thread: threadInk(plan, plan.stripes.at(-1)?.yarn ?? '', options),
   });
-  const picture = [names, bars.front, path.front, across, path.back, bars.back];
-  const shown = picture.map((line): Line => [{ text: '  ' }, ...line]);
-  return withNotes(shown, [say.seamFold, say.seamBars, say.seamDraw], options);
+  const picture = setIn([names, bars.front, path.front, across, path.back, bars.back]);
+  const core = setIn([names, path.front, path.back]);
+  return withNotes(picture, [say.seamFold, say.seamBars, say.seamDraw], options, core);
 }
 
 export function drawCord(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
@@ -138,18 +137,21 @@ export function drawCord(plan: Plan, options: DrawOptions, words: Words): readon
   return withNotes(picture, [say.cordSlip(slipTo), say.cordKnit(knitTo), say.cordRound], options);
 }
 
-/** Words under the picture; where rows are few they go first, since without them it teaches little. */
+const setIn = (lines: readonly Line[]): readonly Line[] => lines.map((line) => [{ text: '  ' }, ...line]);
+
+/**
+ * Words under the picture, whole lines of them. Where rows are few the picture has but its `core`, and words are left out
+ * from the last one on.
+ */
 export function withNotes(
   picture: readonly Line[],
   notes: readonly string[],
   options: DrawOptions,
+  core: readonly Line[] = picture,
 ): readonly string[] {
-  const lines = notes.map((note): Line => [{ text: cutToCells(`  ${note}`, options.columns, '') }]);
+  const room = { ...options, columns: options.columns - 2, rows: Number.POSITIVE_INFINITY };
+  const lines = wrapWords(notes, room).map((text): Line => [{ text: `  ${text}` }]);
+  if (options.words) return formatPicture(lines, options);
   const fits = picture.length + 1 + lines.length <= options.rows;
-  const shown = options.words
-    ? []
-    : fits
-      ? [...picture, []]
-      : picture.slice(0, Math.max(0, options.rows - lines.length));
-  return formatPicture([...shown, ...lines], options);
+  return formatPicture([...(fits ? [...picture, []] : core), ...lines], options);
 }

@@ -346,6 +346,14 @@ describe('the work of the hands', () => {
     expect(lines.join('\n')).toContain('to and fro: every pass knits a row');
   });
 
+  it('keeps the path of the needle where rows are few, and words whole', () => {
+    const few = { ...options, columns: 40, rows: 9 };
+    const graft = plain(drawGraft(demoPlan('dice-bag'), few, spoken()));
+    expect(graft.filter((line) => line.includes('▼'))).toHaveLength(2);
+    expect(graft.join(' ').replace(/\s+/g, ' ')).toContain('the mouth at the left');
+    expect(plain(drawSeam(demoPlan('dice-bag'), few, spoken())).join('')).toMatch(/━│━/);
+  });
+
   it('never is wider or higher than it may be', () => {
     for (const draw of [drawGraft, drawSeam, drawCord]) {
       for (const [columns, rows] of [
