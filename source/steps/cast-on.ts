@@ -13,27 +13,42 @@ import type { BedAfter, StepBody } from './step.ts';
 
 /** Rows before the comb has something firm to hang on (common practice). */
 export const rowsBeforeComb = 2;
-/** Needles, cast-on, thread, first rows, comb; then the other waste rows, if there are any; ravel row in three steps. */
-const before = 5;
-const behind = 3;
 
-const hasMoreWaste = ({ plan }: Outline): boolean => plan.brief.waste.rows > rowsBeforeComb;
+interface Start {
+  readonly outline: Outline;
+  readonly needles: readonly string[];
+  readonly first: string;
+  readonly last: string;
+  /** Where the carriage stands. */
+  readonly side: Side;
+  /** The bed once so many passes are made. */
+  readonly after: (passes: number, feeder: string | null) => BedAfter;
+}
 
-export const countCastOn = (outline: Outline): number => before + (hasMoreWaste(outline) ? 1 : 0) + behind;
+type Part = (start: Start) => Pick<StepBody, 'act' | 'moves' | 'after'>;
+
+const parts: readonly Part[] = [
+  setNeedles,
+  castOn,
+  threadWaste,
+  firstRows,
+  hold,
+  otherRows,
+  layRavelCord,
+  ravelPass,
+  trimRavelCord,
+];
+const partsOfFewRows = parts.filter((part) => part !== otherRows);
+
+const partsOf = ({ plan }: Outline): readonly Part[] =>
+  plan.brief.waste.rows > rowsBeforeComb ? parts : partsOfFewRows;
+
+export const countCastOn = (outline: Outline): number => partsOf(outline).length;
 
 export function castOnStep(outline: Outline, local: number): StepBody {
-  const { brief, stitches } = outline.plan;
-  const { yarn, rows, ravel } = brief.waste;
   const hanging = hangingOf(outline, 1);
-  const names = formatNeedles(brief.bed.needles, hanging.hungLeft, hanging.hungRight);
-  const [first = '', last = ''] = [names[0], names.at(-1)];
-  const start = startSide(outline);
-  const [far, beside] = start === 'left' ? [last, first] : [first, last];
-  const home = brief.homeSide;
-  const away = opposite(home);
-  const hasComb = !brief.bed.without.includes('comb');
-  const counts = !brief.bed.without.includes('counter');
-  const strand = ravelStrand(brief);
+  const needles = formatNeedles(outline.plan.brief.bed.needles, hanging.hungLeft, hanging.hungRight);
+  const side = startSide(outline);
   const after = (passes: number, feeder: string | null): BedAfter =>
     bedAt(outline, {
       hanging,
@@ -41,94 +56,112 @@ export function castOnStep(outline: Outline, local: number): StepBody {
       shapings: 0,
       feeder,
       parked: new Map(),
-      carriage: passes % 2 === 0 ? start : opposite(start),
+      carriage: passes % 2 === 0 ? side : opposite(side),
       counter: counterAt(outline, passes),
     });
-  const body = (step: Pick<StepBody, 'act' | 'moves' | 'after'>): StepBody => ({
-    row: 0,
-    stripe: null,
-    ...step,
-  });
+  const [first = '', last = ''] = [needles[0], needles.at(-1)];
+  const part = partsOf(outline)[local] as Part;
+  return { row: 0, stripe: null, ...part({ outline, needles, first, last, side, after }) };
+}
 
-  switch (local) {
-    case 0: {
-      const { stitchSize } = brief.swatch;
-      return body({
-        act: { kind: 'set-needles', first, last, count: stitches, carriage: start, stitchSize },
-        moves: [
-          { move: 'stand', side: start },
-          { move: 'work', needles: names },
-        ],
-        after: { ...after(0, null), left: null, right: null, stitches: 0 },
-      });
-    }
-    case 1:
-      return body({
-        act: { kind: 'cast-on', yarn, from: far, to: beside, count: stitches },
-        moves: [{ move: 'cast-on', yarn, from: far, to: beside }],
-        after: after(0, null),
-      });
-    case 2:
-      return body({
-        act: { kind: 'thread-waste', yarn, aside: null },
-        moves: [{ move: 'feed', yarn }],
-        after: after(0, yarn),
-      });
-    case 3: {
-      const firstRows = Math.min(rows, rowsBeforeComb);
-      const end = firstRows % 2 === 0 ? start : opposite(start);
-      return body({
-        ...wasteRows({
-          yarn,
-          from: 1,
-          through: firstRows,
-          of: rows,
-          end,
-          first: hasComb ? 'for the comb' : 'held down',
-        }),
-        after: after(firstRows, yarn),
-      });
-    }
-    case 4:
-      return body({
-        act: hasComb ? { kind: 'hang-comb' } : { kind: 'hang-weights', left: first, right: last },
-        moves: [],
-        after: after(Math.min(rows, rowsBeforeComb), yarn),
-      });
-  }
-  if (hasMoreWaste(outline) && local === before) {
-    const from = rowsBeforeComb + 1;
-    return body({
-      ...wasteRows({ yarn, from, through: rows, of: rows, end: away }),
-      after: after(rows, yarn),
-    });
-  }
-  switch (local - before - (hasMoreWaste(outline) ? 1 : 0)) {
-    case 0:
-      return body({
-        act: { kind: 'lay-ravel-cord', ravel, wasteYarn: yarn, clipSide: away },
-        moves:
-          ravel === 'loop'
-            ? []
-            : [
-                { move: 'cut', yarn },
-                { move: 'feed', yarn: ravelCord },
-              ],
-        after: after(rows, strand),
-      });
-    case 1:
-      return body({
-        act: { kind: 'ravel-pass', to: home },
-        moves: [{ move: 'knit', to: home }],
-        after: after(rows + 1, strand),
-      });
-    default:
-      return body({
-        act: { kind: 'trim-ravel-cord', ravel, wasteYarn: yarn, setsCounter: counts },
-        moves: [{ move: 'cut', yarn: strand }, ...(counts ? [{ move: 'counter', rows: 0 } as const] : [])],
-        after: { ...after(rows + 1, null), counter: counterAt(outline, 0) },
-      });
-  }
+function setNeedles({ outline: { plan }, needles, first, last, side, after }: Start): ReturnType<Part> {
+  const { stitchSize } = plan.brief.swatch;
+  return {
+    act: { kind: 'set-needles', first, last, count: plan.stitches, carriage: side, stitchSize },
+    moves: [
+      { move: 'stand', side },
+      { move: 'work', needles },
+    ],
+    after: { ...after(0, null), left: null, right: null, stitches: 0 },
+  };
+}
+
+function castOn({ outline: { plan }, first, last, side, after }: Start): ReturnType<Part> {
+  const { yarn } = plan.brief.waste;
+  const [from, to] = side === 'left' ? [last, first] : [first, last];
+  return {
+    act: { kind: 'cast-on', yarn, from, to, count: plan.stitches },
+    moves: [{ move: 'cast-on', yarn, from, to }],
+    after: after(0, null),
+  };
+}
+
+function threadWaste({ outline, after }: Start): ReturnType<Part> {
+  const { yarn } = outline.plan.brief.waste;
+  return {
+    act: { kind: 'thread-waste', yarn, aside: null },
+    moves: [{ move: 'feed', yarn }],
+    after: after(0, yarn),
+  };
+}
+
+const hasComb = ({ plan }: Outline): boolean => !plan.brief.bed.without.includes('comb');
+const firstCount = ({ plan }: Outline): number => Math.min(plan.brief.waste.rows, rowsBeforeComb);
+
+function firstRows({ outline, side, after }: Start): ReturnType<Part> {
+  const { yarn, rows } = outline.plan.brief.waste;
+  const through = firstCount(outline);
+  const end = through % 2 === 0 ? side : opposite(side);
+  const first = hasComb(outline) ? 'for the comb' : 'held down';
+  return {
+    ...wasteRows({ yarn, from: 1, through, of: rows, end, first }),
+    after: after(through, yarn),
+  };
+}
+
+function hold({ outline, first, last, after }: Start): ReturnType<Part> {
+  return {
+    act: hasComb(outline) ? { kind: 'hang-comb' } : { kind: 'hang-weights', left: first, right: last },
+    moves: [],
+    after: after(firstCount(outline), outline.plan.brief.waste.yarn),
+  };
+}
+
+function otherRows({ outline, after }: Start): ReturnType<Part> {
+  const { homeSide, waste } = outline.plan.brief;
+  const { yarn, rows } = waste;
+  const end = opposite(homeSide);
+  return {
+    ...wasteRows({ yarn, from: rowsBeforeComb + 1, through: rows, of: rows, end }),
+    after: after(rows, yarn),
+  };
+}
+
+function layRavelCord({ outline, after }: Start): ReturnType<Part> {
+  const { brief } = outline.plan;
+  const { yarn, rows, ravel } = brief.waste;
+  const exchange = [
+    { move: 'cut', yarn },
+    { move: 'feed', yarn: ravelCord },
+  ] as const;
+  return {
+    act: { kind: 'lay-ravel-cord', ravel, wasteYarn: yarn, clipSide: opposite(brief.homeSide) },
+    moves: ravel === 'loop' ? [] : exchange,
+    after: after(rows, ravelStrand(brief)),
+  };
+}
+
+function ravelPass({ outline, after }: Start): ReturnType<Part> {
+  const { brief } = outline.plan;
+  return {
+    act: { kind: 'ravel-pass', to: brief.homeSide },
+    moves: [{ move: 'knit', to: brief.homeSide }],
+    after: after(brief.waste.rows + 1, ravelStrand(brief)),
+  };
+}
+
+function trimRavelCord({ outline, after }: Start): ReturnType<Part> {
+  const { brief } = outline.plan;
+  const { yarn, rows, ravel } = brief.waste;
+  const setsCounter = !brief.bed.without.includes('counter');
+  return {
+    act: { kind: 'trim-ravel-cord', ravel, wasteYarn: yarn, setsCounter },
+    moves: [
+      { move: 'cut', yarn: ravelStrand(brief) },
+      ...(setsCounter ? [{ move: 'counter', rows: 0 } as const] : []),
+    ],
+    after: { ...after(rows + 1, null), counter: counterAt(outline, 0) },
+  };
 }
 
 /** Where the carriage stands at the cast-on, so that the waste rows and the ravel row end at home. */

@@ -10,81 +10,90 @@ import { combHangs, feedsBefore, type Outline, stripeNumberOf, yarnOfRow } from 
 import type { BedAfter, StepBody } from './step.ts';
 import { passStep, threadStep } from './stripes.ts';
 
-/** Beside a thread step where one is due: pass, cut the tail, thread waste, waste rows, weights off, take off. */
-const fixedSteps = 6;
+type Part = (outline: Outline) => Pick<StepBody, 'act' | 'moves' | 'after'>;
 
-export const countClosingRow = (outline: Outline): number =>
-  (feedsBefore(outline, outline.plan.knittedRows) ? 1 : 0) + fixedSteps;
+/** What follows the closing row itself. */
+const parts: readonly Part[] = [cutTail, threadWaste, knitWaste, takeWeightsOff, takeOff];
+
+const threads = (outline: Outline): boolean => feedsBefore(outline, outline.plan.knittedRows);
+
+export const countClosingRow = (outline: Outline): number => (threads(outline) ? 1 : 0) + 1 + parts.length;
 
 export function closingRowStep(outline: Outline, local: number): StepBody {
-  const { plan, closingWasteRows, leftParked } = outline;
-  const { graft, seam, shapings } = plan;
-  const row = plan.knittedRows;
-  const waste = plan.brief.waste.yarn;
-  const part = local - (feedsBefore(outline, row) ? 1 : 0);
-  if (part < 0) return threadStep(outline, row);
-  if (part === 0) return passStep(outline, row);
+  const row = outline.plan.knittedRows;
+  const at = local - (threads(outline) ? 1 : 0);
+  if (at < 0) return threadStep(outline, row);
+  if (at === 0) return passStep(outline, row);
+  const part = parts[at - 1] as Part;
+  return { row, stripe: stripeNumberOf(outline, row), ...part(outline) };
+}
 
-  const yarn = yarnOfRow(outline, row);
-  const common = { row, stripe: stripeNumberOf(outline, row) };
-  const onBed = (feeder: string | null, passes: number): BedAfter =>
-    bedAt(outline, {
-      hanging: hangingOf(outline, row),
-      row,
-      shapings,
-      feeder,
-      parked: new Map(),
-      carriage: sideAfterWaste(outline, passes),
-      counter: counterAt(outline, row + passes),
-    });
+/** The bed with the loops of the last row on it, so many waste rows later. */
+function bedOf(outline: Outline, feeder: string | null, passes: number): BedAfter {
+  const { knittedRows: row, shapings } = outline.plan;
+  return bedAt(outline, {
+    hanging: hangingOf(outline, row),
+    row,
+    shapings,
+    feeder,
+    parked: new Map(),
+    carriage: sideAfterWaste(outline, passes),
+    counter: counterAt(outline, row + passes),
+  });
+}
 
-  switch (part) {
-    case 1: {
-      const lengthCm = closingTailCm({ graft, seam });
-      const throughSeam = graft.goesOnToSeam;
-      return {
-        ...common,
-        act: { kind: 'cut-graft-tail', yarn, lengthCm, throughSeam, alsoCut: leftParked },
-        moves: [
-          { move: 'measure', lengthCm },
-          { move: 'cut', yarn },
-          ...leftParked.map((left) => ({ move: 'cut', yarn: left }) as const),
-        ],
-        after: onBed(null, 0),
-      };
-    }
-    case 2:
-      return {
-        ...common,
-        act: { kind: 'thread-waste', yarn: waste, aside: null },
-        moves: [{ move: 'feed', yarn: waste }],
-        after: onBed(waste, 0),
-      };
-    case 3: {
-      const end = sideAfterWaste(outline, closingWasteRows);
-      return {
-        ...common,
-        ...wasteRows({ yarn: waste, from: 1, through: closingWasteRows, of: closingWasteRows, end }),
-        after: onBed(waste, closingWasteRows),
-      };
-    }
-    case 4:
-      return {
-        ...common,
-        act: { kind: 'weights-off', wasteYarn: waste, comb: combHangs(outline, row), rehangs: false },
-        moves: [{ move: 'cut', yarn: waste }],
-        after: onBed(null, closingWasteRows),
-      };
-    default: {
-      const to = carriageAtEnd(outline);
-      return {
-        ...common,
-        act: { kind: 'take-off', to, rehangs: false },
-        moves: [{ move: 'take-off', to }],
-        after: closedBed(outline),
-      };
-    }
-  }
+function cutTail(outline: Outline): ReturnType<Part> {
+  const { plan, leftParked } = outline;
+  const yarn = yarnOfRow(outline, plan.knittedRows);
+  const lengthCm = closingTailCm(plan);
+  const throughSeam = plan.graft.goesOnToSeam;
+  return {
+    act: { kind: 'cut-graft-tail', yarn, lengthCm, throughSeam, alsoCut: leftParked },
+    moves: [
+      { move: 'measure', lengthCm },
+      { move: 'cut', yarn },
+      ...leftParked.map((left) => ({ move: 'cut', yarn: left }) as const),
+    ],
+    after: bedOf(outline, null, 0),
+  };
+}
+
+function threadWaste(outline: Outline): ReturnType<Part> {
+  const { yarn } = outline.plan.brief.waste;
+  return {
+    act: { kind: 'thread-waste', yarn, aside: null },
+    moves: [{ move: 'feed', yarn }],
+    after: bedOf(outline, yarn, 0),
+  };
+}
+
+function knitWaste(outline: Outline): ReturnType<Part> {
+  const { yarn } = outline.plan.brief.waste;
+  const through = outline.closingWasteRows;
+  const end = sideAfterWaste(outline, through);
+  return {
+    ...wasteRows({ yarn, from: 1, through, of: through, end }),
+    after: bedOf(outline, yarn, through),
+  };
+}
+
+function takeWeightsOff(outline: Outline): ReturnType<Part> {
+  const { knittedRows, brief } = outline.plan;
+  const { yarn } = brief.waste;
+  return {
+    act: { kind: 'weights-off', wasteYarn: yarn, comb: combHangs(outline, knittedRows), rehangs: false },
+    moves: [{ move: 'cut', yarn }],
+    after: bedOf(outline, null, outline.closingWasteRows),
+  };
+}
+
+function takeOff(outline: Outline): ReturnType<Part> {
+  const to = carriageAtEnd(outline);
+  return {
+    act: { kind: 'take-off', to, rehangs: false },
+    moves: [{ move: 'take-off', to }],
+    after: closedBed(outline),
+  };
 }
 
 function sideAfterWaste(outline: Outline, passes: number): Side {

@@ -11,7 +11,7 @@ import { shapingsBefore } from '../planning/hangings.ts';
 import type { Aside } from './act.ts';
 import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
 import { wasteRows } from './cast-on.ts';
-import { combHangs, type Outline, stripeNumberOf, yarnOfRow } from './outline.ts';
+import { combHangs, type Outline, type rehangSteps, stripeNumberOf, yarnOfRow } from './outline.ts';
 import type { BedAfter, StepBody } from './step.ts';
 
 /** What happens to the yarn that leaves the feeder once `row` is knitted, with the carriage at home. */
@@ -31,100 +31,132 @@ export const asideMoves = (aside: Aside | null): readonly BedMove[] => {
     : [{ move: 'cut', yarn: aside.yarn }];
 };
 
-export function rehangStep(outline: Outline, row: number, part: number): StepBody {
-  const { plan, rehangWasteRows } = outline;
-  const { homeSide, shapeEveryRows, waste, bed } = plan.brief;
-  const shapings = shapingsBefore(row, shapeEveryRows);
-  const parked = parkedDuring(outline, row, null);
-  const before = hangingOf(outline, row);
+/** The scrapping off after `row` and the loops going back on. */
+interface Rehang {
+  readonly outline: Outline;
+  readonly row: number;
+  /** Outermost needles that the loops go back on, and all between. */
+  readonly first: string;
+  readonly last: string;
+  readonly needles: readonly string[];
+  /** The bed with the loops where they hung, or hang again; so many passes are made since `row`. */
+  readonly hung: (feeder: string | null, passes: number) => BedAfter;
+  readonly hungAgain: (passes: number) => BedAfter;
+  readonly bare: (carriage: Side) => BedAfter;
+}
+
+type Part = (rehang: Rehang) => Pick<StepBody, 'act' | 'moves' | 'after'>;
+
+/** As many as the outline counts. */
+const parts = [
+  setAside,
+  knitWaste,
+  takeWeightsOff,
+  takeOff,
+  setNeedlesAgain,
+  hangLoops,
+  hangWeights,
+  releaseWaste,
+] as const satisfies readonly Part[] & { readonly length: typeof rehangSteps };
+
+export function rehangStep(outline: Outline, row: number, at: number): StepBody {
+  const { homeSide, shapeEveryRows, bed } = outline.plan.brief;
   const again = hangingOf(outline, row + 1);
-  const names = formatNeedles(bed.needles, again.hungLeft, again.hungRight);
-  const [first = '', last = ''] = [names[0], names.at(-1)];
-  const away = opposite(homeSide);
-  const onBed = (hanging: typeof before, feeder: string | null, passes: number): BedAfter =>
-    bedAt(outline, {
-      hanging,
-      row,
-      shapings,
-      feeder,
-      parked,
-      carriage: homeSide,
-      counter: counterAt(outline, row + passes),
-    });
-  const offBed = (carriage: Side): BedAfter => ({
-    ...bareBed(outline, carriage, counterAt(outline, row + rehangWasteRows + 1)),
-    parked,
-    shapings,
-  });
-  const body = (step: Pick<StepBody, 'act' | 'moves' | 'after'>): StepBody => ({
+  const needles = formatNeedles(bed.needles, again.hungLeft, again.hungRight);
+  const parked = parkedDuring(outline, row, null);
+  const shapings = shapingsBefore(row, shapeEveryRows);
+  const hungOn = (hanging: typeof again, feeder: string | null, passes: number): BedAfter => {
+    const counter = counterAt(outline, row + passes);
+    return bedAt(outline, { hanging, row, shapings, feeder, parked, carriage: homeSide, counter });
+  };
+  const bare = bareBed(outline, homeSide, counterAt(outline, row + outline.rehangWasteRows + 1));
+  const [first = '', last = ''] = [needles[0], needles.at(-1)];
+  const part = parts[at] as Part;
+  return {
     row,
     stripe: stripeNumberOf(outline, row),
-    ...step,
-  });
+    ...part({
+      outline,
+      row,
+      first,
+      last,
+      needles,
+      hung: (feeder, passes) => hungOn(hangingOf(outline, row), feeder, passes),
+      hungAgain: (passes) => hungOn(again, null, passes),
+      bare: (carriage) => ({ ...bare, carriage, parked, shapings }),
+    }),
+  };
+}
 
-  switch (part) {
-    case 0: {
-      const aside = asideAfter(outline, row);
-      return body({
-        act: { kind: 'thread-waste', yarn: waste.yarn, aside },
-        moves: [...asideMoves(aside), { move: 'feed', yarn: waste.yarn }],
-        after: onBed(before, waste.yarn, 0),
-      });
-    }
-    case 1:
-      return body({
-        ...wasteRows({
-          yarn: waste.yarn,
-          from: 1,
-          through: rehangWasteRows,
-          of: rehangWasteRows,
-          end: homeSide,
-        }),
-        after: onBed(before, waste.yarn, rehangWasteRows),
-      });
-    case 2:
-      return body({
-        act: { kind: 'weights-off', wasteYarn: waste.yarn, comb: combHangs(outline, row), rehangs: true },
-        moves: [{ move: 'cut', yarn: waste.yarn }],
-        after: onBed(before, null, rehangWasteRows),
-      });
-    case 3:
-      return body({
-        act: { kind: 'take-off', to: away, rehangs: true },
-        moves: [{ move: 'take-off', to: away }],
-        after: offBed(away),
-      });
-    case 4:
-      return body({
-        act: { kind: 'set-needles-again', first, last, count: plan.stitches, carriage: homeSide },
-        moves: [
-          { move: 'stand', side: homeSide },
-          { move: 'work', needles: names },
-        ],
-        after: offBed(homeSide),
-      });
-    case 5:
-      return body({
-        act: { kind: 'rehang', first, last, count: plan.stitches, yarn: yarnOfRow(outline, row) },
-        moves: [{ move: 'rehang', left: first, right: last }],
-        after: onBed(again, null, rehangWasteRows + 1),
-      });
-    case 6:
-      return body({
-        act: { kind: 'hang-weights', left: first, right: last },
-        moves: [],
-        after: onBed(again, null, rehangWasteRows + 1),
-      });
-    default: {
-      const counts = !bed.without.includes('counter');
-      return body({
-        act: { kind: 'release-waste', rehangs: true, row: counts ? row : null },
-        moves: [
-          { move: 'release', what: 'waste' },
-          ...(counts ? [{ move: 'counter', rows: row } as const] : []),
-        ],
-        after: onBed(again, null, 0),
-      });
-    }
-  }
+function setAside({ outline, row, hung }: Rehang): ReturnType<Part> {
+  const { yarn } = outline.plan.brief.waste;
+  const aside = asideAfter(outline, row);
+  return {
+    act: { kind: 'thread-waste', yarn, aside },
+    moves: [...asideMoves(aside), { move: 'feed', yarn }],
+    after: hung(yarn, 0),
+  };
+}
+
+function knitWaste({ outline: { plan, rehangWasteRows: rows }, hung }: Rehang): ReturnType<Part> {
+  const { waste, homeSide } = plan.brief;
+  return {
+    ...wasteRows({ yarn: waste.yarn, from: 1, through: rows, of: rows, end: homeSide }),
+    after: hung(waste.yarn, rows),
+  };
+}
+
+function takeWeightsOff({ outline, row, hung }: Rehang): ReturnType<Part> {
+  const { yarn } = outline.plan.brief.waste;
+  return {
+    act: { kind: 'weights-off', wasteYarn: yarn, comb: combHangs(outline, row), rehangs: true },
+    moves: [{ move: 'cut', yarn }],
+    after: hung(null, outline.rehangWasteRows),
+  };
+}
+
+function takeOff({ outline, bare }: Rehang): ReturnType<Part> {
+  const to = opposite(outline.plan.brief.homeSide);
+  return {
+    act: { kind: 'take-off', to, rehangs: true },
+    moves: [{ move: 'take-off', to }],
+    after: bare(to),
+  };
+}
+
+function setNeedlesAgain({ outline: { plan }, first, last, needles, bare }: Rehang): ReturnType<Part> {
+  const side = plan.brief.homeSide;
+  return {
+    act: { kind: 'set-needles-again', first, last, count: plan.stitches, carriage: side },
+    moves: [
+      { move: 'stand', side },
+      { move: 'work', needles },
+    ],
+    after: bare(side),
+  };
+}
+
+function hangLoops({ outline, row, first, last, hungAgain }: Rehang): ReturnType<Part> {
+  return {
+    act: { kind: 'rehang', first, last, count: outline.plan.stitches, yarn: yarnOfRow(outline, row) },
+    moves: [{ move: 'rehang', left: first, right: last }],
+    after: hungAgain(outline.rehangWasteRows + 1),
+  };
+}
+
+function hangWeights({ outline, first, last, hungAgain }: Rehang): ReturnType<Part> {
+  return {
+    act: { kind: 'hang-weights', left: first, right: last },
+    moves: [],
+    after: hungAgain(outline.rehangWasteRows + 1),
+  };
+}
+
+function releaseWaste({ outline, row, hungAgain }: Rehang): ReturnType<Part> {
+  const counts = !outline.plan.brief.bed.without.includes('counter');
+  return {
+    act: { kind: 'release-waste', rehangs: true, row: counts ? row : null },
+    moves: [{ move: 'release', what: 'waste' }, ...(counts ? [{ move: 'counter', rows: row } as const] : [])],
+    after: hungAgain(0),
+  };
 }
