@@ -86,7 +86,8 @@ describe('the bench', () => {
     const terminal = bench({ args: [pouch], columns: 200, rows: 50 });
     await terminal.waitFor('step 1 of');
     terminal.resize(100, 30);
-    await terminal.waitFor((screen) => screen.endsWith('such as help'));
+    // Before it is drawn for its new size the lower window has but the foot of the screen.
+    await terminal.waitFor((screen) => screen.includes('step 1 of') && screen.endsWith('such as help'));
     await pause(500);
     const before = terminal.screen().split('\n').slice(0, -1);
     terminal.send('l');
