@@ -55,16 +55,25 @@ export function stripDrawn(own: Plan, { sheet }: Words, options: StripDrawingOpt
   const corners = strip.outline.map(onPaper) as [Point, Point, Point, Point];
   const [trailingStart, leadingStart, leadingEnd, trailingEnd] = corners;
   const fills = fillsFor(yarnSigns(plan, 'print'), id, 1 / scale);
+  const letterR = Math.max(2, Math.min(2.4, (strip.box.top * scale) / 5));
+  // A letter is wider than a strip of few stitches: names keep clear of it.
+  const aside = Math.max(0, letterR + 1 - Math.abs(leadingStart[0] - trailingStart[0]) / 2);
+  const out = plan.brief.crawl === 'left' ? -aside : aside;
+  const by = ([x, y]: Point, dx: number): Point => [x + dx, y];
   const [mouth, bottom] = [
-    alongEdge(leadingStart, leadingEnd, sheet.mouth, plan.brief.crawl),
-    alongEdge(trailingStart, trailingEnd, sheet.bottom, plan.brief.crawl === 'left' ? 'right' : 'left'),
+    alongEdge(by(leadingStart, out), by(leadingEnd, out), sheet.mouth, plan.brief.crawl),
+    alongEdge(
+      by(trailingStart, -out),
+      by(trailingEnd, -out),
+      sheet.bottom,
+      plan.brief.crawl === 'left' ? 'right' : 'left',
+    ),
   ];
   const [bedLeft, bedRight] = [
     Math.min(leadingEnd[0], trailingEnd[0]) - 2,
     Math.max(leadingEnd[0], trailingEnd[0]) + 2,
   ];
   const bedY = leadingEnd[1] - 1.4;
-  const letterR = Math.max(2, Math.min(2.4, (strip.box.top * scale) / 5));
   const inwards = letterR + 0.4;
   return [
     within(fills.defs),
