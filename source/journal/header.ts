@@ -1,7 +1,7 @@
 import { readBrief } from '../planning/parse-brief.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { type Job, layOutJob } from '../steps/job.ts';
+import { type Job, layOutJob, phasesOf } from '../steps/job.ts';
 import { phases } from '../steps/step.ts';
 import type { JournalFault } from './fault.ts';
 import { isInstant } from './notation.ts';
@@ -21,7 +21,7 @@ export type PlanFigures = {
 export function figuresOf({ plan, stepCount, phaseStarts }: Job): PlanFigures {
   const { stitches, rows, shapings, needlesUsed } = plan;
   // A bag without a hem is what it was before there were any.
-  const starts = phaseStarts.filter((_, i) => plan.hem !== null || phases[i] !== 'hem');
+  const starts = phasesOf(plan).map((phase) => phaseStarts[phases.indexOf(phase)] ?? 0);
   const hangings = plan.hangings.map(
     ({ fromRow, throughRow, hungLeft, hungRight }) => [fromRow, throughRow, hungLeft, hungRight] as const,
   );

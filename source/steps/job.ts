@@ -56,6 +56,10 @@ export function withCord(job: Job, plan: Plan): Job {
   return { ...job, plan, outline, stepCount: others + countCord(outline) };
 }
 
+/** The parts that a bag has: not every mouth is hemmed. */
+export const phasesOf = ({ hem }: Pick<Plan, 'hem'>): readonly Phase[] =>
+  phases.filter((phase) => phase !== 'hem' || hem !== null);
+
 /** Which cord a step of the cord's phase is about. */
 export const drawOfStep = ({ outline, phaseStarts }: Job, step: number): Draw =>
   drawAt(outline, step - 1 - (phaseStarts[phases.indexOf('cord')] ?? 0));

@@ -71,4 +71,12 @@ describe('a landmark', () => {
     const outcome = doneBefore(job, { at, number });
     expect(outcome.ok ? null : outcome.fault.code).toBe('steps/no-such-place');
   });
+
+  it('a hem is in no bag but one that is planned with it', () => {
+    const plain = doneBefore(jobOf(stripedBrief(46, 64)), { at: 'phase', phase: 'hem' });
+    expect(plain.ok ? null : plain.fault).toEqual({ code: 'steps/no-such-phase', phase: 'hem' });
+    const hemmed = jobOf({ ...stripedBrief(46, 64), hem: { rows: 4 } });
+    const done = place(doneBefore(hemmed, { at: 'phase', phase: 'hem' }));
+    expect(stepAt(hemmed, done + 1).act.kind).toBe('set-hem-needles');
+  });
 });

@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { roundsInAll, stepsBeforeRound } from './cord-count.ts';
 import { stepsBeforeStitch } from './graft.ts';
-import type { Job } from './job.ts';
+import { type Job, phasesOf } from './job.ts';
 import { partsOfRow } from './outline.ts';
 import { stepsBeforeBar } from './seam.ts';
 import { type Phase, phases } from './step.ts';
@@ -14,16 +14,24 @@ export type Landmark =
   | { readonly at: 'phase'; readonly phase: Phase }
   | { readonly at: NumberedPlace; readonly number: number };
 
-export interface LandmarkFault {
-  readonly code: 'steps/no-such-place';
-  readonly what: NumberedPlace;
-  readonly number: number;
-  readonly most: number;
-}
+export type LandmarkFault =
+  | {
+      readonly code: 'steps/no-such-place';
+      readonly what: NumberedPlace;
+      readonly number: number;
+      readonly most: number;
+    }
+  /** A part that not every bag has. */
+  | { readonly code: 'steps/no-such-phase'; readonly phase: Phase };
 
 /** Steps confirmed when the landmark is what comes next: the row about to be knitted, the move about to be made. */
 export function doneBefore(job: Job, landmark: Landmark): Result<number, LandmarkFault> {
-  if (landmark.at === 'phase') return succeed(doneBeforePhase(job, landmark.phase));
+  if (landmark.at === 'phase') {
+    const { phase } = landmark;
+    return phasesOf(job.plan).includes(phase)
+      ? succeed(doneBeforePhase(job, phase))
+      : fail({ code: 'steps/no-such-phase', phase });
+  }
   const { number } = landmark;
   const most = greatest(job, landmark.at);
   if (!Number.isInteger(number) || number < 1 || number > most) {
@@ -47,7 +55,7 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
   }
 }
 
-function greatest({ plan, stepCount, outline }: Job, what: LandmarkFault['what']): number {
+function greatest({ plan, stepCount, outline }: Job, what: NumberedPlace): number {
   switch (what) {
     case 'step':
       return stepCount;

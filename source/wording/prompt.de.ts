@@ -19,6 +19,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   noMarks: 'Es gibt noch keine Marken. Tippe mark und einen Namen.',
   noSuchPlace: (what, number, most) =>
     `${placeWords[what] ?? what} ${number} gibt es nicht: dieser Beutel hat ${most}.`,
+  noSuchPhase: (phase) => `Dieser Beutel hat keinen Teil ${phase}.`,
   leftOfWhat: (word, needle) =>
     `Schreib carriage ${word}, oder ${word} und die Nadel an diesem Rand: ${word} ${needle}.`,
   whichEdge: (needle) =>

@@ -23,6 +23,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   noMarks: 'No marks have been made yet. Type mark and a name.',
   noSuchPlace: (what: NumberedPlace, number: number, most: number) =>
     `There is no ${what} ${number}: this bag has ${most}.`,
+  noSuchPhase: (phase: string) => `This bag has no ${phase}.`,
   leftOfWhat: (word: Side, needle: 'L24' | 'R21') =>
     `Say carriage ${word}, or ${word} and the needle at that edge: ${word} ${needle}.`,
   whichEdge: (needle: string) =>

@@ -2,7 +2,7 @@
 import type { BenchView } from '../../../chat/view.ts';
 import type { Line } from '../../../sheet/terminal/ansi.ts';
 import { plainText } from '../../../sheet/text.ts';
-import { phases } from '../../../steps/step.ts';
+import { phasesOf } from '../../../steps/job.ts';
 import { sayPhase } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
 import { bandRows } from './band.ts';
@@ -23,7 +23,7 @@ const leastTitle = 6;
 function phaseRow(view: BenchView, width: number, brush: Brush, { bench: say }: Words, words: Words): Line {
   const { name, phase, finished, steps } = view;
   const dot = '  ';
-  const own = phases.filter((one) => one !== 'hem' || view.plan.hem !== null);
+  const own = phasesOf(view.plan);
   const names = own.flatMap((one, i): Line => {
     const isNow = one === phase && !finished;
     const text = isNow ? sayPhase(one, words).toUpperCase() : sayPhase(one, words);
