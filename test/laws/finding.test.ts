@@ -168,7 +168,7 @@ function tryCase(
       continue;
     }
     if (asked === null) break;
-    if (asked !== 'moment' && asked !== 'row') askedFor.push(asked);
+    if (!['moment', 'row', 'which-edge'].includes(asked)) askedFor.push(asked);
     const said = answerTo(maker, asked, told, job);
     json = type(said === '' || said === 'unsure' ? 'find unsure' : `find and ${said}`);
   }
