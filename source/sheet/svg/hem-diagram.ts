@@ -19,6 +19,8 @@ export function hemDiagram(hem: Hem, { sheet, amounts }: Words): Drawing {
     [inner - 1, -0.8],
     [outer + 1, foot],
   ];
+  // Names stand below each other, however near what they name.
+  const cordName = Math.abs(cord - layerMm) < 3.4 ? layerMm + 4.3 : cord + 0.9;
   return drawingOf(
     sheet.shows.hem(hem.heightCm),
     [
@@ -33,8 +35,8 @@ export function hemDiagram(hem: Hem, { sheet, amounts }: Words): Drawing {
       within(element('circle', { cx: outer, cy: cord, r: 1, fill: palette.ink })),
       written([inner - 2.2, layerMm + 0.9], sheet.hemChain, { anchor: 'end', size: 2.5 }),
       written([inner - 2.2, gapMm / 2], sheet.hemFold, { anchor: 'end', size: 2.5 }),
-      written([inner - 2.2, cord + 0.9], sheet.hemCord, { anchor: 'end', size: 2.5 }),
-      written([inner - 2.2, foot], sheet.hemInside, { anchor: 'end', size: 2.5 }),
+      written([inner - 2.2, cordName], sheet.hemCord, { anchor: 'end', size: 2.5 }),
+      written([inner - 2.2, Math.max(foot, cordName + 3.4)], sheet.hemInside, { anchor: 'end', size: 2.5 }),
       ...measure([outer + 4, 0], [outer + 4, layerMm], amounts.length(hem.heightCm)),
       ...measure([outer + 16, 0], [outer + 16, cord], amounts.length(hem.foldToCordCm)),
     ],
