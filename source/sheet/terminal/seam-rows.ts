@@ -68,7 +68,11 @@ export function seamRows(
     if (!begins) across.put(left, sign.side, style);
     across.put(left + half, sign.side, style);
     if (!begins) back.put(left, sign.close[1], style);
-    back.put(left + half, sign.close[0] + run + (bar === through ? sign.needle : sign.close[1]), style);
+    back.put(
+      left + half,
+      sign.close[0] + run + (bar === through && bar >= from ? sign.needle : sign.close[1]),
+      style,
+    );
   }
 }
 
