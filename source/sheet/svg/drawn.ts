@@ -110,8 +110,10 @@ export function drawnSide({ cloth, text }: ClothSide, size: number): Drawn {
   return reaching(sign + words.markup, [[0, 0], ...words.reach]);
 }
 
+export const discRadiusMm = 2.4;
+
 /** A letter on a disc. */
-export function disc([x, y]: Point, letter: string, r = 2.4): Drawn {
+export function disc([x, y]: Point, letter: string, r = discRadiusMm): Drawn {
   const circle = element('circle', {
     cx: x,
     cy: y,

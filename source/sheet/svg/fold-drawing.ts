@@ -14,6 +14,7 @@ import {
   type DrawingRoom,
   type Drawn,
   disc,
+  discRadiusMm,
   drawingOf,
   drawnSide,
   fitted,
@@ -131,6 +132,8 @@ function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): Pan
   const { band } = fold;
   const topMiddle = middleAtHeight(fold, band.depthMm);
   const bottomMiddle = middleAtHeight(fold, 0);
+  // On a shallow bag the letters reach past its edges, and the names stand beyond them.
+  const past = Math.max(0, discRadiusMm - (band.depthMm * scale) / 2) / scale;
   return [
     pieces(fold, fills, scale, 'unrolled'),
     ...fold.folds.flatMap(([from, to]): readonly Drawn[] => [
@@ -138,8 +141,8 @@ function laidOut(fold: Fold, { sheet }: Words, fills: Fills, scale: number): Pan
       within(lineFrom(at(from), at(to), { 'stroke-dasharray': '1.4 1', 'stroke-width': 0.4, class: 'fold' })),
     ]),
     ...(['A', 'B'] as const).map((letter) => disc(at(between(...fold.edges[letter], 0.5)), letter)),
-    written(at([topMiddle, band.depthMm + 1.4 / scale]), sheet.mouth, { anchor: 'middle' }),
-    written(at([bottomMiddle, -3.2 / scale]), `${sheet.bottom} · - - ${sheet.foldBack}`, {
+    written(at([topMiddle, band.depthMm + past + 1.4 / scale]), sheet.mouth, { anchor: 'middle' }),
+    written(at([bottomMiddle, -past - 3.2 / scale]), `${sheet.bottom} · - - ${sheet.foldBack}`, {
       anchor: 'middle',
     }),
   ];
