@@ -451,7 +451,9 @@ describe('in German', () => {
         for (const rowsDone of [0, 11, 16]) {
           const lines = draw(demoPlan(name), { columns, rows, rowsDone, ...letters }, spoken());
           // Names in the lines of a picture are no captions.
-          const captions = lines.filter((line) => /[a-zäöü]{4} /.test(line) && !line.includes('---'));
+          const captions = lines.filter(
+            (line) => /[a-zäöü]{4} |\] [a-zäöü]/.test(line) && !line.includes('---'),
+          );
           expect(captions.length).toBeGreaterThan(0);
           // Captions are cut at the edge of the window.
           expect(captions.filter((line) => line.length >= columns)).toEqual([]);
