@@ -12,7 +12,14 @@ import type { Mend } from '../mend/mend.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { survivors } from './explanations.ts';
 import { sameFabric } from './fabric.ts';
-import { type Evidence, nextQuestion, type OpenQuestion, openQuestionOf, type Question } from './question.ts';
+import {
+  countToAsk,
+  type Evidence,
+  nextQuestion,
+  type OpenQuestion,
+  openQuestionOf,
+  type Question,
+} from './question.ts';
 import { sameBed } from './settle.ts';
 import { type Story, storyOf } from './story.ts';
 import { waysOut } from './ways-out.ts';
@@ -100,11 +107,13 @@ function verdict(
   const sound = elsewhere.filter((done) => stories.every((story) => fitsPlace(job, story, done)));
   // Who has found the slip in the work is not elsewhere.
   const isSure = told.moments.length > 0 || sound.length === elsewhere.length;
-  const remedies = isWhole && isSure ? once : [];
+  const isCounted = countToAsk(job, told, stories) === null;
+  const remedies = isWhole && isSure && isCounted ? once : [];
   const isEnough =
-    question !== null && lookedFor.has(question)
+    isCounted &&
+    (question !== null && lookedFor.has(question)
       ? backIsOffered(remedies)
-      : isWhole && sameWays(mine) && elsewhere.length === sound.length;
+      : isWhole && sameWays(mine) && elsewhere.length === sound.length);
   const asked = isEnough ? null : question;
   return {
     stories,

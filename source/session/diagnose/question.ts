@@ -70,7 +70,21 @@ export function nextQuestion(
   elsewhere: readonly number[],
 ): Question | null {
   if (stories.length === 0) return null;
-  return factToAsk(job, told, stories, elsewhere) ?? ofTheSlip(job, told, stories);
+  return (
+    countToAsk(job, told, stories) ??
+    factToAsk(job, told, stories, elsewhere) ??
+    ofTheSlip(job, told, stories)
+  );
+}
+
+const counts = ['rowCounter', 'rowsOfColour'] as const satisfies readonly Fact[];
+
+/** Where rows may be too many or too few, one count of them is asked for before any is touched (trade practice). */
+export function countToAsk(job: Job, { look, unsure }: Evidence, stories: readonly Story[]): Fact | null {
+  const areOfRows = stories.some(({ slips }) => slips.some(({ is }) => is.startsWith('rows-')));
+  if (!areOfRows || counts.some((fact) => look[fact] !== undefined)) return null;
+  const hasCounter = !job.plan.brief.bed.without.includes('counter');
+  return counts.find((fact) => !unsure.includes(fact) && (hasCounter || fact !== 'rowCounter')) ?? null;
 }
 
 function factToAsk(
