@@ -166,9 +166,12 @@ function bar(
     left: textWidth(edges.leftName, size) * 1.06 + 1,
     right: textWidth(edges.rightName, size) * 1.06 + 1,
   };
-  // In a bar that is too short for them they stick out beyond the bed, and the drawing is so much wider.
+  const both = `${edges.leftName}–${edges.rightName}`;
   const isLong = to - from >= names.left + names.right + 1;
-  const leftInside = isLong && from - names.left < fromMm;
+  const hasNoRoomLeft = from - names.left < fromMm;
+  const leftInside = isLong && hasNoRoomLeft;
+  // Before a bar that is too short for a name its row would be written over: both names then follow it.
+  const namesFollow = !isLong && hasNoRoomLeft;
   const rightInside = isLong && to + names.right > widthMm;
   const box = element('rect', {
     x: from,
@@ -183,12 +186,16 @@ function bar(
   return [
     within(box),
     written([0, baseline], text, { size, colour: palette.quiet }),
-    written([leftInside ? from + 0.8 : from - 0.8, baseline], edges.leftName, {
-      size,
-      weight: 700,
-      anchor: leftInside ? 'start' : 'end',
-    }),
-    written([rightInside ? to - 0.8 : to + 0.8, baseline], edges.rightName, {
+    ...(namesFollow
+      ? []
+      : [
+          written([leftInside ? from + 0.8 : from - 0.8, baseline], edges.leftName, {
+            size,
+            weight: 700,
+            anchor: leftInside ? 'start' : 'end',
+          }),
+        ]),
+    written([rightInside ? to - 0.8 : to + 0.8, baseline], namesFollow ? both : edges.rightName, {
       size,
       weight: 700,
       anchor: rightInside ? 'end' : 'start',
