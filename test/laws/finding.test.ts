@@ -17,13 +17,15 @@ vi.setConfig({ testTimeout: 3_600_000 });
 
 const bags = Number(process.env.SLANTWISE_BAGS ?? 3);
 
+/** The stripes and the closing row, as far as the strip hangs. */
+const lastSeen = (job: Job): number => Math.min((job.phaseStarts[2] ?? 0) + 3, job.stepCount);
+
 /** Whether a place of the plan, or one slip alone, leaves the same to see: then the facts do not fix two. */
 function isOneToSee(job: Job, done: number, seen: Maker, facts: readonly string[]): boolean {
   const told = (maker: Maker): string => facts.map((fact) => maker.see(fact)).join();
   const wanted = told(seen);
   const sound = new Maker(job);
-  const last = (job.phaseStarts[2] ?? 1) - 1;
-  for (let number = 1; number <= last; number++) {
+  for (let number = 1; number <= lastSeen(job); number++) {
     sound.follow(stepAt(job, number));
     if (sound.see('left') === seen.see('left') && told(sound) === wanted) return true;
   }
@@ -200,8 +202,7 @@ describe('a slip that is seen', () => {
       fc.property(briefFile(), fc.integer({ min: 1, max: 2 ** 30 }), (file, seed) => {
         const job = jobOf(file);
         const random = randomFrom(seed);
-        const last = (job.phaseStarts[2] ?? 0) + 3;
-        const planned = plannedBeds(job, Math.min(last, job.stepCount));
+        const planned = plannedBeds(job, lastSeen(job));
         for (const one of casesIn(job, random)) {
           const facts = [
             'left',

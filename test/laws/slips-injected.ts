@@ -70,18 +70,20 @@ export function singlesBefore({ plan, ...job }: Job, done: number): readonly Sli
   );
   return [
     ...moves.flatMap((move) => shapings.map((kind) => ({ kind, move }))),
-    ...stripes.flatMap(({ lastRow, stripe, yarn }) => [
-      ...[1, 2, 3].flatMap((rows) => [
-        { kind: 'rows more', row: lastRow, rows } as const,
-        { kind: 'rows fewer', row: lastRow, rows } as const,
+    ...[...new Set([now, ...stripes.map(({ lastRow }) => lastRow)])].flatMap((row) =>
+      [1, 2, 3].flatMap((rows) => [
+        { kind: 'rows more', row, rows } as const,
+        { kind: 'rows fewer', row, rows } as const,
       ]),
-      ...[...plan.brief.yarns.keys()]
+    ),
+    ...stripes.flatMap(({ stripe, yarn }) =>
+      [...plan.brief.yarns.keys()]
         .filter((used) => used !== yarn)
         .flatMap((used) => [
           { kind: 'stripe yarn', stripe, used } as const,
           { kind: 'yarns swapped', stripe, used } as const,
         ]),
-    ]),
+    ),
   ];
 }
 
