@@ -131,7 +131,7 @@ describe('on an empty prompt', () => {
 });
 
 describe('what is typed', () => {
-  it('wakes nothing anew, and its letters are letters once something is typed', () => {
+  it('wakes nothing again, and its letters are letters once something is typed', () => {
     const { key, state, isPlaying } = open();
     expect(key('g')).toEqual([]);
     for (const letter of ['n', 'e', 'q', 'space']) expect(key(letter)).toEqual([]);
