@@ -4,7 +4,6 @@
  * home, and the row counter counts the bag from there (common practice).
  */
 import { opposite, type Side } from '../bed/bed.ts';
-import { formatNeedles } from '../bed/needles.ts';
 import { ravelCord, ravelStrand } from '../planning/brief.ts';
 import type { Act } from './act.ts';
 import { bedAt, counterAt, hangingOf } from './bed-after.ts';
@@ -47,7 +46,7 @@ export const countCastOn = (outline: Outline): number => partsOf(outline).length
 
 export function castOnStep(outline: Outline, local: number): StepBody {
   const hanging = hangingOf(outline, 1);
-  const needles = formatNeedles(outline.plan.brief.bed.needles, hanging.hungLeft, hanging.hungRight);
+  const needles = outline.needles.slice(hanging.hungLeft, hanging.hungRight + 1);
   const side = startSide(outline);
   const after = (passes: number, feeder: string | null): BedAfter =>
     bedAt(outline, {

@@ -79,8 +79,11 @@ export function stepAt(job: Job, number: number): Step {
   let which = phases.length - 1;
   while ((phaseStarts[which] ?? 0) > index) which--;
   const phase = phases[which] as Phase;
-  const body = phaseSteps[phase].step(outline, index - (phaseStarts[which] ?? 0));
-  return { step: number, phase, ...body };
+  const { row, stripe, act, moves, after } = phaseSteps[phase].step(
+    outline,
+    index - (phaseStarts[which] ?? 0),
+  );
+  return { step: number, phase, row, stripe, act, moves, after };
 }
 
 /** Main-yarn rows knitted when `done` steps are confirmed. */

@@ -6,7 +6,6 @@
 
 import { opposite, type Side } from '../bed/bed.ts';
 import type { BedMove } from '../bed/move.ts';
-import { formatNeedles } from '../bed/needles.ts';
 import { shapingsBefore } from '../planning/hangings.ts';
 import type { Aside } from './act.ts';
 import { bareBed, bedAt, counterAt, hangingOf, parkedDuring } from './bed-after.ts';
@@ -60,9 +59,9 @@ const parts = [
 ] as const satisfies readonly Part[] & { readonly length: typeof rehangSteps };
 
 export function rehangStep(outline: Outline, row: number, at: number): StepBody {
-  const { homeSide, shapeEveryRows, bed } = outline.plan.brief;
+  const { homeSide, shapeEveryRows } = outline.plan.brief;
   const again = hangingOf(outline, row + 1);
-  const needles = formatNeedles(bed.needles, again.hungLeft, again.hungRight);
+  const needles = outline.needles.slice(again.hungLeft, again.hungRight + 1);
   const parked = parkedDuring(outline, row, null);
   const shapings = shapingsBefore(row, shapeEveryRows);
   const hungOn = (hanging: typeof again, feeder: string | null, passes: number): BedAfter => {

@@ -97,18 +97,16 @@ function edgeNeedles(
   return outline.needles.slice(edge + shift - count + 1, edge + shift + 1).toReversed();
 }
 
-function edgesBeforeMove(
-  outline: Outline,
-  row: number,
-): { readonly left: number; readonly right: number; readonly number: number } {
-  const { plan } = outline;
-  const number = row / plan.brief.shapeEveryRows;
-  const hanging = hangingOf(outline, row + 1);
-  return { ...edgesAt(hanging, number - 1, plan.brief.crawl), number };
-}
+/** Which shaping move follows `row`, from 1. */
+const moveAfter = ({ plan }: Outline, row: number): number => row / plan.brief.shapeEveryRows;
+
+/** Edge needles after `row`, before its shaping move is made. */
+const edgesBeforeMove = (outline: Outline, row: number): ReturnType<typeof edgesAt> =>
+  edgesAt(hangingOf(outline, row + 1), moveAfter(outline, row) - 1, outline.plan.brief.crawl);
 
 function increaseStep(outline: Outline, row: number): StepBody {
   const { crawl, edgeStitches } = outline.plan.brief;
+  const number = moveAfter(outline, row);
   const edges = edgesBeforeMove(outline, row);
   const from = edgeNeedles(outline, crawl, edges[crawl], edgeStitches, 0);
   const to = edgeNeedles(outline, crawl, edges[crawl], edgeStitches, 1);
@@ -119,7 +117,7 @@ function increaseStep(outline: Outline, row: number): StepBody {
     act: {
       kind: 'increase',
       side: crawl,
-      number: edges.number,
+      number,
       from,
       to,
       outer: to[0] ?? '',
@@ -132,7 +130,7 @@ function increaseStep(outline: Outline, row: number): StepBody {
     after: bedAt(outline, {
       hanging: hangingOf(outline, row + 1),
       row,
-      shapings: edges.number - 1,
+      shapings: number - 1,
       feeder,
       parked: parkedDuring(outline, row, feeder),
       increased: true,
@@ -143,6 +141,7 @@ function increaseStep(outline: Outline, row: number): StepBody {
 function decreaseStep(outline: Outline, row: number): StepBody {
   const { crawl, edgeStitches } = outline.plan.brief;
   const trailing = opposite(crawl);
+  const number = moveAfter(outline, row);
   const edges = edgesBeforeMove(outline, row);
   const from = edgeNeedles(outline, trailing, edges[trailing], edgeStitches, 0);
   const to = edgeNeedles(outline, trailing, edges[trailing], edgeStitches, -1);
@@ -153,7 +152,7 @@ function decreaseStep(outline: Outline, row: number): StepBody {
     act: {
       kind: 'decrease',
       side: trailing,
-      number: edges.number,
+      number,
       from,
       to,
       emptied,
