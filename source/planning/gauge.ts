@@ -58,8 +58,10 @@ export function gaugeOf(brief: {
 }): Gauge {
   const { swatch, finishState } = brief;
   const asKnitted = { stitchMm: swatch.widthMm / swatch.stitches, rowMm: swatch.heightMm / swatch.rows };
+  const { stitchMm, rowMm } = stitchInState(asKnitted, swatch.state, finishState);
   return {
-    ...stitchInState(asKnitted, swatch.state, finishState),
+    stitchMm,
+    rowMm,
     skewRad: skewOf(swatch, brief.crawl),
     learned: brief.learned,
     asKnitted,

@@ -144,13 +144,12 @@ function sizeAsKnitted(brief: Brief, gauge: Gauge, counts: Counts): Plan['asKnit
 
 function sizeOf(brief: Brief, gauge: Gauge, counts: Counts): Size {
   const wanted = wantedSize(brief, gauge, counts);
-  const size = { widthCm: widthCm(counts, gauge), depthCm: bagDepthCm(brief, counts, gauge) };
-  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), {
-    ...size,
-    hemCm: hemHeightCm(brief, gauge),
-  });
+  const [width, depth] = [widthCm(counts, gauge), bagDepthCm(brief, counts, gauge)];
+  const sized = { widthCm: width, depthCm: depth, hemCm: hemHeightCm(brief, gauge) };
+  const uncertainty = uncertaintyOf(counts, gauge, doubtsOf(brief.swatch, brief.learned), sized);
   return {
-    ...size,
+    widthCm: width,
+    depthCm: depth,
     widthUncertaintyCm: uncertainty.widthCm,
     depthUncertaintyCm: uncertainty.depthCm,
     depthBelowCordCm: depthBelowCordCm(counts, brief.edgeStitches, gauge),

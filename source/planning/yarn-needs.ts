@@ -68,7 +68,8 @@ export interface YarnShare {
 export function planYarn(brief: Brief, gauge: Gauge, work: YarnWork): readonly YarnNeed[] {
   const needs = [...brief.yarns].map(([name, yarn]) => {
     const metres = metresFor(name, shareOf(name, work.stripes), gauge, work);
-    return { yarn: name, metres, ...weigh(metres, yarn, gauge) };
+    const { grams, withReserveGrams, haveGrams, enough, shortGrams } = weigh(metres, yarn, gauge);
+    return { yarn: name, metres, grams, withReserveGrams, haveGrams, enough, shortGrams };
   });
   const waste = { yarn: brief.waste.yarn, metres: wasteMetres(brief, gauge, work) };
   const unknown = { grams: null, withReserveGrams: null, haveGrams: null, enough: null, shortGrams: null };
