@@ -1,5 +1,5 @@
 import { type Entry, isCommand } from '../journal/notation.ts';
-import type { Frame, Recording } from '../journal/recording.ts';
+import type { Frame, Recording } from '../journal/read-log.ts';
 import type { Session } from '../session/session.ts';
 import { formatDuration } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { answersTo, type MemoryBench, openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { briefOf, planOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
-import { briefLike } from '../journal/like.ts';
+import { briefLike } from '../journal/match.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import { notesLike } from '../wording/logs.ts';
 import { englishWords } from '../wording/words.ts';

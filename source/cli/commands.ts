@@ -173,7 +173,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.lesson,
     options: [{ name: 'out', takes: 'COPY', summary: ({ cli }) => cli.does.copy, required: true }],
     run: async ({ operands: [log = '', lines = ''], given, words }) =>
-      (await import('./lesson.ts')).writeLesson(log, lines, given.get('out') ?? '', words),
+      (await import('./teaching.ts')).writeLesson(log, lines, given.get('out') ?? '', words),
   },
   {
     name: 'record',
@@ -203,7 +203,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.pupils,
     options: [json],
     run: async (asked) =>
-      (await import('./class.ts')).printClass(first(asked), asked.given.has('json'), asked.words),
+      (await import('./teaching.ts')).printClass(first(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'party',

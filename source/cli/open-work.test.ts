@@ -1,12 +1,12 @@
 import { join } from 'node:path';
 import { afterEach, expect, it, vi } from 'vitest';
 import { emptyFolder } from '../../test/tools/slantwise.ts';
-import { completeBrief } from '../planning/complete-brief.ts';
+import { completeBrief } from '../planning/parse-brief.ts';
 import { metric } from '../shared/units.ts';
 import { inEnglish, wordsIn } from '../wording/words.ts';
 import { openWork, type WorkOptions } from './open-work.ts';
 
-vi.mock(import('../planning/complete-brief.ts'), async (importOriginal) => ({
+vi.mock(import('../planning/parse-brief.ts'), async (importOriginal) => ({
   completeBrief: vi.fn((await importOriginal()).completeBrief),
 }));
 

@@ -6,7 +6,7 @@ import { openSessionLog, type SoundPart, saveSoundPart, startSessionLog } from '
 import { holdsBytes } from '../files/read-file.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { FileFault, InUse, JournalFault } from '../journal/fault.ts';
-import { briefLike } from '../journal/like.ts';
+import { briefLike } from '../journal/match.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import { parseBrief, readBrief } from '../planning/parse-brief.ts';
 import { nearest } from '../shared/nearest.ts';

@@ -1,9 +1,9 @@
 /** What the maker's own finished bags tell. */
 import { logFolder } from '../files/data-folders.ts';
 import { soundLogs } from '../files/log-list.ts';
-import { outcomeOf } from '../journal/like.ts';
+import { outcomeOf } from '../journal/match.ts';
 import { type Pace, paceOf } from '../journal/pace.ts';
-import { type Recording, readRecording } from '../journal/recording.ts';
+import { type Recording, readRecording } from '../journal/read-log.ts';
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import { type CameOut, learn, swatchKey } from '../planning/learned.ts';
 

@@ -1,13 +1,13 @@
 import { readBriefText } from '../files/brief-file.ts';
 import { mostLogBytes, readBytes } from '../files/read-file.ts';
-import { type Recording, readRecording } from '../journal/recording.ts';
+import { turnColours } from '../journal/match.ts';
+import { type Recording, readRecording } from '../journal/read-log.ts';
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { parseBrief, readBrief } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { turnColours } from '../planning/turn-colours.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';

@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../test/tools/result.ts';
+import { readRecording } from '../journal/read-log.ts';
 import { recordOf } from '../journal/record.ts';
-import { readRecording } from '../journal/recording.ts';
 import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';
 import { recordJson } from './record.ts';

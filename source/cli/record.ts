@@ -1,6 +1,6 @@
 import { workedCost } from '../journal/bag-cost.ts';
+import { lastInstant, lastSession, type Recording } from '../journal/read-log.ts';
 import { type BagRecord, recordOf, typicalRowMinutes } from '../journal/record.ts';
-import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/measured.ts';
 import { formatRecord, sayAnother } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';

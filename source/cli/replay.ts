@@ -1,8 +1,7 @@
 import { replayLines } from '../chat/replay-lines.ts';
 import type { InUse } from '../journal/fault.ts';
 import { entryJson } from '../journal/notation.ts';
-import { type Player, showFirst, startPlayer } from '../journal/player.ts';
-import { speeds } from '../journal/player-actions.ts';
+import { type Player, showFirst, speeds, startPlayer } from '../journal/player.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, hasScreen, prepareScreen, print, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';

@@ -10,8 +10,8 @@ import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';
 import { plannedCost, workedCost } from './bag-cost.ts';
 import { timeByPhase, usualPace } from './pace.ts';
+import { readRecording } from './read-log.ts';
 import { recordOf } from './record.ts';
-import { readRecording } from './recording.ts';
 
 const { plum, mint } = smallBrief.yarns;
 const priced = {

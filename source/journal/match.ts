@@ -1,11 +1,15 @@
 /**
- * A bag to match one that was made: the same again, its colours turned round or others in their place, or another size. The
- * size that is asked for is divided by what the first bag came to over its plan, where nothing more was learnt.
+ * A bag to match one that was made: the same again as it was knitted, with the changes accepted on the way; its colours turned
+ * round or others in their place; or another size, divided by what the first bag came to over what its swatch foretold, where
+ * nothing more was learnt.
  */
-import type { BriefFile } from '../planning/brief.ts';
-import { colouredOf, inYarns, stripeYarns, turnColours } from '../planning/turn-colours.ts';
+import type { Brief, BriefFile } from '../planning/brief.ts';
+import type { CameOut } from '../planning/learned.ts';
+import type { Plan } from '../planning/plan.ts';
+import { withoutNull } from '../planning/shelf.ts';
+import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
-import { briefLike, outcomeOf } from './like.ts';
+import { phases } from '../steps/step.ts';
 
 export interface OtherYarn {
   readonly name: string;
@@ -91,4 +95,117 @@ export function nextName(name: string, taken: readonly string[]): string {
   let number = 2;
   while (taken.includes(`${stem} ${number}`)) number++;
   return `${stem} ${number}`;
+}
+
+/** As many stripes as a brief may list. */
+const mostStripes = 200;
+
+/** The JSON of a brief whose plan has the stitches, rows, stripes and gauge of `session`'s, which was begun with `file`. */
+export function briefLike(file: BriefFile, session: Session): Json {
+  const { plan } = session.job;
+  const { scraps: _, learned: __, ...kept } = file.json as Json;
+  const { brief, rows, stitches } = plan;
+  return {
+    ...kept,
+    bag: { stitches, rows },
+    ...(wasMeasured(file.brief, brief) ? { swatch: swatchOf(brief) } : {}),
+    yarns: yarnsLike(session),
+    stripes: repeatOf(plan),
+    cord: { ...(kept.cord as object | undefined), ...cordLike(brief) },
+  };
+}
+
+/** Its rounds as they were measured, where they were. */
+const cordLike = ({ cord: { yarn, roundsPer10Cm } }: Brief): object => withoutNull({ yarn, roundsPer10Cm });
+
+/** Of a yarn weighed at the end, what is left is all that there is for the next bag. */
+function yarnsLike(session: Session): Json {
+  const left = new Map(usedYarn(session).map((used) => [used.yarn, used]));
+  return Object.fromEntries(
+    [...session.job.plan.brief.yarns].map(([name, yarn]) => {
+      const used = left.get(name);
+      return [name, withoutNull(used?.atEnd ? { ...yarn, grams: used.leftGrams } : yarn)];
+    }),
+  );
+}
+
+const wasMeasured = (begun: Brief, { swatch }: Brief): boolean =>
+  JSON.stringify(begun.swatch) !== JSON.stringify(swatch);
+
+/** Forty stitches and rows, so that the sizes are ones that a swatch can have. */
+function swatchOf({ swatch }: Brief): Json {
+  const { stitches, rows, widthMm, heightMm, state, loopLengthMm, asideMm, stitchSize } = swatch;
+  return {
+    stitches: 40,
+    rows: 40,
+    widthCm: (widthMm / stitches) * 4,
+    heightCm: (heightMm / rows) * 4,
+    state,
+    // It leans as it did, over forty rows.
+    asideCm: (asideMm / rows) * 4,
+    ...withoutNull({ loopLengthMm, stitchSize }),
+  };
+}
+
+/** The shortest repeat that gives the stripes as they were knitted. */
+function repeatOf({ stripes, brief }: Plan): Brief['stripes'] {
+  const knitted = stripes.map(({ yarn, rows }) => ({ yarn, rows }));
+  const same = (i: number, j: number): boolean =>
+    knitted[i]?.yarn === knitted[j]?.yarn && knitted[i]?.rows === knitted[j]?.rows;
+  for (let length = 1; length <= Math.min(knitted.length, mostStripes); length++) {
+    if (knitted.length % length === 0 && knitted.every((_, i) => same(i, i % length))) {
+      return knitted.slice(0, length);
+    }
+  }
+  return brief.stripes;
+}
+
+/** Null before it was measured, sewn, and where its plan came from the piece and not from the swatch. */
+export function outcomeOf({ job, measured }: Session): CameOut | null {
+  const { size, brief } = job.plan;
+  const sewn = job.phaseStarts[phases.indexOf('seam')] ?? 0;
+  if (!measured || measured.done <= sewn || brief.swatch.onPiece) return null;
+  const { widthFactor, depthFactor } = brief.learned ?? { widthFactor: 1, depthFactor: 1 };
+  return {
+    width: (measured.widthCm / size.widthCm) * widthFactor,
+    depth: (measured.depthCm / size.depthCm) * depthFactor,
+  };
+}
+
+/** What has a colour in the JSON of a brief. */
+interface Coloured {
+  readonly yarns: Readonly<Record<string, Json>>;
+  readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
+  readonly hem?: Json;
+  readonly cord?: Json;
+}
+
+const colouredOf = (json: Json): Coloured => json as unknown as Coloured;
+
+/** Each yarn once, in the order in which the stripes first have it. */
+const stripeYarns = ({ stripes }: Pick<Coloured, 'stripes'>): readonly string[] => [
+  ...new Set(stripes.map(({ yarn }) => yarn)),
+];
+
+/** The brief with each yarn of its stripes, its hem and its cord as `nameOf` has it. */
+function inYarns(json: Json, nameOf: (yarn: string) => string): Json {
+  const { stripes, hem, cord } = colouredOf(json);
+  const other = (key: string, made: Json | undefined): Json =>
+    typeof made?.yarn === 'string' ? { [key]: { ...made, yarn: nameOf(made.yarn) } } : {};
+  return {
+    ...json,
+    stripes: stripes.map((stripe) => ({ ...stripe, yarn: nameOf(stripe.yarn) })),
+    ...other('hem', hem),
+    ...other('cord', cord),
+  };
+}
+
+/** Each yarn takes the place of the one so many places on; a bag of scraps has no places, and stays. */
+export function turnColours(json: Json, places: number): Json {
+  if (!Array.isArray(json.stripes)) return json;
+  const names = stripeYarns(colouredOf(json));
+  return inYarns(json, (yarn) => {
+    const at = names.indexOf(yarn);
+    return at < 0 ? yarn : (names[(at + places) % names.length] ?? yarn);
+  });
 }

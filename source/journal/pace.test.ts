@@ -9,7 +9,7 @@ import { tries } from '../../test/tools/tries.ts';
 import { allSteps, type Job } from '../steps/job.ts';
 import { phases } from '../steps/step.ts';
 import { paceOf, timeByPhase, timeLeft, usualPace } from './pace.ts';
-import { type Recording, readRecording } from './recording.ts';
+import { type Recording, readRecording } from './read-log.ts';
 
 function recordingOf(lines: readonly SampleLine[]): Recording {
   return valueIn(readRecording(writeLog(lines).bytes));

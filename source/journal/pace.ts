@@ -7,8 +7,8 @@ import { medianOf } from '../shared/median.ts';
 import type { Act } from '../steps/act.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { type Phase, phases } from '../steps/step.ts';
+import type { Recording } from './read-log.ts';
 import { spentTimes } from './record.ts';
-import type { Recording } from './recording.ts';
 
 function handfulsIn(act: Act): number {
   switch (act.kind) {

@@ -6,13 +6,14 @@ import { englishWords } from '../wording/words.ts';
 import {
   advancePlayer,
   type Player,
+  type PlayerAction,
   type PlayerOptions,
   startPlayer,
   untilNextMs,
+  updatePlayer,
   viewPlayer,
 } from './player.ts';
-import { type PlayerAction, updatePlayer } from './player-actions.ts';
-import { readRecording } from './recording.ts';
+import { readRecording } from './read-log.ts';
 
 /** Shown at 2, 5, 5, 6, 16 and 17 seconds, the ten minutes before the fifth shortened to ten seconds. */
 const lines: readonly SampleLine[] = [

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, type SampleLine, writeLog } from '../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../test/tools/result.ts';
+import { type Recording, readRecording } from './read-log.ts';
 import { recordOf, typicalRowMinutes } from './record.ts';
-import { type Recording, readRecording } from './recording.ts';
 
 function recordingOf(...lines: readonly SampleLine[]): Recording {
   return valueIn(readRecording(writeLog(lines).bytes));

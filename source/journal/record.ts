@@ -9,7 +9,7 @@ import type { Act } from '../steps/act.ts';
 import { stepAt } from '../steps/job.ts';
 import type { Phase, Step } from '../steps/step.ts';
 import type { Entry } from './notation.ts';
-import type { Recording } from './recording.ts';
+import type { Recording } from './read-log.ts';
 
 /** Rests are in `restMs` and nowhere else. */
 export interface BagRecord {

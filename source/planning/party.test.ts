@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planOf } from '../../test/fixtures/plan-of.ts';
 import { tries } from '../../test/tools/tries.ts';
+import { turnColours } from '../journal/match.ts';
 import { orderParty, partyKit, sharedYarn } from './party.ts';
 import type { Plan } from './plan.ts';
-import { turnColours } from './turn-colours.ts';
 
 const colours: Readonly<Record<string, string>> = { plum: '#6b2d5c', mint: '#9fd8c2', sand: '#d9b36c' };
 

@@ -5,8 +5,8 @@ import { answersTo, openMemoryBench } from '../../test/fixtures/bench-in-memory.
 import { smallBrief, writeLog } from '../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../test/tools/result.ts';
 import { recordJson } from '../cli/record.ts';
+import { readRecording } from '../journal/read-log.ts';
 import { recordOf } from '../journal/record.ts';
-import { readRecording } from '../journal/recording.ts';
 import type { BenchStore } from '../screen/bench/bench-state.ts';
 import { formatRecord } from '../wording/record.ts';
 import { englishWords } from '../wording/words.ts';

@@ -1,5 +1,5 @@
 import type { FileFault, JournalFault, SaveStatus } from '../journal/fault.ts';
-import type { LessonFault } from '../journal/lesson.ts';
+import type { LessonFault } from '../journal/teaching.ts';
 import type { SessionFault } from '../session/command.ts';
 import { forShell } from '../shared/plain-text.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';

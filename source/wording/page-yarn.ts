@@ -1,6 +1,6 @@
 /** What a bag takes of each yarn, and what it costs where prices were given. */
 
-import type { Cost } from '../planning/cost.ts';
+import type { Cost } from '../journal/bag-cost.ts';
 import type { SharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { reserveOf, type YarnNeed } from '../planning/yarn-needs.ts';

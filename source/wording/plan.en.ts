@@ -1,6 +1,7 @@
 /** What a plan says beside the bag that was asked for: other choices, what to know before the first stitch, and what it takes. */
+
+import type { Cost } from '../journal/bag-cost.ts';
 import type { Learned, RelaxedState } from '../planning/brief.ts';
-import type { Cost } from '../planning/cost.ts';
 import type { Kit } from '../planning/kit.ts';
 import type { NearShape } from '../planning/near-shapes.ts';
 import type { Saving } from '../planning/savings.ts';

@@ -1,8 +1,7 @@
 /** What became of a bag: its record, its end, and its log played again. */
 import type { InUse } from '../journal/fault.ts';
 import type { MatchWish } from '../journal/match.ts';
-import type { PlayerView } from '../journal/player.ts';
-import type { PlayerFault } from '../journal/player-actions.ts';
+import type { PlayerFault, PlayerView } from '../journal/player.ts';
 import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.en.ts';

@@ -1,7 +1,7 @@
 /** The record of a bag: the time it took, what it was made of, and what another one needs; the gist of it once the bag ends. */
 import { workedCost } from '../journal/bag-cost.ts';
+import { lastInstant, lastSession, type Recording } from '../journal/read-log.ts';
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
-import { lastInstant, lastSession, type Recording } from '../journal/recording.ts';
 import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
 import { forShell } from '../shared/plain-text.ts';

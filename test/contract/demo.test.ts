@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { readRecording } from '../../source/journal/recording.ts';
+import { readRecording } from '../../source/journal/read-log.ts';
 import { layOutJob } from '../../source/steps/job.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 

@@ -8,7 +8,7 @@ import { openTerminal, type Terminal } from './rig/pseudo-terminal.ts';
 const script = `
 import { readFileSync } from 'node:fs';
 import { startPlayer } from '../../source/journal/player.ts';
-import { readRecording } from '../../source/journal/recording.ts';
+import { readRecording } from '../../source/journal/read-log.ts';
 import { runPlayer } from '../../source/screen/player/run-player.tsx';
 import { englishWords } from '../../source/wording/words.ts';
 

@@ -1,4 +1,4 @@
-import type { PlayerAction } from '../../journal/player-actions.ts';
+import type { PlayerAction } from '../../journal/player.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { NumberedPlace } from '../../steps/landmarks.ts';
 import { type Phase, phases } from '../../steps/step.ts';

@@ -4,7 +4,7 @@ import { keyNamed } from '../../../test/fixtures/bench-in-memory.ts';
 import { confirm, type SampleLine, writeLog } from '../../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../../test/tools/result.ts';
 import { startPlayer, viewPlayer } from '../../journal/player.ts';
-import { readRecording } from '../../journal/recording.ts';
+import { readRecording } from '../../journal/read-log.ts';
 import { englishWords } from '../../wording/words.ts';
 import type { KeyKind } from '../keys/key.ts';
 import {

@@ -3,8 +3,14 @@
  * keys act at once, all others type.
  */
 import { parsePlayerLine } from '../../chat/grammar/parse-place.ts';
-import { advancePlayer, type Player, untilNextMs } from '../../journal/player.ts';
-import { type PlayerAction, type PlayerFault, updatePlayer } from '../../journal/player-actions.ts';
+import {
+  advancePlayer,
+  type Player,
+  type PlayerAction,
+  type PlayerFault,
+  untilNextMs,
+  updatePlayer,
+} from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Key, keyId } from '../keys/key.ts';
 import { emptyPrompt, isEmpty, typeKey } from '../parts/prompt.ts';

@@ -1,19 +1,31 @@
 /**
- * A teacher's copy of a log, with lines to read and places to stop. They are written one to a line of text:
- * `33 say Watch the left edge.`, `33 pause`.
+ * `slantwise lesson LOG LINES`, a teacher's copy of a log, with lines to read and places to stop, which are written one to a line
+ * of text: `33 say Watch the left edge.`, `33 pause`; and `slantwise class FOLDER`, how pupils stand by their logs in a folder.
  */
 
+import { basename } from 'node:path';
 import { readBriefText } from '../files/brief-file.ts';
+import { folderFault, listLogs, soundLogs } from '../files/log-list.ts';
 import { writeText } from '../files/write-whole.ts';
-import { type Addition, addToCopy, type LessonFault } from '../journal/lesson.ts';
-import type { Recording } from '../journal/recording.ts';
+import { type Recording, readRecording } from '../journal/read-log.ts';
+import {
+  type Addition,
+  addToCopy,
+  type ClassProgress,
+  classProgress,
+  type LessonFault,
+  type Pupil,
+} from '../journal/teaching.ts';
 import type { SessionFault } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatLessonFault } from '../wording/file-faults.ts';
+import { formatDuration } from '../wording/logs.ts';
+import { table } from '../wording/page.ts';
+import { sayPhase } from '../wording/steps.ts';
 import { quote } from '../wording/values.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes, print } from './outcome.ts';
+import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 export type LessonLineFault =
@@ -86,13 +98,7 @@ export function formatLessonLineFault(fault: LessonLineFault, words: Words): str
 
 /** Why the copy cannot be made. */
 const formatCopyFault = (fault: LessonFault, words: Words): string =>
-  isLessonFault(fault) ? formatLessonFault(fault, words) : formatFault(fault, words);
-
-const isLessonFault = (fault: LessonFault): fault is Exclude<LessonFault, SessionFault> =>
-  fault.code === 'lesson/no-such-event';
-
-const sayLessonWritten = (path: string, added: number, words: Words): string =>
-  words.logs.lesson.added(added, path);
+  fault.code === 'lesson/no-such-event' ? formatLessonFault(fault, words) : formatFault(fault, words);
 
 /** Writes a copy of a log with a teacher's lines in it. The log is only read. */
 export function writeLesson(path: string, linesPath: string, out: string, words: Words): number {
@@ -106,6 +112,48 @@ export function writeLesson(path: string, linesPath: string, out: string, words:
   if (!copy.ok) return complain(`${linesPath}: ${formatCopyFault(copy.fault, words)}`);
   const written = writeText(out, copy.value);
   if (!written.ok) return complain(formatFileFault(written.fault, words));
-  print(sayLessonWritten(out, additions.value.length, words));
+  return printDone(words.logs.lesson.added(additions.value.length, out));
+}
+
+const pupilOf = (path: string): string => basename(path, '.jsonl');
+
+export function printClass(folder: string, json: boolean, words: Words): number {
+  const fault = folderFault(folder);
+  if (fault) return complain(formatFileFault(fault, words));
+  const logs = [...soundLogs(folder)].flatMap(({ path, bytes }) => {
+    const recording = readRecording(bytes);
+    return recording.ok ? [{ log: pupilOf(path), recording: recording.value }] : [];
+  });
+  const unreadable = listLogs(folder).filter(({ tally }) => !tally.ok);
+  if (logs.length === 0 && unreadable.length === 0) return complain(words.logs.classIsEmpty(folder));
+  const progress = classProgress(logs);
+  if (json) printJson({ ...progress, unreadable: unreadable.map(({ path }) => path) }, 2);
+  else {
+    print(formatClass(progress, words));
+    for (const { path } of unreadable) print(`${pupilOf(path)}  ${words.logs.cannotBeRead}`);
+  }
   return exitCodes.done;
+}
+
+function formatClass({ pupils, hardSteps }: ClassProgress, words: Words): string {
+  const { logs: say } = words;
+  const finished = pupils.filter(({ phase }) => phase === null).length;
+  const rows = pupils.map((pupil) => rowOf(pupil, words));
+  const hard = hardSteps.map(({ step, row, pupils: many }) => say.hardStep(step, row, many));
+  return [say.classOf(pupils.length, finished), ...table(rows), ...hard].join('\n');
+}
+
+function rowOf(
+  { log, bag, stepsDone, stepCount, phase, workS, takenBack }: Pupil,
+  words: Words,
+): readonly string[] {
+  const { logs: say } = words;
+  return [
+    log,
+    bag,
+    phase === null ? say.finished : say.nextStep(stepsDone + 1, stepCount),
+    phase === null ? '' : sayPhase(phase, words),
+    formatDuration(workS),
+    takenBack === 0 ? '' : say.takenBack(takenBack),
+  ];
 }

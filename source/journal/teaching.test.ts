@@ -4,8 +4,8 @@ import { sampleLines, writeLog } from '../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../test/tools/result.ts';
 import { formatLessonFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
-import { addToCopy } from './lesson.ts';
-import { readRecording } from './recording.ts';
+import { readRecording } from './read-log.ts';
+import { addToCopy } from './teaching.ts';
 
 const original = writeLog(sampleLines);
 const read = valueIn(readRecording(original.bytes));

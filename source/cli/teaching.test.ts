@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { confirm, writeLog } from '../../test/fixtures/sample-log.ts';
 import { valueIn } from '../../test/tools/result.ts';
-import { readRecording } from '../journal/recording.ts';
+import { readRecording } from '../journal/read-log.ts';
 import { englishWords } from '../wording/words.ts';
-import { formatLessonLineFault, readLessonLines } from './lesson.ts';
+import { formatLessonLineFault, readLessonLines } from './teaching.ts';
 
 /** Steps 1 and 2 confirmed one by one, 3 to 6 together, then one taken back as far as the press goes. */
 const read = valueIn(
