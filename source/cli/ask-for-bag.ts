@@ -13,8 +13,8 @@ import {
   sayOpening,
 } from '../chat/first-run/say.ts';
 import { answer, type Said } from '../chat/transcript.ts';
-import { writeBriefFile, writeBriefIn } from '../files/brief-file.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
+import { writeBriefFile, writeBriefIn } from '../files/kept-files.ts';
 import { listLogs } from '../files/log-list.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/write-whole.ts';

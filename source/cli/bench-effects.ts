@@ -3,8 +3,7 @@
 import { answer } from '../chat/transcript.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
-import { bagToOpen } from '../files/find-bag.ts';
-import { folderFault, listLogs } from '../files/log-list.ts';
+import { bagToOpen, folderFault, listLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { type MatchWish, matchBrief, nextName } from '../journal/match.ts';
@@ -26,10 +25,9 @@ import { sayBagEnd } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { discardNamed, restore } from './bags-in-hand.ts';
 import { workIsKeptIn } from './outcome.ts';
-import { ownPace, withLearned } from './own-bags.ts';
 import { nextOfParty, planParty, tellParty } from './own-party.ts';
 import { forgetOnShelf, keepOnShelf, tellShelf } from './own-shelf.ts';
-import { openRecording } from './read-input.ts';
+import { openRecording, ownPace, withLearned } from './read-input.ts';
 import { speakIn } from './settings.ts';
 
 const told = (...texts: readonly string[]): BenchMessage => ({ is: 'told', lines: answer(...texts) });

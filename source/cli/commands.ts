@@ -17,13 +17,13 @@ const sitting = async () => (await import('./sit-down.ts')).sitDown;
 const plans = () => import('./plan.ts');
 /** A log by its file, or by the number or name of its bag. */
 const firstLog = async (asked: Asked): Promise<string> =>
-  (await import('../files/find-bag.ts')).logNamed(first(asked), asked.words);
+  (await import('../files/log-list.ts')).logNamed(first(asked), asked.words);
 const likeIn = async ({ given, words }: Asked): Promise<string | undefined> => {
   const like = given.get('like');
-  return like === undefined ? like : (await import('../files/find-bag.ts')).logNamed(like, words);
+  return like === undefined ? like : (await import('../files/log-list.ts')).logNamed(like, words);
 };
 const inHand = () => import('./bags-in-hand.ts');
-const logs = () => import('./logs.ts');
+const logs = () => import('./bags-in-hand.ts');
 
 /** The first is meant where none is named. */
 export const commands: readonly [CliCommand, ...CliCommand[]] = [

@@ -1,21 +1,23 @@
 import { join } from 'node:path';
 import { afterEach, expect, it, vi } from 'vitest';
 import { emptyFolder } from '../../test/tools/slantwise.ts';
-import { completeBrief } from '../planning/parse-brief.ts';
+import { findOddShape } from '../planning/explain-issue.ts';
 import { metric } from '../shared/units.ts';
 import { inEnglish, wordsIn } from '../wording/words.ts';
 import { openWork, type WorkOptions } from './open-work.ts';
 
-vi.mock(import('../planning/parse-brief.ts'), async (importOriginal) => ({
-  completeBrief: vi.fn((await importOriginal()).completeBrief),
-}));
+/** Asked once whenever a brief is checked. */
+vi.mock(import('../planning/explain-issue.ts'), async (importOriginal) => {
+  const actual = await importOriginal();
+  return { ...actual, findOddShape: vi.fn(actual.findOddShape) };
+});
 
 afterEach(() => vi.unstubAllEnvs());
 
 const work = (options: Partial<WorkOptions>): number => {
   vi.stubEnv('HOME', emptyFolder());
   vi.stubEnv('XDG_DATA_HOME', emptyFolder());
-  vi.mocked(completeBrief).mockClear();
+  vi.mocked(findOddShape).mockClear();
   const opened = openWork({
     brief: null,
     log: join(emptyFolder(), 'bag.jsonl'),
@@ -29,7 +31,7 @@ const work = (options: Partial<WorkOptions>): number => {
   });
   if (opened.ok) opened.value.log?.close();
   expect(opened.ok).toBe(true);
-  return vi.mocked(completeBrief).mock.calls.length;
+  return vi.mocked(findOddShape).mock.calls.length;
 };
 
 it('checks a brief once, from its file to the first line of its log', () => {

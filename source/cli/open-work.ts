@@ -11,14 +11,13 @@ import type { BriefFile } from '../planning/brief.ts';
 import { parseBrief, readBrief } from '../planning/parse-brief.ts';
 import { nearest } from '../shared/nearest.ts';
 import { forShell } from '../shared/plain-text.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, isOf, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
-import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import { notesLike, sayLikeAlone, sayOtherBag } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import type { CliCommand } from './command.ts';
-import { withLearned } from './own-bags.ts';
-import { readBriefAt } from './read-input.ts';
+import { readBriefAt, sayLogFault, withLearned } from './read-input.ts';
 
 export interface WorkOptions {
   /** Path of a brief, or one that is read already; null goes on with the bag in hand. */
@@ -76,7 +75,7 @@ function bagInHand(options: WorkOptions, asked: BriefFile | null): Result<Work, 
   const told = folder
     ? [formatFileFault(folder, words)]
     : meant
-      ? [explain(meant.path, meant.fault, words)]
+      ? [sayLogFault(meant.path, meant.fault, words)]
       : [];
   const part = meant?.read ? soundPart(meant.read, options, asked) : null;
   if (part !== null && !part.finished) {
@@ -106,7 +105,7 @@ function begin(
   const { fault } = begun;
   const source = typeof options.brief === 'string' ? options.brief : file.brief.name;
   return fail(
-    isFileFault(fault)
+    isOf(fault, 'files')
       ? formatFileFault(fault, options.words)
       : `${source}: ${formatFault(fault, options.words)}`,
   );
@@ -152,9 +151,6 @@ function goOn(
   return fail(sayOtherBag(path, log.session.name, words));
 }
 
-const explain = (path: string, fault: JournalFault | FileFault, words: Words): string =>
-  isFileFault(fault) ? formatFileFault(fault, words) : `${path}: ${formatJournalFault(fault, words)}`;
-
 /** Why a log cannot be gone on with, and the command that goes on with its sound part. */
 function explainWithWay(
   found: FoundLog,
@@ -163,8 +159,8 @@ function explainWithWay(
   asked: BriefFile | null,
 ): string {
   const { words } = options;
-  const sentence = explain(found.path, fault, words);
-  const part = isFileFault(fault) ? null : soundPart(found, options, asked);
+  const sentence = sayLogFault(found.path, fault, words);
+  const part = isOf(fault, 'files') ? null : soundPart(found, options, asked);
   if (part === null) return sentence;
   return `${sentence} ${words.logs.goOn(part.stepsDone + 1, forShell(part.path))}`;
 }
@@ -173,8 +169,6 @@ function soundPart(found: FoundLog, { program }: WorkOptions, asked: BriefFile |
   const saved = saveSoundPart(found, asked && { brief: asked, program });
   return saved.ok ? saved.value : null;
 }
-
-const isFileFault = (fault: { readonly code: string }): fault is FileFault => fault.code.startsWith('files/');
 
 const readNamed = (path: string, options: WorkOptions): Result<BriefFile, string> =>
   readBriefAt(path, options.words, (fault) => whyNotThere(path, fault, options));

@@ -19,8 +19,7 @@ import type { Words } from '../wording/words.ts';
 import type { Asked } from './command.ts';
 import { isSameBrief } from './open-work.ts';
 import { complain, printDone } from './outcome.ts';
-import { ownPace } from './own-bags.ts';
-import { readBriefAt } from './read-input.ts';
+import { ownPace, readBriefAt } from './read-input.ts';
 
 /** More would be planned at no table (a rule of thumb). */
 export const mostBags = 30;

@@ -5,8 +5,8 @@ import { usedYarn } from '../session/measured.ts';
 import { formatRecord, sayAnother } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
-import { planJson } from './plan-json.ts';
-import { openRecording } from './read-input.ts';
+import { planJson } from './plan.ts';
+import { openRecording, sayCutOff } from './read-input.ts';
 
 /** The record of a bag as JSON; times in seconds. */
 export function recordJson(
@@ -68,5 +68,8 @@ export function printRecord(path: string, json: boolean, words: Words): number {
   const record = recordOf(recording.value);
   if (json) printJson(recordJson(recording.value, record, words), 2);
   else print(`${formatRecord(recording.value, record, words)}\n\n${sayAnother(path, words)}`);
+  const { tornBytes, frames } = recording.value;
+  const cutOff = sayCutOff(path, tornBytes, frames.length, words);
+  if (cutOff !== null) complain(cutOff);
   return exitCodes.done;
 }

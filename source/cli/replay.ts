@@ -4,7 +4,7 @@ import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, speeds, startPlayer } from '../journal/player.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, hasScreen, prepareScreen, print, printJson } from './outcome.ts';
-import { openRecording } from './read-input.ts';
+import { openRecording, sayCutOff } from './read-input.ts';
 
 export interface ReplayOptions {
   readonly json: boolean;
@@ -21,9 +21,12 @@ export async function replay(path: string, { json, speed: typed, words }: Replay
     return complain(words.cli.notASpeed(typed ?? '', slowest, fastest), exitCodes.usage);
   const recording = openRecording(path, words);
   if (!recording.ok) return complain(recording.fault);
-  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words);
-  if (json) for (const { entry } of recording.value.frames) printJson(entryJson(entry));
+  const { tornBytes, frames } = recording.value;
+  const cutOff = sayCutOff(path, tornBytes, frames.length, words);
+  if (!json && hasScreen()) return play(startPlayer(recording.value, { speed }), words, cutOff);
+  if (json) for (const { entry } of frames) printJson(entryJson(entry));
   else for (const line of replayLines(recording.value, words)) print(line);
+  if (cutOff !== null) complain(cutOff);
   return exitCodes.done;
 }
 
@@ -36,12 +39,10 @@ export async function look(fault: InUse, words: Words): Promise<number> {
   return play({ ...showFirst(player, length), playing: false }, words, words.player.onlyLooking(fault));
 }
 
-async function play(player: Player, words: Words, message?: string): Promise<number> {
+/** `message` is said first, where there is one. */
+async function play(player: Player, words: Words, message: string | null): Promise<number> {
   prepareScreen();
   const { runPlayer } = await import('../screen/player/run-player.tsx');
-  const end = await runPlayer(player, {
-    words,
-    ...(message === undefined ? {} : { message }),
-  });
+  const end = await runPlayer(player, { words, ...(message === null ? {} : { message }) });
   return end === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
 }

@@ -16,8 +16,7 @@ import { formatParty } from '../wording/party.ts';
 import { formatWarning } from '../wording/warnings.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';
-import { ownPace } from './own-bags.ts';
-import { readPlan } from './read-input.ts';
+import { ownPace, readPlan } from './read-input.ts';
 
 interface Makers {
   readonly sheet: (plan: Plan, options: SheetOptions) => string;

@@ -2,7 +2,7 @@
 
 import { sayWaits } from '../chat/first-run/say.ts';
 import { ownFolders, settingsFolder } from '../files/data-folders.ts';
-import { bagToOpen } from '../files/find-bag.ts';
+import { bagToOpen } from '../files/log-list.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
 import { clearDrafts } from '../files/write-whole.ts';
 import type { InUse } from '../journal/fault.ts';

@@ -4,7 +4,7 @@
  */
 
 import { basename } from 'node:path';
-import { readBriefText } from '../files/brief-file.ts';
+import { readBriefText } from '../files/kept-files.ts';
 import { folderFault, listLogs, soundLogs } from '../files/log-list.ts';
 import { writeText } from '../files/write-whole.ts';
 import { type Recording, readRecording } from '../journal/read-log.ts';
@@ -16,7 +16,6 @@ import {
   type LessonFault,
   type Pupil,
 } from '../journal/teaching.ts';
-import type { SessionFault } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatLessonFault } from '../wording/file-faults.ts';
@@ -25,7 +24,7 @@ import { table } from '../wording/page.ts';
 import { sayPhase } from '../wording/steps.ts';
 import { quote } from '../wording/values.ts';
 import type { Words } from '../wording/words.ts';
-import { complain, exitCodes, print, printJson } from './outcome.ts';
+import { complain, exitCodes, print, printDone, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
 export type LessonLineFault =

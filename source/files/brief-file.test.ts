@@ -8,7 +8,7 @@ import { faultIn } from '../../test/tools/result.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
-import { readBriefText, writeBriefFile } from './brief-file.ts';
+import { readBriefText, writeBriefFile } from './kept-files.ts';
 
 const inScratch = (name = 'bag.json'): string => join(scratchFolder(), name);
 

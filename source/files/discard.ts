@@ -1,11 +1,10 @@
 /** Logs that were thrown away: each is moved aside, and kept there until the next one is. */
-import { readdirSync, renameSync, rmSync } from 'node:fs';
+import { renameSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { systemDisk } from './disk.ts';
-import { inUse, writeFault } from './disk-trouble.ts';
-import { lockOf, releaseLock, takeLock } from './lock.ts';
+import { namesIn, systemDisk, writeFault } from './disk.ts';
+import { inUse, lockOf, releaseLock, takeLock } from './lock.ts';
 
 /** What was thrown away before is gone once this one lies there. A log that is open somewhere is left alone. */
 export function discardLog(path: string, folder: string): Result<null, FileFault> {
@@ -44,12 +43,7 @@ export function restoreLog(folder: string, to: string): Result<string | null, Fi
   }
 }
 
-function discardedIn(folder: string): readonly string[] {
-  try {
-    return readdirSync(folder)
-      .filter((name) => name.endsWith('.jsonl'))
-      .map((name) => join(folder, name));
-  } catch {
-    return [];
-  }
-}
+const discardedIn = (folder: string): readonly string[] =>
+  namesIn(folder)
+    .filter((name) => name.endsWith('.jsonl'))
+    .map((name) => join(folder, name));

@@ -6,13 +6,20 @@
 import { dirname } from 'node:path';
 import type { FileFault, SaveStatus } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { beside } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';
-import { type Disk, errorCode, type FileState, systemDisk, writeAll } from './disk.ts';
-import { inUse, TroubleError, troubleOf, writeFault } from './disk-trouble.ts';
-import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+import {
+  type Disk,
+  errorCode,
+  type FileState,
+  systemDisk,
+  TroubleError,
+  troubleOf,
+  writeAll,
+  writeFault,
+} from './disk.ts';
+import { inUse, type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 import { HeldBytes, type HeldLog, type LogFile } from './log-file.ts';
-import { writeNumbered, writeWhole } from './write-whole.ts';
+import { beside, writeNumbered, writeWhole } from './write-whole.ts';
 
 /** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
 /** Less than this nobody notices at a press (rule of thumb). */

@@ -1,11 +1,15 @@
 /** What is kept beside the bags: the shelf, and the party that is on. Replaced whole or not at all, and only where what lies there can be read. */
+
+import { join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import { readBrief } from '../planning/parse-brief.ts';
 import { emptyShelf, readShelf, type Shelf, shelfJson } from '../planning/shelf.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
+import { systemDisk, writeFault } from './disk.ts';
+import { slugOf } from './log-list.ts';
 import { readBytes } from './read-file.ts';
-import { writeDraftFile } from './write-whole.ts';
+import { writeDraftFile, writeNumbered, writeText } from './write-whole.ts';
 
 const mostBytes = 4 * 1024 * 1024;
 
@@ -47,17 +51,40 @@ function load<Kept, Code>(
 ): Result<Kept, FileFault | { readonly code: Code; readonly path: string }> {
   const bytes = readBytes(path, mostBytes);
   if (!bytes.ok) return bytes.fault.code === 'files/missing' ? succeed(none) : bytes;
-  const kept = parse(bytes.value, read);
+  const kept = read(jsonIn(bytes.value));
   return kept === null ? fail({ code: damaged, path }) : succeed(kept);
-}
-
-function parse<Kept>(bytes: Uint8Array, read: (stored: unknown) => Kept | null): Kept | null {
-  try {
-    return read(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
-  } catch {
-    return null;
-  }
 }
 
 const save = (path: string, json: unknown): Result<null, FileFault> =>
   writeDraftFile(path, `${JSON.stringify(json, null, 2)}\n`);
+
+const mostBriefBytes = 1024 * 1024;
+
+/** The text of a brief file, without a byte order mark. */
+export function readBriefText(path: string): Result<string, FileFault> {
+  const bytes = readBytes(path, mostBriefBytes);
+  if (!bytes.ok) return bytes;
+  try {
+    return succeed(new TextDecoder('utf-8', { fatal: true }).decode(bytes.value));
+  } catch {
+    return fail({ code: 'files/not-text', path });
+  }
+}
+
+const textOf = (brief: unknown): string => `${JSON.stringify(brief, null, 2)}\n`;
+
+/** Writes a brief to a new file, private to the user. What is there already is left alone. */
+export const writeBriefFile = (path: string, brief: unknown): Result<null, FileFault> =>
+  writeText(path, textOf(brief));
+
+/** Writes a brief into a folder of ours under the bag's name, with a number where that is taken; gives the path. */
+export function writeBriefIn(folder: string, name: string, brief: unknown): Result<string, FileFault> {
+  const stem = join(folder, slugOf(name));
+  const pathOf = (number: number): string => (number === 1 ? `${stem}.json` : `${stem}-${number}.json`);
+  try {
+    systemDisk.makeFolder(folder);
+    return succeed(writeNumbered(systemDisk, pathOf, new TextEncoder().encode(textOf(brief))));
+  } catch (error) {
+    return fail(writeFault(pathOf(1), error));
+  }
+}

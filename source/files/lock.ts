@@ -3,12 +3,12 @@
  * half of it. No two locks ever hold the same text. A lock whose holder is dead is broken under a second one named after
  * its text, so that of several who find it only one does, and never breaks what was made in its place meanwhile.
  */
+import type { FileFault } from '../journal/fault.ts';
 import { crc32, formatSum } from '../journal/line.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
-import { beside } from './beside.ts';
+import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
 import { type Disk, errorCode, removeIfThere } from './disk.ts';
 import { type Holder, mayBeAlive, thisProcess } from './process-identity.ts';
-import { linkInPlace, writeWithoutLink } from './write-whole.ts';
+import { beside, linkInPlace, writeWithoutLink } from './write-whole.ts';
 
 export interface Lock {
   readonly path: string;
@@ -86,19 +86,11 @@ const pause = (): unknown => Atomics.wait(new Int32Array(new SharedArrayBuffer(4
 
 /** Null for one that a power cut has emptied. */
 function readHolder(text: string): Holder | null {
-  const found = parse(text);
+  const found = jsonIn(text);
   if (typeof found !== 'object' || found === null) return null;
   const { pid, host, started } = found as Partial<Holder>;
   if (typeof pid !== 'number' || pid < 1 || typeof host !== 'string') return null;
   return { pid, host, started: typeof started === 'string' ? started : null };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }
 
 function readText(disk: Disk, path: string): string | null {
@@ -109,3 +101,10 @@ function readText(disk: Disk, path: string): string | null {
     throw error;
   }
 }
+
+export const inUse = (path: string, { pid, host }: Holder): FileFault => ({
+  code: 'files/in-use',
+  path,
+  pid,
+  host: host === thisProcess().host ? null : host,
+});

@@ -3,9 +3,8 @@ import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { namesIn, open, press, readingOf, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
-import { beside } from './beside.ts';
 import { slugOf } from './log-list.ts';
-import { clearDrafts, draftBeside, writeDraftFile, writeText } from './write-whole.ts';
+import { beside, clearDrafts, draftBeside, writeDraftFile, writeText } from './write-whole.ts';
 
 it.each([1, 100, 191, 192, 240, 246, 250, 249, 255])(
   'a log with a name of %i bytes is written, locked and gone on with',

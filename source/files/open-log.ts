@@ -8,16 +8,14 @@ import type { PlanFault } from '../planning/fault.ts';
 import { isFinished } from '../session/session.ts';
 import { instantOf } from '../shared/instant.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { beside, withoutEnding } from './beside.ts';
 import { type Clock, systemClock } from './clock.ts';
-import { type Disk, systemDisk } from './disk.ts';
-import { fileFault, inUse, troubleOf } from './disk-trouble.ts';
+import { type Disk, fileFault, systemDisk, troubleOf } from './disk.ts';
 import { JournalFile } from './journal-file.ts';
-import { type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
+import { inUse, type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 import type { FoundLog } from './log-list.ts';
 import { mostLogBytes, readBytes } from './read-file.ts';
 import { SessionLog } from './session-log.ts';
-import { writeNumbered } from './write-whole.ts';
+import { beside, withoutEnding, writeNumbered } from './write-whole.ts';
 
 export interface LogOptions {
   readonly path: string;

@@ -1,8 +1,7 @@
 import { closeSync, constants, fstatSync, openSync, readSync, statSync } from 'node:fs';
 import type { FileFault } from '../journal/fault.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { errorCode } from './disk.ts';
-import { fileFault, TroubleError } from './disk-trouble.ts';
+import { errorCode, fileFault, TroubleError } from './disk.ts';
 
 /** About four million presses; no bag takes so many. */
 export const mostLogBytes = 256 * 1024 * 1024;

@@ -8,10 +8,10 @@ import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';
 import { instantOf } from '../shared/instant.ts';
 import { type Result, succeed } from '../shared/result.ts';
-import { beside, withoutEnding } from './beside.ts';
 import type { Clock } from './clock.ts';
 import { JournalFile } from './journal-file.ts';
 import type { LogFile } from './log-file.ts';
+import { beside, withoutEnding } from './write-whole.ts';
 
 const isTakenOver = (status: SaveStatus): boolean =>
   status.state === 'unsaved' && (status.trouble === 'changed' || status.trouble === 'in-use');

@@ -6,9 +6,8 @@ import { existsSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import { type ReadSettings, readSettings, type SettingName, type Settings } from '../settings/settings.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
-import { systemDisk } from './disk.ts';
-import { fileFault, writeFault } from './disk-trouble.ts';
+import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
+import { fileFault, systemDisk, writeFault } from './disk.ts';
 import { readBytes } from './read-file.ts';
 
 export interface LoadedSettings extends ReadSettings {
@@ -62,13 +61,9 @@ export async function saveSetting<Name extends SettingName>(
 const nothingStored = readSettings({});
 
 function parseStored(bytes: Uint8Array): Readonly<Record<string, unknown>> | null {
-  try {
-    const stored: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-    const isObject = typeof stored === 'object' && stored !== null && !Array.isArray(stored);
-    return isObject ? (stored as Readonly<Record<string, unknown>>) : null;
-  } catch {
-    return null;
-  }
+  const stored = jsonIn(bytes);
+  const isObject = typeof stored === 'object' && stored !== null && !Array.isArray(stored);
+  return isObject ? (stored as Readonly<Record<string, unknown>>) : null;
 }
 
 function setAside(path: string): Result<string, FileFault> {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { type TroubledDisk, troubledDisk } from '../../test/fixtures/disk/troubled-disk.ts';
-import { writeBriefIn } from './brief-file.ts';
+import { writeBriefIn } from './kept-files.ts';
 import { readDraftFile, removeDraftFile, writeDraftFile, writeWhole } from './write-whole.ts';
 
 describe('the answers of a bag that is being planned', () => {

@@ -3,15 +3,21 @@
  * made in its folder. The answers of a bag that is being planned are kept so from one start to the next.
  */
 
-import { readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { hostname } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import { crc32, formatSum } from '../journal/line.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { beside } from './beside.ts';
-import { type Disk, errorCode, removeIfThere, systemDisk, writeNewFile } from './disk.ts';
-import { writeFault } from './disk-trouble.ts';
+import {
+  type Disk,
+  errorCode,
+  namesIn,
+  removeIfThere,
+  systemDisk,
+  writeFault,
+  writeNewFile,
+} from './disk.ts';
 import { isRunning } from './process-identity.ts';
 
 /** Names the computer too: of a process elsewhere nobody here can tell whether it has ended. */
@@ -29,7 +35,7 @@ const settledMs = 60_000;
 export function clearDrafts(folder: string): void {
   for (const name of namesIn(folder)) {
     if (isLeft(name) || (settingsDraftName.test(name) && isOld(join(folder, name))))
-      remove(join(folder, name));
+      removeDraftFile(join(folder, name));
   }
 }
 
@@ -47,25 +53,6 @@ function isOld(path: string): boolean {
   }
 }
 
-const clearDraftsBeside = (path: string): void => clearDrafts(dirname(path));
-
-function remove(path: string): void {
-  try {
-    rmSync(path, { force: true });
-  } catch (error) {
-    errorCode(error);
-  }
-}
-
-function namesIn(folder: string): readonly string[] {
-  try {
-    return readdirSync(folder);
-  } catch (error) {
-    errorCode(error);
-    return [];
-  }
-}
-
 /** Empty where there is nothing to read: the questions are asked from the first on. */
 export function readDraftFile(path: string): string {
   try {
@@ -79,7 +66,7 @@ export function writeDraftFile(path: string, text: string): Result<null, FileFau
   const fresh = draftBeside(path);
   try {
     systemDisk.makeFolder(dirname(path));
-    clearDraftsBeside(path);
+    clearDrafts(dirname(path));
     rmSync(fresh, { force: true });
     writeNewFile(systemDisk, fresh, new TextEncoder().encode(text));
     renameSync(fresh, path);
@@ -93,7 +80,9 @@ export function writeDraftFile(path: string, text: string): Result<null, FileFau
 export function removeDraftFile(path: string): void {
   try {
     rmSync(path, { force: true });
-  } catch {}
+  } catch (error) {
+    errorCode(error);
+  }
 }
 
 /** Drives that know no links. */
@@ -105,7 +94,7 @@ const noLinks: ReadonlySet<string> = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 
  */
 export function linkInPlace(disk: Disk, path: string, bytes: Uint8Array): 'made' | 'taken' | 'no-links' {
   const draft = draftBeside(path);
-  clearDraftsBeside(path);
+  clearDrafts(dirname(path));
   removeIfThere(disk, draft);
   try {
     writeNewFile(disk, draft, bytes);
@@ -175,4 +164,24 @@ export function writeText(path: string, text: string): Result<null, FileFault> {
   } catch (error) {
     return fail(writeFault(path, error));
   }
+}
+
+/** As file systems have it, in bytes. */
+const longestName = 255;
+/** For the ending, and for what is put behind it while the file is made. */
+const room = 64;
+
+/** `bag` of `bag.jsonl`. */
+export const withoutEnding = (path: string): string => path.replace(/\.jsonl$/, '');
+
+/** A file beside `path`: its name with an ending. One that leaves no room for it is cut, its sum in place of the rest. */
+export function beside(path: string, ending: string): string {
+  const name = basename(path);
+  const bytes = Buffer.from(name);
+  if (bytes.length <= longestName - room) return path + ending;
+  const kept = [...name].reduce(
+    (text, sign) => (Buffer.byteLength(text + sign) <= longestName - room - 9 ? text + sign : text),
+    '',
+  );
+  return join(dirname(path), `${kept}-${formatSum(crc32(bytes))}${ending}`);
 }

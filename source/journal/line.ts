@@ -3,7 +3,7 @@
  * without its own sum, so it fits only if this line and all before it are as they were written. This frame is the same
  * in every version, so that a damaged line is never taken for the work of a newer program.
  */
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
 import type { LineFault } from './fault.ts';
 
 /**
@@ -55,10 +55,10 @@ export function unsealLine(
   const text = decode(line);
   if (text === null) return fail('not-text');
   const found = frame.exec(text.slice(-frameLength));
-  if (!found) return fail(parse(text) === undefined ? 'not-json' : 'no-checksum');
+  if (!found) return fail(jsonIn(text) === undefined ? 'not-json' : 'no-checksum');
   const sum = crc32(line.subarray(0, line.length - frameLength), before);
   if (sum !== Number.parseInt(found[1] as string, 16)) return fail('checksum');
-  const json = parse(`${text.slice(0, -frameLength)}}`);
+  const json = jsonIn(`${text.slice(0, -frameLength)}}`);
   return json === undefined ? fail('not-json') : succeed({ json, sum });
 }
 
@@ -73,13 +73,5 @@ function decode(bytes: Uint8Array): string | null {
     return decoder.decode(bytes);
   } catch {
     return null;
-  }
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
   }
 }

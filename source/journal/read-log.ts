@@ -170,14 +170,19 @@ export interface Recording {
   readonly start: Session;
   readonly frames: readonly Frame[];
   readonly finished: boolean;
+  /** Of a last line that was cut off. */
+  readonly tornBytes: number;
 }
 
 export function readRecording(bytes: Uint8Array): Result<Recording, JournalFault> {
   const frames: Frame[] = [];
-  const { start, state, fault } = readLog(bytes, (entry, { session }) => frames.push({ entry, session }));
+  const { start, state, fault, tornBytes } = readLog(bytes, (entry, { session }) =>
+    frames.push({ entry, session }),
+  );
   if (fault) return fail(fault);
   if (!start || !state) return fail({ code: 'journal/no-header' });
-  return succeed({ header: state.header, start: start.session, frames, finished: state.finished });
+  const { header, finished } = state;
+  return succeed({ header, start: start.session, frames, finished, tornBytes });
 }
 
 /** The session as the recording leaves it. */

@@ -48,7 +48,7 @@ export function readBrief(json: unknown): Result<Brief, BriefFault> {
 }
 
 /** Fills in what the file leaves out, after the checks that look at two fields at once. */
-export function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
+function completeBrief(file: BriefJson): Result<Brief, BriefFault> {
   const fault = checkNames(file) ?? checkStripes(file) ?? checkSwatch(file.swatch);
   if (fault) return fail(fault);
   const crawl = file.crawl ?? 'left';

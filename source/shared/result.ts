@@ -13,6 +13,17 @@ export const isOf = <F extends { readonly code: string }, Family extends string>
   family: Family,
 ): fault is Extract<F, { readonly code: `${Family}/${string}` }> => fault.code.startsWith(`${family}/`);
 
+/** What a JSON text holds, given as UTF-8 too; undefined where it is none. */
+export function jsonIn(text: string | Uint8Array): unknown {
+  try {
+    return JSON.parse(
+      typeof text === 'string' ? text : new TextDecoder('utf-8', { fatal: true }).decode(text),
+    );
+  } catch {
+    return undefined;
+  }
+}
+
 /** Put at the end of a `switch`: the compiler proves that no case is forgotten. Throws only on our own bug. */
 export function exhaustive(value: never): never {
   throw new Error(`unhandled case: ${JSON.stringify(value)}`);

@@ -32,6 +32,18 @@ describe('check', () => {
     expect(stderr).toContain(`Line ${lineCount}, the last, was cut off`);
   });
 
+  it.each(['replay', 'record'])('says of it what %s says, which shows what is sound', (command) => {
+    const path = join(folder, 'cut.jsonl');
+    const { stderr } = check('cut.jsonl', log.subarray(0, -9));
+    for (const more of [[], ['--json']]) {
+      const run = slantwise([command, path, ...more]);
+      expect([run.status, run.stderr]).toEqual([0, stderr]);
+      expect(run.stdout.length).toBeGreaterThan(1000);
+    }
+    writeFileSync(path, log);
+    expect(slantwise([command, path]).stderr).toBe('');
+  });
+
   it('names a damaged line, and saves what is sound', () => {
     const lines = log.toString().split('\n');
     const { status, tally, stderr } = check('damaged.jsonl', Buffer.from(lines.toSpliced(9, 1).join('\n')));

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { planJson } from '../../source/cli/plan.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatNeedle } from '../../source/bed/needles.ts';
 import { benchView } from '../../source/chat/view.ts';
-import { planJson, stepJson } from '../../source/cli/plan-json.ts';
+import { planJson, stepJson } from '../../source/cli/plan.ts';
 import { workJson } from '../../source/cli/work-json.ts';
 import { edgesOfRow } from '../../source/planning/hangings.ts';
 import type { Plan } from '../../source/planning/plan.ts';

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { planJson } from '../../source/cli/plan.ts';
 import { usualPace } from '../../source/journal/pace.ts';
 import { planFromYarn } from '../../source/planning/from-yarn.ts';
 import { readBrief } from '../../source/planning/parse-brief.ts';

@@ -1,7 +1,7 @@
 /** Every figure of a plan against a walk through the rows that shares no sum with the program. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { planJson } from '../../source/cli/plan.ts';
 import { englishWords } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';

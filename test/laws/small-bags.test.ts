@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { applyMove } from '../../source/bed/apply-move.ts';
 import { type Bed, emptyBed } from '../../source/bed/bed.ts';
 import { isHandMove, type Move } from '../../source/bed/move.ts';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { planJson } from '../../source/cli/plan.ts';
 import { allSteps, layOutJob } from '../../source/steps/job.ts';
 import type { Step } from '../../source/steps/step.ts';
 import { englishWords } from '../../source/wording/words.ts';

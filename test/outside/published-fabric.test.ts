@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { planJson } from '../../source/cli/plan-json.ts';
+import { planJson } from '../../source/cli/plan.ts';
 import type { RelaxedState } from '../../source/planning/brief.ts';
 import {
   gaugeToAimAt,

@@ -6,6 +6,7 @@ import type { ShapeEveryRows } from '../../planning/choose-size.ts';
 import type { BriefFault } from '../../planning/fault.ts';
 import { type KeptBed, type KeptSwatch, nameOnShelf, type Shelf, yarnOf } from '../../planning/shelf.ts';
 import type { Contents, MeasuredSwatch, UsualThing } from '../../planning/usual.ts';
+import { jsonIn } from '../../shared/result.ts';
 import type { Units } from '../../shared/units.ts';
 
 export type Length = Units['length'];
@@ -135,8 +136,7 @@ const named = v.strictObject({ name: v.string(), ...yarnSchema.entries });
 
 /** The value of an answer that is JSON; null where it is none. */
 export function readKept<Id extends QuestionId>(id: Id, line: string): Values[Id] | null {
-  const json = line.startsWith('{') ? parse(line) : null;
-  return json === null ? null : (readValue(id, json) as Values[Id] | null);
+  return line.startsWith('{') ? (readValue(id, jsonIn(line)) as Values[Id] | null) : null;
 }
 
 function readValue(id: QuestionId, json: unknown): unknown {
@@ -161,12 +161,4 @@ function yarnIn(json: unknown): YarnAnswer | null {
 function read<Schema extends v.GenericSchema>(schema: Schema, json: unknown): v.InferOutput<Schema> | null {
   const found = v.safeParse(schema, json);
   return found.success ? found.output : null;
-}
-
-function parse(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return null;
-  }
 }

@@ -1,5 +1,7 @@
 /** Answers as they are kept on disk between one start and the next: those that are answers no longer are asked again. */
+
 import type { SwatchSoFar } from '../../planning/swatch-steps.ts';
+import { jsonIn } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Answers, type Given, questionIds } from './answers.ts';
 import { readGuide } from './guided-swatch.ts';
@@ -24,13 +26,7 @@ export function readDraft(text: string, words: Words): Answers {
   return answers;
 }
 
-function parse(text: string): Readonly<Record<string, unknown>> | null {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
-}
+const parse = (text: string) => (jsonIn(text) ?? null) as Readonly<Record<string, unknown>> | null;
 
 function isGiven(value: unknown): value is Given {
   const { line, length } = (value ?? {}) as Partial<Record<keyof Given, unknown>>;
