@@ -58,12 +58,37 @@ loadYoga(engine);
 const Yoga = wrapAssembly(engine);`;
 
 /**
- * The pattern is made when the first text comes that is not plain. Letters of Latin, arrows, lines, blocks and shapes are
- * plain as well: all of them take one cell each. The last plane, whose characters stand for whole rows, has no emoji.
+ * Letters of Latin, dashes, quotation marks, arrows, lines, blocks and shapes: each of them is a character by itself, and takes
+ * one cell.
  */
-const lateEmoji = `
+const plain = '\\u0020-\\u007e\\u00a1-\\u00ac\\u00ae-\\u024f\\u2010-\\u2027\\u2190-\\u21ff\\u2500-\\u25fc';
+
+/** What cuts text into characters loads tables of all scripts, for some ten milliseconds: not before it is needed. */
+const lateSegmenter = `
+function lateSegmenter() {
+  let made;
+  return { segment: (text) => (made ??= new Intl.Segmenter(undefined, { granularity: 'grapheme' })).segment(text) };
+}`;
+
+/** The last plane holds characters that stand for whole rows. */
+const charactersOf = `${lateSegmenter}
+const segmenter = lateSegmenter();
+const isPlain = /^[\\u001b${plain}\\u{100000}-\\u{10fffd}]*$/u;
+function charactersOf(text) {
+  if (!isPlain.test(text)) return segmenter.segment(text);
+  let index = 0;
+  return Array.from(text, (segment) => {
+    const at = index;
+    index += segment.length;
+    return { segment, index: at };
+  });
+}`;
+
+/** The pattern is made when the first text comes that is not plain. The last plane has no emoji. */
+const lateEmoji = `${lateSegmenter}
+const isOneRow = (text) => text.length === 2 && text.codePointAt(0) >= 0x100000;
 let emoji;
-const oneCellEach = /^[\\u0020-\\u007e\\u00a1-\\u00ac\\u00ae-\\u024f\\u2190-\\u21ff\\u2500-\\u25fc]*$/;
+const oneCellEach = /^[${plain}]*$/;
 function isEmoji(text) {
   if (text.codePointAt(0) >= 0x100000) return false;
   emoji ??= new RegExp('^\\\\p{RGI_Emoji}$', 'v');
@@ -188,16 +213,36 @@ const changes = [
     shows: /new WebAssembly\.Instance\(new WebAssembly\.Module\(/,
   },
   {
-    // Two versions of this library come along. One of them makes this pattern, which takes long, and plain text never needs it.
+    // Both the pattern and the tables take long to make, and plain text never needs them.
     name: 'plain text is measured by its length, the pattern of emoji made late',
     file: /node_modules[\\/]string-width[\\/]index\.js$/,
-    only: (text) => text.includes('rgiEmojiRegex'),
     texts: [
       ['rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;', 'rgiEmojiRegex = { test: isEmoji };'],
-      ['/^[\\u0020-\\u007E]*$/.test(string)', 'oneCellEach.test(string)'],
+      [
+        '/^[\\u0020-\\u007E]*$/.test(string)',
+        'isOneRow(string)) {\n\t\treturn 1;\n\t}\n\tif (oneCellEach.test(string)',
+      ],
+      ['new Intl.Segmenter()', 'lateSegmenter()'],
     ],
     more: lateEmoji,
     shows: /\?\?=new RegExp\("\^\\\\p\{RGI_Emoji\}\$","v"\)/,
+  },
+  {
+    name: 'plain rows are cut into characters without tables',
+    file: /[\\/]ansi-tokenize[\\/]build[\\/]tokenize\.js$/,
+    texts: [
+      ['const segmenter = new Intl.Segmenter(undefined, { granularity: "grapheme" });', ''],
+      ['segmenter.segment(str)', 'charactersOf(str)'],
+    ],
+    more: charactersOf,
+    shows: /\\u\{100000\}-\\u\{10fffd\}/,
+  },
+  {
+    name: 'tables for cutting rows are made late',
+    file: /[\\/]slice-ansi[\\/]tokenize-ansi\.js$/,
+    texts: [["new Intl.Segmenter(undefined, {granularity: 'grapheme'})", 'lateSegmenter()']],
+    more: lateSegmenter,
+    hides: /[^?]=new Intl\.Segmenter/,
   },
   {
     // The engine is held as text for a browser: Node's own decoder is quicker than the one that comes with it.
@@ -226,7 +271,7 @@ function apply({ name, texts, more = '', moreOf = () => more }, text) {
   return changed + moreOf(found);
 }
 
-const wants = ({ file, only = () => true }, path, text) => file.test(path) && only(text);
+const wants = ({ file }, path) => file.test(path);
 
 /** For esbuild. */
 export const inkChanges = {
@@ -236,7 +281,7 @@ export const inkChanges = {
     for (const change of changes) {
       build.onLoad({ filter: change.file }, async ({ path }) => {
         const text = await readFile(path, 'utf8');
-        if (!wants(change, path, text)) return null;
+        if (!wants(change, path)) return null;
         made.set(change.name, made.get(change.name) + 1);
         return { contents: apply(change, text) };
       });
@@ -253,7 +298,7 @@ export const inkChanges = {
 
 /** What draws with Ink is taken through the plugin too, so that there is one Ink and it is the changed one. */
 export const inkFiles =
-  /\/node_modules\/(?:ink|ink-text-input|ink-testing-library|yoga-layout|string-width)\/.*\.js$/;
+  /\/node_modules\/(?:ink|ink-text-input|ink-testing-library|yoga-layout|string-width|slice-ansi|@alcalzone\/ansi-tokenize)\/.*\.js$/;
 
 /** For Vite, so that the tests draw with the same Ink. */
 export const inkChangesInTests = {
@@ -264,7 +309,7 @@ export const inkChangesInTests = {
     inkFiles.test(id) ? (await readFile(id, 'utf8')).replace(/^\/\/# sourceMappingURL=.*$/m, '') : null,
   transform(text, id) {
     const [path] = id.split('?');
-    const change = changes.find((candidate) => wants(candidate, path, text));
+    const change = changes.find((candidate) => wants(candidate, path));
     return change ? { code: apply(change, text), map: null } : null;
   },
 };

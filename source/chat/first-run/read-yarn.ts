@@ -60,22 +60,24 @@ const metresPer100g: readonly (readonly [metres: number, names: readonly string[
   [70, ['super-bulky', 'super-chunky']],
 ];
 
+const metresByName: ReadonlyMap<string, number> = new Map(
+  metresPer100g.flatMap(([metres, names]) => names.map((name) => [name, metres] as const)),
+);
+
 /** The longest name first, so that `super-bulky` is not taken for `bulky`. */
-const named = metresPer100g
-  .flatMap(([metres, names]) => names.map((name) => [name, metres] as const))
-  .toSorted(([one], [other]) => other.length - one.length)
-  .map(([name, metres]) => ({
-    pattern: new RegExp(
-      String.raw`(?<![\p{L}\p{N}])${name.replaceAll('-', String.raw`[\s-]+`)}(?:\s+(?:weight|yarn|garn))?(?![\p{L}\p{N}])`,
-      'iu',
-    ),
-    metres,
-  }));
+const weightName = new RegExp(
+  String.raw`(?<![\p{L}\p{N}])(${[...metresByName.keys()]
+    .toSorted((one, other) => other.length - one.length)
+    .map((name) => name.replaceAll('-', String.raw`[\s-]+`))
+    .join('|')})(?:\s+(?:weight|yarn|garn))?(?![\p{L}\p{N}])`,
+  'iu',
+);
 
 /** The usual metres to 100 g of the weight that is named in a text, and the text without it; null where none is. */
 function weightNamed(text: string): { readonly metres: number; readonly rest: string } | null {
-  const found = named.find(({ pattern }) => pattern.test(text));
-  return found ? { metres: found.metres, rest: text.replace(found.pattern, ' ') } : null;
+  const name = weightName.exec(text)?.[1];
+  const metres = name && metresByName.get(name.toLowerCase().replace(/[\s-]+/g, '-'));
+  return metres ? { metres, rest: text.replace(weightName, ' ') } : null;
 }
 
 const colour = /(?<=^|\s)#(\S*?)(?=[,;]?(?:\s|$))/;

@@ -11,7 +11,13 @@ export const lineOf = (text: string): TypedLine => ({ text, cursor: text.length 
 /** What goes beyond this many UTF-16 units is not taken: a prompt must stay lower than the screen. */
 export const longestLine = 500;
 
-const segmenter = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
+let segmenter: Intl.Segmenter | null = null;
+
+/** The first one loads tables of all scripts, for some ten milliseconds: not while the program starts. */
+const charactersOf = (text: string): Intl.Segments => {
+  segmenter ??= new Intl.Segmenter(undefined, { granularity: 'grapheme' });
+  return segmenter.segment(text);
+};
 
 const before = ({ text, cursor }: TypedLine): string => text.slice(0, cursor);
 const after = ({ text, cursor }: TypedLine): string => text.slice(cursor);
@@ -25,9 +31,9 @@ const wordAfter = new RegExp(String.raw`^(?:\s+|${mark}+|${letter}+)\s*`, 'u');
 
 type CursorMotion = (line: TypedLine) => number;
 
-const characterLeft: CursorMotion = (line) => [...segmenter.segment(before(line))].at(-1)?.index ?? 0;
+const characterLeft: CursorMotion = (line) => [...charactersOf(before(line))].at(-1)?.index ?? 0;
 const characterRight: CursorMotion = (line) => {
-  const [next] = segmenter.segment(after(line));
+  const [next] = charactersOf(after(line));
   return line.cursor + (next?.segment.length ?? 0);
 };
 const wordLeft: CursorMotion = (line) => line.cursor - (wordBefore.exec(before(line))?.[0].length ?? 0);
