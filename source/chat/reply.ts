@@ -218,8 +218,8 @@ function sayLeft(before: Session, after: Session, words: Words): readonly Said[]
   const off = cares.find((care) => care?.is === 'weights-off');
   const bed = bedNow(before);
   if (off?.is !== 'weights-off' || !bed?.left || !bed.right) return answer(left);
-  const { withComb } = off;
-  return answer(left, words.slips.care({ is: 'weights-on', left: bed.left, right: bed.right, withComb }));
+  const { comb } = off;
+  return answer(left, words.slips.care({ is: 'weights-on', left: bed.left, right: bed.right, comb }));
 }
 
 /** What was done on a way, and at its end the place. */

@@ -108,12 +108,12 @@ describe('the way back', () => {
     if (!back.ok) throw new Error(back.fault.code);
     expect(formatRipBack(back.value, englishWords)).toBe('6 steps back, to 6 rows on the counter.');
     expect(back.value.steps.map((step) => formatHandStep(step, englishWords))).toEqual([
-      'Take the claw weights and the comb off, a hand under each: they hang in rows that come out.',
+      'Take the comb off, a hand under it: nothing may pull at loops that come free.',
       'Pull out the row of mint gently, catching every loop: one loop on each needle from R35 to R70, none on R37, which stays in work and 2 together on R69. Take the yarn out of the feeder, slip the carriage back to the right, set it to knit and put the yarn back in. Set the row counter to 6.',
       'Take mint out of the feeder, back into its clip on the right. Put plum back into the feeder.',
       'Bring R71 back into work. Set the loops of R70 and R69 out again on R71 and R70, parting the stitches that share R69.',
       'Set the loops of R35 and R36 back on R36 and R37. Push R35 back out of work.',
-      'Hang the comb again, and the claw weights under R36 and R71.',
+      'Hang the comb again.',
     ]);
   });
 

@@ -122,12 +122,12 @@ const ofTwo = { first: 'Nimm erst eines von beiden.', other: 'Nun das andere von
 function careSentence(care: Care): string {
   switch (care.is) {
     case 'weights-off':
-      return care.withComb
-        ? 'Nimm die Krallengewichte und den Kamm ab, eine Hand unter jedem: sie hängen in Reihen, die herauskommen.'
+      return care.comb
+        ? 'Nimm den Kamm ab, eine Hand darunter: nichts darf an Maschen ziehen, die frei werden.'
         : 'Nimm die Krallengewichte ab, eine Hand unter jedem: sie hängen in Reihen, die herauskommen.';
     case 'weights-on':
-      return care.withComb
-        ? `Häng den Kamm wieder ein und die Krallengewichte unter ${care.left} und ${care.right}.`
+      return care.comb
+        ? 'Häng den Kamm wieder ein.'
         : `Häng die Krallengewichte wieder ein, unter ${care.left} und ${care.right}.`;
     case 'hold-on-strand':
       return `Gewichte ab. Zieh einen Faden durch die ${care.loops} Maschen und halte sie darauf.`;

@@ -145,12 +145,12 @@ const ofTwo = { first: 'Take either of the two first.', other: 'Now the other of
 function careSentence(care: Care): string {
   switch (care.is) {
     case 'weights-off':
-      return care.withComb
-        ? 'Take the claw weights and the comb off, a hand under each: they hang in rows that come out.'
+      return care.comb
+        ? 'Take the comb off, a hand under it: nothing may pull at loops that come free.'
         : 'Take the claw weights off, a hand under each: they hang in rows that come out.';
     case 'weights-on':
-      return care.withComb
-        ? `Hang the comb again, and the claw weights under ${care.left} and ${care.right}.`
+      return care.comb
+        ? 'Hang the comb again.'
         : `Hang the claw weights again, under ${care.left} and ${care.right}.`;
     case 'hold-on-strand':
       return `Weights off. Run a strand through the ${care.loops} loops and hold them on it.`;

@@ -38,8 +38,8 @@ export type MendMove = Move | ReverseMove;
 
 /** What goes before or after the moves, with weights and with what hangs loose (common practice). */
 export type Care =
-  | { readonly is: 'weights-off'; readonly withComb: boolean }
-  | { readonly is: 'weights-on'; readonly left: string; readonly right: string; readonly withComb: boolean }
+  | { readonly is: 'weights-off'; readonly comb: boolean }
+  | { readonly is: 'weights-on'; readonly comb: boolean; readonly left: string; readonly right: string }
   /** The loops move to other needles on a strand. */
   | { readonly is: 'hold-on-strand'; readonly loops: number }
   /** The cord is a piece of its own and comes to no harm: it waits. */

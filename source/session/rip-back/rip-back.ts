@@ -6,9 +6,17 @@
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Act } from '../../steps/act.ts';
 import { type Job, rowAt, stepAt } from '../../steps/job.ts';
-import { type Detour, type HandStep, handStep, irreversibleOf, type Whereabouts } from '../mend/mend.ts';
+import {
+  type Care,
+  type Detour,
+  type HandStep,
+  handStep,
+  irreversibleOf,
+  type Whereabouts,
+} from '../mend/mend.ts';
 import { afterwards, type Done, detoursBy, historyOf, takingBack } from './history.ts';
 import { cordBegins, hangs, passedOver, releases, wasteBegins } from './passed-over.ts';
+import { weightsAt } from './weights.ts';
 
 export interface RipBack {
   readonly fromDone: number;
@@ -100,7 +108,7 @@ function undone({ before, moves, step, rowBefore, doneBefore }: Done): readonly 
   return [handStep({ moves: back, row, setsCounter: counts, irreversible, done: doneBefore })];
 }
 
-/** Weights hang in the rows that come out: off first, a hand under each, and on again last. */
+/** Weights come off before rows do, a hand under each, and are hung on again last. */
 export function withWeights(
   job: Job,
   steps: readonly HandStep[],
@@ -108,30 +116,15 @@ export function withWeights(
   fromDone: number,
 ): readonly HandStep[] {
   const pulls = steps.some(({ moves }) => moves.some((move) => 'undo' in move && move.undo === 'knit'));
-  const from = fromDone === 0 ? null : stepAt(job, fromDone);
-  const to = toDone === 0 ? null : stepAt(job, toDone);
-  if (!pulls || !to || (to.phase !== 'stripes' && to.phase !== 'closing-row')) return steps;
-  const { left, right } = to.after;
-  const hang = (from?.phase === 'stripes' || from?.phase === 'closing-row') && from.after.left !== null;
-  const withComb = rowAt(job, toDone) < combRows;
-  const first = handStep({
-    moves: [],
-    row: rowAt(job, fromDone),
-    care: { is: 'weights-off', withComb: rowAt(job, fromDone) < combRows },
-    done: fromDone,
-  });
-  const last = handStep({
-    moves: [],
-    row: rowAt(job, toDone),
-    care: { is: 'weights-on', left: left ?? '', right: right ?? '', withComb },
-    done: toDone,
-  });
-  return [
-    ...(hang && from?.act.kind !== 'weights-off' ? [first] : []),
-    ...steps,
-    ...(left === null ? [] : [last]),
-  ];
+  const isHeld = steps.some(({ care }) => care?.is === 'hold-on-strand');
+  const [from, to] = [weightsAt(job, fromDone), weightsAt(job, toDone)];
+  const off =
+    from !== null && pulls ? [caring(job, fromDone, { is: 'weights-off', comb: from === 'comb' })] : [];
+  if (to === null || !(pulls || isHeld)) return [...off, ...steps];
+  const { left, right } = stepAt(job, toDone).after;
+  const on = { is: 'weights-on', comb: to === 'comb', left: left ?? '', right: right ?? '' } as const;
+  return [...off, ...steps, caring(job, toDone, on)];
 }
 
-/** The comb comes off when so many rows hang (common practice). */
-const combRows = 20;
+const caring = (job: Job, done: number, care: Care): HandStep =>
+  handStep({ moves: [], row: rowAt(job, done), care, done });
