@@ -3,7 +3,7 @@
  * greys (xterm's own table, as terminals share it; from memory). The first 16 are whatever the terminal's scheme says, so
  * only their order from dark to light can be counted on, and that not for all of them.
  */
-import { colourDifference, colourOf, contrastRatio, labOf, linear, parseColour } from './colour.ts';
+import { colourDifference, colourOf, contrastRatio, labOf, linear, parseColour, type Rgb } from './colour.ts';
 
 /** How many colours there are. */
 export type ColourDepth = 'true' | '256' | '16' | 'none';
@@ -20,15 +20,15 @@ const cubeSize = 6 ** 3;
 const greyCount = 24;
 
 /** The colour with `index`, 16 to 255. */
-export function fixedColour(index: number): string {
+export const fixedColour = (index: number): string => colourOf(fixedChannels(index));
+
+/** Its red, green and blue, 0 to 255. */
+function fixedChannels(index: number): readonly [number, number, number] {
   const place = index - firstFixed;
-  if (place >= cubeSize) {
-    const grey = 8 + 10 * (place - cubeSize);
-    return colourOf([grey, grey, grey]);
-  }
-  return colourOf(
-    [Math.floor(place / 36), Math.floor(place / 6) % 6, place % 6].map((at) => levels[at] ?? 0),
-  );
+  const grey = 8 + 10 * (place - cubeSize);
+  if (place >= cubeSize) return [grey, grey, grey];
+  const level = (at: number): number => levels[at % 6] ?? 0;
+  return [level(Math.floor(place / 36)), level(Math.floor(place / 6)), level(place)];
 }
 
 const indexes = new Map<string, number>();
@@ -38,14 +38,17 @@ export function fixedIndex(colour: string): number {
   const known = indexes.get(colour);
   if (known !== undefined) return known;
   const all = Array.from({ length: cubeSize + greyCount }, (_, i) => firstFixed + i);
-  const index = nearest(colour, all, fixedColour);
+  const index = nearest(colour, all, (at) => {
+    const [red, green, blue] = fixedChannels(at);
+    return [red / 255, green / 255, blue / 255];
+  });
   indexes.set(colour, index);
   return index;
 }
 
 export function sixteenIndex(colour: string): number {
   const exact = sixteen.indexOf(colour);
-  return exact >= 0 ? exact : nearest(colour, [...sixteen.keys()], (index) => sixteen[index] ?? '');
+  return exact >= 0 ? exact : nearest(colour, [...sixteen.keys()], ofSixteen);
 }
 
 /** Dark yarns take blue, then magenta, red and black; light ones white, then cyan, yellow and green. */
@@ -70,8 +73,7 @@ export function shownColours(
     const free = [own, [...darkOnes, ...lightOnes]]
       .map((ones) => ones.filter((index) => !taken.has(sixteen[index] ?? '')))
       .find((ones) => ones.length > 0);
-    const index =
-      taken.size === 0 || !free ? (own[0] ?? 0) : nearest(colour, free, (at) => sixteen[at] ?? '');
+    const index = taken.size === 0 || !free ? (own[0] ?? 0) : nearest(colour, free, ofSixteen);
     shown.set(colour, sixteen[index] ?? '');
   }
   return shown;
@@ -79,10 +81,21 @@ export function shownColours(
 
 const lightness = (colour: string): number => labOf(linear(parseColour(colour)))[0];
 
-function nearest(colour: string, indexes: readonly number[], colourAt: (index: number) => string): number {
+const ofSixteen = (index: number): Rgb => parseColour(sixteen[index] ?? '');
+
+/** By how much CIEDE2000 divides a difference in lightness at most: what is further off in it alone is not looked at. */
+const mostLightnessWeight = 1.75;
+
+function nearest(colour: string, indexes: readonly number[], colourAt: (index: number) => Rgb): number {
   const wanted = labOf(linear(parseColour(colour)));
-  const away = indexes.map((index) => colourDifference(wanted, labOf(linear(parseColour(colourAt(index))))));
-  return indexes[away.indexOf(Math.min(...away))] ?? 0;
+  let [found, least] = [indexes[0] ?? 0, Number.POSITIVE_INFINITY];
+  for (const index of indexes) {
+    const lab = labOf(linear(colourAt(index)));
+    if (Math.abs(lab[0] - wanted[0]) / mostLightnessWeight >= least) continue;
+    const away = colourDifference(wanted, lab);
+    if (away < least) [found, least] = [index, away];
+  }
+  return found;
 }
 
 /** So near to black or white that it may be the terminal's own ground (rule of thumb). */
