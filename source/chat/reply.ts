@@ -1,23 +1,20 @@
 /** What comes back on a line typed at the prompt. Nothing is performed here: the effect is part of the reply. */
 import { type Pace, usualPace } from '../journal/pace.ts';
 import type { ReplanFault } from '../planning/plan-from.ts';
-import type { Command } from '../session/command.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
 import { marksOf } from '../session/marks.ts';
 import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
-import { bedNow, type Session } from '../session/session.ts';
+import type { Session } from '../session/session.ts';
 import type { WayFault } from '../session/way.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
-import { rowAt, stepAt } from '../steps/job.ts';
+import { rowAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import { cautionLines } from '../wording/cautions.ts';
 import { explainWhy, explainWord } from '../wording/explain.ts';
-import { sayCannotUndo, sayChanged, sayCounted, sayPlanned, sayWayStep } from '../wording/finding.ts';
 import { sayWayBack } from '../wording/finding-answer.ts';
-import { sayCord, sayMeasured, sayWeighed } from '../wording/measured.ts';
-import { sayMarks, sayNotes, sayPlace, sayPlaceOrWay, sayTimeLeft, sayWhere } from '../wording/place.ts';
+import { sayMarks, sayNotes, sayTimeLeft, sayWhere } from '../wording/place.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
-import { sayStep, sayTools } from '../wording/steps.ts';
+import { sayTools } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent, NamedPlace } from './grammar/intent.ts';
 import { inCm, measuredCommand, weighCommand } from './grammar/parse-measured.ts';
@@ -63,8 +60,6 @@ export function replyTo(
   const asked = askBeforeLeaving(session, intent, talk, words);
   if (asked) return succeed(asked);
   switch (intent.kind) {
-    case 'do':
-      return succeed(intent);
     case 'go':
       return replyToGo(session, intent.to);
     case 'find':
@@ -96,29 +91,7 @@ export function replyTo(
       return succeed({ kind: 'say', lines: answer(...explainWord(intent.about, words)) });
     case 'why':
       return succeed({ kind: 'say', lines: answer(...explainWhy(intent.about, session.job.plan, words)) });
-    case 'help':
-    case 'set':
-    case 'settings':
-    case 'pedal':
-    case 'again':
-    case 'draw':
-    case 'sheet':
-    case 'save':
-    case 'tag':
-    case 'record':
-    case 'another':
-    case 'keep':
-    case 'forget':
-    case 'shelf':
-    case 'party':
-    case 'stop':
-    case 'bags':
-    case 'open':
-    case 'discard':
-    case 'restore':
-    case 'practice':
-    case 'new':
-    case 'quit':
+    default:
       return succeed(intent);
   }
 }
@@ -160,85 +133,4 @@ function show(
     case 'marks':
       return answer(...sayMarks(session, words));
   }
-}
-
-/** What the transcript says once a command has been carried out. */
-export function sayDone(before: Session, after: Session, command: Command, words: Words): readonly Said[] {
-  switch (command.do) {
-    case 'confirm':
-      return doneLines(before, after, words);
-    case 'back':
-      return answer(
-        words.prompt.done.back(sayPlaceOrWay(after, words)),
-        ...sayCounted(before, after, command.do, words),
-        ...sayChanged(before, after, words),
-        ...sayCannotUndo(before, after, words),
-      );
-    case 'redo':
-      return answer(
-        words.prompt.done.redo(sayPlaceOrWay(after, words)),
-        ...sayCounted(before, after, command.do, words),
-        ...sayChanged(before, after, words),
-      );
-    case 'go':
-      return answer(words.prompt.done.go(sayPlace(after, words)), ...sayWhere(after, words).slice(1));
-    case 'note':
-      return answer(words.prompt.done.note(command.text));
-    case 'weigh':
-      return answer(sayWeighed(after, command.yarn, words));
-    case 'measured':
-      return answer(...sayMeasured(after, words));
-    case 'cord':
-      return answer(sayCord(after, words));
-    case 'rip':
-    case 'mend':
-      return after.way === null
-        ? answer(words.prompt.done.setRight(sayPlace(after, words)))
-        : answer(words.prompt.oneAtATime);
-    case 'on-the-way':
-      return sayOnWay(before, after, words);
-    case 'stop':
-      return sayLeft(before, after, words);
-    case 'replan':
-      return answer(
-        words.prompt.done.replan(sayPlanned(after, words)),
-        words.prompt.done.now(sayPlace(after, words)),
-      );
-    case 'rename':
-      return answer(words.logs.renamed(before.name, after.name));
-    case 'mark':
-      return answer(words.prompt.done.mark(command.name));
-  }
-}
-
-/** A way that is left: where the work stands then, and the weights, if they were off for it. */
-function sayLeft(before: Session, after: Session, words: Words): readonly Said[] {
-  const left = after.adrift ? words.slips.leftBetween : words.prompt.done.stop;
-  const cares = before.way?.steps.slice(0, before.way.at).map(({ care }) => care) ?? [];
-  const off = cares.find((care) => care?.is === 'weights-off');
-  const bed = bedNow(before);
-  if (off?.is !== 'weights-off' || !bed?.left || !bed.right) return answer(left);
-  const { comb } = off;
-  return answer(left, words.slips.care({ is: 'weights-on', left: bed.left, right: bed.right, comb }));
-}
-
-/** What was done on a way, and at its end the place. */
-function sayOnWay(before: Session, after: Session, words: Words): readonly Said[] {
-  const { way } = before;
-  const line: Said = { tone: 'done', text: (way && sayWayStep(way, words)) ?? '' };
-  if (after.way !== null || way === null) return [line];
-  const place =
-    way.kind === 'rip'
-      ? words.prompt.done.rippedBack(sayPlace(after, words))
-      : words.prompt.done.setRight(sayPlace(after, words));
-  return [line, ...answer(place, ...sayWhere(after, words).slice(1))];
-}
-
-function doneLines({ done, job }: Session, after: Session, words: Words): readonly Said[] {
-  const last = after.done;
-  const text =
-    last === done + 1
-      ? `${last} ${sayStep(stepAt(job, last), words)}`
-      : words.prompt.done.several(done + 1, last, last - done);
-  return [{ tone: 'done', text }];
 }

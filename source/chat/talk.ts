@@ -15,7 +15,6 @@ import type { Said } from './transcript.ts';
 
 /** What a typed line brings about. */
 export type Reply =
-  | { readonly kind: 'do'; readonly command: Command; readonly times?: number }
   | { readonly kind: 'say'; readonly lines: readonly Said[] }
   /** Lines to answer with, and what the next lines may take up. */
   | {
@@ -29,36 +28,23 @@ export type Reply =
   | { readonly kind: 'leave'; readonly next: Intent; readonly stops: boolean }
   | Passed;
 
-/** Intents that need no answer from the session: whoever asked carries them out as they are. */
-type Passed = Extract<
-  Intent,
-  {
-    readonly kind:
-      | 'stop'
-      | 'bags'
-      | 'open'
-      | 'discard'
-      | 'restore'
-      | 'practice'
-      | 'new'
-      | 'help'
-      | 'set'
-      | 'settings'
-      | 'pedal'
-      | 'again'
-      | 'draw'
-      | 'sheet'
-      | 'save'
-      | 'tag'
-      | 'record'
-      | 'another'
-      | 'keep'
-      | 'forget'
-      | 'shelf'
-      | 'party'
-      | 'quit';
-  }
->;
+/** Intents that the session answers; all others are carried out as they are by whoever asked. */
+type Answered =
+  | 'go'
+  | 'find'
+  | 'rip'
+  | 'replan'
+  | 'weigh'
+  | 'measured'
+  | 'cord-length'
+  | 'choose'
+  | 'show'
+  | 'trouble'
+  | 'words'
+  | 'why'
+  | 'yes-no';
+
+type Passed = Exclude<Intent, { readonly kind: Answered }>;
 
 /** One thing that a number takes up: what it is, as facts, and what taking it brings about. */
 export type Offer = { readonly takes: Reply } & (

@@ -1,4 +1,4 @@
-import { replayLines } from '../chat/replay-lines.ts';
+import { replayLines } from '../chat/say-done.ts';
 import type { InUse } from '../journal/fault.ts';
 import { entryJson } from '../journal/notation.ts';
 import { type Player, showFirst, speeds, startPlayer } from '../journal/player.ts';

@@ -26,6 +26,18 @@ export const plainIntent =
       ? succeed(intent)
       : fail({ code: 'chat/takes-nothing', command, rest, instead: instead(rest) });
 
+/** `example` is a line that works when typed; `follows` are first words that may follow, for completion. */
+export const row = (
+  name: CommandName,
+  example: string,
+  parse: ChatCommand['parse'],
+  { aliases = [], follows = [] }: Partial<Pick<ChatCommand, 'aliases' | 'follows'>> = {},
+): ChatCommand => ({ name, aliases, example, follows, parse });
+
+/** A row of one word that always asks for the same. */
+export const alone = (name: CommandName, intent: Intent, aliases: readonly string[] = []): ChatCommand =>
+  row(name, name, plainIntent(intent, name), { aliases });
+
 export const withText =
   (usage: string, make: (text: string) => Intent) =>
   (rest: string): Result<Intent, ChatFault> =>

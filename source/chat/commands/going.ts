@@ -7,7 +7,7 @@ import { parsePlace, placeWords } from '../grammar/parse-place.ts';
 import { parseReplan, replanWords } from '../grammar/parse-replan.ts';
 import { parseFind } from '../grammar/parse-seen.ts';
 import { seenWords } from '../grammar/seen-words.ts';
-import { type ChatCommand, plainIntent } from './chat-command.ts';
+import { alone, type ChatCommand, row } from './chat-command.ts';
 
 const parseTo =
   (kind: 'go' | 'rip') =>
@@ -53,67 +53,16 @@ function parseBack(rest: string): Result<Intent, ChatFault> {
 }
 
 export const goCommands: readonly ChatCommand[] = [
-  {
-    name: 'next',
-    aliases: ['done', 'ok'],
-    example: 'next 2',
-    follows: [],
-    parse: parseNext,
-  },
-  {
-    name: 'back',
-    aliases: ['undo'],
-    example: 'back',
-    follows: [],
-    parse: parseBack,
-  },
-  {
-    name: 'redo',
-    aliases: [],
-    example: 'redo',
-    follows: [],
-    parse: plainIntent({ kind: 'do', command: { do: 'redo' } }, 'redo'),
-  },
-  {
-    name: 'go',
-    aliases: [],
-    example: 'go stripe 3',
-    follows: placeWords,
-    parse: parseTo('go'),
-  },
-  {
-    name: 'find',
+  row('next', 'next 2', parseNext, { aliases: ['done', 'ok'] }),
+  row('back', 'back', parseBack, { aliases: ['undo'] }),
+  alone('redo', { kind: 'do', command: { do: 'redo' } }),
+  row('go', 'go stripe 3', parseTo('go'), { follows: placeWords }),
+  row('find', 'find L24 R21 mint carriage right', parseFind, {
     aliases: ['locate', 'see'],
-    example: 'find L24 R21 mint carriage right',
     follows: seenWords,
-    parse: parseFind,
-  },
-  {
-    name: 'rip',
-    aliases: [],
-    example: 'rip row 30',
-    follows: placeWords,
-    parse: parseTo('rip'),
-  },
-  {
-    name: 'replan',
-    aliases: [],
-    example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
-    follows: replanWords,
-    parse: parseReplan,
-  },
-  {
-    name: 'choose',
-    aliases: [],
-    example: 'choose 1',
-    follows: [],
-    parse: parseChoose,
-  },
-  {
-    name: 'stop',
-    aliases: [],
-    example: 'stop',
-    follows: [],
-    parse: plainIntent({ kind: 'stop' }, 'stop'),
-  },
+  }),
+  row('rip', 'rip row 30', parseTo('rip'), { follows: placeWords }),
+  row('replan', 'replan 20 stitches 9.8 cm 30 rows 10.5 cm', parseReplan, { follows: replanWords }),
+  row('choose', 'choose 1', parseChoose),
+  alone('stop', { kind: 'stop' }),
 ];

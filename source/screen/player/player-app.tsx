@@ -4,7 +4,7 @@
  */
 import { Box } from 'ink';
 import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
-import { lastLines } from '../../chat/replay-lines.ts';
+import { lastLines } from '../../chat/say-done.ts';
 import { benchView } from '../../chat/view.ts';
 import { type PlayerView, viewPlayer } from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
