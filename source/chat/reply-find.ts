@@ -10,8 +10,7 @@ import { sayAsked } from '../wording/finding-answer.ts';
 import type { Words } from '../wording/words.ts';
 import { answerTo } from './answer-find.ts';
 import { type ChatFault, type Intent, saysSomething, type Told } from './grammar/intent.ts';
-import { offer, type Reply, stillHolds, type Talk } from './talk.ts';
-import { answer } from './transcript.ts';
+import { answer, offer, type Reply, stillHolds, type Talk } from './talk.ts';
 
 type FindIntent = Extract<Intent, { readonly kind: 'find' }>;
 

@@ -23,8 +23,7 @@ import { formatReplanChoices } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault, MeasuredAmount, ReplanWish } from './grammar/intent.ts';
 import { spellYarn, weighCommand } from './grammar/parse-measured.ts';
-import { type Offer, offer, type Reply } from './talk.ts';
-import { answer } from './transcript.ts';
+import { answer, type Offer, offer, type Reply } from './talk.ts';
 
 /** More lines than this push the question off the screen. */
 const choicesListed = 6;

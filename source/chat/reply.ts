@@ -1,17 +1,19 @@
 /** What comes back on a line typed at the prompt. Nothing is performed here: the effect is part of the reply. */
 import { type Pace, usualPace } from '../journal/pace.ts';
 import type { ReplanFault } from '../planning/plan-from.ts';
+import type { OpenQuestion } from '../session/diagnose/question.ts';
 import type { SeenFault } from '../session/locate/seen.ts';
 import { marksOf } from '../session/marks.ts';
 import { type RipBackFault, ripBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
-import type { WayFault } from '../session/way.ts';
+import { goesBack, type Way, type WayFault } from '../session/way.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { rowAt } from '../steps/job.ts';
 import { doneBefore, type LandmarkFault } from '../steps/landmarks.ts';
 import { cautionLines } from '../wording/cautions.ts';
 import { explainWhy, explainWord } from '../wording/explain.ts';
-import { sayWayBack } from '../wording/finding-answer.ts';
+import { sayWayStep } from '../wording/finding.ts';
+import { sayAsked, sayWayBack } from '../wording/finding-answer.ts';
 import { sayMarks, sayNotes, sayTimeLeft, sayWhere } from '../wording/place.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
 import { sayTools } from '../wording/steps.ts';
@@ -19,11 +21,19 @@ import type { Words } from '../wording/words.ts';
 import type { ChatFault, Intent, NamedPlace } from './grammar/intent.ts';
 import { inCm, measuredCommand, weighCommand } from './grammar/parse-measured.ts';
 import { sayTrouble } from './grammar/trouble.ts';
-import { answerLeaving, askBeforeLeaving } from './leave-way.ts';
 import { replyToFind } from './reply-find.ts';
 import { replyToReplan } from './reply-replan.ts';
-import { noTalk, offer, type Reply, type Talk, takeOffer } from './talk.ts';
-import { answer, type Said } from './transcript.ts';
+import {
+  answer,
+  faultLine,
+  noTalk,
+  offer,
+  type Reply,
+  type Said,
+  stillHolds,
+  type Talk,
+  takeOffer,
+} from './talk.ts';
 
 /**
  * The way back to where `toDone` steps are confirmed, shown and offered. Each step taken is kept as what happened, so that
@@ -133,4 +143,52 @@ function show(
     case 'marks':
       return answer(...sayMarks(session, words));
   }
+}
+
+// Leaving a way back or a mend in the middle: the loops are then where no step of the plan has them, so it is asked first, and
+// who only leaves the bag finds the way where it was.
+
+/** Intents that need the work at a place of the plan. */
+const leavesWay: ReadonlySet<Intent['kind']> = new Set(['go', 'find', 'rip', 'replan']);
+/** Intents that leave the bag, with the way in it. */
+const leavesBag: ReadonlySet<Intent['kind']> = new Set(['quit', 'open', 'new', 'practice', 'another']);
+
+/** The question that an intent meets in the middle of a way; null where it may go on. */
+export function askBeforeLeaving(
+  session: Session,
+  intent: Intent,
+  { pending }: Talk,
+  words: Words,
+): Reply | null {
+  const { way } = session;
+  const isMiddle = way !== null && (leavesWay.has(intent.kind) || leavesBag.has(intent.kind));
+  // Who asks to leave the bag a second time means it.
+  if (!isMiddle || (pending !== null && leavesBag.has(intent.kind) && pending.kind === intent.kind))
+    return null;
+  const question = questionOf(way, leavesBag.has(intent.kind));
+  const fault = { code: 'way/on-the-way' } as const;
+  return offer(session, [faultLine(fault, sayAsked(question, words))], { question, pending: intent });
+}
+
+const questionOf = (way: Way, staysOnIt: boolean): OpenQuestion => ({
+  about: 'leave-way',
+  back: goesBack(way),
+  at: way.at + 1,
+  of: way.steps.length,
+  staysOnIt,
+});
+
+/** Yes or no to that question. */
+export function answerLeaving(
+  session: Session,
+  yes: boolean,
+  talk: Talk,
+  words: Words,
+): Result<Reply, ChatFault> {
+  const { pending } = talk;
+  const { way } = session;
+  if (pending === null || way === null || !stillHolds(talk, session))
+    return fail({ code: 'chat/nothing-asked' });
+  if (yes) return succeed({ kind: 'leave', next: pending, stops: leavesWay.has(pending.kind) });
+  return succeed(offer(session, answer(sayWayStep(way, words) ?? ''), {}));
 }

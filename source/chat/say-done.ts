@@ -2,8 +2,7 @@
 import { type Entry, isCommand } from '../journal/notation.ts';
 import type { Frame, Recording } from '../journal/read-log.ts';
 import type { Command } from '../session/command.ts';
-import type { Session } from '../session/session.ts';
-import { bedNow } from '../session/session.ts';
+import { bedNow, type Session } from '../session/session.ts';
 import { stepAt } from '../steps/job.ts';
 import { sayCannotUndo, sayChanged, sayCounted, sayPlanned, sayWayStep } from '../wording/finding.ts';
 import { formatDuration } from '../wording/logs.ts';
@@ -11,7 +10,7 @@ import { sayCord, sayMeasured, sayWeighed } from '../wording/measured.ts';
 import { sayPlace, sayPlaceOrWay, sayWhere } from '../wording/place.ts';
 import { sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
-import { answer, type Said } from './transcript.ts';
+import { answer, type Said } from './talk.ts';
 
 export function sayDone(before: Session, after: Session, command: Command, words: Words): readonly Said[] {
   switch (command.do) {

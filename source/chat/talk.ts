@@ -9,9 +9,26 @@ import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
+import { harmless } from '../shared/plain-text.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './grammar/intent.ts';
-import type { Said } from './transcript.ts';
+
+/** One line of the transcript. The tone decides how a screen sets it, never what it means. */
+export interface Said {
+  readonly tone: 'typed' | 'done' | 'answer' | 'caution' | 'fault';
+  readonly text: string;
+  /** Of a fault: which one. */
+  readonly code?: string;
+}
+
+export const answer = (...texts: readonly string[]): readonly Said[] =>
+  texts.map((text) => ({ tone: 'answer', text: harmless(text) }));
+
+export const faultLine = ({ code }: { readonly code: string }, text: string): Said => ({
+  tone: 'fault',
+  text,
+  code,
+});
 
 /** What a typed line brings about. */
 export type Reply =

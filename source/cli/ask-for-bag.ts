@@ -12,7 +12,7 @@ import {
   sayGoingOn,
   sayOpening,
 } from '../chat/first-run/say.ts';
-import { answer, type Said } from '../chat/transcript.ts';
+import { answer, type Said } from '../chat/talk.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
 import { writeBriefFile, writeBriefIn } from '../files/kept-files.ts';
 import { listLogs } from '../files/log-list.ts';

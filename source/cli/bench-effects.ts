@@ -1,6 +1,6 @@
 /** All that a bench wants done, and how: the log, the settings, files, bell and voice. */
 
-import { answer } from '../chat/transcript.ts';
+import { answer } from '../chat/talk.ts';
 import { systemClock } from '../files/clock.ts';
 import { logFolder, settingsFolder } from '../files/data-folders.ts';
 import { bagToOpen, folderFault, listLogs } from '../files/log-list.ts';

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { sayPractice } from '../chat/first-run/say.ts';
-import { answer } from '../chat/transcript.ts';
+import { answer } from '../chat/talk.ts';
 import { journalWorker } from '../files/data-folders.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import type { Plan } from '../planning/plan.ts';

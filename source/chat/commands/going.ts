@@ -3,8 +3,8 @@
 import { fail, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import type { ChatFault, Intent, Known } from '../grammar/intent.ts';
+import { parseReplan, replanWords } from '../grammar/parse-measured.ts';
 import { parsePlace, placeWords } from '../grammar/parse-place.ts';
-import { parseReplan, replanWords } from '../grammar/parse-replan.ts';
 import { parseFind } from '../grammar/parse-seen.ts';
 import { seenWords } from '../grammar/seen-words.ts';
 import { alone, type ChatCommand, row } from './chat-command.ts';

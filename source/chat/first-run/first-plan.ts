@@ -3,11 +3,10 @@
 import type { Plan } from '../../planning/plan.ts';
 import { usualMetresPer100g } from '../../planning/usual.ts';
 import { planWarnings } from '../../planning/warnings.ts';
-import type { YarnNeed } from '../../planning/yarn-needs.ts';
-import { reserveOf } from '../../planning/yarn-needs.ts';
+import { reserveOf, type YarnNeed } from '../../planning/yarn-needs.ts';
 import { formatWarning } from '../../wording/warnings.ts';
 import type { Words } from '../../wording/words.ts';
-import { answer, type Said } from '../transcript.ts';
+import { answer, type Said } from '../talk.ts';
 import type { Values } from './answers.ts';
 import { showSize } from './say.ts';
 

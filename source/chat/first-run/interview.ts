@@ -6,7 +6,7 @@ import { fail, type Result, succeed } from '../../shared/result.ts';
 import { unitsFor } from '../../shared/units.ts';
 import { explainWord } from '../../wording/explain.ts';
 import type { Words } from '../../wording/words.ts';
-import { answer, type Said } from '../transcript.ts';
+import { answer, type Said } from '../talk.ts';
 import { type AnswerFault, type Answers, fromShelf, type Length, type QuestionId } from './answers.ts';
 import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';

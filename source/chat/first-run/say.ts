@@ -5,7 +5,7 @@ import type { SwatchStep } from '../../planning/swatch-steps.ts';
 import { type MeasuredSwatch, usualMetresPer100g } from '../../planning/usual.ts';
 import type { Units } from '../../shared/units.ts';
 import type { Words } from '../../wording/words.ts';
-import type { Said } from '../transcript.ts';
+import type { Said } from '../talk.ts';
 import type { Answers, QuestionId, Values, YarnAnswer } from './answers.ts';
 import { briefFileOf, swatchOf } from './brief-of.ts';
 

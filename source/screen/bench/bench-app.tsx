@@ -1,6 +1,6 @@
 import { Box, Static } from 'ink';
 import { lazy, Suspense, useMemo, useRef, useSyncExternalStore } from 'react';
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import { benchView } from '../../chat/view.ts';
 import { usualPace } from '../../journal/pace.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';

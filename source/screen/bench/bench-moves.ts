@@ -1,7 +1,7 @@
 /** What confirming and taking back do: a command for the log, of the plan or of the way that the hands are on. */
 
 import { sayDone } from '../../chat/say-done.ts';
-import { answer, faultLine } from '../../chat/transcript.ts';
+import { answer, faultLine } from '../../chat/talk.ts';
 import type { Command } from '../../session/command.ts';
 import { updateSession } from '../../session/update-session.ts';
 import { formatFault } from '../../wording/faults.ts';

@@ -1,5 +1,5 @@
 /** The settings of a bench, and its foot switches among them. */
-import { answer } from '../../chat/transcript.ts';
+import { answer } from '../../chat/talk.ts';
 import {
   mostPedals,
   type PedalAct,

@@ -1,7 +1,6 @@
 /** What a bench knows, what it is told, and what it wants done. */
 import type { Intent, Picture } from '../../chat/grammar/intent.ts';
-import { noTalk, type Talk } from '../../chat/talk.ts';
-import type { Said } from '../../chat/transcript.ts';
+import { noTalk, type Said, type Talk } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import type { MatchWish } from '../../journal/match.ts';
 import type { Pace } from '../../journal/pace.ts';

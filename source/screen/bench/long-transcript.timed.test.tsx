@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { mountScreen, type Screen } from '../../../test/terminal/rig/in-process.tsx';
-import { answer } from '../../chat/transcript.ts';
+import { answer } from '../../chat/talk.ts';
 import { silentInput } from '../parts/hold-screen.ts';
 import { BenchApp } from './bench-app.tsx';
 import type { BenchStore } from './bench-state.ts';

@@ -2,7 +2,7 @@
  * An answer that is longer than what is seen of the transcript stands in place of the bench, page by page, until it has been
  * read; then it goes where all answers go. Where there is no window it is printed, and nothing waits.
  */
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import { wrap } from '../../wording/page.ts';
 import { belowBench, benchRoom, highestBench } from './rows/lay-out.ts';
 

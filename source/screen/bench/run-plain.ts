@@ -1,5 +1,5 @@
 /** The bench without a screen: reads commands line by line and prints plain text, one instruction a step. */
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { rowAt } from '../../steps/job.ts';
 import { formatSaveStatus } from '../../wording/file-faults.ts';

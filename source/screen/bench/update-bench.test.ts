@@ -1,7 +1,7 @@
 /** What a bench makes of messages, without a screen, a disk or a clock. */
 import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
-import { answer } from '../../chat/transcript.ts';
+import { answer } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';

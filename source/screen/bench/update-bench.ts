@@ -1,7 +1,7 @@
 /** What a message makes of a bench, and what is to be done for it. Nothing is done here. */
 
 import { completeLine } from '../../chat/parse-line.ts';
-import { answer } from '../../chat/transcript.ts';
+import { answer } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { marksOf } from '../../session/marks.ts';
 import { isRestDue, pressed } from '../../session/rest.ts';

@@ -1,4 +1,4 @@
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import type { Line } from '../../sheet/terminal/ansi.ts';
 import { wrap } from '../../wording/page.ts';
 import { colourDepth, Rows, wrappedRows } from './rows.tsx';

@@ -1,6 +1,6 @@
 /** What the questions know, what they are told, and what they want done. */
 import type { Interview } from '../../chat/first-run/interview.ts';
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import type { BriefFile } from '../../planning/brief.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';

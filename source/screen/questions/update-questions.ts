@@ -1,7 +1,7 @@
 /** What a message makes of the questions: keys type, a line answers, and a held Enter answers no more than one. */
 import { planLines, updateInterview } from '../../chat/first-run/interview.ts';
 import { steeringWords } from '../../chat/first-run/read-line.ts';
-import type { Said } from '../../chat/transcript.ts';
+import type { Said } from '../../chat/talk.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, pressTiming } from '../keys/press-filter.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
