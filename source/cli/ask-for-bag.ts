@@ -3,15 +3,6 @@ import { briefFileOf } from '../chat/first-run/brief-of.ts';
 import { draftOf, readDraft, readDraftGuide } from '../chat/first-run/draft.ts';
 import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
 import { valuesOf } from '../chat/first-run/questions.ts';
-import {
-  sayAnswersKept,
-  sayAnswersNotKept,
-  sayBriefKept,
-  sayBriefNotKept,
-  sayDamagedLog,
-  sayGoingOn,
-  sayOpening,
-} from '../chat/first-run/say.ts';
 import { answer, type Said } from '../chat/talk.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
 import { writeBriefFile, writeBriefIn } from '../files/kept-files.ts';
@@ -62,7 +53,7 @@ export async function askForBag({
   const lines = [
     ...answer(...told),
     ...damagedLogs(words),
-    ...answer(...(hasAnswers ? [sayGoingOn(words), ...answersIn(interview)] : [sayOpening(words)])),
+    ...answer(...(hasAnswers ? [words.firstRun.goingOn, ...answersIn(interview)] : [words.firstRun.opening])),
   ];
   const store = createQuestionStore(
     startQuestions({
@@ -75,7 +66,9 @@ export async function askForBag({
       'keep-answers': ({ interview: { answers, guide } }, send) => {
         const written = writeDraftFile(draftPath(), draftOf(answers, guide));
         areKept = written.ok;
-        const trouble = written.ok ? null : sayAnswersNotKept(formatFileFault(written.fault, words), words);
+        const trouble = written.ok
+          ? null
+          : words.firstRun.answersNotKept(formatFileFault(written.fault, words));
         send({ is: 'answers-kept', trouble });
       },
       'keep-brief': ({ interview: answered, out }, send) =>
@@ -85,7 +78,7 @@ export async function askForBag({
   );
   const end = await ask(store, source);
   await store.settled();
-  if (leaves(end) && areKept) print(sayAnswersKept(words));
+  if (leaves(end) && areKept) print(words.firstRun.answersKept);
   return end;
 }
 
@@ -102,7 +95,7 @@ async function ask(store: QuestionStore, source: LineSource | null): Promise<Que
 const damagedLogs = (words: Words): readonly Said[] =>
   listLogs(logFolder())
     .filter(({ tally }) => !tally.ok)
-    .map(({ path }) => ({ tone: 'caution', text: sayDamagedLog(path, words) }));
+    .map(({ path }) => ({ tone: 'caution', text: words.firstRun.damagedLog(path) }));
 
 /** Once the bag's log is on disk, what was answered for it is not asked again. */
 export const forgetAnswers = (): void => removeDraftFile(draftPath());
@@ -116,7 +109,7 @@ function keepBrief({ answers, words }: Interview, out: string | null): Result<Ke
   const written = out === null ? writeBriefIn(briefFolder(), values.name, json) : writeBriefFile(out, json);
   if (!written.ok && out !== null) return fail(formatFileFault(written.fault, words));
   const told = written.ok
-    ? sayBriefKept(out ?? written.value ?? '', words)
-    : sayBriefNotKept(formatFileFault(written.fault, words), words);
+    ? words.firstRun.briefKept(out ?? written.value ?? '')
+    : words.firstRun.briefNotKept(formatFileFault(written.fault, words));
   return succeed({ brief: made.value, told });
 }

@@ -1,6 +1,5 @@
 /** One sitting: the bag in hand until the maker leaves, and the questions where there is none or another is wanted. */
 
-import { sayWaits } from '../chat/first-run/say.ts';
 import { ownFolders, settingsFolder } from '../files/data-folders.ts';
 import { bagToOpen } from '../files/log-list.ts';
 import { type LoadedSettings, loadSettings } from '../files/settings-file.ts';
@@ -103,7 +102,7 @@ async function work(
     const said = thrown.ok ? thrown.value : thrown.fault;
     return { wanted: goingOn(options, undefined), between: { ...after, told: [said], left: null } };
   }
-  const waits = sayWaits(log.session.name, log.path, after.words);
+  const waits = after.words.firstRun.waits(log.session.name, log.path);
   return onward(end, options, { ...after, told: [waits], left: log.path });
 }
 

@@ -1,5 +1,4 @@
 import { isDeepStrictEqual } from 'node:util';
-import { sayPractice } from '../chat/first-run/say.ts';
 import { answer } from '../chat/talk.ts';
 import { journalWorker } from '../files/data-folders.ts';
 import type { SessionLog } from '../files/session-log.ts';
@@ -106,7 +105,7 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
   ...(log.session.done === 0
     ? [...sayTools(log.session.job.plan, words), ...shadesAtStart(log.session.job.plan, words)]
     : []),
-  ...(isPracticeBegun(log) ? [sayPractice(words)] : []),
+  ...(isPracticeBegun(log) ? [words.firstRun.practice] : []),
   ...notesBefore(log, options),
 ];
 

@@ -27,32 +27,36 @@ const parsePedal = choice(pedalWords, (act) => ({ kind: 'pedal', act }), { kind:
 /** With nothing behind its name it tells how the setting stands. */
 const settingRow = <Word extends string>(
   name: CommandName & SettingName,
-  example: string,
+  shown: Word,
   values: readonly Word[],
   change: (value: Word) => SettingChange,
 ): ChatCommand =>
-  row(
+  row({
     name,
-    example,
-    choice(values, (value) => ({ kind: 'set', change: change(value) }), { kind: 'settings', of: name }),
-    { follows: values },
-  );
+    example: `${name} ${shown}`,
+    parse: choice(values, (value) => ({ kind: 'set', change: change(value) }), {
+      kind: 'settings',
+      of: name,
+    }),
+    follows: values,
+  });
 
 const switchRow = (name: 'large' | 'bell' | 'speech'): ChatCommand =>
-  settingRow(name, `${name} on`, ['on', 'off'], (word) => ({ name, value: word === 'on' }));
+  settingRow(name, 'on', ['on', 'off'], (word) => ({ name, value: word === 'on' }));
 
 export const adjustCommands: readonly ChatCommand[] = [
   alone('settings', { kind: 'settings', of: null }),
-  row(
-    'pedal',
-    'pedal confirm',
-    (rest) => (/^gap\b/i.test(rest) ? parseGap(rest.slice('gap'.length).trim()) : parsePedal(rest)),
-    { aliases: ['switch'], follows: [...pedalWords, 'gap'] },
-  ),
+  row({
+    name: 'pedal',
+    example: 'pedal confirm',
+    parse: (rest) => (/^gap\b/i.test(rest) ? parseGap(rest.slice('gap'.length).trim()) : parsePedal(rest)),
+    aliases: ['switch'],
+    follows: [...pedalWords, 'gap'],
+  }),
   switchRow('large'),
   switchRow('bell'),
   switchRow('speech'),
-  settingRow('pause', 'pause long', ['short', 'usual', 'long'], (value) => ({ name: 'pause', value })),
-  settingRow('units', 'units cm', ['cm', 'in'], (value) => ({ name: 'units', value })),
-  settingRow('language', 'language de', languageChoices, (value) => ({ name: 'language', value })),
+  settingRow('pause', 'long', ['short', 'usual', 'long'], (value) => ({ name: 'pause', value })),
+  settingRow('units', 'cm', ['cm', 'in'], (value) => ({ name: 'units', value })),
+  settingRow('language', 'de', languageChoices, (value) => ({ name: 'language', value })),
 ];

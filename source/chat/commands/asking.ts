@@ -15,29 +15,41 @@ function parseWords(rest: string): Result<Intent, ChatFault> {
 }
 
 export const askCommands: readonly ChatCommand[] = [
-  row(
-    'where',
-    'where',
-    plainIntent({ kind: 'show', what: 'where' }, 'where', (rest) => `find ${rest}`),
-    { aliases: ['here'] },
-  ),
+  row({
+    name: 'where',
+    example: 'where',
+    parse: plainIntent({ kind: 'show', what: 'where' }, 'where', (rest) => `find ${rest}`),
+    aliases: ['here'],
+  }),
   alone('plan', { kind: 'show', what: 'plan' }),
-  row('words', 'words swatch', parseWords, {
+  row({
+    name: 'words',
+    example: 'words swatch',
+    parse: parseWords,
     aliases: ['word', 'what', "what's", 'was', 'explain', 'erkläre'],
     follows: tradeWords.map(({ id }) => id),
   }),
-  row('why', 'why tail', (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }), {
+  row({
+    name: 'why',
+    example: 'why tail',
+    parse: (rest) => succeed({ kind: 'why', about: rest === '' ? null : rest }),
     aliases: ['warum', 'wieso'],
     follows: reasons.map(({ id }) => id),
   }),
   alone('tools', { kind: 'show', what: 'tools' }, ['materials', 'material']),
-  row('trouble', 'trouble jam', (rest, words) => succeed({ kind: 'trouble', what: troubleIn(rest, words) }), {
+  row({
+    name: 'trouble',
+    example: 'trouble jam',
+    parse: (rest, words) => succeed({ kind: 'trouble', what: troubleIn(rest, words) }),
     aliases: ['problem'],
     follows: troubles,
   }),
   alone('cautions', { kind: 'show', what: 'cautions' }),
   alone('again', { kind: 'again' }),
-  row('help', 'help go', (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }), {
+  row({
+    name: 'help',
+    example: 'help go',
+    parse: (rest) => succeed({ kind: 'help', topic: rest === '' ? null : rest }),
     aliases: ['?', 'hilfe'],
     follows: ['all', ...Object.keys(englishWords.help.topics)],
   }),

@@ -26,17 +26,16 @@ export const plainIntent =
       ? succeed(intent)
       : fail({ code: 'chat/takes-nothing', command, rest, instead: instead(rest) });
 
-/** `example` is a line that works when typed; `follows` are first words that may follow, for completion. */
-export const row = (
-  name: CommandName,
-  example: string,
-  parse: ChatCommand['parse'],
-  { aliases = [], follows = [] }: Partial<Pick<ChatCommand, 'aliases' | 'follows'>> = {},
-): ChatCommand => ({ name, aliases, example, follows, parse });
+/** Most have no other names, and any word may follow them. */
+export const row = (given: Omit<ChatCommand, 'aliases' | 'follows'> & Partial<ChatCommand>): ChatCommand => ({
+  aliases: [],
+  follows: [],
+  ...given,
+});
 
 /** A row of one word that always asks for the same. */
 export const alone = (name: CommandName, intent: Intent, aliases: readonly string[] = []): ChatCommand =>
-  row(name, name, plainIntent(intent, name), { aliases });
+  row({ name, aliases, example: name, parse: plainIntent(intent, name) });
 
 export const withText =
   (usage: string, make: (text: string) => Intent) =>

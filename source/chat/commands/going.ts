@@ -53,16 +53,24 @@ function parseBack(rest: string): Result<Intent, ChatFault> {
 }
 
 export const goCommands: readonly ChatCommand[] = [
-  row('next', 'next 2', parseNext, { aliases: ['done', 'ok'] }),
-  row('back', 'back', parseBack, { aliases: ['undo'] }),
+  row({ name: 'next', example: 'next 2', parse: parseNext, aliases: ['done', 'ok'] }),
+  row({ name: 'back', example: 'back', parse: parseBack, aliases: ['undo'] }),
   alone('redo', { kind: 'do', command: { do: 'redo' } }),
-  row('go', 'go stripe 3', parseTo('go'), { follows: placeWords }),
-  row('find', 'find L24 R21 mint carriage right', parseFind, {
+  row({ name: 'go', example: 'go stripe 3', parse: parseTo('go'), follows: placeWords }),
+  row({
+    name: 'find',
+    example: 'find L24 R21 mint carriage right',
+    parse: parseFind,
     aliases: ['locate', 'see'],
     follows: seenWords,
   }),
-  row('rip', 'rip row 30', parseTo('rip'), { follows: placeWords }),
-  row('replan', 'replan 20 stitches 9.8 cm 30 rows 10.5 cm', parseReplan, { follows: replanWords }),
-  row('choose', 'choose 1', parseChoose),
+  row({ name: 'rip', example: 'rip row 30', parse: parseTo('rip'), follows: placeWords }),
+  row({
+    name: 'replan',
+    example: 'replan 20 stitches 9.8 cm 30 rows 10.5 cm',
+    parse: parseReplan,
+    follows: replanWords,
+  }),
+  row({ name: 'choose', example: 'choose 1', parse: parseChoose }),
   alone('stop', { kind: 'stop' }),
 ];

@@ -14,7 +14,7 @@ import { doubtsToTell, sayLookAgain, sayShortPlan } from './first-plan.ts';
 import { answerOf, asksForGuide, beginGuide, goOn, swatchStepOf } from './guided-swatch.ts';
 import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
 import { type InterviewWish, isUnsure, readInterviewLine } from './read-line.ts';
-import { sayAnswers, sayGiven, sayGuided, sayInterviewHelp } from './say.ts';
+import { sayAnswers, sayGiven, sayGuided } from './say.ts';
 import { type AnswerPart, partsOf } from './several-answers.ts';
 
 export interface Interview {
@@ -111,7 +111,7 @@ function carryOut(interview: Interview, wish: InterviewWish): Result<InterviewUp
     case 'explain':
       return succeed(update(interview, answer(...explained(interview, wish.about))));
     case 'help':
-      return succeed(update(interview, answer(...sayInterviewHelp(interview.words))));
+      return succeed(update(interview, answer(...interview.words.firstRun.howToAnswer)));
     case 'units':
       return takeUnits(interview, wish.word.toLowerCase());
     case 'save':

@@ -9,112 +9,76 @@ import type { Said } from '../talk.ts';
 import type { Answers, QuestionId, Values, YarnAnswer } from './answers.ts';
 import { briefFileOf, swatchOf } from './brief-of.ts';
 
-interface Wording {
-  /** By which the answer is listed and found again. */
-  readonly label: (words: Words) => string;
-  readonly ask: (values: Values, words: Words) => string;
-  readonly asIn: (length: Units['length'], words: Words) => readonly string[];
-  readonly show: (values: Values, words: Words) => string;
+/** By which an answer is listed and found again. */
+export const labelOf = (id: QuestionId, words: Words): string => words.firstRun.questions[id].label;
+
+export function askFor(id: QuestionId, values: Values, { firstRun: { questions } }: Words): string {
+  switch (id) {
+    case 'second':
+      return questions.second.ask(values.first.name);
+    case 'stripes':
+      return questions.stripes.ask([values.first, ...values.second].map(({ name }) => name));
+    case 'slant': {
+      const file = briefFileOf(values);
+      return questions.slant.ask(file.ok ? slantsOf(file.value.brief) : []);
+    }
+    default:
+      return questions[id].ask;
+  }
 }
 
-const wordings: { readonly [Id in QuestionId]: Wording } = {
-  name: {
-    label: (words: Words) => words.firstRun.questions.name.label,
-    ask: (_, words) => words.firstRun.questions.name.ask,
-    asIn: (_, words) => words.firstRun.questions.name.asIn,
-    show: ({ name }) => name,
-  },
-  size: {
-    label: (words: Words) => words.firstRun.questions.size.label,
-    ask: (_, words) => words.firstRun.questions.size.ask,
-    asIn: (length, words: Words) => [
-      length === 'cm' ? words.firstRun.questions.size.asIn.cm : words.firstRun.questions.size.asIn.in,
-      ...words.firstRun.questions.size.asIn.contents,
-      ...words.firstRun.questions.size.asIn.counts,
-    ],
-    show: ({ size }, words) => showSize(size, words),
-  },
-  bed: {
-    label: (words: Words) => words.firstRun.questions.bed.label,
-    ask: (_, words) => words.firstRun.questions.bed.ask,
-    asIn: (_, words) => words.firstRun.questions.bed.asIn,
-    show: ({ bed }, words: Words) => words.firstRun.questions.bed.show(bed.needles, bed.pitchMm),
-  },
-  swatch: {
-    label: (words: Words) => words.firstRun.questions.swatch.label,
-    ask: (_, words) => words.firstRun.questions.swatch.ask,
-    asIn: (length, words: Words) => [
-      length === 'cm' ? words.firstRun.questions.swatch.asIn.cm : words.firstRun.questions.swatch.asIn.in,
-    ],
-    show: (values, words) =>
-      values.swatch
-        ? showSwatch(values.swatch, words)
-        : words.firstRun.questions.swatch.show(showSwatch(swatchOf(values), words)),
-  },
-  first: {
-    label: (words: Words) => words.firstRun.questions.first.label,
-    ask: (_, words) => words.firstRun.questions.first.ask,
-    asIn: (length, words: Words) => [
-      length === 'cm' ? words.firstRun.questions.first.asIn.cm : words.firstRun.questions.first.asIn.in,
-    ],
-    show: (values, words) => showYarn(values.first, values, words),
-  },
-  second: {
-    label: (words: Words) => words.firstRun.questions.second.label,
-    ask: ({ first }, words: Words) => words.firstRun.questions.second.ask(first.name),
-    asIn: (length, words: Words) => [
-      length === 'cm' ? words.firstRun.questions.second.asIn.cm : words.firstRun.questions.second.asIn.in,
-    ],
-    show: (values, words) =>
-      values.second.length > 0
-        ? values.second.map((yarn) => showYarn(yarn, values, words)).join('; ')
-        : words.firstRun.questions.second.show(values.first.name),
-  },
-  stripes: {
-    label: (words: Words) => words.firstRun.questions.stripes.label,
-    ask: ({ first, second }, words: Words) =>
-      words.firstRun.questions.stripes.ask([first, ...second].map(({ name }) => name)),
-    asIn: (_, words) => ['2', ...words.firstRun.questions.stripes.asIn],
-    show: (values, words: Words) => showStripes(values, words),
-  },
-  slant: {
-    label: (words: Words) => words.firstRun.questions.slant.label,
-    ask: (values, words: Words) => {
-      const file = briefFileOf(values);
-      return words.firstRun.questions.slant.ask(file.ok ? slantsOf(file.value.brief) : []);
-    },
-    asIn: () => ['60', '4'],
-    show: (values, words: Words) => {
-      const file = briefFileOf(values);
-      const { slant } = values;
-      const every = 'everyRows' in slant ? slant.everyRows : file.ok ? file.value.brief.shapeEveryRows : 2;
-      const found = file.ok
-        ? slantsOf(file.value.brief).find((one) => one.shapeEveryRows === every)
-        : undefined;
-      return words.firstRun.questions.slant.show(every, found?.angleDeg ?? null);
-    },
-  },
-  cord: {
-    label: (words: Words) => words.firstRun.questions.cord.label,
-    ask: (_, words: Words) => words.firstRun.questions.cord.ask,
-    asIn: (_, words: Words) => words.firstRun.questions.cord.asIn,
-    show: ({ cord }, words: Words) => words.firstRun.questions.cord.show(cord),
-  },
-  edges: {
-    label: (words: Words) => words.firstRun.questions.edges.label,
-    ask: (_, words: Words) => words.firstRun.questions.edges.ask,
-    asIn: (_, words: Words) => ['3', ...words.firstRun.questions.edges.asIn],
-    show: ({ edges }, words: Words) => words.firstRun.questions.edges.show(edges.stitches, edges.hemRows),
-  },
-};
+export function examplesOf(
+  id: QuestionId,
+  { length }: Units,
+  { firstRun: { questions } }: Words,
+): readonly string[] {
+  switch (id) {
+    case 'size':
+      return [questions.size.asIn[length], ...questions.size.asIn.contents, ...questions.size.asIn.counts];
+    case 'swatch':
+    case 'first':
+    case 'second':
+      return [questions[id].asIn[length]];
+    case 'stripes':
+      return ['2', ...questions.stripes.asIn];
+    case 'slant':
+      return ['60', '4'];
+    case 'edges':
+      return ['3', ...questions.edges.asIn];
+    default:
+      return questions[id].asIn;
+  }
+}
 
-export const labelOf = (id: QuestionId, words: Words): string => wordings[id].label(words);
-export const askFor = (id: QuestionId, values: Values, words: Words): string =>
-  wordings[id].ask(values, words);
-export const examplesOf = (id: QuestionId, { length }: Units, words: Words): readonly string[] =>
-  wordings[id].asIn(length, words);
-export const showAnswer = (id: QuestionId, values: Values, words: Words): string =>
-  wordings[id].show(values, words);
+export function showAnswer(id: QuestionId, values: Values, words: Words): string {
+  const { questions } = words.firstRun;
+  switch (id) {
+    case 'name':
+      return values.name;
+    case 'size':
+      return showSize(values.size, words);
+    case 'bed':
+      return questions.bed.show(values.bed.needles, values.bed.pitchMm);
+    case 'swatch':
+      return values.swatch
+        ? showSwatch(values.swatch, words)
+        : questions.swatch.show(showSwatch(swatchOf(values), words));
+    case 'first':
+      return showYarn(values.first, values, words);
+    case 'second':
+      return values.second.length > 0
+        ? values.second.map((yarn) => showYarn(yarn, values, words)).join('; ')
+        : questions.second.show(values.first.name);
+    case 'stripes':
+      return showStripes(values, words);
+    case 'slant':
+      return showSlant(values, words);
+    case 'cord':
+      return questions.cord.show(values.cord);
+    case 'edges':
+      return questions.edges.show(values.edges.stitches, values.edges.hemRows);
+  }
+}
 
 export function showSize(size: Values['size'], words: Words): string {
   const length = (cm: number): string => words.amounts.length(cm);
@@ -144,6 +108,15 @@ function showYarn(
       : words.firstRun.metres(length),
     grams === null ? words.firstRun.notWeighed : words.amounts.mass(grams),
   ].join(', ');
+}
+
+function showSlant(values: Values, words: Words): string {
+  const file = briefFileOf(values);
+  const { slant } = values;
+  const every = 'everyRows' in slant ? slant.everyRows : file.ok ? file.value.brief.shapeEveryRows : 2;
+  const slants = file.ok ? slantsOf(file.value.brief) : [];
+  const found = slants.find((one) => one.shapeEveryRows === every);
+  return words.firstRun.questions.slant.show(every, found?.angleDeg ?? null);
 }
 
 function showStripes({ stripes, first, second }: Values, words: Words): string {
@@ -192,25 +165,3 @@ export const sayAnswers = (
     (id, i) =>
       `${i + 1} ${labelOf(id, words)}: ${answers[id] ? showAnswer(id, values, words) : words.firstRun.notAsked}`,
   );
-
-export const sayOpening = (words: Words): string => words.firstRun.opening;
-
-export const sayGoingOn = (words: Words): string => words.firstRun.goingOn;
-
-export const sayInterviewHelp = (words: Words): readonly string[] => words.firstRun.howToAnswer;
-
-export const sayPractice = (words: Words): string => words.firstRun.practice;
-
-/** On leaving a bag to plan another. */
-export const sayWaits = (name: string, path: string, words: Words): string =>
-  words.firstRun.waits(name, path);
-
-export const sayAnswersKept = (words: Words): string => words.firstRun.answersKept;
-
-export const sayAnswersNotKept = (why: string, words: Words): string => words.firstRun.answersNotKept(why);
-
-export const sayBriefKept = (path: string, words: Words): string => words.firstRun.briefKept(path);
-
-export const sayBriefNotKept = (why: string, words: Words): string => words.firstRun.briefNotKept(why);
-
-export const sayDamagedLog = (path: string, words: Words): string => words.firstRun.damagedLog(path);
