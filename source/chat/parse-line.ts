@@ -23,7 +23,7 @@ interface LineWish {
 }
 
 /** The wish of which all words of one saying are in the text, in any order; of several the one that takes most words. */
-function wishIn(text: string, words: Words): LineWish | null {
+function wishIn(text: string, words: Words, known: Known): LineWish | null {
   const [first = '', ...others] = stemsIn(text);
   const typed = new Set([first, ...others]);
   let best: { readonly line: string; readonly length: number; readonly isFirst: boolean } | null = null;
@@ -38,15 +38,19 @@ function wishIn(text: string, words: Words): LineWish | null {
   const isWhole = best.length === typed.size;
   const isSeveral = best.length > 1;
   const isSure = isWhole || isSeveral;
-  return { line: lineFor(best.line, text, words), isWhole, isSeveral, isSure, isFirst: best.isFirst };
+  return { line: lineFor(best.line, text, words, known), isWhole, isSeveral, isSure, isFirst: best.isFirst };
 }
 
 const counted = ['row', 'stripe', 'step', 'move', 'stitch', 'round', 'bar'] as const;
 const places: ReadonlySet<string> = new Set([...counted, ...phases, 'rows', 'last']);
 
 /** With the place that was typed, where it was one. */
-function lineFor(line: string, text: string, words: Words): string {
-  const [verb = ''] = line.split(' ');
+function lineFor(line: string, text: string, words: Words, { yarns }: Known): string {
+  const [verb = '', what] = line.split(' ');
+  if (verb === 'replan' && what === 'cord') {
+    const yarn = yarns.find((one) => isNamedIn(text, one));
+    return yarn === undefined ? line : line.replace('YARN', yarn);
+  }
   if (verb !== 'rip' && verb !== 'go') return line;
   const spoken = text
     .toLowerCase()
@@ -85,27 +89,40 @@ export function parseLine(
     return succeed({ kind: 'words', about: text });
   const parsed = command.ok ? command.value.parse(text.slice(word.length).trim(), words, known) : command;
   const isBegun = command.ok && findCommand(word.toLowerCase()) === undefined;
-  const wish = wishIn(text, words);
+  // Which needles hang where is seen, and no wish.
+  const wish = namesNeedle.test(text) ? null : wishIn(text, words, known);
   if (parsed.ok && !(isBegun && isSeeingWord(word, words, known))) {
     // A command's other names, and words that it begins, may be the beginning of a sentence.
     const isName = command.ok && command.value.name === word.toLowerCase();
     return wish?.isSure && text !== word && (wish.isWhole || !isName) ? carryOut(wish.line, words) : parsed;
   }
   const seen = !command.ok || isBegun ? seenIn(text, words, known) : null;
-  const trouble = parsed.ok ? null : troubleIn(text, words);
   // Where the work has fallen, the place tells which loops are open.
-  if (trouble && !(seen && (trouble === 'fallen-work' || (trouble === 'dropped-stitch' && isEmptyBed(seen)))))
-    return succeed({ kind: 'trouble', what: trouble });
+  if (seen && isEmptyBed(seen)) return seen;
+  const trouble = parsed.ok ? null : troubleIn(withYarn(text, words, known), words);
+  if (trouble && !(seen && trouble === 'fallen-work')) return succeed({ kind: 'trouble', what: trouble });
   // Where a command is named, one word alone is no wish.
   const isCommand = command.ok && !isBegun;
   const isMeant = wish && (isCommand ? wish.isSeveral : wish.isSure || wish.isFirst);
   if (isMeant) return carryOut(wish.line, words);
   if (seen ?? (wish && !command.ok)) return seen ?? carryOut(wish?.line ?? '', words);
   // A needle alone says what is seen, though not of which edge.
-  return beginsWithNeedle.test(text) ? parseFind(text, words, known) : parsed;
+  if (beginsWithNeedle.test(text)) return parseFind(text, words, known);
+  // `no` begins `note`, and yet a sentence that begins with it is no note.
+  return yesOrNo.has(word.toLowerCase())
+    ? fail({ code: 'chat/unknown-command', word, nearest: null })
+    : parsed;
 }
 
 const beginsWithNeedle = /^[lr]\s?\d+\b/i;
+const namesNeedle = /\b[lr]\s?\d+\b/i;
+
+/** A yarn is yarn, by its own name too: `mint ran out`. */
+const withYarn = (text: string, { wishes }: Words, { yarns }: Known): string =>
+  yarns.some((yarn) => isNamedIn(text, yarn)) ? `${text} ${wishes.aYarn}` : text;
+
+const isNamedIn = (text: string, yarn: string): boolean =>
+  ` ${text.toLowerCase().replace(/[,.;:!?]/g, ' ')} `.includes(` ${yarn.toLowerCase()} `);
 
 const isEmptyBed = (seen: Result<Intent, ChatFault>): boolean =>
   seen.ok && seen.value.kind === 'find' && seen.value.told.seen.left === null;

@@ -92,6 +92,7 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
       'gewicht gefallen',
       'gewicht abgefallen',
       'gewicht runtergefallen',
+      'gewicht heruntergefallen',
       'kamm gefallen',
       'kamm abgefallen',
       'weight fallen',

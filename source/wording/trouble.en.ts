@@ -63,7 +63,8 @@ export const trouble = ({ tail }: Amounts): TroubleTopic => ({
       'knot',
       'knotted yarn',
       'yarn ran out',
-      'yarn ends',
+      'yarn ends here',
+      'yarn just ended',
     ],
     now: () =>
       `Go back to the nearest edge and begin again there, ${tail(endTailCm)} left of both ends; never knot within a row. A knot that comes near the feeder: stop, cut it out, begin again at an edge.`,

@@ -3,6 +3,7 @@ import type { WishesWords } from './wishes.en.ts';
 
 export const wishes = (_: Amounts): WishesWords => ({
   typeThis: (line) => `Dafür tippe ${line}.`,
+  aYarn: 'Garn',
   sayings: {
     again: ['sag noch einmal', 'nochmal', 'noch mal', 'wiederholen', 'wiederhole', 'was jetzt'],
     where: [
@@ -14,17 +15,27 @@ export const wishes = (_: Amounts): WishesWords => ({
         'wie viele Reihen noch',
         'wie lange noch',
       ],
-      ...['wie weit', 'was fehlt noch', 'wie viel noch'],
+      ...['wie weit', 'was fehlt noch', 'wie viel noch', 'noch vor mir'],
     ],
     next: ['fertig', 'weiter', 'erledigt', 'gemacht', 'bestätigen', 'nächster Schritt'],
     back: ['Schritt zurück', 'rückgängig', 'zurück', 'zu oft gedrückt', 'aus Versehen'],
     'rip last row': [
       ...['auftrennen', 'Reihe zurück', 'Reihen zurück', 'Reihe rausziehen', 'Reihe rückgängig', 'ribbeln'],
-      ...['aufribbeln', 'aufziehen'],
+      ...[
+        'aufribbeln',
+        'aufziehen',
+        'Reihe raus',
+        'Reihen raus',
+        'herausziehen',
+        'rausziehen',
+        'trennen bis',
+      ],
+      ...['Streifen noch einmal', 'Streifen nochmal', 'Streifen von vorn', 'Streifen neu'],
     ],
     'go stripe 3': ['springen', 'spring', 'geh zu', 'gehe zu', 'weiter bei', 'Zählung berichtigen'],
     'replan longer': ['länger', 'größerer Beutel', 'Beutel größer', 'zu kurz', 'tiefer machen'],
     'replan shorter': ['kürzer', 'kleinerer Beutel', 'Beutel kleiner', 'zu lang', 'früher aufhören'],
+    'replan cord YARN': ['Kordel in', 'Kordel aus', 'Kordel Farbe', 'für die Kordel'],
     replan: ['Plan ändern', 'anders planen', 'Größe ändern'],
     plan: ['zeig Plan', 'Plan zeigen', 'Anleitung', 'ganzer Plan', 'wie groß'],
     tools: ['welches Werkzeug', 'was brauche ich', 'Werkzeug', 'welches Material'],
@@ -67,8 +78,23 @@ export const wishes = (_: Amounts): WishesWords => ({
       ...['Pause machen', 'schließen'],
     ],
     'why yarn': ['wie viel Garn', 'wieviel Garn', 'wie viel Gramm', 'wie viele Meter', 'wie viele Knäuel'],
-    'help find': ['verzählt', 'weiß nicht wo', 'Stelle verloren', 'rausgekommen', 'herausgekommen'],
-    'help yarn': ['reicht nicht', 'geht aus', 'zu wenig Garn', 'reicht das Garn', 'genug Garn'],
+    'help find': [
+      ...['verzählt', 'weiß nicht wo', 'Stelle verloren', 'rausgekommen', 'herausgekommen'],
+      ...['Zunahme vergessen', 'Abnahme vergessen', 'Loch vergessen', 'Zunahme doppelt', 'Abnahme doppelt'],
+      ...['Formschritt doppelt', 'falsche Farbe', 'falsches Garn', 'falscher Rand', 'falsche Seite'],
+      ...['Zählwerk falsch', 'Zählwerk stimmt nicht', 'Zähler stimmt nicht', 'Fehler gemacht'],
+    ],
+    'help yarn': [
+      'ist alle',
+      'ist aus',
+      'aufgebraucht',
+      'kein Garn mehr',
+      'reicht nicht',
+      'geht aus',
+      'zu wenig Garn',
+      'reicht das Garn',
+      'genug Garn',
+    ],
     'help replan': [
       ...['Farbe ändern', 'andere Farbe', 'Farbe wechseln', 'anderes Garn', 'Maschenprobe stimmt nicht'],
       ...['falsche Größe', 'zu breit', 'zu schmal'],

@@ -7,7 +7,8 @@ import { troubleIn, troubles } from '../grammar/trouble.ts';
 import { alone, type ChatCommand, plainIntent, row } from './chat-command.ts';
 
 /** What is to be done now is no word of the trade. */
-const asksForStep = /^(?:now|next|do i do(?: now| next)?|jetzt|nun|kommt jetzt|mache ich jetzt)\?*$/i;
+const asksForStep =
+  /^(?:now|next|(?:is|comes) (?:now|next|after this)|do i do(?: now| next)?|jetzt|nun|kommt (?:jetzt|nun|dann|danach|als nächstes)|mache ich jetzt)\?*$/i;
 
 function parseWords(rest: string): Result<Intent, ChatFault> {
   if (asksForStep.test(rest)) return succeed({ kind: 'again' });

@@ -27,7 +27,7 @@ import {
   type Token,
 } from './seen-words.ts';
 
-const fallenWords = /^(dropped|fell|fallen|fallen|floor|down)$/;
+const fallenWords = /^(dropped|fell|fallen|floor|down|came|slid)$/;
 
 /** A loop of the graft, a bar or a round is a place to go to. */
 const atStitch = /^(?:the\s+)?(bite|loop|stitch|bar|round|[ab])\s*(\d+)$/i;
@@ -122,6 +122,10 @@ function readYarn(reading: SeenSoFar, clause: readonly Token[], i: number): numb
     reading.seen.feeder = yarn;
     return isIn ? 3 : 2;
   }
+  if (second?.text === 'threaded' && third?.kind !== 'yarn') {
+    reading.seen.feeder = yarn;
+    return clause.indexOf(second) - i + 1;
+  }
   if (second?.text === 'rows' && third?.kind === 'number') {
     rowsOf(reading, yarn, Number(third.text), 3);
     return 3;
@@ -171,7 +175,11 @@ function readWord(
     return setEmpty(reading, 1);
   }
   if (word === 'no' && /^(stitch|stitches|loops|work)$/.test(next?.text ?? '')) return setEmpty(reading, 2);
-  if (word === 'off' || word === 'everything' || word === 'all' || word === 'work') {
+  if (word === 'no' && next?.text === 'feeder') {
+    reading.seen.feeder = null;
+    return clause.indexOf(next) - i + 1;
+  }
+  if (/^(off|everything|all|work|knitting)$/.test(word)) {
     const falls = clause.some(({ text }) => fallenWords.test(text));
     return falls ? setEmpty(reading, clause.length - i) : leaveOut(reading, token);
   }

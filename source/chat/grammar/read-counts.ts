@@ -34,7 +34,8 @@ export function readSide(
   clause: readonly Token[],
   i: number,
 ): number {
-  const next = after(clause, i, 1);
+  const first = after(clause, i, 1);
+  const next = first?.text === 'stitch' ? after(clause, i, 2) : first;
   if (next?.kind === 'needle') {
     reading.seen[side] = next.text;
     return clause.indexOf(next) - i + 1;
@@ -84,6 +85,9 @@ export function readNumber(reading: SeenSoFar, clause: readonly Token[], i: numb
   }
   if (/^(cords?|sections?)$/.test(unit?.text ?? '') && third?.text === 'finished')
     return setCount(reading, 'piecesDone', value, 3);
+  const onCounter = after(clause, i, 1);
+  if (onCounter?.text === 'counter')
+    return setCount(reading, 'rowCounter', value, clause.indexOf(onCounter) - i + 1);
   const fact = unit?.kind === 'word' ? countWords[unit.text] : undefined;
   if (fact)
     return setCount(reading, fact, value, fact === 'wasteRows' && /^rows?$/.test(third?.text ?? '') ? 3 : 2);
@@ -107,6 +111,8 @@ function setCount(reading: SeenSoFar, fact: CountFact, value: number, taken: num
 
 /** `row 34`, `row counter 34`, `counter shows 38`, `row 2 of 2 in this stripe`. */
 export function readCountWord(reading: SeenSoFar, token: Token, clause: readonly Token[], i: number): number {
+  // Of a row that is finished the row is told.
+  if (token.text === 'finished' && /^rows?$/.test(clause[i + 1]?.text ?? '')) return 1;
   const fact = countWords[token.text];
   if (!fact) return leaveOut(reading, token);
   let at = i + 1;
@@ -139,7 +145,12 @@ function missingCount(reading: SeenSoFar, token: Token, number: Token | undefine
     reading.seen.lastColour = 'waste';
     return 1;
   }
-  if (number?.kind === 'yarn' || (number === undefined && reading.seen[fact] !== undefined)) return 1;
+  if (
+    number?.kind === 'yarn' ||
+    number?.kind === 'needle' ||
+    (number === undefined && reading.seen[fact] !== undefined)
+  )
+    return 1;
   if (fact === 'stitches' && token.text === 'stitch') return leaveOut(reading, token);
   reading.fault ??= {
     code: 'chat/not-a-count',

@@ -27,11 +27,11 @@ export const seenWords: readonly string[] = [
 
 export const fillers: ReadonlySet<string> = new Set(
   [
-    'a,an,the,this,that,my,it,its,is,are,was,be,am,im,i,we,see,have,has,had,got,there,here,now,with',
+    "a,an,the,this,that,my,it,its,is,are,was,be,am,im,i,i’m,i'm,we,see,have,has,had,got,there,here,now,with",
     'on,at,in,of,to,by,for,and,but,from,under,below,edge,edges,side,sides,colour,color,yarn,yarns',
     'shows,show,showing,reads,says,stands,standing,hangs,hang,hanging,holds,hold,needle,needles',
     'outermost,end,ends,last,newest,outer,both,so,far,knitted,done,machine,bed,loop,still,think',
-    'looks,like,comes,next,plus,then,only,again',
+    'looks,like,comes,next,plus,then,only,again,just,far,top,whole,thing,can,count,go,goes,first',
   ].flatMap((words) => words.split(',')),
 );
 
@@ -51,6 +51,8 @@ export const countWords: Readonly<Record<string, CountFact>> = {
   stitch: 'stitches',
   stitches: 'stitches',
   loops: 'stitches',
+  sts: 'stitches',
+  rc: 'rowCounter',
   waste: 'wasteRows',
   finished: 'piecesDone',
 };
@@ -59,13 +61,16 @@ const grammar: ReadonlySet<string> = new Set([
   ...seenWords,
   ...fillers,
   ...Object.keys(countWords),
-  ...'left,right,firm,rehung,not,leading,trailing,before,after,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,one,thread,cord,cords,section,sections'.split(
+  ...'left,right,firm,rehung,not,leading,trailing,before,after,unsure,nothing,no,none,since,down,move,parked,counter,off,fell,fallen,dropped,floor,stitch,everything,all,work,knitting,one,thread,threaded,came,slid,cord,cords,section,sections'.split(
     ',',
   ),
   ravelCord,
 ]);
 
 const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
+
+const spelt = (fromFive: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(fromFive.split(',').map((word, i) => [word, String(i + 5)]));
 
 /** `one` is left to `one stitch fell`. */
 const numberWords: Readonly<Record<string, string>> = {
@@ -75,6 +80,8 @@ const numberWords: Readonly<Record<string, string>> = {
   zwei: '2',
   drei: '3',
   vier: '4',
+  ...spelt('five,six,seven,eight,nine,ten,eleven,twelve'),
+  ...spelt('fünf,sechs,sieben,acht,neun,zehn,elf,zwölf'),
 };
 
 export interface Token {
@@ -92,7 +99,7 @@ export function clausesOf(rest: string, known: Known, language: Words): readonly
 
 function tokensOf(piece: string, { yarns }: Known, language: Words): readonly Token[] {
   const said = piece
-    .replace(/\b([lr]\d{1,4})\s*-\s*(?=[lr]\d)/gi, '$1 ')
+    .replace(/\b([lr]\d{1,4})\s*(?:-|\.{2,}|…|\/|&)\s*(?=[lr]\d)/gi, '$1 ')
     .replace(/\b([lr])\s+(?=\d{1,4}\b)/gi, '$1')
     .split(/\s+/)
     .map((word) => ({ word: word.replace(/^["'“”„(]+|["'“”)?!.,;:]+$/g, ''), isQuoted: /^["“„]/.test(word) }))
@@ -111,7 +118,9 @@ function tokensOf(piece: string, { yarns }: Known, language: Words): readonly To
       i += name.words.length;
     } else tokens.push(...wordTokens(words[i++] ?? '', language));
   }
-  return tokens;
+  return tokens.map((token, i) =>
+    token.text === 'one' && tokens[i + 1]?.text === 'row' ? { ...token, kind: 'number', text: '1' } : token,
+  );
 }
 
 /** A yarn may be called `row` or `R5`: it is meant where the word says nothing else, or right behind the feeder or the colour. */
@@ -130,7 +139,7 @@ function isYarnHere(name: string, words: readonly string[], at: number): boolean
 
 /** Whether a word speaks of the bench rather than begins a command. */
 export function isSeeingWord(typed: string, language: Words, { yarns }: Known): boolean {
-  const word = language.understand(typed, grammar).toLowerCase();
+  const word = language.understand(typed.replace(/['’]s$/i, ''), grammar).toLowerCase();
   return grammar.has(word) || yarns.some((yarn) => yarn.toLowerCase() === word);
 }
 
@@ -145,8 +154,18 @@ const grammarAlone: ReadonlySet<string> = new Set([
   'unsure',
 ]);
 
+/** What says as much as other words; among them the letters of patterns for the machine (common practice, no source). */
+const inOtherWords: Readonly<Record<string, readonly string[]>> = {
+  col: ['carriage', 'left'],
+  cor: ['carriage', 'right'],
+  leftmost: ['left'],
+  rightmost: ['right'],
+};
+
 function wordTokens(typed: string, { understand }: Words): readonly Token[] {
-  const own = understand(typed, grammar);
+  const own = understand(typed.replace(/['’]s$/i, ''), grammar);
+  const others = inOtherWords[own.toLowerCase()];
+  if (others) return others.map((text) => ({ kind: 'word', text, typed }));
   if (own === ravelCord) return [{ kind: 'yarn', text: ravelCord, typed }];
   const text = own.toLowerCase();
   if (isNeedleName(text)) return [{ kind: 'needle', text: text.toUpperCase(), typed }];
