@@ -10,8 +10,7 @@ import { wrap } from '../wording/page.ts';
 import { englishWords } from '../wording/words.ts';
 import { usageOf } from './commands/chat-command.ts';
 import { chatCommands } from './commands/chat-commands.ts';
-import { formatHelp, helpTopics } from './help.ts';
-import { helpNow, type Scene, type Situation, situationOf } from './situation.ts';
+import { examplesNow, formatHelp, helpTopics, type Scene, type Situation, situationOf } from './help.ts';
 
 afterEach(() => speak(null));
 
@@ -54,25 +53,25 @@ function sceneIn(situation: Situation): { readonly scene: Scene; readonly brief:
   throw new Error(`no step is ${situation}`);
 }
 
-const atSteps = Object.keys(helpNow).filter(
+const atSteps = Object.keys(examplesNow).filter(
   (one): one is Situation => !['trouble', 'way', 'offer'].includes(one),
 );
 
 describe('help on what is on the screen', () => {
   it.each(atSteps)('%s: gives lines that work there', (situation) => {
     const { scene, brief } = sceneIn(situation);
-    for (const line of helpNow[situation].examples(scene, spoken())) {
+    for (const line of examplesNow[situation](scene, spoken())) {
       const bench = openAt(scene.session.done, brief);
-      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow[situation].says(spoken()));
+      expect(answersTo(bench, 'help')[0]?.text).toBe(spoken().help.now[situation]);
       expectToWork(bench, line);
     }
   });
 
   it('gives lines that work on a way back', () => {
-    for (const line of helpNow.way.examples(sceneIn('stripes').scene, spoken())) {
+    for (const line of examplesNow.way(sceneIn('stripes').scene, spoken())) {
       const bench = openAt(60);
       for (const before of ['rip row 10', 'choose', 'next']) bench.submit(before);
-      expect(answersTo(bench, 'help')[0]?.text).toBe(helpNow.way.says(spoken()));
+      expect(answersTo(bench, 'help')[0]?.text).toBe(spoken().help.now.way);
       expectToWork(bench, line);
     }
   });
@@ -81,7 +80,7 @@ describe('help on what is on the screen', () => {
     const bench = openAt(60);
     bench.submit('replan longer');
     const [says, first] = answersTo(bench, 'help');
-    expect(says?.text).toBe(helpNow.offer.says(spoken()));
+    expect(says?.text).toBe(spoken().help.now.offer);
     expect(first?.text).toMatch(/^ {2}choose/);
     expectToWork(bench, first?.text.trim().split('   ')[0] ?? '');
   });
@@ -89,13 +88,13 @@ describe('help on what is on the screen', () => {
   it('speaks of saving first where that makes trouble', () => {
     const { scene } = sceneIn('graft');
     const lines = formatHelp(null, { ...scene, trouble: 'the disk is full' }, spoken());
-    expect(lines[0]).toBe(helpNow.trouble.says(spoken()));
+    expect(lines[0]).toBe(spoken().help.now.trouble);
     expect(lines.join('\n')).toContain('save ../bag.jsonl');
-    for (const line of helpNow.trouble.examples(scene, spoken())) expectToWork(openAt(60), line);
+    for (const line of examplesNow.trouble(scene, spoken())) expectToWork(openAt(60), line);
   });
 
   it('names three to five commands', () => {
-    for (const { examples } of Object.values(helpNow)) {
+    for (const examples of Object.values(examplesNow)) {
       const { length } = examples(sceneIn('stripes').scene, spoken());
       expect(length).toBeGreaterThanOrEqual(3);
       expect(length).toBeLessThanOrEqual(5);

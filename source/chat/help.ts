@@ -1,7 +1,9 @@
 /** Help: what fits what is on the screen now, by topic with lines to try, on one command, or all commands. */
 
-import type { Session } from '../session/session.ts';
+import { currentStep, type Session } from '../session/session.ts';
+import type { Way } from '../session/way.ts';
 import { rowAt } from '../steps/job.ts';
+import type { Step } from '../steps/step.ts';
 import { explainWord, findWord } from '../wording/explain.ts';
 import type { HelpWords } from '../wording/help.en.ts';
 import { findNamed, type Named, titleOf } from '../wording/named.ts';
@@ -17,7 +19,6 @@ import {
   noteExample,
   weighExample,
 } from './commands/chat-commands.ts';
-import { helpNow, type Scene, situationOf } from './situation.ts';
 
 export function formatHelp(topic: string | null, scene: Scene, words: Words): readonly string[] {
   const asked = topic?.trim().toLowerCase() ?? null;
@@ -33,8 +34,9 @@ export function formatHelp(topic: string | null, scene: Scene, words: Words): re
 }
 
 const nowLines = (scene: Scene, words: Words): readonly string[] => {
-  const { says, examples } = helpNow[situationOf(scene)];
-  return [says(words), ...exampleLines(examples(scene, words), words), words.help.keys, topicsLine(words)];
+  const situation = situationOf(scene);
+  const examples = examplesNow[situation](scene, words);
+  return [words.help.now[situation], ...exampleLines(examples, words), words.help.keys, topicsLine(words)];
 };
 
 const topicsLine = (words: Words): string =>
@@ -113,3 +115,76 @@ export const helpTopics: readonly HelpTopic[] = [
   { ...topic('language'), examples: () => ['language auto', 'units cm'] },
   { ...topic('screen'), examples: () => ['draw strip', 'draw bed', 'large on', 'bell on', 'speech on'] },
 ];
+
+/** What the maker is in the middle of. */
+export interface Scene {
+  readonly session: Session;
+  readonly way: Way | null;
+  /** What is wrong with saving; null while every press is on disk. */
+  readonly trouble: string | null;
+  /** Things that `take` would carry out. */
+  readonly offers: number;
+}
+
+export type Situation = keyof HelpWords['now'];
+
+/** The most pressing one comes first: unsaved work, then what is being guided or offered, then the step. */
+export function situationOf({ session, way, trouble, offers }: Scene): Situation {
+  if (trouble !== null) return 'trouble';
+  if (way) return 'way';
+  if (offers > 0) return 'offer';
+  const step = currentStep(session);
+  return step ? situationAt(step) : 'finished';
+}
+
+function situationAt({ phase, act }: Step): Situation {
+  switch (act.kind) {
+    case 'increase':
+    case 'decrease':
+      return 'shaping';
+    case 'thread-eyelets':
+    case 'tie':
+      return 'threading';
+    case 'set-needles-again':
+    case 'rehang':
+      return 'rehang';
+    case 'weights-off':
+    case 'take-off':
+    case 'release-waste':
+      return act.rehangs ? 'rehang' : phase;
+    default:
+      return phase;
+  }
+}
+
+/** Lines that work here when typed. */
+export const examplesNow: Readonly<Record<Situation, (scene: Scene, words: Words) => readonly string[]>> = {
+  trouble: () => ['save ../bag.jsonl', 'help log', 'where', 'next'],
+  way: () => ['next', 'back', 'again', 'stop'],
+  offer: ({ offers }) => [offers === 1 ? 'choose' : 'choose 1', 'where', 'help find', 'next'],
+  finished: ({ session }, words) => [weighExample(session), noteExample(words), 'notes', 'bags', 'quit'],
+  'cast-on': () => ['next', 'plan', 'words ravel cord', 'pedal confirm', 'large on'],
+  stripes: ({ session }, words) => [
+    'next',
+    'where',
+    findExample(session),
+    markExample(words),
+    'why two rows',
+  ],
+  shaping: ({ session }) => ['next', 'words shaping move', 'why eyelets', 'draw bed', findExample(session)],
+  rehang: () => ['next', 'words rehang', 'why rehang', 'draw bed'],
+  'closing-row': () => ['next', 'why closing row', 'why tail', 'plan'],
+  hem: () => ['next', 'words hem', 'why hem', 'draw bed'],
+  graft: () => ['next', 'words movement', 'why graft', 'back', 'large on'],
+  seam: () => ['next', 'words bar', 'why seam', 'draw fold'],
+  cord: ({ session }) => [
+    session.job.stepCount - session.done >= severalRounds ? `next ${severalRounds}` : 'next',
+    'words slip',
+    'why cord',
+    'back',
+  ],
+  threading: () => ['next', 'why eyelets', 'draw bag', 'cautions'],
+};
+
+/** Rounds that are confirmed at once, once they are knitted. */
+const severalRounds = 10;

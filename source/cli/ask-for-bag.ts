@@ -1,8 +1,7 @@
 /** Asks for a bag of the maker's own: the answers are kept from one start to the next, and make a brief file. */
 import { briefFileOf } from '../chat/first-run/brief-of.ts';
-import { draftOf, readDraft, readDraftGuide } from '../chat/first-run/draft.ts';
 import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
-import { valuesOf } from '../chat/first-run/questions.ts';
+import { draftOf, readDraft, readDraftGuide, valuesOf } from '../chat/first-run/questions.ts';
 import { answer, type Said } from '../chat/talk.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
 import { writeBriefFile, writeBriefIn } from '../files/kept-files.ts';

@@ -5,7 +5,7 @@ import { loadShelf, type ShelfFault, saveShelf } from '../files/kept-files.ts';
 import { soundLogs } from '../files/log-list.ts';
 import type { SessionLog } from '../files/session-log.ts';
 import { type BagUse, shelfNow, takenBy, writeOff } from '../journal/shelf-now.ts';
-import { couldMake } from '../planning/could-make.ts';
+import { couldMake } from '../planning/from-yarn.ts';
 import {
   emptyShelf,
   type KeptYarn,

@@ -1,5 +1,5 @@
 /** Time, handed to whoever needs it. */
-import { instantOf } from '../shared/instant.ts';
+import { instantOf } from '../shared/numbers.ts';
 
 export interface Clock {
   /** Milliseconds from some moment on; never runs backwards. */

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { FileFault, JournalFault } from '../journal/fault.ts';
 import type { LogState } from '../journal/log-state.ts';
 import { type LogReading, readLog, type Tally, tallyLog } from '../journal/read-log.ts';
-import { instantOf } from '../shared/instant.ts';
+import { instantOf } from '../shared/numbers.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { Words } from '../wording/words.ts';
 import { logFolder } from './data-folders.ts';

@@ -1,12 +1,11 @@
 import { realpathSync, statSync } from 'node:fs';
 import type { FileFault, JournalFault } from '../journal/fault.ts';
-import { beginLog } from '../journal/log-state.ts';
+import { beginLog, type Rebuilt, rebuildLog } from '../journal/log-state.ts';
 import { readLog } from '../journal/read-log.ts';
-import { type Rebuilt, rebuildLog } from '../journal/rebuild-log.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { isFinished } from '../session/session.ts';
-import { instantOf } from '../shared/instant.ts';
+import { instantOf } from '../shared/numbers.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { type Clock, systemClock } from './clock.ts';
 import { type Disk, fileFault, systemDisk, troubleOf } from './disk.ts';

@@ -6,7 +6,7 @@ import type { Occurrence } from '../journal/notation.ts';
 import type { ForeignSign } from '../journal/read-log.ts';
 import type { Command, SessionFault } from '../session/command.ts';
 import { isFinished, type Session } from '../session/session.ts';
-import { instantOf } from '../shared/instant.ts';
+import { instantOf } from '../shared/numbers.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import type { Clock } from './clock.ts';
 import { JournalFile } from './journal-file.ts';

@@ -75,3 +75,11 @@ function decode(bytes: Uint8Array): string | null {
     return null;
   }
 }
+
+/** What ends a line of a log; on Windows a carriage return stands before it. */
+export const lineEnd = 10;
+export const carriageReturn = 13;
+
+/** The line between two places, without its end. */
+export const lineIn = (bytes: Uint8Array, from: number, end: number): Uint8Array =>
+  bytes.subarray(from, end > from && bytes[end - 1] === carriageReturn ? end - 1 : end);

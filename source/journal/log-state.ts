@@ -1,4 +1,8 @@
-/** What a log has come to, line by line: the same `updateSession` begins, continues, opens and replays it. */
+/**
+ * What a log has come to, line by line: the same `updateSession` begins, continues, opens and replays it. One whose first line is
+ * damaged is begun again from the brief at hand: what was recorded behind that line is sound by the sum that it states, and half
+ * of it must still say that it is the log of this very brief.
+ */
 import type { BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { planBag } from '../planning/plan-bag.ts';
@@ -9,8 +13,8 @@ import { fail, type Result, succeed } from '../shared/result.ts';
 import { layOutJob } from '../steps/job.ts';
 import type { JournalFault, LineFault } from './fault.ts';
 import { figuresOf, headerJson, type LogHeader, readHeader } from './header.ts';
-import { sealLine, unsealLine } from './line.ts';
-import { type Entry, entryJson, isCommand, type LogEvent, readEntry } from './notation.ts';
+import { lineEnd, lineIn, sealLine, statedSum, unsealLine } from './line.ts';
+import { type Entry, entryJson, isCommand, isInstant, type LogEvent, readEntry } from './notation.ts';
 
 /** A log up to some line: all that is needed to go on, whatever its length. */
 export interface LogState {
@@ -130,3 +134,59 @@ const next = (state: LogState, { event, afterMs }: Entry, session: Session, sum:
   durationMs: state.durationMs + afterMs,
   finished: event.do === 'finished' || (state.finished && isFinished(session)),
 });
+
+export interface Rebuilt {
+  readonly bytes: Uint8Array;
+  readonly state: LogState;
+}
+
+/** Null where it is the log of another brief, or nothing behind its first line is sound. */
+export function rebuildLog(bytes: Uint8Array, beginning: Beginning): Rebuilt | null {
+  const headerEnd = bytes.indexOf(lineEnd);
+  const header = lineIn(bytes, 0, Math.max(0, headerEnd));
+  const text = new TextDecoder().decode(header);
+  const begun = beginLog({ ...beginning, ...fieldsIn(text) });
+  if (!begun.ok || !isLogOf(text, begun.value)) return null;
+  // Where the sum itself is what was damaged, that of the line as it should be is the one.
+  for (const sum of [statedSum(header), begun.value.state.sum]) {
+    const copied = sum === null ? null : copyEvents(bytes, headerEnd + 1, sum, begun.value);
+    if (copied) return copied;
+  }
+  return null;
+}
+
+/** What else the line says, where it can be read. */
+function fieldsIn(header: string): Partial<Beginning> {
+  const textOf = (field: string): string | undefined =>
+    new RegExp(`"${field}":"([^"\\\\]+)"`).exec(header)?.[1];
+  const [program, startedAt] = [textOf('program'), textOf('startedAt')];
+  return {
+    ...(program === undefined ? {} : { program }),
+    ...(startedAt !== undefined && isInstant(startedAt) ? { startedAt } : {}),
+  };
+}
+
+function isLogOf(header: string, { state }: Written): boolean {
+  const { brief, figures } = headerJson(state.header);
+  return [brief, figures].some((part) => header.includes(JSON.stringify(part)));
+}
+
+/** Each line is read by the sums of the old log and written by those of the new one. */
+function copyEvents(bytes: Uint8Array, begins: number, sum: number, begun: Written): Rebuilt | null {
+  const lines = [begun.line];
+  let read = { ...begun.state, sum };
+  let { state } = begun;
+  let from = begins;
+  for (let end = bytes.indexOf(lineEnd, from); end >= 0; end = bytes.indexOf(lineEnd, from)) {
+    const taken = takeLine(read, lineIn(bytes, from, end));
+    if (!taken.ok) break;
+    read = taken.value.state;
+    const { event, afterMs } = taken.value.entry;
+    const written = recordEvent(state, event, afterMs);
+    if (!written.ok) break;
+    lines.push(written.value.line);
+    state = written.value.state;
+    from = end + 1;
+  }
+  return lines.length === 1 ? null : { bytes: new TextEncoder().encode(lines.join('')), state };
+}

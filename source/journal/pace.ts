@@ -3,7 +3,7 @@
  * logs hold. Whatever those hold too seldom keeps its rule of thumb. Rests are no part of it. A step in which the hands do
  * the same thing many times counts as many: ten rounds of cord are ten, a pass is one.
  */
-import { medianOf } from '../shared/median.ts';
+import { medianOf } from '../shared/numbers.ts';
 import type { Act } from '../steps/act.ts';
 import { type Job, stepAt } from '../steps/job.ts';
 import { type Phase, phases } from '../steps/step.ts';

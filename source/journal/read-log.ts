@@ -1,9 +1,9 @@
 import type { Session } from '../session/session.ts';
-import { instantOf } from '../shared/instant.ts';
+import { instantOf } from '../shared/numbers.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { JournalFault } from './fault.ts';
 import { type LogHeader, logFormat } from './header.ts';
-import { statedSum, unsealLine } from './line.ts';
+import { carriageReturn, lineEnd, lineIn, statedSum, unsealLine } from './line.ts';
 import { type LogState, openWith, takeLine } from './log-state.ts';
 import { type Entry, readEntry } from './notation.ts';
 
@@ -24,8 +24,6 @@ export interface LogReading {
 /** What other programs put into a text on its way, such as mail or an editor. No part of any line, so it does no harm. */
 export type ForeignSign = 'byte-order-mark' | 'windows-line-ends';
 
-const lineEnd = 10;
-const carriageReturn = 13;
 const byteOrderMark = Uint8Array.of(0xef, 0xbb, 0xbf);
 
 /** Reads a log from the bytes of its file, calling `each` for every sound entry. Cost linear in its length. */
@@ -63,10 +61,6 @@ const foreignSigns = (hasMark: boolean, hasReturns: boolean): readonly ForeignSi
   ...(hasMark ? (['byte-order-mark'] as const) : []),
   ...(hasReturns ? (['windows-line-ends'] as const) : []),
 ];
-
-/** The line between two places, without its end: on Windows that is a carriage return too. */
-export const lineIn = (bytes: Uint8Array, from: number, end: number): Uint8Array =>
-  bytes.subarray(from, end > from && bytes[end - 1] === carriageReturn ? end - 1 : end);
 
 const opening = new TextEncoder().encode(`{"format":"${logFormat}"`);
 

@@ -4,7 +4,7 @@
  * than a limit counts as a rest: a rule of thumb, no source.
  */
 import type { Session } from '../session/session.ts';
-import { medianOf } from '../shared/median.ts';
+import { medianOf } from '../shared/numbers.ts';
 import type { Act } from '../steps/act.ts';
 import { stepAt } from '../steps/job.ts';
 import type { Phase, Step } from '../steps/step.ts';

@@ -3,6 +3,7 @@
  * whole shaping intervals; since the shaping moves grow with the rows, whole repeats are searched one by one. A wanted angle
  * of the stripes is met as nearly as moves every 2, 4, 6 or 8 rows allow: the rarer they are, the closer to upright.
  */
+import { hair } from '../shared/numbers.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { standingWidthCm } from './boxed.ts';
 import type { BagWish, Brief } from './brief.ts';
@@ -82,9 +83,6 @@ function checkRows(brief: Brief, rows: number): Result<number, PlanFault> {
 
 const widthAt = (brief: Brief, gauge: Gauge, rows: number): number =>
   widthCm({ rows, shapeEveryRows: brief.shapeEveryRows }, gauge);
-
-/** What is left of a comparison when rounding errors are taken out of it. */
-const hair = 1e-9;
 
 function smallestRows(brief: Brief, gauge: Gauge, wantedCm: number): number {
   const rowMultiple = rowMultipleOf(brief);

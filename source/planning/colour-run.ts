@@ -3,6 +3,7 @@
  * yarn that every row takes, the end left at the start, and the strand carried past other stripes (common practice; the
  * grafted row is taken to be as long as a knitted one).
  */
+import { hair } from '../shared/numbers.ts';
 import type { ColourStretch } from './brief.ts';
 import { leastRowsOf, rowMultipleOf } from './choose-size.ts';
 import type { Plan } from './plan.ts';
@@ -79,9 +80,6 @@ function* rowsAlong({ stripes, gauge }: Plan, yarn: string, rowMetres: number) {
     before = stripe.lastRow;
   }
 }
-
-/** What is left of a comparison when rounding errors are taken out of it. */
-const hair = 1e-9;
 
 function graftOf({ brief, rows }: Plan, rowMetres: number, runMetres: number): ColourRun['graft'] {
   const offAt = (count: number): number => {

@@ -4,6 +4,7 @@
  * so its way from hole to hole is √(gap² + thickness²), and that much longer than the mouth (rule of thumb). A bed that
  * cannot slip knits it flat, a row for a round; its long edges are sewn with a thread twice as long (common practice).
  */
+import { hair } from '../shared/numbers.ts';
 import type { Brief } from './brief.ts';
 import { cordThicknessMm, type EyeletChoice } from './eyelets.ts';
 import type { Gauge } from './gauge.ts';
@@ -45,7 +46,7 @@ export function planCord(
   const lengthCm = mouthCm + takeUpCm + 2 * cord.tieCm;
   const roundCm = cord.roundsPer10Cm === null ? gauge.rowMm / 10 : 10 / cord.roundsPer10Cm;
   const isFlat = bed.without.includes('slip');
-  const needed = Math.max(knitted, Math.ceil(lengthCm / roundCm - 1e-9));
+  const needed = Math.max(knitted, Math.ceil(lengthCm / roundCm - hair));
   // To and fro: the carriage ends where it began.
   const rounds = isFlat ? needed + (needed % 2) : needed;
   const acrossMm = isFlat ? 0 : (cord.stitches - 1) * gauge.stitchMm;

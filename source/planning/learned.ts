@@ -4,7 +4,7 @@
  * than 5 % and than three times the usual distance does not count: it was measured wrong, or something else was other
  * with it (rule of thumb; the distance is the median one, times 1.4826 as for a normal distribution).
  */
-import { medianOf } from '../shared/median.ts';
+import { medianOf } from '../shared/numbers.ts';
 import type { Brief, Learned } from './brief.ts';
 
 /** What came out over what was foretold, of one bag. */

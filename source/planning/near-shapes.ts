@@ -4,6 +4,7 @@
  * each number of rows the most stitches are found by halving, since every yarn's need grows with them; scraps may fail at
  * one number and do at the next, so each is tried.
  */
+import { hair } from '../shared/numbers.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { BagWish, Brief } from './brief.ts';
 import {
@@ -98,9 +99,6 @@ export interface NearShape {
 /** How far a shape may be off, and what it has to gain (rules of thumb). */
 const mostOff = 0.05;
 const leastGain = 0.02;
-/** What is left of a comparison when rounding errors are taken out of it. */
-const hair = 1e-9;
-
 export const planCounts = (shaped: Shaped, gauge: Gauge, { stitches, rows }: Counts) =>
   planRows(
     { ...shaped, bag: { by: 'counts', stitches, rows }, boxedCm: boxedAt(shaped, gauge, rows) },

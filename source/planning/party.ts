@@ -2,6 +2,7 @@
  * Several bags together: a yarn that more than one of them uses is weighed once, and must do for all. Where it does not, those
  * are made that leave least over, and first the one that takes most of what is scarcest, so that a shortfall meets a small one.
  */
+import { hair } from '../shared/numbers.ts';
 import { type Kit, kitOf } from './kit.ts';
 import type { Plan } from './plan.ts';
 import { reserveOf } from './yarn-needs.ts';
@@ -124,7 +125,6 @@ function oneByOne(all: readonly number[], fits: (bags: readonly number[]) => boo
   return bags;
 }
 
-const hair = 1e-9;
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 function needOf(plan: Plan, yarn: string, colour: string | null) {

@@ -5,8 +5,7 @@
 import { colourRuns } from '../planning/colour-run.ts';
 import type { Plan } from '../planning/plan.ts';
 import { alikeTo } from '../planning/shades.ts';
-import { labOf, linear, parseColour } from '../shared/colour.ts';
-import { type ColourDepth, needsEdge, shownColours } from '../shared/shown-colour.ts';
+import { type ColourDepth, labOf, linear, needsEdge, parseColour, shownColours } from '../shared/colour.ts';
 
 const leastGreyDifference = 18;
 

@@ -1,4 +1,5 @@
 /** Lengths, weights and lists as a language writes them, in the units that the maker chose. Sums stay metric. */
+import { hair } from '../shared/numbers.ts';
 import {
   cmToInches,
   gramsToOunces,
@@ -46,7 +47,6 @@ export interface Amounts {
 }
 
 /** Rounding errors do not push a number over to the next step. */
-const hair = 1e-9;
 const roundUp = (value: number, step: number): number => Math.ceil(value / step - hair) * step;
 
 function join(items: readonly string[], last: string): string {

@@ -1,5 +1,5 @@
 /** The shelf as lines: what is kept, what is left, and what could be made of it. */
-import type { Possibilities } from '../planning/could-make.ts';
+import type { Possibilities } from '../planning/from-yarn.ts';
 import { namesOn, type Shelf, type ShelfKind, shelfKinds } from '../planning/shelf.ts';
 import { mmPerInch } from '../shared/units.ts';
 import type { Words } from './words.ts';

@@ -1,7 +1,7 @@
 /** Sentences as they are read with both hands full: short, one negation at most, and in words that the trade uses. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { medianOf } from '../../source/shared/median.ts';
+import { medianOf } from '../../source/shared/numbers.ts';
 import { readSentences } from './read-sentences.ts';
 
 /** Words that a maker may type are no words of ours. */

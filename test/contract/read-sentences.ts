@@ -25,7 +25,8 @@ const passedBy = new Set(['ImportDeclaration', 'ExportAllDeclaration', 'TSLitera
 const isForMachines = (node: Node): boolean =>
   (node.type === 'Property' && /^examples?$/.test(nameOf(node.key) ?? '')) ||
   (node.type === 'Property' && nameOf(node.key) === 'usage' && isText(node.value)) ||
-  (node.type === 'VariableDeclarator' && /^(?:\w*[uU]sage|typedNames)$/.test(nameOf(node.id) ?? '')) ||
+  (node.type === 'VariableDeclarator' &&
+    /^(?:\w*[uU]sage|examples\w*|typedNames)$/.test(nameOf(node.id) ?? '')) ||
   node.value === 'Slantwise brief';
 const isText = (value: unknown): boolean => isNode(value) && /^(?:Template)?Literal$/.test(value.type);
 /** Lines to type, at a prompt or for a shell, of a script, or names of its variables. */

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JournalFault } from '../../source/journal/fault.ts';
+import { rebuildLog } from '../../source/journal/log-state.ts';
 import { type LogReading, readLog } from '../../source/journal/read-log.ts';
-import { rebuildLog } from '../../source/journal/rebuild-log.ts';
 import { seenOf } from '../fixtures/compare-sessions.ts';
 import { briefOf } from '../fixtures/plan-of.ts';
 import { finishedLines, smallBrief, startedAt, writeLog } from '../fixtures/sample-log.ts';

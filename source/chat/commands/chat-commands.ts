@@ -5,8 +5,7 @@
 
 import { bedNow, currentStep, type Session } from '../../session/session.ts';
 import type { Words } from '../../wording/words.ts';
-import { adjustCommands } from './adjusting.ts';
-import { askCommands } from './asking.ts';
+import { adjustCommands, askCommands } from './asking.ts';
 import type { ChatCommand } from './chat-command.ts';
 import { goCommands } from './going.ts';
 import { keepCommands } from './keeping.ts';

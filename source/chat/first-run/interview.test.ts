@@ -9,10 +9,9 @@ import { planBag } from '../../planning/plan-bag.ts';
 import { imperial, unitsFor } from '../../shared/units.ts';
 import { questionIds, unasked } from './answers.ts';
 import { briefFileOf } from './brief-of.ts';
-import { draftOf, readDraft, readDraftGuide } from './draft.ts';
 import { formatInterviewFault } from './faults.ts';
 import { beginInterview, type Interview, type InterviewUpdate, updateInterview } from './interview.ts';
-import { valuesOf } from './questions.ts';
+import { draftOf, readDraft, readDraftGuide, valuesOf } from './questions.ts';
 import { interviewView, questionLines } from './view.ts';
 
 afterEach(() => speak(null));

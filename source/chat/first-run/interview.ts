@@ -12,10 +12,17 @@ import { planOfValues } from './brief-of.ts';
 import { formatInterviewFault, type InterviewFault } from './faults.ts';
 import { doubtsToTell, sayLookAgain, sayShortPlan } from './first-plan.ts';
 import { answerOf, asksForGuide, beginGuide, goOn, swatchStepOf } from './guided-swatch.ts';
-import { askedOf, questionIn, questions, valuesOf, withAnswer } from './questions.ts';
+import {
+  type AnswerPart,
+  askedOf,
+  partsOf,
+  questionIn,
+  questions,
+  valuesOf,
+  withAnswer,
+} from './questions.ts';
 import { type InterviewWish, isUnsure, readInterviewLine } from './read-line.ts';
 import { sayAnswers, sayGiven, sayGuided } from './say.ts';
-import { type AnswerPart, partsOf } from './several-answers.ts';
 
 export interface Interview {
   readonly answers: Answers;

@@ -1,6 +1,9 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
-import { fail, type Result, succeed } from '../../shared/result.ts';
+
+import type { SwatchSoFar } from '../../planning/swatch-steps.ts';
+import { fail, jsonIn, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
+import { isLength, readAmounts, type Unit } from './amounts.ts';
 import {
   type AnswerFault,
   type Answers,
@@ -13,6 +16,7 @@ import {
   type Values,
 } from './answers.ts';
 import { briefFileOf, usualValue } from './brief-of.ts';
+import { readGuide } from './guided-swatch.ts';
 import { readBed } from './read-bed.ts';
 import { withoutHedges } from './read-line.ts';
 import { readSize } from './read-size.ts';
@@ -120,4 +124,87 @@ function questionNamed(name: string, asked: readonly QuestionId[], words: Words)
     [id, labelOf(id, words).toLowerCase(), ...questions[id].aliases].includes(name),
   );
   return numbered ?? named ?? null;
+}
+
+// Answers as they are kept on disk between one start and the next: those that are answers no longer are asked again.
+
+/** With how far a swatch is that is being guided. */
+export const draftOf = (answers: Answers, guide: SwatchSoFar | null = null): string =>
+  `${JSON.stringify(guide ? { ...answers, guide } : answers, null, 2)}\n`;
+
+export const readDraftGuide = (text: string): SwatchSoFar | null => readGuide(parse(text)?.guide);
+
+/** Never fails: whatever is no answer is passed over. */
+export function readDraft(text: string, words: Words): Answers {
+  const stored = parse(text);
+  let answers: Answers = {};
+  for (const id of questionIds) {
+    const given = stored?.[id];
+    if (!isGiven(given)) continue;
+    const after = withAnswer(answers, id, { line: given.line, length: given.length }, words);
+    if (after.ok) answers = after.value;
+  }
+  return answers;
+}
+
+const parse = (text: string) => (jsonIn(text) ?? null) as Readonly<Record<string, unknown>> | null;
+
+function isGiven(value: unknown): value is Given {
+  const { line, length } = (value ?? {}) as Partial<Record<keyof Given, unknown>>;
+  return typeof line === 'string' && (length === 'cm' || length === 'in');
+}
+
+// Several facts in one line go where they belong: `14 by 18 cm, 120 needles 6 mm, 40 stitches 60 rows 19.2 by 21.6`.
+
+export interface AnswerPart {
+  readonly id: QuestionId;
+  readonly line: string;
+}
+
+/** Never so many that trying all ways to join them takes time. */
+const mostParts = 12;
+
+/**
+ * The parts of a line that was typed at question `id`, the first of which answers it or belongs elsewhere; null where some part
+ * belongs nowhere.
+ */
+export function partsOf(line: string, id: QuestionId, length: Length): readonly AnswerPart[] | null {
+  const pieces = line.split(/\s*[,;]\s+/).filter((piece) => piece !== '');
+  if (pieces.length > mostParts) return null;
+  // A name ends where something begins that is no name; other answers are as long as can be.
+  const counts = pieces.map((_, i) => i + 1);
+  for (const count of id === 'name' ? counts : counts.toReversed()) {
+    const head = pieces.slice(0, count).join(', ');
+    const rest = places(pieces.slice(count), length, id);
+    const own = readAnswer(id, head, length).ok ? id : placeOf(head, length, id);
+    if (rest && own) return [{ id: own, line: head }, ...rest];
+  }
+  return null;
+}
+
+function places(pieces: readonly string[], length: Length, before: QuestionId): readonly AnswerPart[] | null {
+  if (pieces.length === 0) return [];
+  for (let count = pieces.length; count > 0; count--) {
+    const line = pieces.slice(0, count).join(', ');
+    const id = placeOf(line, length, before);
+    const rest = id && places(pieces.slice(count), length, id);
+    if (id && rest) return [{ id, line }, ...rest];
+  }
+  return null;
+}
+
+/** The question that a text answers by what is in it alone; a yarn is told by its colour, length or weight. */
+function placeOf(line: string, length: Length, before: QuestionId): QuestionId | null {
+  const { amounts } = readAmounts(line);
+  const has = (...units: readonly Unit[]): boolean =>
+    units.every((unit) => amounts.some((one) => one.unit === unit));
+  const yarn: QuestionId = before === 'first' ? 'second' : 'first';
+  const told: readonly (readonly [QuestionId, boolean])[] = [
+    ['bed', has('needles')],
+    ['swatch', has('stitches', 'rows')],
+    ['size', amounts.some(({ unit }) => isLength(unit)) && !has('stitches') && !has('rows')],
+    ['stripes', has('rows')],
+    [yarn, /#|\d\s*(?:g|oz)(?!\p{L})/iu.test(line)],
+  ];
+  return told.find(([id, isTold]) => isTold && readAnswer(id, line, length).ok)?.[0] ?? null;
 }

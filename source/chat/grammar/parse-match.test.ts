@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { spoken } from '../../../test/fixtures/spoken.ts';
 import { faultIn, valueIn } from '../../../test/tools/result.ts';
 import { imperial } from '../../shared/units.ts';
-import { parseMatch } from './parse-match.ts';
+import { parseMatch } from '../commands/keeping.ts';
 
 const wishOf = (rest: string): unknown => valueIn(parseMatch(rest, spoken()));
 

@@ -2,10 +2,9 @@
 
 import { formatChatFault } from '../../chat/chat-faults.ts';
 import { type Intent, knownOf } from '../../chat/grammar/intent.ts';
-import { formatHelp } from '../../chat/help.ts';
+import { formatHelp, type Scene } from '../../chat/help.ts';
 import { parseLine } from '../../chat/parse-line.ts';
 import { type ReplyFault, replyTo } from '../../chat/reply.ts';
-import type { Scene } from '../../chat/situation.ts';
 import { answer, faultLine, type Reply, stillHolds } from '../../chat/talk.ts';
 import { type Pace, usualPace } from '../../journal/pace.ts';
 import type { Command } from '../../session/command.ts';

@@ -1,8 +1,8 @@
 /** Texts and rows of a screen. What came from outside can be read, and cannot act on the terminal. */
 import { Box, Text as InkText, type TextProps } from 'ink';
 import type { ReactNode } from 'react';
+import type { ColourDepth } from '../../shared/colour.ts';
 import { harmless } from '../../shared/plain-text.ts';
-import type { ColourDepth } from '../../shared/shown-colour.ts';
 import { formatLine, type Line } from '../../sheet/terminal/ansi.ts';
 import { wrap } from '../../wording/page.ts';
 import { standIn } from './finished-rows.ts';

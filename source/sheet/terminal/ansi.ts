@@ -1,7 +1,6 @@
 /** Coloured text for a terminal: ECMA-48 SGR sequences, and rows of styled characters. */
-import { parseColour } from '../../shared/colour.ts';
+import { type ColourDepth, fixedIndex, parseColour, sixteenIndex } from '../../shared/colour.ts';
 import { harmless } from '../../shared/plain-text.ts';
-import { type ColourDepth, fixedIndex, sixteenIndex } from '../../shared/shown-colour.ts';
 
 /** A run of text in one style. Colours are `#rrggbb`; null leaves the terminal's own. */
 export interface Span {

@@ -2,8 +2,7 @@
  * Text and fillings in a yarn's colour. Black or white on a true colour is always readable; among 16 colours no pair is
  * in every scheme, so text keeps the terminal's own colours there and stands beside the yarn's, not on it.
  */
-import { inkOn, mixColours } from '../../shared/colour.ts';
-import type { ColourDepth } from '../../shared/shown-colour.ts';
+import { type ColourDepth, inkOn, mixColours } from '../../shared/colour.ts';
 import type { Pattern, YarnSign } from '../yarn-signs.ts';
 import type { Span } from './ansi.ts';
 

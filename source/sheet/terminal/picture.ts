@@ -1,7 +1,7 @@
 /** What every drawing is given, and how it becomes rows of text: the picture, the words, and which yarn is which. */
 import type { Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { ColourDepth } from '../../shared/shown-colour.ts';
+import type { ColourDepth } from '../../shared/colour.ts';
 import type { GraftMovement } from '../../steps/graft.ts';
 import { cellsOf, cutToCells, plainText } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';

@@ -1,7 +1,7 @@
 /** Rows of styled cells, put together without knowing of a terminal: what is drawn is known, cell by cell, before it is. */
 
 import type { Plan } from '../../../planning/plan.ts';
-import type { ColourDepth } from '../../../shared/shown-colour.ts';
+import type { ColourDepth } from '../../../shared/colour.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import { cellsOf, cutToCells } from '../../../sheet/text.ts';
 import { asDyed, type YarnSign, yarnSigns } from '../../../sheet/yarn-signs.ts';

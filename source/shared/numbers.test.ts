@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { instantOf } from './instant.ts';
+import { instantOf } from './numbers.ts';
 
 it('is as Date writes it', () => {
   expect(instantOf(Date.UTC(2031, 2, 4, 18))).toBe('2031-03-04T18:00:00.000Z');
