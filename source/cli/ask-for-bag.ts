@@ -2,6 +2,7 @@
 import { briefFileOf } from '../chat/first-run/brief-of.ts';
 import { answersIn, beginInterview, type Interview } from '../chat/first-run/interview.ts';
 import { draftOf, readDraft, readDraftGuide, valuesOf } from '../chat/first-run/questions.ts';
+import { questionLines } from '../chat/first-run/view.ts';
 import { answer, type Said } from '../chat/talk.ts';
 import { briefFolder, draftPath, logFolder, settingsFolder } from '../files/data-folders.ts';
 import { writeBriefFile, writeBriefIn } from '../files/kept-files.ts';
@@ -9,14 +10,13 @@ import { listLogs } from '../files/log-list.ts';
 import { saveSetting } from '../files/settings-file.ts';
 import { readDraftFile, removeDraftFile, writeDraftFile } from '../files/write-whole.ts';
 import type { LineSource } from '../screen/parts/line-source.ts';
-import { runPlainQuestions } from '../screen/questions/plain-questions.ts';
 import {
+  createQuestionStore,
   type KeptBrief,
   type QuestionStore,
   type QuestionsEnd,
   startQuestions,
-} from '../screen/questions/question-state.ts';
-import { createQuestionStore } from '../screen/questions/update-questions.ts';
+} from '../screen/questions/update-questions.ts';
 import type { Settings } from '../settings/settings.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
@@ -111,4 +111,23 @@ function keepBrief({ answers, words }: Interview, out: string | null): Result<Ke
     ? words.firstRun.briefKept(out ?? written.value ?? '')
     : words.firstRun.briefNotKept(formatFileFault(written.fault, words));
   return succeed({ brief: made.value, told });
+}
+
+/** The questions without a screen: each is printed, and again after a line that is no answer. Ends where the lines end. */
+async function runPlainQuestions(
+  store: QuestionStore,
+  source: LineSource,
+  print: (text: string) => void,
+): Promise<QuestionsEnd> {
+  let printed = 0;
+  for (;;) {
+    const { lines, interview, end } = store.get();
+    for (const { tone, text } of lines.slice(printed)) if (tone !== 'typed') print(text);
+    printed = lines.length;
+    if (end !== null) return end;
+    for (const line of questionLines(interview)) print(line);
+    const text = await source.next();
+    if (text === null) return { kind: 'left' };
+    store.send({ is: 'line', text });
+  }
 }

@@ -42,7 +42,7 @@ export async function look(fault: InUse, words: Words): Promise<number> {
 /** `message` is said first, where there is one. */
 async function play(player: Player, words: Words, message: string | null): Promise<number> {
   prepareScreen();
-  const { runPlayer } = await import('../screen/player/run-player.tsx');
+  const { runPlayer } = await import('../screen/player/player-app.tsx');
   const end = await runPlayer(player, { words, ...(message === null ? {} : { message }) });
   return end === 'interrupted' ? exitCodes.interrupted : exitCodes.done;
 }

@@ -20,7 +20,7 @@ export function formatMoves(moves: readonly MendMove[], words: Words): readonly 
   return sentences;
 }
 
-export function formatMendMove(move: MendMove, words: Words): string {
+function formatMendMove(move: MendMove, words: Words): string {
   if ('undo' in move) return formatReverseMove(move, words);
   return isHandMove(move) ? formatHandMove(move, words) : formatBedMove(move, words);
 }

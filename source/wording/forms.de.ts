@@ -12,9 +12,9 @@
 import { ravelCord, unnamedWaste } from '../planning/brief.ts';
 
 /** `left` and `right` as they come in values: nach links, am linken Rand. */
-export const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
+const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
 export const sideWord = (side: string): string => `${sideStem(side)}s`;
-export const stateWords: Readonly<Record<string, string>> = {
+const stateWords: Readonly<Record<string, string>> = {
   'dry-relaxed': 'trocken relaxiert',
   'wet-relaxed': 'nass relaxiert',
   'fully-relaxed': 'voll relaxiert',

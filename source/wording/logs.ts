@@ -33,7 +33,7 @@ export function formatBag(number: number, { tally: read, path, lastUsed }: Liste
   return `${at}  ${day}  ${sayState(tally, words)}`;
 }
 
-export interface ListedBag {
+interface ListedBag {
   readonly path: string;
   readonly lastUsed: Date;
   readonly tally: { readonly ok: true; readonly value: Tally } | { readonly ok: false };

@@ -95,7 +95,7 @@ function eyeletText({ eyelets }: Plan, words: Words): string {
 const careText = (words: Words): string =>
   words.page.keepCords(toyCordLimits.freeCordCm * 10, toyCordLimits.loopCm * 10);
 
-export interface PageOptions {
+interface PageOptions {
   /** From the maker's own finished bags, where there are any. */
   readonly pace?: Pace;
   /** What limits a bag that was planned from its yarn, and others near it; null where a size was asked for. */

@@ -24,7 +24,7 @@ export interface SlipTold {
 }
 
 /** Words that a maker may type and that were passed over. */
-export type LeftOut = readonly string[];
+type LeftOut = readonly string[];
 
 const moveOf = (told: SlipTold, move: number): string =>
   told.orBefore ? `move ${move}, or of one before it,` : `move ${move}, after row ${told.row},`;

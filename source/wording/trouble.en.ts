@@ -3,13 +3,13 @@ import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 
 /** Where the work is when it happens. */
-export interface TroubleAt {
+interface TroubleAt {
   /** Edge needles by the plan; null where nothing hangs. */
   readonly edges: readonly [left: string, right: string] | null;
   readonly row: number;
 }
 
-export interface TroubleWords {
+interface TroubleWords {
   readonly title: string;
   /** What makers say of it; each word counts, in any order. */
   readonly says: readonly string[];

@@ -9,7 +9,7 @@ const script = `
 import { readFileSync } from 'node:fs';
 import { startPlayer } from '../../source/journal/player.ts';
 import { readRecording } from '../../source/journal/read-log.ts';
-import { runPlayer } from '../../source/screen/player/run-player.tsx';
+import { runPlayer } from '../../source/screen/player/player-app.tsx';
 import { englishWords } from '../../source/wording/words.ts';
 
 let nowMs = 0;

@@ -9,8 +9,8 @@ import { stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
 import { shoutStep, speakStep } from '../../wording/steps.ts';
 import { englishWords, inEnglish, wordsIn } from '../../wording/words.ts';
-import { createAnnouncer } from './announce.ts';
 import { bigSquares } from './rows/band-letters.ts';
+import { createAnnouncer } from './speech.ts';
 
 const pouch = readFileSync('demo/token-pouch.json', 'utf8');
 const briefs: readonly (readonly [name: string, brief: unknown])[] = [

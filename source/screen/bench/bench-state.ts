@@ -101,42 +101,40 @@ export type BenchMessage =
 export type BenchEffect =
   /** Puts the command on disk, or into memory where that fails; answers `recorded`. */
   | { readonly do: 'record'; readonly command: Command; readonly first: true }
+  | (LaterEffect & { readonly first?: never });
+
+type LaterEffect =
   /** Keeps a setting for the next time. */
-  | { readonly do: 'keep'; readonly change: SettingChange; readonly first?: never }
+  | { readonly do: 'keep'; readonly change: SettingChange }
   /** Answers `language`. */
-  | { readonly do: 'load-language'; readonly setting: string; readonly first?: never }
-  | { readonly do: 'announce'; readonly why: Announcement; readonly first?: never }
+  | { readonly do: 'load-language'; readonly setting: string }
+  | { readonly do: 'announce'; readonly why: Announcement }
   /** Answers `tried-to-save`. */
-  | { readonly do: 'save-and-leave'; readonly how: Leaving; readonly first?: never }
+  | { readonly do: 'save-and-leave'; readonly how: Leaving }
   /** Writes the printable sheet of a bag; tells what came of it. */
-  | { readonly do: 'write-sheet'; readonly session: Session; readonly out: string; readonly first?: never }
+  | { readonly do: 'write-sheet'; readonly session: Session; readonly out: string }
   /** Writes the whole log elsewhere and goes on there; tells what came of it. */
-  | { readonly do: 'save-elsewhere'; readonly out: string; readonly first?: never }
+  | { readonly do: 'save-elsewhere'; readonly out: string }
   /** Writes a gift tag; tells what came of it. */
-  | { readonly do: 'write-tag'; readonly session: Session; readonly out: string; readonly first?: never }
+  | { readonly do: 'write-tag'; readonly session: Session; readonly out: string }
   /** Tells what the bag took so far. */
-  | { readonly do: 'tell-record'; readonly first?: never }
+  | { readonly do: 'tell-record' }
   /** Plans a bag to match; answers `another`, or tells why there is none. */
-  | { readonly do: 'plan-another'; readonly wish: MatchWish; readonly first?: never }
+  | { readonly do: 'plan-another'; readonly wish: MatchWish }
   /** Keeps something on the shelf, takes something off it, or tells what is there. */
-  | { readonly do: 'use-shelf'; readonly wish: ShelfWish; readonly first?: never }
+  | { readonly do: 'use-shelf'; readonly wish: ShelfWish }
   /** Plans a party, tells how it stands, or answers `found-bag` or `another` for its next bag. */
-  | { readonly do: 'use-party'; readonly what: 'tally' | 'next' | number; readonly first?: never }
+  | { readonly do: 'use-party'; readonly what: 'tally' | 'next' | number }
   /** Tells of the bags on the go and finished. */
-  | { readonly do: 'list-bags'; readonly first?: never }
+  | { readonly do: 'list-bags' }
   /** Looks for a bag by its number or name; answers `found-bag`, or tells why there is none. */
-  | { readonly do: 'find-bag'; readonly bag: string; readonly first?: never }
+  | { readonly do: 'find-bag'; readonly bag: string }
   /** Asks, or throws a bag away, null for this one; answers `discard-this`, or tells what came of it. */
-  | {
-      readonly do: 'discard-bag';
-      readonly bag: string | null;
-      readonly sure: boolean;
-      readonly first?: never;
-    }
+  | { readonly do: 'discard-bag'; readonly bag: string | null; readonly sure: boolean }
   /** Brings back what was thrown away last. */
-  | { readonly do: 'restore-bag'; readonly first?: never }
+  | { readonly do: 'restore-bag' }
   /** Answers `pace`. */
-  | { readonly do: 'read-pace'; readonly asked: Intent | null; readonly first?: never };
+  | { readonly do: 'read-pace'; readonly asked: Intent | null };
 
 export type BenchStore = Store<BenchState, BenchMessage>;
 

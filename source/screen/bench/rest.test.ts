@@ -1,7 +1,7 @@
 /** The bench tells of a rest once each half hour, by a clock that the test holds. Rule of thumb, no source. */
 import { expect, it } from 'vitest';
 import { type MemoryBench, openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
-import { createAnnouncer } from './announce.ts';
+import { createAnnouncer } from './speech.ts';
 
 const told =
   'That was half an hour of work. Rest your hands and shoulders for a few minutes (rule of thumb).';

@@ -1,11 +1,17 @@
 /**
- * Says short instructions aloud through whatever speech program the system has. Never waited for: a new instruction cuts
- * the old one short, and what goes wrong is told once.
+ * Tells a step to the ears: a bell that differs by what comes next, and a short instruction through whatever speech program
+ * the system has. Never waited for: a new instruction cuts the old one short, and what goes wrong is told once.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { currentStep } from '../../session/session.ts';
 import type { LanguageCode } from '../../settings/settings.ts';
+import { acts } from '../../steps/acts.ts';
+import { speakRest } from '../../wording/cautions.ts';
+import { sayWayStep } from '../../wording/finding.ts';
+import { speakStep, speakWarning } from '../../wording/steps.ts';
+import type { Announcement, BenchState } from './bench-state.ts';
 
 export interface Speech {
   readonly say: (text: string, language: LanguageCode) => void;
@@ -61,7 +67,7 @@ export type SpeechTrouble =
   | { readonly code: 'no-program'; readonly lookedFor: readonly string[] }
   | { readonly code: 'failed'; readonly program: string };
 
-export interface SpeechOptions {
+interface SpeechOptions {
   readonly platform?: NodeJS.Platform;
   readonly path?: string;
   /** Told once what is wrong. */
@@ -133,4 +139,39 @@ function canRun(file: string): boolean {
   } catch {
     return false;
   }
+}
+
+/** A press that did nothing must not sound like one that did. */
+const warningRings = 4;
+/** Closer together they run into one another (rule of thumb). */
+const betweenRingsMs = 180;
+
+export type Announce = (state: Pick<BenchState, 'session' | 'settings' | 'words'>, why: Announcement) => void;
+
+interface AnnounceOptions {
+  readonly speech: Speech;
+  /** Writes to the terminal. */
+  readonly write: (text: string) => void;
+}
+
+export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
+  let ringing: NodeJS.Timeout | undefined;
+  const ring = (times: number): void => {
+    clearTimeout(ringing);
+    if (times === 0) return;
+    write('\x07');
+    ringing = setTimeout(ring, betweenRingsMs, times - 1);
+    ringing.unref();
+  };
+  return ({ session, settings, words }, why) => {
+    const { way } = session;
+    const step = currentStep(session);
+    const isWarning = why !== 'next' && why !== 'again' && why !== 'rest';
+    if (settings.bell && why !== 'again' && why !== 'rest')
+      ring(isWarning ? warningRings : step && !way ? acts[step.act.kind].bell : 1);
+    if (!settings.speech) return speech.stop();
+    const instruction = (way && sayWayStep(way, words)) ?? speakStep(step, words);
+    const first = why === 'rest' ? speakRest(words) : isWarning ? speakWarning(why, words) : null;
+    speech.say(first === null ? instruction : `${first}: ${instruction}`, words.language);
+  };
 }

@@ -13,7 +13,7 @@ export interface Passes {
 }
 
 /** What a press that counted has done: `elsewhere` is a press that typed or assigned, no act of a switch. */
-export type PressDid = { readonly changed: boolean; readonly passesBefore: Passes } | 'elsewhere';
+type PressDid = { readonly changed: boolean; readonly passesBefore: Passes } | 'elsewhere';
 
 export interface Switches {
   readonly presses: PressState;

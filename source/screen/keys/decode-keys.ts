@@ -9,7 +9,7 @@ import { pasteKey, textKeys, typedKey, withAlt } from './text-keys.ts';
  */
 export type Waiting = 'nothing' | 'escape' | 'sequence' | 'paste';
 
-export type KeyDecoder = {
+type KeyDecoder = {
   readonly push: (chunk: string) => readonly Key[];
   /** Gives up waiting: a lone Escape becomes a key, a paste ends, a broken sequence is dropped. */
   readonly flush: () => readonly Key[];

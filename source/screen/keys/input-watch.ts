@@ -12,7 +12,7 @@ export const afterLookAtInput = (action: () => void): void => {
   setImmediate(() => setImmediate(action));
 };
 
-export interface InputWatch {
+interface InputWatch {
   /** To be called as input is read. */
   readonly read: () => Arrival;
   readonly stop: () => void;

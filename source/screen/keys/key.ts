@@ -20,7 +20,7 @@ export type Key = {
  */
 export type Arrival = { readonly since: number; readonly at: number };
 
-export type KeyModifiers = Partial<Omit<Key, 'name'>>;
+type KeyModifiers = Partial<Omit<Key, 'name'>>;
 
 const unmodified = { text: '', ctrl: false, alt: false, shift: false, kind: 'press' } as const;
 

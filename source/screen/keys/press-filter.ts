@@ -7,7 +7,7 @@ import { type Arrival, type Key, keyId } from './key.ts';
  */
 export type PressAct = 'press' | 'ignore' | 'withdraw' | 'held';
 
-export type PressTiming = {
+type PressTiming = {
   /** An event sooner than this after the last event of the key is no press. */
   readonly windowMs: number;
   /** Contacts bounce for less than this; a repeat comes later. It is the whole window where kinds are told. */

@@ -74,7 +74,7 @@ export type ReadKeysOptions = {
   readonly onEnd?: () => void;
 };
 
-export type KeyReader = {
+type KeyReader = {
   /** Puts the terminal back as it was and lets go of standard input. Safe to call twice. */
   readonly stop: () => void;
   /** What Ctrl-Z does elsewhere: puts the terminal back and stops the process group until `fg`. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { putIn, standIn } from './finished-rows.ts';
+import { putIn, standIn } from './screen-output.ts';
 
 it('puts a row in place of its character and of the blanks that kept its cells free', () => {
   const row = '\x1b[1mDice bag\x1b[0m';

@@ -2,8 +2,8 @@ import { Text } from 'ink';
 import { afterEach, describe, expect, test } from 'vitest';
 import { mountScreen, type Screen } from '../../../test/terminal/rig/in-process.tsx';
 import { createKeyDecoder } from '../keys/decode-keys.ts';
-import { editLine, emptyLine, lineOf, type TypedLine } from '../keys/edit-line.ts';
 import { silentInput } from './hold-screen.ts';
+import { editLine, emptyLine, lineOf, type TypedLine } from './prompt.ts';
 import { PromptField } from './prompt-field.tsx';
 
 let screen: Screen | null = null;

@@ -11,8 +11,7 @@ import { Box } from 'ink';
 import TextInput from 'ink-text-input';
 import { memo, useLayoutEffect, useState } from 'react';
 import { harmless } from '../../shared/plain-text.ts';
-import type { TypedLine } from '../keys/edit-line.ts';
-import type { Prompt } from './prompt.ts';
+import type { Prompt, TypedLine } from './prompt.ts';
 import { Text } from './rows.tsx';
 
 interface Props {
@@ -40,6 +39,16 @@ function Field({ line, placeholder }: Required<Props>) {
   return <TextInput value={text} onChange={nothing} placeholder={harmless(placeholder)} />;
 }
 
+/** The line being typed, behind its sign. */
+export const PromptRow = (field: Props) => (
+  <Box>
+    <Box flexShrink={0} width={2}>
+      <Text bold>{'> '}</Text>
+    </Box>
+    <PromptField {...field} />
+  </Box>
+);
+
 interface PromptRowsProps {
   readonly prompt: Prompt;
   readonly placeholder: string;
@@ -51,11 +60,6 @@ export const PromptRows = ({ prompt, placeholder }: PromptRowsProps) => (
     <Text dimColor wrap="truncate-end">
       {prompt.choices.length > 0 ? `       ${prompt.choices.join('  ')}` : ' '}
     </Text>
-    <Box>
-      <Box flexShrink={0} width={2}>
-        <Text bold>{'> '}</Text>
-      </Box>
-      <PromptField line={prompt.line} placeholder={placeholder} />
-    </Box>
+    <PromptRow line={prompt.line} placeholder={placeholder} />
   </>
 );

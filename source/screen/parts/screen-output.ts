@@ -5,8 +5,9 @@
  * Nothing is drawn before the input has been looked at once more: what was there by then is no answer to the new screen,
  * but a switch that bounced while the program was busy.
  */
+
+import { cellsOf } from '../../sheet/text.ts';
 import { afterLookAtInput } from '../keys/input-watch.ts';
-import { putIn } from './finished-rows.ts';
 import { rowChange } from './styled-cells.ts';
 
 /** Things to be seen to before anything more is shown: a press is on disk by then, and meanwhile its screen is drawn. */
@@ -38,7 +39,7 @@ const clearScreen = '\x1b[2J';
 const clearScrollback = '\x1b[3J';
 const eraseUp = '\x1b[1A\x1b[2K';
 
-export interface ScreenOutput extends NodeJS.WriteStream {
+interface ScreenOutput extends NodeJS.WriteStream {
   /** Draws rows in place of those that stand above the cursor; `said` goes above them for good. All end in a newline. */
   readonly draw: (before: string, said: string, now: string) => void;
   /** The window is blank: nothing is left to be changed. */
@@ -152,3 +153,50 @@ const moved = (from: number, to: number): string => {
   if (from === to) return '';
   return from < to ? `\x1b[${to - from}B` : `\x1b[${from - to}A`;
 };
+
+/**
+ * Rows that are finished before Ink sees them. Ink takes all that it draws apart into characters and puts it together
+ * again, and of what a press costs that is the most. So a row goes through Ink as one character of a private plane of
+ * Unicode, which takes one cell and which no text has, and it is put in its place as it is written.
+ *
+ * Plane 16 is for private use (The Unicode Standard, 23.5). More rows than are ever said and drawn at once can be told apart.
+ */
+const firstCharacter = 0x100000;
+const mostRows = 4096;
+
+interface FinishedRow {
+  readonly text: string;
+  readonly cells: number;
+}
+
+const rows: FinishedRow[] = [];
+const places = new Map<string, number>();
+let next = 0;
+
+const style = /\u001b\[[0-9;]*m/g;
+
+/** The character that stands for the row; those that have not been asked for longest are forgotten. */
+export function standIn(text: string): string {
+  let place = places.get(text);
+  if (place === undefined) {
+    place = next;
+    next = (next + 1) % mostRows;
+    const old = rows[place];
+    if (old) places.delete(old.text);
+    rows[place] = { text, cells: cellsOf(text.replace(style, '')) };
+    places.set(text, place);
+  }
+  return String.fromCodePoint(firstCharacter + place);
+}
+
+const standIns = /[\u{100000}-\u{100fff}]/u;
+const withGap = /([\u{100000}-\u{100fff}])( *)/gu;
+
+/** The text with each row in the place of its character, and of the blanks for the rest of its cells. */
+export const putIn = (text: string): string =>
+  standIns.test(text)
+    ? text.replace(withGap, (_, character: string, gap: string) => {
+        const row = rows[(character.codePointAt(0) ?? 0) - firstCharacter];
+        return row ? row.text + gap.slice(row.cells - 1) : gap;
+      })
+    : text;

@@ -18,21 +18,18 @@ export type ScreenMessage =
   /** The maker wants to leave: by Ctrl-D where nothing is typed, or by Ctrl-C. */
   | { readonly is: 'quit'; readonly how: 'left' | 'interrupted' };
 
-export interface AnyMessage {
+interface AnyMessage {
   readonly is: string;
 }
 
-export interface AnyEffect {
+interface AnyEffect {
   readonly do: string;
   /** Done before the new state is shown: a press is on disk by then. */
   readonly first?: true;
 }
 
 /** Pure: what a message makes of a state, and what is to be done outside. */
-export type Update<State, Message, Effect> = (
-  state: State,
-  message: Message,
-) => readonly [State, readonly Effect[]];
+type Update<State, Message, Effect> = (state: State, message: Message) => readonly [State, readonly Effect[]];
 
 /** How each effect is carried out; what comes of it is sent back as a message, at once or later. */
 export type Effects<State, Message, Effect extends AnyEffect> = {

@@ -83,7 +83,7 @@ function toStyle(from: Style, to: Style): string {
 }
 
 /** The cells with their styles, back in the terminal's own at the end. */
-export function formatCells(cells: readonly Cell[]): string {
+function formatCells(cells: readonly Cell[]): string {
   let style = plain;
   let text = '';
   for (const cell of cells) {

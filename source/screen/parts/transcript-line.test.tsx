@@ -1,7 +1,7 @@
 import { render } from 'ink-testing-library';
 import { expect, it } from 'vitest';
-import { putIn } from './finished-rows.ts';
-import { TranscriptLine } from './transcript-line.tsx';
+import { TranscriptLine } from './rows.tsx';
+import { putIn } from './screen-output.ts';
 
 const shown = (text: string, columns: number): readonly string[] =>
   putIn(render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')

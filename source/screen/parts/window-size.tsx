@@ -3,7 +3,7 @@ import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 're
 import { Text } from './rows.tsx';
 
 /** Size of the window, and how often it has changed. */
-export interface WindowSize {
+interface WindowSize {
   readonly columns: number;
   readonly rows: number;
   readonly resizes: number;
@@ -31,7 +31,7 @@ const measure = (stdout: NodeJS.WriteStream, resizes: number): WindowSize => ({
 /** Every drawing copies what is handed to `Static`, and of a long day's transcript that would be much. */
 const mostHandedOn = 200;
 
-export interface ShownFrom {
+interface ShownFrom {
   /** The first transcript line to hand to `Static`. */
   readonly from: number;
   /** How often this began again: the key of a fresh `Static`. */

@@ -6,15 +6,25 @@ import { Box } from 'ink';
 import { lazy, Suspense, useMemo, useSyncExternalStore } from 'react';
 import { lastLines } from '../../chat/say-done.ts';
 import { benchView } from '../../chat/view.ts';
-import { type PlayerView, viewPlayer } from '../../journal/player.ts';
+import { type Player, type PlayerView, viewPlayer } from '../../journal/player.ts';
 import type { Words } from '../../wording/words.ts';
 import { Bench } from '../bench/bench.tsx';
-import { PromptField } from '../parts/prompt-field.tsx';
-import { LabelledRow, labelWidth, Text, Wrapped, wrappedRows } from '../parts/rows.tsx';
-import { TranscriptLine } from '../parts/transcript-line.tsx';
-import { useWindowSize } from '../parts/window-size.tsx';
-import { progressRow } from './progress.ts';
-import type { PlayerMessageLine, PlayerStore } from './update-player.ts';
+import { holdScreen } from '../parts/hold-screen.ts';
+import { PromptRow } from '../parts/prompt-field.tsx';
+import { LabelledRow, labelWidth, Text, TranscriptLine, Wrapped, wrappedRows } from '../parts/rows.tsx';
+import { createStore, type Store } from '../parts/store.ts';
+import { BigEnough, useWindowSize } from '../parts/window-size.tsx';
+import {
+  type PlayerEffect,
+  type PlayerEnd,
+  type PlayerMessage,
+  type PlayerMessageLine,
+  type PlayerState,
+  type PlayerStore,
+  startPlayerState,
+  updatePlayerScreen,
+  waitOf,
+} from './update-player.ts';
 
 /** The keys, as many as fit in one row. */
 const keysRow = (width: number, { player: { keys } }: Words): string =>
@@ -41,7 +51,7 @@ const ownRows = 3;
  * The bench as it was, the last lines above it and the player's own rows below. All of it is redrawn, since lines that
  * have scrolled away could not be taken back; so it must stay lower than the window.
  */
-export function PlayerApp({ store }: Props) {
+function PlayerApp({ store }: Props) {
   const { player, message: answer, prompt, words } = useSyncExternalStore(store.subscribe, store.get);
   const { columns, rows } = useWindowSize();
   const height = Math.min(rows - 1, highest);
@@ -93,12 +103,7 @@ export function PlayerApp({ store }: Props) {
             <Wrapped text={message} width={width} />
           </LabelledRow>
         )}
-        <Box>
-          <Box flexShrink={0} width={2}>
-            <Text bold>{'> '}</Text>
-          </Box>
-          <PromptField line={prompt.line} placeholder={keysRow(columns - 3, words)} />
-        </Box>
+        <PromptRow line={prompt.line} placeholder={keysRow(columns - 3, words)} />
       </Box>
     </Box>
   );
@@ -124,3 +129,91 @@ const Remark = ({ label, ...text }: RemarkProps) => (
     <Wrapped bold {...text} />
   </LabelledRow>
 );
+
+/** `0:07`, `12:30`, `1:04:10`. */
+export function formatClock(ms: number): string {
+  const seconds = Math.floor(ms / 1000);
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(seconds % 60)}` : `${minutes}:${two(seconds % 60)}`;
+}
+
+/** A bar of `width` cells, brackets included, full only when all has been played. */
+export function formatBar(part: number, width: number): string {
+  const cells = Math.max(0, width - 2);
+  const full = Math.floor(Math.min(1, part) * cells);
+  return `[${'#'.repeat(full)}${'-'.repeat(cells - full)}]`;
+}
+
+const widestBar = 40;
+const narrowestBar = 5;
+/** Kept for the words beside the bar, whatever they are: a bar that shrank would seem to jump back. */
+const roomForWords = 42;
+
+export function progressRow(view: PlayerView, width: number, { player: say }: Words): string {
+  const { elapsedMs, totalMs, speed, ended } = view;
+  const part = ended ? 1 : totalMs === 0 ? 0 : Math.min(elapsedMs / totalMs, 1 - Number.EPSILON);
+  const time = say.time(formatClock(elapsedMs), formatClock(totalMs));
+  const text = `${time}  ${say.speed(speed)}  ${say.state(view)}`;
+  const bar = Math.min(widestBar, width - roomForWords);
+  return bar < narrowestBar ? text : `${formatBar(part, bar)}  ${text}`;
+}
+
+/** The viewer's clock: what the player is told of time. */
+interface PlayerClock {
+  readonly elapsedMs: () => number;
+  /** Runs the action after so long; what it returns cancels it. */
+  readonly wake: (action: () => void, afterMs: number) => () => void;
+}
+
+const systemPlayerClock: PlayerClock = {
+  elapsedMs: () => performance.now(),
+  wake: (action, afterMs) => {
+    const timer = setTimeout(action, afterMs);
+    return () => clearTimeout(timer);
+  },
+};
+
+interface PlayerScreen {
+  readonly words: Words;
+  /** Said at the beginning. */
+  readonly message?: string;
+  readonly clock?: PlayerClock;
+}
+
+/** Shows a player in the terminal until the viewer leaves. Rejects when drawing fails. */
+export async function runPlayer(
+  player: Player,
+  { words, message, clock = systemPlayerClock }: PlayerScreen,
+): Promise<PlayerEnd> {
+  let cancel = (): void => undefined;
+  const wakeAfter = (afterMs: number | null): void => {
+    cancel();
+    if (afterMs !== null)
+      cancel = clock.wake(() => store.send({ is: 'tick', nowMs: clock.elapsedMs() }), afterMs);
+  };
+  const store: Store<PlayerState, PlayerMessage> = createStore<PlayerState, PlayerMessage, PlayerEffect>(
+    startPlayerState({
+      player,
+      words,
+      seenMs: clock.elapsedMs(),
+      message: message === undefined ? null : { told: message },
+    }),
+    updatePlayerScreen,
+    { wake: ({ afterMs }) => wakeAfter(afterMs) },
+  );
+  wakeAfter(waitOf(player));
+  try {
+    return await holdScreen<PlayerEnd, PlayerState>({
+      store: { ...store, send: (told) => store.send({ ...told, nowMs: clock.elapsedMs() }) },
+      screen: (
+        <BigEnough tooSmall={words.bench.tooSmall}>
+          <PlayerApp store={store} />
+        </BigEnough>
+      ),
+      interrupted: 'interrupted',
+    });
+  } finally {
+    wakeAfter(null);
+  }
+}

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlayerView } from '../../journal/player.ts';
 import { englishWords } from '../../wording/words.ts';
-import { formatBar, formatClock, progressRow } from './progress.ts';
+import { formatBar, formatClock, progressRow } from './player-app.tsx';
 
 describe("the player's bar and clock", () => {
   it('is full at the very end alone', () => {

@@ -3,10 +3,9 @@ import { lazy, Suspense, useSyncExternalStore } from 'react';
 import { interviewView } from '../../chat/first-run/view.ts';
 import { holdScreen } from '../parts/hold-screen.ts';
 import { PromptRows } from '../parts/prompt-field.tsx';
-import { Fitting, LabelledRow, labelWidth, Text, wrappedRows } from '../parts/rows.tsx';
-import { TranscriptLine } from '../parts/transcript-line.tsx';
+import { Fitting, LabelledRow, labelWidth, Text, TranscriptLine, wrappedRows } from '../parts/rows.tsx';
 import { BigEnough, useShownFrom, useWindowSize } from '../parts/window-size.tsx';
-import type { QuestionState, QuestionStore, QuestionsEnd } from './question-state.ts';
+import type { QuestionState, QuestionStore, QuestionsEnd } from './update-questions.ts';
 
 /** The picture is not wanted before the first question can be answered. */
 const GrowingBag = lazy(() => import('./growing-bag.tsx'));
@@ -24,7 +23,7 @@ const saidRows = 4;
 const picture = { most: 12, least: 8, columns: 50 } as const;
 
 /** The answers scroll away above; the question, an example and what Enter takes stand over the prompt. */
-export function QuestionsApp({ store }: Props) {
+function QuestionsApp({ store }: Props) {
   const { interview, lines, prompt } = useSyncExternalStore(store.subscribe, store.get);
   const { columns, rows, resizes } = useWindowSize();
   const { from, beginning } = useShownFrom(0, lines.length, resizes, rows);

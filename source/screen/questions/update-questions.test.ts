@@ -8,8 +8,7 @@ import { beginInterview } from '../../chat/first-run/interview.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
 import { englishWords } from '../../wording/words.ts';
-import { type KeptBrief, startQuestions } from './question-state.ts';
-import { createQuestionStore } from './update-questions.ts';
+import { createQuestionStore, type KeptBrief, startQuestions } from './update-questions.ts';
 
 interface Machine {
   readonly trouble?: string | null;

@@ -1,16 +1,83 @@
-/** What a message makes of the questions: keys type, a line answers, and a held Enter answers no more than one. */
-import { planLines, updateInterview } from '../../chat/first-run/interview.ts';
+/** What the questions know, are told and want done: keys type, a line answers, and a held Enter answers no more than one. */
+import { type Interview, planLines, updateInterview } from '../../chat/first-run/interview.ts';
 import { steeringWords } from '../../chat/first-run/read-line.ts';
 import type { Said } from '../../chat/talk.ts';
+import type { BriefFile } from '../../planning/brief.ts';
+import type { SettingChange } from '../../settings/settings.ts';
+import type { Result } from '../../shared/result.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
-import { filterPress, pressTiming } from '../keys/press-filter.ts';
-import { isEmpty, typeKey } from '../parts/prompt.ts';
-import { createStore, type Effects } from '../parts/store.ts';
-import type { QuestionEffect, QuestionMessage, QuestionState, QuestionStore } from './question-state.ts';
+import { filterPress, noPresses, type PressState, pressTiming } from '../keys/press-filter.ts';
+import { emptyPrompt, isEmpty, typeKey } from '../parts/prompt.ts';
+import {
+  createStore,
+  type Effects,
+  type ScreenMessage,
+  type ScreenState,
+  type Store,
+} from '../parts/store.ts';
+
+/** A brief that is kept, and what is to be said of it. */
+export interface KeptBrief {
+  readonly brief: BriefFile;
+  readonly told: string;
+}
+
+/** How the questions end. */
+export type QuestionsEnd =
+  | { readonly kind: 'begin'; readonly kept: KeptBrief }
+  /** `cancelled`: back to the bag that was left for the questions. */
+  | { readonly kind: 'practice' | 'cancelled' | 'left' | 'interrupted' };
+
+export interface QuestionState extends ScreenState<QuestionsEnd> {
+  readonly interview: Interview;
+  readonly lines: readonly Said[];
+  /** Why answers are not kept. Told once: it will not be better at the next answer. */
+  readonly trouble: string | null;
+  readonly presses: PressState;
+  /** What is said where there is no bag to go back to; null where there is one. */
+  readonly cannotCancel: string | null;
+  /** As the setting has it. */
+  readonly pedalGapMs: number;
+}
+
+type QuestionMessage =
+  | ScreenMessage
+  /** A whole line was typed. */
+  | { readonly is: 'line'; readonly text: string }
+  /** What went wrong with keeping the answers, in a sentence; null where nothing did. */
+  | { readonly is: 'answers-kept'; readonly trouble: string | null }
+  /** The brief, or why it cannot be kept, in a sentence. */
+  | { readonly is: 'brief-kept'; readonly kept: Result<KeptBrief, string> };
+
+type QuestionEffect =
+  /** Keeps the answers for the next start; answers `answers-kept`. */
+  | { readonly do: 'keep-answers'; readonly interview: Interview; readonly first: true }
+  /** Keeps the brief, in the file that is named or else in one of ours; answers `brief-kept`. */
+  | {
+      readonly do: 'keep-brief';
+      readonly interview: Interview;
+      readonly out: string | null;
+      readonly first: true;
+    }
+  /** Keeps a setting for the next time. */
+  | { readonly do: 'keep'; readonly change: SettingChange; readonly first?: never };
+
+export type QuestionStore = Store<QuestionState, QuestionMessage>;
+
+export const startQuestions = (
+  given: Pick<QuestionState, 'interview' | 'lines' | 'pedalGapMs'> & Partial<QuestionState>,
+): QuestionState => ({
+  cannotCancel: null,
+  prompt: emptyPrompt,
+  trouble: null,
+  presses: noPresses,
+  end: null,
+  ...given,
+});
 
 type QuestionReaction = readonly [QuestionState, readonly QuestionEffect[]];
 
-export function updateQuestions(state: QuestionState, message: QuestionMessage): QuestionReaction {
+function updateQuestions(state: QuestionState, message: QuestionMessage): QuestionReaction {
   switch (message.is) {
     case 'key':
       return takeKey(state, message.key, message.came);
@@ -81,8 +148,7 @@ function takeLine(state: QuestionState, text: string): QuestionReaction {
 }
 
 /** What stands above the first question. */
-export const openingLines = (state: QuestionState): QuestionState =>
-  withLines(state, planLines(state.interview));
+const openingLines = (state: QuestionState): QuestionState => withLines(state, planLines(state.interview));
 
 type QuestionEffects = Effects<QuestionState, QuestionMessage, QuestionEffect>;
 

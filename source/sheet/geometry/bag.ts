@@ -7,7 +7,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { bandOf, bandPoint, foldShape, unroll } from './fold.ts';
 import type { Point, Polygon } from './shape.ts';
 
-export interface BagPiece {
+interface BagPiece {
   readonly stripe: number;
   readonly yarn: string;
   readonly shape: Polygon;

@@ -119,7 +119,7 @@ export function drawnFolded({ widthMm, mirrored }: Unrolled, panel: number, [x, 
   return [mirrored ? widthMm - fromLeft : fromLeft, y];
 }
 
-export interface FoldPiece extends FoldedPart {
+interface FoldPiece extends FoldedPart {
   readonly stripe: number;
   readonly yarn: string;
 }

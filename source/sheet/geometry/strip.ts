@@ -5,7 +5,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { type Box, boxAround, type Point, type Polygon } from './shape.ts';
 
-export interface StripPiece {
+interface StripPiece {
   /** Number of the stripe, from 1. */
   readonly stripe: number;
   readonly yarn: string;

@@ -18,7 +18,7 @@ export const sayOnPaper = ({ act }: Step, { inShort, steps }: Words): string =>
 
 type CautionOf = (step: Step) => string | null;
 
-export type SheetPart = Phase | 'hang-again' | 'corners' | 'threading';
+type SheetPart = Phase | 'hang-again' | 'corners' | 'threading';
 
 export type Digest = Readonly<Record<SheetPart, readonly Item[]>>;
 

@@ -10,7 +10,7 @@ export interface Laid {
   readonly draw: (at: Point) => string;
 }
 
-export const serifFamily = css`serif`;
+const serifFamily = css`serif`;
 
 export interface Lettering {
   readonly size: number;

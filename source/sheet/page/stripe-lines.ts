@@ -11,7 +11,7 @@ import { textWidth } from '../svg/text-width.ts';
 import { inSentence, span } from '../text.ts';
 import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 
-export interface StripeLine {
+interface StripeLine {
   readonly rows: string;
   readonly edges: string;
 }
@@ -102,7 +102,7 @@ function packed(groups: readonly Rows[], rowsEms: number): readonly Rows[] {
 }
 
 /** Edge needles when a row and the move that follows it are done, the work hung again where it is to be. */
-export function edgesAfter(plan: Plan, row: number): string {
+function edgesAfter(plan: Plan, row: number): string {
   const { bed } = plan.brief;
   const { left, right } = edgesOfRow(plan, row + 1);
   return `${formatNeedle(bed.needles, left)}–${formatNeedle(bed.needles, right)}`;

@@ -22,7 +22,7 @@ const small = { size: 2.9, leading: 3.8 } as const;
 const pageMm = { width: 150, height: card.heightMm + 12 } as const;
 
 /** The card and the note beside it. */
-export function tagDrawing(plan: Plan, options: TagOptions): Drawing {
+function tagDrawing(plan: Plan, options: TagOptions): Drawing {
   const { words } = options;
   const { tag } = words.sheet;
   const beside = card.widthMm + 14;

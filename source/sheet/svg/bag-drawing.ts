@@ -23,7 +23,7 @@ import { textWidth } from './text-width.ts';
 /** What stands round the bag, in mm. */
 const around = { width: 18, height: 17 };
 
-export interface BagDrawingOptions {
+interface BagDrawingOptions {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly id: string;

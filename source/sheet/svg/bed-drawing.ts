@@ -8,7 +8,7 @@ import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, palette } from './element.ts';
 import { textWidth } from './text-width.ts';
 
-export interface BedDrawingOptions {
+interface BedDrawingOptions {
   readonly widthMm: number;
   /** Height of the letters. */
   readonly size: number;

@@ -26,7 +26,7 @@ function fullness(height: number, neck: number): number {
 }
 
 /** Where it stands, how high it may be, and the ground behind it. */
-export interface Stand {
+interface Stand {
   readonly middleMm: number;
   readonly floorMm: number;
   readonly highMm: number;

@@ -44,14 +44,14 @@ const inside = (edge: Edge, loop: number, side: -1 | 1): Point => {
 };
 
 /** One entry after another: up through A1, down through B1, up through B2, down through A1, up through A2 … */
-export interface GraftEntry {
+interface GraftEntry {
   readonly edge: Edge;
   readonly loop: number;
   readonly way: 'up' | 'down';
 }
 
 /** The entries of the first `count` movements on each edge, as the steps give them. */
-export function entriesOf(count: number): readonly GraftEntry[] {
+function entriesOf(count: number): readonly GraftEntry[] {
   const entries: GraftEntry[] = [{ edge: 'A', loop: 1, way: 'up' }];
   for (let loop = 1; loop <= count; loop++) {
     for (const edge of ['B', 'A'] as const) {

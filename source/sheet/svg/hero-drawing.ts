@@ -6,7 +6,7 @@ import { formatAngle } from '../text.ts';
 import { type Drawing, element, pair, pointList, round, strokePath, textAt } from './element.ts';
 import { colours, gatheredBag, stitchInk } from './gathered-bag.ts';
 
-export type Theme = 'light' | 'dark';
+type Theme = 'light' | 'dark';
 
 const themes = {
   light: { card: '#faf6ef', ink: '#3a3530', quiet: '#6b645a', bed: '#8f887c', shadow: 0.12 },

@@ -20,7 +20,7 @@ import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from
 import { type Fills, fillsFor } from './fills.ts';
 import { textWidth } from './text-width.ts';
 
-export interface StripDrawingOptions {
+interface StripDrawingOptions {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly id: string;

@@ -37,12 +37,6 @@ function widthOf(letter: string): number {
   return /\p{Lu}/u.test(letter) ? 80 : 66;
 }
 
-/** Where to centre a line of text so that it stays between 0 and `widthMm`, as near `x` as it can. */
-export function centreWithin(x: number, text: string, size: number, widthMm: number): number {
-  const half = textWidth(text, size) / 2;
-  return Math.max(half, Math.min(x, widthMm - half));
-}
-
 /** Lines of at most `widthMm`, broken at spaces, and inside a word that is longer than a line. */
 export function wrapText(text: string, size: number, widthMm: number): readonly string[] {
   const lines: string[] = [];

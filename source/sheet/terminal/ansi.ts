@@ -14,7 +14,7 @@ export interface Span {
 export type Line = readonly Span[];
 
 /** Gives a colour its SGR parameters, as ink or as ground. */
-export type Palette = (colour: string, place: 'ink' | 'ground') => string;
+type Palette = (colour: string, place: 'ink' | 'ground') => string;
 
 const trueColour: Palette = (colour, place) => {
   const channels = parseColour(colour).map((value) => Math.round(value * 255));

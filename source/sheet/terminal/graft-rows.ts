@@ -9,7 +9,7 @@ import { Cells, type Line, type Span } from './ansi.ts';
 
 type Edge = GraftMovement['edge'];
 
-export interface GraftRows {
+interface GraftRows {
   readonly names: Readonly<Record<Edge, Line>>;
   /** Loops, sewn ones full, and where the needle goes down and comes up. */
   readonly path: Readonly<Record<Edge, Line>>;

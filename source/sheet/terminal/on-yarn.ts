@@ -50,8 +50,7 @@ const asciiShades: Readonly<Record<Pattern, string>> = {
 };
 
 /** A sign that fills a cell with the yarn's pattern. */
-export const shadeOf = ({ pattern }: YarnSign, ascii: boolean): string =>
-  (ascii ? asciiShades : shades)[pattern];
+const shadeOf = ({ pattern }: YarnSign, ascii: boolean): string => (ascii ? asciiShades : shades)[pattern];
 
 /** The second colour of a pattern, no further from the yarn's than must be: from afar both are one. */
 export const shadeColour = (colour: string, depth: ColourDepth): string =>

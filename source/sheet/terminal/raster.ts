@@ -27,7 +27,7 @@ export const blankRaster = (width: number, height: number): Raster => ({
   ids: new Uint32Array(width * height),
 });
 
-export const idAt = ({ width, height, ids }: Raster, x: number, y: number): number =>
+const idAt = ({ width, height, ids }: Raster, x: number, y: number): number =>
   x < 0 || y < 0 || x >= width || y >= height ? 0 : (ids[y * width + x] ?? 0);
 
 /** Fills a convex shape. */

@@ -6,7 +6,7 @@ export interface BarsAtHand {
   readonly through: number;
 }
 
-export interface SeamRows {
+interface SeamRows {
   readonly names: Line;
   /** A bar as it runs on into the cloth. */
   readonly bars: Readonly<Record<'front' | 'back', Line>>;

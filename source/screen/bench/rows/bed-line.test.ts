@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { stepsOfAllKinds } from '../../../../test/fixtures/steps-of-all-kinds.ts';
 import { formatNeedle } from '../../../bed/needles.ts';
-import { bedLine } from './bed-line.ts';
+import { bedLine } from './bench-rows.ts';
 import { brushFor } from './row.ts';
 
 const [view] = stepsOfAllKinds('token-pouch');

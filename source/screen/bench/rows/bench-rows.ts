@@ -1,12 +1,14 @@
 /** The whole bench as rows of cells: each piece drawn where the layout has it. */
+
+import type { Side } from '../../../bed/bed.ts';
+import { formatNeedle } from '../../../bed/needles.ts';
 import type { BenchView } from '../../../chat/view.ts';
-import type { Line } from '../../../sheet/terminal/ansi.ts';
+import { Cells, type Line } from '../../../sheet/terminal/ansi.ts';
 import { plainText } from '../../../sheet/text.ts';
 import { phasesOf } from '../../../steps/job.ts';
 import { sayPhase } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
 import { bandRows } from './band.ts';
-import { bedLine } from './bed-line.ts';
 import { closeUpRows } from './close-up.ts';
 import { instructionOf, rowsNeeded, wordRows } from './instruction.ts';
 import { type BenchPiece, type BenchWindow, type Layout, layOutBench } from './lay-out.ts';
@@ -43,7 +45,7 @@ function phaseRow(view: BenchView, width: number, brush: Brush, { bench: say }: 
   return rowOf(width, [{ column: inset, spans: left }, endingAt(width - inset, spans)]);
 }
 
-export interface BenchRows {
+interface BenchRows {
   readonly layout: Layout;
   /** The phases and the band, as wide as the window. */
   readonly above: readonly Line[];
@@ -77,3 +79,62 @@ export function benchRows(view: BenchView, window: BenchWindow, brush: Brush, wo
 /** Grafting and sewing are done off the bed, and so is much of the cord. */
 const isAtBed = ({ phase, bed, bedAfter }: BenchView): boolean =>
   bed.left !== null || bedAfter.left !== null || (phase !== 'graft' && phase !== 'seam' && phase !== 'cord');
+
+const carriageMark = '[=]';
+
+/** The bed to scale in one quiet line: its middle, the loops between their named edges, the odd needles, the carriage. */
+export function bedLine({ bed, carriage }: BenchView, width: number, { ascii }: Brush): Line {
+  const room = width - 2 * inset - 2 * (carriageMark.length + 1);
+  const { needleCount, left, right } = bed;
+  const leftCount = Math.floor(needleCount / 2);
+  const rightCount = needleCount - leftCount;
+  /** Each half has its own cells, so that the middle's mark stands between two of them. */
+  const leftCells = Math.min(leftCount, Math.floor(((room - 1) * leftCount) / needleCount));
+  const rightCells = Math.min(rightCount, Math.floor(((room - 1) * rightCount) / needleCount));
+  const cellOf = (place: number): number =>
+    place < leftCount
+      ? Math.floor((place * leftCells) / leftCount)
+      : leftCells + 1 + Math.floor(((place - leftCount) * rightCells) / rightCount);
+  const cells = new Cells(leftCells + 1 + rightCells, { text: ascii ? '.' : '·', dim: true });
+  cells.put(leftCells, ascii ? '|' : '│', { dim: true });
+  if (left !== null && right !== null) {
+    const [from, through] = [cellOf(left), cellOf(right)];
+    cells.put(from, (ascii ? '=' : '━').repeat(through - from + 1));
+    cells.put(leftCells, ascii ? '|' : '┿');
+    for (const place of bed.empty) cells.put(cellOf(place), ascii ? '_' : '○', { bold: true });
+    for (const place of bed.doubled) cells.put(cellOf(place), ascii ? '8' : '◉', { bold: true });
+    nameEdges(
+      cells,
+      [from, through],
+      [left, right].map((at) => formatNeedle(needleCount, at)),
+      leftCells,
+    );
+  }
+  const mark = (side: 'left' | 'right') =>
+    carriage === side ? [{ text: carriageMark, bold: true }] : [{ text: ' '.repeat(carriageMark.length) }];
+  const spans = [...mark('left'), { text: ' ' }, ...cells.line(), { text: ' ' }, ...mark('right')];
+  return rowOf(width, [{ column: inset, spans }]);
+}
+
+/** A name stands outside its edge, or inside where the bed ends; the two never meet, nor do they hide the middle. */
+function nameEdges(
+  cells: Cells,
+  [from = 0, through = 0]: readonly number[],
+  names: readonly string[],
+  middle: number,
+): void {
+  const [leftName = '', rightName = ''] = names;
+  const clear = (column: number, text: string, side: Side): number => {
+    if (column > middle || column + text.length <= middle) return column;
+    return side === 'left' ? middle - text.length : middle + 1;
+  };
+  const hasLeft = from - leftName.length - 1 >= 0;
+  const hasRight = through + 2 + rightName.length <= cells.width;
+  let left = clear(hasLeft ? from - leftName.length - 1 : from + 2, leftName, 'left');
+  let right = clear(hasRight ? through + 2 : through - rightName.length - 1, rightName, 'right');
+  if (left + leftName.length >= right) {
+    if (hasRight) right = clear(left + leftName.length + 1, rightName, 'right');
+    else left = clear(right - leftName.length - 1, leftName, 'left');
+  }
+  cells.put(left, leftName).put(right, rightName);
+}

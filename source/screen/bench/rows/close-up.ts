@@ -8,11 +8,11 @@ import type { Glance, NeedleLook } from '../../../chat/glance.ts';
 import type { BedStrip, BenchView } from '../../../chat/view.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import type { Words } from '../../../wording/words.ts';
-import { glanceAround } from './around.ts';
 import {
   barRows,
   type CloseUpSize,
   cornerRows,
+  glanceAround,
   graftCloseUp,
   holeRows,
   roundRows,

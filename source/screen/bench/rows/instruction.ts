@@ -8,7 +8,7 @@ import { sayStep } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut } from './row.ts';
 
-export interface Instruction {
+interface Instruction {
   readonly now: string;
   readonly caution: string | null;
   readonly afterwards: string | null;

@@ -11,7 +11,7 @@ import { Cells, type Line, type Span } from '../../../sheet/terminal/ansi.ts';
 import { edgeInk, filled } from '../../../sheet/terminal/on-yarn.ts';
 import { asDyed, type YarnSign } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
-import { glanceAround } from './around.ts';
+import { glanceAround } from './close-up-by-hand.ts';
 import { type Brush, endingAt, type Placed, placedFree, rowOf, widthOf } from './row.ts';
 
 const inset = 2;

@@ -3,8 +3,8 @@ import { PassThrough } from 'node:stream';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { tries } from '../../../test/tools/tries.ts';
-import { editLine, emptyLine, lineOf, longestLine, type TypedLine } from './edit-line.ts';
-import { characterKey, type Key, makeKey } from './key.ts';
+import { characterKey, type Key, makeKey } from '../keys/key.ts';
+import { editLine, emptyLine, lineOf, longestLine, type TypedLine } from './prompt.ts';
 
 const ctrl = (name: string) => makeKey(name, { ctrl: true });
 const alt = (name: string) => makeKey(name, { alt: true });
