@@ -10,13 +10,20 @@ import { type MatchWish, matchBrief, nextName } from '../journal/match.ts';
 import { recordOf } from '../journal/record.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import type { BriefFault, PlanFault } from '../planning/fault.ts';
-import { readBrief } from '../planning/parse-brief.ts';
+import { readBriefFile } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import type { Another, BenchMessage, BenchStore, ShelfWish } from '../screen/bench/bench-state.ts';
+import type {
+  Another,
+  BenchMessage,
+  BenchState,
+  BenchStore,
+  ShelfWish,
+} from '../screen/bench/bench-state.ts';
 import type { Announce } from '../screen/bench/speech.ts';
 import type { BenchEffects } from '../screen/bench/update-bench.ts';
 import type { BeforeShown } from '../screen/parts/screen-output.ts';
+import type { Command } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
@@ -45,8 +52,8 @@ function useShelf(log: SessionLog, wish: ShelfWish, words: Words): Result<readon
   }
 }
 
-const tellOf = (result: Result<string, string>): BenchMessage =>
-  told(result.ok ? result.value : result.fault);
+const tellOf = (result: Result<string | readonly string[], string>): BenchMessage =>
+  told(...[result.ok ? result.value : result.fault].flat());
 
 /** The log that was worked in has become something else's: where it all is now, said once. */
 export function sayTakenOver(log: SessionLog, words: Words): string | null {
@@ -56,7 +63,7 @@ export function sayTakenOver(log: SessionLog, words: Words): string | null {
   return words.logs.takenOver(from, log.path);
 }
 
-function tellTakenOver(log: SessionLog, send: (message: BenchMessage) => void, words: Words): void {
+function tellTakenOver(log: SessionLog, send: Send, words: Words): void {
   const text = sayTakenOver(log, words);
   if (text !== null) send({ is: 'told', lines: [{ tone: 'caution', text }] });
 }
@@ -66,17 +73,7 @@ export const benchEffects = (
   announce: Announce,
   beforeShown: BeforeShown,
 ): BenchEffects => ({
-  record: ({ command }, send, { words, saving }) => {
-    const recorded = log.begin(command);
-    // The bench has carried the same command out on the same session.
-    if (!recorded.ok) throw new Error(`the log refuses what the bench has done: ${recorded.fault.code}`);
-    // What came of it is told before any of it is shown.
-    send({ is: 'recorded', atMs: systemClock.now().getTime(), saving });
-    beforeShown.later(() => {
-      send({ is: 'saving', saving: log.settle() });
-      tellTakenOver(log, send, words);
-    });
-  },
+  record: ({ command }, send, state) => record(log, command, send, state, beforeShown),
   // Nor is it heard before it is on disk.
   announce: ({ why }, _, state) => beforeShown.later(() => announce(state, why)),
   'save-and-leave': ({ how }, send) => send({ is: 'tried-to-save', how, saving: log.retry() }),
@@ -88,8 +85,7 @@ export const benchEffects = (
   },
   'write-sheet': async ({ session: { job, name }, out }, send, { words }) => {
     const { saveSheet } = await import('./sheet.ts');
-    const written = saveSheet(job.plan, { name, out, words });
-    send(told(written.ok ? written.value : written.fault));
+    send(tellOf(saveSheet(job.plan, { name, out, words })));
   },
   'write-tag': async ({ session: { job, name }, out }, send, { words }) => {
     const { saveSheet } = await import('./sheet.ts');
@@ -103,21 +99,8 @@ export const benchEffects = (
     const planned = planAnother(log, wish, words);
     send(planned.ok ? { is: 'another', another: planned.value } : told(planned.fault));
   },
-  'use-shelf': ({ wish }, send, { words }) => {
-    const done = useShelf(log, wish, words);
-    send(told(...(done.ok ? done.value : [done.fault])));
-  },
-  'use-party': ({ what }, send, { words }) => {
-    if (what !== 'next') {
-      const said = what === 'tally' ? tellParty(words) : planParty(log, what, words);
-      send(told(...(said.ok ? said.value : [said.fault])));
-      return;
-    }
-    const next = nextOfParty(log.path, words);
-    if (!next.ok) send(told(next.fault));
-    else if (typeof next.value === 'string') send({ is: 'found-bag', path: next.value });
-    else send({ is: 'another', another: next.value });
-  },
+  'use-shelf': ({ wish }, send, { words }) => send(tellOf(useShelf(log, wish, words))),
+  'use-party': ({ what }, send, { words }) => send(useParty(log, what, words)),
   'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);
     send(told(saved.ok ? saySavedElsewhere(log.path, words) : formatFileFault(saved.fault, words)));
@@ -131,20 +114,50 @@ export const benchEffects = (
     const found = bagToOpen(bag, log.path, words);
     send(found.ok ? { is: 'found-bag', path: found.value } : told(found.fault));
   },
-  'discard-bag': ({ bag, sure }, send, { words, session }) => {
-    const own = bag === null || bagToOpen(bag, null, words);
-    if (own !== true && !(own.ok && own.value === log.path)) {
-      send(tellOf(discardNamed(bag ?? '', sure, (what) => words.logs.askDiscard(what, bag ?? ''), words)));
-      return;
-    }
-    const { job, done, name } = session;
-    const finished = done === job.stepCount;
-    const called = sayState({ name, finished, stepsDone: done, stepCount: job.stepCount }, words);
-    send(sure ? { is: 'discard-this', called } : told(words.logs.askDiscard(called, '')));
-  },
+  'discard-bag': ({ bag, sure }, send, { words }) => send(discardFrom(log, bag, sure, words)),
   'restore-bag': (_, send, { words }) => send(tellOf(restore(words))),
   'read-pace': ({ asked }, send) => send({ is: 'pace', pace: ownPace(), asked }),
 });
+
+type Send = BenchStore['send'];
+
+function record(
+  log: SessionLog,
+  command: Command,
+  send: Send,
+  { words, saving }: BenchState,
+  beforeShown: BeforeShown,
+): void {
+  const recorded = log.begin(command);
+  // The bench has carried the same command out on the same session.
+  if (!recorded.ok) throw new Error(`the log refuses what the bench has done: ${recorded.fault.code}`);
+  // What came of it is told before any of it is shown.
+  send({ is: 'recorded', atMs: systemClock.now().getTime(), saving });
+  beforeShown.later(() => {
+    send({ is: 'saving', saving: log.settle() });
+    tellTakenOver(log, send, words);
+  });
+}
+
+function useParty(log: SessionLog, what: 'tally' | 'next' | number, words: Words): BenchMessage {
+  if (what !== 'next') return tellOf(what === 'tally' ? tellParty(words) : planParty(log, what, words));
+  const next = nextOfParty(log.path, words);
+  if (!next.ok) return told(next.fault);
+  return typeof next.value === 'string'
+    ? { is: 'found-bag', path: next.value }
+    : { is: 'another', another: next.value };
+}
+
+/** Of the bag that is open nothing is thrown away before it is left. */
+function discardFrom(log: SessionLog, bag: string | null, sure: boolean, words: Words): BenchMessage {
+  const named = bag === null ? null : bagToOpen(bag, null, words);
+  if (bag !== null && !(named?.ok && named.value === log.path))
+    return tellOf(discardNamed(bag, sure, (what) => words.logs.askDiscard(what, bag), words));
+  const { job, done, name } = log.session;
+  const finished = done === job.stepCount;
+  const called = sayState({ name, finished, stepsDone: done, stepCount: job.stepCount }, words);
+  return sure ? { is: 'discard-this', called } : told(words.logs.askDiscard(called, ''));
+}
 
 /** Often enough that a drive which is back is noticed, seldom enough to cost nothing (a rule of thumb). */
 const retryMs = 2000;
@@ -182,14 +195,12 @@ function matchingBag(
   { session, state }: SessionLog,
   wish: MatchWish,
 ): Result<Matching, BriefFault | PlanFault> {
-  const begun = readBrief(state.header.brief);
-  if (!begun.ok) return begun;
-  const file = { json: state.header.brief, brief: begun.value };
-  const isLearned = withLearned({ ...file, brief: { ...begun.value, learned: null } }).brief.learned !== null;
-  const json = matchBrief(file, session, wish, { name: nextName(session.name, takenNames()), isLearned });
-  const brief = readBrief(json);
-  if (!brief.ok) return brief;
-  const matching = withLearned({ json, brief: brief.value });
+  const { json, brief } = state.begun;
+  const isLearned = withLearned({ json, brief: { ...brief, learned: null } }).brief.learned !== null;
+  const name = nextName(session.name, takenNames());
+  const file = readBriefFile(matchBrief(state.begun, session, wish, { name, isLearned }));
+  if (!file.ok) return file;
+  const matching = withLearned(file.value);
   const plan = planBag(matching.brief);
   return plan.ok ? succeed({ file: matching, plan: plan.value }) : plan;
 }

@@ -8,7 +8,7 @@ import type { SessionLog } from '../files/session-log.ts';
 import type { FileFault, InUse, JournalFault } from '../journal/fault.ts';
 import { briefLike } from '../journal/match.ts';
 import type { BriefFile } from '../planning/brief.ts';
-import { parseBrief, readBrief } from '../planning/parse-brief.ts';
+import { parseBrief, readBriefFile } from '../planning/parse-brief.ts';
 import { nearest } from '../shared/nearest.ts';
 import { forShell } from '../shared/plain-text.ts';
 import { fail, isOf, type Result, succeed } from '../shared/result.ts';
@@ -116,15 +116,13 @@ function beginLike(options: WorkOptions, like: string): Result<SessionLog, strin
   if (options.brief !== null) return fail(sayLikeAlone(options.words));
   const found = readLogFile(like);
   if (!found.ok) return fail(formatFileFault(found.fault, options.words));
-  const { start, state, fault } = found.value.reading;
-  if (!start || !state || fault)
+  const { state, fault } = found.value.reading;
+  if (!state || fault)
     return fail(explainWithWay(found.value, fault ?? { code: 'journal/no-header' }, options, null));
   const path = namedLog(options.log, process.env);
-  const { brief } = start.session.job.plan;
-  const json = briefLike({ json: start.header.brief, brief }, state.session);
-  const asked = readBrief(json);
+  const asked = readBriefFile(briefLike(state.begun, state.session));
   if (!asked.ok) return fail(`${like}: ${formatFault(asked.fault, options.words)}`);
-  const begun = begin({ ...options, brief: like }, { json, brief: asked.value }, path, path === null);
+  const begun = begin({ ...options, brief: like }, asked.value, path, path === null);
   if (!begun.ok) return begun;
   for (const text of notesLike(state.session, options.words)) begun.value.append({ do: 'note', text });
   return begun;

@@ -7,7 +7,7 @@ import { nextName, turnColours } from '../journal/match.ts';
 import type { Tally } from '../journal/read-log.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import type { BriefFault, PlanFault } from '../planning/fault.ts';
-import { readBrief } from '../planning/parse-brief.ts';
+import { readBriefFile } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import type { Another } from '../screen/bench/bench-state.ts';
@@ -83,7 +83,7 @@ export function nextOfParty(open: string, words: Words): Result<string | Another
 /** So many bags like the one that is open, which is the first of them, their colours turned round. */
 export function planParty(log: SessionLog, count: number, words: Words): Result<readonly string[], string> {
   if (count < 2 || count > mostBags) return fail(words.party.notAParty(mostBags));
-  const first = log.state.header.brief as Readonly<Record<string, unknown>>;
+  const first = log.state.begun.json;
   const names = [log.session.name];
   while (names.length < count) names.push(nextName(log.session.name, names));
   const jsons = names.map((name, i) =>
@@ -106,10 +106,10 @@ function keepParty(jsons: readonly unknown[], words: Words): Result<readonly str
 }
 
 function planOne(json: unknown): Result<{ bag: BriefFile; plan: Plan }, BriefFault | PlanFault> {
-  const brief = readBrief(json);
-  if (!brief.ok) return brief;
-  const plan = planBag(brief.value);
-  return plan.ok ? succeed({ bag: { json, brief: brief.value }, plan: plan.value }) : plan;
+  const bag = readBriefFile(json);
+  if (!bag.ok) return bag;
+  const plan = planBag(bag.value.brief);
+  return plan.ok ? succeed({ bag: bag.value, plan: plan.value }) : plan;
 }
 
 /** `slantwise party`: keeps the briefs that are named, or tells how the party stands. */
@@ -135,7 +135,7 @@ function partyOf(
     const name = names.includes(brief.name) ? nextName(brief.name, names) : brief.name;
     names.push(name);
     jsons.push({
-      ...(isTurned ? turnColours(json as Readonly<Record<string, unknown>>, i) : (json as object)),
+      ...(isTurned ? turnColours(json, i) : json),
       name,
     });
   }

@@ -12,6 +12,7 @@ import { smallerDoubt } from '../planning/uncertainty.ts';
 import { planWarnings } from '../planning/warnings.ts';
 import { classesOfGauge } from '../planning/yarn-class.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
+import type { JsonGroup } from '../shared/result.ts';
 import { allSteps, type Job, layOutJob, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import { cautionOf } from '../wording/cautions.ts';
@@ -125,7 +126,7 @@ function* textLines(plan: Plan, words: Words): Generator<string> {
 }
 
 /** As other programs read it: plain JSON, every key with its unit, nothing rounded. */
-export function planJson(plan: Plan, words: Words): Record<string, unknown> {
+export function planJson(plan: Plan, words: Words): JsonGroup {
   const { brief, gauge } = plan;
   const runs = colourRuns(plan);
   return {
@@ -173,7 +174,7 @@ export function planJson(plan: Plan, words: Words): Record<string, unknown> {
   };
 }
 
-function hangingJson(plan: Plan, hanging: Hanging): Record<string, unknown> {
+function hangingJson(plan: Plan, hanging: Hanging): JsonGroup {
   const { bed } = plan.brief;
   const { fromRow, throughRow } = hanging;
   const first = edgesOfRow(plan, fromRow);
@@ -206,7 +207,7 @@ export function stepJson(job: Job, number: number, words: Words): string {
   });
 }
 
-const afterJson = (after: Step['after']): Record<string, unknown> => ({
+const afterJson = (after: Step['after']): JsonGroup => ({
   ...after,
   parked: Object.fromEntries(after.parked),
 });

@@ -11,10 +11,10 @@ import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { PlanFault } from '../planning/fault.ts';
 import { type BagFromYarn, planFromYarn } from '../planning/from-yarn.ts';
 import { type CameOut, learn, swatchKey } from '../planning/learned.ts';
-import { parseBrief, readBrief } from '../planning/parse-brief.ts';
+import { parseBrief, readBriefFile } from '../planning/parse-brief.ts';
 import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { fail, isOf, type Result, succeed } from '../shared/result.ts';
+import { fail, isOf, type Result } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatCutOff, formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
@@ -42,11 +42,10 @@ function planFile<Bag>(
 }
 
 /** Its yarns in other places: still a sound brief. */
-function turnedFile({ json }: BriefFile, places: number): Result<BriefFile, string> {
-  const other = turnColours(json as Readonly<Record<string, unknown>>, places);
-  const brief = readBrief(other);
-  if (!brief.ok) throw new Error(brief.fault.code);
-  return succeed({ json: other, brief: brief.value });
+function turnedFile({ json }: BriefFile, places: number): Result<BriefFile, never> {
+  const other = readBriefFile(turnColours(json, places));
+  if (!other.ok) throw new Error(other.fault.code);
+  return other;
 }
 
 /** The brief in a file, or one sentence that names the file and what is wrong in it. */
@@ -84,8 +83,7 @@ export const ownPace = (): Pace => paceOf(finishedBags(mostBags));
 /** The brief with what measured bags of its swatch tell, unless it says so itself. */
 export function withLearned(file: BriefFile): BriefFile {
   const learned = file.brief.learned ?? learn(outcomesLike(file.brief));
-  const json = file.json as Readonly<Record<string, unknown>>;
-  return learned ? { json: { ...json, learned }, brief: { ...file.brief, learned } } : file;
+  return learned ? { json: { ...file.json, learned }, brief: { ...file.brief, learned } } : file;
 }
 
 /** Of the bags of the same swatch used last. */

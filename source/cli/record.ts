@@ -2,6 +2,7 @@ import { workedCost } from '../journal/bag-cost.ts';
 import { lastInstant, lastSession, type Recording } from '../journal/read-log.ts';
 import { type BagRecord, recordOf, typicalRowMinutes } from '../journal/record.ts';
 import { usedYarn } from '../session/measured.ts';
+import type { JsonGroup } from '../shared/result.ts';
 import { formatRecord, sayAnother } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
@@ -9,11 +10,7 @@ import { planJson } from './plan.ts';
 import { openRecording, sayCutOff } from './read-input.ts';
 
 /** The record of a bag as JSON; times in seconds. */
-export function recordJson(
-  recording: Recording,
-  record: BagRecord,
-  words: Words,
-): Readonly<Record<string, unknown>> {
+export function recordJson(recording: Recording, record: BagRecord, words: Words): JsonGroup {
   const { header, finished } = recording;
   const session = lastSession(recording);
   const { job, done, notes, measured } = session;

@@ -3,6 +3,7 @@
  * answered, the bed, what is to be done next, and what stands offered, each offer with the question that would tell it from
  * the others.
  */
+
 import type { HandMove, Move } from '../bed/move.ts';
 import { type Offer, stillHolds, type Talk } from '../chat/talk.ts';
 import { sayNowIn } from '../screen/bench/bench-moves.ts';
@@ -12,16 +13,15 @@ import type { LineSource } from '../screen/parts/line-source.ts';
 import type { HandStep, How, MendMove } from '../session/mend/mend.ts';
 import { bedNow, currentStep, isFinished, stepsStanding } from '../session/session.ts';
 import { harmlessJson } from '../shared/plain-text.ts';
+import type { JsonGroup } from '../shared/result.ts';
 import { rowAt } from '../steps/job.ts';
 import { formatLook, formatRipBack } from '../wording/finding.ts';
 import { sayAsked, sayShows, sayWholeMend } from '../wording/finding-answer.ts';
 import { formatReplanChoice } from '../wording/replan.ts';
 import type { Words } from '../wording/words.ts';
 
-type Json = Readonly<Record<string, unknown>>;
-
 /** What `say` holds beside it all, and what is new since `before`. */
-export function workJson(before: BenchState | null, state: BenchState, say: readonly string[]): Json {
+export function workJson(before: BenchState | null, state: BenchState, say: readonly string[]): JsonGroup {
   const fault = newLines(before, state).find(({ tone }) => tone === 'fault');
   const stands = stillHolds(state.talk, state.session);
   return {
@@ -36,7 +36,7 @@ export function workJson(before: BenchState | null, state: BenchState, say: read
 }
 
 /** The step that comes next, null once the bag is finished, and the bed as it is now. */
-function placeJson({ session }: BenchState): Json {
+function placeJson({ session }: BenchState): JsonGroup {
   const { job } = session;
   const step = currentStep(session);
   const row = rowAt(job, stepsStanding(session));
@@ -57,7 +57,7 @@ function placeJson({ session }: BenchState): Json {
   };
 }
 
-function nowJson(state: BenchState): Json {
+function nowJson(state: BenchState): JsonGroup {
   const { session } = state;
   const { way } = session;
   const say = sayNowIn(state);
@@ -70,7 +70,7 @@ function nowJson(state: BenchState): Json {
   return { say, moves: step?.moves ?? [], way: null, of, at: step?.step ?? null };
 }
 
-function offerJson(offer: Offer, n: number, { words }: BenchState): Json {
+function offerJson(offer: Offer, n: number, { words }: BenchState): JsonGroup {
   return {
     n,
     kind: kindOf(offer),
@@ -120,13 +120,13 @@ function stepAfter(offer: Offer): number | null {
 }
 
 /** The row counter is set last. */
-const wayMoves = ({ moves, setsCounter, row }: HandStep): readonly Json[] => [
+const wayMoves = ({ moves, setsCounter, row }: HandStep): readonly JsonGroup[] => [
   ...moves.map(moveJson),
   ...(setsCounter ? [{ undo: 'counter', rows: row }] : []),
 ];
 
 /** Hand work taken back is named as it is forward. */
-function moveJson(move: Move | MendMove): Json {
+function moveJson(move: Move | MendMove): JsonGroup {
   if (!('undo' in move) || move.undo !== 'hand') return { ...move };
   const { move: undo, ...fields }: HandMove = move.what;
   return { undo, ...fields };

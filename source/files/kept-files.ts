@@ -3,7 +3,7 @@
 import { join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import type { BriefFile } from '../planning/brief.ts';
-import { readBrief } from '../planning/parse-brief.ts';
+import { readBriefFile } from '../planning/parse-brief.ts';
 import { emptyShelf, readShelf, type Shelf, shelfJson } from '../planning/shelf.ts';
 import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
 import { systemDisk, writeFault } from './disk.ts';
@@ -36,8 +36,8 @@ export const saveParty = (path: string, bags: readonly BriefFile[]): Result<null
 function readParty(stored: unknown): readonly BriefFile[] | null {
   if (!Array.isArray(stored)) return null;
   const briefs = stored.flatMap((json) => {
-    const brief = readBrief(json);
-    return brief.ok ? [{ json, brief: brief.value }] : [];
+    const file = readBriefFile(json);
+    return file.ok ? [file.value] : [];
   });
   return briefs.length === stored.length ? briefs : null;
 }

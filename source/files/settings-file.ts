@@ -6,7 +6,7 @@ import { existsSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import { type ReadSettings, readSettings, type SettingName, type Settings } from '../settings/settings.ts';
-import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
+import { fail, isGroup, jsonIn, type Result, succeed } from '../shared/result.ts';
 import { fileFault, systemDisk, writeFault } from './disk.ts';
 import { readBytes } from './read-file.ts';
 
@@ -23,8 +23,8 @@ const mostBytes = 1024 * 1024;
 export function loadSettings(folder: string): LoadedSettings {
   const path = join(folder, fileName);
   const bytes = readBytes(path, mostBytes);
-  const stored = bytes.ok ? parseStored(bytes.value) : null;
-  if (stored) return { ...readSettings(stored), setAsideAs: null, fault: null };
+  const stored = bytes.ok ? jsonIn(bytes.value) : null;
+  if (isGroup(stored)) return { ...readSettings(stored), setAsideAs: null, fault: null };
   if (!bytes.ok && bytes.fault.code === 'files/missing')
     return { ...nothingStored, setAsideAs: null, fault: null };
   const aside = setAside(path);
@@ -59,12 +59,6 @@ export async function saveSetting<Name extends SettingName>(
 }
 
 const nothingStored = readSettings({});
-
-function parseStored(bytes: Uint8Array): Readonly<Record<string, unknown>> | null {
-  const stored = jsonIn(bytes);
-  const isObject = typeof stored === 'object' && stored !== null && !Array.isArray(stored);
-  return isObject ? (stored as Readonly<Record<string, unknown>>) : null;
-}
 
 function setAside(path: string): Result<string, FileFault> {
   let number = 1;

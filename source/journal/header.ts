@@ -1,6 +1,6 @@
 import { readBrief } from '../planning/parse-brief.ts';
 import { planBag } from '../planning/plan-bag.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, isGroup, type JsonGroup, type Result, succeed } from '../shared/result.ts';
 import { type Job, layOutJob, phasesOf } from '../steps/job.ts';
 import { phases } from '../steps/step.ts';
 import type { JournalFault } from './fault.ts';
@@ -30,7 +30,7 @@ export function figuresOf({ plan, stepCount, phaseStarts }: Job): PlanFigures {
 
 /** The first figure that is not as recorded. Figures that the log does not have are not compared. */
 function findDifference(
-  recorded: Readonly<Record<string, unknown>>,
+  recorded: JsonGroup,
   planned: PlanFigures,
 ): { readonly figure: string; readonly recorded: string; readonly planned: string } | null {
   for (const [figure, value] of Object.entries(planned)) {
@@ -51,13 +51,13 @@ export interface LogHeader {
   /** Version of the program that began the log. */
   readonly program: string;
   /** The brief as the maker's file had it. */
-  readonly brief: unknown;
-  readonly figures: Readonly<Record<string, unknown>>;
+  readonly brief: JsonGroup;
+  readonly figures: JsonGroup;
   /** ISO 8601 in UTC. */
   readonly startedAt: string;
 }
 
-export const headerJson = (header: LogHeader): Readonly<Record<string, unknown>> => {
+export const headerJson = (header: LogHeader): JsonGroup => {
   const { name, program, brief, figures, startedAt } = header;
   return { format: logFormat, version: logVersion, name, program, brief, figures, startedAt };
 };
@@ -69,7 +69,7 @@ export interface OpenedHeader {
 
 /** Reads the JSON of a first line whose checksum is right, and plans its brief again. */
 export function readHeader(json: unknown): Result<OpenedHeader, JournalFault> {
-  if (!isObject(json) || json.format !== logFormat) return fail({ code: 'journal/not-a-log' });
+  if (!isGroup(json) || json.format !== logFormat) return fail({ code: 'journal/not-a-log' });
   const { version } = json;
   if (typeof version === 'number' && version > logVersion) {
     return fail({ code: 'journal/newer-version', version, known: logVersion });
@@ -89,11 +89,10 @@ const damagedHeader: JournalFault = {
   laterStep: null,
 };
 
-function readVersion1(json: Readonly<Record<string, unknown>>): Result<OpenedHeader, JournalFault> {
+function readVersion1(json: JsonGroup): Result<OpenedHeader, JournalFault> {
   const { name, program, brief, figures, startedAt } = json;
   if (typeof name !== 'string' || typeof program !== 'string') return fail(damagedHeader);
-  if (typeof startedAt !== 'string' || !isInstant(startedAt) || !isObject(figures))
-    return fail(damagedHeader);
+  if (typeof startedAt !== 'string' || !isInstant(startedAt) || !isGroup(figures)) return fail(damagedHeader);
   const read = readBrief(brief);
   const plan = read.ok ? planBag(read.value) : read;
   if (!plan.ok) return fail({ code: 'journal/brief', program, fault: plan.fault });
@@ -101,8 +100,5 @@ function readVersion1(json: Readonly<Record<string, unknown>>): Result<OpenedHea
   const job = layOutJob(plan.value);
   const difference = findDifference(figures, figuresOf(job));
   if (difference) return fail({ code: 'journal/plan-differs', program, ...difference });
-  return succeed({ header: { name, program, brief, figures, startedAt }, job });
+  return succeed({ header: { name, program, brief: brief as JsonGroup, figures, startedAt }, job });
 }
-
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

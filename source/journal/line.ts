@@ -3,7 +3,7 @@
  * without its own sum, so it fits only if this line and all before it are as they were written. This frame is the same
  * in every version, so that a damaged line is never taken for the work of a newer program.
  */
-import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
+import { fail, type JsonGroup, jsonIn, type Result, succeed } from '../shared/result.ts';
 import type { LineFault } from './fault.ts';
 
 /**
@@ -41,7 +41,7 @@ export interface SealedLine {
 }
 
 /** The line for a JSON object, given the sum of the lines before it (0 for the first). */
-export function sealLine(json: Readonly<Record<string, unknown>>, before: number): SealedLine {
+export function sealLine(json: JsonGroup, before: number): SealedLine {
   const body = JSON.stringify(json).slice(0, -1);
   const sum = crc32(encoder.encode(body), before);
   return { text: `${body},"sum":"${formatSum(sum)}"}\n`, sum };

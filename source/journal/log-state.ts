@@ -19,6 +19,8 @@ import { type Entry, entryJson, isCommand, isInstant, type LogEvent, readEntry }
 /** A log up to some line: all that is needed to go on, whatever its length. */
 export interface LogState {
   readonly header: LogHeader;
+  /** What it was begun with: the session's plan may have changed. */
+  readonly begun: BriefFile;
   readonly session: Session;
   readonly sum: number;
   readonly events: number;
@@ -115,6 +117,7 @@ function apply(before: Session, { event, stepsDone }: Entry, line: number): Resu
 
 const start = (header: LogHeader, session: Session, sum: number): LogState => ({
   header,
+  begun: { json: header.brief, brief: session.job.plan.brief },
   session,
   sum,
   events: 0,
@@ -126,6 +129,7 @@ const start = (header: LogHeader, session: Session, sum: number): LogState => ({
 
 const next = (state: LogState, { event, afterMs }: Entry, session: Session, sum: number): LogState => ({
   header: state.header,
+  begun: state.begun,
   session,
   sum,
   events: state.events + 1,

@@ -3,12 +3,14 @@
  * round or others in their place; or another size, divided by what the first bag came to over what its swatch foretold, where
  * nothing more was learnt.
  */
+
 import type { Brief, BriefFile } from '../planning/brief.ts';
 import type { CameOut } from '../planning/learned.ts';
 import type { Plan } from '../planning/plan.ts';
 import { withoutNull } from '../planning/shelf.ts';
 import { usedYarn } from '../session/measured.ts';
 import type { Session } from '../session/session.ts';
+import type { JsonGroup } from '../shared/result.ts';
 import { phases } from '../steps/step.ts';
 
 export interface OtherYarn {
@@ -31,15 +33,13 @@ export type MatchWish =
 /** A size up is a fifth wider and deeper (rule of thumb). */
 const sizeUp = 1.2;
 
-type Json = Readonly<Record<string, unknown>>;
-
 /** The JSON of the brief, by another name. `isLearned`: more bags than this one tell what becomes of the size. */
 export function matchBrief(
   file: BriefFile,
   session: Session,
   wish: MatchWish,
   { name, isLearned }: { readonly name: string; readonly isLearned: boolean },
-): Json {
+): JsonGroup {
   const like = { ...briefLike(file, session), name };
   switch (wish.is) {
     case 'same':
@@ -62,18 +62,18 @@ export function matchBrief(
   }
 }
 
-function scaled(session: Session, by: number): Json {
+function scaled(session: Session, by: number): JsonGroup {
   const { widthCm, depthCm } = session.job.plan.size;
   return { ...boxedOf(session, by), widthCm: by * widthCm, depthCm: by * depthCm };
 }
 
 /** A boxed bottom grows with the bag. */
-const boxedOf = ({ job }: Session, by: number): Json => {
+const boxedOf = ({ job }: Session, by: number): JsonGroup => {
   const { boxedCm } = job.plan.brief;
   return boxedCm > 0 ? { boxedCm: by * boxedCm } : {};
 };
 
-function inOtherYarns(json: Json, others: readonly OtherYarn[]): Json {
+function inOtherYarns(json: JsonGroup, others: readonly OtherYarn[]): JsonGroup {
   const coloured = colouredOf(json);
   const names = stripeYarns(coloured);
   const otherFor = new Map(names.slice(0, others.length).map((name, i) => [name, others[i]]));
@@ -101,9 +101,9 @@ export function nextName(name: string, taken: readonly string[]): string {
 const mostStripes = 200;
 
 /** The JSON of a brief whose plan has the stitches, rows, stripes and gauge of `session`'s, which was begun with `file`. */
-export function briefLike(file: BriefFile, session: Session): Json {
+export function briefLike(file: BriefFile, session: Session): JsonGroup {
   const { plan } = session.job;
-  const { scraps: _, learned: __, ...kept } = file.json as Json;
+  const { scraps: _, learned: __, ...kept } = file.json as JsonGroup;
   const { brief, rows, stitches } = plan;
   return {
     ...kept,
@@ -119,7 +119,7 @@ export function briefLike(file: BriefFile, session: Session): Json {
 const cordLike = ({ cord: { yarn, roundsPer10Cm } }: Brief): object => withoutNull({ yarn, roundsPer10Cm });
 
 /** Of a yarn weighed at the end, what is left is all that there is for the next bag. */
-function yarnsLike(session: Session): Json {
+function yarnsLike(session: Session): JsonGroup {
   const left = new Map(usedYarn(session).map((used) => [used.yarn, used]));
   return Object.fromEntries(
     [...session.job.plan.brief.yarns].map(([name, yarn]) => {
@@ -133,7 +133,7 @@ const wasMeasured = (begun: Brief, { swatch }: Brief): boolean =>
   JSON.stringify(begun.swatch) !== JSON.stringify(swatch);
 
 /** Forty stitches and rows, so that the sizes are ones that a swatch can have. */
-function swatchOf({ swatch }: Brief): Json {
+function swatchOf({ swatch }: Brief): JsonGroup {
   const { stitches, rows, widthMm, heightMm, state, loopLengthMm, asideMm, stitchSize } = swatch;
   return {
     stitches: 40,
@@ -174,13 +174,13 @@ export function outcomeOf({ job, measured }: Session): CameOut | null {
 
 /** What has a colour in the JSON of a brief. */
 interface Coloured {
-  readonly yarns: Readonly<Record<string, Json>>;
+  readonly yarns: Readonly<Record<string, JsonGroup>>;
   readonly stripes: readonly { readonly yarn: string; readonly rows: number }[];
-  readonly hem?: Json;
-  readonly cord?: Json;
+  readonly hem?: JsonGroup;
+  readonly cord?: JsonGroup;
 }
 
-const colouredOf = (json: Json): Coloured => json as unknown as Coloured;
+const colouredOf = (json: JsonGroup): Coloured => json as unknown as Coloured;
 
 /** Each yarn once, in the order in which the stripes first have it. */
 const stripeYarns = ({ stripes }: Pick<Coloured, 'stripes'>): readonly string[] => [
@@ -188,9 +188,9 @@ const stripeYarns = ({ stripes }: Pick<Coloured, 'stripes'>): readonly string[] 
 ];
 
 /** The brief with each yarn of its stripes, its hem and its cord as `nameOf` has it. */
-function inYarns(json: Json, nameOf: (yarn: string) => string): Json {
+function inYarns(json: JsonGroup, nameOf: (yarn: string) => string): JsonGroup {
   const { stripes, hem, cord } = colouredOf(json);
-  const other = (key: string, made: Json | undefined): Json =>
+  const other = (key: string, made: JsonGroup | undefined): JsonGroup =>
     typeof made?.yarn === 'string' ? { [key]: { ...made, yarn: nameOf(made.yarn) } } : {};
   return {
     ...json,
@@ -201,7 +201,7 @@ function inYarns(json: Json, nameOf: (yarn: string) => string): Json {
 }
 
 /** Each yarn takes the place of the one so many places on; a bag of scraps has no places, and stays. */
-export function turnColours(json: Json, places: number): Json {
+export function turnColours(json: JsonGroup, places: number): JsonGroup {
   if (!Array.isArray(json.stripes)) return json;
   const names = stripeYarns(colouredOf(json));
   return inYarns(json, (yarn) => {

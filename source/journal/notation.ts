@@ -1,7 +1,7 @@
 import { colourPattern } from '../planning/brief-schema.ts';
 import type { Command } from '../session/command.ts';
 import { isSlip } from '../session/mend/slip.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, type JsonGroup, type Result, succeed } from '../shared/result.ts';
 
 /** Lines that only a copy of a log holds, put in by a teacher: something to read, and a place to stop. */
 export type Teaching = { readonly do: 'say'; readonly text: string } | { readonly do: 'pause' };
@@ -20,7 +20,7 @@ export type Occurrence =
 interface UnknownEvent {
   readonly do: 'unknown';
   readonly name: string;
-  readonly fields: Readonly<Record<string, unknown>>;
+  readonly fields: JsonGroup;
 }
 
 export type LogEvent = Command | Occurrence | UnknownEvent;
@@ -120,7 +120,7 @@ const occurrences: ReadonlySet<string> = new Set<LogEvent['do']>([
 export const isCommand = (event: LogEvent): event is Command => !occurrences.has(event.do);
 
 /** An entry as plain JSON, without its checksum. */
-export function entryJson({ event, afterMs, stepsDone }: Entry): Readonly<Record<string, unknown>> {
+export function entryJson({ event, afterMs, stepsDone }: Entry): JsonGroup {
   return event.do === 'unknown'
     ? { do: event.name, ...event.fields, afterMs, stepsDone }
     : { ...event, afterMs, stepsDone };
@@ -139,7 +139,7 @@ export function readEntry(json: unknown): Result<Entry, 'wrong-fields'> {
   return succeed({ event, afterMs: afterMs as number, stepsDone: stepsDone as number });
 }
 
-function fits(fields: Readonly<Record<string, unknown>>, checks: readonly [string, Check][]): boolean {
+function fits(fields: JsonGroup, checks: readonly [string, Check][]): boolean {
   const known = checks.filter(([field, check]) => Object.hasOwn(fields, field) && check(fields[field]));
   return known.length === checks.length && Object.keys(fields).length === checks.length;
 }

@@ -1,4 +1,5 @@
 import type { Side } from '../bed/bed.ts';
+import type { JsonGroup } from '../shared/result.ts';
 
 /** How the swatch had rested when it was measured; the loop-length model depends on it. */
 export type RelaxedState = 'dry-relaxed' | 'wet-relaxed' | 'fully-relaxed';
@@ -121,7 +122,7 @@ export interface Learned {
 
 /** A brief and the JSON it was read from, which a log keeps as it stood. */
 export interface BriefFile {
-  readonly json: unknown;
+  readonly json: JsonGroup;
   readonly brief: Brief;
 }
 

@@ -2,7 +2,9 @@
  * Turns what the schema library reports into our own faults, each naming the field, the value and what is allowed; also what
  * the library lets by or cannot name: a list where a group belongs, and yarn names that it skips in silence.
  */
+
 import * as v from 'valibot';
+import { isGroup, type JsonGroup } from '../shared/result.ts';
 import { bagSchemaFor, bagWays, briefSchema, colourPattern } from './brief-schema.ts';
 import type { BriefFault, JsonKind } from './fault.ts';
 
@@ -127,8 +129,6 @@ function innerSchema(schema: unknown, step: PathKey): unknown {
   return node?.entries?.[step] ?? option?.entries?.[step] ?? node?.value;
 }
 
-type Group = Readonly<Record<string, unknown>>;
-
 /** The first such oddity; null when there is none. */
 export function findOddShape(json: unknown): BriefFault | null {
   const list = groupsOf(json).find(([, value]) => Array.isArray(value));
@@ -139,8 +139,7 @@ export function findOddShape(json: unknown): BriefFault | null {
   return skipped === undefined ? null : { code: 'brief/reserved-yarn', yarn: skipped };
 }
 
-const asGroup = (value: unknown): Group =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Group) : {};
+const asGroup = (value: unknown): JsonGroup => (isGroup(value) ? value : {});
 
 /** Every value of the file that has to be a group, with the keys that lead to it. */
 function groupsOf(json: unknown): readonly (readonly [path: readonly (string | number)[], value: unknown])[] {

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { opposite } from '../bed/bed.ts';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, type JsonGroup, type Result, succeed } from '../shared/result.ts';
 import { mmPerInch } from '../shared/units.ts';
 import { type BagWish, type Brief, type BriefFile, ravelCord, type Swatch, unnamedWaste } from './brief.ts';
 import { type BriefJson, briefSchema } from './brief-schema.ts';
@@ -34,9 +34,14 @@ export function parseBrief(
   const written = readJson(text);
   if (!written.ok) return written;
   const json = namesShelf(written.value) ? takeFromShelf(written.value, shelf()) : written;
-  if (!json.ok) return json;
-  const brief = readBrief(json.value);
-  return brief.ok ? succeed({ json: json.value, brief: brief.value }) : brief;
+  return json.ok ? readBriefFile(json.value) : json;
+}
+
+/** Checks a brief's JSON, and keeps it beside what it says. */
+export function readBriefFile(json: unknown): Result<BriefFile, BriefFault> {
+  const brief = readBrief(json);
+  // What is no group is no brief.
+  return brief.ok ? succeed({ json: json as JsonGroup, brief: brief.value }) : brief;
 }
 
 /** Checks a brief's JSON and fills in its defaults. */

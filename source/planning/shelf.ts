@@ -1,6 +1,6 @@
 /** What a maker keeps under names: beds, swatches and yarns, as a brief has them. A brief may name them in place of their figures. */
 import * as v from 'valibot';
-import { fail, type Result, succeed } from '../shared/result.ts';
+import { fail, isGroup, type JsonGroup, type Result, succeed } from '../shared/result.ts';
 import type { Brief, Yarn } from './brief.ts';
 import { bedSchema, swatchSchema, yarnSchema } from './brief-schema.ts';
 import type { BriefFault } from './fault.ts';
@@ -82,13 +82,8 @@ export function swatchToKeep({ swatch }: Brief): KeptSwatch | null {
 /** A yarn of the shelf as a brief has it. */
 export const yarnOf = ({ since: _, ...yarn }: KeptYarn): object => withoutNull(yarn);
 
-type Json = Readonly<Record<string, unknown>>;
-
-const isGroup = (value: unknown): value is Json =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 /** Whether anything in a brief's JSON is a name of something kept. */
-export const namesShelf = (json: unknown): json is Json =>
+export const namesShelf = (json: unknown): json is JsonGroup =>
   isGroup(json) &&
   (typeof json.bed === 'string' ||
     typeof json.swatch === 'string' ||
@@ -96,7 +91,7 @@ export const namesShelf = (json: unknown): json is Json =>
     (isGroup(json.yarns) && Object.values(json.yarns).some((yarn) => typeof yarn === 'string')));
 
 /** The JSON with what is kept in place of its names: `"bed": "workroom"`, `"yarns": ["plum", "mint"]`, `"yarns": {"sky": "blue wool"}`. */
-export function takeFromShelf(json: Json, shelf: Shelf): Result<Json, BriefFault> {
+export function takeFromShelf(json: JsonGroup, shelf: Shelf): Result<JsonGroup, BriefFault> {
   const bed = kept(shelf, 'bed', json.bed);
   if (!bed.ok) return bed;
   const swatch = kept(shelf, 'swatch', json.swatch);

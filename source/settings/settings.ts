@@ -1,4 +1,5 @@
 /** All settings as one table: name, what it is when nobody has set it, and what it may be. */
+import { isGroup, type JsonGroup } from '../shared/result.ts';
 
 export type PedalAct = 'confirm' | 'back' | 'again' | 'pass';
 
@@ -50,10 +51,7 @@ const yesOrNo = {
 const pedalActs: readonly PedalAct[] = ['confirm', 'back', 'again', 'pass'];
 
 const isPedals = (value: unknown): boolean =>
-  typeof value === 'object' &&
-  value !== null &&
-  !Array.isArray(value) &&
-  Object.values(value).every((act) => pedalActs.some((one) => one === act));
+  isGroup(value) && Object.values(value).every((act) => pedalActs.some((one) => one === act));
 
 /** Milliseconds in which presses of one switch count as one. */
 export const pedalGap = { least: 20, most: 1000 };
@@ -94,7 +92,7 @@ export interface ReadSettings {
 }
 
 /** Settings from what a file holds. Names that are not in the table belong to other versions and are passed over. */
-export function readSettings(stored: Readonly<Record<string, unknown>>): ReadSettings {
+export function readSettings(stored: JsonGroup): ReadSettings {
   const given = settingNames.filter((name) => Object.hasOwn(stored, name));
   const refused = given.filter((name) => !settingsTable[name].check(stored[name]));
   const values = settingNames.map((name) => {

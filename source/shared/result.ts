@@ -13,6 +13,12 @@ export const isOf = <F extends { readonly code: string }, Family extends string>
   family: Family,
 ): fault is Extract<F, { readonly code: `${Family}/${string}` }> => fault.code.startsWith(`${family}/`);
 
+/** A group of a JSON text, not yet checked. */
+export type JsonGroup = Readonly<Record<string, unknown>>;
+
+export const isGroup = (value: unknown): value is JsonGroup =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
 /** What a JSON text holds, given as UTF-8 too; undefined where it is none. */
 export function jsonIn(text: string | Uint8Array): unknown {
   try {

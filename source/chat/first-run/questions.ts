@@ -1,7 +1,7 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
 
 import type { SwatchSoFar } from '../../planning/swatch-steps.ts';
-import { fail, jsonIn, type Result, succeed } from '../../shared/result.ts';
+import { fail, type JsonGroup, jsonIn, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { isLength, readAmounts, type Unit } from './amounts.ts';
 import {
@@ -147,7 +147,7 @@ export function readDraft(text: string, words: Words): Answers {
   return answers;
 }
 
-const parse = (text: string) => (jsonIn(text) ?? null) as Readonly<Record<string, unknown>> | null;
+const parse = (text: string) => (jsonIn(text) ?? null) as JsonGroup | null;
 
 function isGiven(value: unknown): value is Given {
   const { line, length } = (value ?? {}) as Partial<Record<keyof Given, unknown>>;
