@@ -112,7 +112,7 @@ function verdict(
   const isEnough =
     isCounted &&
     (question !== null && lookedFor.has(question)
-      ? backIsOffered(remedies)
+      ? backIsOffered(remedies) || (sound.length > 0 && sound.length === elsewhere.length)
       : isWhole && sameWays(mine) && elsewhere.length === sound.length);
   const asked = isEnough ? null : question;
   return {
@@ -124,7 +124,7 @@ function verdict(
   };
 }
 
-/** Questions for which the work has to be followed down: not worth it once the way back is offered. */
+/** Questions for which the work has to be followed down: not worth it once the way back is offered, or a place that looks just so. */
 const lookedFor: ReadonlySet<Question> = new Set(['moment', 'row', 'stray', 'before-move', 'which-edge']);
 
 /** A mend that is right for more than one story shows what any of them would. */
