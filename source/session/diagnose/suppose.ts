@@ -60,7 +60,7 @@ function pastOf(job: Job, done: number, reach: Reach): Past {
   const rowEnds: number[] = [];
   const rehangs: number[] = [];
   const stripes = new Set<number>();
-  for (let number = done; number > 0 && passes.length < reach.moves * 8; number--) {
+  for (let number = done; number > 0; number--) {
     const step = stepAt(job, number);
     if (step.phase === 'cast-on') break;
     if (stripes.size >= reach.stripes && moves.length >= reach.moves) break;
