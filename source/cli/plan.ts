@@ -7,6 +7,7 @@ import { modelLoopLength } from '../planning/gauge.ts';
 import { edgesOfRow, type Hanging } from '../planning/hangings.ts';
 import { orderParty, partyKit, sharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
+import { withoutNull } from '../planning/shelf.ts';
 import { closingTailCm } from '../planning/tails.ts';
 import { smallerDoubt } from '../planning/uncertainty.ts';
 import { planWarnings } from '../planning/warnings.ts';
@@ -44,7 +45,11 @@ export function printPlan(
   for (const [i, path] of paths.entries()) {
     const bag = fromYarn ? readBagFromYarn(path, words) : readPlan(path, words, coloursTurned ? i : 0);
     if (!bag.ok) return complain(bag.fault);
-    bags.push('plan' in bag.value ? bagOf(bag.value) : { plan: bag.value, fromYarn: null });
+    bags.push(
+      'plan' in bag.value
+        ? { plan: bag.value.plan, fromYarn: bag.value }
+        : { plan: bag.value, fromYarn: null },
+    );
   }
   if (json) printJson(bagsJson(bags, words), 2);
   else print(pageText(bags, words));
@@ -57,15 +62,13 @@ interface PlannedBag {
   readonly fromYarn: BagFromYarn | null;
 }
 
-const bagOf = (fromYarn: BagFromYarn): PlannedBag => ({ plan: fromYarn.plan, fromYarn });
-
 function bagsJson(bags: readonly PlannedBag[], words: Words): unknown {
   const pace = ownPace();
   const plans = bags.map(({ plan, fromYarn }) => ({
     ...planJson(plan, words),
     time: timeJson(plan, pace),
-    ...costJson(plan, pace),
-    ...(fromYarn ? withoutPlan(fromYarn) : {}),
+    ...withoutNull({ cost: plannedCost(plan, pace) }),
+    ...(fromYarn ? { limit: fromYarn.limit, nearShapes: fromYarn.nearShapes } : {}),
   }));
   if (plans.length === 1) return plans[0];
   const all = bags.map(({ plan }) => plan);
@@ -83,13 +86,6 @@ function timeJson(plan: Plan, pace: Pace) {
   const workS = [...byPhase.values()].reduce((sum, seconds) => sum + seconds, 0);
   return { workS, phaseS: Object.fromEntries(byPhase), ownBags: pace.bags };
 }
-
-function costJson(plan: Plan, pace: Pace) {
-  const cost = plannedCost(plan, pace);
-  return cost ? { cost } : {};
-}
-
-const withoutPlan = ({ limit, nearShapes }: BagFromYarn) => ({ limit, nearShapes });
 
 function pageText(bags: readonly PlannedBag[], words: Words): string {
   const pace = ownPace();

@@ -75,18 +75,14 @@ const paperNamed = (typed = 'a4'): Paper | undefined =>
 /** The sheet of a plan, or its tag, as a new file: a sentence that says so, or why not. */
 export function saveSheet(plan: Plan, { out, tag, ...request }: SheetRequest): Result<string, string> {
   const make = makers.get(extname(out).toLowerCase());
-  if (!make) return fail(sayOutKind(out, request.words));
+  if (!make) return fail(request.words.prompt.sheetEnding(out));
   const options = optionsFor(plan, request);
   const text = tag ? make.tag(plan, { ...options, ...tag }) : make.sheet(plan, options);
   const written = writeText(out, text);
   return written.ok
-    ? succeed(sayWritten(out, request.words))
+    ? succeed(request.words.prompt.sheetWritten(out))
     : fail(formatFileFault(written.fault, request.words));
 }
-
-const sayOutKind = (out: string, words: Words): string => words.prompt.sheetEnding(out);
-
-const sayWritten = (out: string, words: Words): string => words.prompt.sheetWritten(out);
 
 const optionsFor = (
   plan: Plan,
@@ -113,9 +109,9 @@ function saveParty(
   { out, words, paper = 'a4' }: SheetRequest,
 ): Result<string, string> {
   const make = partyMakers.get(extname(out).toLowerCase());
-  if (!make) return fail(sayOutKind(out, words));
+  if (!make) return fail(words.prompt.sheetEnding(out));
   const common = formatParty(plans, ownPace(), words).split('\n');
   const bags = plans.map((plan) => ({ plan, options: optionsFor(plan, { words, paper }) }));
   const written = writeText(out, make({ date: today(), words, paper, common, bags }));
-  return written.ok ? succeed(sayWritten(out, words)) : fail(formatFileFault(written.fault, words));
+  return written.ok ? succeed(words.prompt.sheetWritten(out)) : fail(formatFileFault(written.fault, words));
 }

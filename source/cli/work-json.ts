@@ -5,7 +5,7 @@
  */
 
 import type { HandMove, Move } from '../bed/move.ts';
-import { type Offer, stillHolds, type Talk } from '../chat/talk.ts';
+import { type Offer, stillHolds } from '../chat/talk.ts';
 import { sayNowIn } from '../screen/bench/bench-moves.ts';
 import type { BenchState, BenchStore, Leaving } from '../screen/bench/bench-state.ts';
 import { newLines, newsOf, pictureShown } from '../screen/bench/run-plain.ts';
@@ -23,6 +23,7 @@ import type { Words } from '../wording/words.ts';
 /** What `say` holds beside it all, and what is new since `before`. */
 export function workJson(before: BenchState | null, state: BenchState, say: readonly string[]): JsonGroup {
   const fault = newLines(before, state).find(({ tone }) => tone === 'fault');
+  const { question } = state.talk;
   const stands = stillHolds(state.talk, state.session);
   return {
     ok: fault === undefined,
@@ -31,7 +32,7 @@ export function workJson(before: BenchState | null, state: BenchState, say: read
     place: placeJson(state),
     now: nowJson(state),
     offers: stands ? state.talk.offers.map((offer, i) => offerJson(offer, i + 1, state)) : [],
-    questions: stands ? sayQuestions(state.talk, state.words) : [],
+    questions: stands && question !== null ? [sayAsked(question, state.words)] : [],
   };
 }
 
@@ -148,9 +149,6 @@ function sayOffer(offer: Offer, words: Words): string {
 /** What will show of a slip that is kept; null where nothing does. */
 const sayTrace = (offer: Offer, words: Words): string | null =>
   offer.is === 'mend' ? (sayShows(offer.remedy.mend, words)[0] ?? null) : null;
-
-const sayQuestions = ({ question }: Talk, words: Words): readonly string[] =>
-  question === null ? [] : [sayAsked(question, words)];
 
 export async function runJson(
   store: BenchStore,

@@ -24,9 +24,7 @@ const attemptsForAName = 100;
 let locksMade = 0;
 
 /** The lock that one use of a log by this process takes. */
-export const lockOf = (logPath: string): Lock => makeLock(lockPathOf(logPath));
-
-const lockPathOf = (logPath: string): string => beside(logPath, '.lock');
+export const lockOf = (logPath: string): Lock => makeLock(beside(logPath, '.lock'));
 
 const makeLock = (path: string): Lock => ({
   path,

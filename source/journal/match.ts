@@ -105,18 +105,17 @@ export function briefLike(file: BriefFile, session: Session): JsonGroup {
   const { plan } = session.job;
   const { scraps: _, learned: __, ...kept } = file.json as JsonGroup;
   const { brief, rows, stitches } = plan;
+  const { yarn, roundsPer10Cm } = brief.cord;
   return {
     ...kept,
     bag: { stitches, rows },
     ...(wasMeasured(file.brief, brief) ? { swatch: swatchOf(brief) } : {}),
     yarns: yarnsLike(session),
     stripes: repeatOf(plan),
-    cord: { ...(kept.cord as object | undefined), ...cordLike(brief) },
+    // Its rounds as they were measured, where they were.
+    cord: { ...(kept.cord as object | undefined), ...withoutNull({ yarn, roundsPer10Cm }) },
   };
 }
-
-/** Its rounds as they were measured, where they were. */
-const cordLike = ({ cord: { yarn, roundsPer10Cm } }: Brief): object => withoutNull({ yarn, roundsPer10Cm });
 
 /** Of a yarn weighed at the end, what is left is all that there is for the next bag. */
 function yarnsLike(session: Session): JsonGroup {

@@ -13,6 +13,12 @@ export interface Neighbour {
 /** What the file should hold in a place: text in quotes, a group in braces, a list in brackets. */
 export type JsonKind = 'number' | 'text' | 'group' | 'list';
 
+/** What stands in a field of the file. */
+interface InField {
+  readonly field: string;
+  readonly value: unknown;
+}
+
 /**
  * Why a brief cannot be read. `field` is the path in the file, such as `stripes[1].rows`, and '' the brief itself;
  * `value` is what the file has there.
@@ -34,36 +40,16 @@ export type BriefFault =
       readonly known: readonly string[];
     }
   | { readonly code: 'brief/missing'; readonly field: string }
-  | {
-      readonly code: 'brief/wrong-type';
-      readonly field: string;
-      readonly expected: JsonKind;
-      readonly value: unknown;
-    }
-  | { readonly code: 'brief/not-whole'; readonly field: string; readonly value: unknown }
-  | { readonly code: 'brief/not-even'; readonly field: string; readonly value: unknown }
-  | {
-      readonly code: 'brief/too-small';
-      readonly field: string;
-      readonly value: unknown;
-      readonly least: number;
-    }
-  | {
-      readonly code: 'brief/too-large';
-      readonly field: string;
-      readonly value: unknown;
-      readonly most: number;
-    }
+  | (InField & { readonly code: 'brief/wrong-type'; readonly expected: JsonKind })
+  | (InField & { readonly code: 'brief/not-whole' })
+  | (InField & { readonly code: 'brief/not-even' })
+  | (InField & { readonly code: 'brief/too-small'; readonly least: number })
+  | (InField & { readonly code: 'brief/too-large'; readonly most: number })
   | { readonly code: 'brief/too-short'; readonly field: string }
   | { readonly code: 'brief/too-long'; readonly field: string; readonly most: number }
-  | {
-      readonly code: 'brief/not-one-of';
-      readonly field: string;
-      readonly value: unknown;
-      readonly choices: readonly (string | number)[];
-    }
-  | { readonly code: 'brief/not-a-colour'; readonly field: string; readonly value: unknown }
-  | { readonly code: 'brief/not-a-name'; readonly field: string; readonly value: unknown }
+  | (InField & { readonly code: 'brief/not-one-of'; readonly choices: readonly (string | number)[] })
+  | (InField & { readonly code: 'brief/not-a-colour' })
+  | (InField & { readonly code: 'brief/not-a-name' })
   | { readonly code: 'brief/no-size' }
   | { readonly code: 'brief/two-sizes'; readonly keys: readonly string[] }
   | { readonly code: 'brief/no-yarns' }

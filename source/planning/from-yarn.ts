@@ -50,7 +50,8 @@ export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
   const shape = shapeOf(brief, gauge);
   if (!shape.ok) return shape;
   const shaped = { ...brief, bag: shape.value };
-  const planAt = (repeats: number) => planScaled(shaped, gauge, rowsAt(brief, repeats));
+  const planAt = (repeats: number) =>
+    planCounts(shaped, gauge, countsAt(shaped, gauge, rowsAt(brief, repeats)));
   const most = mostRepeats(shaped, gauge);
   const repeats = brief.scraps ? lastSound(most, planAt) : lastSoundByHalving(most, planAt);
   const plan = planAt(Math.max(0, repeats));
@@ -61,10 +62,6 @@ export function planFromYarn(brief: Brief): Result<BagFromYarn, PlanFault> {
 }
 
 const rowsAt = (brief: Brief, repeats: number): number => leastRowsOf(brief) + repeats * rowMultipleOf(brief);
-
-function planScaled(shaped: Shaped, gauge: Gauge, rows: number): Result<Plan, PlanFault> {
-  return planCounts(shaped, gauge, countsAt(shaped, gauge, rows));
-}
 
 type PlanAt = (repeats: number) => Result<Plan, PlanFault>;
 

@@ -1,13 +1,56 @@
-import type { Brief } from './brief.ts';
+import type { Brief, RelaxedState } from './brief.ts';
 import { jamTightness, limpTightness, plainAspect } from './fabric.ts';
 import { type Gauge, modelLoopLength } from './gauge.ts';
-import type { Plan, PlanWarning } from './plan.ts';
-import { alikeNeighbours } from './shades.ts';
+import type { Plan } from './plan.ts';
+import { type AlikeTo, alikeNeighbours } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
-import { classesOfGauge, classesOfPitch } from './yarn-class.ts';
+import { classesOfGauge, classesOfPitch, type YarnClass } from './yarn-class.ts';
 import { reserveOf } from './yarn-needs.ts';
 
-export type { PlanWarning };
+/** What the maker should know before casting on. The bag can be made all the same. */
+export type PlanWarning =
+  | {
+      readonly code: 'plan/yarn-short';
+      readonly yarn: string;
+      readonly shortGrams: number;
+      readonly reservePercent: number;
+    }
+  | { readonly code: 'plan/scraps-unused'; readonly yarns: readonly string[] }
+  /** Yarns on the mast at once: in the feeder or parked. */
+  | { readonly code: 'plan/many-yarns-at-once'; readonly yarns: number }
+  | { readonly code: 'plan/width-far-off'; readonly wantedCm: number; readonly gotCm: number }
+  | { readonly code: 'plan/depth-far-off'; readonly wantedCm: number; readonly gotCm: number }
+  /** What goes in is thicker than the boxed bottom is deep. */
+  | { readonly code: 'plan/base-too-narrow'; readonly boxedCm: number; readonly thicknessCm: number }
+  | { readonly code: 'plan/eyelets-too-few'; readonly made: number }
+  | { readonly code: 'plan/rehang-needed'; readonly afterRows: readonly number[] }
+  | { readonly code: 'plan/swatch-guessed' }
+  | { readonly code: 'plan/swatch-to-be-washed'; readonly finishState: RelaxedState }
+  | { readonly code: 'plan/swatch-turned'; readonly aspect: number }
+  | { readonly code: 'plan/stitch-shape-odd'; readonly aspect: number }
+  | { readonly code: 'plan/loop-length-odd'; readonly measuredMm: number; readonly modelMm: number }
+  | { readonly code: 'plan/fabric-limp'; readonly tightness: number }
+  | { readonly code: 'plan/fabric-jams'; readonly tightness: number }
+  | { readonly code: 'plan/stitch-wider-than-pitch'; readonly stitchMm: number; readonly pitchMm: number }
+  | {
+      readonly code: 'plan/yarn-unusual-for-bed';
+      readonly pitchMm: number;
+      readonly than: 'finer' | 'thicker';
+      readonly usual: readonly YarnClass[];
+    }
+  /** Neighbouring yarns that are hard to tell apart. */
+  | {
+      readonly code: 'plan/shades-alike';
+      readonly first: string;
+      readonly second: string;
+      readonly to: AlikeTo;
+    }
+  | {
+      readonly code: 'plan/stripes-alike';
+      readonly first: number;
+      readonly second: number;
+      readonly yarn: string;
+    };
 
 /** Beyond this share of the wish, one repeat is too coarse to call the size met (rule of thumb). */
 const farOff = 0.1;

@@ -2,38 +2,47 @@ import type { Side } from '../bed/bed.ts';
 import type { Draw } from '../planning/eyelets.ts';
 import type { ActByHand } from './act-by-hand.ts';
 
+/** All needles between these, both included. */
+interface NeedleSpan {
+  readonly first: string;
+  readonly last: string;
+  readonly count: number;
+}
+
+/** A loop on each needle, one after the other: from the far edge to the edge beside the carriage. */
+interface Wound {
+  readonly yarn: string;
+  readonly from: string;
+  readonly to: string;
+  readonly count: number;
+}
+
+/** Some of what is counted up to `of`. */
+interface Counted {
+  readonly from: number;
+  readonly through: number;
+  readonly of: number;
+}
+
 /** What a step is about, with the facts that its sentence needs beyond the moves and the plan. */
 export type Act =
   | ActByHand
-  | {
+  | (NeedleSpan & {
       readonly kind: 'set-needles';
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
       readonly carriage: Side;
       /** What the dial showed for the swatch; null where it was not said. */
       readonly stitchSize: string | null;
-    }
-  | {
-      readonly kind: 'cast-on';
-      readonly yarn: string;
-      /** From the far edge to the edge beside the carriage. */
-      readonly from: string;
-      readonly to: string;
-      readonly count: number;
-    }
+    })
+  | (Wound & { readonly kind: 'cast-on' })
   | { readonly kind: 'thread-waste'; readonly yarn: string; readonly aside: Aside | null }
   /** Waste rows knitted one after the other, the last of them to the side `to`. */
-  | {
+  | (Counted & {
       readonly kind: 'waste-rows';
       readonly yarn: string;
-      readonly from: number;
-      readonly through: number;
-      readonly of: number;
       readonly to: Side;
       /** The first rows of a cast-on: slowly, and where nothing can be hung on them yet by hand. */
       readonly first: 'for the comb' | 'held down' | null;
-    }
+    })
   | { readonly kind: 'hang-comb' }
   | {
       readonly kind: 'lay-ravel-cord';
@@ -98,21 +107,12 @@ export type Act =
       readonly rehangs: boolean;
     }
   | { readonly kind: 'take-off'; readonly to: Side; readonly rehangs: boolean }
-  | {
-      readonly kind: 'set-needles-again';
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
-      readonly carriage: Side;
-    }
-  | {
+  | (NeedleSpan & { readonly kind: 'set-needles-again'; readonly carriage: Side })
+  | (NeedleSpan & {
       readonly kind: 'rehang';
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
       /** What the last row of the bag was knitted with, to tell it from the waste. */
       readonly yarn: string;
-    }
+    })
   /** At a rehang the row counter goes back to the bag's `row`; null after the graft, and where there is no counter. */
   | { readonly kind: 'release-waste'; readonly rehangs: boolean; readonly row: number | null }
   | {
@@ -124,37 +124,24 @@ export type Act =
       readonly alsoCut: readonly string[];
     }
   /** A section of the hem begins, of so many. */
-  | {
+  | (NeedleSpan & {
       readonly kind: 'set-hem-needles';
       readonly section: number;
       readonly of: number;
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
       readonly carriage: Side;
       readonly setsCounter: boolean;
-    }
+    })
   /** The mouth edge of the strip along the needles: so many loops of it from so many rows, the start of the strip on the side `startAt`. */
-  | {
+  | (NeedleSpan & {
       readonly kind: 'pick-up';
       readonly section: number;
       readonly of: number;
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
       readonly rows: number;
       readonly startAt: Side;
-    }
+    })
   | { readonly kind: 'thread-hem'; readonly yarn: string }
   /** Plain rows of a layer, counted through the hem; the second begins with the stitch size set back. */
-  | {
-      readonly kind: 'hem-rows';
-      readonly layer: 'outer' | 'inner';
-      readonly from: number;
-      readonly through: number;
-      readonly of: number;
-      readonly to: Side;
-    }
+  | (Counted & { readonly kind: 'hem-rows'; readonly layer: 'outer' | 'inner'; readonly to: Side })
   /** The loose row that the hem folds on, and the loose one that closes it. */
   | {
       readonly kind: 'fold-row' | 'hem-close';
@@ -162,29 +149,10 @@ export type Act =
       readonly of: number;
       readonly to: Side;
     }
-  | { readonly kind: 'hang-fold'; readonly first: string; readonly last: string; readonly count: number }
-  | {
-      readonly kind: 'bind-off';
-      readonly yarn: string;
-      readonly from: string;
-      readonly to: string;
-      readonly count: number;
-    }
-  | {
-      readonly kind: 'set-cord-needles';
-      readonly draw: Draw;
-      readonly first: string;
-      readonly last: string;
-      readonly count: number;
-      readonly carriage: Side;
-    }
-  | {
-      readonly kind: 'cast-on-cord';
-      readonly yarn: string;
-      readonly count: number;
-      readonly from: string;
-      readonly to: string;
-    }
+  | (NeedleSpan & { readonly kind: 'hang-fold' })
+  | (Wound & { readonly kind: 'bind-off' })
+  | (NeedleSpan & { readonly kind: 'set-cord-needles'; readonly draw: Draw; readonly carriage: Side })
+  | (Wound & { readonly kind: 'cast-on-cord' })
   | { readonly kind: 'thread-cord'; readonly yarn: string }
   | { readonly kind: 'cord-first-row'; readonly to: Side }
   | {
@@ -195,23 +163,14 @@ export type Act =
     }
   /** A bed that cannot slip knits the cord flat, to and fro, and its edges are sewn together. */
   | { readonly kind: 'weigh-flat-cord'; readonly setsCounter: boolean }
-  | {
-      readonly kind: 'flat-rows';
-      readonly from: number;
-      readonly through: number;
-      readonly of: number;
-      readonly to: Side;
-    }
-  | {
+  | (Counted & { readonly kind: 'flat-rows'; readonly to: Side })
+  | (Counted & {
       readonly kind: 'rounds';
-      readonly from: number;
-      readonly through: number;
-      readonly of: number;
       /** What the row counter shows at the end; null where there is none. */
       readonly counter: number | null;
       readonly slipTo: Side;
       readonly knitTo: Side;
-    }
+    })
   /** The end is hidden inside the tube; or so much of it is left to sew a flat cord with. */
   | {
       readonly kind: 'draw-through';

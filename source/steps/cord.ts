@@ -6,7 +6,6 @@
  */
 
 import { opposite, type Side } from '../bed/bed.ts';
-import type { BedMove } from '../bed/move.ts';
 import { type Draw, threadingOrder } from '../planning/eyelets.ts';
 import type { Act } from './act.ts';
 import { bareBed, counterAt } from './bed-after.ts';
@@ -141,15 +140,10 @@ function roundsStep(outline: Outline, number: number): StepBody {
     : bodyOf(
         outline,
         { kind: 'rounds', from, through, of, counter: after.counter, slipTo: home, knitTo: away },
-        rounds.flatMap(() => roundMoves(home, away)),
+        rounds.flatMap(() => [{ move: 'slip', to: home } as const, { move: 'knit', to: away } as const]),
         after,
       );
 }
-
-const roundMoves = (slipTo: Side, knitTo: Side): readonly BedMove[] => [
-  { move: 'slip', to: slipTo },
-  { move: 'knit', to: knitTo },
-];
 
 function measureOnTheWay(outline: Outline): StepBody {
   const { rounds, lengthCm } = outline.plan.cord;

@@ -1,6 +1,7 @@
 import type { Stripe } from '../planning/brief.ts';
+import type { Neighbour } from '../planning/fault.ts';
 import type { BagFromYarn, BagLimit } from '../planning/from-yarn.ts';
-import type { Neighbour, Plan } from '../planning/plan.ts';
+import type { Plan } from '../planning/plan.ts';
 import { smallerDoubt } from '../planning/uncertainty.ts';
 import { labelled } from './page.ts';
 import type { Words } from './words.ts';

@@ -1,5 +1,5 @@
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
-import type { PlanWarning } from '../planning/plan.ts';
+import type { PlanWarning } from '../planning/warnings.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';
 import { nameClasses } from './reason.ts';
 import type { Words } from './words.ts';

@@ -8,6 +8,7 @@ import { usableNeedles } from '../../planning/hangings.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { planBag } from '../../planning/plan-bag.ts';
+import { withoutNull } from '../../planning/shelf.ts';
 import { gradientStripes, randomStripes } from '../../planning/stripe-sequence.ts';
 import {
   type Contents,
@@ -187,9 +188,6 @@ function laidStripes(
 
 const withoutUsual = ({ usual: _, ...contents }: Contents & { readonly usual?: UsualThing }): Contents =>
   contents;
-
-const withoutNull = ({ grams, ...known }: Omit<YarnAnswer, 'name' | 'isUsualLength'>) =>
-  grams === null ? known : { ...known, grams };
 
 function spelledOut(
   asked: { readonly bed: object; readonly swatch: object; readonly stripes: object },

@@ -1,5 +1,6 @@
 /** The questions as a state, and what a typed line does to it. Nothing is performed here: the effect is part of the answer. */
 import type { PlanFault } from '../../planning/fault.ts';
+import type { Plan } from '../../planning/plan.ts';
 import { emptyShelf, type Shelf } from '../../planning/shelf.ts';
 import type { SwatchSoFar, SwatchStep } from '../../planning/swatch-steps.ts';
 import { fail, type Result, succeed } from '../../shared/result.ts';
@@ -67,13 +68,18 @@ export const guidedStep = ({ at, guide, answers, words }: Interview): SwatchStep
 
 export const askedIn = ({ answers, words }: Interview): readonly QuestionId[] => askedOf(answers, words);
 
+/** The bag that the answers so far make, with what is usual for the rest, or why they make none. */
+export const planIn = ({ answers, words }: Interview): Result<Plan, AnswerFault | PlanFault> =>
+  planOfValues(valuesOf(answers, words));
+
 /** The plan, once all is answered, or why there is none. */
 export function planLines(interview: Interview): readonly Said[] {
   if (interview.at !== 'plan') return [];
-  const { words } = interview;
-  const values = valuesOf(interview.answers, words);
-  const plan = planOfValues(values);
-  return plan.ok ? sayShortPlan(plan.value, values, words) : [faultLine(interview, plan.fault)];
+  const { answers, words } = interview;
+  const plan = planIn(interview);
+  return plan.ok
+    ? sayShortPlan(plan.value, valuesOf(answers, words), words)
+    : [faultLine(interview, plan.fault)];
 }
 
 export const answersIn = (interview: Interview): readonly string[] => {
@@ -90,11 +96,7 @@ const update = (
   interview: Interview,
   lines: readonly Said[],
   effect: Effect | null = null,
-): InterviewUpdate => ({
-  interview,
-  lines,
-  effect,
-});
+): InterviewUpdate => ({ interview, lines, effect });
 
 export function updateInterview(interview: Interview, typed: string): InterviewUpdate {
   const done = carryOut(interview, readInterviewLine(typed));
@@ -166,16 +168,10 @@ function give(interview: Interview, id: QuestionId, typed: string): Result<Inter
   const given = line === '' && answers[id] ? answers[id] : { line, length };
   const after = withAnswer(answers, id, given, words);
   if (id === 'name' || !after.ok) {
-    const parts = partsOf(line, id, length);
-    const all = parts && (parts.length > 1 || parts[0]?.id !== id) ? giveAll(interview, parts) : null;
-    if (parts && all?.ok)
-      return succeed(
-        taken(
-          interview,
-          all.value,
-          parts.map((part) => part.id),
-        ),
-      );
+    const parts = partsOf(line, id, length) ?? [];
+    const ids = parts.map((part) => part.id);
+    const all = ids.length > 1 || ids[0] !== id ? giveAll(interview, parts) : null;
+    if (all?.ok && ids.length > 0) return succeed(taken(interview, all.value, ids));
   }
   return after.ok ? succeed(taken(interview, after.value, [id])) : after;
 }
@@ -240,14 +236,13 @@ function atThePlan(interview: Interview, line: string): Result<InterviewUpdate, 
 
 /** Once, where the bag may come to grief; null where nothing speaks against it. */
 function warn(interview: Interview): Result<InterviewUpdate, never> | null {
-  const { warned, answers, words } = interview;
-  const plan = planOfValues(valuesOf(answers, words));
-  const doubts = plan.ok && !warned ? doubtsToTell(plan.value) : [];
+  const plan = planIn(interview);
+  const doubts = plan.ok && !interview.warned ? doubtsToTell(plan.value) : [];
   if (doubts.length === 0) return null;
-  return succeed(update({ ...interview, warned: true }, [sayLookAgain(doubts, words)]));
+  return succeed(update({ ...interview, warned: true }, [sayLookAgain(doubts, interview.words)]));
 }
 
 function begin(interview: Interview, out: string | null): Result<InterviewUpdate, AnswerFault | PlanFault> {
-  const plan = planOfValues(valuesOf(interview.answers, interview.words));
+  const plan = planIn(interview);
   return plan.ok ? succeed(update(interview, [], { kind: 'begin', out })) : plan;
 }

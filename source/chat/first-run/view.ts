@@ -1,11 +1,9 @@
 /** The question that stands on the screen, as words: a screen sets them, a reader without one prints them. */
-import type { Plan } from '../../planning/plan.ts';
 import { namesOn } from '../../planning/shelf.ts';
 import { type SwatchStep, swatchSteps } from '../../planning/swatch-steps.ts';
 import type { Words } from '../../wording/words.ts';
 import type { QuestionId } from './answers.ts';
-import { planOfValues } from './brief-of.ts';
-import { askedIn, guidedStep, type Interview } from './interview.ts';
+import { askedIn, guidedStep, type Interview, planIn } from './interview.ts';
 import { valuesOf } from './questions.ts';
 import { askFor, examplesOf, sayGuided, showAnswer } from './say.ts';
 
@@ -70,21 +68,12 @@ function guidedView(step: SwatchStep, { answers, words, guide }: Interview): Int
   };
 }
 
-function planView({ answers, words, warned }: Interview): InterviewView {
-  const plan = planOfValues(valuesOf(answers, words));
-  return {
-    place: words.firstRun.atPlan.place,
-    ask: plan.ok ? words.firstRun.atPlan.ask : words.firstRun.atPlan.impossible,
-    asIn: plan.ok ? null : words.firstRun.atPlan.change,
-    enter: plan.ok ? (warned ? words.firstRun.atPlan.allTheSame : words.firstRun.atPlan.enter) : null,
-    also: words.firstRun.atPlan.also,
-  };
-}
-
-/** The bag that the answers so far make, with what is usual for the rest; null where they make none. */
-export function planAsAnswered({ answers, words }: Interview): Plan | null {
-  const plan = planOfValues(valuesOf(answers, words));
-  return plan.ok ? plan.value : null;
+function planView(interview: Interview): InterviewView {
+  const { atPlan: say } = interview.words.firstRun;
+  const { place, also } = say;
+  return planIn(interview).ok
+    ? { place, ask: say.ask, asIn: null, enter: interview.warned ? say.allTheSame : say.enter, also }
+    : { place, ask: say.impossible, asIn: say.change, enter: null, also };
 }
 
 /** For a reader without a screen. */

@@ -121,7 +121,7 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
   const towards = take('(shorter|longer|(?:stop\\s+)?early)')?.[1]?.toLowerCase();
   const word = left.trim();
   if (word !== '') return fail({ code: 'chat/not-a-measurement', word, usage: replanUsage });
-  const want = rowsRound ? Number(rowsRound[1]) : towards === undefined ? 'any' : wanted(towards);
+  const wanted = towards === undefined ? 'any' : towards === 'longer' ? 'longer' : 'shorter';
   return succeed({
     kind: 'replan',
     wish: {
@@ -130,14 +130,12 @@ export function parseReplan(rest: string, words: Words): Result<Intent, ChatFaul
       weighed: scales,
       recolour: recolour && { from: recolour[1]?.trim() ?? '', ...otherYarn(recolour.slice(2)) },
       cord: cord && otherYarn(cord.slice(1)),
-      want,
+      want: rowsRound ? Number(rowsRound[1]) : wanted,
     },
   });
 }
 
 const weighing = `weigh(?:s|ed)?\\s+(.+?)\\s+${weight}`;
-
-const wanted = (towards: string): 'shorter' | 'longer' => (towards === 'longer' ? 'longer' : 'shorter');
 
 function measured(match: RegExpExecArray | null): ReplanWish['rows'] {
   return match && { count: Number(match[1]), length: amountOf(match[2], match[3]) };

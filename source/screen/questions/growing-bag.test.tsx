@@ -1,8 +1,7 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { mountScreen } from '../../../test/terminal/rig/in-process.tsx';
 import type { Answers } from '../../chat/first-run/answers.ts';
-import { beginInterview } from '../../chat/first-run/interview.ts';
-import { planAsAnswered } from '../../chat/first-run/view.ts';
+import { beginInterview, planIn } from '../../chat/first-run/interview.ts';
 import { englishWords } from '../../wording/words.ts';
 import GrowingBag from './growing-bag.tsx';
 
@@ -40,5 +39,5 @@ it('grows out of the answers: its size at once, its colours when the yarn is kno
 
 it('is nothing where the answers make no bag', () => {
   const answers = { size: given('300 x 200'), bed: given('60 needles 9 mm') };
-  expect(planAsAnswered(beginInterview(answers, englishWords))).toBeNull();
+  expect(planIn(beginInterview(answers, englishWords)).ok).toBe(false);
 });
