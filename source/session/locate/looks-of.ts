@@ -57,7 +57,6 @@ function piecesDone(job: Job, { phase, step }: Step): number {
 
 /** Rows of one colour below the needles, neighbouring stripes of that colour together. */
 function rowsOfColour({ plan, outline }: Job, row: number, bands: readonly number[]): number {
-  if (row === 0) return 0;
   const stripe = outline.stripeOfRow[row] ?? 0;
   let first = stripe;
   while (first > 0 && bands[first - 1] === bands[stripe]) first--;

@@ -2,7 +2,6 @@
  * Every place of a job by what can be seen there: one column of small numbers a fact. Neighbouring steps that look the
  * same, such as a reminder that moves nothing, share one place. Built once for a job, then only columns are compared.
  */
-import { parseNeedle } from '../../bed/needles.ts';
 import { type Job, stepAt } from '../../steps/job.ts';
 import { colourBands, looksAfter, looksAt } from './looks-of.ts';
 import { type Fact, facts, type Looks, yarnsSeen } from './seen.ts';
@@ -69,7 +68,6 @@ function groupByValue(column: Int32Array, placeCount: number): ReadonlyMap<numbe
 }
 
 function coder(job: Job): PlaceIndex['code'] {
-  const needleCount = job.plan.brief.bed.needles;
   const needles = new Map(job.outline.needles.map((name, place) => [name, place + 1]));
   const yarns = new Map(yarnsSeen(job).map((yarn, i) => [yarn, i + 1]));
   return (fact, value) => {
@@ -80,7 +78,7 @@ function coder(job: Job): PlaceIndex['code'] {
         return value === 'left' ? 1 : 2;
       case 'left':
       case 'right':
-        return needles.get(value) ?? (parseNeedle(needleCount, value) ?? -2) + 1;
+        return needles.get(value) ?? -1;
       default:
         return yarns.get(value) ?? -1;
     }
@@ -97,7 +95,6 @@ export function placesLike(index: PlaceIndex, seen: Partial<Looks>): readonly nu
   });
   const [rarest, ...others] = known.toSorted((a, b) => a.group.length - b.group.length);
   if (!rarest) return Array.from({ length: index.placeCount }, (_, place) => place);
-  if (others.length === 0) return rarest.group;
   return others.reduce((places, { column, code }) => keepCode(places, column, code), rarest.group);
 }
 
