@@ -41,15 +41,12 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     ],
     saysSettings: true,
     run: async (asked) =>
-      (await sitting())({
-        ...asked,
+      (await sitting())(asked, {
         brief: asked.operands[0] ?? null,
         log: asked.given.get('log'),
         like: await likeIn(asked),
         fresh: asked.given.has('new'),
         mayAsk: !asked.given.has('practice') && !asked.given.has('json') && isTerminal(),
-        asksFirst: false,
-        plain: asked.given.has('plain'),
         json: asked.given.has('json'),
       }),
   },
@@ -59,18 +56,7 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     summary: ({ cli }) => cli.does.new,
     options: [plain],
     saysSettings: true,
-    run: async (asked) =>
-      (await sitting())({
-        ...asked,
-        brief: null,
-        log: undefined,
-        like: undefined,
-        fresh: true,
-        mayAsk: true,
-        asksFirst: true,
-        plain: asked.given.has('plain'),
-        json: false,
-      }),
+    run: async (asked) => (await sitting())(asked, { fresh: true, mayAsk: true, asksFirst: true }),
   },
   {
     name: 'open',

@@ -25,7 +25,12 @@ export interface SittingOptions extends WorkOptions {
   readonly settings: LoadedSettings;
 }
 
-export async function sitDown(options: SittingOptions): Promise<number> {
+/** Goes on with the bag in hand where nothing else is wanted. */
+export async function sitDown(
+  asked: Asked,
+  wanted: Partial<Omit<SittingOptions, keyof Asked>>,
+): Promise<number> {
+  const options = { ...bagInHand, plain: asked.given.has('plain'), ...asked, ...wanted };
   for (const folder of ownFolders()) clearDrafts(folder);
   const source = options.plain || options.json || !hasScreen() ? createLineSource(process.stdin) : null;
   try {
@@ -35,6 +40,16 @@ export async function sitDown(options: SittingOptions): Promise<number> {
     source?.close();
   }
 }
+
+const bagInHand = {
+  brief: null,
+  log: undefined,
+  like: undefined,
+  fresh: false,
+  mayAsk: false,
+  asksFirst: false,
+  json: false,
+};
 
 /** What stands between one bag and the next. */
 interface Between {
@@ -167,16 +182,5 @@ async function refuse(fault: string | InUse, words: Words, plain: boolean): Prom
 /** Goes on with a bag by its number in the list of bags, or by its name. */
 export async function openBag(asked: Asked, bag: string): Promise<number> {
   const found = bagToOpen(bag, null, asked.words);
-  if (!found.ok) return complain(found.fault);
-  return sitDown({
-    ...asked,
-    brief: null,
-    log: found.value,
-    like: undefined,
-    fresh: false,
-    mayAsk: false,
-    asksFirst: false,
-    plain: asked.given.has('plain'),
-    json: false,
-  });
+  return found.ok ? sitDown(asked, { log: found.value }) : complain(found.fault);
 }

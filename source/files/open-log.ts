@@ -24,6 +24,8 @@ export interface LogOptions {
   readonly clock?: Clock;
 }
 
+const usual = { ownFolder: false, disk: systemDisk, clock: systemClock };
+
 export interface KnownLog extends LogOptions {
   /** The log as it was read a moment ago: it is understood again only where the file holds something else by now. */
   readonly asRead?: Pick<FoundLog, 'bytes' | 'reading'> | undefined;
@@ -39,14 +41,8 @@ export interface NewLog extends LogOptions {
  * Begins a log. The file must not be there, or be empty. Where the disk will not have it the session begins all the
  * same, `unsaved`, unless the folder does not exist.
  */
-export function startSessionLog({
-  path,
-  brief,
-  program,
-  ownFolder = false,
-  disk = systemDisk,
-  clock = systemClock,
-}: NewLog): Result<SessionLog, PlanFault | FileFault> {
+export function startSessionLog(log: NewLog): Result<SessionLog, PlanFault | FileFault> {
+  const { path, brief, program, ownFolder, disk, clock } = { ...usual, ...log };
   const begun = beginLog({ brief, program, startedAt: instantOf(clock.now().getTime()) });
   if (!begun.ok) return begun;
   const there = readBytes(path, mostLogBytes);
@@ -68,13 +64,8 @@ export function startSessionLog({
  * Opens a log to go on with, and begins a new sitting in it. A torn last line is moved to a file of its own beside the
  * log. A log that another process has open is `files/in-use`: it can still be read and looked at.
  */
-export function openSessionLog({
-  path,
-  asRead,
-  ownFolder = false,
-  disk = systemDisk,
-  clock = systemClock,
-}: KnownLog): Result<SessionLog, JournalFault | FileFault> {
+export function openSessionLog(log: KnownLog): Result<SessionLog, JournalFault | FileFault> {
+  const { path, asRead, ownFolder, disk, clock } = { ...usual, ...log };
   const real = realPath(path);
   if (!real.ok) return real;
   const lock = takeLockIfPossible(disk, real.value);

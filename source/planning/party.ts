@@ -5,20 +5,12 @@
 import { hair } from '../shared/numbers.ts';
 import { type Kit, kitOf } from './kit.ts';
 import type { Plan } from './plan.ts';
-import { reserveOf } from './yarn-needs.ts';
+import { reserveOf, type YarnNeed } from './yarn-needs.ts';
 
-/** One yarn's part in all bags. Grams as in `YarnNeed`; null where they are not known. */
-export interface SharedYarn {
-  readonly yarn: string;
+/** One yarn's part in all bags; `haveGrams` is the most that any brief says there is. */
+export interface SharedYarn extends YarnNeed {
   /** Null for waste yarn. */
   readonly colour: string | null;
-  readonly metres: number;
-  readonly grams: number | null;
-  readonly withReserveGrams: number | null;
-  /** The most that any brief says there is. */
-  readonly haveGrams: number | null;
-  readonly enough: boolean | null;
-  readonly shortGrams: number | null;
 }
 
 /** Yarns of one name and colour are one yarn; in the order in which the bags name them. */

@@ -24,6 +24,14 @@ interface Counted {
   readonly of: number;
 }
 
+/** The needles whose loops are lifted, outermost first, and those they are set on. */
+interface EdgeMoved {
+  readonly side: Side;
+  readonly number: number;
+  readonly from: readonly string[];
+  readonly to: readonly string[];
+}
+
 /** What a step is about, with the facts that its sentence needs beyond the moves and the plan. */
 export type Act =
   | ActByHand
@@ -81,25 +89,8 @@ export type Act =
       readonly rowInAll: number | null;
     }
   | { readonly kind: 'closing-pass'; readonly yarn: string; readonly to: Side }
-  | {
-      readonly kind: 'increase';
-      readonly side: Side;
-      readonly number: number;
-      /** The needles whose loops are lifted, outermost first, and those they are set on. */
-      readonly from: readonly string[];
-      readonly to: readonly string[];
-      readonly outer: string;
-      readonly uncovered: string;
-    }
-  | {
-      readonly kind: 'decrease';
-      readonly side: Side;
-      readonly number: number;
-      readonly from: readonly string[];
-      readonly to: readonly string[];
-      readonly emptied: string;
-      readonly doubled: string;
-    }
+  | (EdgeMoved & { readonly kind: 'increase'; readonly outer: string; readonly uncovered: string })
+  | (EdgeMoved & { readonly kind: 'decrease'; readonly emptied: string; readonly doubled: string })
   | {
       readonly kind: 'weights-off';
       readonly wasteYarn: string;

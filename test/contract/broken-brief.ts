@@ -4,6 +4,7 @@ import { parseBrief } from '../../source/planning/parse-brief.ts';
 import { planBag } from '../../source/planning/plan-bag.ts';
 import { type Fault, formatFault } from '../../source/wording/faults.ts';
 import { englishWords } from '../../source/wording/words.ts';
+import { plumAndMint } from '../fixtures/plan-of.ts';
 
 const soundBrief = {
   name: 'Dice bag',
@@ -14,14 +15,7 @@ const soundBrief = {
   homeSide: 'right',
   edgeStitches: 2,
   shapeEveryRows: 2,
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190, grams: 60 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190, grams: 45 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
+  ...plumAndMint,
   waste: { yarn: 'grey', rows: 8 },
   cord: { stitches: 3, yarn: 'mint', tieCm: 25 },
 };

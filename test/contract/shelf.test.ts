@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { jobOf } from '../fixtures/plan-of.ts';
+import { jobOf, plumAndMint } from '../fixtures/plan-of.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 
 const brief = {
@@ -10,14 +10,7 @@ const brief = {
   bed: { needles: 150, pitchMm: 6.5, without: ['comb'] },
   swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, loopLengthMm: 17.1, stitchSize: '6' },
   bag: { stitches: 12, rows: 16 },
-  yarns: {
-    plum: { colour: '#6b2d5c', metresPer100g: 190, grams: 60 },
-    mint: { colour: '#9fd8c2', metresPer100g: 190, grams: 45 },
-  },
-  stripes: [
-    { yarn: 'plum', rows: 2 },
-    { yarn: 'mint', rows: 2 },
-  ],
+  ...plumAndMint,
 };
 const { stepCount, plan } = jobOf(brief);
 const planned = new Map(plan.yarn.map(({ yarn, grams }) => [yarn, grams ?? 0]));

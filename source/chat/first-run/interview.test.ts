@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
+import { plumAndMint } from '../../../test/fixtures/plan-of.ts';
 import { german, speak, spoken } from '../../../test/fixtures/spoken.ts';
 import { tries } from '../../../test/tools/tries.ts';
 import { readBrief } from '../../planning/parse-brief.ts';
@@ -52,14 +53,7 @@ describe('the questions', () => {
       bed: { needles: 150, pitchMm: 6.5, marginNeedles: 2 },
       swatch: { stitches: 40, rows: 60, widthCm: 19.2, heightCm: 21.6, state: 'wet-relaxed' },
       bag: { widthCm: 14, depthCm: 18 },
-      yarns: {
-        plum: { colour: '#6b2d5c', metresPer100g: 190, grams: 60 },
-        mint: { colour: '#9fd8c2', metresPer100g: 190, grams: 45 },
-      },
-      stripes: [
-        { yarn: 'plum', rows: 2 },
-        { yarn: 'mint', rows: 2 },
-      ],
+      ...plumAndMint,
       crawl: 'left',
       edgeStitches: 2,
       shapeEveryRows: 2,
