@@ -6,9 +6,10 @@ import { stemsIn } from '../wording/named.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatCommand } from './commands/chat-command.ts';
 import { chatCommands, findCommand } from './commands/chat-commands.ts';
+import { bareAnswer } from './grammar/bare-answer.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, saysSomething } from './grammar/intent.ts';
 import { parseFind } from './grammar/parse-seen.ts';
-import { isSeeingWord } from './grammar/seen-words.ts';
+import { isNumber, isSeeingWord } from './grammar/seen-words.ts';
 import { troubleIn } from './grammar/trouble.ts';
 
 /** What a maker wants, said in their own words, as the line of the prompt that does it: `rip out to row 20`, `rip row 20`. */
@@ -82,6 +83,10 @@ export function parseLine(
   const text = line.trim().replace(/^\//, '').trim();
   if (text === '') return succeed({ kind: 'do', command: { do: 'confirm', count: 1 } });
   const yes = yesOrNo.get(text.toLowerCase());
+  const told = known.question ? bareAnswer(text, known.question, yes, words) : null;
+  if (told) return succeed({ kind: 'find', more: true, told, unsure: false });
+  if (isNumber(text) && Number(text) > 0 && Number(text) <= (known.offers ?? 0))
+    return fail({ code: 'chat/meant', line: `choose ${text}` });
   if (yes !== undefined) return succeed({ kind: 'yes-no', yes });
   const [word = ''] = text.split(/\s+/, 1);
   const command = commandFor(word.toLowerCase().replace(/(?<=.)\?+$/, ''));
@@ -129,7 +134,7 @@ const isEmptyBed = (seen: Result<Intent, ChatFault>): boolean =>
 
 /** What changes neither the bag nor where it is open is done at once; all else is only told. */
 const harmless: ReadonlySet<Intent['kind']> = new Set([
-  ...(['show', 'again', 'help', 'words', 'why', 'bags', 'set', 'draw', 'rip', 'replan'] as const),
+  ...(['show', 'again', 'help', 'words', 'why', 'bags', 'set', 'draw', 'find', 'rip', 'replan'] as const),
 ]);
 
 function carryOut(line: string, words: Words): Result<Intent, ChatFault> {

@@ -45,6 +45,18 @@ describe('finding the place', () => {
     expect(type('find MINT carriage left').join(' ')).not.toMatch(/not a yarn/);
   });
 
+  it('hangs fallen work again loop for loop, and then offers and asks nothing more', () => {
+    const [told = '', ...offered] = type('go row 25', 'find empty carriage left row 25');
+    expect(told).toMatch(/work has dropped.*open loops are of row 24/);
+    expect(offered.join(' ')).toMatch(
+      /back to the right, over the empty needles.*none on R18.*2 together on/,
+    );
+    expect(offered.join(' ')).not.toMatch(/waste/);
+    const [, edges = ''] = type('choose 1', 'next', 'where');
+    expect(edges).toMatch(/^Edges R16 and R61, 45 needles with loops\. Carriage on the right\./);
+    expect(type('choose 1')).toEqual(['There is nothing to choose yet: type find, rip or replan first.']);
+  });
+
   it('asks which of two cords it is by how many are finished', () => {
     const two = openMemoryBench({ brief: { ...brief, cord: { draws: 2 } } });
     const say = (line: string): string => answersTo(two.store, line).join(' ');

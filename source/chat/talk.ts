@@ -8,7 +8,7 @@ import type { Place } from '../session/locate/locate.ts';
 import type { Look } from '../session/locate/seen.ts';
 import type { ReplanChoice } from '../session/replan/replan-choices.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
-import type { Session } from '../session/session.ts';
+import type { Session, Standing } from '../session/session.ts';
 import { harmless } from '../shared/plain-text.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import type { ChatFault, Intent } from './grammar/intent.ts';
@@ -86,8 +86,8 @@ export interface Talk {
   readonly pending: Intent | null;
   /** What `take` and a number carries out, counted from 1. */
   readonly offers: readonly Offer[];
-  /** Offers hold for this place of this plan alone, and for this step of a way. */
-  readonly at: Pick<Session, 'job' | 'done' | 'way'> | null;
+  /** Offers hold for this place of this plan alone, for this step of a way, and until something is set right. */
+  readonly at: Standing | null;
 }
 
 export const noTalk: Talk = {
@@ -112,11 +112,16 @@ export const offer = (
   kind: 'offer',
   lines,
   record,
-  talk: { ...noTalk, at: { job: session.job, done: session.done, way: session.way }, ...talk },
+  talk: { ...noTalk, at: session, ...talk },
 });
 
-export const stillHolds = ({ at }: Talk, { job, done, way }: Session): boolean =>
-  at !== null && at.job === job && at.done === done && at.way === way;
+export const stillHolds = ({ at }: Talk, { job, done, way, mends, adrift }: Session): boolean =>
+  at !== null &&
+  at.job === job &&
+  at.done === done &&
+  at.way === way &&
+  at.mends === mends &&
+  at.adrift === adrift;
 
 export function takeOffer(session: Session, talk: Talk, number: number | null): Result<Reply, ChatFault> {
   const { offers } = talk;

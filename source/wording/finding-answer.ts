@@ -152,7 +152,7 @@ function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[]): S
   const now = job.outline.stripeOfRow[rowAt(job, story.done)] ?? 0;
   return {
     slip,
-    row: slip.is === 'work-dropped' ? rowAt(job, slip.step - 1) : row,
+    row: rowTold(job, slip, story) ?? row,
     stripe,
     orBefore,
     isNow: stripe === now + 1,
@@ -160,6 +160,12 @@ function toldOf(job: Job, slip: Slip, story: Story, others: readonly Story[]): S
     carriage: planned.carriage,
     hangs: slip.is === 'work-dropped' ? loopRuns(bedAtPlace(job, slip.step - 1)) : [],
   };
+}
+
+/** Of what is no slip of a row, the row that was knitted last. */
+function rowTold(job: Job, slip: Slip, story: Story): number | null {
+  if (slip.is === 'work-dropped') return rowAt(job, slip.step - 1);
+  return slip.is === 'carriage-wrong-side' ? rowAt(job, story.done) : null;
 }
 
 function dueYarn(job: Job, slip: Slip, feeder: string | null): string | null {

@@ -82,7 +82,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
     stitches: 'Maschen und die Zahl',
     wasteRows: 'Hilfsgarn und die Zahl',
     stripesCounted: 'Streifen und die Zahl',
-    rowCounter: 'counter und die Zahl',
+    rowCounter: 'Reihenzähler und die Zahl',
     piecesDone: 'fertig und die Zahl',
     rowsOfColour: 'die Zahl in diesem Streifen',
   },
@@ -138,7 +138,8 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   feedAgain: (yarn) => `Fädle ${theYarn(yarn)} wieder in den Fadenführer ein.`,
   joinAgain: (yarn, endTailCm, joinedPlace) =>
     `Knüpf ${theYarn(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
-  hangFromWaste: (hungOn) => `Nadle die Maschen aus den Hilfsgarnreihen neu auf: ${hungOn}.`,
+  hangOpenLoops: (hungOn, back) =>
+    `${back === null ? '' : `Führ den Schlitten über die leeren Nadeln zurück nach ${sideWord(back)}. `}Häng die offenen Maschen wieder auf, linke Seite zu dir: ${hungOn}.`,
   undoRehang: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
   stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel außer Arbeit.`,

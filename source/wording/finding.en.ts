@@ -137,7 +137,8 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   feedAgain: (yarn: string) => `Put ${theYarn(yarn)} back into the feeder.`,
   joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
     `Join ${theYarn(yarn)} again, leaving ${tail(endTailCm)} to sew in; ${joinedPlace}.`,
-  hangFromWaste: (hungOn: string) => `Rehang the loops from the waste rows: ${hungOn}.`,
+  hangOpenLoops: (hungOn: string, back: Side | null) =>
+    `${back === null ? '' : `Bring the carriage back to the ${back}, over the empty needles. `}Hang the open loops again, purl side towards you: ${hungOn}.`,
   undoRehang: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
   stray: (needle: string) => `Drop the loose loop off ${needle} and push the needle out of work.`,

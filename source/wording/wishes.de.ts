@@ -84,6 +84,7 @@ export const wishes = (_: Amounts): WishesWords => ({
       ...['Formschritt doppelt', 'falsche Farbe', 'falsches Garn', 'falscher Rand', 'falsche Seite'],
       ...['Zählwerk falsch', 'Zählwerk stimmt nicht', 'Zähler stimmt nicht', 'Fehler gemacht'],
     ],
+    'find unsure': ['weiß nicht', 'weiß ich nicht', 'keine Ahnung', 'nicht sicher', 'kann nicht sagen'],
     'help yarn': [
       'ist alle',
       'ist aus',

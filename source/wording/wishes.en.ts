@@ -114,6 +114,7 @@ export const wishes = (_: Amounts) => ({
         'made mistake',
       ],
     ],
+    'find unsure': ["don't know", 'do not know', 'not sure', 'no idea', 'cannot tell', "can't tell"],
     'help yarn': [
       'running out',
       'run out',

@@ -3,6 +3,7 @@
 import type { MatchWish } from '../../journal/match.ts';
 import type { ShelfKind } from '../../planning/shelf.ts';
 import type { Command } from '../../session/command.ts';
+import type { OpenQuestion } from '../../session/diagnose/question.ts';
 import type { SlipMoment } from '../../session/diagnose/slip-moment.ts';
 import { type Look, yarnsSeen } from '../../session/locate/seen.ts';
 import { marksOf } from '../../session/marks.ts';
@@ -20,19 +21,25 @@ export interface Known {
   readonly knittedRows: number;
   /** Rows of the highest stripe. */
   readonly stripeRows: number;
-  /** The yarn of which it is asked where it is. */
-  readonly yarnAsked?: string | undefined;
+  /** What was asked and waits for an answer. */
+  readonly question?: OpenQuestion | null;
+  /** So many offers stand. */
+  readonly offers?: number;
 }
 
 export const nothingKnown: Known = { yarns: [], marks: [], knittedRows: 0, stripeRows: 0 };
 
-export const knownOf = (session: Session, yarnAsked?: string): Known => ({
+export const knownOf = (session: Session, waiting: Pick<Known, 'question' | 'offers'> = {}): Known => ({
   marks: [...marksOf(session).keys()],
   yarns: yarnsSeen(session.job),
   knittedRows: session.job.plan.knittedRows,
   stripeRows: Math.max(...session.job.plan.stripes.map(({ rows }) => rows)),
-  yarnAsked,
+  ...waiting,
 });
+
+/** The yarn of which it is asked where it is. */
+export const yarnAskedIn = ({ question }: Known): string | undefined =>
+  question?.about === 'yarn-where' ? question.yarn : undefined;
 
 /** What a line says. */
 export interface Told {

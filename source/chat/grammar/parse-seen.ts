@@ -12,6 +12,7 @@ import {
   nothingTold,
   saysSomething,
   type Told,
+  yarnAskedIn,
 } from './intent.ts';
 import { placeNeedles, readCountWord, readNeedle, readNumber, readSide, rowsOf } from './read-counts.ts';
 import {
@@ -71,10 +72,11 @@ export function parseFind(
 }
 
 function readAll(reading: SeenSoFar, clauses: readonly (readonly Token[])[]): Result<Told, ChatFault> {
+  const yarnAsked = yarnAskedIn(reading.known);
   for (const clause of clauses) {
     const saysWhere = clause.some(({ text }) => whereWords.has(text));
     const before = reading.seen.lastColour;
-    if (reading.known.yarnAsked && isNewestAlone(clause)) reading.seen.lastColour = reading.known.yarnAsked;
+    if (yarnAsked && isNewestAlone(clause)) reading.seen.lastColour = yarnAsked;
     else if (clause[0]?.text === 'parked') reading.leftOut.push(clause.map(({ typed }) => typed).join(' '));
     else
       readClause(
@@ -210,7 +212,7 @@ function readCarriage(reading: SeenSoFar, clause: readonly Token[], i: number): 
 function readFeeder(reading: SeenSoFar, clause: readonly Token[], i: number): number {
   const next = after(clause, i, 1);
   if (!next) {
-    const { yarnAsked } = reading.known;
+    const yarnAsked = yarnAskedIn(reading.known);
     if (yarnAsked) reading.seen.feeder = yarnAsked;
     else if (reading.seen.feeder === undefined)
       reading.fault ??= { code: 'chat/needs-more', usage: 'find feeder mint' };

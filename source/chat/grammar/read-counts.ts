@@ -79,8 +79,8 @@ export function readNumber(reading: SeenSoFar, clause: readonly Token[], i: numb
       return 3;
     }
     const where = after(clause, i, 2);
-    if (/^stripes?$/.test(where?.text ?? ''))
-      return setCount(reading, 'rowsOfColour', value, clause.length - i);
+    if (where && /^stripes?$/.test(where.text))
+      return setCount(reading, 'rowsOfColour', value, clause.indexOf(where) - i + 1);
     return setCount(reading, 'rowCounter', value, 2);
   }
   if (/^(cords?|sections?)$/.test(unit?.text ?? '') && third?.text === 'finished')
@@ -121,23 +121,32 @@ export function readCountWord(reading: SeenSoFar, token: Token, clause: readonly
   if (number?.kind !== 'number') return missingCount(reading, token, number, fact);
   const value = Number(number.text);
   const rest = clause.slice(at + 1).filter(({ text }) => text !== 'in' && text !== 'on');
-  const [of, where] = rest;
-  if (fact === 'rowCounter' && of?.kind === 'number') {
+  const [of, where, what] = rest;
+  if (fact === 'rowCounter' && of?.kind === 'number' && !beginsCount(reading, of, where, what)) {
+    const saysStripe = /^stripes?$/.test(where?.text ?? '');
     const isOfStripe =
-      /^stripes?$/.test(where?.text ?? '') ||
+      saysStripe ||
       (Number(of.text) !== reading.known.knittedRows && Number(of.text) <= reading.known.stripeRows);
     reading.seen[isOfStripe ? 'rowsOfColour' : 'rowCounter'] = value;
-    return clause.length - i;
+    return clause.indexOf(saysStripe && where ? where : of) - i + 1;
   }
   if (fact === 'rowCounter' && of?.kind === 'yarn' && /^rows?$/.test(token.text))
     return rowsOf(reading, of.text, value, at + 2 - i);
-  if (fact === 'rowCounter' && /^stripes?$/.test(of?.text ?? '') && where?.kind !== 'number')
-    return setCount(reading, 'rowsOfColour', value, clause.length - i);
+  if (fact === 'rowCounter' && of && /^stripes?$/.test(of.text) && where?.kind !== 'number')
+    return setCount(reading, 'rowsOfColour', value, clause.indexOf(of) - i + 1);
   const isOpen =
     fact === 'rowCounter' && token.text === 'row' && at === i + 1 && value <= reading.known.stripeRows;
   if (isOpen) reading.askRow = value;
   else reading.seen[fact] = value;
   return at + 1 - i;
+}
+
+/** In `row 13 3 rows of mint` the second number counts something else: it is not `row 13 of 3`. */
+function beginsCount({ known }: SeenSoFar, of: Token, where?: Token, what?: Token): boolean {
+  const counted = where?.kind === 'yarn' ? what : where;
+  return (
+    Number(of.text) !== known.knittedRows && /^(rows|sts|stitches|loops|waste)$/.test(counted?.text ?? '')
+  );
 }
 
 function missingCount(reading: SeenSoFar, token: Token, number: Token | undefined, fact: CountFact): number {

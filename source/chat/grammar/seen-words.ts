@@ -67,7 +67,7 @@ const grammar: ReadonlySet<string> = new Set([
   ravelCord,
 ]);
 
-const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
+export const isNumber = (word: string | undefined): word is string => /^\d+$/.test(word ?? '');
 
 const spelt = (fromFive: string): Readonly<Record<string, string>> =>
   Object.fromEntries(fromFive.split(',').map((word, i) => [word, String(i + 5)]));
@@ -113,7 +113,7 @@ function tokensOf(piece: string, { yarns }: Known, language: Words): readonly To
     const name = names.find(({ words: own }) =>
       own.every((word, at) => words[i + at]?.toLowerCase() === word),
     );
-    if (name && (name.words.length > 1 || said[i]?.isQuoted || isYarnHere(name.name, words, i))) {
+    if (name && (name.words.length > 1 || said[i]?.isQuoted || isYarnHere(name.name, words, i, language))) {
       tokens.push({ kind: 'yarn', text: name.name, typed: words.slice(i, i + name.words.length).join(' ') });
       i += name.words.length;
     } else tokens.push(...wordTokens(words[i++] ?? '', language));
@@ -123,8 +123,11 @@ function tokensOf(piece: string, { yarns }: Known, language: Words): readonly To
   );
 }
 
-/** A yarn may be called `row` or `R5`: it is meant where the word says nothing else, or right behind the feeder or the colour. */
-function isYarnHere(name: string, words: readonly string[], at: number): boolean {
+/**
+ * A yarn may be called `row` or `R5`: it is meant where the word says nothing else, right behind the feeder or the colour, and
+ * where it is told to be in the feeder or on the needles.
+ */
+function isYarnHere(name: string, words: readonly string[], at: number, { understand }: Words): boolean {
   const word = name.toLowerCase();
   const hasMeaning = grammar.has(word) || isNeedleName(word) || isNumber(word);
   if (!hasMeaning) return true;
@@ -134,7 +137,9 @@ function isYarnHere(name: string, words: readonly string[], at: number): boolean
     .filter((one) => !/^(is|the|in|of|a)$/.test(one))
     .at(-1);
   const alone = words.length === 1 && !isNumber(word) && !isNeedleName(word) && !grammarAlone.has(word);
-  return alone || before === 'feeder' || before === 'colour' || before === 'yarn';
+  const behind = words.slice(at + 1, at + 5).map((one) => understand(one, grammar).toLowerCase());
+  const isSomewhere = /^(?:is )?(?:in|on) (?:the )?(?:feeder|needles)\b/.test(behind.join(' '));
+  return alone || isSomewhere || before === 'feeder' || before === 'colour' || before === 'yarn';
 }
 
 /** Whether a word speaks of the bench rather than begins a command. */

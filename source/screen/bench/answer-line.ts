@@ -1,7 +1,7 @@
 /** What a typed line does at the bench. */
 
 import { formatChatFault } from '../../chat/chat-faults.ts';
-import { type Intent, knownOf } from '../../chat/grammar/intent.ts';
+import { type Intent, type Known, knownOf } from '../../chat/grammar/intent.ts';
 import { formatHelp, type Scene } from '../../chat/help.ts';
 import { parseLine } from '../../chat/parse-line.ts';
 import { type ReplyFault, replyTo } from '../../chat/reply.ts';
@@ -16,7 +16,7 @@ import { andThen, type BenchState, type Leaving, only, type Reaction, withLines 
 export function answerLine(state: BenchState, text: string): Reaction {
   const typed = text.trim();
   const heard = typed === '' ? state : withLines(state, [{ tone: 'typed', text: typed }]);
-  const intent = parseLine(text, state.words, knownOf(state.session, yarnAskedIn(state)));
+  const intent = parseLine(text, state.words, knownOf(state.session, waitingIn(state)));
   if (!intent.ok) return refuse(asksForOffers(typed) ? withoutOffers(heard) : heard, intent.fault);
   const { value } = intent;
   const tellsTime = value.kind === 'show' && (value.what === 'plan' || value.what === 'where');
@@ -31,10 +31,8 @@ export function answerInPace(state: BenchState, pace: Pace, asked: Intent | null
   return asked === null ? only(paced) : answerIntent(paced, asked);
 }
 
-function yarnAskedIn({ talk, session }: BenchState): string | undefined {
-  const { question } = talk;
-  return question?.about === 'yarn-where' && stillHolds(talk, session) ? question.yarn : undefined;
-}
+const waitingIn = ({ talk, session }: BenchState): Pick<Known, 'question' | 'offers'> =>
+  stillHolds(talk, session) ? { question: talk.question, offers: talk.offers.length } : {};
 
 function answerIntent(state: BenchState, intent: Intent): Reaction {
   const { session, words, talk, pace } = state;
