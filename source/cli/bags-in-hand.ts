@@ -1,6 +1,6 @@
 /** The bags of the maker, at the prompt and on the command line: found by number or name, checked, listed, renamed, discarded, restored. */
 import { discardFolder, logFolder } from '../files/data-folders.ts';
-import { discardLog, restoreLog } from '../files/discard.ts';
+import { discardLog, restoreLog } from '../files/kept-files.ts';
 import {
   bagNamed,
   bagToOpen,

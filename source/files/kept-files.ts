@@ -1,12 +1,17 @@
-/** What is kept beside the bags: the shelf, and the party that is on. Replaced whole or not at all, and only where what lies there can be read. */
+/**
+ * What is kept beside the bags: briefs, the shelf, the party that is on, and the log that was thrown away last, until the next
+ * one is. Shelf and party are replaced whole or not at all, and only where what lies there can be read.
+ */
 
-import { join } from 'node:path';
+import { renameSync, rmSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import type { FileFault } from '../journal/fault.ts';
 import type { BriefFile } from '../planning/brief.ts';
 import { readBriefFile } from '../planning/parse-brief.ts';
 import { emptyShelf, readShelf, type Shelf, shelfJson } from '../planning/shelf.ts';
 import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
-import { systemDisk, writeFault } from './disk.ts';
+import { namesIn, systemDisk, writeFault } from './disk.ts';
+import { inUse, lockOf, releaseLock, takeLock } from './lock.ts';
 import { slugOf } from './log-list.ts';
 import { readBytes } from './read-file.ts';
 import { writeDraftFile, writeNumbered, writeText } from './write-whole.ts';
@@ -88,3 +93,45 @@ export function writeBriefIn(folder: string, name: string, brief: unknown): Resu
     return fail(writeFault(pathOf(1), error));
   }
 }
+
+/** What was thrown away before is gone once this one lies there. A log that is open somewhere is left alone. */
+export function discardLog(path: string, folder: string): Result<null, FileFault> {
+  try {
+    const lock = lockOf(path);
+    const taken = takeLock(systemDisk, lock);
+    if (!taken.ok) return fail(inUse(path, taken.fault));
+    try {
+      systemDisk.makeFolder(folder);
+      const before = discardedIn(folder);
+      const aside = join(folder, basename(path));
+      renameSync(path, aside);
+      for (const old of before) if (old !== aside) rmSync(old, { force: true });
+    } finally {
+      releaseLock(systemDisk, lock);
+    }
+    return succeed(null);
+  } catch (error) {
+    return fail(writeFault(path, error));
+  }
+}
+
+/** Brings back what was thrown away last, and says where it lies; null where there is nothing. */
+export function restoreLog(folder: string, to: string): Result<string | null, FileFault> {
+  const [aside] = discardedIn(folder);
+  if (aside === undefined) return succeed(null);
+  const path = join(to, basename(aside));
+  try {
+    systemDisk.makeFolder(to);
+    // Linked, not moved: a bag that has taken the name meanwhile stays.
+    systemDisk.link(aside, path);
+    rmSync(aside);
+    return succeed(path);
+  } catch (error) {
+    return fail(writeFault(path, error));
+  }
+}
+
+const discardedIn = (folder: string): readonly string[] =>
+  namesIn(folder)
+    .filter((name) => name.endsWith('.jsonl'))
+    .map((name) => join(folder, name));

@@ -14,8 +14,8 @@ import {
 import { buildScript, type Child, run } from '../../test/fixtures/disk/scripts.ts';
 import { troubledDisk } from '../../test/fixtures/disk/troubled-disk.ts';
 import { systemDisk } from './disk.ts';
+import { mayBeAlive, thisProcess } from './lock.ts';
 import { openSessionLog } from './open-log.ts';
-import { mayBeAlive, thisProcess } from './process-identity.ts';
 
 const script = buildScript('hold-lock.ts');
 const dying = buildScript('die-holding.ts');

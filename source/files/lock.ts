@@ -3,12 +3,14 @@
  * half of it. No two locks ever hold the same text. A lock whose holder is dead is broken under a second one named after
  * its text, so that of several who find it only one does, and never breaks what was made in its place meanwhile.
  */
+
+import { readFileSync } from 'node:fs';
+import { hostname } from 'node:os';
 import type { FileFault } from '../journal/fault.ts';
 import { crc32, formatSum } from '../journal/line.ts';
 import { fail, jsonIn, type Result, succeed } from '../shared/result.ts';
 import { type Disk, errorCode, removeIfThere } from './disk.ts';
-import { type Holder, mayBeAlive, thisProcess } from './process-identity.ts';
-import { beside, linkInPlace, writeWithoutLink } from './write-whole.ts';
+import { beside, isRunning, linkInPlace, writeWithoutLink } from './write-whole.ts';
 
 export interface Lock {
   readonly path: string;
@@ -106,3 +108,40 @@ export const inUse = (path: string, { pid, host }: Holder): FileFault => ({
   pid,
   host: host === thisProcess().host ? null : host,
 });
+
+/** Who holds a lock. Process numbers are used again, so where the system tells it the moment of the start is kept too. */
+export interface Holder {
+  readonly pid: number;
+  readonly host: string;
+  /** Boot and start time of the process; null where the system does not tell. */
+  readonly started: string | null;
+}
+
+export const thisProcess = (): Holder => ({
+  pid: process.pid,
+  host: hostname(),
+  started: startOf(process.pid)?.started ?? null,
+});
+
+/** Whether the holder may still be running. On another computer that cannot be known, so it may. */
+export function mayBeAlive({ pid, host, started }: Holder): boolean {
+  if (host !== hostname()) return true;
+  if (!isRunning(pid)) return false;
+  const found = startOf(pid);
+  // What the system no longer tells of may have ended since the line before.
+  if (!found) return isRunning(pid);
+  if (started === null) return true;
+  return found.started === started && !found.dead;
+}
+
+/** From Linux's /proc: the 3rd field of `stat` is the state and the 22nd the start in clock ticks (proc(5)). */
+function startOf(pid: number): { readonly started: string; readonly dead: boolean } | null {
+  try {
+    const boot = readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim();
+    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
+    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+    return { started: `${boot}/${fields[19]}`, dead: fields[0] === 'Z' || fields[0] === 'X' };
+  } catch {
+    return null;
+  }
+}

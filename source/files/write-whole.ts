@@ -18,7 +18,6 @@ import {
   writeFault,
   writeNewFile,
 } from './disk.ts';
-import { isRunning } from './process-identity.ts';
 
 /** Names the computer too: of a process elsewhere nobody here can tell whether it has ended. */
 export const draftBeside = (path: string): string => beside(path, `.draft-${here()}-${process.pid}`);
@@ -42,6 +41,15 @@ export function clearDrafts(folder: string): void {
 function isLeft(name: string): boolean {
   const [, where, pid] = draftName.exec(name) ?? [];
   return where === here() && !isRunning(Number(pid));
+}
+
+/** Whether there is a process of this number. */
+export function isRunning(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
 }
 
 function isOld(path: string): boolean {

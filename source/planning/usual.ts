@@ -3,8 +3,7 @@
  * of plain knitting (kc/kw), and the length that usual labels give for such a pitch;
  * and what people put into such bags, by usual measures, to be measured where it matters. All are rules of thumb, no source.
  */
-import { loopConstants } from './gauge.ts';
-import { easyShareOfPitch } from './yarn-class.ts';
+import { easyShareOfPitch, loopConstants } from './gauge.ts';
 
 export interface MeasuredSwatch {
   readonly stitches: number;

@@ -1,10 +1,9 @@
 import type { Brief, RelaxedState } from './brief.ts';
 import { jamTightness, limpTightness, plainAspect } from './fabric.ts';
-import { type Gauge, modelLoopLength } from './gauge.ts';
+import { classesOfGauge, classesOfPitch, type Gauge, modelLoopLength, type YarnClass } from './gauge.ts';
 import type { Plan } from './plan.ts';
 import { type AlikeTo, alikeNeighbours } from './shades.ts';
 import type { KnittedStripe } from './stripe-sequence.ts';
-import { classesOfGauge, classesOfPitch, type YarnClass } from './yarn-class.ts';
 import { reserveOf } from './yarn-needs.ts';
 
 /** What the maker should know before casting on. The bag can be made all the same. */

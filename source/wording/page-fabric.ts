@@ -1,7 +1,6 @@
 import { firmTightness, jamTightness, labelTightness, limpTightness } from '../planning/fabric.ts';
-import { modelLoopLength } from '../planning/gauge.ts';
+import { classesOfGauge, classesOfPitch, modelLoopLength } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
-import { classesOfGauge, classesOfPitch } from '../planning/yarn-class.ts';
 import { labelled } from './page.ts';
 import { formatFabricMass, nameClass, nameClasses } from './reason.ts';
 import type { Words } from './words.ts';

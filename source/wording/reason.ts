@@ -2,8 +2,9 @@
  * What a reason is made of: a rule, its formula and figures so exact that a reader who works them out gets the same, and
  * where it comes from.
  */
+
+import type { YarnClass } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
-import type { YarnClass } from '../planning/yarn-class.ts';
 import { mmPerInch } from '../shared/units.ts';
 import type { Named } from './named.ts';
 import type { Words } from './words.ts';

@@ -1,9 +1,8 @@
 /** Why the plan asks for so much yarn, and what it says of the fabric. */
 import { firmTightness, labelTightness, meanTex } from '../planning/fabric.ts';
-import { loopConstants, modelLoopLength } from '../planning/gauge.ts';
+import { classesOfGauge, loopConstants, modelLoopLength, wholeStitches } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
 import { endTailCm } from '../planning/tails.ts';
-import { classesOfGauge, wholeStitches } from '../planning/yarn-class.ts';
 import { reserveOf, texOf, type YarnNeed } from '../planning/yarn-needs.ts';
 import { metric } from '../shared/units.ts';
 import { formatFabricMass, formatFine, nameClasses, type Reason, ruleOfThumb } from './reason.ts';
