@@ -29,6 +29,7 @@ const sayings: SayingsBy<'code', ChatFault | LandmarkFault | SeenFault, [words: 
   'chat/not-in-range': ({ word, least, most }, words) => words.prompt.notInRange(word, least, most),
   'chat/needs-more': ({ usage }, words) => words.prompt.needsMore(usage),
   'chat/unknown-place': ({ word, usage, verb }, words) => words.prompt.unknownPlace(word, usage, verb),
+  'chat/not-so-many-rows': ({ knitted }, words) => words.prompt.notSoManyRows(knitted),
   'chat/no-such-mark': ({ known, name }, words) =>
     known.length > 0 ? words.prompt.noSuchMark(name, known) : words.prompt.noMarks,
   'steps/no-such-place': ({ what, number, most }, words) => words.prompt.noSuchPlace(what, number, most),

@@ -22,6 +22,13 @@ beforeEach(() => {
 const type = (...lines: readonly string[]): readonly string[] =>
   lines.map((line) => answersTo(store, line)).at(-1) ?? [];
 
+describe('rows that are to come out', () => {
+  it('are refused where fewer are knitted', () => {
+    expect(type('rip last row')[0]).toMatch(/^No row of the bag is knitted yet/);
+    expect(type('go row 3', 'rip 5 rows')).toEqual(['So many rows cannot come out: 2 are knitted.']);
+  });
+});
+
 describe('finding the place', () => {
   it('says that it is here, or where else, and how to go there', () => {
     expect(type('go step 75', 'find R16 R61 plum row 26')[0]).toMatch(/^That is where you are now: step 75 /);

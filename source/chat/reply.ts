@@ -115,7 +115,11 @@ function replyToGo(session: Session, to: NamedPlace): Result<Reply, ChatFault | 
 function doneAt(session: Session, to: NamedPlace): Result<number, ChatFault | LandmarkFault> {
   const { job, done: now } = session;
   const marks = marksOf(session);
-  if (to.at === 'rows-back') return doneBefore(job, { at: 'row', number: rowAt(job, now) - to.count + 1 });
+  if (to.at === 'rows-back') {
+    const knitted = rowAt(job, now);
+    if (to.count > knitted) return fail({ code: 'chat/not-so-many-rows', knitted });
+    return doneBefore(job, { at: 'row', number: knitted - to.count + 1 });
+  }
   if (to.at !== 'mark') return doneBefore(job, to);
   const done = marks.get(to.name);
   return done === undefined

@@ -172,7 +172,7 @@ const handsBack: SayingsBy<'move', HandMove, [words: Words]> = {
   'draw-up': (_, words) => words.finding.drawUp,
   fasten: ({ corner }, words) => (corner ? words.finding.unpickCorner(corner) : words.finding.fasten),
   thread: ({ eyelet }, words) => words.finding.thread(eyelet),
-  release: (what, words) => (what.what === 'waste' ? words.finding.release : words.finding.ravelCordStaysOut),
+  release: (what, words) => (what.what === 'waste' ? words.finding.release : words.finding.ravelRowStaysOut),
   measure: ({ lengthCm }, words) => words.finding.measure(lengthCm),
 };
 

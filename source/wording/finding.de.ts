@@ -44,7 +44,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   offTheNeedles:
     'Das Gestrick ist von den Nadeln: nadle jede Masche aus den Hilfsgarnreihen neu auf, ohne Gewichte, bis alle hängen.',
   released: (what) =>
-    `${what === 'waste' ? 'Das Hilfsgarn' : 'Der Trennfaden'} ist heraus: fang zuallererst jede offene Masche auf einem losen Faden auf.`,
+    `${what === 'waste' ? 'Das Hilfsgarn' : 'Die Trennreihe'} ist heraus: fang zuallererst jede offene Masche auf einem losen Faden auf.`,
   drawnThrough: (yarn) =>
     `Die Kordel ist geschlossen und kann nicht zurück auf die Nadeln: ist sie zu kurz, strick sie neu aus ${toTheYarn(yarn)}.`,
   noSuchPlace: (done, stepCount) =>
@@ -170,9 +170,10 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   fasten: 'Lös den vernähten Faden.',
   unpickCorner: (corner) => `Trenn die Naht quer über Ecke ${corner} auf.`,
   thread: (eyelet) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
-  release: 'Die Hilfsgarnreihen sind heraus und bleiben es: halte die offenen Maschen auf einem losen Faden.',
-  ravelCordStaysOut:
-    'Der Trennfaden ist heraus und bleibt es: halte die offenen Maschen auf einem losen Faden.',
+  release:
+    'Die Hilfsgarnreihen bleiben heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.',
+  ravelRowStaysOut:
+    'Die Trennreihe bleibt heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.',
   measure: (lengthCm) => `Miss ${length(lengthCm)} noch einmal ab.`,
   and: (more) => `und ${counted.moreStep(more)}.`,
   planSize: (rows, widthCm, depthCm) =>

@@ -42,7 +42,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   offTheNeedles:
     'The work is off the needles: hang each loop again from its waste rows, weights off until all hang.',
   released: (what: 'ravel cord' | 'waste') =>
-    `The ${what} is out: catch every open loop on a spare strand before anything else.`,
+    `The ${what === 'waste' ? what : 'ravel row'} is out: catch every open loop on a spare strand before anything else.`,
   drawnThrough: (yarn: string) =>
     `The cord has been drawn closed: it cannot go back on the needles. If it is too short, knit a new one with ${theYarn(yarn)}.`,
   noSuchPlace: (done: number, stepCount: number) =>
@@ -169,8 +169,10 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   fasten: 'Undo the fastening.',
   unpickCorner: (corner: number) => `Unpick the seam across corner ${corner}.`,
   thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
-  release: 'The waste rows are out and stay out: hold the open loops on a spare strand.',
-  ravelCordStaysOut: 'The ravel cord is out and stays out: hold the open loops on a spare strand.',
+  release:
+    'The waste rows stay out: catch every loop that comes free on a spare strand, before anything else.',
+  ravelRowStaysOut:
+    'The ravel row stays out: catch every loop that comes free on a spare strand, before anything else.',
   measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
   and: (more: number) => `and ${counted.moreStep(more)}.`,
   planSize: (rows: number, widthCm: number, depthCm: number) =>

@@ -44,9 +44,16 @@ export function formatHandStep(step: HandStep, words: Words): string {
     ...(care === null ? [] : [words.slips.care(care)]),
     ...formatMoves(moves, words),
     ...(step.setsCounter ? [words.slips.counter(step.row)] : []),
-    ...(irreversible === null ? [] : [formatIrreversible(irreversible, words)]),
+    ...(irreversible === null || isTold(irreversible, moves)
+      ? []
+      : [formatIrreversible(irreversible, words)]),
   ].join(' ');
 }
+
+/** What stays out is told where it would be put back. */
+const isTold = ({ why }: Irreversible, moves: HandStep['moves']): boolean =>
+  why === 'released' &&
+  moves.some((move) => 'undo' in move && move.undo === 'hand' && move.what.move === 'release');
 
 /** The way back in one line, before its steps. */
 export function formatRipBack({ steps, row, irreversible }: RipBack, words: Words): string {

@@ -19,11 +19,15 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
   noMarks: 'Es gibt noch keine Marken. Tippe mark und einen Namen.',
   noSuchPlace: (what, number, most) =>
     `${placeWords[what] ?? what} ${number} gibt es nicht: dieser Beutel hat ${most}.`,
+  notSoManyRows: (knitted) =>
+    knitted === 0
+      ? 'Noch ist keine Reihe des Beutels gestrickt: tippe back, wenn nur die Zählung eins zu weit ist.'
+      : `So viele Reihen können nicht heraus: gestrickt ${knitted === 1 ? 'ist eine' : `sind ${knitted}`}.`,
   noSuchPhase: (phase) => `Dieser Beutel hat keinen Teil ${phase}.`,
   leftOfWhat: (word, needle) =>
-    `Schreib carriage ${word}, oder ${word} und die Nadel an diesem Rand: ${word} ${needle}.`,
+    `Schreib Schlitten ${sideWord(word)}, oder ${sideWord(word)} und die Nadel an diesem Rand: ${sideWord(word)} ${needle}.`,
   whichEdge: (needle) =>
-    `Ist ${needle} der linke Rand oder der rechte? Tippe left ${needle} oder right ${needle}, oder nenn beide Ränder.`,
+    `Ist ${needle} der linke Rand oder der rechte? Tippe links ${needle} oder rechts ${needle}, oder nenn beide Ränder.`,
   tooManyNeedles: (needles) =>
     `${list(needles)} sind mehr als zwei Ränder: nenn die äußersten Nadeln mit Maschen.`,
   countOfWhat: (word) => `${word} wovon? Zum Beispiel: row ${word}, stripes ${word}, ${word} stitches.`,

@@ -23,6 +23,10 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   noMarks: 'No marks have been made yet. Type mark and a name.',
   noSuchPlace: (what: NumberedPlace, number: number, most: number) =>
     `There is no ${what} ${number}: this bag has ${most}.`,
+  notSoManyRows: (knitted: number) =>
+    knitted === 0
+      ? 'No row of the bag is knitted yet: type back, if only the count is one too far.'
+      : `So many rows cannot come out: ${knitted === 1 ? 'one is' : `${knitted} are`} knitted.`,
   noSuchPhase: (phase: string) => `This bag has no ${phase}.`,
   leftOfWhat: (word: Side, needle: 'L24' | 'R21') =>
     `Say carriage ${word}, or ${word} and the needle at that edge: ${word} ${needle}.`,

@@ -198,6 +198,8 @@ export type ChatFault =
       readonly usage: string;
       readonly verb: string;
     }
+  /** More rows than are knitted are to come out. */
+  | { readonly code: 'chat/not-so-many-rows'; readonly knitted: number }
   | { readonly code: 'chat/no-such-mark'; readonly name: string; readonly known: readonly string[] }
   | { readonly code: 'chat/left-of-what'; readonly word: 'left' | 'right' }
   | { readonly code: 'chat/which-edge'; readonly needle: string }
