@@ -8,7 +8,6 @@ import type { Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { drawOfStep, stepAt } from '../steps/job.ts';
 import {
-  formatFact,
   sayAsked,
   sayHere,
   sayHereToo,
@@ -189,7 +188,7 @@ function noSlip({ job }: Session, seen: Seen, words: Words): Answer {
   const places = doubtful.slice(0, placesListed);
   return {
     lines: sayNoSlip(
-      places.map(({ fact, place }) => ({ name: formatFact(fact, words), place })),
+      places.map(({ fact, place }) => ({ name: words.finding.facts[fact], place })),
       words,
     ),
     offers: [],

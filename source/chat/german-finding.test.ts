@@ -9,7 +9,7 @@ import { valueIn } from '../../test/tools/result.ts';
 import { facts } from '../session/locate/seen.ts';
 import { ripBack } from '../session/rip-back/rip-back.ts';
 import { startSession } from '../session/session.ts';
-import { formatHandStep, formatQuestion } from '../wording/finding.ts';
+import { formatHandStep } from '../wording/finding.ts';
 import { parseFind } from './grammar/parse-seen.ts';
 
 /** 46 stitches from R28 to R73, so that move 12, after row 24, takes R17 … R62 to R16 … R61. */
@@ -75,8 +75,8 @@ describe('what is seen, in German', () => {
 
 describe('every sentence of finding, in German', () => {
   it('asks each question', () => {
-    for (const fact of facts) expect(formatQuestion(fact, spoken())).toMatch(/^[^?]+\?$/);
-    expect(facts.map((fact) => formatQuestion(fact, spoken())).join(' ')).not.toMatch(englishWord);
+    for (const fact of facts) expect(spoken().finding.asks[fact]).toMatch(/^[^?]+\?$/);
+    expect(facts.map((fact) => spoken().finding.asks[fact]).join(' ')).not.toMatch(englishWord);
   });
 
   it('tells every slip, what will show, and every question', () => {

@@ -26,7 +26,7 @@ import type { BeforeShown } from '../screen/parts/screen-output.ts';
 import type { Command } from '../session/command.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
-import { formatFileFault, saySavedElsewhere } from '../wording/file-faults.ts';
+import { formatFileFault } from '../wording/file-faults.ts';
 import { notesLike, sayBags, sayState } from '../wording/logs.ts';
 import { sayBagEnd } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
@@ -103,7 +103,7 @@ export const benchEffects = (
   'use-party': ({ what }, send, { words }) => send(useParty(log, what, words)),
   'save-elsewhere': ({ out }, send, { words }) => {
     const saved = log.saveElsewhere(out);
-    send(told(saved.ok ? saySavedElsewhere(log.path, words) : formatFileFault(saved.fault, words)));
+    send(told(saved.ok ? words.files.savedElsewhere(log.path) : formatFileFault(saved.fault, words)));
     send({ is: 'saving', saving: log.status });
   },
   'list-bags': (_, send, { words }) => {

@@ -14,7 +14,7 @@ import { forShell } from '../shared/plain-text.ts';
 import { fail, isOf, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
-import { notesLike, sayLikeAlone, sayOtherBag } from '../wording/logs.ts';
+import { notesLike } from '../wording/logs.ts';
 import type { Words } from '../wording/words.ts';
 import type { CliCommand } from './command.ts';
 import { readBriefAt, sayLogFault, withLearned } from './read-input.ts';
@@ -113,7 +113,7 @@ function begin(
 
 /** Begins a bag with the brief of another log, as it was changed on the way; its notes come first. */
 function beginLike(options: WorkOptions, like: string): Result<SessionLog, string> {
-  if (options.brief !== null) return fail(sayLikeAlone(options.words));
+  if (options.brief !== null) return fail(options.words.logs.likeAlone);
   const found = readLogFile(like);
   if (!found.ok) return fail(formatFileFault(found.fault, options.words));
   const { state, fault } = found.value.reading;
@@ -146,7 +146,7 @@ function goOn(
   const log = opened.value;
   if (asked === null || isSameBrief(log.state.header.brief, asked.json)) return opened;
   log.leave();
-  return fail(sayOtherBag(path, log.session.name, words));
+  return fail(words.logs.otherBag(path, log.session.name));
 }
 
 /** Why a log cannot be gone on with, and the command that goes on with its sound part. */

@@ -14,7 +14,7 @@ import type { Another } from '../screen/bench/bench-state.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
-import { formatParty } from '../wording/party.ts';
+import { formatParty } from '../wording/shelf.ts';
 import type { Words } from '../wording/words.ts';
 import type { Asked } from './command.ts';
 import { isSameBrief } from './open-work.ts';

@@ -15,11 +15,10 @@ import { harmlessJson } from '../shared/plain-text.ts';
 import type { JsonGroup } from '../shared/result.ts';
 import { allSteps, type Job, layOutJob, stepAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
-import { cautionOf } from '../wording/cautions.ts';
-import { formatParty, partySeconds } from '../wording/party.ts';
+import { sayBy } from '../wording/by-kind.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
-import { sayPhase, sayStep } from '../wording/steps.ts';
-import { formatWarning } from '../wording/warnings.ts';
+import { formatParty, partySeconds } from '../wording/shelf.ts';
+import { cautionOf, sayPhase, sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { ownPace, readBagFromYarn, readPlan } from './read-input.ts';
@@ -165,7 +164,10 @@ export function planJson(plan: Plan, words: Words): JsonGroup {
     lining: plan.lining,
     cord: plan.cord,
     eyelets: plan.eyelets,
-    warnings: planWarnings(plan).map((warning) => ({ ...warning, text: formatWarning(warning, words) })),
+    warnings: planWarnings(plan).map((warning) => ({
+      ...warning,
+      text: sayBy('code', words.warnings, warning),
+    })),
   };
 }
 

@@ -16,7 +16,7 @@ import type { Plan } from '../planning/plan.ts';
 import { planBag } from '../planning/plan-bag.ts';
 import { fail, isOf, type Result } from '../shared/result.ts';
 import { formatFault } from '../wording/faults.ts';
-import { formatCutOff, formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
+import { formatFileFault, formatJournalFault } from '../wording/file-faults.ts';
 import type { Words } from '../wording/words.ts';
 import { ownShelf } from './own-shelf.ts';
 
@@ -73,7 +73,7 @@ export const sayLogFault = (path: string, fault: JournalFault | FileFault, words
 
 /** That a last line was cut off, where it was. The header is line 1. */
 export const sayCutOff = (path: string, tornBytes: number, events: number, words: Words): string | null =>
-  tornBytes === 0 ? null : `${path}: ${formatCutOff(events + 2, words)}`;
+  tornBytes === 0 ? null : `${path}: ${words.files.cutOff(events + 2)}`;
 
 /** Bags made longest ago tell least about the hands of today. */
 const mostBags = 10;

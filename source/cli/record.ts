@@ -3,7 +3,7 @@ import { lastInstant, lastSession, type Recording } from '../journal/read-log.ts
 import { type BagRecord, recordOf, typicalRowMinutes } from '../journal/record.ts';
 import { usedYarn } from '../session/measured.ts';
 import type { JsonGroup } from '../shared/result.ts';
-import { formatRecord, sayAnother } from '../wording/record.ts';
+import { formatRecord } from '../wording/record.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { planJson } from './plan.ts';
@@ -64,7 +64,7 @@ export function printRecord(path: string, json: boolean, words: Words): number {
   if (!recording.ok) return complain(recording.fault);
   const record = recordOf(recording.value);
   if (json) printJson(recordJson(recording.value, record, words), 2);
-  else print(`${formatRecord(recording.value, record, words)}\n\n${sayAnother(path, words)}`);
+  else print(`${formatRecord(recording.value, record, words)}\n\n${words.record.another(path)}`);
   const { tornBytes, frames } = recording.value;
   const cutOff = sayCutOff(path, tornBytes, frames.length, words);
   if (cutOff !== null) complain(cutOff);

@@ -10,10 +10,10 @@ import { sheetHtml } from '../sheet/page/sheet-html.ts';
 import { sheetMarkdown } from '../sheet/page/sheet-markdown.ts';
 import { sheetSvg } from '../sheet/page/sheet-svg.ts';
 import { type TagOptions, tagHtml, tagMarkdown, tagSvg } from '../sheet/page/tag.ts';
-import { cautionOf } from '../wording/cautions.ts';
+import { sayBy } from '../wording/by-kind.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
-import { formatParty } from '../wording/party.ts';
-import { formatWarning } from '../wording/warnings.ts';
+import { formatParty } from '../wording/shelf.ts';
+import { cautionOf } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print } from './outcome.ts';
 import { ownPace, readPlan } from './read-input.ts';
@@ -94,7 +94,7 @@ const optionsFor = (
   class: forClass ?? false,
   paper: paper ?? 'a4',
   ...(name === undefined ? {} : { name }),
-  remarks: planWarnings(plan).map((warning) => formatWarning(warning, words)),
+  remarks: planWarnings(plan).map((warning) => sayBy('code', words.warnings, warning)),
 });
 
 const partyMakers: ReadonlyMap<string, (sheet: PartySheet) => string> = new Map([

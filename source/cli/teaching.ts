@@ -17,12 +17,12 @@ import {
   type Pupil,
 } from '../journal/teaching.ts';
 import { fail, type Result, succeed } from '../shared/result.ts';
+import { quote } from '../wording/brief-faults.ts';
 import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatLessonFault } from '../wording/file-faults.ts';
 import { formatDuration } from '../wording/logs.ts';
 import { table } from '../wording/page.ts';
 import { sayPhase } from '../wording/steps.ts';
-import { quote } from '../wording/values.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printDone, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';

@@ -12,10 +12,10 @@ import type { LineSource } from '../screen/parts/line-source.ts';
 import { atOnce, type BeforeShown, createBeforeShown } from '../screen/parts/screen-output.ts';
 import type { Settings } from '../settings/settings.ts';
 import { unitsFor } from '../shared/units.ts';
-import { formatLost, formatTornTail, sayDiskHolds } from '../wording/file-faults.ts';
+import { sayBy } from '../wording/by-kind.ts';
+import { formatLost } from '../wording/file-faults.ts';
 import { sayNotes, sayWelcome } from '../wording/place.ts';
 import { sayTools } from '../wording/steps.ts';
-import { formatWarning } from '../wording/warnings.ts';
 import { type Words, wordsIn } from '../wording/words.ts';
 import { benchEffects, keepSaving, sayTakenOver } from './bench-effects.ts';
 import { practiceBrief, type WorkOptions } from './open-work.ts';
@@ -68,7 +68,7 @@ export async function workIn(log: SessionLog, options: BenchOptions): Promise<nu
     if (typeof end === 'number') end = status;
   }
   if (!hangs()) return end;
-  complain(sayDiskHolds(store.get().words));
+  complain(store.get().words.files.holds);
   endByForce();
   return end;
 }
@@ -112,13 +112,13 @@ const welcome = (log: SessionLog, options: BenchOptions, words: Words): readonly
 const shadesAtStart = (plan: Plan, words: Words): readonly string[] =>
   planWarnings(plan)
     .filter(({ code }) => code === 'plan/shades-alike')
-    .map((warning) => formatWarning(warning, words));
+    .map((warning) => sayBy('code', words.warnings, warning));
 
 const isPracticeBegun = ({ session, state }: SessionLog): boolean =>
   session.done === 0 && isDeepStrictEqual(state.header.brief, practiceBrief().json);
 
 const tornNotice = ({ tornKeptAs }: SessionLog, words: Words): readonly string[] =>
-  tornKeptAs === null ? [] : [formatTornTail(tornKeptAs, words)];
+  tornKeptAs === null ? [] : [words.files.tornTail(tornKeptAs)];
 
 /** What was noted on the bag that this one is to match. */
 const notesBefore = ({ session }: SessionLog, { like, words }: BenchOptions): readonly string[] =>

@@ -13,7 +13,7 @@ import {
 import { troubledDisk } from '../../test/fixtures/disk/troubled-disk.ts';
 import { startedAt } from '../../test/fixtures/sample-log.ts';
 import type { DiskTrouble } from '../journal/fault.ts';
-import { formatFileFault, formatSaveStatus, formatSlowFlush } from '../wording/file-faults.ts';
+import { formatFileFault, formatSaveStatus } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { type Disk, systemDisk } from './disk.ts';
 
@@ -291,7 +291,7 @@ describe('the sentences', () => {
     ).toBe(
       'Not saved: the disk is full. The work goes on in memory and 1 line waits to be written; saving is tried every few seconds.',
     );
-    expect(formatSlowFlush(61.4, englishWords)).toBe(
+    expect(englishWords.files.slow(61.4)).toBe(
       'The disk is slow: it took 61 ms to save a press. Each press waits for it, but not longer than a second.',
     );
     const inUse = {

@@ -1,6 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import type { BenchWords } from './bench.en.ts';
+import type { BenchWords, PicturesWords } from './bench.en.ts';
+import { atEnd, counted, sideWord, timesWord } from './forms.de.ts';
 
 const towards = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 const edgeOf = (side: Side): string => (side === 'left' ? 'linker Rand' : 'rechter Rand');
@@ -65,7 +66,80 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   keysShort: 'Enter bestätigt; help zeigt mehr',
   keys: 'Enter bestätigt, ← nimmt zurück; oder tippe einen Befehl, etwa help',
   keysAscii: 'Enter bestätigt, <- nimmt zurück; oder tippe einen Befehl, etwa help',
-  feeder: 'Fadenführer',
-  emptyFeeder: 'Fadenführer leer',
   drawOff: 'draw off: zurück',
+});
+
+export const pictures = ({ length }: Amounts): PicturesWords => ({
+  sizeBelowCord: (width, depthBelowCordCm, angle) =>
+    `${width} breit, ${length(depthBelowCordCm)} unter der Kordel, Streifen mit ${angle}`,
+  hangingsLeftOut: (left) => `und noch ${timesWord(left)}, auf dieselben Nadeln eingehängt`,
+  hangingLabel: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
+    `Reihen ${fromRow} bis ${throughRow}: ${leftName} bis ${rightName}, wandert nach ${endLeft} bis ${endRight}`,
+  howToRead: [
+    'Bahn links: Zunahmerand oben, an den Punktlinien falten',
+    'Beutel rechts: letzte Kante A trifft erste Kante B',
+  ],
+  leaningStrip: (crawl, size, rows) =>
+    `Die Bahn neigt sich beim Wachsen nach ${sideWord(crawl)}: ${counted.stripe(size)}, ${rows} Reihen, die letzte im Maschenstich.`,
+  rowsKnitted: (rowsDone, rows, done, size) =>
+    `${rowsDone} von ${rows} Reihen sind gestrickt, ${done} von ${counted.stripe(size)} ganz.`,
+  stripWhole: 'Die Bahn ist fertig.',
+  stripeNow: (number, plainText, firstRow, lastRow) =>
+    `In Arbeit: Streifen ${number}, ${plainText}, Reihen ${firstRow} bis ${lastRow}.`,
+  stripeNext: (number, plainText, firstRow, lastRow) =>
+    `Als Nächstes: Streifen ${number}, ${plainText}, Reihen ${firstRow} bis ${lastRow}.`,
+  finishedBag: (widthCm, depthCm, depthBelowCordCm) =>
+    `Der fertige Beutel ist ${length(widthCm)} breit und ${length(depthCm)} tief, davon ${length(depthBelowCordCm)} unter der Kordel.`,
+  climbingStripes: (yarns, up, angle) =>
+    `Seine Streifen (${yarns}) steigen nach ${sideWord(up)} an, im Winkel von ${angle} zum Boden, die glatte Seite außen.`,
+  cordWay: (size, made, which) =>
+    `Die Kordel läuft durch ${size} von ${counted.eyelet(made)}; beide Enden kommen an der Verbindung heraus, ${which === 'front' ? 'vorn' : 'hinten'}.`,
+  cordsWay: (size, made, which) =>
+    `Zwei Kordeln laufen gegeneinander durch ${size} von ${counted.eyelet(made)}; die Enden der einen kommen an der Verbindung heraus, ${which === 'front' ? 'vorn' : 'hinten'}, die der anderen gegenüber.`,
+  bottomSewn: 'Der Boden ist genäht.',
+  bottomBoxed: (widthCm, depthCm, sideCm) =>
+    `Der Boden ist genäht, seine Ecken sind quer abgenäht: er steht auf ${length(widthCm)} mal ${length(depthCm)}, die Seiten sind ${length(sideCm)} hoch.`,
+  turnStrip: 'Dreh die Bahn so, dass der Zunahmerand oben liegt: er wird zur Öffnung, der andere zum Boden.',
+  foldStrip: (widthCm) =>
+    `Falte sie entlang der Öffnung alle ${length(widthCm)}, eine Hälfte hinter die andere.`,
+  joinEdges: (start, stitches, end) =>
+    `Die letzte Kante, A, kommt an die erste Kante, B, zu liegen. Masche 1 liegt bei beiden ${atEnd(start)}, Masche ${stitches} ${atEnd(end)}; verbinde sie dort im Maschenstich.`,
+  workNow: (rowsDone, leftName, rightName) =>
+    `Bei Reihe ${rowsDone} hängt das Gestrick auf ${leftName} bis ${rightName}.`,
+  bedAndCrawl: (needles, crawl) =>
+    `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(crawl)}.`,
+  hangingCaption: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
+    `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${endLeft} bis ${endRight}.`,
+  bagPart: (depthCm, toCome) =>
+    `oben links, im Ganzen ${length(depthCm)} tief${{ pale: '; blass: kommt noch', small: '; klein: kommt noch', none: '' }[toCome ?? 'none']}`,
+  mouth: 'Öffnung',
+  bottom: 'Boden',
+  stripPart: (from, through, of) => `Reihen ${from} bis ${through} von ${of} gezeigt`,
+  tooFine: 'zu fein, um jeden Streifen zu zeigen',
+  graft: (mouth) => `rechte Seite oben, A oberhalb, B unterhalb, die Öffnung ${sideWord(mouth)}`,
+  graftDown: 'hinab: von der rechten Seite nach hinten',
+  graftUp: 'herauf: von hinten zur rechten Seite',
+  graftPath: 'hinter den Schenkeln, über den Kopf jeder Masche, so groß wie eine Masche',
+  graftTurns: 'B: hinab durch eine, herauf durch die nächste; dann A ebenso',
+  seamFold: 'rechte Seite außen, der Abnahmerand Hälfte auf Hälfte gefaltet',
+  seamBars: 'unter jedem Querfaden durch, eine Masche vom Rand, eine Seite und dann die andere',
+  seamDraw: 'alle 6 bis 8 Querfäden den Faden anziehen, bis die Ränder sich treffen',
+  cornerTip: (fromTipCm) => `von der Spitze bis zur Quernaht: ${length(fromTipCm)}`,
+  cornerFold: 'auf links: die Bodennaht liegt auf dem Falz der Seite',
+  cornerAcross: (acrossCm) => `quer abgenäht: ${length(acrossCm)}, durch beide Lagen`,
+  cornerSides: 'die andere Ecke ebenso; dazwischen liegt der Boden',
+  mouthHemmed: (heightCm) =>
+    `Seine Öffnung ist ein Saum aus zwei Lagen, ${length(heightCm)} hoch, der sich nicht rollt.`,
+  noHem: 'dieser Beutel hat keinen Saum',
+  hemFold: 'der Umbruch, die Öffnung',
+  hemLayers: (rows, heightCm) => `zwei Lagen von ${rows} Reihen, ${length(heightCm)} hoch`,
+  hemChain: (stitches) => `die Abkettkante, innen, am Rand mit ${stitches} aufgefassten Maschen`,
+  hemCord: (foldToCordCm) => `die Lochmaschen, ${length(foldToCordCm)} unter dem Umbruch`,
+  hemSides: 'von der Seite: links ist das Innere des Beutels',
+  slant: (degrees, everyRows) => `${degrees}°, ${everyRows} Reihen`,
+  cordSlip: (to) => `nach ${sideWord(to)}: der Schlitten läuft frei, nichts wird gestrickt`,
+  cordKnit: (to) => `nach ${sideWord(to)}: er strickt, und der Faden quer darüber zieht den Schlauch zu`,
+  cordRound: 'zwei Schlittengänge sind eine Runde, eine Reihe hoch',
+  cordFlat: 'hin und her: jeder Schlittengang strickt eine Reihe',
+  cordSewn: 'vom Bett genommen werden ihre langen Ränder zusammengenäht',
 });

@@ -7,7 +7,7 @@ import { expect, it } from 'vitest';
 import { openMemoryBench } from '../../test/fixtures/bench-in-memory.ts';
 import { jobOf } from '../../test/fixtures/plan-of.ts';
 import { stepAt } from '../steps/job.ts';
-import { cautionLines, cautionOf } from './cautions.ts';
+import { cautionLines, cautionOf } from './steps.ts';
 import { englishWords } from './words.ts';
 
 const job = jobOf(readFileSync('demo/dice-bag.json', 'utf8'));

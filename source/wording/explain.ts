@@ -7,22 +7,17 @@ import { nearest } from '../shared/nearest.ts';
 import type { GlossaryWords } from './glossary.en.ts';
 import { findNamed, type Named, namesOf, titleOf } from './named.ts';
 import type { Reason } from './reason.ts';
-import { benchReasons } from './reasons-bench.ts';
-import { careReasons, handReasons } from './reasons-hand.ts';
-import { sizeReasons } from './reasons-size.ts';
-import { yarnReasons } from './reasons-yarn.ts';
+import { sizeReasons, yarnReasons } from './reasons-plan.ts';
+import { benchReasons, careReasons, handReasons } from './reasons-work.ts';
 import { englishWords, type Words } from './words.ts';
 
-export const reasons: readonly Reason[] = [
-  ...sizeReasons,
-  ...benchReasons,
-  ...handReasons,
-  ...yarnReasons,
-  ...careReasons,
-];
+export const reasons = [...sizeReasons, ...benchReasons, ...handReasons, ...yarnReasons, ...careReasons].map(
+  (reason): Reason & Named => ({ ...reason, names: (words) => words.reasons[reason.id].names }),
+);
 
 /** The topic that a question speaks of: `width`, `why 3 times the width?`. */
-export const findReason = (text: string, words: Words): Reason | null => findNamed(reasons, text, words);
+export const findReason = (text: string, words: Words): (Reason & Named) | null =>
+  findNamed(reasons, text, words);
 
 /** A word of the trade. */
 interface Word extends Named {
@@ -75,17 +70,21 @@ export function explainWhy(about: string | null, plan: Plan, words: Words): read
   return [words.reasons.said.noReason(topics)];
 }
 
-function reasonLines(
-  { rule, formula, here, source, ...named }: Reason,
-  plan: Plan,
-  words: Words,
-): readonly string[] {
-  const numbers = here?.(plan, words) ?? null;
+interface ReasonTold {
+  readonly rule: string;
+  readonly formula?: string;
+  readonly source?: string;
+}
+
+function reasonLines(reason: Reason & Named, plan: Plan, words: Words): readonly string[] {
+  const { said, sources, ...told } = words.reasons;
+  const { rule, formula, source = sources[reason.source ?? 'commonPractice'] }: ReasonTold = told[reason.id];
+  const numbers = reason.here?.(plan, words) ?? null;
   return [
-    `${capital(titleOf(named, words))}. ${rule(words)}`,
-    ...(formula ? [`  ${formula(words)}`] : []),
-    ...(numbers === null ? [] : [`  ${words.reasons.said.thisBag(numbers)}`]),
-    `  ${words.reasons.said.source(source(words))}`,
+    `${capital(titleOf(reason, words))}. ${rule}`,
+    ...(formula === undefined ? [] : [`  ${formula}`]),
+    ...(numbers === null ? [] : [`  ${said.thisBag(numbers)}`]),
+    `  ${said.source(source)}`,
   ];
 }
 

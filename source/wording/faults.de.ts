@@ -1,8 +1,8 @@
 import { opposite } from '../bed/bed.ts';
+import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
 import type { FaultsWords, FilesWords } from './faults.en.ts';
-import { sideWord } from './forms.de.ts';
-import { counted } from './plurals.de.ts';
+import { counted, sideWord } from './forms.de.ts';
 
 export const faults = ({ choice, list }: Amounts): FaultsWords => ({
   bed: {
@@ -153,10 +153,10 @@ export const files = (_: Amounts): FilesWords => ({
   lineNotOnDisk: (trouble) => `1 Zeile des Protokolls ist nicht auf der Platte: ${trouble}.`,
   linesNotOnDisk: (waiting, trouble) =>
     `${waiting} Zeilen des Protokolls sind nicht auf der Platte: ${trouble}.`,
-  savedElsewhere: (path, forShell) =>
-    `Das ganze Protokoll ist in ${path}, und dort geht es weiter. Nächstes Mal: slantwise --log ${forShell}`,
+  savedElsewhere: (path) =>
+    `Das ganze Protokoll ist in ${path}, und dort geht es weiter. Nächstes Mal: slantwise --log ${forShell(path)}`,
   slow: (ms) =>
-    `Die Platte ist langsam: ein Tastendruck brauchte ${ms} ms zum Speichern. Jeder wartet darauf, aber höchstens eine Sekunde.`,
+    `Die Platte ist langsam: ein Tastendruck brauchte ${Math.round(ms)} ms zum Speichern. Jeder wartet darauf, aber höchstens eine Sekunde.`,
   holds:
     'Die Platte hält dieses Terminal vielleicht fest, bis sie antwortet. Das Fenster darf geschlossen werden; dadurch geht nichts weiter verloren.',
 });

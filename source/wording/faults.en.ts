@@ -1,8 +1,9 @@
 /** Why something cannot be done, on the bed, in a plan, in a session or on a disk, and what to do instead. */
 import { type BedFault, opposite } from '../bed/bed.ts';
+import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
 import type { SayingsBy } from './by-kind.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
 /** Of a needle that the bed has not, its name may be anything that was typed: `faults.ts` makes it harmless. */
 export type PlainBedFault = Exclude<BedFault, { readonly code: 'bed/needle-off-bed' }>;
@@ -159,10 +160,10 @@ export const files = (_: Amounts) => ({
   lineNotOnDisk: (trouble: string) => `1 line of the log is not on disk: ${trouble}.`,
   linesNotOnDisk: (waiting: number, trouble: string) =>
     `${waiting} lines of the log are not on disk: ${trouble}.`,
-  savedElsewhere: (path: string, forShell: string) =>
-    `The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${forShell}`,
+  savedElsewhere: (path: string) =>
+    `The whole log is in ${path}, and the work goes on there. Next time: slantwise --log ${forShell(path)}`,
   slow: (ms: number) =>
-    `The disk is slow: it took ${ms} ms to save a press. Each press waits for it, but not longer than a second.`,
+    `The disk is slow: it took ${Math.round(ms)} ms to save a press. Each press waits for it, but not longer than a second.`,
   holds:
     'The disk may hold up this terminal until it answers. You can close the window; that loses nothing more.',
 });

@@ -4,13 +4,12 @@ import { formatNeedle } from '../bed/needles.ts';
 import type { BriefFault, Neighbour, PlanFault } from '../planning/fault.ts';
 import type { SessionFault } from '../session/command.ts';
 import { isOf } from '../shared/result.ts';
-import { briefFaults } from './brief-faults.ts';
+import { briefFaults, quote } from './brief-faults.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';
 import type { PlainBedFault } from './faults.en.ts';
 import { ripBackFaults } from './finding.ts';
 import { cordFaults, measuredFaults, weighFaults } from './measured.ts';
 import { replanFaults } from './replan.ts';
-import { quote } from './values.ts';
 import type { Words } from './words.ts';
 
 export type Fault = BedFault | BriefFault | PlanFault | SessionFault;

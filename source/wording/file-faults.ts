@@ -1,7 +1,6 @@
 import type { FileFault, JournalFault, SaveStatus } from '../journal/fault.ts';
 import type { LessonFault } from '../journal/teaching.ts';
 import type { SessionFault } from '../session/command.ts';
-import { forShell } from '../shared/plain-text.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';
 import type { Words } from './words.ts';
 
@@ -53,16 +52,6 @@ function sayMissing(status: SaveStatus, words: Words): string | null {
     : words.files.linesNotOnDisk(status.waiting, trouble);
 }
 
-/** The log was written to another file. */
-export const saySavedElsewhere = (path: string, words: Words): string =>
-  words.files.savedElsewhere(path, forShell(path));
-
-/** To be said once. */
-export const formatSlowFlush = (ms: number, words: Words): string => words.files.slow(Math.round(ms));
-
-/** Said last of all, when a disk keeps the process from ending. */
-export const sayDiskHolds = (words: Words): string => words.files.holds;
-
 /** Why a log cannot be read to its end, and what to do about it. */
 export function formatJournalFault(fault: JournalFault, words: Words): string {
   return sayBy('code', journalFaults, fault, words);
@@ -91,12 +80,6 @@ function soundPart(line: number, words: Words, hasMore = false): string {
 
 const sayLater = (step: number | null, words: Words): string =>
   step === null ? '' : ` ${words.files.laterLines(step)}`;
-
-/** The last line was being written when the program or the machine stopped: what became of it. */
-export const formatTornTail = (keptAs: string, words: Words): string => words.files.tornTail(keptAs);
-
-/** The same, where the log is only looked at. */
-export const formatCutOff = (line: number, words: Words): string => words.files.cutOff(line);
 
 /** Why a lesson cannot be made. */
 export function formatLessonFault(fault: Exclude<LessonFault, SessionFault>, words: Words): string {

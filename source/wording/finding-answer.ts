@@ -14,7 +14,7 @@ import { bedAtPlace } from '../session/rip-back/bed-at-place.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
 import { type Job, rowAt, stepAt } from '../steps/job.ts';
-import { formatHandStep, formatLook, formatQuestion, formatRipBack } from './finding.ts';
+import { formatHandStep, formatLook, formatRipBack } from './finding.ts';
 import { sayPlace } from './place.ts';
 import type { SlipTold } from './slips.en.ts';
 import { sayStep } from './steps.ts';
@@ -62,7 +62,7 @@ function showFact(fact: Fact, looks: Looks, words: Words): string {
 
 /** The most telling question, and how to answer it. */
 const sayQuestion = (fact: Fact, words: Words): string =>
-  words.finding.orUnsure(formatQuestion(fact, words), words.finding.answers[fact]);
+  words.finding.orUnsure(words.finding.asks[fact], words.finding.answers[fact]);
 
 /** Nothing in the plan looks like that and no one slip explains it: which single thing may have been read wrong. */
 export const sayNoSlip = (
@@ -92,8 +92,6 @@ export function sayWayBack(back: RipBack, words: Words): readonly string[] {
     words.finding.guideBack,
   ];
 }
-
-export const formatFact = (fact: Fact, words: Words): string => words.finding.facts[fact];
 
 /** A question that tells explanations apart, and how it is answered. */
 export function sayAsked(asked: OpenQuestion, words: Words): string {

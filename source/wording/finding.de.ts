@@ -1,8 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import type { FindingWords } from './finding.en.ts';
-import { sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
-import { counted } from './plurals.de.ts';
+import { counted, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
 
 const acrossTo = (side: Side): string =>
   `Nimm das Garn aus dem Fadenführer, führ den Schlitten im Freilauf zurück nach ${sideWord(side)}, stell ihn auf Stricken und leg das Garn wieder ein.`;

@@ -1,7 +1,6 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import { theYarn, yarnName } from './forms.en.ts';
-import { counted } from './plurals.en.ts';
+import { counted, theYarn, yarnName } from './forms.en.ts';
 
 /** Trade practice: with loops in work a carriage knits, or drops them; so it slips across. */
 const acrossTo = (side: Side): string =>

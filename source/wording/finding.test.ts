@@ -15,14 +15,7 @@ import { type Job, stepAt } from '../steps/job.ts';
 import { doneBeforeShaping } from '../steps/landmarks.ts';
 import { sayBy } from './by-kind.ts';
 import { formatFault } from './faults.ts';
-import {
-  formatHandStep,
-  formatIrreversible,
-  formatLook,
-  formatQuestion,
-  formatRipBack,
-  seenFaults,
-} from './finding.ts';
+import { formatHandStep, formatIrreversible, formatLook, formatRipBack, seenFaults } from './finding.ts';
 import { sayStories, sayWholeMend } from './finding-answer.ts';
 import { formatReplanChoices } from './replan.ts';
 import { englishWords } from './words.ts';
@@ -42,7 +35,7 @@ describe('finding the place', () => {
   });
 
   it('has a question for every fact and a sentence for every fault', () => {
-    for (const fact of facts) expect(formatQuestion(fact, englishWords)).toMatch(/\?$/);
+    for (const fact of facts) expect(englishWords.finding.asks[fact]).toMatch(/\?$/);
     expect(
       sayBy(
         'code',

@@ -4,7 +4,7 @@
  */
 
 import type { Place } from '../session/locate/locate.ts';
-import type { Fact, SeenFault } from '../session/locate/seen.ts';
+import type { SeenFault } from '../session/locate/seen.ts';
 import { type HandStep, type Irreversible, irreversibleOf } from '../session/mend/mend.ts';
 import type { RipBack, RipBackFault } from '../session/rip-back/rip-back.ts';
 import type { Session } from '../session/session.ts';
@@ -28,8 +28,6 @@ export function formatLook({ done, looks }: Place, words: Words): string {
     feeder === null ? words.finding.feederEmpty : words.finding.feederHolds(feeder),
   ].join(', ');
 }
-
-export const formatQuestion = (fact: Fact, words: Words): string => words.finding.asks[fact];
 
 export const seenFaults: SayingsBy<'code', SeenFault, [words: Words]> = {
   'seen/needle-off-bed': ({ needle, needleCount }, words) => words.finding.needleOffBed(needle, needleCount),

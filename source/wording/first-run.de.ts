@@ -1,8 +1,7 @@
 import type { UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
 import type { FirstRunWords } from './first-run.en.ts';
-import { quoted } from './forms.de.ts';
-import { counted } from './plurals.de.ts';
+import { counted, quoted } from './forms.de.ts';
 
 const things: Readonly<Record<UsualThing, string>> = {
   cards: 'ein Kartenspiel in der Schachtel',

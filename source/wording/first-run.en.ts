@@ -3,7 +3,7 @@
 import type { Slant } from '../planning/choose-size.ts';
 import type { Contents, UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
 const things: Readonly<Record<UsualThing, string>> = {
   cards: 'a deck of cards in its box',

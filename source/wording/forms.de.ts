@@ -10,6 +10,8 @@
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
 import { ravelCord, unnamedWaste } from '../planning/brief.ts';
+import type { YarnClass } from '../planning/gauge.ts';
+import { type counted as english, several } from './forms.en.ts';
 
 /** `left` and `right` as they come in values: nach links, am linken Rand. */
 const sideStem = (side: string): string => (side === 'left' ? 'link' : 'recht');
@@ -31,7 +33,7 @@ export const placeWords: Readonly<Record<string, string>> = {
   bar: 'Einen Querfaden',
   round: 'Eine Runde',
 };
-export const yarnClassWords: Readonly<Record<string, string>> = {
+const yarnClassWords: Readonly<Record<string, string>> = {
   lace: 'Lace',
   'super fine': 'sehr fein',
   fine: 'fein',
@@ -41,6 +43,8 @@ export const yarnClassWords: Readonly<Record<string, string>> = {
   'super bulky': 'sehr dick',
   jumbo: 'Jumbo',
 };
+export const yarnClass = ({ name, number }: YarnClass): string =>
+  `${yarnClassWords[name] ?? name} (${number})`;
 export const timesWord = (times: number): string => (times === 1 ? 'einmal' : `${times}-mal`);
 /** A yarn by the name that the maker gave it; two have names of ours. */
 export const yarnName = (yarn: string): string =>
@@ -55,3 +59,31 @@ export const toTheYarn = (yarn: string): string =>
 export const quoted = (typed: string): string => typed.replace(/^"(.*)"$/, '„$1“');
 /** `mouth` and `bottom` as they come in values. */
 export const atEnd = (end: string): string => (end === 'mouth' ? 'an der Öffnung' : 'am Boden');
+
+/** Things that are counted, in the nominative and accusative: `1 Reihe`, `3 Reihen`. */
+export const counted = {
+  row: several('Reihe', 'Reihen'),
+  stitch: several('Masche', 'Maschen'),
+  needle: several('Nadel', 'Nadeln'),
+  loop: several('Masche', 'Maschen'),
+  stripe: several('Streifen', 'Streifen'),
+  step: several('Schritt', 'Schritte'),
+  move: several('Formschritt', 'Formschritte'),
+  wasteRow: several('Hilfsgarnreihe', 'Hilfsgarnreihen'),
+  time: several('Mal', 'Mal'),
+  log: several('Protokoll', 'Protokolle'),
+  bag: several('Beutel', 'Beutel'),
+  bar: several('Querfaden', 'Querfäden'),
+  round: several('Runde', 'Runden'),
+  eyelet: several('Lochmasche', 'Lochmaschen'),
+  character: several('Zeichen', 'Zeichen'),
+  event: several('Ereignis', 'Ereignisse'),
+  pass: several('Schlittengang', 'Schlittengänge'),
+  moreStep: several('weiterer Schritt', 'weitere Schritte'),
+  repeat: several('Rapport', 'Rapporte'),
+  sitting: several('Sitzung', 'Sitzungen'),
+  line: several('Zeile', 'Zeilen'),
+  shapingMove: several('Formschritt', 'Formschritte'),
+} satisfies typeof english;
+
+export const plurals = () => counted;

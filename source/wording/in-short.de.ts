@@ -2,8 +2,8 @@
 import type { Side } from '../bed/bed.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords, ShortKind } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords, ShortKind } from './by-kind.ts';
 import { whichCord, yarnName } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };

@@ -4,8 +4,8 @@
  */
 import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords, ShortKind } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords, ShortKind } from './by-kind.ts';
 import { yarnName } from './forms.en.ts';
 
 const rowsFrom = (from: number, through: number): string =>

@@ -1,8 +1,7 @@
 import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
-import { quoted } from './forms.de.ts';
+import { counted, quoted } from './forms.de.ts';
 import type { LogsWords } from './logs.en.ts';
-import { counted } from './plurals.de.ts';
 
 export const logs = (_: Amounts): LogsWords => ({
   renamed: (before, now) => `${before} heißt jetzt ${now}.`,

@@ -1,6 +1,6 @@
 import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
 export const logs = (_: Amounts) => ({
   renamed: (before: string, now: string) => `${before} is now called ${now}.`,

@@ -54,13 +54,6 @@ export function sayBags(bags: readonly ListedBag[], words: Words): readonly stri
   ];
 }
 
-/** What is asked for cannot be had together. */
-export const sayLikeAlone = (words: Words): string => words.logs.likeAlone;
-
-/** The log named holds another bag than the brief named. */
-export const sayOtherBag = (path: string, name: string, words: Words): string =>
-  words.logs.otherBag(path, name);
-
 /** What was noted and weighed, as it is carried over: each says where it belongs. */
 export const notesLike = (session: Session, words: Words): readonly string[] => [
   ...notesOf(session, words),

@@ -1,7 +1,6 @@
 import type { Amounts } from './amounts.ts';
-import { sideWord, stateWord } from './forms.de.ts';
+import { counted, sideWord, stateWord } from './forms.de.ts';
 import type { PageWords } from './page.en.ts';
-import { counted } from './plurals.de.ts';
 
 export const page = ({
   decimal,

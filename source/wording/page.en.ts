@@ -5,7 +5,7 @@ import type { ColourBand, ColourRun } from '../planning/colour-run.ts';
 import type { Hem } from '../planning/hem.ts';
 import type { Lining } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
 export const page = ({
   decimal,

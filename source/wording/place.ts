@@ -5,8 +5,7 @@ import { bedNow, currentStep, type Session } from '../session/session.ts';
 import { goesBack } from '../session/way.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter } from '../steps/step.ts';
-import { cautionOf } from './cautions.ts';
-import { sayPhase, sayStep } from './steps.ts';
+import { cautionOf, sayPhase, sayStep } from './steps.ts';
 import type { Words } from './words.ts';
 
 /** One line: `step 35 of 550, stripes, row 7 of 63.` */

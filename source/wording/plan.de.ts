@@ -1,7 +1,13 @@
+import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { Amounts } from './amounts.ts';
-import { stateWord } from './forms.de.ts';
-import type { KitWords, PlanWords, WarningsWords } from './plan.en.ts';
-import { counted } from './plurals.de.ts';
+import { counted, stateWord, toTheYarn, yarnClass, yarnName } from './forms.de.ts';
+import {
+  type KitWords,
+  mostListed,
+  type PlanWords,
+  type ReplanWords,
+  type WarningsWords,
+} from './plan.en.ts';
 
 export const plan = ({ length, time, decimal, list }: Amounts): PlanWords => {
   const percentOff = (factor: number, more: string, less: string): string =>
@@ -65,55 +71,61 @@ export const plan = ({ length, time, decimal, list }: Amounts): PlanWords => {
   };
 };
 
-export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Amounts): WarningsWords => ({
-  yarnShort: (yarn, shortGrams, reservePercent) =>
+export const warnings = ({
+  choice,
+  decimal,
+  length,
+  list,
+  massNeeded,
+  small,
+  fixed,
+}: Amounts): WarningsWords => ({
+  'plan/yarn-short': ({ yarn, shortGrams, reservePercent }) =>
     `${massNeeded(shortGrams)} ${yarn} zu wenig, ${decimal(reservePercent)} % Reserve eingerechnet: besorg mehr oder strick einen kleineren Beutel.`,
-  scrapUnused: (yarns) =>
-    `${list(yarns)} bleibt übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.`,
-  scrapsUnused: (yarns) =>
-    `${list(yarns)} bleiben übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.`,
-  manyYarnsAtOnce: (yarns) =>
+  'plan/scraps-unused': ({ yarns }) =>
+    `${list(yarns)} ${yarns.length === 1 ? 'bleibt' : 'bleiben'} übrig: zu wenig für einen Streifen, oder es ist kein Streifen mehr frei.`,
+  'plan/many-yarns-at-once': ({ yarns }) =>
     `${yarns} Garne sind zugleich in Arbeit, und ein Fadenspanner hat höchstens vier Arme: schneide ab, was lange wartet, und knüpf es später wieder an.`,
-  widthFarOff: (gotCm, wantedCm) =>
+  'plan/width-far-off': ({ gotCm, wantedCm }) =>
     `Mit ganzen Streifenrapporten wird er ${length(gotCm)} breit, gewünscht waren ${length(wantedCm)}: ein kürzerer Rapport kommt näher heran.`,
-  depthFarOff: (gotCm, wantedCm) =>
+  'plan/depth-far-off': ({ gotCm, wantedCm }) =>
     `Mit ganzen Maschen wird er ${length(gotCm)} tief, gewünscht waren ${length(wantedCm)}.`,
-  baseTooNarrow: (thicknessCm, boxedCm) =>
+  'plan/base-too-narrow': ({ thicknessCm, boxedCm }) =>
     `Was hineinkommt, ist ${length(thicknessCm)} dick und kann auf einem ${length(boxedCm)} tiefen Boden nicht stehen: näh die Ecken so tief ab, wie es dick ist.`,
-  eyeletsTooFew: 'Es gibt zu wenige Lochmaschen für eine Kordel mit beiden Enden außen: nimm mehr Reihen.',
-  rehangNeeded: (afterRows) =>
-    `Das Nadelbett ist zu kurz, um den ganzen Weg zu wandern: setz das Gestrick um, ${afterRows}.`,
-  swatchGuessed:
+  'plan/eyelets-too-few': () =>
+    'Es gibt zu wenige Lochmaschen für eine Kordel mit beiden Enden außen: nimm mehr Reihen.',
+  'plan/rehang-needed': ({ afterRows }) =>
+    `Das Nadelbett ist zu kurz, um den ganzen Weg zu wandern: setz das Gestrick um, ${afterSome(afterRows, list)}.`,
+  'plan/swatch-guessed': () =>
     'Die Maschenprobe ist nach dem Nadelbett geschätzt (Faustregel), Größe und Garn also auch: strick eine und miss sie.',
-  swatchToBeWashed: (finishState) =>
+  'plan/swatch-to-be-washed': ({ finishState }) =>
     `Die Maschenprobe wurde trocken gemessen, und der Beutel wird ${stateWord(finishState)} gebraucht: seine Größe in diesem Zustand ist ausgerechnet, aber eine wie der Beutel gewaschene Maschenprobe sagt mehr.`,
-  swatchTurned:
+  'plan/swatch-turned': () =>
     'Die Reihen sind höher, als die Maschen breit sind: vielleicht ist die Maschenprobe falsch herum gemessen.',
-  stitchShapeOdd: (aspect) =>
+  'plan/stitch-shape-odd': ({ aspect }) =>
     `Eine Masche, die ${fixed(aspect, 2)}-mal so breit wie hoch ist, ist für glatt rechts unüblich (etwa 1,3): miss die Maschenprobe noch einmal.`,
-  loopLengthOdd: (measuredMm, modelMm) =>
+  'plan/loop-length-odd': ({ measuredMm, modelMm }) =>
     `Die gemessene Maschenlänge von ${small(measuredMm)} liegt weit von den ${small(modelMm)}, die zur Maschenprobe passen: miss noch einmal, alle Garnmengen hängen davon ab.`,
-  fabricLimp: (tightness, least, most) =>
-    `Der Dichtefaktor ${fixed(tightness, 2)} ist klein (Handstrickgarne haben nach ihrer Banderole ${least} bis ${most}): das Gestrick wird schlaff und durchsichtig.`,
-  fabricJams: (tightness, jamTightness) =>
+  'plan/fabric-limp': ({ tightness }) =>
+    `Der Dichtefaktor ${fixed(tightness, 2)} ist klein (Handstrickgarne haben nach ihrer Banderole ${labelTightness.least} bis ${labelTightness.most}): das Gestrick wird schlaff und durchsichtig.`,
+  'plan/fabric-jams': ({ tightness }) =>
     `Der Dichtefaktor ${fixed(tightness, 2)} ist groß (Maschen aus Wolle klemmen um ${fixed(jamTightness, 2)}): der Schlitten kann klemmen; nimm ein dünneres Garn oder eine größere Maschenweite.`,
-  stitchWiderThanPitch: (stitchMm, pitchMm) =>
+  'plan/stitch-wider-than-pitch': ({ stitchMm, pitchMm }) =>
     `Eine Masche von ${fixed(stitchMm, 1)} mm ist breiter als der Nadelabstand von ${decimal(pitchMm)} mm: miss die Maschenprobe noch einmal, oder nimm ein gröberes Nadelbett.`,
-  yarnTooFine: (pitchMm, classes) =>
-    `Das Garn ist feiner, als es bei ${decimal(pitchMm)} mm Nadelabstand üblich ist (${classes}; Faustregel): prüf die Maschenprobe, oder nimm ein feineres Nadelbett.`,
-  yarnTooThick: (pitchMm, classes) =>
-    `Das Garn ist dicker, als es bei ${decimal(pitchMm)} mm Nadelabstand üblich ist (${classes}; Faustregel): prüf die Maschenprobe, oder nimm ein gröberes Nadelbett.`,
-  stripesAlike: (first, second, yarn) =>
+  'plan/yarn-unusual-for-bed': ({ than, pitchMm, usual }) =>
+    `Das Garn ist ${than === 'finer' ? 'feiner' : 'dicker'}, als es bei ${decimal(pitchMm)} mm Nadelabstand üblich ist (${choice(usual.map(yarnClass))}; Faustregel): prüf die Maschenprobe, oder nimm ein ${than === 'finer' ? 'feineres' : 'gröberes'} Nadelbett.`,
+  'plan/stripes-alike': ({ first, second, yarn }) =>
     `Die Streifen ${first} und ${second} treffen sich in derselben Farbe, ${yarn}, und wirken wie ein breiter Streifen.`,
-  shadesAlike: (first, second) =>
-    `Streifen in ${first} und ${second} liegen nebeneinander und sehen fast gleich aus: wähle eine der Farben heller oder dunkler.`,
-  shadesAlikeFor: (first, second, eyes) =>
-    `Streifen in ${first} und ${second} liegen nebeneinander und sehen für manche Augen (${eyes}) fast gleich aus: wähle eine der Farben heller oder dunkler.`,
-  or: 'oder',
-  afterRow: (row) => `nach Reihe ${row}`,
-  afterRows: (rows) => `nach den Reihen ${list(rows)}`,
-  oftenFrom: (times, first) => `${counted.time(times)}, zum ersten Mal nach Reihe ${first}`,
+  'plan/shades-alike': ({ first, second, to }) =>
+    `Streifen in ${first} und ${second} liegen nebeneinander und sehen ${to === 'everybody' ? '' : `für manche Augen (${to.join(' oder ')}) `}fast gleich aus: wähle eine der Farben heller oder dunkler.`,
 });
+
+const afterSome = (rows: readonly number[], list: Amounts['list']): string => {
+  if (rows.length === 1) return `nach Reihe ${rows[0]}`;
+  return rows.length <= mostListed
+    ? `nach den Reihen ${list(rows.map(String))}`
+    : `${counted.time(rows.length)}, zum ersten Mal nach Reihe ${rows[0]}`;
+};
 
 export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): KitWords => ({
   tools: ({ prongs, hasComb, clips }) =>
@@ -138,4 +150,53 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): Ki
       ),
       ...(ravelCordCm === null ? [] : [`${lengthNeeded(ravelCordCm)} glatter Trennfaden`]),
     ])}.`,
+});
+
+export const replan = ({ decimal, length, list, massNeeded }: Amounts): ReplanWords => ({
+  asPlannedItCannot: 'Wie geplant lässt er sich nicht fertigstricken.',
+  asPlanned: (choice) => `Wie geplant ${choice}.`,
+  noOther: 'Eine andere Länge steht nicht zur Wahl.',
+  toTakeIt: 'Um so weiterzustricken, tippe choose.',
+  toTakeOne: 'Um so weiterzustricken, tippe choose und die Nummer.',
+  lastsForNone:
+    'Das gewogene Garn reicht für keinen solchen Beutel: nimm mit replan colour ein anderes dazu, für die Kordel mit replan cord, oder trenn auf.',
+  lastsFor: (aimCm, named) => `Mit dem Garn, das da ist, am nächsten an ${length(aimCm)} Breite: ${named}.`,
+  planIsNearest: (aimCm) => `Der Plan selbst kommt ${length(aimCm)} Breite am nächsten.`,
+  choiceNumber: (rows, number) => `${rows} Reihen, Nummer ${number}`,
+  choiceTyped: (rows) => `replan rows ${rows}`,
+  isShort: (yarn, shortGrams, parts) =>
+    `${massNeeded(shortGrams)} ${yarnName(yarn)} zu wenig${parts.length === 0 ? '' : ` bei ${list(parts)}`}`,
+  forStripes: (grams) => `${massNeeded(grams)} für Streifen`,
+  forTails: (grams) => `${massNeeded(grams)} für Maschenstich und Naht`,
+  forCord: (grams) => `${massNeeded(grams)} für die Kordel`,
+  rows: (rows) => `${rows} Reihen`,
+  more: (howMany) => `${howMany} mehr`,
+  fewer: (howMany) => `${howMany} weniger`,
+  size: (widthCm, depthCm, rowsLeft) =>
+    `${length(widthCm)} breit, ${length(depthCm)} tief, noch ${counted.row(rowsLeft)}`,
+  rehangsMore: (times) => `${counted.time(times)} öfter umgehängt`,
+  rehangsFewer: (times) => `${counted.time(times)} weniger umgehängt`,
+  cordIn: (yarn, neededGrams) =>
+    `mit der Kordel in ${toTheYarn(yarn)}, alles zusammen braucht davon ${massNeeded(neededGrams)}`,
+  but: (short) => `, aber ${list(short)}`,
+  notWholeRepeats: (rows, rowMultiple, least) =>
+    `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${rowMultiple}, mindestens ${least}.`,
+  tooFew: (rows, least) =>
+    `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
+  tooMany: (rows, most) => `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,
+  notAYarn: (yarn, known) =>
+    `${yarn} ist kein Garn dieses Beutels (${list(known)}): nenn auch seine Farbe und die Meter je 100 g, wie in ${yarn} #c2a878 210.`,
+  notToCome: (yarn) => `${yarn} strickt von hier an keinen Streifen mehr: nenn ein Garn, das noch drankommt.`,
+  coloursMeet: (first, second, yarn) =>
+    `Die Streifen ${first} und ${second} lägen beide in ${yarn} aneinander und sähen aus wie einer: wähle ein anderes Garn.`,
+  impossible: (sizeMm) =>
+    `Eine Masche oder Reihe von ${decimal(sizeMm)} mm kann nicht sein: miss das Stück noch einmal.`,
+  whichUnit: (size, sizeMm, dueMm, again) =>
+    `Bei ${size} wäre eine ${decimal(sizeMm)} mm groß, im Plan sind es ${decimal(dueMm)} mm. Sag die Einheit dazu: ${again.join(' oder ')}.`,
+  boxedTooDeep: (boxedCm, belowCm) =>
+    `Ein ${length(boxedCm)} tiefer Boden braucht einen größeren Beutel, bei so vielen Reihen muss er unter ${length(belowCm)} bleiben: wähle mehr Reihen.`,
+  tooLate:
+    'Die Schlussreihe ist begonnen, damit steht die Größe fest: trenn bis davor auf, um den Plan zu ändern.',
+  cordBegun:
+    'Die Kordel ist begonnen, damit steht ihr Garn fest: trenn bis vor ihren Anschlag auf, um es zu ändern.',
 });

@@ -1,12 +1,15 @@
-/** What a plan says beside the bag that was asked for: other choices, what to know before the first stitch, and what it takes. */
+/** What a plan says beside the bag that was asked for: other choices, what to know before the first stitch, what it takes, and a change of plan. */
 
 import type { Cost } from '../journal/bag-cost.ts';
-import type { Learned, RelaxedState } from '../planning/brief.ts';
+import type { Learned } from '../planning/brief.ts';
+import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { Kit } from '../planning/kit.ts';
 import type { NearShape } from '../planning/near-shapes.ts';
 import type { Saving } from '../planning/savings.ts';
+import type { PlanWarning } from '../planning/warnings.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import type { SayingsBy } from './by-kind.ts';
+import { counted, theYarn, yarnClass, yarnName } from './forms.en.ts';
 
 export const plan = ({ length, time, decimal, list }: Amounts) => {
   const percentOff = (factor: number, more: string, less: string): string =>
@@ -75,58 +78,67 @@ export const plan = ({ length, time, decimal, list }: Amounts) => {
 
 export type PlanWords = ReturnType<typeof plan>;
 
+export type WarningsWords = SayingsBy<'code', PlanWarning>;
+
 /** What a maker should know of a plan before the first stitch. */
-export const warnings = ({ decimal, length, list, massNeeded, small, fixed }: Amounts) => ({
-  yarnShort: (yarn: string, shortGrams: number, reservePercent: number) =>
+export const warnings = ({
+  choice,
+  decimal,
+  length,
+  list,
+  massNeeded,
+  small,
+  fixed,
+}: Amounts): WarningsWords => ({
+  'plan/yarn-short': ({ yarn, shortGrams, reservePercent }) =>
     `${yarn} is ${massNeeded(shortGrams)} short, with a reserve of ${decimal(reservePercent)} % counted in: find more, or make a smaller bag.`,
-  scrapUnused: (yarns: readonly string[]) =>
-    `${list(yarns)} is left over: too little for a stripe, or no stripe is left for it.`,
-  scrapsUnused: (yarns: readonly string[]) =>
-    `${list(yarns)} are left over: too little for a stripe, or no stripe is left for it.`,
-  manyYarnsAtOnce: (yarns: number) =>
+  'plan/scraps-unused': ({ yarns }) =>
+    `${list(yarns)} ${yarns.length === 1 ? 'is' : 'are'} left over: too little for a stripe, or no stripe is left for it.`,
+  'plan/many-yarns-at-once': ({ yarns }) =>
     `${yarns} yarns are in use at once, and a mast has four arms at the most: cut a yarn that has to wait long, and tie it on again.`,
-  widthFarOff: (gotCm: number, wantedCm: number) =>
+  'plan/width-far-off': ({ gotCm, wantedCm }) =>
     `Whole stripe repeats make it ${length(gotCm)} wide, not ${length(wantedCm)} as asked: a shorter repeat comes nearer.`,
-  depthFarOff: (gotCm: number, wantedCm: number) =>
+  'plan/depth-far-off': ({ gotCm, wantedCm }) =>
     `Whole stitches make it ${length(gotCm)} deep, not ${length(wantedCm)} as asked.`,
-  baseTooNarrow: (thicknessCm: number, boxedCm: number) =>
+  'plan/base-too-narrow': ({ thicknessCm, boxedCm }) =>
     `What goes in is ${length(thicknessCm)} thick and cannot stand on a bottom ${length(boxedCm)} deep: box the corners as deep as it is thick.`,
-  eyeletsTooFew: 'There are too few eyelets for a cord with both ends outside: choose more rows.',
-  rehangNeeded: (afterRows: string) =>
-    `The bed is too short to crawl all the way: rehang the work ${afterRows}.`,
-  swatchGuessed:
+  'plan/eyelets-too-few': () =>
+    'There are too few eyelets for a cord with both ends outside: choose more rows.',
+  'plan/rehang-needed': ({ afterRows }) =>
+    `The bed is too short to crawl all the way: rehang the work ${afterSome(afterRows, list)}.`,
+  'plan/swatch-guessed': () =>
     'The swatch is a guess from the bed (rule of thumb), and so are the size and the yarn: knit one and measure it.',
-  swatchToBeWashed: (finishState: RelaxedState) =>
+  'plan/swatch-to-be-washed': ({ finishState }) =>
     `The swatch was measured dry, and the bag will be used ${finishState}: its size in that state is worked out, but a swatch that was washed like the bag tells more.`,
-  swatchTurned:
+  'plan/swatch-turned': () =>
     'Rows come out higher than stitches are wide: the swatch may have been measured the wrong way round.',
-  stitchShapeOdd: (aspect: number) =>
+  'plan/stitch-shape-odd': ({ aspect }) =>
     `A stitch ${fixed(aspect, 2)} times as wide as high is not usual for plain knitting (about 1.3): measure the swatch again.`,
-  loopLengthOdd: (measuredMm: number, modelMm: number) =>
+  'plan/loop-length-odd': ({ measuredMm, modelMm }) =>
     `The measured loop of ${small(measuredMm)} is far from the ${small(modelMm)} that the gauge suggests: measure it again, all yarn figures depend on it.`,
-  fabricLimp: (tightness: number, least: number, most: number) =>
-    `Tightness ${fixed(tightness, 2)} is low (hand yarns have ${least} to ${most} by their labels): the fabric will be limp and see-through.`,
-  fabricJams: (tightness: number, jamTightness: number) =>
+  'plan/fabric-limp': ({ tightness }) =>
+    `Tightness ${fixed(tightness, 2)} is low (hand yarns have ${labelTightness.least} to ${labelTightness.most} by their labels): the fabric will be limp and see-through.`,
+  'plan/fabric-jams': ({ tightness }) =>
     `Tightness ${fixed(tightness, 2)} is high (loops of wool jam near ${fixed(jamTightness, 2)}): the carriage may jam; take a thinner yarn or a larger stitch size.`,
-  stitchWiderThanPitch: (stitchMm: number, pitchMm: number) =>
+  'plan/stitch-wider-than-pitch': ({ stitchMm, pitchMm }) =>
     `A stitch of ${fixed(stitchMm, 1)} mm is wider than the needle pitch of ${decimal(pitchMm)} mm: measure the swatch again, or use a bed of a coarser gauge.`,
-  yarnTooFine: (pitchMm: number, classes: string) =>
-    `The yarn is finer than a pitch of ${decimal(pitchMm)} mm usually knits (${classes}; rule of thumb): check the swatch, or use a finer bed.`,
-  yarnTooThick: (pitchMm: number, classes: string) =>
-    `The yarn is thicker than a pitch of ${decimal(pitchMm)} mm usually knits (${classes}; rule of thumb): check the swatch, or use a coarser bed.`,
-  stripesAlike: (first: number, second: number, yarn: string) =>
+  'plan/yarn-unusual-for-bed': ({ than, pitchMm, usual }) =>
+    `The yarn is ${than} than a pitch of ${decimal(pitchMm)} mm usually knits (${choice(usual.map(yarnClass))}; rule of thumb): check the swatch, or use a ${than === 'finer' ? 'finer' : 'coarser'} bed.`,
+  'plan/stripes-alike': ({ first, second, yarn }) =>
     `Stripes ${first} and ${second} meet in the same colour, ${yarn}, and read as one wide stripe.`,
-  shadesAlike: (first: string, second: string) =>
-    `Stripes of ${first} and ${second} lie side by side and look much alike: choose one lighter or darker to tell them apart.`,
-  shadesAlikeFor: (first: string, second: string, eyes: string) =>
-    `Stripes of ${first} and ${second} lie side by side and look much alike to people with ${eyes} colour vision: choose one lighter or darker to tell them apart.`,
-  or: 'or',
-  afterRow: (row: number) => `after row ${row}`,
-  afterRows: (rows: string[]) => `after rows ${list(rows)}`,
-  oftenFrom: (times: number, first: number) => `${counted.time(times)}, the first time after row ${first}`,
+  'plan/shades-alike': ({ first, second, to }) =>
+    `Stripes of ${first} and ${second} lie side by side and look much alike${to === 'everybody' ? '' : ` to people with ${to.join(' or ')} colour vision`}: choose one lighter or darker to tell them apart.`,
 });
 
-export type WarningsWords = ReturnType<typeof warnings>;
+/** More rows than these are counted, not listed: the steps name each. */
+export const mostListed = 6;
+
+const afterSome = (rows: readonly number[], list: Amounts['list']): string => {
+  if (rows.length === 1) return `after row ${rows[0]}`;
+  return rows.length <= mostListed
+    ? `after rows ${list(rows.map(String))}`
+    : `${counted.time(rows.length)}, the first time after row ${rows[0]}`;
+};
 
 export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts) => ({
   tools: ({ prongs, hasComb, clips }: Kit) =>
@@ -154,3 +166,54 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts) => 
 });
 
 export type KitWords = ReturnType<typeof kit>;
+
+export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
+  asPlannedItCannot: 'As planned it cannot be finished.',
+  asPlanned: (choice: string) => `As planned, ${choice}.`,
+  noOther: 'There is no other length to choose.',
+  toTakeIt: 'To go on like that type choose.',
+  toTakeOne: 'To go on like one of them type choose and its number.',
+  lastsForNone:
+    'The weighed yarn lasts for no bag of that kind: bring in another with replan colour or, for the cord, replan cord; or rip back.',
+  lastsFor: (aimCm: number, named: string) =>
+    `Closest to ${length(aimCm)} wide with the yarn you have: ${named}.`,
+  planIsNearest: (aimCm: number) => `The plan itself is the closest to ${length(aimCm)} wide.`,
+  choiceNumber: (rows: number, number: number) => `${rows} rows, number ${number}`,
+  choiceTyped: (rows: number) => `replan rows ${rows}`,
+  isShort: (yarn: string, shortGrams: number, parts: readonly string[]) =>
+    `${yarnName(yarn)} is ${massNeeded(shortGrams)} short${parts.length === 0 ? '' : ` of ${list(parts)}`}`,
+  forStripes: (grams: number) => `${massNeeded(grams)} for stripes`,
+  forTails: (grams: number) => `${massNeeded(grams)} for graft and seam`,
+  forCord: (grams: number) => `${massNeeded(grams)} for the cord`,
+  rows: (rows: number) => `${rows} rows`,
+  more: (howMany: string) => `${howMany} more`,
+  fewer: (howMany: string) => `${howMany} fewer`,
+  size: (widthCm: number, depthCm: number, rowsLeft: number) =>
+    `${length(widthCm)} wide, ${length(depthCm)} deep, ${counted.row(rowsLeft)} to go`,
+  rehangsMore: (times: number) => `hung again ${counted.time(times)} more`,
+  rehangsFewer: (times: number) => `hung again ${counted.time(times)} less`,
+  cordIn: (yarn: string, neededGrams: number) =>
+    `with the cord in ${theYarn(yarn)}, of which it all takes ${massNeeded(neededGrams)}`,
+  but: (short: readonly string[]) => `, but ${list(short)}`,
+  notWholeRepeats: (rows: number, rowMultiple: number, least: number) =>
+    `${rows} rows are not whole stripe repeats: choose a multiple of ${rowMultiple}, from ${least} up.`,
+  tooFew: (rows: number, least: number) =>
+    `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
+  tooMany: (rows: number, most: number) =>
+    `${rows} rows are more than a bag may have: choose ${most} at the most.`,
+  notAYarn: (yarn: string, known: readonly string[]) =>
+    `${yarn} is not a yarn of this bag (${list(known)}): give its colour and metres per 100 g too, as in ${yarn} #c2a878 210.`,
+  notToCome: (yarn: string) => `${yarn} knits no stripe from here on: name a yarn that is still to come.`,
+  coloursMeet: (first: number, second: number, yarn: string) =>
+    `Stripes ${first} and ${second} would meet in ${yarn} and read as one: choose another yarn.`,
+  impossible: (sizeMm: number) =>
+    `A stitch or row of ${decimal(sizeMm)} mm cannot be: measure the piece again.`,
+  whichUnit: (size: string, sizeMm: number, dueMm: number, again: readonly string[]) =>
+    `${size} would make one ${decimal(sizeMm)} mm, and the plan has ${decimal(dueMm)} mm. Say the unit too: ${again.join(' or ')}.`,
+  boxedTooDeep: (boxedCm: number, belowCm: number) =>
+    `A bottom ${length(boxedCm)} deep needs a larger bag, with so many rows it must be below ${length(belowCm)}: choose more rows.`,
+  tooLate: 'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
+  cordBegun: 'The cord is begun, so its yarn is settled: rip back to before its cast-on to change it.',
+});
+
+export type ReplanWords = ReturnType<typeof replan>;

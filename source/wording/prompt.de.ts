@@ -1,6 +1,5 @@
 import type { Amounts } from './amounts.ts';
-import { placeWords, sideWord, yarnClassWords, yarnName } from './forms.de.ts';
-import { counted } from './plurals.de.ts';
+import { counted, placeWords, sideWord, yarnClass, yarnName } from './forms.de.ts';
 import type { PromptWords } from './prompt.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
@@ -118,14 +117,7 @@ export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
     `${out} endet nicht auf .html, .svg oder .md, und die Art des Blatts hängt davon ab: häng eines davon an.`,
   sheetWritten: (out) => `Das Blatt ist geschrieben: ${out}`,
   yarn: yarnName,
-  yarnClass: (name, number) => `${yarnClassWords[name] ?? name} (${number})`,
-  soon: {
-    now: 'jetzt',
-    in: (rowsAway) => `in ${counted.row(rowsAway)}`,
-    outTo: (side, outer) => `${sideWord(side)} raus auf ${outer}`,
-    inRest: (side, emptied) => `${sideWord(side)} ${emptied} außer Arbeit`,
-    move: (when, number, all, out, inward) => `${when}, Formschritt ${number}/${all}: ${out}, ${inward}`,
-  },
+  yarnClass,
   castOn: 'Anschlag',
   stripes: 'Streifen',
   closingRow: 'Schlussreihe',

@@ -2,8 +2,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { NumberedPlace } from '../steps/landmarks.ts';
 import type { Amounts } from './amounts.ts';
-import { yarnName } from './forms.en.ts';
-import { counted } from './plurals.en.ts';
+import { counted, yarnClass, yarnName } from './forms.en.ts';
 
 export const prompt = ({ choice, length, list }: Amounts) => ({
   unknownCommand: (word: string, nearest: string) => `There is no command ${word}. Did you mean ${nearest}?`,
@@ -123,15 +122,7 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
     `${out} does not end in .html, .svg or .md, which say what kind of sheet to write: add one of them.`,
   sheetWritten: (out: string) => `The sheet is written: ${out}`,
   yarn: yarnName,
-  yarnClass: (name: string, number: number) => `${name} (${number})`,
-  soon: {
-    now: 'now',
-    in: (rowsAway: number) => `in ${counted.row(rowsAway)}`,
-    outTo: (side: Side, outer: string) => `${side} out to ${outer}`,
-    inRest: (side: Side, emptied: string) => `${side} in, ${emptied} out of work`,
-    move: (when: string, number: number, all: number, out: string, inward: string) =>
-      `${when}, move ${number} of ${all}: ${out}, ${inward}`,
-  },
+  yarnClass,
   castOn: 'cast-on',
   stripes: 'stripes',
   closingRow: 'closing row',

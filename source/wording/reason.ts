@@ -6,16 +6,16 @@
 import type { YarnClass } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
 import { mmPerInch } from '../shared/units.ts';
-import type { Named } from './named.ts';
+import type { ReasonsWords } from './reasons.en.ts';
 import type { Words } from './words.ts';
 
-/** A topic of the craft: the rule in plain words, its formula, and where both come from. */
-export interface Reason extends Named {
-  readonly rule: (words: Words) => string;
-  readonly formula?: (words: Words) => string;
+/** A topic of the craft, whose rule, formula and source are in words alone. */
+export interface Reason {
+  readonly id: Exclude<keyof ReasonsWords, 'said' | 'sources'>;
   /** This bag's numbers; null where it has none to show. */
   readonly here?: (plan: Plan, words: Words) => string | null;
-  readonly source: (words: Words) => string;
+  /** Where the words name no source of its own; common practice where it is left out. */
+  readonly source?: 'ruleOfThumb' | 'planeGeometry';
 }
 
 /** The size of a stitch to a hundredth of a millimetre, or a thousandth of an inch. */
@@ -31,14 +31,6 @@ export const formatFabricMass = (gsm: number, words: Words): string =>
     ? words.reasons.sources.gramsToSquareMetre(gsm)
     : words.reasons.sources.ouncesToSquareYard(gsm);
 
-export const commonPractice = (words: Words): string => words.reasons.sources.commonPractice;
-export const ruleOfThumb = (words: Words): string => words.reasons.sources.ruleOfThumb;
-export const planeGeometry = (words: Words): string => words.reasons.sources.planeGeometry;
-
-/** `light (3)` */
-export const nameClass = ({ number, name }: YarnClass, words: Words): string =>
-  words.prompt.yarnClass(name, number);
-
 /** `fine (2), light (3) or medium (4)` */
 export const nameClasses = (classes: readonly YarnClass[], words: Words): string =>
-  words.amounts.choice(classes.map((one) => nameClass(one, words)));
+  words.amounts.choice(classes.map(words.prompt.yarnClass));

@@ -1,8 +1,12 @@
+import { toyCordLimits } from '../planning/cord.ts';
+import { firmTightness, labelTightness } from '../planning/fabric.ts';
+import { loopConstants } from '../planning/gauge.ts';
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.de.ts';
+import { counted } from './forms.de.ts';
 import type { ReasonsWords } from './reasons.en.ts';
 
-export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): ReasonsWords => ({
+export const reasons = ({ decimal, fabricMass, fixed, length, list, small }: Amounts): ReasonsWords => ({
   swatch: {
     names: 'Maschenprobe, Maschendichte, Maschenbreite, Reihenhöhe, ruhen',
     guessed: 'nach dem Nadelbett geschätzt (Faustregel): ',
@@ -76,8 +80,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   children: {
     names: 'Kinder, Spielzeug, EN 71, kleine Kinder, Gefahr',
     rule: 'Eine Kordel kann sich um einen Hals legen. Dieser Beutel ist kein Spielzeug; wo er verkauft oder einem Kind gegeben wird, gelten die örtlichen Regeln.',
-    formula: (freeCordCm, loopCm) =>
-      `Spielzeug der Kleinsten: keine freie Kordel über ${freeCordCm} mm, keine Schlinge über ${loopCm} mm Umfang, mit 25 N gedehnt`,
+    formula: `Spielzeug der Kleinsten: keine freie Kordel über ${toyCordLimits.freeCordCm * 10} mm, keine Schlinge über ${toyCordLimits.loopCm * 10} mm Umfang, mit 25 N gedehnt`,
     here: (tieCm, lengthCm) => `freies Ende ${length(tieCm)}, gebundene Schlinge ${length(lengthCm)} Umfang`,
     source: 'EN 71-1:2005+A8:2009, 5.4 b und c; es gilt die aktuelle Ausgabe',
   },
@@ -89,8 +92,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
     names:
       'Fadenende zum Verbinden, Fadenende, 3 mal die Breite, dreimal die Breite, 3 mal, dreimal, dreifache Breite, langes Fadenende',
     rule: 'Der Faden läuft beim Verbinden durch eine ganze Reihe Maschen. Dreimal die Breite auf den Nadeln ist die Regel, das Garn einer Reihe und 10 % das Modell. Das Größere zählt, und etwas zum Festhalten.',
-    formula: (endTailCm) =>
-      `Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + ${length(endTailCm)}`,
+    formula: `Fadenende = das Größere von 3 × Maschen × Nadelabstand und 1,1 × Maschen × Maschenlänge, + ${length(endTailCm)}`,
   },
   graft: {
     names: 'Verbinden, Einstiche, Bewegungen, Zahl der Bewegungen',
@@ -100,7 +102,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   seam: {
     names: 'Naht, Nahtfaden, Matratzenstich, Querfäden, Boden, zusammenziehen',
     rule: 'Die Hälfte der Reihen liegt der anderen gegenüber, ein Querfaden je Reihe. Der Faden geht zwischen den Rändern hin und her: zweimal die Naht, und etwas zum Festhalten. Alle 6 bis 8 Querfäden zusammengezogen liegt sie gleichmäßig.',
-    formula: (endTailCm) => `Querfäden = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
+    formula: `Querfäden = Reihen rundum / 2; Fadenende = 2 × Breite + ${length(endTailCm)}`,
   },
   boxed: {
     names: 'abgenähte Ecken, Ecken, Boden mit Ecken, Standboden',
@@ -200,8 +202,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   },
   yarn: {
     names: 'Garn, wie viel Garn, Gramm, Meter, Gewicht des Garns, tex, Garnmenge',
-    rule: (endTailCm) =>
-      `Jedes Garn: seine Maschen mal die Maschenlänge, sein Faden an anderen Streifen hoch, ${length(endTailCm)} an jedem Ende, und Verbindung, Naht und Kordel, wo sie aus ihm sind.`,
+    rule: `Jedes Garn: seine Maschen mal die Maschenlänge, sein Faden an anderen Streifen hoch, ${length(endTailCm)} an jedem Ende, und Verbindung, Naht und Kordel, wo sie aus ihm sind.`,
     formula: 'Gramm = Meter × tex / 1000; tex = 100 000 / (Meter auf 100 g)',
     source: 'die Definition von tex; Fadenenden nach allgemeinem Brauch',
   },
@@ -213,8 +214,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   'loop-length': {
     names: 'Maschenlänge, Garn in einer Masche, ks, Konstanten, relaxiert',
     rule: 'Glatt gestrickt folgt die Größe einer Masche aus dem Garn in ihr, je nachdem, wie sie geruht hat. Gemessen gilt mehr als das Modell: zieh eine Reihe der Maschenprobe auf und teile durch ihre Maschen.',
-    formula: (dry, wet, full) =>
-      `Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks ${dry} trocken, ${wet} nass, ${full} voll relaxiert`,
+    formula: `Maschenlänge = √(ks × Maschenbreite × Reihenhöhe); ks ${fixed(loopConstants['dry-relaxed'].ks, 1)} trocken, ${fixed(loopConstants['wet-relaxed'].ks, 1)} nass, ${fixed(loopConstants['fully-relaxed'].ks, 1)} voll relaxiert`,
     here: (model, loopLengthMm) => `${model}; gemessen und verwendet: ${small(loopLengthMm)}`,
     source:
       'Munden 1959, Journal of the Textile Institute 50, T448, für Wolle; voll relaxiert nach Knapton und anderen 1968 (aus dem Gedächtnis)',
@@ -222,8 +222,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   tightness: {
     names: 'Dichtefaktor, Dichtefaktor, lappig, klemmt',
     rule: 'Dickes Garn in kurzen Maschen ist fest, dünnes in langen locker. Zu locker wird das Gestrick schlaff; zu fest klemmen die Maschen und mit ihnen der Schlitten.',
-    formula: (least, most, keepsLeast, keepsMost) =>
-      `Dichtefaktor = √tex / Maschenlänge in mm; Handstrickgarne ${least} bis ${most}, ein Beutel, der die Form hält, ${keepsLeast} bis ${keepsMost}`,
+    formula: `Dichtefaktor = √tex / Maschenlänge in mm; Handstrickgarne ${labelTightness.least} bis ${labelTightness.most}, ein Beutel, der die Form hält, ${firmTightness.least} bis ${firmTightness.most}`,
     source:
       'Bereiche: Faustregel, nach üblichen Banderolen; Klemmen: Texcoms Textile Technical Handbook 2023, S. 147',
   },
@@ -236,7 +235,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts): 
   class: {
     names: 'Garnklasse, Garnstärke, Klasse',
     rule: 'Die Klasse eines Garns folgt daraus, wie viele ganze Maschen es auf 10 cm gibt, was die Tabelle auch 4 Zoll nennt. Die Bereiche haben Lücken und überlappen, darum kann ein Garn zwischen zweien liegen.',
-    here: 'Maschen auf 10 cm = 100 mm / Maschenbreite, auf ganze Maschen gerundet',
+    formula: 'Maschen auf 10 cm = 100 mm / Maschenbreite, auf ganze Maschen gerundet',
     source: 'Craft Yarn Council, Standard Yarn Weight System',
   },
   said: {

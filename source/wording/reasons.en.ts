@@ -1,9 +1,13 @@
 /** Why it is so: the rule of the craft, its formula, and where both come from. */
 
+import { toyCordLimits } from '../planning/cord.ts';
+import { firmTightness, labelTightness } from '../planning/fabric.ts';
+import { loopConstants } from '../planning/gauge.ts';
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
-export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) => ({
+export const reasons = ({ decimal, fabricMass, fixed, length, list, small }: Amounts) => ({
   swatch: {
     names: 'swatch, gauge, stitch width, row height, let it rest',
     guessed: 'a guess from the bed (rule of thumb): ',
@@ -75,8 +79,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   children: {
     names: 'children, child, toys, EN 71, small children, cautions, danger',
     rule: 'A cord can catch round a neck. This bag is no toy; where it is sold or given to a child, local rules decide.',
-    formula: (freeCordCm: number, loopCm: number) =>
-      `toys for the very young: no free cord over ${freeCordCm} mm, no noose over ${loopCm} mm round, stretched by 25 N`,
+    formula: `toys for the very young: no free cord over ${toyCordLimits.freeCordCm * 10} mm, no noose over ${toyCordLimits.loopCm * 10} mm round, stretched by 25 N`,
     here: (tieCm: number, lengthCm: number) =>
       `free end ${length(tieCm)}, tied loop ${length(lengthCm)} round`,
     source: 'EN 71-1:2005+A8:2009, 5.4 b and c; the edition in force decides',
@@ -88,8 +91,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   tail: {
     names: 'graft tail, tail, 3 times the width, three times the width, 3 times, three times, long tail',
     rule: "The graft's thread runs through a whole row of loops. Three times the width as it lies on the needles is the rule; the yarn of one row and 10 % is the model. The larger counts, and some to hold.",
-    formula: (endTailCm: number) =>
-      `tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + ${length(endTailCm)}`,
+    formula: `tail = the larger of 3 × stitches × pitch and 1.1 × stitches × loop length, + ${length(endTailCm)}`,
   },
   graft: {
     names: 'graft, entries, movements, number of movements',
@@ -99,7 +101,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   seam: {
     names: 'seam, seam tail, mattress seam, bars, bottom, draw up',
     rule: 'Half of the rows face the other half, one bar to a row. The thread goes there and back between the edges: twice the seam, and some to hold. Drawn up every 6 to 8 bars it lies even.',
-    formula: (endTailCm: number) => `bars = rows round / 2; tail = 2 × width + ${length(endTailCm)}`,
+    formula: `bars = rows round / 2; tail = 2 × width + ${length(endTailCm)}`,
   },
   boxed: {
     names: 'boxed corners, boxed bottom, base, corners',
@@ -198,8 +200,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   },
   yarn: {
     names: 'yarn, how much yarn, grams, metres, weight of the yarn, tex',
-    rule: (endTailCm: number) =>
-      `Each yarn: its stitches times the loop length, its strand up past other stripes, ${length(endTailCm)} at each end, and the graft, the seam and the cord where it makes them.`,
+    rule: `Each yarn: its stitches times the loop length, its strand up past other stripes, ${length(endTailCm)} at each end, and the graft, the seam and the cord where it makes them.`,
     formula: 'grams = metres × tex / 1000; tex = 100 000 / (metres to 100 g)',
     source: 'the definition of tex; tails are common practice',
   },
@@ -211,8 +212,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   'loop-length': {
     names: 'loop length, yarn in a stitch, loop, ks, constants, relaxed',
     rule: 'In plain knitting the size of a stitch follows from the yarn in it, by how it has rested. A measured loop counts more than the model: unravel one swatch row and divide by its stitches.',
-    formula: (dry: string, wet: string, full: string) =>
-      `loop = √(ks × stitch width × row height); ks ${dry} dry-relaxed, ${wet} wet-relaxed, ${full} fully-relaxed`,
+    formula: `loop = √(ks × stitch width × row height); ks ${fixed(loopConstants['dry-relaxed'].ks, 1)} dry-relaxed, ${fixed(loopConstants['wet-relaxed'].ks, 1)} wet-relaxed, ${fixed(loopConstants['fully-relaxed'].ks, 1)} fully-relaxed`,
     here: (model: string, loopLengthMm: number) => `${model}; measured, and used: ${small(loopLengthMm)}`,
     source:
       'Munden 1959, Journal of the Textile Institute 50, T448, for wool; fully-relaxed by Knapton and others 1968 (from memory)',
@@ -220,8 +220,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   tightness: {
     names: 'tightness, tightness factor, limp, jam',
     rule: 'Thick yarn in short loops is tight, thin yarn in long loops is loose. Too loose and the fabric is limp; too tight and the loops jam, and the carriage with them.',
-    formula: (least: number, most: number, keepsLeast: number, keepsMost: number) =>
-      `tightness = √tex / loop length in mm; hand yarns ${least} to ${most}, a bag that keeps its shape ${keepsLeast} to ${keepsMost}`,
+    formula: `tightness = √tex / loop length in mm; hand yarns ${labelTightness.least} to ${labelTightness.most}, a bag that keeps its shape ${firmTightness.least} to ${firmTightness.most}`,
     source:
       'bands: rule of thumb, from usual labels; jamming: Texcoms Textile Technical Handbook 2023, p. 147',
   },
@@ -234,7 +233,7 @@ export const reasons = ({ decimal, fabricMass, length, list, small }: Amounts) =
   class: {
     names: 'yarn class, class, weight class, light, medium, bulky',
     rule: "A yarn's class is read from how many whole stitches it gives to 10 cm, which the table also calls 4 inches. The ranges leave gaps and overlap, so a yarn can lie between two.",
-    here: 'stitches to 10 cm = 100 mm / stitch width, to the nearest whole stitch',
+    formula: 'stitches to 10 cm = 100 mm / stitch width, to the nearest whole stitch',
     source: 'Craft Yarn Council, Standard Yarn Weight System',
   },
   said: {

@@ -4,13 +4,12 @@ import { lastInstant, lastSession, type Recording } from '../journal/read-log.ts
 import { type BagRecord, typicalRowMinutes } from '../journal/record.ts';
 import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
-import { forShell } from '../shared/plain-text.ts';
 import { formatDuration } from './logs.ts';
 import { measuredLines, sayMeasured, sayWeighed, weighedLines } from './measured.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
-import { bedLines } from './page-bed.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { costLines, yarnLines } from './page-yarn.ts';
+import { bedLines } from './plan-page.ts';
 import { sayPhase } from './steps.ts';
 import type { Words } from './words.ts';
 
@@ -90,9 +89,6 @@ const noteLines = ({ notes }: Session, words: Words): readonly string[] =>
 
 const rows = (cells: readonly (readonly string[])[]): readonly string[] =>
   table(cells).map((line) => `  ${line}`);
-
-/** What another one needs besides yarn and bed. */
-export const sayAnother = (path: string, words: Words): string => words.record.another(forShell(path));
 
 /** `record` null where the log cannot be read for its times. What is still to be measured or weighed is asked for. */
 export function sayBagEnd(session: Session, record: BagRecord | null, words: Words): readonly string[] {

@@ -1,6 +1,6 @@
 import type { ShelfKind } from '../planning/shelf.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.de.ts';
+import { counted } from './forms.de.ts';
 import type { PartyWords, ShelfWords } from './shelf.en.ts';
 
 const none: Readonly<Record<ShelfKind, string>> = {

@@ -1,7 +1,7 @@
 /** What is kept under names, what is left of it, and what could be made of it; and several bags as a party. */
 import type { ShelfKind } from '../planning/shelf.ts';
 import type { Amounts } from './amounts.ts';
-import { counted } from './plurals.en.ts';
+import { counted } from './forms.en.ts';
 
 const things: Readonly<Record<ShelfKind, string>> = { bed: 'bed', swatch: 'swatch', yarn: 'yarn' };
 

@@ -1,7 +1,7 @@
 import type { Side } from '../bed/bed.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords } from './by-kind.ts';
 import { whichCord, yarnName } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };

@@ -1,8 +1,8 @@
 /** A step in the fewest words: those that are heard with the screen out of sight, and those that are read from afar. */
 import { unnamedWaste } from '../planning/brief.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords } from './by-kind.ts';
 import { theYarn } from './forms.en.ts';
 
 const rowsFrom = (from: number, through: number): string =>

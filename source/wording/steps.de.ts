@@ -2,8 +2,8 @@ import type { Side } from '../bed/bed.ts';
 import { type RelaxedState, unnamedWaste } from '../planning/brief.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords } from './by-kind.ts';
 import { theYarn, toTheYarn, whichCord } from './forms.de.ts';
 
 const at: Readonly<Record<Side, string>> = { left: 'links', right: 'rechts' };

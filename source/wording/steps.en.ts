@@ -6,8 +6,8 @@
 import { type RelaxedState, unnamedWaste } from '../planning/brief.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { Aside } from '../steps/act.ts';
-import type { ActWords } from './act-words.ts';
 import type { Amounts } from './amounts.ts';
+import type { ActWords } from './by-kind.ts';
 import { theYarn } from './forms.en.ts';
 
 const wasteName = (yarn: string): string =>

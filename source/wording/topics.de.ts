@@ -1,24 +1,21 @@
 /** German, topic by topic as English has it. */
-export { bench } from './bench.de.ts';
+export { bench, pictures } from './bench.de.ts';
 export { brief, fields } from './brief.de.ts';
 export { cli } from './cli.de.ts';
 export { commands } from './commands.de.ts';
 export { faults, files } from './faults.de.ts';
 export { finding } from './finding.de.ts';
 export { firstRun } from './first-run.de.ts';
+export { plurals } from './forms.de.ts';
 export { glossary } from './glossary.de.ts';
 export { help } from './help.de.ts';
 export { inShort } from './in-short.de.ts';
 export { logs } from './logs.de.ts';
-export { measured, swatchGuide } from './measured.de.ts';
 export { page } from './page.de.ts';
-export { pictures } from './pictures.de.ts';
-export { kit, plan, warnings } from './plan.de.ts';
-export { plurals } from './plurals.de.ts';
+export { kit, plan, replan, warnings } from './plan.de.ts';
 export { prompt } from './prompt.de.ts';
 export { reasons } from './reasons.de.ts';
-export { bagEnd, player, record } from './record.de.ts';
-export { replan } from './replan.de.ts';
+export { bagEnd, measured, player, record, swatchGuide } from './record.de.ts';
 export { settings } from './settings.de.ts';
 export { sheet } from './sheet.de.ts';
 export { party, shelf } from './shelf.de.ts';

@@ -1,24 +1,21 @@
 /** English, topic by topic. What has an entry here must have one in every other language. */
-export { bench } from './bench.en.ts';
+export { bench, pictures } from './bench.en.ts';
 export { brief, fields } from './brief.en.ts';
 export { cli } from './cli.en.ts';
 export { commands } from './commands.en.ts';
 export { faults, files } from './faults.en.ts';
 export { finding } from './finding.en.ts';
 export { firstRun } from './first-run.en.ts';
+export { plurals } from './forms.en.ts';
 export { glossary } from './glossary.en.ts';
 export { help } from './help.en.ts';
 export { inShort } from './in-short.en.ts';
 export { logs } from './logs.en.ts';
-export { measured, swatchGuide } from './measured.en.ts';
 export { page } from './page.en.ts';
-export { pictures } from './pictures.en.ts';
-export { kit, plan, warnings } from './plan.en.ts';
-export { plurals } from './plurals.en.ts';
+export { kit, plan, replan, warnings } from './plan.en.ts';
 export { prompt } from './prompt.en.ts';
 export { reasons } from './reasons.en.ts';
-export { bagEnd, player, record } from './record.en.ts';
-export { replan } from './replan.en.ts';
+export { bagEnd, measured, player, record, swatchGuide } from './record.en.ts';
 export { settings } from './settings.en.ts';
 export { sheet } from './sheet.en.ts';
 export { party, shelf } from './shelf.en.ts';

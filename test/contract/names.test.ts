@@ -17,8 +17,7 @@ import { playerKeys } from '../../source/screen/player/update-player.ts';
 import { settingsTable } from '../../source/settings/settings.ts';
 import { metric } from '../../source/shared/units.ts';
 import { reasons, tradeWords } from '../../source/wording/explain.ts';
-import { inGerman } from '../../source/wording/german.ts';
-import { typed } from '../../source/wording/typed.de.ts';
+import { inGerman, typed } from '../../source/wording/german.ts';
 import { englishWords, wordsIn } from '../../source/wording/words.ts';
 import { emptyFolder, slantwise } from '../tools/slantwise.ts';
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planWarnings } from '../../source/planning/warnings.ts';
 import { imperial } from '../../source/shared/units.ts';
-import { formatWarning } from '../../source/wording/warnings.ts';
+import { sayBy } from '../../source/wording/by-kind.ts';
 import { englishWords, inEnglish, wordsIn } from '../../source/wording/words.ts';
 import { planOf } from '../fixtures/plan-of.ts';
 import { tries } from '../tools/tries.ts';
@@ -145,18 +145,20 @@ describe('a warning', () => {
 
   it.each(cases)('%s', (code, file, sentence) => {
     const warning = warningsOf(file).find((one) => one.code === code);
-    expect(warning && formatWarning(warning, englishWords)).toBe(sentence);
+    expect(warning && sayBy('code', englishWords.warnings, warning)).toBe(sentence);
   });
 
   it('speaks of inches and ounces to those who use them', () => {
     const [code, file] = cases[0] ?? ['', {}];
     const warning = warningsOf(file).find((one) => one.code === code);
-    expect(warning && formatWarning(warning, wordsIn(inEnglish, imperial))).toContain('0.5 oz short');
+    expect(warning && sayBy('code', wordsIn(inEnglish, imperial).warnings, warning)).toContain(
+      '0.5 oz short',
+    );
   });
 
   it('does not list more rows than can be read', () => {
     const long = warningsOf({ ...counts(60, 640), bed: { needles: 70, pitchMm: 6.5 } })[0];
-    expect(long && formatWarning(long, englishWords)).toMatch(
+    expect(long && sayBy('code', englishWords.warnings, long)).toMatch(
       /rehang the work \d+ times, the first time after row 14\.$/,
     );
   });

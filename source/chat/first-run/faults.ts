@@ -1,7 +1,7 @@
 import type { PlanFault } from '../../planning/fault.ts';
+import { amountOf, quote } from '../../wording/brief-faults.ts';
 import { type SayingsBy, sayBy } from '../../wording/by-kind.ts';
 import { formatFault } from '../../wording/faults.ts';
-import { amountOf, quote } from '../../wording/values.ts';
 import type { Words } from '../../wording/words.ts';
 import { type AnswerFault, type QuestionId, unasked } from './answers.ts';
 import { examplesOf, labelOf } from './say.ts';

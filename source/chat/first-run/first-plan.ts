@@ -4,7 +4,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { usualMetresPer100g } from '../../planning/usual.ts';
 import { planWarnings } from '../../planning/warnings.ts';
 import { reserveOf, type YarnNeed } from '../../planning/yarn-needs.ts';
-import { formatWarning } from '../../wording/warnings.ts';
+import { sayBy } from '../../wording/by-kind.ts';
 import type { Words } from '../../wording/words.ts';
 import { answer, type Said } from '../talk.ts';
 import type { Values } from './answers.ts';
@@ -50,7 +50,7 @@ export function sayShortPlan(plan: Plan, values: Values, words: Words): readonly
     ...guesses(values, words).map(caution),
     ...planWarnings(plan)
       .filter(({ code }) => code !== 'plan/swatch-guessed')
-      .map((warning) => caution(formatWarning(warning, words))),
+      .map((warning) => caution(sayBy('code', words.warnings, warning))),
     ...answer(words.firstRun.restIsUsual),
   ];
 }

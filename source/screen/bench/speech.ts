@@ -8,7 +8,6 @@ import { delimiter, join } from 'node:path';
 import { currentStep } from '../../session/session.ts';
 import type { LanguageCode } from '../../settings/settings.ts';
 import { acts } from '../../steps/acts.ts';
-import { speakRest } from '../../wording/cautions.ts';
 import { sayWayStep } from '../../wording/finding.ts';
 import { speakStep, speakWarning } from '../../wording/steps.ts';
 import type { Announcement, BenchState } from './bench-state.ts';
@@ -171,7 +170,7 @@ export function createAnnouncer({ speech, write }: AnnounceOptions): Announce {
       ring(isWarning ? warningRings : step && !way ? acts[step.act.kind].bell : 1);
     if (!settings.speech) return speech.stop();
     const instruction = (way && sayWayStep(way, words)) ?? speakStep(step, words);
-    const first = why === 'rest' ? speakRest(words) : isWarning ? speakWarning(why, words) : null;
+    const first = why === 'rest' ? words.prompt.rest.aloud : isWarning ? speakWarning(why, words) : null;
     speech.say(first === null ? instruction : `${first}: ${instruction}`, words.language);
   };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { openMemoryBench } from '../../../test/fixtures/bench-in-memory.ts';
 import { answer } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
-import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
+import { formatLoss } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';
 import { pagesOf } from './reading.ts';
 import { updateBench } from './update-bench.ts';
@@ -15,7 +15,7 @@ it('says once that the disk is slow', () => {
   for (let press = 0; press < 3; press++) {
     bench.store.send({ is: 'saving', saving: { state: 'saved', slowFlushMs: 320 } });
   }
-  const said = bench.store.get().lines.filter(({ text }) => text === formatSlowFlush(320, englishWords));
+  const said = bench.store.get().lines.filter(({ text }) => text === englishWords.files.slow(320));
   expect(said).toHaveLength(1);
 });
 

@@ -7,8 +7,8 @@ import { marksOf } from '../../session/marks.ts';
 import { isRestDue, pressed } from '../../session/rest.ts';
 import { isFinished } from '../../session/session.ts';
 import type { PedalAct } from '../../settings/settings.ts';
-import { sayRest } from '../../wording/cautions.ts';
-import { formatLoss, formatSlowFlush } from '../../wording/file-faults.ts';
+import { formatLoss } from '../../wording/file-faults.ts';
+import { sayRest } from '../../wording/steps.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { isEmpty, typeKey } from '../parts/prompt.ts';
 import { createStore, type Effects } from '../parts/store.ts';
@@ -147,9 +147,7 @@ function takeSaving(state: BenchState, saving: SaveStatus): Reaction {
   const isSame = saving.state === 'saved' && state.saving.state === 'saved';
   const after = isSame ? state : { ...state, saving };
   if (slowFlushMs === null || state.toldOfSlowDisk) return only(after);
-  return only(
-    withLines({ ...after, toldOfSlowDisk: true }, answer(formatSlowFlush(slowFlushMs, state.words))),
-  );
+  return only(withLines({ ...after, toldOfSlowDisk: true }, answer(state.words.files.slow(slowFlushMs))));
 }
 
 /** Once, when the first press is on disk: nothing waits for it. */

@@ -6,7 +6,7 @@
 import { opposite } from '../../bed/bed.ts';
 import { allSteps, type Job } from '../../steps/job.ts';
 import type { Phase, Step } from '../../steps/step.ts';
-import { sayAct, sayActOrNull } from '../../wording/act-words.ts';
+import { sayAct, sayActOrNull } from '../../wording/by-kind.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Item } from './block.ts';
 

@@ -2,7 +2,7 @@
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob, stepAt } from '../../steps/job.ts';
 import type { Step } from '../../steps/step.ts';
-import { sayActOrNull } from '../../wording/act-words.ts';
+import { sayActOrNull } from '../../wording/by-kind.ts';
 import type { Words } from '../../wording/words.ts';
 import { type Drawn, drawingOf, reaching, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, palette } from './element.ts';

@@ -7,7 +7,7 @@
  */
 import { opposite, type Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { PicturesWords } from '../../wording/pictures.en.ts';
+import type { PicturesWords } from '../../wording/bench.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { yarnSigns } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';

@@ -1,10 +1,9 @@
 /** The words of the bench: what to do now in bold, its caution, and where there is room what comes then. */
 import type { BenchView } from '../../../chat/view.ts';
 import type { Line } from '../../../sheet/terminal/ansi.ts';
-import { cautionOf, sayNoWayBack } from '../../../wording/cautions.ts';
 import { sayWayStep } from '../../../wording/finding.ts';
 import { wrap } from '../../../wording/page.ts';
-import { sayStep } from '../../../wording/steps.ts';
+import { cautionOf, sayNoWayBack, sayStep } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut } from './row.ts';
 
