@@ -12,6 +12,7 @@ import {
   sayHere,
   sayHereToo,
   sayMany,
+  sayMaybe,
   sayMend,
   sayNoSlip,
   sayOnly,
@@ -54,7 +55,10 @@ export function answerTo(
   const diagnosis = diagnose(job, { look, moments, unsure }, done);
   if (!diagnosis.ok) return diagnosis;
   const { stories } = diagnosis.value;
-  if (stories.length > 0) return succeed(tellSlips(session, diagnosis.value, words));
+  if (stories.length > 0)
+    return succeed(
+      tellSlips(session, diagnosis.value, soundPlace(session, look, moments, found.value), words),
+    );
   if (found.value.found !== 'none' && moments.length === 0)
     return succeed(tellPlaces(session, found.value, false, words));
   return succeed(swapped(session, seen, words) ?? noSlip(session, seen, words));
@@ -122,16 +126,28 @@ const goingTo = (place: Place): Offer => ({
   takes: { kind: 'do', command: { do: 'go', done: place.done } },
 });
 
-function tellSlips(session: Session, diagnosis: Diagnosis, words: Words): Answer {
+/** The one place that looks just so with nothing wrong: who knits on without a press is there. */
+function soundPlace(
+  { job, done }: Session,
+  look: Look,
+  moments: Talk['moments'],
+  found: Finding,
+): Place | null {
+  return found.found === 'one' && moments.length === 0 && !isFallen(job, look, done) ? found.place : null;
+}
+
+function tellSlips(session: Session, diagnosis: Diagnosis, sound: Place | null, words: Words): Answer {
   const { stories, remedies, question, open, elsewhere } = diagnosis;
   const { job } = session;
-  const lines = [...sayStories(job, stories, words)];
   const offers: Offer[] = [];
-  for (const done of elsewhere.slice(0, placesListed)) {
-    const place = placeAtDone(job, done);
+  const lines: string[] = [];
+  const places = elsewhere.slice(0, placesListed).map((done) => placeAtDone(job, done));
+  for (const place of places.length === 0 && question === null && sound ? [sound] : places) {
     offers.push(goingTo(place));
     lines.push(...sayOnly(place, words, offers.length));
   }
+  if (sound && offers.length === 0) lines.push(sayMaybe(sound, words));
+  lines.push(...sayStories(job, stories, lines.length === 0, words));
   for (const remedy of remedies) {
     offers.push({ is: 'mend', remedy, takes: mending(remedy) });
     lines.push(...sayMend(remedy.mend, offers.length, remedies.length === 1, words));

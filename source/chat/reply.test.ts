@@ -52,6 +52,16 @@ describe('finding the place', () => {
     expect(type('find MINT carriage left').join(' ')).not.toMatch(/not a yarn/);
   });
 
+  it('names first the place that looks just so, and then what may be wrong instead', () => {
+    const [place, slip] = type('go row 26', 'find R16 R61 carriage right feeder plum row 26');
+    expect(place).toMatch(/^The work may be here, and nothing is wrong: step 75 comes next, 26 rows knitted/);
+    expect(slip).toMatch(/^Or: One row too many/);
+    expect(type('2')[0]).toMatch(/^The work is here: step 75 /);
+    // Who can tell nothing more is led there too.
+    type('find R16 R61 carriage right feeder plum row 26', 'unsure', 'unsure');
+    expect(type('unsure')[0]).toMatch(/^The work is here: step 75 /);
+  });
+
   it('hangs fallen work again loop for loop, and then offers and asks nothing more', () => {
     const [told = '', ...offered] = type('go row 25', 'find empty carriage left row 25');
     expect(told).toMatch(/work has dropped.*open loops are of row 24/);

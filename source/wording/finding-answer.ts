@@ -32,6 +32,9 @@ export const sayOnly = (place: Place, words: Words, number = 1): readonly string
   words.finding.goThere(number, place.done + 1),
 ];
 
+/** A place that looks so, while something may be wrong instead. */
+export const sayMaybe = (place: Place, words: Words): string => words.finding.maybe(formatLook(place, words));
+
 /** How many look alike, and the first few facts that would tell them apart. */
 export function sayMany(howMany: number, tellApart: readonly Fact[], words: Words): string {
   const facts = tellApart.slice(0, 4).map((fact) => words.finding.facts[fact]);
@@ -119,8 +122,13 @@ export const saySides = (place: Place, words: Words): string =>
 /** More explanations than this help nobody. */
 const kindsShown = 3;
 
-/** One sentence for each kind that fits, the likeliest first. */
-export function sayStories(job: Job, stories: readonly Story[], words: Words): readonly string[] {
+/** One sentence for each kind that fits, the likeliest first; where something was said before them, each as an `or`. */
+export function sayStories(
+  job: Job,
+  stories: readonly Story[],
+  isFirst: boolean,
+  words: Words,
+): readonly string[] {
   const { slips } = words;
   const byKind = new Map<string, Story[]>();
   for (const story of stories) {
@@ -133,7 +141,7 @@ export function sayStories(job: Job, stories: readonly Story[], words: Words): r
   return [...byKind.values()].slice(0, kindsShown).map(([first, ...others], i) => {
     const told = (first?.slips ?? []).map((slip) => slips.slip(toldOf(job, slip, first as Story, others)));
     const sentence = told.length > 1 ? slips.both(told) : (told[0] ?? '');
-    return i === 0 ? sentence : slips.or(sentence);
+    return i === 0 && isFirst ? sentence : slips.or(sentence);
   });
 }
 

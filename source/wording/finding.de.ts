@@ -52,6 +52,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): FindingWords =
   hereNow: (place) => `Genau dort bist du: ${place}`,
   hereToo: (place) => `So sieht es auch aus, wo du bist: ${place}`,
   here: (look) => `Deine Arbeit ist hier: ${look}.`,
+  maybe: (look) => `Vielleicht ist die Arbeit hier, und alles stimmt: ${look}.`,
   goThere: (number, done) => `Um dorthin zu gehen, tippe choose ${number} oder go step ${done}.`,
   many: (howMany) => `${howMany} Stellen sehen so aus.`,
   apartBy: (facts) => `Sie unterscheiden sich in: ${choice(facts)}.`,

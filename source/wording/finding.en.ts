@@ -50,6 +50,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   hereNow: (place: string) => `That is where you are now: ${place}`,
   hereToo: (place: string) => `The place where you are now looks like that too: ${place}`,
   here: (look: string) => `The work is here: ${look}.`,
+  maybe: (look: string) => `The work may be here, and nothing is wrong: ${look}.`,
   goThere: (number: number, done: number) => `To go there type choose ${number}, or go step ${done}.`,
   many: (howMany: number) => `${howMany} places look like that.`,
   apartBy: (facts: string[]) => `They differ in ${choice(facts)}.`,

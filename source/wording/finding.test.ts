@@ -68,7 +68,7 @@ describe('a slip', () => {
       diagnose(job, { look, moments: [{ by: 'move', number: 3 }], unsure: [] }, afterMove3),
     );
     expect(right).toBe('R70');
-    expect(sayStories(job, found.stories, englishWords)[0]).toBe(
+    expect(sayStories(job, found.stories, true, englishWords)[0]).toBe(
       'The decrease of move 3, after row 6, is missing: the trailing edge is one needle too far out.',
     );
     expect(found.remedies.map(({ mend }) => sayWholeMend(mend, englishWords))).toEqual([
