@@ -55,7 +55,7 @@ export type Glance =
   | { readonly kind: 'other' };
 
 /** A yarn on its way out of the feeder: to which side it is parked, null where it is cut. */
-export interface YarnSetDown {
+interface YarnSetDown {
   readonly yarn: string;
   readonly parks: Side | null;
 }

@@ -157,12 +157,7 @@ const leavesWay: ReadonlySet<Intent['kind']> = new Set(['go', 'find', 'rip', 're
 const leavesBag: ReadonlySet<Intent['kind']> = new Set(['quit', 'open', 'new', 'practice', 'another']);
 
 /** The question that an intent meets in the middle of a way; null where it may go on. */
-export function askBeforeLeaving(
-  session: Session,
-  intent: Intent,
-  { pending }: Talk,
-  words: Words,
-): Reply | null {
+function askBeforeLeaving(session: Session, intent: Intent, { pending }: Talk, words: Words): Reply | null {
   const { way } = session;
   const isMiddle = way !== null && (leavesWay.has(intent.kind) || leavesBag.has(intent.kind));
   // Who asks to leave the bag a second time means it.
@@ -182,12 +177,7 @@ const questionOf = (way: Way, staysOnIt: boolean): OpenQuestion => ({
 });
 
 /** Yes or no to that question. */
-export function answerLeaving(
-  session: Session,
-  yes: boolean,
-  talk: Talk,
-  words: Words,
-): Result<Reply, ChatFault> {
+function answerLeaving(session: Session, yes: boolean, talk: Talk, words: Words): Result<Reply, ChatFault> {
   const { pending } = talk;
   const { way } = session;
   if (pending === null || way === null || !stillHolds(talk, session))

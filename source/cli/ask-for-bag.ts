@@ -24,7 +24,7 @@ import type { Words } from '../wording/words.ts';
 import { prepareScreen, print } from './outcome.ts';
 import { ownShelf } from './own-shelf.ts';
 
-export interface AskOptions {
+interface AskOptions {
   readonly settings: Settings;
   readonly words: Words;
   /** Said first. */

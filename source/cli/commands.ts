@@ -23,7 +23,6 @@ const likeIn = async ({ given, words }: Asked): Promise<string | undefined> => {
   return like === undefined ? like : (await import('../files/log-list.ts')).logNamed(like, words);
 };
 const inHand = () => import('./bags-in-hand.ts');
-const logs = () => import('./bags-in-hand.ts');
 
 /** The first is meant where none is named. */
 export const commands: readonly [CliCommand, ...CliCommand[]] = [
@@ -174,14 +173,14 @@ export const commands: readonly [CliCommand, ...CliCommand[]] = [
     takes: ['LOG'],
     summary: ({ cli }) => cli.does.check,
     options: [json],
-    run: async (asked) => (await logs()).check(await firstLog(asked), asked.given.has('json'), asked.words),
+    run: async (asked) => (await inHand()).check(await firstLog(asked), asked.given.has('json'), asked.words),
   },
   {
     name: 'bags',
     takes: [],
     summary: ({ cli }) => cli.does.bags,
     options: [json],
-    run: async ({ given, words }) => (await logs()).listBags(given.has('json'), words),
+    run: async ({ given, words }) => (await inHand()).listBags(given.has('json'), words),
   },
   {
     name: 'class',

@@ -56,7 +56,7 @@ export function printShelf({ given, words }: Asked): number {
   return exitCodes.done;
 }
 
-export type WhatToKeep = ShelfKind | 'yarns';
+type WhatToKeep = ShelfKind | 'yarns';
 
 /** Keeps something of the bag that is open; says what is kept now, or why it is not. */
 export function keepOnShelf(

@@ -23,7 +23,7 @@ import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { ownPace, readBagFromYarn, readPlan } from './read-input.ts';
 
-export interface PlanOptions {
+interface PlanOptions {
   readonly json: boolean;
   readonly fromYarn: boolean;
   /** From bag to bag each stripe takes the yarn of the next. */

@@ -6,7 +6,7 @@ import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, hasScreen, prepareScreen, print, printJson } from './outcome.ts';
 import { openRecording, sayCutOff } from './read-input.ts';
 
-export interface ReplayOptions {
+interface ReplayOptions {
   readonly json: boolean;
   /** Times the recorded pace, as it was typed. */
   readonly speed: string | undefined;

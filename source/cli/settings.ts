@@ -9,7 +9,7 @@ import { loadWords, wantedLanguage } from '../wording/language.ts';
 import { englishWords, type Language, type Words, wordsIn } from '../wording/words.ts';
 import { complain } from './outcome.ts';
 
-export interface Settled {
+interface Settled {
   readonly settings: LoadedSettings;
   readonly words: Words;
 }

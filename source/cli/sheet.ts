@@ -29,7 +29,7 @@ const makers: ReadonlyMap<string, Makers> = new Map([
   ['.md', { sheet: sheetMarkdown, tag: tagMarkdown }],
 ]);
 
-export interface SheetRequest {
+interface SheetRequest {
   readonly out: string;
   readonly words: Words;
   /** What the bag is called now; left out, as its brief has it. */
@@ -42,7 +42,7 @@ export interface SheetRequest {
 }
 
 /** What stood on the command line. */
-export interface AskedSheet extends Omit<SheetRequest, 'paper'> {
+interface AskedSheet extends Omit<SheetRequest, 'paper'> {
   readonly paper: string | undefined;
 }
 

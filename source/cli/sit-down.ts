@@ -16,7 +16,7 @@ import { complain, exitCodes, hasScreen } from './outcome.ts';
 import { sayOfSettings, wordsFor } from './settings.ts';
 import { type Onward, workIn } from './work.ts';
 
-export interface SittingOptions extends WorkOptions {
+interface SittingOptions extends WorkOptions {
   /** Asks for a new bag first, whatever is on the go. */
   readonly asksFirst: boolean;
   readonly plain: boolean;

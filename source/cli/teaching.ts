@@ -27,7 +27,7 @@ import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printDone, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
 
-export type LessonLineFault =
+type LessonLineFault =
   | { readonly code: 'lesson/not-understood'; readonly line: number; readonly text: string }
   | {
       readonly code: 'lesson/step-not-reached';

@@ -22,7 +22,7 @@ import { practiceBrief, type WorkOptions } from './open-work.ts';
 import { complain, endByForce, exitCodes, prepareScreen, print, workIsKeptIn } from './outcome.ts';
 import { speakIn } from './settings.ts';
 
-export interface BenchOptions extends WorkOptions {
+interface BenchOptions extends WorkOptions {
   readonly settings: Settings;
   /** Said first. */
   readonly told: readonly string[];

@@ -2,15 +2,13 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { scratchFolder } from '../../test/fixtures/disk/scratch.ts';
+import { inScratch, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { smallBrief } from '../../test/fixtures/sample-log.ts';
 import { faultIn } from '../../test/tools/result.ts';
 import { parseBrief } from '../planning/parse-brief.ts';
 import { formatFileFault } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { readBriefText, writeBriefFile } from './kept-files.ts';
-
-const inScratch = (name = 'bag.json'): string => join(scratchFolder(), name);
 
 function fileWith(content: string | Uint8Array): string {
   const path = inScratch();
@@ -46,7 +44,7 @@ describe('a brief file', () => {
     const path = fileWith('my diary');
     expect(writeBriefFile(path, smallBrief)).toMatchObject({ fault: { code: 'files/exists' } });
     expect(readFileSync(path, 'utf8')).toBe('my diary');
-    expect(writeBriefFile(join(scratchFolder(), 'x', 'y.json'), smallBrief)).toMatchObject({
+    expect(writeBriefFile(inScratch('x', 'y.json'), smallBrief)).toMatchObject({
       fault: { code: 'files/no-folder' },
     });
   });

@@ -2,11 +2,11 @@ import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync 
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
+  inScratch,
   namesIn,
   open,
   press,
   readingOf,
-  scratchFolder,
   start,
   stepIn,
 } from '../../test/fixtures/disk/scratch.ts';
@@ -16,8 +16,6 @@ import type { DiskTrouble } from '../journal/fault.ts';
 import { formatFileFault, formatSaveStatus } from '../wording/file-faults.ts';
 import { englishWords } from '../wording/words.ts';
 import { type Disk, systemDisk } from './disk.ts';
-
-const inScratch = (): string => join(scratchFolder(), 'bag.jsonl');
 
 const keptOf = (path: string): string => path.replace('.jsonl', '-kept-1.jsonl');
 
@@ -101,7 +99,7 @@ describe('when the disk fails under a running session', () => {
   });
 
   it('a folder that is deleted is missed; when it is there again the whole log is written again', () => {
-    const path = join(scratchFolder(), 'logs', 'bag.jsonl');
+    const path = inScratch('logs', 'bag.jsonl');
     mkdirSync(join(path, '..'));
     const log = start(path);
     press(log, 2);
@@ -114,7 +112,7 @@ describe('when the disk fails under a running session', () => {
   });
 
   it('the program makes its own folder again', () => {
-    const path = join(scratchFolder(), 'data', 'bags', 'bag.jsonl');
+    const path = inScratch('data', 'bags', 'bag.jsonl');
     const log = start(path, { ownFolder: true });
     press(log, 2);
     rmSync(join(path, '..', '..'), { recursive: true });

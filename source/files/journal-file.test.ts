@@ -1,11 +1,8 @@
 /** A log that something else writes to while it is open: nothing in memory may be lost, and nothing of the other's. */
 import { appendFileSync, readFileSync, statSync, truncateSync, utimesSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { scratchFolder } from '../../test/fixtures/disk/scratch.ts';
+import { inScratch } from '../../test/fixtures/disk/scratch.ts';
 import { JournalFile } from './journal-file.ts';
-
-const inScratch = (): string => join(scratchFolder(), 'bag.jsonl');
 
 function threeLines(path: string): JournalFile {
   const file = new JournalFile(path);

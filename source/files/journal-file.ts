@@ -21,12 +21,11 @@ import { inUse, type Lock, lockOf, releaseLock, takeLock } from './lock.ts';
 import { HeldBytes, type HeldLog, type LogFile } from './log-file.ts';
 import { beside, writeNumbered, writeWhole } from './write-whole.ts';
 
-/** A press should be saved before the hand is back; above this the maker is told once why it takes long. */
-/** Less than this nobody notices at a press (rule of thumb). */
+/** A press should be saved before the hand is back: of a flush that takes longer the maker is told once (rule of thumb). */
 const slowFlushMs = 300;
 
 /** By default a new log that holds nothing, in a folder that is not the program's own. */
-export interface JournalFileOptions extends Partial<Omit<HeldLog, 'path'>> {
+interface JournalFileOptions extends Partial<Omit<HeldLog, 'path'>> {
   readonly disk?: Disk;
   readonly clock?: Clock;
 }

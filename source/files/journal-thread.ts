@@ -24,7 +24,7 @@ export function hasStuckThread(): boolean {
   return waiting.size > 0;
 }
 
-export interface ThreadOptions {
+interface ThreadOptions {
   /** The script that calls `serveJournal`: where it stands, or its text. */
   readonly script: URL | string;
   readonly patienceMs?: number;

@@ -3,6 +3,7 @@ import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
+  inScratch,
   namesIn,
   open,
   press,
@@ -22,7 +23,7 @@ const dying = buildScript('die-holding.ts');
 
 /** A log of two presses that nobody has open. */
 function idleLog(): string {
-  const path = join(scratchFolder(), 'bag.jsonl');
+  const path = inScratch();
   const log = start(path);
   press(log, 2);
   log.leave();
@@ -63,7 +64,7 @@ describe('of two processes that open a log', () => {
 
   it('the second is refused by any other name of the file too', () => {
     const path = idleLog();
-    const otherName = join(scratchFolder(), 'other.jsonl');
+    const otherName = inScratch('other.jsonl');
     symlinkSync(path, otherName);
     open(path);
     expect(openSessionLog({ path: otherName })).toMatchObject({ fault: { code: 'files/in-use', path } });
@@ -199,7 +200,7 @@ describe('a lock', () => {
   });
 
   it('is given back after a file that turns out not to be a log', () => {
-    const path = join(scratchFolder(), 'diary.txt');
+    const path = inScratch('diary.txt');
     writeFileSync(path, 'Dear diary\n');
     openSessionLog({ path });
     expect(namesIn(join(path, '..'))).toEqual(['diary.txt']);

@@ -110,7 +110,7 @@ export const inUse = (path: string, { pid, host }: Holder): FileFault => ({
 });
 
 /** Who holds a lock. Process numbers are used again, so where the system tells it the moment of the start is kept too. */
-export interface Holder {
+interface Holder {
   readonly pid: number;
   readonly host: string;
   /** Boot and start time of the process; null where the system does not tell. */

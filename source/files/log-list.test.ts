@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { press, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
+import { inScratch, press, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
 import { valueIn } from '../../test/tools/result.ts';
 import { logFolder, namedLog, settingsFolder } from './data-folders.ts';
 import { findLog, listLogs, newLogPath } from './log-list.ts';
@@ -56,7 +56,7 @@ describe('the list of bags', () => {
   });
 
   it('is empty where there is no folder', () => {
-    const nowhere = join(scratchFolder(), 'nowhere');
+    const nowhere = inScratch('nowhere');
     expect(listLogs(nowhere)).toEqual([]);
     expect(findLog(nowhere, () => true)).toEqual({ found: null, damaged: null });
   });
@@ -82,7 +82,7 @@ describe('the list of bags', () => {
   });
 
   it('gives a log that is opened as it was read, unless it has changed since', () => {
-    const path = join(scratchFolder(), 'bag.jsonl');
+    const path = inScratch();
     const log = start(path);
     press(log, 1);
     log.leave();

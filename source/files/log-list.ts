@@ -32,14 +32,14 @@ export interface FoundLog {
 }
 
 /** A log that is there and cannot be used as it is. */
-export interface DamagedLog {
+interface DamagedLog {
   readonly path: string;
   readonly fault: JournalFault | FileFault;
   /** How far it could be read, where the file can be. */
   readonly read: FoundLog | null;
 }
 
-export interface FoundLogs {
+interface FoundLogs {
   readonly found: FoundLog | null;
   /** The log used last of all, where that is damaged: it may have been meant. */
   readonly damaged: DamagedLog | null;
@@ -144,7 +144,7 @@ export function newLogPath(folder: string, name: string, day: Date): string {
   return path;
 }
 
-export type FoundBag =
+type FoundBag =
   | { readonly is: 'one'; readonly bag: ListedLog }
   | { readonly is: 'none' }
   | { readonly is: 'several'; readonly names: readonly string[] };

@@ -2,14 +2,22 @@
 import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { namesIn, open, press, readingOf, scratchFolder, start } from '../../test/fixtures/disk/scratch.ts';
+import {
+  inScratch,
+  namesIn,
+  open,
+  press,
+  readingOf,
+  scratchFolder,
+  start,
+} from '../../test/fixtures/disk/scratch.ts';
 import { slugOf } from './log-list.ts';
 import { beside, clearDrafts, draftBeside, writeDraftFile, writeText } from './write-whole.ts';
 
 it.each([1, 100, 191, 192, 240, 246, 250, 249, 255])(
   'a log with a name of %i bytes is written, locked and gone on with',
   (length) => {
-    const path = join(scratchFolder(), `${'a'.repeat(Math.max(1, length - 6))}.jsonl`.slice(-length));
+    const path = inScratch(`${'a'.repeat(Math.max(1, length - 6))}.jsonl`.slice(-length));
     const log = start(path);
     press(log, 2);
     expect(log.status.state).toBe('saved');
@@ -53,5 +61,5 @@ it('what a kill left half written is cleared when something is written there aga
 });
 
 it('a folder that is not there has nothing to clear', () => {
-  expect(() => clearDrafts(join(scratchFolder(), 'nowhere'))).not.toThrow();
+  expect(() => clearDrafts(inScratch('nowhere'))).not.toThrow();
 });

@@ -16,7 +16,7 @@ import { mostLogBytes, readBytes } from './read-file.ts';
 import { SessionLog } from './session-log.ts';
 import { beside, withoutEnding, writeNumbered } from './write-whole.ts';
 
-export interface LogOptions {
+interface LogOptions {
   readonly path: string;
   /** The folder is the program's own: made where it is missing, also when it goes missing while the log is open. */
   readonly ownFolder?: boolean;
@@ -26,12 +26,12 @@ export interface LogOptions {
 
 const usual = { ownFolder: false, disk: systemDisk, clock: systemClock };
 
-export interface KnownLog extends LogOptions {
+interface KnownLog extends LogOptions {
   /** The log as it was read a moment ago: it is understood again only where the file holds something else by now. */
   readonly asRead?: Pick<FoundLog, 'bytes' | 'reading'> | undefined;
 }
 
-export interface NewLog extends LogOptions {
+interface NewLog extends LogOptions {
   readonly brief: BriefFile;
   /** Version of this program. */
   readonly program: string;
@@ -114,7 +114,7 @@ function realPath(path: string): Result<string, FileFault> {
 }
 
 /** What a damaged log may be begun again from, where its own first line is damaged. */
-export type AtHand = Pick<NewLog, 'brief' | 'program'>;
+type AtHand = Pick<NewLog, 'brief' | 'program'>;
 
 export interface SoundPart {
   readonly path: string;

@@ -3,11 +3,11 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  inScratch,
   namesIn,
   open,
   press,
   readingOf,
-  scratchFolder,
   start,
   stepIn,
 } from '../../test/fixtures/disk/scratch.ts';
@@ -21,8 +21,6 @@ function saveSound(path: string): ReturnType<typeof saveSoundPart> {
   const found = readLogFile(path);
   return found.ok ? saveSoundPart(found.value) : found;
 }
-
-const inScratch = (name = 'bag.jsonl'): string => join(scratchFolder(), name);
 
 describe('a session log', () => {
   it('has every command on disk when it answers', () => {
@@ -117,7 +115,7 @@ describe('a session log', () => {
     const path = inScratch();
     start(path);
     expect(statSync(path).mode & 0o777).toBe(0o600);
-    const inOwnFolder = join(scratchFolder(), 'data', 'bags', 'bag.jsonl');
+    const inOwnFolder = inScratch('data', 'bags', 'bag.jsonl');
     start(inOwnFolder, { ownFolder: true });
     expect(statSync(join(inOwnFolder, '..')).mode & 0o777).toBe(0o700);
   });

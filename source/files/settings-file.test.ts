@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
+import { inScratch, namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { readSettings, settingNames, settingsTable } from '../settings/settings.ts';
 import { loadSettings, saveSetting } from './settings-file.ts';
 
@@ -56,12 +56,12 @@ describe('the table of settings', () => {
 
 describe('the settings file', () => {
   it('need not be there', () => {
-    const folder = join(scratchFolder(), 'nowhere');
+    const folder = inScratch('nowhere');
     expect(loadSettings(folder)).toMatchObject({ settings: { units: 'cm' }, setAsideAs: null, fault: null });
   });
 
   it('keeps what is stored, private to the user, and what other versions stored in it', async () => {
-    const folder = join(scratchFolder(), 'config', 'slantwise');
+    const folder = inScratch('config', 'slantwise');
     expect(await saveSetting(folder, 'pedals', { '.': 'confirm', 'ctrl+alt+r': 'back' })).toMatchObject({
       ok: true,
     });

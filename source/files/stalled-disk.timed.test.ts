@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, it } from 'vitest';
 import {
+  inScratch,
   namesIn,
   open,
   press,
@@ -137,7 +138,7 @@ describe('when the disk stops to answer', () => {
     press(log, 2);
     const release = stallDisk(folder);
     press(log, 3);
-    const elsewhere = join(scratchFolder(), 'rescued.jsonl');
+    const elsewhere = inScratch('rescued.jsonl');
     expect(log.saveElsewhere(elsewhere)).toMatchObject({ ok: true, value: { state: 'saved' } });
     press(log);
     expect([log.status.state, log.path, stepIn(elsewhere)]).toEqual(['saved', elsewhere, 6]);
@@ -170,7 +171,7 @@ describe('when the disk stops to answer', () => {
     const { folder, path, log } = begin();
     stallDisk(folder);
     press(log);
-    const taken = join(scratchFolder(), 'bag.jsonl');
+    const taken = inScratch();
     start(taken).close();
     expect(log.saveElsewhere(taken)).toMatchObject({ fault: { code: 'files/exists' } });
     expect(log.path).toBe(path);

@@ -9,11 +9,8 @@ import {
   utimesSync,
   writeFileSync,
 } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { open, press, readingOf, scratchFolder, start, stepIn } from '../../test/fixtures/disk/scratch.ts';
-
-const inScratch = (): string => join(scratchFolder(), 'bag.jsonl');
+import { inScratch, open, press, readingOf, start, stepIn } from '../../test/fixtures/disk/scratch.ts';
 
 /** Keeps the times of the file, as some copying does. */
 function unnoticed(path: string, change: () => void): void {

@@ -1,14 +1,14 @@
 import { chmodSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
+import { inScratch, namesIn, scratchFolder } from '../../test/fixtures/disk/scratch.ts';
 import { type TroubledDisk, troubledDisk } from '../../test/fixtures/disk/troubled-disk.ts';
 import { writeBriefIn } from './kept-files.ts';
 import { readDraftFile, removeDraftFile, writeDraftFile, writeWhole } from './write-whole.ts';
 
 describe('the answers of a bag that is being planned', () => {
   it('are kept privately, replaced whole, and removed', () => {
-    const folder = join(scratchFolder(), 'slantwise');
+    const folder = inScratch('slantwise');
     const path = join(folder, 'new-bag.json');
     expect(readDraftFile(path)).toBe('');
     expect(writeDraftFile(path, 'one')).toMatchObject({ ok: true });
@@ -22,7 +22,7 @@ describe('the answers of a bag that is being planned', () => {
   });
 
   it('cannot be kept where a file stands in place of the folder: a fault, and what is there stays', () => {
-    const file = join(scratchFolder(), 'slantwise');
+    const file = inScratch('slantwise');
     writeFileSync(file, 'mine');
     expect(writeDraftFile(join(file, 'new-bag.json'), 'one')).toMatchObject({ ok: false });
     removeDraftFile(join(file, 'new-bag.json'));
@@ -32,7 +32,7 @@ describe('the answers of a bag that is being planned', () => {
 
 describe('a brief in the folder of briefs', () => {
   it('has the name of the bag, with a number where that is taken, and replaces nothing', () => {
-    const folder = join(scratchFolder(), 'briefs');
+    const folder = inScratch('briefs');
     const kept = [1, 2, 3].map((rows) => writeBriefIn(folder, 'Dice bag!', { rows }));
     expect(kept.map((one) => one.ok && one.value)).toEqual(
       ['dice-bag.json', 'dice-bag-2.json', 'dice-bag-3.json'].map((name) => join(folder, name)),
@@ -41,7 +41,7 @@ describe('a brief in the folder of briefs', () => {
   });
 
   it('stays in the folder whatever the bag is called', () => {
-    const folder = join(scratchFolder(), 'briefs');
+    const folder = inScratch('briefs');
     expect(writeBriefIn(folder, '../../etc/passwd', {})).toEqual({
       ok: true,
       value: join(folder, 'etc-passwd.json'),
@@ -52,7 +52,7 @@ describe('a brief in the folder of briefs', () => {
   it.skipIf(process.getuid?.() === 0 || process.platform === 'win32')(
     'is a fault where nothing may be written',
     () => {
-      const folder = join(scratchFolder(), 'briefs');
+      const folder = inScratch('briefs');
       mkdirSync(folder);
       chmodSync(folder, 0o500);
       expect(writeBriefIn(folder, 'Dice bag', {})).toMatchObject({ fault: { trouble: 'no-permission' } });

@@ -7,7 +7,7 @@ import type { JournalFault } from './fault.ts';
 import { isInstant } from './notation.ts';
 
 /** What a plan came to when its log was begun: enough to notice that another program plans the same brief otherwise. */
-export type PlanFigures = {
+type PlanFigures = {
   readonly stitches: number;
   readonly rows: number;
   readonly shapings: number;
@@ -62,7 +62,7 @@ export const headerJson = (header: LogHeader): JsonGroup => {
   return { format: logFormat, version: logVersion, name, program, brief, figures, startedAt };
 };
 
-export interface OpenedHeader {
+interface OpenedHeader {
   readonly header: LogHeader;
   readonly job: Job;
 }

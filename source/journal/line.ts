@@ -34,7 +34,7 @@ const frame = /,"sum":"([0-9a-f]{8})"\}$/;
 const encoder = new TextEncoder();
 const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
-export interface SealedLine {
+interface SealedLine {
   /** With its line end. */
   readonly text: string;
   readonly sum: number;

@@ -39,7 +39,7 @@ export interface Written {
   readonly state: LogState;
 }
 
-export interface Beginning {
+interface Beginning {
   readonly brief: BriefFile;
   /** Version of this program. */
   readonly program: string;

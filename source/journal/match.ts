@@ -13,7 +13,7 @@ import type { Session } from '../session/session.ts';
 import type { JsonGroup } from '../shared/result.ts';
 import { phases } from '../steps/step.ts';
 
-export interface OtherYarn {
+interface OtherYarn {
   readonly name: string;
   readonly colour: string;
   /** Null takes that of the yarn whose place it takes. */

@@ -60,7 +60,7 @@ export const showFirst = (player: Player, shown: number): Player => ({
 
 const stops: ReadonlySet<LogEvent['do'] | undefined> = new Set(['mark', 'pause']);
 
-export const isStop = (entry: Entry | undefined): boolean => stops.has(entry?.event.do);
+const isStop = (entry: Entry | undefined): boolean => stops.has(entry?.event.do);
 
 /** What a screen draws. Times at the recorded pace, long gaps shortened. */
 export interface PlayerView {
@@ -91,7 +91,7 @@ export function viewPlayer(player: Player): PlayerView {
 }
 
 /** The session once `shown` events have been shown. */
-export const sessionAt = ({ frames, start }: Recording, shown: number): Session =>
+const sessionAt = ({ frames, start }: Recording, shown: number): Session =>
   frames[shown - 1]?.session ?? start;
 
 /** The newest `say` that no change of place has followed. */
@@ -106,15 +106,15 @@ function sayingAt({ recording, shown }: Player): string | null {
 }
 
 /** A gap longer than this is shortened when a log is played, unless the viewer says otherwise. */
-export const usualLongestGapMs = 20_000;
+const usualLongestGapMs = 20_000;
 
 /** When each event of a recording is shown, at the recorded pace. */
-export interface Timeline {
+interface Timeline {
   readonly atMs: Float64Array;
   readonly totalMs: number;
 }
 
-export function layTimeline({ frames }: Recording, longestGapMs: number): Timeline {
+function layTimeline({ frames }: Recording, longestGapMs: number): Timeline {
   const atMs = new Float64Array(frames.length);
   let totalMs = 0;
   for (const [i, { entry }] of frames.entries()) {

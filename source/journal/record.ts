@@ -27,7 +27,7 @@ export interface BagRecord {
 }
 
 /** A step that took much longer than its like in the same log. */
-export interface SlowPlace {
+interface SlowPlace {
   readonly step: number;
   readonly row: number;
   readonly ms: number;
@@ -118,10 +118,10 @@ function usualTimes(work: readonly Spent[]): ReadonlyMap<Act['kind'], number | n
   return new Map([...timesByKind].map(([kind, ms]) => [kind, ms.length < leastAlike ? null : medianOf(ms)]));
 }
 
-export const usualRestLimitMs = 5 * 60_000;
+const usualRestLimitMs = 5 * 60_000;
 
 /** Time spent on one step, once. */
-export interface Spent {
+interface Spent {
   readonly step: Step;
   readonly ms: number;
   /** It ended in a press that confirmed this step and no other, so the time is the step's own. */

@@ -6,7 +6,7 @@ import type { KeptYarn, Shelf } from '../planning/shelf.ts';
 import { usedYarn } from '../session/measured.ts';
 import { isFinished, type Session } from '../session/session.ts';
 
-export interface TakenYarn {
+interface TakenYarn {
   readonly yarn: string;
   readonly colour: string;
   readonly grams: number;

@@ -64,7 +64,7 @@ export interface Pupil {
 }
 
 /** A step that was slow for more than one. */
-export interface HardStep {
+interface HardStep {
   readonly step: number;
   readonly row: number;
   readonly pupils: number;

@@ -14,7 +14,7 @@ import { usableNeedles } from './hangings.ts';
 import { bagDepthCm, hemHeightCm } from './hem.ts';
 
 /** The size asked for, in cm; null where counts were given. Depth is finished and sewn. */
-export interface WantedSize {
+interface WantedSize {
   readonly widthCm: number | null;
   readonly depthCm: number | null;
   readonly depthBelowCordCm: number | null;

@@ -106,7 +106,7 @@ function mostShort(plan: Plan): { readonly yarn: string; readonly shortGrams: nu
 // What could be made of what lies on the shelf: the largest bag of each two yarns that are about as thick, and of all of them a
 // bag of scraps, in the proportion of the dice bag. Yarns go together up to a fifth of difference (rule of thumb).
 
-export interface CouldMake {
+interface CouldMake {
   readonly yarns: readonly string[];
   readonly scraps: boolean;
   /** Null where they are too little for any. */

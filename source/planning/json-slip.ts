@@ -22,7 +22,7 @@ export type JsonSlip =
   | 'after-the-end'
   | 'not-expected';
 
-export interface FoundSlip {
+interface FoundSlip {
   readonly slip: JsonSlip;
   readonly offset: number;
   /** What stands there. */

@@ -12,7 +12,7 @@ export interface Kit {
   readonly yarns: readonly Portion[];
 }
 
-export interface Portion {
+interface Portion {
   readonly yarn: string;
   readonly metres: number;
   /** With what is kept in hand; null for a yarn that nobody weighs. */

@@ -28,7 +28,7 @@ import { planRows } from './plan-bag.ts';
 export const mostWidthCm = 300;
 
 /** A wish that can be scaled. */
-export type ShapeWish = Exclude<BagWish, { readonly by: 'counts' }>;
+type ShapeWish = Exclude<BagWish, { readonly by: 'counts' }>;
 
 /** The wish as a size that can be scaled; counts are taken for the size that they give. */
 export function shapeOf(brief: Brief, gauge: Gauge): Result<ShapeWish, PlanFault> {

@@ -52,13 +52,13 @@ function judge(amounts: YarnSums): SharedYarn {
 }
 
 /** What is over once bags are made. */
-export interface LeftOver {
+interface LeftOver {
   readonly yarn: string;
   readonly colour: string | null;
   readonly grams: number;
 }
 
-export interface PartyOrder {
+interface PartyOrder {
   /** Bags by their number, from 0, in the order in which to make them. */
   readonly order: readonly number[];
   /** For these the yarn does not reach. */

@@ -33,7 +33,7 @@ export const propagate = (inputs: readonly (readonly [follows: number, uncertain
   Math.hypot(...inputs.map(([follows, uncertainty]) => follows * uncertainty));
 
 /** Expanded uncertainties in cm, k = 2. */
-export interface SizeUncertainty {
+interface SizeUncertainty {
   readonly widthCm: number;
   readonly depthCm: number;
 }
@@ -110,7 +110,7 @@ export function uncertaintyOf(
 }
 
 /** What the maker can do about it, and what would be left of the doubt. */
-export interface SmallerDoubt extends SizeUncertainty {
+interface SmallerDoubt extends SizeUncertainty {
   readonly by: 'larger-swatch' | 'skew-measured';
   readonly stitches: number;
   readonly rows: number;

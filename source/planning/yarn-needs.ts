@@ -49,13 +49,13 @@ export interface HandWork {
   readonly cord: CordPlan;
 }
 
-export interface YarnWork extends HandWork {
+interface YarnWork extends HandWork {
   readonly stripes: readonly KnittedStripe[];
   readonly hangings: readonly Hanging[];
 }
 
 /** One yarn's part in the stripes. */
-export interface YarnShare {
+interface YarnShare {
   /** Its rows, the grafted one included; 0 where it knits no stripe. */
   readonly rows: number;
   /** Rows of other stripes that its strand climbs past between its own. */

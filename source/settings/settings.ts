@@ -35,7 +35,7 @@ export type SettingChange = {
   readonly [Name in keyof Settings]: { readonly name: Name; readonly value: Settings[Name] };
 }[keyof Settings];
 
-export interface Setting<Value> {
+interface Setting<Value> {
   readonly default: Value;
   readonly check: (value: unknown) => boolean;
 }

@@ -4,9 +4,9 @@ import type { Act } from './act.ts';
 import type { Step } from './step.ts';
 
 /** What could hurt; each is said where it is met first. */
-export type Hazard = 'hooks' | 'weights' | 'weights-off' | 'steam' | 'cord';
+type Hazard = 'hooks' | 'weights' | 'weights-off' | 'steam' | 'cord';
 
-export interface ActTraits {
+interface ActTraits {
   /** The carriage knits across, so that afterwards each needle between the edges holds one loop of the yarn in the feeder. */
   readonly pass: boolean;
   /**

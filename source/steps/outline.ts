@@ -10,7 +10,7 @@ import type { Plan } from '../planning/plan.ts';
 import { closingWasteRows, rehangWasteRows } from '../planning/yarn-needs.ts';
 
 /** When a yarn is first and last knitted, and the end of the bed at which it is parked. */
-export interface YarnSpan {
+interface YarnSpan {
   readonly yarn: string;
   readonly firstRow: number;
   readonly lastRow: number;
@@ -134,7 +134,7 @@ function spanFromHere(
 }
 
 /** What one row brings with it, in working order: thread, pass, rehang, increase and decrease, weights. */
-export interface RowParts {
+interface RowParts {
   readonly threads: boolean;
   readonly rehangs: boolean;
   readonly shapes: boolean;

@@ -1,6 +1,5 @@
 /** However long a sitting is, it keeps in memory what its log holds, and little more. */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
@@ -8,7 +7,7 @@ import { expect, it, vi } from 'vitest';
 import { systemDisk } from '../../source/files/disk.ts';
 import { leastPlaces } from '../../source/session/session.ts';
 import { openMemoryBench } from '../fixtures/bench-in-memory.ts';
-import { scratchFolder, start } from '../fixtures/disk/scratch.ts';
+import { inScratch, start } from '../fixtures/disk/scratch.ts';
 import { briefOf } from '../fixtures/plan-of.ts';
 
 /** `SLANTWISE_COMMANDS=100000` types so many. */
@@ -57,7 +56,7 @@ it(`keeps at most ${mostEach} bytes for each of ${typed} random commands`, () =>
   const brief = readFileSync('demo/dice-bag.json', 'utf8');
   // What is measured is memory: no flush need be waited for.
   const disk = { ...systemDisk, flush: () => undefined };
-  const log = start(join(scratchFolder(), 'bag.jsonl'), { brief: briefOf(brief), disk });
+  const log = start(inScratch(), { brief: briefOf(brief), disk });
   const { submit } = openMemoryBench({
     brief,
     effects: {

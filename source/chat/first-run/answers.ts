@@ -38,7 +38,7 @@ export interface Values {
 }
 
 /** A size; what goes in; as deep as the needles of the bed allow in one hanging; or the counts themselves. */
-export type SizeAnswer = (
+type SizeAnswer = (
   | { readonly widthCm: number; readonly depthCm: number }
   /** `usual` where its measures are those of the thing that was named. */
   | (Contents & { readonly usual?: UsualThing })

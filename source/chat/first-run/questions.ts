@@ -57,7 +57,7 @@ function readName(line: string): Result<string, AnswerFault> {
     : succeed(name);
 }
 
-export const readAnswer = <Id extends QuestionId>(
+const readAnswer = <Id extends QuestionId>(
   id: Id,
   line: string,
   length: Length,

@@ -7,7 +7,7 @@ import { askedIn, guidedStep, type Interview, planIn } from './interview.ts';
 import { valuesOf } from './questions.ts';
 import { askFor, examplesOf, sayGuided, showAnswer } from './say.ts';
 
-export interface InterviewView {
+interface InterviewView {
   /** Where it is: `question 2 of 7`. */
   readonly place: string;
   readonly ask: string;

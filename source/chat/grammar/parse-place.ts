@@ -94,7 +94,7 @@ function parseNumber(at: (typeof numbered)[number], text: string, verb: string):
   return succeed({ at, number });
 }
 
-export interface PlayerLineFault {
+interface PlayerLineFault {
   readonly code: 'player/cannot-go-there';
 }
 
