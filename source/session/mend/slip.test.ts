@@ -19,6 +19,7 @@ describe('what a log may hold as a slip', () => {
     [{}],
     [{ move: 3 }],
     [{ is: 3, move: 3 }],
+    [{ is: ['move-missing'], move: 3 }],
     [{ is: 'toString' }],
     [{ is: 'lost' }],
     [{ is: 'move-missing' }],

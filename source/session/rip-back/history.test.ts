@@ -91,6 +91,14 @@ describe('a forgotten decrease, made up for once step 40 was done', () => {
     expect(back(now, asked)).toMatchObject({ toDone: asked, askedDone: asked, goesOn: null });
   });
 
+  it('comes out as it was made, one needle wider at the trailing edge', () => {
+    const edges = back(now, 22).steps.flatMap(({ moves }) =>
+      moves.flatMap((move) => ('undo' in move && move.undo === 'knit' ? [move.catches.at(-1)?.last] : [])),
+    );
+    // Rows 12 and 11, 10 and 9, 8 and 7: as planned R23, R24 and R25.
+    expect(edges).toEqual(['R24', 'R24', 'R25', 'R25', 'R26', 'R26']);
+  });
+
   it('has left three loops on a needle, which the next row goes through', () => {
     const later = having(now, { do: 'confirm', count: 3 });
     const [, row13] = back(later, 40).steps.flatMap(({ moves }) =>

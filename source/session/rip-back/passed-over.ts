@@ -32,7 +32,7 @@ export function wasteBegins(job: Job, history: readonly Done[], at: number): num
   const isFed = ({ moves }: Done): boolean =>
     moves.some((move) => move.move === 'feed' && move.yarn === yarn);
   const begins = history.slice(0, at + 1).findLastIndex(isFed);
-  return begins < 0 || history[begins]?.step?.phase === 'cast-on' ? null : begins;
+  return begins < 0 ? null : begins;
 }
 
 const sewn: ReadonlySet<string> = new Set(['thread-eyelets', 'tie', 'set-cord-needles']);
@@ -45,21 +45,16 @@ export function cordBegins(history: readonly Done[], at: number): number | null 
 }
 
 /** What stands for all that lies between two frames of the history. */
-export function passedOver(
-  job: Job,
-  history: readonly Done[],
-  begins: number,
-  at: number,
-): readonly HandStep[] {
+export function passedOver(history: readonly Done[], begins: number, at: number): readonly HandStep[] {
   const [first, last] = [history[begins] as Done, history[at] as Done];
   const after = afterwards(last.before, last.moves);
-  return last.step?.phase === 'cord' ? cordAside(job, first, after) : hungBack(first, last, after);
+  return last.step?.phase === 'cord' ? cordAside(first, after) : hungBack(first, last, after);
 }
 
 function hungBack(first: Done, last: Done, after: Bed): readonly HandStep[] {
   const { before, moves, doneBefore: done } = first;
   const row = before.counter ?? first.rowBefore;
-  const setsCounter = before.counter !== null && after.counter !== before.counter;
+  const setsCounter = before.counter !== after.counter;
   const release: readonly HandStep[] = has(last, 'rehang')
     ? [handStep({ moves: [{ move: 'release', what: 'waste' }], row })]
     : [];
@@ -95,17 +90,16 @@ const stoodOn = (before: Bed, after: Bed): readonly MendMove[] =>
   before.carriage === after.carriage ? [] : [{ undo: 'stand', back: before.carriage }];
 
 /** The cord is drawn off and waits; then the bed is as it was before it was begun. */
-function cordAside(job: Job, { before, rowBefore, doneBefore }: Done, after: Bed): readonly HandStep[] {
+function cordAside({ before, rowBefore, doneBefore }: Done, after: Bed): readonly HandStep[] {
   const { stitchCount } = edgesOf(after);
-  const finished = stitchCount === 0 && after.loopsOff === job.plan.cord.stitches;
   const cut: readonly MendMove[] = after.feeder === null ? [] : [{ move: 'cut', yarn: after.feeder }];
   const off: readonly MendMove[] = stitchCount > 0 ? [{ move: 'take-off' }] : [];
   return [
     handStep({
       moves: [...cut, ...off, ...stoodOn(before, after)],
       row: before.counter ?? rowBefore,
-      setsCounter: before.counter !== null && before.counter !== after.counter,
-      care: { is: 'cord-aside', finished },
+      setsCounter: before.counter !== after.counter,
+      care: { is: 'cord-aside', finished: stitchCount === 0 },
       done: doneBefore,
     }),
   ];

@@ -208,6 +208,8 @@ describe('a machine without a counter', () => {
       expect(way.steps.every(({ setsCounter }) => !setsCounter)).toBe(true);
       expect(way.steps.every(({ care }) => care?.is !== 'weights-off' || !care.comb)).toBe(true);
     }
+    const hung = valueIn(ripBack({ ...startSession(one), done: once('release-waste') }, row6));
+    expect(hung.steps.find(({ care }) => care?.is === 'hold-on-strand')?.row).toBe(6);
     const pulled = valueIn(ripBack({ ...startSession(one), done: row6 }, once('pass'))).steps.filter(
       ({ moves }) => moves.some((move) => 'undo' in move && move.undo === 'knit'),
     );

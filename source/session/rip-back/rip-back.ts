@@ -86,7 +86,7 @@ function wayBack(job: Job, history: readonly Done[], toDone: number, fromDone: n
     const begins = wasteBegins(job, history, i) ?? cordBegins(history, i);
     if (begins === null) steps.push(...undone(history[i] as Done));
     else {
-      steps.push(...passedOver(job, history, begins, i));
+      steps.push(...passedOver(history, begins, i));
       i = begins;
     }
   }
