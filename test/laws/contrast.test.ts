@@ -52,14 +52,18 @@ function unreadable(cells: readonly (readonly Cell[])[], scheme: Scheme): readon
 }
 
 describe.each(demoBags)('%s', (bag) => {
-  it.each(depths)('can be read at every kind of step, colours: %s', async (depth) => {
-    for (const view of stepsOfAllKinds(bag)) {
-      for (const large of bag === 'dice-bag' ? [false, true] : [false]) {
-        const cells = await benchOnScreen(view, depth, large);
-        for (const scheme of schemesWith(depth)) expect(unreadable(cells, scheme)).toEqual([]);
+  // Without colours all yarns are alike.
+  it.each(bag === 'dice-bag' ? depths : depths.slice(0, 3))(
+    'can be read at every kind of step, colours: %s',
+    async (depth) => {
+      for (const view of stepsOfAllKinds(bag)) {
+        for (const large of bag === 'dice-bag' ? [false, true] : [false]) {
+          const cells = await benchOnScreen(view, depth, large);
+          for (const scheme of schemesWith(depth)) expect(unreadable(cells, scheme)).toEqual([]);
+        }
       }
-    }
-  });
+    },
+  );
 });
 
 const colour = fc

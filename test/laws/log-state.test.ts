@@ -87,7 +87,7 @@ describe('the fold of a log', () => {
           expect(state && seenOf(state.session)).toEqual(seenOf(sessions[lineCount] as Session));
         }
       }),
-      { numRuns: tries(10_000) },
+      { numRuns: tries(4000) },
     );
   }, 120_000);
 

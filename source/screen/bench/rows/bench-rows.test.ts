@@ -7,7 +7,7 @@ import { german, speak } from '../../../../test/fixtures/spoken.ts';
 import {
   allViews,
   demoBags,
-  demoJob,
+  demoViews,
   stepsOfAllKinds,
 } from '../../../../test/fixtures/steps-of-all-kinds.ts';
 import { colourRuns } from '../../../planning/colour-run.ts';
@@ -20,7 +20,6 @@ import { instructionOf } from './instruction.ts';
 import { brushFor, widthOf } from './row.ts';
 
 const windows = [
-  [40, 11],
   [40, 11],
   [60, 16],
   [80, 18],
@@ -64,7 +63,7 @@ describe.each(cases)(
 );
 
 it('has only ASCII where that is wanted', () => {
-  for (const view of allViews(demoJob('token-pouch'))) {
+  for (const view of demoViews('token-pouch')) {
     for (const depth of ['true', '256', '16', 'none'] as const) {
       const brush = brushFor(view.plan, depth, true);
       const { above, below } = benchRows(view, { columns: 80, room: 18, large: false }, brush, englishWords);
@@ -88,7 +87,7 @@ describe.each([
 
   // A change of yarn is told from afar by its two colours.
   it.each(demoBags)('has large letters at every other step of the %s than a change of yarn', (bag) => {
-    const views = allViews(demoJob(bag)).filter(({ glance }) => glance.kind !== 'yarn' || !glance.leaves);
+    const views = demoViews(bag).filter(({ glance }) => glance.kind !== 'yarn' || !glance.leaves);
     expect(views.length).toBeGreaterThan(40);
     for (const view of views) {
       const brush = brushFor(view.plan, 'true', false);
