@@ -1,3 +1,4 @@
+/** The logs in a folder: what is in each, which was used last, and a bag among them as a maker names it. */
 import { accessSync, constants, existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FileFault, JournalFault } from '../journal/fault.ts';

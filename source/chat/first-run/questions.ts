@@ -1,7 +1,7 @@
 /** The questions as a table: how each reads its answer, how a maker names it, and the word of the trade behind it. */
 
 import type { SwatchSoFar } from '../../planning/swatch-steps.ts';
-import { fail, type JsonGroup, jsonIn, type Result, succeed } from '../../shared/result.ts';
+import { fail, isGroup, type JsonGroup, jsonIn, type Result, succeed } from '../../shared/result.ts';
 import type { Words } from '../../wording/words.ts';
 import { isLength, readAmounts, type Unit } from './amounts.ts';
 import {
@@ -132,14 +132,14 @@ function questionNamed(name: string, asked: readonly QuestionId[], words: Words)
 export const draftOf = (answers: Answers, guide: SwatchSoFar | null = null): string =>
   `${JSON.stringify(guide ? { ...answers, guide } : answers, null, 2)}\n`;
 
-export const readDraftGuide = (text: string): SwatchSoFar | null => readGuide(parse(text)?.guide);
+export const readDraftGuide = (text: string): SwatchSoFar | null => readGuide(draftIn(text).guide);
 
 /** Never fails: whatever is no answer is passed over. */
 export function readDraft(text: string, words: Words): Answers {
-  const stored = parse(text);
+  const stored = draftIn(text);
   let answers: Answers = {};
   for (const id of questionIds) {
-    const given = stored?.[id];
+    const given = stored[id];
     if (!isGiven(given)) continue;
     const after = withAnswer(answers, id, { line: given.line, length: given.length }, words);
     if (after.ok) answers = after.value;
@@ -147,7 +147,10 @@ export function readDraft(text: string, words: Words): Answers {
   return answers;
 }
 
-const parse = (text: string) => (jsonIn(text) ?? null) as JsonGroup | null;
+function draftIn(text: string): JsonGroup {
+  const stored = jsonIn(text);
+  return isGroup(stored) ? stored : {};
+}
 
 function isGiven(value: unknown): value is Given {
   const { line, length } = (value ?? {}) as Partial<Record<keyof Given, unknown>>;
