@@ -73,8 +73,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
   sizeBelowCord: (width, depthBelowCordCm, angle) =>
     `${width} breit, ${length(depthBelowCordCm)} unter der Kordel, Streifen mit ${angle}`,
   hangingsLeftOut: (left) => `und noch ${timesWord(left)}, auf dieselben Nadeln eingehängt`,
-  hangingLabel: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
-    `Reihen ${fromRow} bis ${throughRow}: ${leftName} bis ${rightName}, wandert nach ${endLeft} bis ${endRight}`,
+  hangingLabel: (fromRow, throughRow, hung, last) =>
+    `Reihen ${fromRow} bis ${throughRow}: ${hung.leftName} bis ${hung.rightName}, wandert nach ${last.leftName} bis ${last.rightName}`,
   howToRead: [
     'Bahn links: Zunahmerand oben, an den Punktlinien falten',
     'Beutel rechts: letzte Kante A trifft erste Kante B',
@@ -108,8 +108,8 @@ export const pictures = ({ length }: Amounts): PicturesWords => ({
     `Bei Reihe ${rowsDone} hängt das Gestrick auf ${leftName} bis ${rightName}.`,
   bedAndCrawl: (needles, crawl) =>
     `Das Nadelbett hat ${needles} Nadeln; das Gestrick wandert nach ${sideWord(crawl)}.`,
-  hangingCaption: (fromRow, throughRow, leftName, rightName, endLeft, endRight) =>
-    `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${leftName} bis ${rightName}, wandert auf ${endLeft} bis ${endRight}.`,
+  hangingCaption: (fromRow, throughRow, hung, last) =>
+    `Reihen ${fromRow} bis ${throughRow}: eingehängt auf ${hung.leftName} bis ${hung.rightName}, wandert auf ${last.leftName} bis ${last.rightName}.`,
   bagPart: (depthCm, toCome) =>
     `oben links, im Ganzen ${length(depthCm)} tief${{ pale: '; blass: kommt noch', small: '; klein: kommt noch', none: '' }[toCome ?? 'none']}`,
   mouth: 'Öffnung',

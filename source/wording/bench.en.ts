@@ -65,21 +65,18 @@ export const bench = ({ time }: Amounts) => ({
 
 export type BenchWords = ReturnType<typeof bench>;
 
-/** Titles, captions and labels of the drawings. */
+interface EdgeNames {
+  readonly leftName: string;
+  readonly rightName: string;
+}
 
+/** Titles, captions and labels of the drawings. */
 export const pictures = ({ length }: Amounts) => ({
   sizeBelowCord: (width: string, depthBelowCordCm: number, angle: string) =>
     `${width} wide, ${length(depthBelowCordCm)} below the cord, stripes at ${angle}`,
   hangingsLeftOut: (left: number) => `and ${left} more, hung on the same needles`,
-  hangingLabel: (
-    fromRow: number,
-    throughRow: number,
-    leftName: string,
-    rightName: string,
-    endLeft: string,
-    endRight: string,
-  ) =>
-    `rows ${fromRow} to ${throughRow}: hung ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}`,
+  hangingLabel: (fromRow: number, throughRow: number, hung: EdgeNames, last: EdgeNames) =>
+    `rows ${fromRow} to ${throughRow}: hung ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}`,
   howToRead: [
     'strip on the left: growing edge up, fold at the dotted lines',
     'bag on the right: last edge A meets first edge B',
@@ -113,15 +110,8 @@ export const pictures = ({ length }: Amounts) => ({
     `At row ${rowsDone} the work hangs from ${leftName} to ${rightName}.`,
   bedAndCrawl: (needles: number, crawl: Side) =>
     `The bed has ${needles} needles; the work crawls to the ${crawl}.`,
-  hangingCaption: (
-    fromRow: number,
-    throughRow: number,
-    leftName: string,
-    rightName: string,
-    endLeft: string,
-    endRight: string,
-  ) =>
-    `Rows ${fromRow} to ${throughRow}: hung from ${leftName} to ${rightName}, crawling to ${endLeft} to ${endRight}.`,
+  hangingCaption: (fromRow: number, throughRow: number, hung: EdgeNames, last: EdgeNames) =>
+    `Rows ${fromRow} to ${throughRow}: hung from ${hung.leftName} to ${hung.rightName}, crawling to ${last.leftName} to ${last.rightName}.`,
   bagPart: (depthCm: number, toCome: 'pale' | 'small' | null) =>
     `upper left part, ${length(depthCm)} deep as a whole${{ pale: '; stripes to come are pale', small: '; stripes to come in small letters', none: '' }[toCome ?? 'none']}`,
   mouth: 'mouth',

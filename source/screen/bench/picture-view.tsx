@@ -1,7 +1,7 @@
 import { Box } from 'ink';
 import type { Picture } from '../../chat/grammar/intent.ts';
 import type { BenchView } from '../../chat/view.ts';
-import { chip } from '../../sheet/terminal/on-yarn.ts';
+import { chip } from '../../sheet/terminal/ansi.ts';
 import type { DrawOptions } from '../../sheet/terminal/picture.ts';
 import { plainText } from '../../sheet/text.ts';
 import type { Words } from '../../wording/words.ts';

@@ -5,7 +5,7 @@
  */
 import type { Plan } from '../../planning/plan.ts';
 import { bandOf, bandPoint, foldShape, unroll } from './fold.ts';
-import type { Point, Polygon } from './shape.ts';
+import { type Point, type Polygon, rectangle } from './shape.ts';
 
 interface BagPiece {
   readonly stripe: number;
@@ -62,7 +62,12 @@ export function bagOf(plan: Plan): BagShape {
     depthMm: band.depthMm - seamMm + hemMm,
     hem: plan.hem && {
       yarn: plan.hem.yarn,
-      shape: rectangle([0, band.depthMm - seamMm], [band.widthMm, band.depthMm - seamMm + hemMm]),
+      shape: rectangle({
+        left: 0,
+        right: band.widthMm,
+        bottom: band.depthMm - seamMm,
+        top: band.depthMm - seamMm + hemMm,
+      }),
     },
     pieces: plan.stripes.flatMap(({ number, yarn, firstRow, lastRow }) =>
       front(bandOf(band, plan.stitches, firstRow - 1, lastRow)).map((shape) => ({
@@ -84,13 +89,6 @@ export function bagOf(plan: Plan): BagShape {
     secondEnds: secondEnds === null ? null : placeOf(bandPoint(band, secondEnds, cordStitches)),
   };
 }
-
-const rectangle = ([left, bottom]: Point, [right, top]: Point): Polygon => [
-  [left, bottom],
-  [right, bottom],
-  [right, top],
-  [left, top],
-];
 
 /** Where the cord runs, in stitches from the trailing edge and in row lines: the graft is line 0 and line T. */
 function cordLine({ brief, stitches, rows, eyelets }: Plan) {

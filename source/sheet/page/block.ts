@@ -87,6 +87,12 @@ export type Block =
   /** Never split between pages. */
   | { readonly kind: 'together'; readonly blocks: readonly Block[] };
 
+export const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
+  kind: 'figure',
+  drawing,
+  plain,
+});
+
 /** How many columns a list of stripes has. */
 export type Across = 2 | 3;
 

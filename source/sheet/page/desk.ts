@@ -14,6 +14,7 @@ import { yarnSigns } from '../yarn-signs.ts';
 import {
   type Block,
   type Detail,
+  figure,
   halfMm,
   type SheetOptions,
   termsInColumns,
@@ -42,20 +43,13 @@ export function deskBlocks(
     twoColumns(
       [
         { kind: 'heading', text: sheet.theStrip },
-        {
-          kind: 'figure',
-          drawing: stripDrawing(plan, words, { ...room, id: 'strip' }),
-          plain: () =>
-            drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words),
-        },
+        figure(stripDrawing(plan, words, { ...room, id: 'strip' }), () =>
+          drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words),
+        ),
       ],
       [
         { kind: 'heading', text: sheet.bag },
-        {
-          kind: 'figure',
-          drawing: bagDrawing(plan, words, { ...room, id: 'bag' }),
-          plain: () => drawBag(plan, look, words),
-        },
+        figure(bagDrawing(plan, words, { ...room, id: 'bag' }), () => drawBag(plan, look, words)),
       ],
     ),
     twoColumns(

@@ -1,7 +1,6 @@
 /** Parts of a drawn page of known width and height, and how they are put side by side and below each other. In mm. */
 import type { Point } from '../geometry/shape.ts';
-import { css, element, markupAt, palette, textAt } from '../svg/element.ts';
-import { textWidth, wrapText } from '../svg/text-width.ts';
+import { css, element, markupAt, palette, textAt, textWidth, wrapText } from '../svg/element.ts';
 import { escapeXml } from '../text.ts';
 
 export interface Laid {

@@ -14,6 +14,7 @@ import type { DrawOptions } from '../terminal/picture.ts';
 import {
   type Block,
   columnMm,
+  figure,
   type Item,
   type SheetOptions,
   termsInColumns,
@@ -96,12 +97,6 @@ function cornerBlocks(plan: Plan, hands: DrawOptions, words: Words, { corners }:
     ),
   ];
 }
-
-const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
-  kind: 'figure',
-  drawing,
-  plain,
-});
 
 /** For whoever wants the bag lined. */
 function liningBlock(plan: Plan, { page, sheet }: Words): Block {

@@ -1,9 +1,8 @@
 /** The list of stripes as it is drawn: a box to tick, the yarn's chip, rows and edges, in two or three columns. */
 import type { Plan } from '../../planning/plan.ts';
 import type { Words } from '../../wording/words.ts';
-import { element, palette, placed, textAt } from '../svg/element.ts';
+import { element, palette, placed, textAt, textWidth } from '../svg/element.ts';
 import { chipDrawing } from '../svg/fills.ts';
-import { textWidth } from '../svg/text-width.ts';
 import { type Across, columnMm, type Type } from './block.ts';
 import { type Laid, paragraph, sideBySide, stack } from './laid.ts';
 import { hairline, type Room } from './lay-tables.ts';

@@ -1,6 +1,5 @@
-import { lineFrom, palette, placed, textAt } from '../svg/element.ts';
+import { lineFrom, palette, placed, textAt, textWidth } from '../svg/element.ts';
 import { type Fills, patchDrawing } from '../svg/fills.ts';
-import { textWidth } from '../svg/text-width.ts';
 import { type Blank, besideGapMm, type Detail, type Type, type YarnRow } from './block.ts';
 import { type Laid, type Lettering, padded, paragraph, sideBySide, stack } from './laid.ts';
 

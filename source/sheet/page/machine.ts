@@ -5,10 +5,9 @@ import type { Words } from '../../wording/words.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
 import { type Drawing, enlarged } from '../svg/element.ts';
-import { hemDiagram } from '../svg/hem-diagram.ts';
-import { shapingDiagram } from '../svg/shaping-diagram.ts';
+import { hemDiagram, shapingDiagram } from '../svg/shaping-and-hem.ts';
 import { drawBed } from '../terminal/draw-bed.ts';
-import { drawHem } from '../terminal/draw-hem.ts';
+import { drawHem } from '../terminal/draw-by-hand.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import { inSentence } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';
@@ -17,13 +16,14 @@ import {
   besideColumns,
   besideGapMm,
   columnMm,
+  figure,
   type Item,
   type SheetOptions,
   type SheetPage,
   types,
 } from './block.ts';
 import type { Digest } from './digest.ts';
-import { heightOf, type Measure, paged } from './fill.ts';
+import { heightOf, type Measure, paged } from './lay-out.ts';
 import { heightOfStripe, stripeListFor } from './lay-stripes.ts';
 import { type StripeLines, stripeTables } from './stripe-lines.ts';
 
@@ -101,17 +101,12 @@ const hemScale = 1.84;
 function hemBlocks(plan: Plan, words: Words, look: DrawOptions, steps: readonly Block[]): readonly Block[] {
   if (!plan.hem) return [];
   const drawing = enlarged(hemDiagram(plan.hem, words), hemScale);
-  const figure: Block = { kind: 'figure', drawing, plain: () => drawHem(plan, look, words) };
-  return [besideColumns(drawing.widthMm, [figure], steps)];
+  const picture = figure(drawing, () => drawHem(plan, look, words));
+  return [besideColumns(drawing.widthMm, [picture], steps)];
 }
 
 /** The bed and a shaping move on it, side by side where both have room. */
 function bedPictures(plan: Plan, words: Words, look: DrawOptions): readonly Block[] {
-  const figure = (drawing: Drawing, plain: () => readonly string[]): Block => ({
-    kind: 'figure',
-    drawing,
-    plain,
-  });
   const bedIn = (widthMm: number): Drawing =>
     bedDrawing(plan, words.sheet, { widthMm, size: types.machine.size, lanes: mostLanes });
   const bedFigure = (bed: Drawing): Block => figure(bed, () => drawBed(plan, look, words));

@@ -5,24 +5,26 @@
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
-import { wrapText } from '../svg/text-width.ts';
+import type { Words } from '../../wording/words.ts';
+import { wrapText } from '../svg/element.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
 import { plainText } from '../text.ts';
 import {
+  type Blank,
   type Block,
   marginMm,
   type Sheet,
   type SheetOptions,
   type SheetPage,
   type Station,
+  together,
   types,
 } from './block.ts';
-import { classList, swatchBlock } from './class.ts';
 import { deskBlocks, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
-import { heightOf, largest, type Measure, measureFor, notesIn, paged } from './fill.ts';
 import { sizeFor } from './laid.ts';
 import { closingBlocks, cordBlocks, foldRooms } from './lap.ts';
+import { heightOf, largest, type Measure, measureFor, notesIn, paged } from './lay-out.ts';
 import { machinePages } from './machine.ts';
 
 /** For files of text, which have drawings in letters. */
@@ -128,3 +130,38 @@ export function titleSize(title: string, place: Station): { readonly size: numbe
   return { size, lines: wrapText(title, size, titleMm).length };
 }
 export const titleMm = 106;
+
+/** Lines for pupils on the list. */
+const listed = 24;
+
+/** On the sheet that each pupil gets. */
+export const swatchBlock = (plan: Plan, words: Words): Block =>
+  together(
+    words.sheet.mySwatch,
+    [{ kind: 'blanks', blanks: blanksFor(plan, words) }],
+    words.sheet.mySwatchNote,
+  );
+
+/** For whoever teaches. */
+export const classList = ({ sheet }: Words): Block =>
+  together(sheet.classList, [{ kind: 'register', titles: sheet.classListTitles, count: listed }]);
+
+/** The sums a pupil does with their own swatch; the counts of the plan stay. */
+function blanksFor(
+  { stitches, rows, shapings, hem }: Plan,
+  { sheet: { blanks }, amounts }: Words,
+): readonly Blank[] {
+  const andHem = hem ? ` + ${amounts.decimal(hem.rows + 0.5)} × h` : '';
+  return [
+    { label: blanks.name, value: '' },
+    { label: blanks.stitches, value: blanks.over },
+    { label: blanks.rows, value: blanks.overHeight },
+    { label: blanks.stitchWidth, value: blanks.widthByStitches, isSum: true },
+    { label: blanks.rowHeight, value: blanks.heightByRows, isSum: true },
+    { label: blanks.acrossA, value: `${shapings} × w =`, isSum: true },
+    { label: blanks.alongB, value: `${rows} × h =`, isSum: true },
+    { label: blanks.mouthC, value: '√(a × a + b × b) =', isSum: true },
+    { label: blanks.wide, value: 'c ÷ 2 =', isSum: true },
+    { label: blanks.deep, value: `${stitches - 1} × w × b ÷ c${andHem} =`, isSum: true },
+  ];
+}

@@ -7,7 +7,7 @@ import { edgesOfRow } from '../../planning/hangings.ts';
 import type { Plan } from '../../planning/plan.ts';
 import { type Outline, outlineSteps } from '../../steps/outline.ts';
 import type { Words } from '../../wording/words.ts';
-import { textWidth } from '../svg/text-width.ts';
+import { textWidth } from '../svg/element.ts';
 import { inSentence, span } from '../text.ts';
 import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 

@@ -15,10 +15,10 @@ import {
   palette,
   pointList,
   strokePath,
+  textWidth,
   usualTextMm,
 } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { textWidth } from './text-width.ts';
 
 /** What stands round the bag, in mm. */
 const around = { width: 18, height: 17 };

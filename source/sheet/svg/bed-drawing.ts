@@ -5,8 +5,7 @@ import type { SheetWords } from '../../wording/sheet.en.ts';
 import { type BedMap, bedMapOf, type Edges, type HangingOnBed } from '../geometry/bed-map.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
-import { type Drawing, element, lineFrom, palette } from './element.ts';
-import { textWidth } from './text-width.ts';
+import { type Drawing, element, lineFrom, palette, textWidth } from './element.ts';
 
 interface BedDrawingOptions {
   readonly widthMm: number;

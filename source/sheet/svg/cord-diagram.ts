@@ -10,8 +10,7 @@ import { outlineSteps } from '../../steps/outline.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
 import { arrow, type Drawn, disc, drawingOf, reaching, within, written } from './drawn.ts';
-import { type Drawing, lineFrom, pair, palette, strokePath, usualTextMm } from './element.ts';
-import { wrapText } from './text-width.ts';
+import { type Drawing, lineFrom, pair, palette, strokePath, usualTextMm, wrapText } from './element.ts';
 
 /** Above the row after the cast-on. */
 const shownRounds = 3;

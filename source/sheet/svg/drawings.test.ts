@@ -15,14 +15,13 @@ import { englishWords, type Words, wordsIn } from '../../wording/words.ts';
 import { bagDrawing } from './bag-drawing.ts';
 import { bedDrawing } from './bed-drawing.ts';
 import { cordDiagram } from './cord-diagram.ts';
-import { type Drawing, standalone } from './element.ts';
+import { type Drawing, standalone, textWidth } from './element.ts';
 import { bandDrawing } from './fills.ts';
 import { foldDrawing } from './fold-drawing.ts';
 import { graftDiagram } from './graft-diagram.ts';
 import { seamDiagram } from './seam-diagram.ts';
-import { shapingDiagram } from './shaping-diagram.ts';
+import { shapingDiagram } from './shaping-and-hem.ts';
 import { stripDrawing } from './strip-drawing.ts';
-import { textWidth } from './text-width.ts';
 import { threadingDiagram } from './threading-diagram.ts';
 
 const stripSvg = (plan: Plan, rowsDone?: number): SvgNode =>

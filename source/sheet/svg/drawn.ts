@@ -9,9 +9,9 @@ import {
   strokePath,
   type TextStyle,
   textAt,
+  textWidth,
   usualTextMm,
 } from './element.ts';
-import { textWidth } from './text-width.ts';
 
 export interface Drawn {
   readonly markup: string;

@@ -23,10 +23,18 @@ import {
   within,
   written,
 } from './drawn.ts';
-import { type Drawing, element, lineFrom, palette, pointList, round, usualTextMm } from './element.ts';
+import {
+  type Drawing,
+  element,
+  lineFrom,
+  palette,
+  pointList,
+  round,
+  usualTextMm,
+  wrapText,
+} from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
 import { stripDrawn } from './strip-drawing.ts';
-import { wrapText } from './text-width.ts';
 
 const [gapMm, turnMm] = [3, 24];
 

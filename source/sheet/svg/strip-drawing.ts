@@ -16,9 +16,8 @@ import {
   within,
   written,
 } from './drawn.ts';
-import { type Drawing, element, lineFrom, palette, pointList, usualTextMm } from './element.ts';
+import { type Drawing, element, lineFrom, palette, pointList, textWidth, usualTextMm } from './element.ts';
 import { type Fills, fillsFor } from './fills.ts';
-import { textWidth } from './text-width.ts';
 
 interface StripDrawingOptions {
   readonly widthMm: number;

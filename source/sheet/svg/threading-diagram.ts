@@ -6,8 +6,7 @@ import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { SheetWords } from '../../wording/sheet.en.ts';
 import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
-import { type Drawing, element, lineFrom, pair, palette, strokePath } from './element.ts';
-import { textWidth } from './text-width.ts';
+import { type Drawing, element, lineFrom, pair, palette, strokePath, textWidth } from './element.ts';
 
 const [leastStepMm, mostStepMm] = [5.6, 9];
 const lineMm = 10.5;

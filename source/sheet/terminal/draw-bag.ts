@@ -2,12 +2,11 @@ import type { Plan } from '../../planning/plan.ts';
 import { mixColours } from '../../shared/colour.ts';
 import type { Words } from '../../wording/words.ts';
 import { type BagShape, bagOf } from '../geometry/bag.ts';
-import { cutToCells, formatAngle } from '../text.ts';
+import { cutToCells, formatAngle, plainText } from '../text.ts';
 import { asDyed, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, type Label, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
-import { describeBag } from './words.ts';
 
 /** The finished bag lying flat, to scale: stripes, cord line with its eyelets, bottom seam, width and depth. */
 export function drawBag(own: Plan, options: DrawOptions, words: Words): readonly string[] {
@@ -167,4 +166,24 @@ function sideOf(row: number, lines: number, depth: string, { glyphs }: DrawOptio
   if (row === Math.floor(lines / 2)) return `  ${depth}`;
   const [top, bar, bottom] = glyphs === 'ascii' ? ['+', '|', '+'] : ['┐', '│', '┘'];
   return `  ${row === 0 ? top : row === lines - 1 ? bottom : bar}`;
+}
+
+/** In sentences, for screen readers and for windows too small for a picture. */
+function describeBag(plan: Plan, words: Words): readonly string[] {
+  const { size, eyelets, brief, boxed, hem } = plan;
+  const up = brief.crawl === 'right' ? 'right' : 'left';
+  const yarns = [...yarnSigns(plan, 'none').keys()].map(plainText).join(', ');
+  return [
+    words.pictures.finishedBag(size.widthCm, size.depthCm, size.depthBelowCordCm),
+    words.pictures.climbingStripes(yarns, up, formatAngle(size.stripeAngleDeg)),
+    (brief.cord.draws === 2 ? words.pictures.cordsWay : words.pictures.cordWay)(
+      eyelets.used.length,
+      eyelets.made,
+      bagOf(plan).ends ? 'front' : 'back',
+    ),
+    ...(hem ? [words.pictures.mouthHemmed(hem.heightCm)] : []),
+    boxed
+      ? words.pictures.bottomBoxed(boxed.baseWidthCm, boxed.baseDepthCm, boxed.sideCm)
+      : words.pictures.bottomSewn,
+  ];
 }

@@ -5,7 +5,6 @@ import { type BedMap, bedMapOf, edgesAtRow, type HangingOnBed } from '../geometr
 import { yarnSigns } from '../yarn-signs.ts';
 import { Cells, type Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, wrapWords } from './picture.ts';
-import { describeBed } from './words.ts';
 
 /**
  * The bed from above: the scale of needles, and for each hanging a bar where the work is first hung and a dotted trail
@@ -84,14 +83,7 @@ function nameOf(
   words: Words,
 ): string {
   const arrow = arrows[glyphs][brief.crawl];
-  const text = words.pictures.hangingLabel(
-    fromRow,
-    throughRow,
-    hung.leftName,
-    hung.rightName,
-    last.leftName,
-    last.rightName,
-  );
+  const text = words.pictures.hangingLabel(fromRow, throughRow, hung, last);
   return (text.length + 2 < columns ? `${arrow} ${text}` : text).slice(0, columns);
 }
 
@@ -129,4 +121,21 @@ function barOf(plan: Plan, map: BedMap, hanging: HangingOnBed, options: DrawOpti
   if (isNow && options.carriage === 'right' && Math.max(through, right + rightName.length) < end - 1)
     cells.put(end, carriageSign, style);
   return cells.line();
+}
+
+/** In sentences, for screen readers and for windows too small for a picture. */
+function describeBed(plan: Plan, { rowsDone = 0 }: DrawOptions, words: Words): readonly string[] {
+  const { hangings, needles } = bedMapOf(plan);
+  const now = edgesAtRow(plan, rowsDone);
+  const place =
+    rowsDone > 0 && rowsDone < plan.rows
+      ? [words.pictures.workNow(rowsDone, now.leftName, now.rightName)]
+      : [];
+  return [
+    words.pictures.bedAndCrawl(needles, plan.brief.crawl),
+    ...place,
+    ...hangings.map(({ fromRow, throughRow, hung, last }) =>
+      words.pictures.hangingCaption(fromRow, throughRow, hung, last),
+    ),
+  ];
 }

@@ -11,32 +11,8 @@ import type { PicturesWords } from '../../wording/bench.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { yarnSigns } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
-import { firstMovements, graftRows } from './graft-rows.ts';
 import { type Corner, type DrawOptions, formatPicture, wrapWords } from './picture.ts';
-import { seamRows } from './seam-rows.ts';
-
-interface Signs {
-  readonly full: string;
-  readonly open: string;
-  readonly over: string;
-  readonly behind: string;
-  readonly down: string;
-  readonly up: string;
-  readonly leg: string;
-  readonly bar: string;
-}
-const unicode: Signs = {
-  full: '●',
-  open: '○',
-  over: '━',
-  behind: '╌',
-  down: '▼',
-  up: '▲',
-  leg: '│',
-  bar: '─',
-};
-const ascii: Signs = { full: 'O', open: 'o', over: '=', behind: '.', down: 'v', up: '^', leg: '|', bar: '-' };
-const signsOf = ({ glyphs }: DrawOptions): Signs => (glyphs === 'ascii' ? ascii : unicode);
+import { firstMovements, graftRows, seamRows } from './sewing-rows.ts';
 
 const cell = 6;
 const mostLoops = 9;
@@ -110,28 +86,28 @@ export function drawSeam(plan: Plan, options: DrawOptions, words: Words): readon
 
 export function drawCord(plan: Plan, options: DrawOptions, words: Words): readonly string[] {
   const { pictures: say } = words;
-  const signs = signsOf(options);
   const { stitches, yarn } = plan.cord;
   const slipTo = plan.brief.homeSide;
   const knitTo = opposite(slipTo);
-  const [left, right] = options.glyphs === 'ascii' ? ['<', '>'] : ['◄', '►'];
+  const [left, right, full, over, behind] =
+    options.glyphs === 'ascii' ? ['<', '>', 'O', '=', '.'] : ['◄', '►', '●', '━', '╌'];
   const thread = { ink: threadInk(plan, yarn, options) };
   const width = stitches * cell - 2;
   const arrow = (to: Side, line: string): string =>
     to === 'left' ? `${left}${line.repeat(width)}` : `${line.repeat(width)}${right}`;
   const loops: Line = [
     { text: '  ' },
-    { ...thread, text: Array.from({ length: stitches }, () => signs.full.padEnd(cell)).join('') },
+    { ...thread, text: Array.from({ length: stitches }, () => full.padEnd(cell)).join('') },
   ];
   if (plan.cord.flatSeamCm !== null) {
-    const row = (to: Side): Line => [{ text: '  ' }, { ...thread, bold: true, text: arrow(to, signs.over) }];
+    const row = (to: Side): Line => [{ text: '  ' }, { ...thread, bold: true, text: arrow(to, over) }];
     const rows = [row(knitTo), loops, row(slipTo), loops];
     return withNotes(rows, [say.cordFlat, say.cordSewn], options);
   }
   const picture: readonly Line[] = [
-    [{ text: `  ${arrow(slipTo, signs.behind)}` }],
+    [{ text: `  ${arrow(slipTo, behind)}` }],
     loops,
-    [{ text: '  ' }, { ...thread, bold: true, text: arrow(knitTo, signs.over) }],
+    [{ text: '  ' }, { ...thread, bold: true, text: arrow(knitTo, over) }],
     loops,
   ];
   return withNotes(picture, [say.cordSlip(slipTo), say.cordKnit(knitTo), say.cordRound], options);
@@ -154,4 +130,25 @@ export function withNotes(
   if (options.words) return formatPicture(lines, options);
   const fits = picture.length + 1 + lines.length <= options.rows;
   return formatPicture([...(fits ? [...picture, []] : core), ...lines], options);
+}
+
+/** The hem from the side in letters: the inside of the bag to the left, the fold up. */
+
+export function drawHem({ hem }: Plan, options: DrawOptions, { pictures: say }: Words): readonly string[] {
+  if (!hem) return withNotes([], [say.noHem], options);
+  const ascii = options.glyphs === 'ascii';
+  const [top, two, closed, one, hole] = ascii
+    ? ['.---.', '|   |', 'O---+', '    |', '    o']
+    : ['╭───╮', '│   │', '●───┤', '    │', '    ○'];
+  const rows: readonly (readonly [string, string])[] = [
+    [top, say.hemFold],
+    [two, say.hemLayers(hem.rows, hem.heightCm)],
+    [two, ''],
+    [closed, say.hemChain(hem.stitches)],
+    [one, ''],
+    [hole, say.hemCord(hem.foldToCordCm)],
+    [one, ''],
+  ];
+  const picture = rows.map(([cloth, note]) => [{ text: `  ${cloth}   ` }, { text: note }]);
+  return withNotes(picture, [say.hemSides], options);
 }

@@ -6,7 +6,6 @@ import { type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, type Label, paintRaster, type Raster, type View } from './raster.ts';
-import { describeFold } from './words.ts';
 
 /**
  * How the strip becomes a bag: on the left it lies with its growing edge up and its folds marked, on the right it is
@@ -166,4 +165,15 @@ function downRows(
   }))
     .filter(({ part }) => part >= 0 && part <= 1)
     .map(({ row, part }) => ({ row, x: x1 + (x2 - x1) * part }));
+}
+
+/** In sentences, for screen readers and for windows too small for a picture. */
+function describeFold(plan: Plan, words: Words): readonly string[] {
+  const { startsAtMouth } = foldOf(plan);
+  const [start, end] = startsAtMouth ? ['mouth', 'bottom'] : ['bottom', 'mouth'];
+  return [
+    words.pictures.turnStrip,
+    words.pictures.foldStrip(plan.size.widthCm),
+    words.pictures.joinEdges(start, plan.stitches, end),
+  ];
 }

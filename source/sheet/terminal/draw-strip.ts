@@ -1,12 +1,13 @@
+import { greatestCommonDivisor } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
+import type { KnittedStripe } from '../../planning/stripe-sequence.ts';
 import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
-import { cellsOf, cutToCells } from '../text.ts';
+import { cellsOf, cutToCells, plainText } from '../text.ts';
 import { asDyed, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';
 import { blankRaster, fill, hollow, type Pixel, paintRaster, type Raster, type View } from './raster.ts';
-import { describeStrip } from './words.ts';
 
 /**
  * The strip as it hangs from the bed, to scale: knitted stripes filled, the rest outlined. Where it is too long for the
@@ -85,9 +86,6 @@ function scaleFor(plan: Plan, columns: number, height: number, perCell: 1 | 2): 
   return { pixelWidthMm, pixelHeightMm: (pixelWidthMm * 2) / perCell, rowsShown: plan.rows, unitPixels: 0 };
 }
 
-const greatestCommonDivisor = (a: number, b: number): number =>
-  b === 0 ? a : greatestCommonDivisor(b, a % b);
-
 /** Three quarters of what is shown is done, one quarter is to come. */
 function windowAround({ rows }: Plan, rowsDone: number, rowsShown: number): RowWindow {
   if (rowsShown >= rows) return { fromRow: 1, throughRow: rows };
@@ -138,4 +136,26 @@ function pixelOf(
     if (piece.knitted || !isGrey) return { yarn, open: !piece.knitted };
     return { yarn: { ...yarn, colour: outlineColour, pattern: 'plain', edged: false }, open: true };
   };
+}
+
+/** In sentences, for screen readers and for windows too small for a picture. */
+function describeStrip(plan: Plan, rowsDone: number, words: Words): readonly string[] {
+  const { stripes, rows, brief } = plan;
+  const next = stripes.find((stripe) => stripe.lastRow > rowsDone);
+  const done = stripes.filter((stripe) => stripe.lastRow <= rowsDone).length;
+  return [
+    words.pictures.leaningStrip(brief.crawl, stripes.length, rows),
+    words.pictures.rowsKnitted(rowsDone, rows, done, stripes.length),
+    next ? describeStripe(next, rowsDone, words) : words.pictures.stripWhole,
+  ];
+}
+
+function describeStripe(
+  { number, yarn, firstRow, lastRow }: KnittedStripe,
+  rowsDone: number,
+  words: Words,
+): string {
+  return rowsDone >= firstRow
+    ? words.pictures.stripeNow(number, plainText(yarn), firstRow, lastRow)
+    : words.pictures.stripeNext(number, plainText(yarn), firstRow, lastRow);
 }

@@ -5,9 +5,8 @@ import type { ColourDepth } from '../../shared/colour.ts';
 import type { GraftMovement } from '../../steps/graft.ts';
 import { cellsOf, cutToCells, plainText } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';
-import { formatLine, type Line, type Span } from './ansi.ts';
-import { sampleOf } from './on-yarn.ts';
-import type { BarsAtHand } from './seam-rows.ts';
+import { formatLine, type Line, type Span, sampleOf } from './ansi.ts';
+import type { BarsAtHand } from './sewing-rows.ts';
 
 /** What a drawing may use. It is never wider than `columns` cells nor higher than `rows` lines. */
 export interface DrawOptions {

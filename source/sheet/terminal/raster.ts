@@ -2,8 +2,7 @@
 import { inkOn } from '../../shared/colour.ts';
 import type { Polygon } from '../geometry/shape.ts';
 import type { Pattern, YarnSign } from '../yarn-signs.ts';
-import type { Line, Span } from './ansi.ts';
-import { edgeInk, shadeColour } from './on-yarn.ts';
+import { edgeInk, type Line, type Span, shadeColour } from './ansi.ts';
 import { type DrawOptions, pixelsPerCell } from './picture.ts';
 
 /** Where a picture of so many mm lies on the pixels; mm run up, pixels run down. */

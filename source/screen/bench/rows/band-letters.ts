@@ -1,8 +1,7 @@
 /** The large letters of the band, and what it is drawn with: the yarn's colour and letters on it, in every depth of colour. */
 
 import { inkOn } from '../../../shared/colour.ts';
-import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
-import { edgeInk, filled, onYarn } from '../../../sheet/terminal/on-yarn.ts';
+import { edgeInk, filled, type Line, onYarn, type Span } from '../../../sheet/terminal/ansi.ts';
 import type { BandText } from './band-text.ts';
 import { type Brush, type Placed, rowOf } from './row.ts';
 

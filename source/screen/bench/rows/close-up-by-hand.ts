@@ -5,8 +5,7 @@ import { threadingOrder } from '../../../planning/eyelets.ts';
 import type { Plan } from '../../../planning/plan.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import { cornerPicture } from '../../../sheet/terminal/draw-by-hand.ts';
-import { graftRows } from '../../../sheet/terminal/graft-rows.ts';
-import { seamRows } from '../../../sheet/terminal/seam-rows.ts';
+import { graftRows, seamRows } from '../../../sheet/terminal/sewing-rows.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
