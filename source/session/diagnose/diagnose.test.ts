@@ -49,6 +49,18 @@ describe('nothing', () => {
     expect(fault).toMatchObject({ code: 'seen/needle-off-bed' });
   });
 
+  it('is suspected by one edge alone, where that is of another place', () => {
+    // Move 2, after row 4, has brought the left edge to R7.
+    const other = told({ left: 'R7' }, decrease);
+    expect([other.stories, other.remedies, other.question]).toEqual([[], [], null]);
+    expect(other.elsewhere).toContain(once(4, 'decrease'));
+  });
+
+  it('is made out before the first step or behind the last', () => {
+    for (const done of [0, 1, 2, job.stepCount - 1, job.stepCount])
+      expect(told(seen('R9', 'R24', { stitches: 7 }), done).remedies).toEqual([]);
+  });
+
   it('fits edges that no slip or two could leave', () => {
     expect(told(seen('L9', 'R30', { lastColour: 'mint', stitches: 19 }), decrease)).toMatchObject({
       stories: [],
@@ -99,6 +111,8 @@ describe('a leading edge one needle short', () => {
     expect(two.stories.length).toBeGreaterThan(0);
     for (const { slips } of two.stories)
       expect(slips.map(({ is }) => is)).toEqual(['increase-missing', 'increase-missing']);
+    for (const { slips } of two.stories)
+      expect(new Set(slips.map((slip) => 'move' in slip && slip.move)).size).toBe(2);
     expect([two.question, two.open]).toEqual(['moment', { about: 'move', which: 'first' }]);
     const one = told(seen('R7', 'R24', { stitches: 17 }), decrease, atMove(2));
     expect([one.question, one.open]).toEqual(['moment', { about: 'move', which: 'other' }]);
@@ -159,7 +173,7 @@ describe('a trailing edge one needle too far', () => {
   it('found where no slip can be is asked for again, and then the new answer counts', () => {
     const firm = { ...edge, looseEdgeLoop: false };
     expect(told(firm, row10, atMove(9)).stories).toEqual([]);
-    const moments = [9, 4].map((number) => ({ by: 'move', number }) as const);
+    const moments = [9, 8, 4].map((number) => ({ by: 'move', number }) as const);
     expect(slipsOf(told(firm, row10, { moments }))).toEqual([{ is: 'decrease-missing', move: 4 }]);
   });
 });
@@ -174,7 +188,8 @@ describe('the carriage on the other side', () => {
       ...stripedBrief(20, 24, 60),
       bed: { needles: 60, pitchMm: 6.5, place: 'end', without: ['counter'] },
     });
-    expect(told(side, row8, {}, without).question).toBe('rowsOfColour');
+    const uncounted = told(side, row8, {}, without);
+    expect([uncounted.question, offers(uncounted)]).toEqual(['rowsOfColour', []]);
     expect(told(side, row8, { unsure: ['rowCounter'] }).question).toBe('rowsOfColour');
     const neither = told(side, row8, { unsure: ['rowCounter', 'rowsOfColour'] });
     expect(['rowCounter', 'rowsOfColour']).not.toContain(neither.question);
