@@ -3,8 +3,7 @@
  * are made that leave least over, and first the one that takes most of what is scarcest, so that a shortfall meets a small one.
  */
 import { hair } from '../shared/numbers.ts';
-import { type Kit, kitOf } from './kit.ts';
-import type { Plan } from './plan.ts';
+import { type Kit, kitOf, type Plan } from './plan.ts';
 import { reserveOf, type YarnNeed } from './yarn-needs.ts';
 
 /** One yarn's part in all bags; `haveGrams` is the most that any brief says there is. */

@@ -26,7 +26,7 @@ export interface Size {
   readonly depthUncertaintyCm: number;
 }
 
-/** A bag worked out in full. Only `planBag` makes one, so whoever holds a plan may trust it. */
+/** A bag worked out in full. `planBag` makes one, and `planFrom` another out of it: whoever holds a plan may trust it. */
 export interface Plan {
   readonly brief: Brief;
   readonly gauge: Gauge;
@@ -64,4 +64,38 @@ export interface Plan {
   readonly eyelets: EyeletChoice;
   /** Work has begun: the size has been chosen, and nothing is advised that would change what hangs. */
   readonly begun: boolean;
+}
+
+/** Tools and materials that lie ready before the first needle comes into work, each with its number (common practice). */
+export interface Kit {
+  /** Of the transfer tool. */
+  readonly prongs: number;
+  readonly hasComb: boolean;
+  /** One for each yarn that can wait, and one for the loop or the end of the ravel row. */
+  readonly clips: number;
+  /** Null where a loop of the waste yarn marks the ravel row. */
+  readonly ravelCordCm: number | null;
+  readonly yarns: readonly Portion[];
+}
+
+interface Portion {
+  readonly yarn: string;
+  readonly metres: number;
+  /** With what is kept in hand; null for a yarn that nobody weighs. */
+  readonly grams: number | null;
+}
+
+export function kitOf({ brief, ravelCordCm, yarn }: Plan): Kit {
+  const used = yarn.filter(({ metres }) => metres > 0);
+  return {
+    prongs: brief.edgeStitches,
+    hasComb: !brief.bed.without.includes('comb'),
+    clips: Math.max(1, new Set(brief.stripes.map((stripe) => stripe.yarn)).size - 1) + 1,
+    ravelCordCm: brief.waste.ravel === 'cord' ? ravelCordCm : null,
+    yarns: used.map(({ yarn: name, metres, withReserveGrams }) => ({
+      yarn: name,
+      metres,
+      grams: withReserveGrams,
+    })),
+  };
 }

@@ -3,8 +3,8 @@
 import type { Cost } from '../journal/bag-cost.ts';
 import type { Learned } from '../planning/brief.ts';
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
-import type { Kit } from '../planning/kit.ts';
 import type { NearShape } from '../planning/near-shapes.ts';
+import type { Kit } from '../planning/plan.ts';
 import type { Saving } from '../planning/savings.ts';
 import type { PlanWarning } from '../planning/warnings.ts';
 import type { Amounts } from './amounts.ts';

@@ -5,8 +5,7 @@
  */
 
 import { toyCordLimits } from '../planning/cord.ts';
-import { kitOf } from '../planning/kit.ts';
-import type { Plan } from '../planning/plan.ts';
+import { kitOf, type Plan } from '../planning/plan.ts';
 import { irreversibleOf } from '../session/mend/mend.ts';
 import type { Warning } from '../settings/settings.ts';
 import { harmless } from '../shared/plain-text.ts';

@@ -1,7 +1,6 @@
 /** At the desk: the bag, its figures, the yarn, the tools, and what the words mean; read before the work begins. */
 import { opposite } from '../../bed/bed.ts';
-import { kitOf } from '../../planning/kit.ts';
-import type { Plan } from '../../planning/plan.ts';
+import { kitOf, type Plan } from '../../planning/plan.ts';
 import { reserveOf } from '../../planning/yarn-needs.ts';
 import type { Words } from '../../wording/words.ts';
 import { bagDrawing } from '../svg/bag-drawing.ts';
