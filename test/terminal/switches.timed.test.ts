@@ -52,9 +52,13 @@ async function placeOf(terminal: Terminal): Promise<string> {
 
 async function placeSaid(terminal: Terminal): Promise<string> {
   const here = /You are here: (step \d+) of/;
-  // Its first line may have scrolled out of the rows that are kept for what was said.
-  await terminal.waitFor(() => here.test(terminal.transcript()));
-  return here.exec(terminal.transcript())?.[1] ?? '';
+  let said = '';
+  // Its first line may scroll out of the rows that are kept for what was said, a moment later too.
+  await terminal.waitFor(() => {
+    said = here.exec(terminal.transcript())?.[1] ?? '';
+    return said !== '';
+  });
+  return said;
 }
 
 describe('a foot switch that types a letter', () => {
