@@ -115,12 +115,16 @@ describe('the cord in another yarn', () => {
     expect(inOther(choicesAt(14, { ...weighing({ plum: need('plum') - 0.01 }), ...chosen }))).toEqual([]);
   });
 
-  it('is not where that comes no nearer', () => {
-    // In plum it lasts for 60 rows; mint is all needed for the stripes.
-    const grams = { plum: need('plum') - 0.01, mint: need('mint') };
-    const choices = choicesAt(14, weighing(grams));
-    expect(inOther(choices)).toEqual([]);
-    expect(choices.best).toMatchObject({ rows: 60, cordIn: null });
+  it('is where that comes nearer, and not where it comes less near', () => {
+    const inMint = { ...asItIs, cordYarn: { to: 'mint', yarn: null } };
+    const grams = (yarn: string, rows: number, told: Measurement) =>
+      valueIn(replanChoice(job, atRow(14), told, rows)).yarn.find((one) => one.yarn === yarn)
+        ?.withReserveGrams ?? 0;
+    const mint = grams('mint', 56, inMint) + 0.001;
+    const nearer = choicesAt(14, weighing({ plum: grams('plum', 52, asItIs) + 0.001, mint }));
+    expect(inOther(nearer)).toMatchObject([{ rows: 56, cordIn: 'mint', enough: true }]);
+    const lessNear = choicesAt(14, weighing({ plum: grams('plum', 60, asItIs) + 0.001, mint }));
+    expect([inOther(lessNear), lessNear.best?.rows]).toEqual([[], 60]);
   });
 
   it('is not where nothing but a toy could be had', () => {
