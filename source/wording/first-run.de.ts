@@ -202,6 +202,8 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   or: (one, other) => `${one}, oder ${other}`,
   keeps: (shown) => `lässt es bei: ${shown}`,
   takes: (shown) => `nimmt: ${shown}`,
+  reading: (at, of) =>
+    at === of ? `Seite ${at} von ${of}: Enter geht zur Frage` : `Seite ${at} von ${of}: Enter geht weiter`,
   also: '? erklärt; back, change, answers, practice, help, quit',
   atPlan: {
     place: 'der Plan',

@@ -199,6 +199,8 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   or: (one: string, other: string) => `${one}, or ${other}`,
   keeps: (shown: string) => `keeps ${shown}`,
   takes: (shown: string) => `takes ${shown}`,
+  reading: (at: number, of: number): string =>
+    at === of ? `page ${at} of ${of}: Enter goes to the question` : `page ${at} of ${of}: Enter goes on`,
   also: '? explains; back, change, answers, practice, help, quit',
   atPlan: {
     place: 'the plan',

@@ -7,12 +7,12 @@ import { formatSaveStatus } from '../../wording/file-faults.ts';
 import type { Words } from '../../wording/words.ts';
 import { holdScreen } from '../parts/hold-screen.ts';
 import { PromptRows } from '../parts/prompt-field.tsx';
+import { inWindow, pagesOf } from '../parts/reading.ts';
 import { TranscriptLine, transcriptLineRows, Wrapped, wrappedRows } from '../parts/rows.tsx';
 import { BigEnough, useShownFrom, useWindowSize } from '../parts/window-size.tsx';
 import { Bench } from './bench.tsx';
 import type { BenchState, BenchStore, Leaving } from './bench-state.ts';
 import { passesCounted } from './press-switch.ts';
-import { pagesOf } from './reading.ts';
 import { belowBench, benchRoom, highestBench } from './rows/lay-out.ts';
 
 /** Drawings are wanted seldom, and not at the start. */
@@ -97,17 +97,11 @@ function placeholder(finished: boolean, columns: number, ascii: boolean, { bench
 }
 
 /** Shows the bench in the terminal until the maker leaves. Rejects when drawing fails. */
-export async function runBench(store: BenchStore, beforeShown: () => void): Promise<Leaving> {
-  const measure = (): void =>
-    store.send({ is: 'window', columns: process.stdout.columns || 80, rows: process.stdout.rows || 24 });
-  measure();
-  process.stdout.on('resize', measure);
-  try {
-    return await guide(store, beforeShown);
-  } finally {
-    process.stdout.off('resize', measure);
-  }
-}
+export const runBench = (store: BenchStore, beforeShown: () => void): Promise<Leaving> =>
+  inWindow(
+    (window) => store.send({ is: 'window', ...window }),
+    () => guide(store, beforeShown),
+  );
 
 const guide = (store: BenchStore, beforeShown: () => void): Promise<Leaving> =>
   holdScreen<Leaving, BenchState>({

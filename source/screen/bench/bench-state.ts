@@ -11,8 +11,8 @@ import type { Session } from '../../session/session.ts';
 import type { PedalAct, SettingChange, Settings, Warning } from '../../settings/settings.ts';
 import type { Language, Words } from '../../wording/words.ts';
 import { emptyPrompt } from '../parts/prompt.ts';
+import type { LongAnswer, Window } from '../parts/reading.ts';
 import type { ScreenMessage, ScreenState, Store } from '../parts/store.ts';
-import type { LongAnswer, Window } from './reading.ts';
 import { type Switches, startSwitches } from './switches.ts';
 
 /** `new`: to plan another bag; `practice`: for the practice bag; `open`: for the bag of another log; `discard`: to throw this one away, so called. */

@@ -6,9 +6,9 @@ import { isGuarded, passesIn } from '../../steps/acts.ts';
 import { sayStep } from '../../wording/steps.ts';
 import type { Arrival, Key } from '../keys/key.ts';
 import type { PressAct } from '../keys/press-filter.ts';
+import { pageTurned } from '../parts/reading.ts';
 import { againIn, perform } from './bench-moves.ts';
 import { andThen, type BenchState, only, putAway, type Reaction, withLines } from './bench-state.ts';
-import { pagesOf } from './reading.ts';
 import { forgetLast, judgePress, lastOf, noPasses, remember, type Switches } from './switches.ts';
 
 /** Takes an event of a key that has something to do. */
@@ -72,8 +72,8 @@ function press(state: BenchState, what: PedalAct, came: Arrival): Reaction {
 function turnPage(state: BenchState, what: PedalAct): BenchState {
   const { reading, window } = state;
   if (!reading || !window) return state;
-  const at = what === 'back' ? Math.max(0, reading.at - 1) : reading.at + 1;
-  return at < pagesOf(reading, window).length ? { ...state, reading: { ...reading, at } } : putAway(state);
+  const page = pageTurned(reading, window, what === 'back' ? -1 : 1);
+  return page ? { ...state, reading: page } : putAway(state);
 }
 
 function confirm(state: BenchState, { since }: Arrival): Reaction {

@@ -5,7 +5,7 @@ import { answer } from '../../chat/talk.ts';
 import type { SaveStatus } from '../../journal/fault.ts';
 import { formatLoss } from '../../wording/file-faults.ts';
 import { englishWords } from '../../wording/words.ts';
-import { pagesOf } from './reading.ts';
+import { pagesOf } from '../parts/reading.ts';
 import { updateBench } from './update-bench.ts';
 
 const unsaved: SaveStatus = { state: 'unsaved', waiting: 2, trouble: 'disk-full', slowFlushMs: null };

@@ -45,6 +45,8 @@ function openQuestions({ trouble = null, keepBrief = (out) => brief(out ?? 'ours
     at: (): QuestionId | 'plan' => store.get().interview.at,
     end: () => store.get().end,
     prompt: (): string => store.get().prompt.line.text,
+    window: (columns: number, rows: number): void => store.send({ is: 'window', window: { columns, rows } }),
+    reading: () => store.get().reading,
   };
 }
 
@@ -111,5 +113,55 @@ describe('the keys', () => {
       leave(how);
       expect(end()).toEqual({ kind: how });
     }
+  });
+});
+
+describe('what is too long to be seen above the question', () => {
+  it('is read page by page, and Enter answers nothing until then', () => {
+    const { window, submit, press, at, reading, told } = openQuestions();
+    window(40, 15);
+    for (const _ of ['name', 'size', 'bed']) submit('');
+    submit('?');
+    const asked = at();
+    expect(reading()?.lines[0]?.text).toMatch(/^Swatch: /);
+    expect(told().join()).not.toContain('Swatch: ');
+    press('enter', 1000);
+    expect(at()).toBe(asked);
+    expect(reading()).toBeNull();
+    expect(told().at(-1)).toMatch(/^Swatch: /);
+    press('enter', 2000);
+    expect(at()).not.toBe(asked);
+  });
+
+  it('is put away by Escape and by what is typed, and goes back a page', () => {
+    const { window, submit, press, at, reading } = openQuestions();
+    window(40, 15);
+    for (let i = 0; i < 8; i++) submit('');
+    expect(at()).toBe('plan');
+    press('enter', 1000);
+    expect(reading()?.at).toBe(1);
+    press('left', 2000);
+    expect(reading()?.at).toBe(0);
+    press('escape', 3000);
+    expect(reading()).toBeNull();
+    submit('change size');
+    expect(at()).toBe('size');
+  });
+
+  it('is a question, too, that would be cut', () => {
+    const { window, submit, reading } = openQuestions();
+    window(40, 11);
+    for (const _ of ['name', 'size', 'bed']) submit('');
+    expect(
+      reading()
+        ?.lines.map(({ text }) => text)
+        .join(' '),
+    ).toMatch(/What does your swatch measure/);
+  });
+
+  it('waits for nobody where nothing is drawn', () => {
+    const { submit, reading } = openQuestions();
+    for (let i = 0; i < 8; i++) submit('');
+    expect(reading()).toBeNull();
   });
 });

@@ -1,13 +1,15 @@
 /** What the questions know, are told and want done: keys type, a line answers, and a held Enter answers no more than one. */
 import { type Interview, planLines, updateInterview } from '../../chat/first-run/interview.ts';
 import { steeringWords } from '../../chat/first-run/read-line.ts';
-import type { Said } from '../../chat/talk.ts';
+import { interviewView, questionLines } from '../../chat/first-run/view.ts';
+import { answer, type Said } from '../../chat/talk.ts';
 import type { BriefFile } from '../../planning/brief.ts';
 import type { SettingChange } from '../../settings/settings.ts';
 import type { Result } from '../../shared/result.ts';
 import { type Arrival, type Key, keyId } from '../keys/key.ts';
 import { filterPress, noPresses, type PressState, pressTiming } from '../keys/press-filter.ts';
 import { emptyPrompt, isEmpty, typeKey } from '../parts/prompt.ts';
+import { type LongAnswer, pageTurned, rowsIn, type Window } from '../parts/reading.ts';
 import {
   createStore,
   type Effects,
@@ -15,6 +17,7 @@ import {
   type ScreenState,
   type Store,
 } from '../parts/store.ts';
+import { questionRows } from './question-rows.ts';
 
 /** A brief that is kept, and what is to be said of it. */
 export interface KeptBrief {
@@ -38,12 +41,17 @@ export interface QuestionState extends ScreenState<QuestionsEnd> {
   readonly cannotCancel: string | null;
   /** As the setting has it. */
   readonly pedalGapMs: number;
+  /** Null where nothing is drawn. */
+  readonly window: Window | null;
+  /** What is too long to be seen above the question, until it has been read. */
+  readonly reading: LongAnswer | null;
 }
 
 type QuestionMessage =
   | ScreenMessage
   /** A whole line was typed. */
   | { readonly is: 'line'; readonly text: string }
+  | { readonly is: 'window'; readonly window: Window }
   /** What went wrong with keeping the answers, in a sentence; null where nothing did. */
   | { readonly is: 'answers-kept'; readonly trouble: string | null }
   /** The brief, or why it cannot be kept, in a sentence. */
@@ -71,6 +79,8 @@ export const startQuestions = (
   prompt: emptyPrompt,
   trouble: null,
   presses: noPresses,
+  window: null,
+  reading: null,
   end: null,
   ...given,
 });
@@ -78,11 +88,18 @@ export const startQuestions = (
 type QuestionReaction = readonly [QuestionState, readonly QuestionEffect[]];
 
 function updateQuestions(state: QuestionState, message: QuestionMessage): QuestionReaction {
+  const [after, effects] = reactTo(state, message);
+  return [toBeRead(state, after), effects];
+}
+
+function reactTo(state: QuestionState, message: QuestionMessage): QuestionReaction {
   switch (message.is) {
     case 'key':
       return takeKey(state, message.key, message.came);
     case 'line':
-      return takeLine(state, message.text);
+      return takeLine(putAway(state), message.text);
+    case 'window':
+      return [{ ...state, window: message.window }, []];
     case 'quit':
       return [{ ...state, end: { kind: message.how } }, []];
     case 'answers-kept':
@@ -95,6 +112,29 @@ function updateQuestions(state: QuestionState, message: QuestionMessage): Questi
     }
   }
 }
+
+/** What was told is read by itself where less is seen of it above the question, and the question too where it would be cut. */
+function toBeRead(before: QuestionState, after: QuestionState): QuestionState {
+  const { window, interview } = after;
+  if (!window || after.end) return after;
+  const isFirst = before.window === null;
+  const said = isFirst ? after.lines.length : before.lines.length + (before.reading?.lines.length ?? 0);
+  const told = after.reading ? [] : after.lines.slice(said).filter(({ tone }) => !echoes.has(tone));
+  const view = interviewView(interview);
+  const { left, isWhole } = questionRows(view, window);
+  const isNew = isFirst || view.ask !== interviewView(before.interview).ask;
+  const asked = isNew && !isWhole ? answer(...questionLines(interview)) : [];
+  const isLong = rowsIn(told, window.columns) > left;
+  if (!isLong && asked.length === 0) return after;
+  const kept = isLong ? after.lines.filter((line) => !told.includes(line)) : after.lines;
+  return { ...after, lines: kept, reading: { lines: [...(isLong ? told : []), ...asked], at: 0 } };
+}
+
+/** What was typed, and what it was taken for. */
+const echoes: ReadonlySet<Said['tone']> = new Set(['typed', 'done']);
+
+const putAway = (state: QuestionState): QuestionState =>
+  state.reading === null ? state : withLines({ ...state, reading: null }, state.reading.lines);
 
 const withLines = (state: QuestionState, lines: readonly Said[]): QuestionState => ({
   ...state,
@@ -109,15 +149,35 @@ const tellTrouble = (state: QuestionState, trouble: string | null): QuestionStat
 const complete = (text: string): readonly string[] =>
   text === '' ? [] : steeringWords.filter((word) => word.startsWith(text.toLowerCase()));
 
+/** While something is read, on an empty prompt: a page on or back, or away with it. */
+const pageKeys: ReadonlyMap<string, 1 | -1 | 0> = new Map([
+  ['enter', 1],
+  ['left', -1],
+  ['escape', 0],
+]);
+
+function turnPage(state: QuestionState, by: 1 | -1 | 0): QuestionState {
+  const { reading, window } = state;
+  const page = by === 0 || !reading || !window ? null : pageTurned(reading, window, by);
+  return page ? { ...state, reading: page } : putAway(state);
+}
+
 function takeKey(state: QuestionState, key: Key, came: Arrival): QuestionReaction {
-  if (keyId(key) !== 'enter') return [{ ...state, prompt: typeKey(state.prompt, key, complete).prompt }, []];
+  const id = keyId(key);
+  const by = state.reading && isEmpty(state.prompt) ? pageKeys.get(id) : undefined;
+  if (id !== 'enter') {
+    return by === undefined
+      ? [{ ...state, prompt: typeKey(state.prompt, key, complete).prompt }, []]
+      : [turnPage(state, by), []];
+  }
   // Judged in any case: what is held may have begun on a line with text in it.
   const timing = { ...pressTiming, windowMs: state.pedalGapMs };
   const { state: presses, act } = filterPress(state.presses, key, came, timing);
   const judged = { ...state, presses };
   if (isEmpty(state.prompt) && act !== 'press') return [judged, []];
+  if (by !== undefined) return [turnPage(judged, by), []];
   const { prompt, line } = typeKey(state.prompt, key);
-  return line === null ? [judged, []] : takeLine({ ...judged, prompt }, line);
+  return line === null ? [judged, []] : takeLine(putAway({ ...judged, prompt }), line);
 }
 
 function takeLine(state: QuestionState, text: string): QuestionReaction {
