@@ -1,35 +1,10 @@
-/**
- * What is asked and offered where something was seen amiss, on an invented bag of 20 stitches that crawls left: worked out by
- * hand (common practice, no source). As planned, move 4 after row 8 has brought the edges to R5 and R24, R7 empty for the eyelet and
- * two loops on R23, so that 19 needles hold loops; rows 7 and 8 are the fourth stripe, in mint.
- */
+/** Edges that are seen amiss: what is asked and offered, worked out by hand (common practice, no source). */
 import { describe, expect, it } from 'vitest';
-import { jobOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
-import { faultIn, valueIn } from '../../../test/tools/result.ts';
-import type { Act } from '../../steps/act.ts';
-import { allSteps, type Job } from '../../steps/job.ts';
-import type { Look } from '../locate/seen.ts';
-import type { Slip } from '../mend/slip.ts';
-import { type Diagnosis, diagnose, isFallen } from './diagnose.ts';
-import type { Evidence } from './question.ts';
+import { leftCrawler, offers, seen, slipsOf, stepAtRow, told } from '../../../test/fixtures/diagnosed.ts';
+import { faultIn } from '../../../test/tools/result.ts';
+import { type Diagnosis, diagnose } from './diagnose.ts';
 
-const job = jobOf(stripedBrief(20, 24, 60));
-const once = (row: number, kind: Act['kind'], of: Job = job): number =>
-  [...allSteps(of)].find((step) => step.row === row && step.act.kind === kind)?.step ?? Number.NaN;
-const [row7, row8, decrease, row10] = [
-  once(7, 'pass'),
-  once(8, 'pass'),
-  once(8, 'decrease'),
-  once(10, 'pass'),
-];
-
-const told = (look: Look, done: number, more: Partial<Evidence> = {}, of = job): Diagnosis =>
-  valueIn(diagnose(of, { look, moments: [], unsure: [], ...more }, done));
-
-const slipsOf = ({ stories }: Diagnosis): readonly Slip[] => stories.flatMap(({ slips }) => slips);
-const offers = ({ remedies }: Diagnosis): readonly string[] =>
-  remedies.map(({ mend: { how, thenDone } }) => `${how} ${thenDone}`);
-const seen = (left: string, right: string, rest: Look = {}): Look => ({ left, right, ...rest });
+const [decrease, row10] = [stepAtRow(8, 'decrease'), stepAtRow(10, 'pass')];
 const atMove = (number: number) => ({ moments: [{ by: 'move', number } as const] });
 
 describe('nothing', () => {
@@ -45,7 +20,9 @@ describe('nothing', () => {
   });
 
   it('is told by what cannot be', () => {
-    const fault = faultIn(diagnose(job, { look: { left: 'L99' }, moments: [], unsure: [] }, decrease));
+    const fault = faultIn(
+      diagnose(leftCrawler, { look: { left: 'L99' }, moments: [], unsure: [] }, decrease),
+    );
     expect(fault).toMatchObject({ code: 'seen/needle-off-bed' });
   });
 
@@ -53,11 +30,11 @@ describe('nothing', () => {
     // Move 2, after row 4, has brought the left edge to R7.
     const other = told({ left: 'R7' }, decrease);
     expect([other.stories, other.remedies, other.question]).toEqual([[], [], null]);
-    expect(other.elsewhere).toContain(once(4, 'decrease'));
+    expect(other.elsewhere).toContain(stepAtRow(4, 'decrease'));
   });
 
   it('is made out before the first step or behind the last', () => {
-    for (const done of [0, 1, 2, job.stepCount - 1, job.stepCount])
+    for (const done of [0, 1, 2, leftCrawler.stepCount - 1, leftCrawler.stepCount])
       expect(told(seen('R9', 'R24', { stitches: 7 }), done).remedies).toEqual([]);
   });
 
@@ -97,7 +74,7 @@ describe('a leading edge one needle short', () => {
     expect(older.open).toEqual({ about: 'move', which: 'only' });
     const found = told(seen('R6', 'R24', { stitches: 18 }), decrease, atMove(3));
     expect([moves(found), found.question]).toEqual([[3], null]);
-    expect(offers(found)).toEqual([`rip ${once(6, 'increase') - 1}`, `make-up ${decrease}`]);
+    expect(offers(found)).toEqual([`rip ${stepAtRow(6, 'increase') - 1}`, `make-up ${decrease}`]);
     const unsure = told(seen('R6', 'R24', { stitches: 18 }), decrease, { unsure: ['moment'] });
     expect([moves(unsure), unsure.question, offers(unsure)]).toEqual([
       [3, 2, 1],
@@ -119,6 +96,30 @@ describe('a leading edge one needle short', () => {
     expect(one.stories.every(({ slips }) => slips.some((slip) => 'move' in slip && slip.move === 2))).toBe(
       true,
     );
+  });
+});
+
+describe('an old slip, and a press too few or too many', () => {
+  const look = seen('R6', 'R24', {
+    carriage: 'right',
+    lastColour: 'plum',
+    feeder: 'plum',
+    stitches: 19,
+    rowCounter: 10,
+    rowsOfColour: 2,
+  });
+  const found = (done: number) => {
+    const { stories } = told(look, done);
+    expect(stories.every((story) => story.done === row10)).toBe(true);
+    return stories.flatMap(({ slips }) => slips.map((slip) => 'move' in slip && slip.move));
+  };
+
+  it.each([-3, -1, 1, 3])('is looked for at all moves where that is %d steps off', (off) => {
+    expect(found(row10 + off)).toEqual([4, 3, 2, 1]);
+  });
+
+  it.each([-20, -4, 4, 9, 30])('is looked for at the newest moves where that is %d steps off', (off) => {
+    expect(found(row10 + off)).toEqual([4, 3]);
   });
 });
 
@@ -175,130 +176,5 @@ describe('a trailing edge one needle too far', () => {
     expect(told(firm, row10, atMove(9)).stories).toEqual([]);
     const moments = [9, 8, 4].map((number) => ({ by: 'move', number }) as const);
     expect(slipsOf(told(firm, row10, { moments }))).toEqual([{ is: 'decrease-missing', move: 4 }]);
-  });
-});
-
-describe('the carriage on the other side', () => {
-  const side = seen('R6', 'R25', { carriage: 'left', lastColour: 'mint', feeder: 'mint' });
-
-  it('is of rows too many, or only that: a count is asked for before any is touched', () => {
-    const first = told(side, row8);
-    expect([first.question, offers(first)]).toEqual(['rowCounter', []]);
-    const without = jobOf({
-      ...stripedBrief(20, 24, 60),
-      bed: { needles: 60, pitchMm: 6.5, place: 'end', without: ['counter'] },
-    });
-    const uncounted = told(side, row8, {}, without);
-    expect([uncounted.question, offers(uncounted)]).toEqual(['rowsOfColour', []]);
-    expect(told(side, row8, { unsure: ['rowCounter'] }).question).toBe('rowsOfColour');
-    const neither = told(side, row8, { unsure: ['rowCounter', 'rowsOfColour'] });
-    expect(['rowCounter', 'rowsOfColour']).not.toContain(neither.question);
-  });
-
-  it('with the right count is only that', () => {
-    const counted = told({ ...side, rowCounter: 8 }, row8);
-    expect([slipsOf(counted), offers(counted)]).toEqual([[{ is: 'carriage-wrong-side' }], [`now ${row8}`]]);
-  });
-
-  it('is one row too many in this stripe, or in one that is looked for', () => {
-    const more = told({ ...side, rowCounter: 9 }, row8);
-    expect(more.question).toBe('rowsOfColour');
-    const here = told({ ...side, rowCounter: 9, rowsOfColour: 3 }, row8);
-    expect([here.question, offers(here)]).toEqual([null, [`rip ${row8}`, `make-up ${row8}`]]);
-    expect(slipsOf(here)).toContainEqual({ is: 'rows-too-many', rows: 1, step: row8 });
-    const older = told({ ...side, rowCounter: 9, rowsOfColour: 2 }, row8);
-    expect([older.question, older.open, offers(older)]).toEqual([
-      'moment',
-      { about: 'stripe', which: 'only' },
-      [`make-up ${row8}`],
-    ]);
-    const stripe = told({ ...side, rowCounter: 9, rowsOfColour: 2 }, row8, {
-      moments: [{ by: 'stripe', number: 3 }],
-    });
-    // After row 5, after row 6, or after the move that follows it.
-    expect([stripe.question, stripe.stories.length]).toEqual(['row', 3]);
-  });
-
-  it('one row short is the step before, pressed once too often: nothing has to be looked for', () => {
-    const short = told({ ...side, rowCounter: 7, rowsOfColour: 1 }, row8);
-    expect([short.question, short.elsewhere]).toEqual([null, [row7]]);
-  });
-});
-
-describe('another colour', () => {
-  const plum = seen('R6', 'R25', { carriage: 'right', lastColour: 'plum', feeder: 'plum' });
-
-  it('is one row, one stripe, or two yarns that have changed places: the rows of it tell', () => {
-    const first = told(plum, row8);
-    expect([first.question, offers(first)]).toEqual(['rowsOfColour', []]);
-    const one = told({ ...plum, rowsOfColour: 1 }, row8);
-    expect([slipsOf(one), offers(one)]).toEqual([
-      [{ is: 'row-in-other-yarn', step: row8, used: 'plum' }],
-      [`rip ${row7}`, `make-up ${row8}`],
-    ]);
-    const swapped = told({ ...plum, rowsOfColour: 2 }, row8);
-    expect(new Set(slipsOf(swapped).map(({ is }) => is))).toContain('yarns-swapped');
-    const four = told({ ...plum, rowsOfColour: 4, stripesCounted: 3 }, row8);
-    expect(slipsOf(four)[0]).toEqual({ is: 'stripe-in-other-yarn', stripe: 4, used: 'plum' });
-  });
-
-  it('in the feeder alone is changed', () => {
-    const held = told({ ...plum, lastColour: 'mint' }, row8);
-    expect([slipsOf(held), offers(held)]).toEqual([
-      [{ is: 'wrong-yarn-in-feeder', held: 'plum' }],
-      [`now ${row8}`],
-    ]);
-  });
-});
-
-describe('an empty bed', () => {
-  const empty = { left: null, right: null } as const;
-
-  it('in the stripes has dropped its work', () => {
-    expect(isFallen(job, empty, row8)).toBe(true);
-    expect(isFallen(job, { left: 'R6' }, row8)).toBe(false);
-    expect(isFallen(job, empty, 0)).toBe(false);
-    expect(isFallen(job, empty, once(23, 'graft-start'))).toBe(false);
-    const tight = jobOf(stripedBrief(8, 8, 14));
-    expect(isFallen(tight, empty, once(6, 'take-off', tight))).toBe(false);
-    const fallen = told(empty, row8);
-    expect([slipsOf(fallen), fallen.elsewhere, offers(fallen)]).toEqual([
-      [{ is: 'work-dropped', step: row8 }],
-      [],
-      [`now ${row7}`],
-    ]);
-  });
-
-  it('after row 7 asks at which pass', () => {
-    const two = told(empty, row7);
-    expect(slipsOf(two)).toEqual([row8, row7].map((step) => ({ is: 'work-dropped', step })));
-    expect([two.question, offers(two)]).toEqual(['carriage', []]);
-    expect(slipsOf(told({ ...empty, carriage: 'left' }, row7))).toEqual([{ is: 'work-dropped', step: row7 }]);
-  });
-
-  it('elsewhere is where the bed is bare', () => {
-    const bare = told(empty, once(23, 'graft-start'));
-    expect([bare.stories, bare.elsewhere]).toEqual([[], []]);
-  });
-});
-
-describe('fewer stitches', () => {
-  it('with nothing else amiss may be one that has dropped, for which no way is told', () => {
-    const fewer = told(seen('R6', 'R25', { carriage: 'right', lastColour: 'mint', stitches: 19 }), row8);
-    expect(slipsOf(fewer)).toContainEqual({ is: 'stitch-dropped' });
-    expect(offers(fewer)).toEqual([]);
-  });
-});
-
-describe('work that should have been hung again', () => {
-  const tight = jobOf(stripedBrief(8, 8, 14));
-  const done = once(6, 'release-waste', tight);
-
-  it('hangs as before it, and is told by whether it was', () => {
-    const unhung = told(seen('L5', 'R3', { stitches: 8, rehung: false }), done, {}, tight);
-    expect(slipsOf(unhung)[0]).toEqual({ is: 'rehang-missing', row: 6 });
-    const hung = told(seen('L5', 'R3', { stitches: 8, rehung: true }), done, {}, tight);
-    expect(slipsOf(hung)).toContainEqual({ is: 'rehang-shifted', row: 6, by: -2 });
-    expect(slipsOf(hung)).not.toContainEqual({ is: 'rehang-missing', row: 6 });
   });
 });

@@ -4,15 +4,12 @@
  * loops on R23; move 5 follows row 10.
  */
 import { describe, expect, it } from 'vitest';
+import { leftCrawler, stepAtRow } from '../../../test/fixtures/diagnosed.ts';
 import { jobOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
-import type { Act } from '../../steps/act.ts';
-import { allSteps, type Job } from '../../steps/job.ts';
 import type { ShapingSlip, Slip } from '../mend/slip.ts';
 import { type Story, storyOf } from './story.ts';
 
-const job = jobOf(stripedBrief(20, 24, 60));
-const once = (row: number, kind: Act['kind'], of: Job = job): number =>
-  [...allSteps(of)].find((step) => step.row === row && step.act.kind === kind)?.step ?? Number.NaN;
+const job = leftCrawler;
 
 const told = (slips: readonly Slip[], done: number, of = job): Story => {
   const story = storyOf(of, slips, done);
@@ -39,8 +36,8 @@ describe('a slip at a shaping move', () => {
   it.each(Object.entries(ofMove) as [ShapingSlip, (typeof ofMove)[ShapingSlip]][])(
     '%s',
     (is, [now, later]) => {
-      expect(edges(told([{ is, move: 4 }], once(8, 'decrease')))).toBe(now);
-      const on = told([{ is, move: 4 }], once(10, 'pass'));
+      expect(edges(told([{ is, move: 4 }], stepAtRow(8, 'decrease')))).toBe(now);
+      const on = told([{ is, move: 4 }], stepAtRow(10, 'pass'));
       expect(edges(on)).toBe(later);
       expect(on.looks).toMatchObject({
         carriage: 'right',
@@ -56,7 +53,7 @@ describe('a slip at a shaping move', () => {
       // A loop of its own at the edge is seen as long as no decrease has gone over it.
       const isStray = is === 'needle-left-working';
       expect([on.looks.looseEdgeLoop, on.looks.strayColumn]).toEqual([isStray, isStray]);
-      const decreased = told([{ is, move: 4 }], once(10, 'decrease')).looks;
+      const decreased = told([{ is, move: 4 }], stepAtRow(10, 'decrease')).looks;
       expect([decreased.looseEdgeLoop, decreased.strayColumn]).toEqual([false, isStray]);
     },
   );
@@ -69,7 +66,7 @@ describe('a slip at a shaping move', () => {
   ] as const)('%s, on a bag that crawls to the right', (is, seen) => {
     // From L28 to L9 the four moves lead to L24 and L5.
     const right = jobOf({ ...stripedBrief(20, 24, 60), crawl: 'right' });
-    expect(edges(told([{ is, move: 4 }], once(8, 'decrease', right), right))).toBe(seen);
+    expect(edges(told([{ is, move: 4 }], stepAtRow(8, 'decrease', right), right))).toBe(seen);
   });
 });
 
@@ -83,7 +80,7 @@ describe('a slip with rows', () => {
       looks.rowCounter,
       looks.rowsOfColour,
     ].join(' ');
-  const row8 = once(8, 'pass');
+  const row8 = stepAtRow(8, 'pass');
 
   // Rows 7 and 8 are the fourth stripe, in mint.
   it.each([
@@ -95,11 +92,11 @@ describe('a slip with rows', () => {
     ['rows-too-few', 2, 6, 'right mint mint 2 6 4'],
     ['rows-too-few', 1, 6, 'left mint mint 4 7 2'],
   ] as const)('%s: %d at row %d', (is, count, row, seen) => {
-    expect(rows(told([{ is, rows: count, step: once(row, 'pass') }], row8))).toBe(seen);
+    expect(rows(told([{ is, rows: count, step: stepAtRow(row, 'pass') }], row8))).toBe(seen);
   });
 
   it('knitted after the move lies after it', () => {
-    const step = once(8, 'decrease');
+    const step = stepAtRow(8, 'decrease');
     expect(told([{ is: 'rows-too-many', rows: 1, step }], step).looks.beforeMove).toBe(false);
   });
 
@@ -114,17 +111,19 @@ describe('a slip with rows', () => {
 
   it('of yarns that changed places leaves the stripes before as they are', () => {
     const swapped = { is: 'yarns-swapped', stripe: 3, used: 'mint' } as const;
-    expect(told([swapped], once(4, 'pass')).looks).toEqual(told([], once(4, 'pass')).looks);
+    expect(told([swapped], stepAtRow(4, 'pass')).looks).toEqual(told([], stepAtRow(4, 'pass')).looks);
   });
 });
 
 describe('what falls', () => {
   it('is one stitch, or all of them: then the counter shows the pass that knitted nothing', () => {
-    expect(told([{ is: 'stitch-dropped' }], once(8, 'pass')).looks).toMatchObject({
+    expect(told([{ is: 'stitch-dropped' }], stepAtRow(8, 'pass')).looks).toMatchObject({
       left: 'R6',
       stitches: 19,
     });
-    expect(told([{ is: 'work-dropped', step: once(8, 'pass') }], once(8, 'pass')).looks).toMatchObject({
+    expect(
+      told([{ is: 'work-dropped', step: stepAtRow(8, 'pass') }], stepAtRow(8, 'pass')).looks,
+    ).toMatchObject({
       left: null,
       right: null,
       lastColour: null,
@@ -140,7 +139,7 @@ describe('what falls', () => {
 const tight = jobOf(stripedBrief(8, 8, 14));
 
 describe('a slip in hanging the work again', () => {
-  const done = once(6, 'release-waste', tight);
+  const done = stepAtRow(6, 'release-waste', tight);
   const seen = (slip: Slip) => {
     const { looks } = told([slip], done, tight);
     return `${looks.left} ${looks.right} ${looks.rehung} ${looks.rowCounter} ${looks.wasteRows}`;
@@ -167,7 +166,7 @@ describe('a slip in hanging the work again', () => {
   });
 
   it('shows the waste while it hangs', () => {
-    const waste = told([{ is: 'decrease-missing', move: 2 }], once(6, 'waste-rows', tight), tight).looks;
+    const waste = told([{ is: 'decrease-missing', move: 2 }], stepAtRow(6, 'waste-rows', tight), tight).looks;
     expect(waste).toMatchObject({ wasteRows: 8, lastColour: 'waste', rowCounter: 6, stripesCounted: 3 });
   });
 });

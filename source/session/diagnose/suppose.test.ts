@@ -1,16 +1,13 @@
 /** Which slips are suspected, by what is told: counted by hand on invented bags. */
 import { describe, expect, it } from 'vitest';
+import { leftCrawler, stepAtRow } from '../../../test/fixtures/diagnosed.ts';
 import { jobOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
-import type { Act } from '../../steps/act.ts';
-import { allSteps, type Job } from '../../steps/job.ts';
 import type { Look } from '../locate/seen.ts';
 import { type Slip, shapingSlips } from '../mend/slip.ts';
 import { farReach, nearReach, supposed } from './suppose.ts';
 
-const job = jobOf(stripedBrief(20, 24, 60));
+const job = leftCrawler;
 const tight = jobOf(stripedBrief(8, 8, 14));
-const once = (row: number, kind: Act['kind'], of: Job = job): number =>
-  [...allSteps(of)].find((step) => step.row === row && step.act.kind === kind)?.step ?? Number.NaN;
 
 const work = { left: 'R5', right: 'R24' } as const;
 const at = (done: number, look: Look = work, reach = farReach, of = job): readonly Slip[] =>
@@ -19,14 +16,14 @@ const only = (slips: readonly Slip[], is: Slip['is']): readonly object[] =>
   slips.filter((slip) => slip.is === is).map(({ is: _, ...facts }) => facts);
 
 describe('suspected after the decrease of move 4', () => {
-  const done = once(8, 'decrease');
+  const done = stepAtRow(8, 'decrease');
   const all = at(done);
 
   it('is every slip at each of the last moves, the newest first', () => {
     for (const is of shapingSlips) expect(only(all, is)).toEqual([4, 3, 2, 1].map((move) => ({ move })));
     const near = at(done, work, nearReach);
     for (const is of shapingSlips) expect(only(near, is)).toEqual([4, 3].map((move) => ({ move })));
-    const far = at(once(22, 'pass'));
+    const far = at(stepAtRow(22, 'pass'));
     expect(only(far, 'move-missing')).toHaveLength(10);
   });
 
@@ -34,17 +31,17 @@ describe('suspected after the decrease of move 4', () => {
     const first = all.slice(0, 3);
     expect(first).toEqual([1, 2, 3].map((rows) => ({ is: 'rows-too-many', rows, step: done })));
     const steps = new Set(only(all, 'rows-too-many').map((facts) => (facts as { step: number }).step));
-    const expected = [8, 7, 6, 5, 4, 3, 2, 1].map((row) => once(row, 'pass'));
-    const moves = [8, 6, 4, 2].map((row) => once(row, 'decrease'));
+    const expected = [8, 7, 6, 5, 4, 3, 2, 1].map((row) => stepAtRow(row, 'pass'));
+    const moves = [8, 6, 4, 2].map((row) => stepAtRow(row, 'decrease'));
     expect([...steps].toSorted((a, b) => b - a)).toEqual([...expected, ...moves].toSorted((a, b) => b - a));
   });
 
   it('are rows too few up to each row', () => {
     expect(only(all, 'rows-too-few').slice(0, 4)).toEqual([
-      { rows: 1, step: once(8, 'pass') },
-      { rows: 2, step: once(8, 'pass') },
-      { rows: 3, step: once(8, 'pass') },
-      { rows: 1, step: once(7, 'pass') },
+      { rows: 1, step: stepAtRow(8, 'pass') },
+      { rows: 2, step: stepAtRow(8, 'pass') },
+      { rows: 3, step: stepAtRow(8, 'pass') },
+      { rows: 1, step: stepAtRow(7, 'pass') },
     ]);
     expect(only(all, 'rows-too-few')).toHaveLength(24);
     // Rows 7 and 8: then two moves and two stripes are behind.
@@ -67,7 +64,7 @@ describe('suspected after the decrease of move 4', () => {
     expect(only(all, 'row-in-other-yarn')).toEqual([]);
     expect(only(at(done, { ...work, lastColour: 'mint' }), 'row-in-other-yarn')).toEqual([]);
     expect(only(at(done, { ...work, lastColour: 'plum' }), 'row-in-other-yarn')).toEqual([
-      { step: once(8, 'pass'), used: 'plum' },
+      { step: stepAtRow(8, 'pass'), used: 'plum' },
     ]);
     expect(only(at(done, { ...work, lastColour: 'waste' }), 'row-in-other-yarn')).toEqual([]);
     expect(only(all, 'carriage-wrong-side')).toEqual([]);
@@ -82,11 +79,11 @@ describe('suspected after the decrease of move 4', () => {
 
 describe('before the first row', () => {
   it('no rows and no moves are suspected', () => {
-    const slips = at(once(0, 'thread'), { ...work, lastColour: 'mint', carriage: 'left' });
+    const slips = at(stepAtRow(0, 'thread'), { ...work, lastColour: 'mint', carriage: 'left' });
     expect(new Set(slips.map(({ is }) => is))).toEqual(
       new Set(['stripe-in-other-yarn', 'yarns-swapped', 'carriage-wrong-side']),
     );
-    expect(at(once(0, 'trim-ravel-cord'))).toEqual([]);
+    expect(at(stepAtRow(0, 'trim-ravel-cord'))).toEqual([]);
   });
 });
 
@@ -94,23 +91,23 @@ describe('an empty bed', () => {
   const empty = { left: null, right: null };
   it.each([
     // The pass to come took hold of nothing, or the one before it.
-    [once(7, 'pass'), [once(8, 'pass'), once(7, 'pass')]],
-    [once(8, 'pass'), [once(8, 'pass')]],
-    [once(8, 'decrease'), [once(9, 'pass')]],
-    [once(8, 'thread'), [once(9, 'pass')]],
-    [once(0, 'thread'), [once(1, 'pass')]],
+    [stepAtRow(7, 'pass'), [stepAtRow(8, 'pass'), stepAtRow(7, 'pass')]],
+    [stepAtRow(8, 'pass'), [stepAtRow(8, 'pass')]],
+    [stepAtRow(8, 'decrease'), [stepAtRow(9, 'pass')]],
+    [stepAtRow(8, 'thread'), [stepAtRow(9, 'pass')]],
+    [stepAtRow(0, 'thread'), [stepAtRow(1, 'pass')]],
   ])('after step %d comes of the passes %j', (done, steps) => {
     expect(at(done, empty)).toEqual(steps.map((step) => ({ is: 'work-dropped', step })));
   });
 
   it('half told is work that hangs', () => {
-    expect(only(at(once(8, 'pass'), { left: null }), 'work-dropped')).toEqual([]);
-    expect(only(at(once(8, 'pass'), { left: null, right: 'R4' }), 'work-dropped')).toEqual([]);
+    expect(only(at(stepAtRow(8, 'pass'), { left: null }), 'work-dropped')).toEqual([]);
+    expect(only(at(stepAtRow(8, 'pass'), { left: null, right: 'R4' }), 'work-dropped')).toEqual([]);
   });
 });
 
 describe('work that was hung again', () => {
-  const done = once(6, 'release-waste', tight);
+  const done = stepAtRow(6, 'release-waste', tight);
   const hung = (look: Look) => at(done, look, farReach, tight);
 
   it('may not have been, or aside by as much as its edge is off', () => {
@@ -123,13 +120,13 @@ describe('work that was hung again', () => {
   });
 
   it('is not suspected where it was not due', () => {
-    expect(at(once(8, 'pass')).filter(({ is }) => is.startsWith('rehang'))).toEqual([]);
+    expect(at(stepAtRow(8, 'pass')).filter(({ is }) => is.startsWith('rehang'))).toEqual([]);
   });
 });
 
 describe('once the strip is off', () => {
   it('nothing of its rows is suspected', () => {
     for (const kind of ['graft-start', 'bars', 'rounds'] as const)
-      expect(at(once(23, kind), { ...work, carriage: 'left', stitches: 3 })).toEqual([]);
+      expect(at(stepAtRow(23, kind), { ...work, carriage: 'left', stitches: 3 })).toEqual([]);
   });
 });

@@ -3,9 +3,8 @@
  * out by hand (common practice, no source). Move 4 follows row 8, move 5 row 10.
  */
 import { describe, expect, it } from 'vitest';
+import { leftCrawler, stepAtRow } from '../../../test/fixtures/diagnosed.ts';
 import { jobOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
-import type { Act } from '../../steps/act.ts';
-import { allSteps, type Job } from '../../steps/job.ts';
 import { afterHandStep, type Mend } from '../mend/mend.ts';
 import type { ShapingSlip, Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
@@ -13,10 +12,8 @@ import { sameBed } from './settle.ts';
 import { storyOf } from './story.ts';
 import { waysOut } from './ways-out.ts';
 
-const job = jobOf(stripedBrief(20, 24, 60));
+const job = leftCrawler;
 const tight = jobOf(stripedBrief(8, 8, 14));
-const once = (row: number, kind: Act['kind'], of: Job = job): number =>
-  [...allSteps(of)].find((step) => step.row === row && step.act.kind === kind)?.step ?? Number.NaN;
 
 const ways = (slip: Slip, done: number, of = job): readonly Mend[] => {
   const story = storyOf(of, [slip], done);
@@ -28,7 +25,11 @@ const ways = (slip: Slip, done: number, of = job): readonly Mend[] => {
 const inShort = (mends: readonly Mend[]): readonly string[] =>
   mends.map(({ how, thenDone, shows }) => [how, thenDone, ...[...shows].sort()].join(' '));
 
-const [increase, decrease, onRow] = [once(8, 'increase'), once(8, 'decrease'), once(10, 'pass')];
+const [increase, decrease, onRow] = [
+  stepAtRow(8, 'increase'),
+  stepAtRow(8, 'decrease'),
+  stepAtRow(10, 'pass'),
+];
 
 describe('a shaping slip that was made just now', () => {
   it.each<[ShapingSlip, readonly string[]]>([
@@ -77,15 +78,15 @@ describe('a shaping slip with two rows over it', () => {
   it('a loop that began on nothing is dropped without a trace, until it is decreased', () => {
     const slip = { is: 'needle-left-working', move: 4 } as const;
     expect(inShort(ways(slip, onRow))).toEqual([`now ${onRow}`]);
-    expect(inShort(ways(slip, once(10, 'decrease')))).toEqual([
+    expect(inShort(ways(slip, stepAtRow(10, 'decrease')))).toEqual([
       `rip ${decrease - 1}`,
-      `make-up ${once(10, 'decrease')} loop-at-edge step-in-trailing-edge three-in-one`,
+      `make-up ${stepAtRow(10, 'decrease')} loop-at-edge step-in-trailing-edge three-in-one`,
     ]);
   });
 });
 
 describe('rows', () => {
-  const row8 = once(8, 'pass');
+  const row8 = stepAtRow(8, 'pass');
   it.each<[Slip, readonly string[]]>([
     [
       { is: 'rows-too-many', rows: 1, step: row8 },
@@ -93,20 +94,20 @@ describe('rows', () => {
     ],
     [{ is: 'rows-too-many', rows: 2, step: row8 }, [`rip ${row8}`, `make-up ${row8} stripe-too-high`]],
     [
-      { is: 'rows-too-few', rows: 1, step: once(6, 'pass') },
-      [`rip ${once(5, 'pass')}`, `make-up ${row8} strand-across stripe-too-low`],
+      { is: 'rows-too-few', rows: 1, step: stepAtRow(6, 'pass') },
+      [`rip ${stepAtRow(5, 'pass')}`, `make-up ${row8} strand-across stripe-too-low`],
     ],
     [
       { is: 'stripe-in-other-yarn', stripe: 4, used: 'plum' },
-      [`rip ${once(6, 'decrease')}`, `make-up ${row8} wrong-colour`],
+      [`rip ${stepAtRow(6, 'decrease')}`, `make-up ${row8} wrong-colour`],
     ],
     [
       { is: 'yarns-swapped', stripe: 3, used: 'mint' },
-      [`rip ${once(4, 'decrease')}`, `make-up ${row8} wrong-colour`],
+      [`rip ${stepAtRow(4, 'decrease')}`, `make-up ${row8} wrong-colour`],
     ],
     [
       { is: 'row-in-other-yarn', step: row8, used: 'plum' },
-      [`rip ${once(7, 'pass')}`, `make-up ${row8} wrong-colour`],
+      [`rip ${stepAtRow(7, 'pass')}`, `make-up ${row8} wrong-colour`],
     ],
     [{ is: 'carriage-wrong-side' }, [`now ${row8}`]],
     [{ is: 'wrong-yarn-in-feeder', held: null }, [`now ${row8}`]],
@@ -114,7 +115,7 @@ describe('rows', () => {
     // Nothing on the needles tells where it runs.
     [{ is: 'stitch-dropped' }, []],
     // Hung again as it hung after row 7.
-    [{ is: 'work-dropped', step: row8 }, [`now ${once(7, 'pass')}`]],
+    [{ is: 'work-dropped', step: row8 }, [`now ${stepAtRow(7, 'pass')}`]],
   ])('%j', (slip, expected) => expect(inShort(ways(slip, row8))).toEqual(expected));
 
   it('the carriage cannot cross without knitting where the machine does not slip', () => {
@@ -128,13 +129,13 @@ describe('rows', () => {
 });
 
 describe('work that hangs amiss', () => {
-  const done = once(6, 'release-waste', tight);
+  const done = stepAtRow(6, 'release-waste', tight);
 
   it('is hung again as it is planned, where that was forgotten', () => {
     const [first] = ways({ is: 'rehang-missing', row: 6 }, done, tight);
     expect([first?.how, first?.thenDone, first?.shows]).toEqual(['now', done, []]);
     expect(first?.steps.map(({ planned }) => planned?.step)).toEqual(
-      Array.from({ length: 8 }, (_, i) => once(6, 'pass', tight) + 1 + i),
+      Array.from({ length: 8 }, (_, i) => stepAtRow(6, 'pass', tight) + 1 + i),
     );
   });
 
@@ -155,7 +156,7 @@ describe('each way', () => {
     [{ is: 'decrease-doubled', move: 4 }, onRow],
     [{ is: 'move-mirrored', move: 4 }, decrease],
     [{ is: 'needle-left-working', move: 4 }, onRow],
-    [{ is: 'rows-too-many', rows: 1, step: once(8, 'pass') }, onRow],
+    [{ is: 'rows-too-many', rows: 1, step: stepAtRow(8, 'pass') }, onRow],
     [{ is: 'yarns-swapped', stripe: 3, used: 'mint' }, onRow],
     [{ is: 'wrong-yarn-in-feeder', held: 'mint' }, onRow],
   ];
