@@ -51,3 +51,24 @@ const everyInJson = new RegExp(`[${harmfulSigns}${isolates}]`, 'gu');
 /** A path as it can be pasted behind a command: quoted where a shell would read it otherwise (POSIX.1-2017, 2.2.2). */
 export const forShell = (path: string): string =>
   /^[\p{L}\p{N}_./:@%+=,-]+$/u.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
+
+/**
+ * An upper bound for the columns a terminal gives the text: terminals differ over emoji, never by more than this. Lines,
+ * blocks and shapes (U+2500 to 25FC) take one, save in terminals set up for East Asian text: for those there is plain ASCII.
+ */
+export function cellsOf(text: string): number {
+  if (oneCellEach.test(text)) return text.length;
+  let cells = 0;
+  for (const letter of text) {
+    if (/[\p{M}\p{Cf}]/u.test(letter)) continue;
+    const code = letter.codePointAt(0) ?? 0;
+    cells += code >= 0x1100 && !isNarrow(code) ? 2 : 1;
+  }
+  return cells;
+}
+
+/** Most texts: letters of the West, and no soft hyphen. */
+const oneCellEach = /^[\u0020-\u007e\u00a0-\u00ac\u00ae-\u02ff]*$/;
+
+const isNarrow = (code: number): boolean =>
+  (code >= 0x1e00 && code <= 0x206f) || (code >= 0x2500 && code <= 0x25fc);

@@ -1,5 +1,7 @@
 /** Text from outside made harmless: it comes through whole, and cannot act. */
 
+import { cellsOf } from '../shared/plain-text.ts';
+
 /** Control characters shown as their pictures; what XML cannot hold as U+FFFD. */
 const visible = (text: string): string =>
   text
@@ -32,23 +34,6 @@ export const escapeMarkdown = (text: string): string =>
   visible(text)
     .replace(/[\\`*_[\]<>#|&~@$]/g, '\\$&')
     .replace(/:(?=\/\/)|(?<=www)\./gi, '\\$&');
-
-/**
- * An upper bound for the columns a terminal gives the text: terminals differ over emoji, never by more than this. Lines,
- * blocks and shapes (U+2500 to 25FC) take one, save in terminals set up for East Asian text: for those there is plain ASCII.
- */
-export function cellsOf(text: string): number {
-  let cells = 0;
-  for (const letter of text) {
-    if (/[\p{M}\p{Cf}]/u.test(letter)) continue;
-    const code = letter.codePointAt(0) ?? 0;
-    cells += code >= 0x1100 && !isNarrow(code) ? 2 : 1;
-  }
-  return cells;
-}
-
-const isNarrow = (code: number): boolean =>
-  (code >= 0x1e00 && code <= 0x206f) || (code >= 0x2500 && code <= 0x25fc);
 
 /** Cuts to `columns` terminal cells, between graphemes, with a mark where something is left out. */
 export function cutToCells(text: string, columns: number, mark: string): string {

@@ -1,10 +1,12 @@
 /** What a bag takes of each yarn, what it costs where prices were given, and what fabric the yarn makes. */
+
 import type { Cost } from '../journal/bag-cost.ts';
 import { firmTightness, jamTightness, labelTightness, limpTightness } from '../planning/fabric.ts';
 import { classesOfGauge, classesOfPitch, modelLoopLength } from '../planning/gauge.ts';
 import type { SharedYarn } from '../planning/party.ts';
 import type { Plan } from '../planning/plan.ts';
 import { reserveOf, type YarnNeed } from '../planning/yarn-needs.ts';
+import { cellsOf } from '../shared/plain-text.ts';
 import { labelled, table, wrap } from './page.ts';
 import { formatFabricMass, nameClasses } from './reason.ts';
 import type { Words } from './words.ts';
@@ -44,7 +46,7 @@ function yarnTable(
   });
 }
 
-const isShort = (name: string): boolean => name.length <= mostBeside;
+const isShort = (name: string): boolean => cellsOf(name) <= mostBeside;
 
 function yarnRow(need: Need, waste: boolean, words: Words): readonly string[] {
   const { mass, massNeeded } = words.amounts;

@@ -6,7 +6,7 @@
  * but a switch that bounced while the program was busy.
  */
 
-import { cellsOf } from '../../sheet/text.ts';
+import { cellsOf } from '../../shared/plain-text.ts';
 import { afterLookAtInput } from '../keys/input-watch.ts';
 import { rowChange } from './styled-cells.ts';
 

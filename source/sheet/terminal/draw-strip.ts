@@ -1,9 +1,10 @@
 import { greatestCommonDivisor } from '../../planning/choose-size.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { KnittedStripe } from '../../planning/stripe-sequence.ts';
+import { cellsOf } from '../../shared/plain-text.ts';
 import type { Words } from '../../wording/words.ts';
 import { heightOfRow, leanOfRow, type RowWindow, type Strip, stripOf } from '../geometry/strip.ts';
-import { cellsOf, cutToCells, plainText } from '../text.ts';
+import { cutToCells, plainText } from '../text.ts';
 import { asDyed, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import type { Line } from './ansi.ts';
 import { type DrawOptions, formatPicture, legend, pixelsPerCell, wrapWords } from './picture.ts';

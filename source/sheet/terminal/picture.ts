@@ -2,8 +2,9 @@
 import type { Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
 import type { ColourDepth } from '../../shared/colour.ts';
+import { cellsOf } from '../../shared/plain-text.ts';
 import type { GraftMovement } from '../../steps/graft.ts';
-import { cellsOf, cutToCells, plainText } from '../text.ts';
+import { cutToCells, plainText } from '../text.ts';
 import { yarnSigns } from '../yarn-signs.ts';
 import { formatLine, type Line, type Span, sampleOf } from './ansi.ts';
 import type { BarsAtHand } from './sewing-rows.ts';

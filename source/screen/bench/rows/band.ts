@@ -5,8 +5,9 @@
 import type { Side } from '../../../bed/bed.ts';
 import type { BenchView } from '../../../chat/view.ts';
 import type { Plan } from '../../../planning/plan.ts';
+import { cellsOf } from '../../../shared/plain-text.ts';
 import type { Line } from '../../../sheet/terminal/ansi.ts';
-import { cellsOf, plainText } from '../../../sheet/text.ts';
+import { plainText } from '../../../sheet/text.ts';
 import { asDyed } from '../../../sheet/yarn-signs.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type BandBlock, type BandPaint, bigHeight, letterRows, paintOf } from './band-letters.ts';

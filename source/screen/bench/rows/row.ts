@@ -2,8 +2,9 @@
 
 import type { Plan } from '../../../planning/plan.ts';
 import type { ColourDepth } from '../../../shared/colour.ts';
+import { cellsOf } from '../../../shared/plain-text.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
-import { cellsOf, cutToCells } from '../../../sheet/text.ts';
+import { cutToCells } from '../../../sheet/text.ts';
 import { asDyed, type YarnSign, yarnSigns } from '../../../sheet/yarn-signs.ts';
 
 /** What there is to draw with. */
