@@ -5,7 +5,6 @@ import type { Way } from '../session/way.ts';
 import { rowAt } from '../steps/job.ts';
 import type { Step } from '../steps/step.ts';
 import { explainWord, findWord } from '../wording/explain.ts';
-import type { HelpWords } from '../wording/help.en.ts';
 import { findNamed, type Named, titleOf } from '../wording/named.ts';
 import type { Words } from '../wording/words.ts';
 import { type ChatCommand, usageOf } from './commands/chat-command.ts';
@@ -68,7 +67,7 @@ const nameWidth = 9;
 const cellWidth = 39;
 
 interface HelpTopic extends Named {
-  readonly id: keyof HelpWords['topics'];
+  readonly id: keyof Words['help']['topics'];
   readonly lines: (words: Words) => readonly string[];
   /** Lines to type, in an order in which all of them work. */
   readonly examples: (session: Session, words: Words) => readonly string[];
@@ -126,7 +125,7 @@ export interface Scene {
   readonly offers: number;
 }
 
-export type Situation = keyof HelpWords['now'];
+export type Situation = keyof Words['help']['now'];
 
 /** The most pressing one comes first: unsaved work, then what is being guided or offered, then the step. */
 export function situationOf({ session, way, trouble, offers }: Scene): Situation {

@@ -1,12 +1,12 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import type { BenchWords, PicturesWords } from './bench.en.ts';
 import { atEnd, counted, sideWord, timesWord } from './forms.de.ts';
+import type { Words } from './words.ts';
 
 const towards = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 const edgeOf = (side: Side): string => (side === 'left' ? 'linker Rand' : 'rechter Rand');
 
-export const bench = ({ time }: Amounts): BenchWords => ({
+export const bench = ({ time }: Amounts): Words['bench'] => ({
   knit: (to) => `nach ${towards(to)} stricken`,
   out: (edge, needle) => `${edgeOf(edge)}, eine nach außen: ${needle}`,
   in: (edge, needle) => `${edgeOf(edge)}, eine nach innen: ${needle}`,
@@ -69,7 +69,7 @@ export const bench = ({ time }: Amounts): BenchWords => ({
   drawOff: 'draw off: zurück',
 });
 
-export const pictures = ({ length }: Amounts): PicturesWords => ({
+export const pictures = ({ length }: Amounts): Words['pictures'] => ({
   sizeBelowCord: (width, depthBelowCordCm, angle) =>
     `${width} breit, ${length(depthBelowCordCm)} unter der Kordel, Streifen mit ${angle}`,
   hangingsLeftOut: (left) => `und noch ${timesWord(left)}, auf dieselben Nadeln eingehängt`,

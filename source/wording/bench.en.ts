@@ -63,8 +63,6 @@ export const bench = ({ time }: Amounts) => ({
   drawOff: 'draw off: back',
 });
 
-export type BenchWords = ReturnType<typeof bench>;
-
 interface EdgeNames {
   readonly leftName: string;
   readonly rightName: string;
@@ -145,5 +143,3 @@ export const pictures = ({ length }: Amounts) => ({
   cordFlat: 'to and fro: every pass knits a row',
   cordSewn: 'off the bed its two long edges are sewn together',
 });
-
-export type PicturesWords = ReturnType<typeof pictures>;

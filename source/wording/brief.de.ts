@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import type { BriefWords, FieldsWords } from './brief.en.ts';
+import type { Words } from './words.ts';
 
-export const brief = ({ choice, list }: Amounts): BriefWords => ({
+export const brief = ({ choice, list }: Amounts): Words['brief'] => ({
   empty: 'Die Vorgabe ist leer: schreib mindestens name, bed, swatch, bag, yarns und stripes hinein.',
   tooBig: (characterCount, most) =>
     `Die Datei hat ${characterCount} Zeichen, eine Vorgabe höchstens ${most}: schau, ob es die richtige Datei ist.`,
@@ -108,7 +108,7 @@ export const brief = ({ choice, list }: Amounts): BriefWords => ({
   },
 });
 
-export const fields = (_: Amounts): FieldsWords => ({
+export const fields = (_: Amounts): Words['fields'] => ({
   brief:
     'Ein Beutel, wie du ihn willst. Speichere die Datei als my-bag.json; slantwise plan my-bag.json druckt dann den Plan.',
   name: 'Wie der Beutel heißt. Der Name steht über dem Plan und dem Blatt.',

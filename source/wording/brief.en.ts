@@ -110,8 +110,6 @@ export const brief = ({ choice, list }: Amounts) => ({
   },
 });
 
-export type BriefWords = ReturnType<typeof brief>;
-
 /** What each field of a brief is, for whoever writes one: a line each, with what counts where the field is left out. */
 export const fields = (_: Amounts) => ({
   brief:
@@ -204,5 +202,3 @@ export const fields = (_: Amounts) => ({
   'learned.depthFactor': 'Depth that came out over depth as planned.',
   'learned.spread': 'How much bags differ from one another, as a share.',
 });
-
-export type FieldsWords = ReturnType<typeof fields>;

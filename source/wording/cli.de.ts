@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import type { CliWords } from './cli.en.ts';
+import type { Words } from './words.ts';
 
-export const cli = ({ choice, decimal }: Amounts): CliWords => ({
+export const cli = ({ choice, decimal }: Amounts): Words['cli'] => ({
   does: {
     work: 'einen Beutel stricken; mit dem angefangenen weiter (auch ohne das Wort work)',
     log: 'das Protokoll in dieser Datei führen',

@@ -106,5 +106,3 @@ export const cli = ({ choice, decimal }: Amounts) => ({
     exampleReplay: 'play a log back, eight times as fast',
   },
 });
-
-export type CliWords = ReturnType<typeof cli>;

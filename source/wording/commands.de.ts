@@ -1,8 +1,8 @@
 import { languageChoices } from '../settings/settings.ts';
 import type { Amounts } from './amounts.ts';
-import type { CommandsWords } from './commands.en.ts';
+import type { Words } from './words.ts';
 
-export const commands = ({ choice }: Amounts): CommandsWords => ({
+export const commands = ({ choice }: Amounts): Words['commands'] => ({
   next: {
     usage: 'next [wie viele]',
     summary: 'den gezeigten Schritt bestätigen, oder mehrere auf einmal',

@@ -4,7 +4,6 @@
  */
 import type { Plan } from '../planning/plan.ts';
 import { nearest } from '../shared/nearest.ts';
-import type { GlossaryWords } from './glossary.en.ts';
 import { findNamed, type Named, namesOf, titleOf } from './named.ts';
 import type { Reason } from './reason.ts';
 import { sizeReasons, yarnReasons } from './reasons-plan.ts';
@@ -21,11 +20,11 @@ export const findReason = (text: string, words: Words): (Reason & Named) | null 
 
 /** A word of the trade. */
 interface Word extends Named {
-  readonly id: keyof GlossaryWords;
+  readonly id: keyof Words['glossary'];
 }
 
 export const tradeWords: readonly Word[] = (
-  Object.keys(englishWords.glossary) as (keyof GlossaryWords)[]
+  Object.keys(englishWords.glossary) as (keyof Words['glossary'])[]
 ).map((id) => ({ id, names: ({ glossary }) => glossary[id].names }));
 
 export const meaningOf = ({ id }: Word, { glossary }: Words): string => glossary[id].means;

@@ -1,10 +1,10 @@
 import { opposite } from '../bed/bed.ts';
 import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
-import type { FaultsWords, FilesWords } from './faults.en.ts';
 import { counted, sideWord } from './forms.de.ts';
+import type { Words } from './words.ts';
 
-export const faults = ({ choice, list }: Amounts): FaultsWords => ({
+export const faults = ({ choice, list }: Amounts): Words['faults'] => ({
   bed: {
     'bed/yarn-not-in-feeder': ({ held, yarn }) =>
       held === null
@@ -86,7 +86,7 @@ export const faults = ({ choice, list }: Amounts): FaultsWords => ({
     `Der Beutel hat ${wanted} Streifen zu je ${counted.row(stripeRows)}, und die Reste reichen für ${possible} davon (${why}): ${mend}.`,
 });
 
-export const files = (_: Amounts): FilesWords => ({
+export const files = (_: Amounts): Words['files'] => ({
   line: {
     'not-text': 'enthält Bytes, die kein Text sind',
     'not-json': 'ist kein JSON',

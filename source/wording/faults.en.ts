@@ -91,8 +91,6 @@ export const faults = ({ choice, list }: Amounts) => ({
     `The bag has ${wanted} stripes of ${counted.row(stripeRows)}, and the scraps knit ${possible} of them (${why}): ${mend}.`,
 });
 
-export type FaultsWords = ReturnType<typeof faults>;
-
 /** What is wrong with a file, a disk or a log, and what to do about it. */
 export const files = (_: Amounts) => ({
   line: {
@@ -167,5 +165,3 @@ export const files = (_: Amounts) => ({
   holds:
     'The disk may hold up this terminal until it answers. You can close the window; that loses nothing more.',
 });
-
-export type FilesWords = ReturnType<typeof files>;

@@ -1,12 +1,12 @@
 import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
-import type { FindingWords } from './finding.en.ts';
 import { counted, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
+import type { Words } from './words.ts';
 
 const acrossTo = (side: Side): string =>
   `Nimm das Garn aus dem Fadenführer, führ den Schlitten im Freilauf zurück nach ${sideWord(side)}, stell ihn auf Stricken und leg das Garn wieder ein.`;
 
-export const finding = ({ choice, length, list, tail }: Amounts): FindingWords => ({
+export const finding = ({ choice, length, list, tail }: Amounts): Words['finding'] => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
   knitted: (rowCounter) => `${counted.row(rowCounter)} gestrickt`,
   below: (wasteRows) => `${counted.wasteRow(wasteRows)} darunter`,

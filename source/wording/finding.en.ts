@@ -187,5 +187,3 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   irreversibleStep: (number: number, irreversible: string) => `If step ${number} was done: ${irreversible}`,
   irreversibleBefore: (more: number) => `The same goes for ${counted.step(more)} before that.`,
 });
-
-export type FindingWords = ReturnType<typeof finding>;

@@ -1,7 +1,7 @@
 import type { UsualThing } from '../planning/usual.ts';
 import type { Amounts } from './amounts.ts';
-import type { FirstRunWords } from './first-run.en.ts';
 import { counted, quoted } from './forms.de.ts';
+import type { Words } from './words.ts';
 
 const things: Readonly<Record<UsualThing, string>> = {
   cards: 'ein Kartenspiel in der Schachtel',
@@ -11,7 +11,7 @@ const things: Readonly<Record<UsualThing, string>> = {
   book: 'ein kleines Taschenbuch',
 };
 
-export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts): FirstRunWords => ({
+export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts): Words['firstRun'] => ({
   questions: {
     name: {
       label: 'Name',

@@ -222,5 +222,3 @@ export const firstRun = ({ choice, decimal, length, list, massNeeded }: Amounts)
   asIn: 'e.g.',
   enter: 'Enter',
 });
-
-export type FirstRunWords = ReturnType<typeof firstRun>;

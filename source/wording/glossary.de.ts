@@ -1,8 +1,8 @@
 import { firmTightness, labelTightness } from '../planning/fabric.ts';
 import type { Amounts } from './amounts.ts';
-import type { GlossaryWords } from './glossary.en.ts';
+import type { Words } from './words.ts';
 
-export const glossary = ({ decimal }: Amounts): GlossaryWords => ({
+export const glossary = ({ decimal }: Amounts): Words['glossary'] => ({
   bed: {
     names: 'Nadelbett, Bett',
     means:

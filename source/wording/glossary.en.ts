@@ -346,5 +346,3 @@ export const glossary = ({ decimal }: Amounts) => ({
       'The end of yarn left hanging where a yarn begins or is cut. Some are cut long on purpose, to graft and to sew with.',
   },
 });
-
-export type GlossaryWords = ReturnType<typeof glossary>;

@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import type { HelpWords } from './help.en.ts';
+import type { Words } from './words.ts';
 
-export const help = (_: Amounts): HelpWords => ({
+export const help = (_: Amounts): Words['help'] => ({
   none: (asked) => `Zu ${asked} gibt es keine Hilfe.`,
   keys: 'Enter bestätigt, ← nimmt ihn zurück, Tab ergänzt; oder frag: was ist ein Decker?',
   topicsAre: (topics) => `Tippe help und ein Thema: ${topics}; oder help all.`,

@@ -106,5 +106,3 @@ export const help = (_: Amounts) => ({
   moreOfThis: 'more of this',
   confirmSeveral: (howMany: string) => `confirm ${howMany} at once`,
 });
-
-export type HelpWords = ReturnType<typeof help>;

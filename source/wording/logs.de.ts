@@ -1,9 +1,9 @@
 import { forShell } from '../shared/plain-text.ts';
 import type { Amounts } from './amounts.ts';
 import { counted, quoted } from './forms.de.ts';
-import type { LogsWords } from './logs.en.ts';
+import type { Words } from './words.ts';
 
-export const logs = (_: Amounts): LogsWords => ({
+export const logs = (_: Amounts): Words['logs'] => ({
   renamed: (before, now) => `${before} heißt jetzt ${now}.`,
   notAName: (most) => `Sag, wie der Beutel heißen soll, in höchstens ${counted.character(most)}.`,
   askDiscard: (bag, named) =>

@@ -70,5 +70,3 @@ export const logs = (_: Amounts) => ({
   },
   goOn: (step: number, path: string) => `To go on from step ${step}: slantwise --log ${path}`,
 });
-
-export type LogsWords = ReturnType<typeof logs>;

@@ -1,6 +1,6 @@
 import type { Amounts } from './amounts.ts';
 import { counted, sideWord, stateWord } from './forms.de.ts';
-import type { PageWords } from './page.en.ts';
+import type { Words } from './words.ts';
 
 export const page = ({
   decimal,
@@ -11,7 +11,7 @@ export const page = ({
   small,
   tail,
   yarnNeeded,
-}: Amounts): PageWords => ({
+}: Amounts): Words['page'] => ({
   titles: {
     size: 'GRÖSSE',
     stripes: 'STREIFEN',

@@ -234,5 +234,3 @@ export const page = ({
   enough: 'enough',
   shortBy: (shortGrams: number) => `short by ${massNeeded(shortGrams)}`,
 });
-
-export type PageWords = ReturnType<typeof page>;

@@ -1,15 +1,10 @@
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { Amounts } from './amounts.ts';
 import { counted, stateWord, toTheYarn, yarnClass, yarnName } from './forms.de.ts';
-import {
-  type KitWords,
-  mostListed,
-  type PlanWords,
-  type ReplanWords,
-  type WarningsWords,
-} from './plan.en.ts';
+import { mostListed } from './plan.en.ts';
+import type { Words } from './words.ts';
 
-export const plan = ({ length, time, decimal, list }: Amounts): PlanWords => {
+export const plan = ({ length, time, decimal, list }: Amounts): Words['plan'] => {
   const percentOff = (factor: number, more: string, less: string): string =>
     `${decimal(100 * Math.abs(factor - 1), 1)} % ${factor < 1 ? less : more}`;
   return {
@@ -79,7 +74,7 @@ export const warnings = ({
   massNeeded,
   small,
   fixed,
-}: Amounts): WarningsWords => ({
+}: Amounts): Words['warnings'] => ({
   'plan/yarn-short': ({ yarn, shortGrams, reservePercent }) =>
     `${massNeeded(shortGrams)} ${yarn} zu wenig, ${decimal(reservePercent)} % Reserve eingerechnet: besorg mehr oder strick einen kleineren Beutel.`,
   'plan/scraps-unused': ({ yarns }) =>
@@ -127,7 +122,7 @@ const afterSome = (rows: readonly number[], list: Amounts['list']): string => {
     : `${counted.time(rows.length)}, zum ersten Mal nach Reihe ${rows[0]}`;
 };
 
-export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): KitWords => ({
+export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): Words['kit'] => ({
   tools: ({ prongs, hasComb, clips }) =>
     `Werkzeug: ${list([
       `${prongs}er-Decker`,
@@ -152,7 +147,7 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts): Ki
     ])}.`,
 });
 
-export const replan = ({ decimal, length, list, massNeeded }: Amounts): ReplanWords => ({
+export const replan = ({ decimal, length, list, massNeeded }: Amounts): Words['replan'] => ({
   asPlannedItCannot: 'Wie geplant lässt er sich nicht fertigstricken.',
   asPlanned: (choice) => `Wie geplant ${choice}.`,
   noOther: 'Eine andere Länge steht nicht zur Wahl.',

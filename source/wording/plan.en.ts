@@ -76,8 +76,6 @@ export const plan = ({ length, time, decimal, list }: Amounts) => {
   };
 };
 
-export type PlanWords = ReturnType<typeof plan>;
-
 export type WarningsWords = SayingsBy<'code', PlanWarning>;
 
 /** What a maker should know of a plan before the first stitch. */
@@ -165,8 +163,6 @@ export const kit = ({ list, yarnNeeded, massNeeded, lengthNeeded }: Amounts) => 
     ])}.`,
 });
 
-export type KitWords = ReturnType<typeof kit>;
-
 export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   asPlannedItCannot: 'As planned it cannot be finished.',
   asPlanned: (choice: string) => `As planned, ${choice}.`,
@@ -215,5 +211,3 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   tooLate: 'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
   cordBegun: 'The cord is begun, so its yarn is settled: rip back to before its cast-on to change it.',
 });
-
-export type ReplanWords = ReturnType<typeof replan>;

@@ -1,8 +1,8 @@
 import type { Amounts } from './amounts.ts';
 import { counted, placeWords, sideWord, yarnClass, yarnName } from './forms.de.ts';
-import type { PromptWords } from './prompt.en.ts';
+import type { Words } from './words.ts';
 
-export const prompt = ({ choice, length, list }: Amounts): PromptWords => ({
+export const prompt = ({ choice, length, list }: Amounts): Words['prompt'] => ({
   unknownCommand: (word, nearest) => `Einen Befehl ${word} gibt es nicht. Meinst du ${nearest}?`,
   noCommand: (word) => `Einen Befehl ${word} gibt es nicht. Tippe help, um alle zu sehen.`,
   ambiguous: (word, choices) => `${word} kann ${choice(choices)} sein: tippe einen Buchstaben mehr.`,

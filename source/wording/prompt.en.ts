@@ -134,5 +134,3 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   noPassIsDue: 'no pass is due',
   theBagIsFinished: 'the bag is finished',
 });
-
-export type PromptWords = ReturnType<typeof prompt>;

@@ -6,12 +6,11 @@
 import type { YarnClass } from '../planning/gauge.ts';
 import type { Plan } from '../planning/plan.ts';
 import { mmPerInch } from '../shared/units.ts';
-import type { ReasonsWords } from './reasons.en.ts';
 import type { Words } from './words.ts';
 
 /** A topic of the craft, whose rule, formula and source are in words alone. */
 export interface Reason {
-  readonly id: Exclude<keyof ReasonsWords, 'said' | 'sources'>;
+  readonly id: Exclude<keyof Words['reasons'], 'said' | 'sources'>;
   /** This bag's numbers; null where it has none to show. */
   readonly here?: (plan: Plan, words: Words) => string | null;
   /** Where the words name no source of its own; common practice where it is left out. */

@@ -4,9 +4,9 @@ import { loopConstants } from '../planning/gauge.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './forms.de.ts';
-import type { ReasonsWords } from './reasons.en.ts';
+import type { Words } from './words.ts';
 
-export const reasons = ({ decimal, fabricMass, fixed, length, list, small }: Amounts): ReasonsWords => ({
+export const reasons = ({ decimal, fabricMass, fixed, length, list, small }: Amounts): Words['reasons'] => ({
   swatch: {
     names: 'Maschenprobe, Maschendichte, Maschenbreite, Reihenhöhe, ruhen',
     guessed: 'nach dem Nadelbett geschätzt (Faustregel): ',

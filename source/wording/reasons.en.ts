@@ -254,5 +254,3 @@ export const reasons = ({ decimal, fabricMass, fixed, length, list, small }: Amo
     ouncesToSquareYard: (gsm: number) => `${fabricMass(gsm)} oz to the square yard`,
   },
 });
-
-export type ReasonsWords = ReturnType<typeof reasons>;

@@ -3,16 +3,10 @@ import { exhaustive } from '../shared/result.ts';
 import type { Phase } from '../steps/step.ts';
 import type { Amounts } from './amounts.ts';
 import { counted, yarnName } from './forms.de.ts';
-import type {
-  BagEndWords,
-  CannotPlay,
-  MeasuredWords,
-  PlayerWords,
-  RecordWords,
-  SwatchGuideWords,
-} from './record.en.ts';
+import type { CannotPlay } from './record.en.ts';
+import type { Words } from './words.ts';
 
-export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
+export const record = ({ list, mass, massNeeded }: Amounts): Words['record'] => ({
   titles: {
     time: 'ZEIT',
     byPhase: 'NACH ABSCHNITTEN',
@@ -66,7 +60,7 @@ export const record = ({ list, mass, massNeeded }: Amounts): RecordWords => ({
 
 const andRests = (rests: string | null): string => (rests === null ? '' : `, dazu ${rests} Pausen`);
 
-export const bagEnd = ({ length, list, massNeeded }: Amounts): BagEndWords => ({
+export const bagEnd = ({ length, list, massNeeded }: Amounts): Words['bagEnd'] => ({
   finished: (name, bench, sittings, rests) =>
     `${name} ist fertig: ${bench} an der Maschine in ${counted.sitting(sittings)}${andRests(rests)}.`,
   soFar: (name, bench, sittings, rests) =>
@@ -127,7 +121,7 @@ const fault = (why: CannotPlay, decimal: Amounts['decimal']): string => {
   }
 };
 
-export const player = ({ decimal }: Amounts): PlayerWords => ({
+export const player = ({ decimal }: Amounts): Words['player'] => ({
   note: 'Notiz',
   lesson: 'Tipp',
   play: 'Lauf',
@@ -153,7 +147,7 @@ export const player = ({ decimal }: Amounts): PlayerWords => ({
 
 const sides = { width: 'Breite', depth: 'Tiefe' };
 
-export const measured = ({ length, lengthNeeded }: Amounts): MeasuredWords => ({
+export const measured = ({ length, lengthNeeded }: Amounts): Words['measured'] => ({
   got: (widthCm, depthCm) => `Gemessen: ${length(widthCm)} breit, ${length(depthCm)} tief.`,
   asPlanned: (side) => `${sides[side]} wie geplant.`,
   beside: (side, offCm, doubtCm) =>
@@ -175,7 +169,7 @@ export const measured = ({ length, lengthNeeded }: Amounts): MeasuredWords => ({
   },
 });
 
-export const swatchGuide = ({ units }: Amounts): SwatchGuideWords => ({
+export const swatchGuide = ({ units }: Amounts): Words['swatchGuide'] => ({
   offer: 'stricken, dann wirst du durch eine geführt',
   place: (at, of) => `die Maschenprobe, Schritt ${at} von ${of}`,
   dial: 'Stell die Maschenweite ein, die du für dieses Garn nähmst. Was zeigt der Knopf?',

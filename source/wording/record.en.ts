@@ -63,8 +63,6 @@ export const record = ({ list, mass, massNeeded }: Amounts) => ({
   placeToPause: 'A place to pause',
 });
 
-export type RecordWords = ReturnType<typeof record>;
-
 /** Why the player stays where it is. A replay can go to fewer places than a maker can, and knows no other words. */
 export type CannotPlay = PlayerFault | { readonly code: 'player/cannot-go-there' };
 
@@ -122,8 +120,6 @@ export const player = ({ decimal }: Amounts) => ({
     `Another Slantwise (process ${pid}${host === null ? '' : ` on ${host}`}) has this bag open: here you only look, as far as it has come. If there is none, copy the log and go on in the copy: slantwise --log COPY`,
 });
 
-export type PlayerWords = ReturnType<typeof player>;
-
 /** The end of a bag, and another to match. */
 const andRests = (rests: string | null): string => (rests === null ? '' : `, and rests of ${rests}`);
 
@@ -155,8 +151,6 @@ export const bagEnd = ({ length, list, massNeeded }: Amounts) => ({
   cannotMatch: (why: string) => `No such bag can be made: ${why}`,
 });
 
-export type BagEndWords = ReturnType<typeof bagEnd>;
-
 /** What is measured: the bag and its cord, and a swatch before them. */
 
 const sides = { width: 'Width', depth: 'Depth' };
@@ -182,8 +176,6 @@ export const measured = ({ length, lengthNeeded }: Amounts) => ({
     notALength: (text: string, usage: string) => `${text} is not a length. For example: ${usage}.`,
   },
 });
-
-export type MeasuredWords = ReturnType<typeof measured>;
 
 /** A swatch knitted by guidance. */
 export const swatchGuide = ({ units }: Amounts) => ({
@@ -219,5 +211,3 @@ export const swatchGuide = ({ units }: Amounts) => ({
     'row-yarn': 'Type how long the yarn is, as in 68 cm; Enter passes by.',
   },
 });
-
-export type SwatchGuideWords = ReturnType<typeof swatchGuide>;

@@ -1,6 +1,6 @@
 import type { PedalAct } from '../settings/settings.ts';
 import type { Amounts } from './amounts.ts';
-import type { SettingsWords } from './settings.en.ts';
+import type { Words } from './words.ts';
 
 const acts: Readonly<Record<PedalAct, string>> = {
   confirm: 'bestätigt den Schritt',
@@ -9,7 +9,7 @@ const acts: Readonly<Record<PedalAct, string>> = {
   pass: 'bestätigt einen Schlittengang',
 };
 
-export const settings = ({ decimal, list, choice }: Amounts): SettingsWords => ({
+export const settings = ({ decimal, list, choice }: Amounts): Words['settings'] => ({
   languageIs: (setting) => (setting === 'auto' ? 'wie das System, zurzeit Deutsch.' : 'Deutsch.'),
   pressNow: (act) =>
     `Drück jetzt den Schalter, dann gilt: er ${acts[act]}. Geschieht nichts, behält das Terminal seine Taste für sich. Escape bricht ab.`,

@@ -75,5 +75,3 @@ export const settings = ({ decimal, list, choice }: Amounts) => ({
   noSuchLanguage: (code: string, choices: readonly string[]) =>
     `The settings ask for the language ${code}, which is not here, so this is English: set language to ${choice(choices)}.`,
 });
-
-export type SettingsWords = ReturnType<typeof settings>;

@@ -1,11 +1,11 @@
 import type { Amounts } from './amounts.ts';
 import { sideWord, stateWord, whichCord } from './forms.de.ts';
-import type { SheetWords } from './sheet.en.ts';
+import type { Words } from './words.ts';
 
 const rows = (count: number): string => (count === 1 ? '1 Reihe' : `${count} Reihen`);
 const stitches = (count: number): string => (count === 1 ? '1 Masche' : `${count} Maschen`);
 
-export const sheet = ({ length, small, list }: Amounts): SheetWords => ({
+export const sheet = ({ length, small, list }: Amounts): Words['sheet'] => ({
   places: { desk: 'am Tisch', machine: 'an der Maschine', lap: 'im Schoß' },
   leftAndRight: 'links und rechts: deine, zum Bett hin',
   pageOf: (place, [at, of]) => (of === 1 ? place : `${place}, ${at} von ${of}`),

@@ -221,5 +221,3 @@ export const sheet = ({ length, small, list }: Amounts) => ({
     noToy: 'This bag is no toy. Ask the local rules before it is sold, or given to a child.',
   },
 });
-
-export type SheetWords = ReturnType<typeof sheet>;

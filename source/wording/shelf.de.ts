@@ -1,7 +1,7 @@
 import type { ShelfKind } from '../planning/shelf.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './forms.de.ts';
-import type { PartyWords, ShelfWords } from './shelf.en.ts';
+import type { Words } from './words.ts';
 
 const none: Readonly<Record<ShelfKind, string>> = {
   bed: 'Kein Nadelbett',
@@ -14,7 +14,7 @@ const things: Readonly<Record<ShelfKind, string>> = {
   yarn: 'Garn',
 };
 
-export const shelf = ({ decimal, length, list, mass, yarnNeeded }: Amounts): ShelfWords => ({
+export const shelf = ({ decimal, length, list, mass, yarnNeeded }: Amounts): Words['shelf'] => ({
   outside: 'was unter Namen aufgehoben ist, wie viel Garn noch da ist und was daraus werden kann',
   empty: [
     'Noch liegt nichts im Regal. Tippe in einem Beutel keep bed werkstatt, keep swatch pflaume oder keep yarns; dann gelten diese Namen in einer Vorgabe und bei den ersten Fragen.',
@@ -47,7 +47,7 @@ export const shelf = ({ decimal, length, list, mass, yarnNeeded }: Amounts): She
   takes: (names) => `${list(names)} aus deinem Regal`,
 });
 
-export const party = ({ list, mass, time }: Amounts): PartyWords => ({
+export const party = ({ list, mass, time }: Amounts): Words['party'] => ({
   title: (bags) => `ALLE ${bags} BEUTEL`,
   order: 'Folge',
   orderIs: (names) => `${list(names)}: zuerst, was vom knappsten Garn am meisten braucht`,

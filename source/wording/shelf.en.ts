@@ -45,8 +45,6 @@ export const shelf = ({ decimal, length, list, mass, yarnNeeded }: Amounts) => (
   takes: (names: readonly string[]) => `${list(names)} from your shelf`,
 });
 
-export type ShelfWords = ReturnType<typeof shelf>;
-
 /** Several bags together: in which order, with which tools, how long, and which of them are done. */
 export const party = ({ list, mass, time }: Amounts) => ({
   title: (bags: number) => `ALL ${bags} BAGS`,
@@ -82,5 +80,3 @@ export const party = ({ list, mass, time }: Amounts) => ({
   sheetTitle: (bags: number) => `A party of ${counted.bag(bags)}`,
   sheetTally: 'Done',
 });
-
-export type PartyWords = ReturnType<typeof party>;

@@ -3,7 +3,8 @@ import type { Care, Trace } from '../session/mend/mend.ts';
 import { exhaustive } from '../shared/result.ts';
 import type { Amounts } from './amounts.ts';
 import { yarnName } from './forms.de.ts';
-import type { SlipTold, SlipWords } from './slips.en.ts';
+import type { SlipTold } from './slips.en.ts';
+import type { Words } from './words.ts';
 
 const moveOf = (told: SlipTold, move: number): string =>
   told.orBefore ? `Formschritt ${move} oder eines früheren` : `Formschritt ${move} nach Reihe ${told.row}`;
@@ -140,7 +141,7 @@ function careSentence(care: Care): string {
   }
 }
 
-export const slips = ({ list }: Amounts): SlipWords => ({
+export const slips = ({ list }: Amounts): Words['slips'] => ({
   slip: slipSentence,
   both: (sentences) => `Zwei Dinge auf einmal. ${sentences.join(' ')}`,
   or: (sentence) => `Oder: ${sentence}`,

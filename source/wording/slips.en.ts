@@ -213,5 +213,3 @@ export const slips = ({ list }: Amounts) => ({
       ? `A mistake that you kept lies there, so this rips back to row ${row}, before it.`
       : `The waste rows there are out, so this rips back to row ${row}, before them.`,
 });
-
-export type SlipWords = ReturnType<typeof slips>;

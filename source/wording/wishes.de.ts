@@ -1,7 +1,7 @@
 import type { Amounts } from './amounts.ts';
-import type { WishesWords } from './wishes.en.ts';
+import type { Words } from './words.ts';
 
-export const wishes = (_: Amounts): WishesWords => ({
+export const wishes = (_: Amounts): Words['wishes'] => ({
   typeThis: (line) => `Dafür tippe ${line}.`,
   aYarn: 'Garn',
   sayings: {

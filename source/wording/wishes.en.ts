@@ -136,5 +136,3 @@ export const wishes = (_: Amounts) => ({
     help: ['what can i', 'commands', 'how does this work', 'help me', 'how do'],
   },
 });
-
-export type WishesWords = ReturnType<typeof wishes>;

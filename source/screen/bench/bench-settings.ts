@@ -9,7 +9,7 @@ import {
   settingNames,
 } from '../../settings/settings.ts';
 import { unitsFor } from '../../shared/units.ts';
-import { type SettingsWords, typedNames } from '../../wording/settings.en.ts';
+import { typedNames } from '../../wording/settings.en.ts';
 import { type Language, type Words, wordsIn } from '../../wording/words.ts';
 import { andThen, type BenchState, only, type Reaction, withLines } from './bench-state.ts';
 
@@ -37,7 +37,7 @@ export function changeLanguage(state: BenchState, language: Language, setting: s
   );
 }
 
-function saySet(say: SettingsWords, { name, value }: SettingChange): string {
+function saySet(say: Words['settings'], { name, value }: SettingChange): string {
   switch (name) {
     case 'large':
       return say.large(value);

@@ -1,6 +1,5 @@
 /** At the machine: what is read from in front of the bed with both hands full. */
 import type { Plan } from '../../planning/plan.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { bedMapOf } from '../geometry/bed-map.ts';
 import { bedDrawing } from '../svg/bed-drawing.ts';
@@ -125,7 +124,7 @@ function bedPictures(plan: Plan, words: Words, look: DrawOptions): readonly Bloc
 }
 
 /** The four numbers without which nothing is begun. */
-function numbersOf(plan: Plan, { numbers }: SheetWords): (Block & { kind: 'numbers' })['numbers'] {
+function numbersOf(plan: Plan, { numbers }: Words['sheet']): (Block & { kind: 'numbers' })['numbers'] {
   const { hangings } = bedMapOf(plan);
   const [first] = hangings;
   const span = (edges: { leftName: string; rightName: string } | undefined): string =>

@@ -4,7 +4,6 @@
  */
 import type { Plan } from '../../planning/plan.ts';
 import { layOutJob } from '../../steps/job.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { wrapText } from '../svg/element.ts';
 import type { DrawOptions } from '../terminal/picture.ts';
@@ -116,7 +115,7 @@ export const headerMm = (title: string, place: Station, isFirst: boolean): numbe
 export function stationOf(
   pages: readonly SheetPage[],
   index: number,
-  { places, pageOf }: SheetWords,
+  { places, pageOf }: Words['sheet'],
 ): string {
   const { place } = pages[index] as SheetPage;
   const own = pages.flatMap((page, i) => (page.place === place ? [i] : []));

@@ -1,7 +1,8 @@
 /** The bed as the maker has it in front, purl side of the work towards them: where it hangs at first, and where it has crawled to. */
+
 import { formatNeedle } from '../../bed/needles.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
+import type { Words } from '../../wording/words.ts';
 import { type BedMap, bedMapOf, type Edges, type HangingOnBed } from '../geometry/bed-map.ts';
 import type { Point } from '../geometry/shape.ts';
 import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
@@ -19,7 +20,7 @@ type PlaceAt = (place: number) => number;
 
 export function bedDrawing(
   plan: Plan,
-  words: SheetWords,
+  words: Words['sheet'],
   { widthMm, size, lanes }: BedDrawingOptions,
 ): Drawing {
   const map = bedMapOf(plan);
@@ -122,7 +123,7 @@ interface LaneRoom {
 }
 
 /** Two bars joined by the way the work crawls: as it is hung above, at its last row there below. */
-function lane(hanging: HangingOnBed, words: SheetWords, room: LaneRoom): readonly Drawn[] {
+function lane(hanging: HangingOnBed, words: Words['sheet'], room: LaneRoom): readonly Drawn[] {
   const { top, leftOf, size } = room;
   const { hung, last } = hanging;
   const [first, then] = labelsOf(hanging, words);
@@ -146,7 +147,7 @@ function lane(hanging: HangingOnBed, words: SheetWords, room: LaneRoom): readonl
 /** When the work hangs where the two bars show it. */
 const labelsOf = (
   { fromRow, throughRow }: HangingOnBed,
-  words: SheetWords,
+  words: Words['sheet'],
 ): readonly [hung: string, last: string] => [
   fromRow === 1 ? words.hungForRow : words.hungAfter(fromRow - 1),
   words.atRow(throughRow),

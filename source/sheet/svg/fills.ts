@@ -2,9 +2,10 @@
  * Yarns as fills, the plain colour or the colour with a pattern that survives a copier, and the small pictures of yarns: the
  * band of all stripes, the patch of a table, the chip of a list.
  */
+
 import type { Plan } from '../../planning/plan.ts';
 import { inkOn } from '../../shared/colour.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
+import type { Words } from '../../wording/words.ts';
 import { clip, type Point, type Polygon } from '../geometry/shape.ts';
 import { type Pattern, type YarnSign, yarnSigns } from '../yarn-signs.ts';
 import { type Drawing, element, palette, pointList, textAt } from './element.ts';
@@ -75,7 +76,7 @@ const strokes: Readonly<Record<Exclude<Pattern, 'plain'>, string>> = {
 /** All stripes from first to last in one slanting band: an ornament, in the order they are knitted. */
 export function bandDrawing(
   plan: Plan,
-  words: SheetWords,
+  words: Words['sheet'],
   widthMm: number,
   heightMm: number,
   id: string,

@@ -4,8 +4,9 @@
  * afterwards with a pale edge, so that the eye follows the thread. The mouth stays where the work lies: work that crawled
  * left has it at the left, and loops are counted from where the tail hangs.
  */
+
 import type { Plan } from '../../planning/plan.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
+import type { Words } from '../../wording/words.ts';
 import { foldOf } from '../geometry/fold.ts';
 import { between, type Point, type Polygon } from '../geometry/shape.ts';
 import { arrow, type Drawn, disc, drawingOf, reaching, within, written } from './drawn.ts';
@@ -63,7 +64,7 @@ function entriesOf(count: number): readonly GraftEntry[] {
 
 const shownLoops = 3;
 
-export function graftDiagram(plan: Plan, words: SheetWords): Drawing {
+export function graftDiagram(plan: Plan, words: Words['sheet']): Drawing {
   const fold = foldOf(plan);
   // Loop 1 lies where the tail hangs: at the mouth or at the bottom, and the mouth lies on the side of the crawl.
   const mouthLeft = plan.brief.crawl === 'left';

@@ -1,6 +1,5 @@
 /** The bottom seam, knit side out: the thread goes under a bar of one side, then of the other; drawn up on the left, loose on the right. And the seam across a corner. */
 import type { BoxedBottom } from '../../planning/boxed.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
 import type { Words } from '../../wording/words.ts';
 import type { Point } from '../geometry/shape.ts';
 import { arrow, drawingOf, measure, reaching, within, written } from './drawn.ts';
@@ -54,7 +53,7 @@ function threadPath(): string {
   return start + parts.join('');
 }
 
-export function seamDiagram(words: SheetWords): Drawing {
+export function seamDiagram(words: Words['sheet']): Drawing {
   const size = 2.8;
   const end = columns.at(-1) ?? 0;
   const endY = barAt(end + step / 2, 1);

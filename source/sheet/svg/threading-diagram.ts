@@ -2,9 +2,10 @@
  * The mouth laid out flat, seen from outside: which eyelets the cord goes through, in and out, from the graft round to the
  * graft again. As many holes stand in a line as fit; every fifth has its number, so that no line has to be counted through.
  */
+
 import { threadingOrder } from '../../planning/eyelets.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { SheetWords } from '../../wording/sheet.en.ts';
+import type { Words } from '../../wording/words.ts';
 import { type Drawn, drawingOf, reaching, within, written } from './drawn.ts';
 import { type Drawing, element, lineFrom, pair, palette, strokePath, textWidth } from './element.ts';
 
@@ -22,7 +23,7 @@ interface Hole {
   readonly second: number | null;
 }
 
-export function threadingDiagram({ eyelets }: Plan, words: SheetWords, widthMm: number): Drawing {
+export function threadingDiagram({ eyelets }: Plan, words: Words['sheet'], widthMm: number): Drawing {
   const { made, used } = eyelets;
   const labelMm = textWidth(words.graftLine, size) + 2;
   const perLine = Math.floor((widthMm - 2 * labelMm) / leastStepMm) - 1;

@@ -7,7 +7,6 @@
  */
 import { opposite, type Side } from '../../bed/bed.ts';
 import type { Plan } from '../../planning/plan.ts';
-import type { PicturesWords } from '../../wording/bench.en.ts';
 import type { Words } from '../../wording/words.ts';
 import { yarnSigns } from '../yarn-signs.ts';
 import type { Line, Span } from './ansi.ts';
@@ -43,7 +42,7 @@ const mouthOfGraft = ({ brief }: Plan): Side => brief.crawl;
 export function cornerPicture(
   { fromTipCm, acrossCm }: Corner,
   isAscii: boolean,
-  say: PicturesWords,
+  say: Words['pictures'],
 ): readonly { readonly signs: Span; readonly note: string }[] {
   const [left, seam, right, across, over] = isAscii ? '/|\\=+' : '╱│╲━┿';
   const line = (half: number, fill: string, middle: string): string =>
