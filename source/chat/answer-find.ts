@@ -1,4 +1,5 @@
 /** What is answered to what is seen: the place, or what would tell it, or what may have happened and how to mend it. */
+
 import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
 import type { OpenQuestion, Question } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
@@ -7,20 +8,19 @@ import { type Fact, facts, type Look, plainly, type Seen, type SeenFault } from 
 import type { Session } from '../session/session.ts';
 import { type Result, succeed } from '../shared/result.ts';
 import { drawOfStep, stepAt } from '../steps/job.ts';
+import { formatLook } from '../wording/finding.ts';
 import {
   sayAsked,
-  sayHere,
-  sayHereToo,
   sayMany,
   sayMaybe,
   sayMend,
   sayNoSlip,
   sayOnly,
   sayPlaces,
-  saySides,
   sayStories,
   sayTake,
 } from '../wording/finding-answer.ts';
+import { sayPlace } from '../wording/place.ts';
 import type { Words } from '../wording/words.ts';
 import type { Offer, Reply, Talk } from './talk.ts';
 
@@ -81,14 +81,14 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
   if (finding.found === 'none') return { lines: [], offers: [] };
   if (finding.found === 'one') {
     const { place } = finding;
-    if (isHere) return { lines: [sayHere(session, words)], offers: [] };
+    if (isHere) return { lines: [words.finding.hereNow(sayPlace(session, words))], offers: [] };
     const many = standsForMany(session, place);
     return many
       ? { lines: [sayAsked(many, words)], offers: [], question: many }
       : { lines: sayOnly(place, words), offers: [goingTo(place)] };
   }
   const { places, count, tellApart, bestQuestion } = finding;
-  const here = isHere ? [sayHereToo(session, words)] : [];
+  const here = isHere ? [words.finding.hereToo(sayPlace(session, words))] : [];
   const asked: OpenQuestion | null = bestQuestion === null ? null : { about: 'fact', fact: bestQuestion };
   const question = asked === null ? [] : [sayAsked(asked, words)];
   const asks = { asked: bestQuestion, question: asked };
@@ -184,7 +184,7 @@ function swapped(session: Session, seen: Seen, words: Words): Answer | null {
   for (const one of tries) {
     const found = locate(session.job, one);
     if (found.ok && found.value.found === 'one')
-      return { lines: [saySides(found.value.place, words)], offers: [] };
+      return { lines: [words.finding.swapped(formatLook(found.value.place, words))], offers: [] };
   }
   return null;
 }

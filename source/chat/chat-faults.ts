@@ -5,7 +5,6 @@ import { type SayingsBy, sayBy } from '../wording/by-kind.ts';
 import { formatFault } from '../wording/faults.ts';
 import { seenFaults } from '../wording/finding.ts';
 import { sayWhichUnit } from '../wording/replan.ts';
-import { sayPhase } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import type { ChatFault } from './grammar/intent.ts';
 import type { ReplyFault } from './reply.ts';
@@ -33,7 +32,7 @@ const sayings: SayingsBy<'code', ChatFault | LandmarkFault | SeenFault, [words: 
   'chat/no-such-mark': ({ known, name }, words) =>
     known.length > 0 ? words.prompt.noSuchMark(name, known) : words.prompt.noMarks,
   'steps/no-such-place': ({ what, number, most }, words) => words.prompt.noSuchPlace(what, number, most),
-  'steps/no-such-phase': ({ phase }, words) => words.prompt.noSuchPhase(sayPhase(phase, words)),
+  'steps/no-such-phase': ({ phase }, words) => words.prompt.noSuchPhase(words.prompt.phases[phase]),
   'chat/left-of-what': ({ word }, words) => words.prompt.leftOfWhat(word, word === 'left' ? 'L24' : 'R21'),
   'chat/which-edge': ({ needle }, words) => words.prompt.whichEdge(needle),
   'chat/too-many-needles': ({ needles }, words) => words.prompt.tooManyNeedles(needles),

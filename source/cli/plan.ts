@@ -18,7 +18,7 @@ import type { Step } from '../steps/step.ts';
 import { sayBy } from '../wording/by-kind.ts';
 import { formatPlanPage } from '../wording/plan-page.ts';
 import { formatParty, partySeconds } from '../wording/shelf.ts';
-import { cautionOf, sayPhase, sayStep } from '../wording/steps.ts';
+import { cautionOf, sayStep } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printJson } from './outcome.ts';
 import { ownPace, readBagFromYarn, readPlan } from './read-input.ts';
@@ -113,7 +113,7 @@ function* textLines(plan: Plan, words: Words): Generator<string> {
   let phase: string | null = null;
   for (const step of allSteps(job)) {
     if (step.phase !== phase)
-      yield `${phase === null ? '' : '\n'}${sayPhase(step.phase, words).toUpperCase()}`;
+      yield `${phase === null ? '' : '\n'}${words.prompt.phases[step.phase].toUpperCase()}`;
     phase = step.phase;
     yield `${String(step.step).padStart(width)}  ${sayStep(step, words)}`;
   }

@@ -22,7 +22,6 @@ import { formatFault } from '../wording/faults.ts';
 import { formatFileFault, formatLessonFault } from '../wording/file-faults.ts';
 import { formatDuration } from '../wording/logs.ts';
 import { table } from '../wording/page.ts';
-import { sayPhase } from '../wording/steps.ts';
 import type { Words } from '../wording/words.ts';
 import { complain, exitCodes, print, printDone, printJson } from './outcome.ts';
 import { openRecording } from './read-input.ts';
@@ -151,7 +150,7 @@ function rowOf(
     log,
     bag,
     phase === null ? say.finished : say.nextStep(stepsDone + 1, stepCount),
-    phase === null ? '' : sayPhase(phase, words),
+    phase === null ? '' : words.prompt.phases[phase],
     formatDuration(workS),
     takenBack === 0 ? '' : say.takenBack(takenBack),
   ];

@@ -12,19 +12,11 @@ import type { HandStep, Mend } from '../session/mend/mend.ts';
 import type { Slip } from '../session/mend/slip.ts';
 import { bedAtPlace } from '../session/rip-back/bed-at-place.ts';
 import type { RipBack } from '../session/rip-back/rip-back.ts';
-import type { Session } from '../session/session.ts';
 import { type Job, rowAt, stepAt } from '../steps/job.ts';
 import { formatHandStep, formatLook, formatRipBack } from './finding.ts';
-import { sayPlace } from './place.ts';
 import type { SlipTold } from './slips.en.ts';
 import { sayStep } from './steps.ts';
 import type { Words } from './words.ts';
-
-export const sayHere = (session: Session, words: Words): string =>
-  words.finding.hereNow(sayPlace(session, words));
-
-export const sayHereToo = (session: Session, words: Words): string =>
-  words.finding.hereToo(sayPlace(session, words));
 
 /** The one place. */
 export const sayOnly = (place: Place, words: Words, number = 1): readonly string[] => [
@@ -114,10 +106,6 @@ export function sayAsked(asked: OpenQuestion, words: Words): string {
       return slips.question(asked.about, asked.which);
   }
 }
-
-/** What was read off the bed fits once left and right change places. */
-export const saySides = (place: Place, words: Words): string =>
-  words.finding.swapped(formatLook(place, words));
 
 /** More explanations than this help nobody. */
 const kindsShown = 3;

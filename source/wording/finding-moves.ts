@@ -21,8 +21,8 @@ export function formatMoves(moves: readonly MendMove[], words: Words): readonly 
 }
 
 function formatMendMove(move: MendMove, words: Words): string {
-  if ('undo' in move) return formatReverseMove(move, words);
-  return isHandMove(move) ? formatHandMove(move, words) : formatBedMove(move, words);
+  if ('undo' in move) return sayBy('undo', reverseMoves, move, words);
+  return isHandMove(move) ? formatHandMove(move, words) : sayBy('move', bedMoves, move, words);
 }
 
 /** Away from the bed there is one thing that a way asks for beyond the plan's own steps. */
@@ -75,10 +75,6 @@ const barOf = (move: MendMove): number | null =>
 
 type Pulled = Extract<ReverseMove, { readonly undo: 'knit' }>;
 
-function formatBedMove(move: BedMove, words: Words): string {
-  return sayBy('move', bedMoves, move, words);
-}
-
 const bedMoves: SayingsBy<'move', BedMove, [words: Words]> = {
   work: ({ needles }, words) => words.finding.work(needleList(needles, words)),
   rest: ({ needles }, words) => words.finding.rest(needleList(needles, words)),
@@ -96,10 +92,6 @@ const bedMoves: SayingsBy<'move', BedMove, [words: Words]> = {
   'pick-up': ({ of, left, right }, words) => words.finding.pickUp(of, left, right),
   'bind-off': ({ from, to }, words) => words.finding.bindOff(from, to),
 };
-
-function formatReverseMove(move: ReverseMove, words: Words): string {
-  return sayBy('undo', reverseMoves, move, words);
-}
 
 const reverseMoves: SayingsBy<'undo', ReverseMove, [words: Words]> = {
   work: ({ needles }, words) => words.finding.outOfWorkAgain(needleList(needles, words)),
@@ -119,7 +111,7 @@ const reverseMoves: SayingsBy<'undo', ReverseMove, [words: Words]> = {
   'pick-up': ({ of, left, right }, words) => words.finding.undoPickUp(of, left, right),
   'bind-off': ({ hangs }, words) => words.finding.undoBindOff(hungOn(hangs, words)),
   stray: ({ needle }, words) => words.finding.stray(needle),
-  hand: ({ what }, words) => formatHandBack(what, words),
+  hand: ({ what }, words) => sayBy('move', handsBack, what, words),
 };
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
@@ -153,10 +145,6 @@ function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>
   return move.rests.length === 0
     ? words.finding.loopsBack(from, to)
     : words.finding.loopsBackAndNeedlesOut(from, to, needleList(move.rests, words));
-}
-
-function formatHandBack(what: HandMove, words: Words): string {
-  return sayBy('move', handsBack, what, words);
 }
 
 const handsBack: SayingsBy<'move', HandMove, [words: Words]> = {

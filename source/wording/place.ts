@@ -5,7 +5,7 @@ import { bedNow, currentStep, type Session } from '../session/session.ts';
 import { goesBack } from '../session/way.ts';
 import { rowAt, stepAt } from '../steps/job.ts';
 import type { BedAfter } from '../steps/step.ts';
-import { cautionOf, sayPhase, sayStep } from './steps.ts';
+import { cautionOf, sayStep } from './steps.ts';
 import type { Words } from './words.ts';
 
 /** One line: `step 35 of 550, stripes, row 7 of 63.` */
@@ -16,7 +16,7 @@ export function sayPlace(session: Session, words: Words): string {
   return words.prompt.place.next(
     step.step,
     session.job.stepCount,
-    sayPhase(step.phase, words),
+    words.prompt.phases[step.phase],
     row,
     session.job.plan.knittedRows,
   );
@@ -39,7 +39,12 @@ export function sayNow(session: Session, words: Words): string {
   if (!step) return words.prompt.bagFinished;
   const { plan, stepCount } = session.job;
   const caution = cautionOf(plan, step, words);
-  const now = words.prompt.stepNow(step.step, stepCount, sayPhase(step.phase, words), sayStep(step, words));
+  const now = words.prompt.stepNow(
+    step.step,
+    stepCount,
+    words.prompt.phases[step.phase],
+    sayStep(step, words),
+  );
   return caution === null ? now : `${now} ${words.prompt.caution(caution)}`;
 }
 
@@ -66,7 +71,7 @@ export function sayTimeLeft({ job, done }: Session, pace: Pace, words: Words): r
   const phase = done === job.stepCount ? null : stepAt(job, done + 1).phase;
   if (phase === null) return [];
   const { phaseS, bagS } = timeLeft(job, done, pace);
-  return [words.plan.timeLeft(sayPhase(phase, words), phaseS, bagS, pace.bags)];
+  return [words.plan.timeLeft(words.prompt.phases[phase], phaseS, bagS, pace.bags)];
 }
 
 function sayEdges({ job }: Session, bed: BedAfter, words: Words): string {

@@ -15,7 +15,6 @@ import { sayBy } from './by-kind.ts';
 import { labelled, pageWidth, table, wrap } from './page.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { costLines, fabricLines, yarnLines } from './page-yarn.ts';
-import { sayPhase } from './steps.ts';
 import type { Words } from './words.ts';
 
 const handLines = (plan: Plan, words: Words): readonly string[] => [
@@ -147,7 +146,7 @@ function timeLines(plan: Plan, pace: Pace, words: Words): readonly string[] {
   const totalS = parts.reduce((sum, [, seconds]) => sum + seconds, 0);
   const named = parts
     .filter(([, seconds]) => seconds > 0)
-    .map(([phase, seconds]) => [sayPhase(phase, words), seconds] as const);
+    .map(([phase, seconds]) => [words.prompt.phases[phase], seconds] as const);
   return labelled(time, onTheBench(totalS, named, pace.bags));
 }
 

@@ -1,6 +1,7 @@
 /** What the prompt answers: the place, what was done, cautions, and what it does not understand. */
 import type { Side } from '../bed/bed.ts';
 import type { NumberedPlace } from '../steps/landmarks.ts';
+import type { Phase } from '../steps/step.ts';
 import type { Amounts } from './amounts.ts';
 import { counted, yarnClass, yarnName } from './forms.en.ts';
 
@@ -123,13 +124,15 @@ export const prompt = ({ choice, length, list }: Amounts) => ({
   sheetWritten: (out: string) => `The sheet is written: ${out}`,
   yarn: yarnName,
   yarnClass,
-  castOn: 'cast-on',
-  stripes: 'stripes',
-  closingRow: 'closing row',
-  hem: 'hem',
-  graft: 'graft',
-  seam: 'seam',
-  cord: 'cord',
+  phases: {
+    'cast-on': 'cast-on',
+    stripes: 'stripes',
+    'closing-row': 'closing row',
+    hem: 'hem',
+    graft: 'graft',
+    seam: 'seam',
+    cord: 'cord',
+  } satisfies Record<Phase, string>,
   tooSoonLookFirst: 'too soon, look first',
   noPassIsDue: 'no pass is due',
   theBagIsFinished: 'the bag is finished',

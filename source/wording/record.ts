@@ -10,7 +10,6 @@ import { labelled, pageWidth, table, wrap } from './page.ts';
 import { sizeLines, stripeLines } from './page-size.ts';
 import { costLines, yarnLines } from './page-yarn.ts';
 import { bedLines } from './plan-page.ts';
-import { sayPhase } from './steps.ts';
 import type { Words } from './words.ts';
 
 /** At most `pageWidth` columns wide. */
@@ -65,7 +64,7 @@ function timeLines(record: BagRecord, words: Words): readonly string[] {
 }
 
 const phaseLines = ({ byPhase }: BagRecord, words: Words): readonly string[] =>
-  rows([...byPhase].map(([phase, ms]) => [sayPhase(phase, words), formatDuration(ms / 1000)]));
+  rows([...byPhase].map(([phase, ms]) => [words.prompt.phases[phase], formatDuration(ms / 1000)]));
 
 const stripeTimeLines = ({ job }: Session, { byStripe }: BagRecord): readonly string[] =>
   rows(

@@ -11,21 +11,9 @@ import type { Warning } from '../settings/settings.ts';
 import { harmless } from '../shared/plain-text.ts';
 import { hazardAt } from '../steps/acts.ts';
 import { type Job, stepAt } from '../steps/job.ts';
-import type { Phase, Step } from '../steps/step.ts';
+import type { Step } from '../steps/step.ts';
 import { sayAct } from './by-kind.ts';
 import type { Words } from './words.ts';
-
-const phaseNames: Readonly<Record<Phase, (words: Words) => string>> = {
-  'cast-on': (words: Words) => words.prompt.castOn,
-  stripes: (words: Words) => words.prompt.stripes,
-  'closing-row': (words: Words) => words.prompt.closingRow,
-  hem: (words: Words) => words.prompt.hem,
-  graft: (words: Words) => words.prompt.graft,
-  seam: (words: Words) => words.prompt.seam,
-  cord: (words: Words) => words.prompt.cord,
-};
-
-export const sayPhase = (phase: Phase, words: Words): string => phaseNames[phase](words);
 
 /** The instruction for a step, as plain text. */
 export const sayStep = ({ act }: Step, words: Words): string => harmless(sayAct(words.steps, act));

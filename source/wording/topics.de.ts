@@ -1,4 +1,5 @@
 /** German, topic by topic as English has it. */
+export { logs, party, shelf } from './bags.de.ts';
 export { bench, pictures } from './bench.de.ts';
 export { brief, fields } from './brief.de.ts';
 export { cli } from './cli.de.ts';
@@ -10,7 +11,6 @@ export { plurals } from './forms.de.ts';
 export { glossary } from './glossary.de.ts';
 export { help } from './help.de.ts';
 export { inShort } from './in-short.de.ts';
-export { logs } from './logs.de.ts';
 export { page } from './page.de.ts';
 export { kit, plan, replan, warnings } from './plan.de.ts';
 export { prompt } from './prompt.de.ts';
@@ -18,7 +18,6 @@ export { reasons } from './reasons.de.ts';
 export { bagEnd, measured, player, record, swatchGuide } from './record.de.ts';
 export { settings } from './settings.de.ts';
 export { sheet } from './sheet.de.ts';
-export { party, shelf } from './shelf.de.ts';
 export { slips } from './slips.de.ts';
 export { shouted, spoken } from './spoken.de.ts';
 export { steps } from './steps.de.ts';

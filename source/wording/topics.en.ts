@@ -1,4 +1,5 @@
 /** English, topic by topic. What has an entry here must have one in every other language. */
+export { logs, party, shelf } from './bags.en.ts';
 export { bench, pictures } from './bench.en.ts';
 export { brief, fields } from './brief.en.ts';
 export { cli } from './cli.en.ts';
@@ -10,7 +11,6 @@ export { plurals } from './forms.en.ts';
 export { glossary } from './glossary.en.ts';
 export { help } from './help.en.ts';
 export { inShort } from './in-short.en.ts';
-export { logs } from './logs.en.ts';
 export { page } from './page.en.ts';
 export { kit, plan, replan, warnings } from './plan.en.ts';
 export { prompt } from './prompt.en.ts';
@@ -18,7 +18,6 @@ export { reasons } from './reasons.en.ts';
 export { bagEnd, measured, player, record, swatchGuide } from './record.en.ts';
 export { settings } from './settings.en.ts';
 export { sheet } from './sheet.en.ts';
-export { party, shelf } from './shelf.en.ts';
 export { slips } from './slips.en.ts';
 export { shouted, spoken } from './spoken.en.ts';
 export { steps } from './steps.en.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { watchInput } from './input-watch.ts';
+import { watchInput } from './read-keys.ts';
 
 /** A program that reads at given times, and in between does nothing until it is busy. */
 function watched() {

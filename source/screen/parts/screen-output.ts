@@ -7,7 +7,7 @@
  */
 
 import { cellsOf } from '../../shared/plain-text.ts';
-import { afterLookAtInput } from '../keys/input-watch.ts';
+import { afterLookAtInput } from '../keys/read-keys.ts';
 import { rowChange } from './styled-cells.ts';
 
 /** Things to be seen to before anything more is shown: a press is on disk by then, and meanwhile its screen is drawn. */

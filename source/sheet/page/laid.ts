@@ -59,7 +59,7 @@ export function mixedParagraph(pieces: readonly Piece[], widthMm: number, style:
         wrapText(word, measured(bold), widthMm - size).map((part) => ({ text: part, bold })),
       ),
   );
-  const lines = linesOf(words, widthMm, ({ text, bold }) => textWidth(`${text} `, measured(bold)));
+  const lines = asManyAsFit(words, widthMm, ({ text, bold }) => textWidth(`${text} `, measured(bold)));
   return {
     heightMm: lines.length * leading,
     draw: ([x, y]) =>
@@ -75,22 +75,22 @@ export function mixedParagraph(pieces: readonly Piece[], widthMm: number, style:
   };
 }
 
-/** As many of the words in a line as it has room for. */
-function linesOf<T>(
-  words: readonly T[],
-  widthMm: number,
-  widthOf: (word: T) => number,
+/** As many in each line, or on each page, as it has room for. */
+export function asManyAsFit<T>(
+  all: readonly T[],
+  roomMm: number,
+  sizeOf: (one: T) => number,
 ): readonly (readonly T[])[] {
   const lines: T[][] = [];
   let used = Number.POSITIVE_INFINITY;
-  for (const word of words) {
-    const width = widthOf(word);
-    if (used + width > widthMm) {
+  for (const one of all) {
+    const size = sizeOf(one);
+    if (used + size > roomMm) {
       lines.push([]);
       used = 0;
     }
-    lines.at(-1)?.push(word);
-    used += width;
+    lines.at(-1)?.push(one);
+    used += size;
   }
   return lines;
 }

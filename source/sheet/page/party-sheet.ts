@@ -3,7 +3,7 @@ import type { Plan } from '../../planning/plan.ts';
 import { css, element, palette, textAt } from '../svg/element.ts';
 import { escapeMarkdown, escapeXml, plainText } from '../text.ts';
 import { columnMm, marginMm, type Paper, papers, type SheetOptions, types } from './block.ts';
-import { type Laid, paragraph, stack } from './laid.ts';
+import { asManyAsFit, type Laid, paragraph, stack } from './laid.ts';
 import { deskHtml, documentHtml } from './sheet-html.ts';
 import { deskMarkdown } from './sheet-markdown.ts';
 import { deskPages, type SvgPage, svgOfPages } from './sheet-svg.ts';
@@ -55,7 +55,7 @@ export function partySvg({ date, words, common, bags, paper }: PartySheet): stri
     ...bags.map(({ plan }) => boxed(plainText(plan.brief.name), size)),
   ];
   const on = papers[paper];
-  const first = filledBy(parts, on.heightMm - 2 * marginMm.top).map(
+  const first = asManyAsFit(parts, on.heightMm - 2 * marginMm.top, ({ heightMm }) => heightMm).map(
     (own): SvgPage => ({
       place: 'desk',
       markupAt: stack(own, 0).draw,
@@ -93,21 +93,6 @@ const boxed = (name: string, size: number): Laid => ({
       class: 'box',
     }) + paragraph(name, columnMm - 10, { size, leading: 7.4 }).draw([x + 9, y]),
 });
-
-/** Parts from the top of a page to its end, then on to the next. */
-function filledBy(parts: readonly Laid[], roomMm: number): readonly (readonly Laid[])[] {
-  const pages: Laid[][] = [[]];
-  let used = 0;
-  for (const part of parts) {
-    if (used + part.heightMm > roomMm) {
-      pages.push([]);
-      used = 0;
-    }
-    pages.at(-1)?.push(part);
-    used += part.heightMm;
-  }
-  return pages;
-}
 
 export function partyMarkdown({ date, words, common, bags }: PartySheet): string {
   const { party } = words;

@@ -41,6 +41,9 @@ const twoTone = (d: string, colour: string, width: number, cap: 'butt' | 'round'
   strokePath(d, { 'stroke-width': width + 0.4, 'stroke-linecap': cap, 'stroke-linejoin': 'round' }) +
   strokePath(d, { stroke: colour, 'stroke-width': width, 'stroke-linecap': cap, 'stroke-linejoin': 'round' });
 
+const knotAt = ([cx, cy]: Point, r: number, fill: string): string =>
+  element('circle', { cx, cy, r, fill, stroke: palette.ink, 'stroke-width': 0.2 });
+
 /** About half of each tie goes into a loop of the bow, the rest hangs (drawn for the eye; no measure is to be taken from it). */
 function bow([x, y]: Point, tieMm: number, colour: string): readonly Drawn[] {
   const [loop, tail] = [Math.min(14, tieMm * 0.2), Math.min(32, tieMm * 0.42)];
@@ -50,14 +53,7 @@ function bow([x, y]: Point, tieMm: number, colour: string): readonly Drawn[] {
     const round = `M${p(0, 0)}C${p(loop * 0.6, -loop * 0.4)} ${p(loop * 1.3, -loop * 0.1)} ${p(loop, loop * 0.35)}C${p(loop * 0.75, loop * 0.62)} ${p(loop * 0.25, loop * 0.35)} ${p(0, 0)}`;
     return twoTone(hang, colour, 0.9, 'round') + twoTone(round, colour, 0.9, 'round');
   };
-  const knot = element('circle', {
-    cx: x,
-    cy: y,
-    r: 1.25,
-    fill: colour,
-    stroke: palette.ink,
-    'stroke-width': 0.2,
-  });
+  const knot = knotAt([x, y], 1.25, colour);
   return [
     reaching(side(-1) + side(1) + knot, [
       [x - loop * 1.05 - 0.7, y - loop * 0.25 - 0.7],
@@ -77,14 +73,7 @@ function pull([x, y]: Point, tieMm: number, colour: string, down: -1 | 1): reado
       0.9,
       'round',
     );
-  const knot = element('circle', {
-    cx: x,
-    cy: y + down * long * 0.6,
-    r: 1.1,
-    fill: colour,
-    stroke: palette.ink,
-    'stroke-width': 0.2,
-  });
+  const knot = knotAt([x, y + down * long * 0.6], 1.1, colour);
   return [
     reaching(end(-1) + end(1) + knot, [
       [x - 3, y],

@@ -6,7 +6,6 @@ import type { BenchView } from '../../../chat/view.ts';
 import { Cells, type Line } from '../../../sheet/terminal/ansi.ts';
 import { plainText } from '../../../sheet/text.ts';
 import { phasesOf } from '../../../steps/job.ts';
-import { sayPhase } from '../../../wording/steps.ts';
 import type { Words } from '../../../wording/words.ts';
 import { bandRows } from './band.ts';
 import { closeUpRows } from './close-up.ts';
@@ -28,14 +27,14 @@ function phaseRow(view: BenchView, width: number, brush: Brush, { bench: say }: 
   const own = phasesOf(view.plan);
   const names = own.flatMap((one, i): Line => {
     const isNow = one === phase && !finished;
-    const text = isNow ? sayPhase(one, words).toUpperCase() : sayPhase(one, words);
+    const text = isNow ? words.prompt.phases[one].toUpperCase() : words.prompt.phases[one];
     const shown = isNow && brush.depth === 'none' ? `[${text}]` : text;
     return [
       { text: i === 0 ? '' : dot, dim: true },
       isNow ? { text: shown, bold: true } : { text, dim: true },
     ];
   });
-  const now = [{ text: finished ? '' : sayPhase(phase, words).toUpperCase(), bold: true }];
+  const now = [{ text: finished ? '' : words.prompt.phases[phase].toUpperCase(), bold: true }];
   const number = [{ text: say.step(steps.at, steps.of), dim: true }];
   const free = width - 2 * inset - widthOf(number) - 2;
   const spans = widthOf(names) + leastTitle <= free ? names : now;
