@@ -115,7 +115,6 @@ function cordChoices(
   if (measurement.cordYarn !== null || !runsShort) return [];
   const best = nearestFirst(tried, aimCm).find(({ enough }) => enough);
   return known.flatMap(({ yarn: to }): readonly ReplanChoice[] => {
-    if (to === cord) return [];
     const inOther = tryRows(plan, knitted, { ...measurement, cordYarn: { to, yarn: null } }, aimCm);
     const [nearest] = inOther.ok ? nearestFirst(inOther.value, aimCm) : [];
     const isNearer =
