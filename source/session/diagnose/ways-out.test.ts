@@ -150,6 +150,34 @@ describe('work that hangs amiss', () => {
   });
 });
 
+describe('work that was hung aside and knitted on', () => {
+  const longer = jobOf(stripedBrief(8, 12, 14));
+  const row = (number: number) => stepAtRow(number, 'pass', longer);
+  const out = (done: number) => ways({ is: 'rehang-shifted', row: 6, by: 1 }, done, longer);
+
+  it.each([row(7), row(8), row(9)])('is moved at once where each needle holds one loop: step %d', (done) => {
+    expect(inShort(out(done))).toEqual([`now ${done}`]);
+  });
+
+  it.each([
+    [stepAtRow(6, 'decrease', longer), row(7), 3],
+    [stepAtRow(8, 'decrease', longer), row(9), 3],
+    [row(9) - 1, row(9), 2],
+  ])('is moved after the next row where a needle holds two or none: step %d', (done, thenDone, steps) => {
+    expect(inShort(out(done))).toEqual([`make-up ${thenDone}`]);
+    expect(out(done)[0]?.steps.map(({ planned }) => planned?.step ?? null)).toEqual([
+      ...Array.from({ length: steps - 1 }, (_, i) => thenDone - steps + 2 + i),
+      null,
+    ]);
+  });
+
+  it.each([
+    ['in the middle of a move', stepAtRow(6, 'increase', longer)],
+    ['where it is taken off before that', row(10)],
+    ['while its waste is knitted', stepAtRow(10, 'waste-rows', longer)],
+  ])('is not moved %s', (_, done) => expect(out(done)).toEqual([]));
+});
+
 describe('each way', () => {
   const slips: readonly (readonly [Slip, number])[] = [
     [{ is: 'increase-missing', move: 4 }, onRow],
