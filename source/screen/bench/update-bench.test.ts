@@ -133,10 +133,18 @@ describe('a long answer', () => {
     bench.store.send({ is: 'window', columns: 40, rows: 15 });
     bench.submit('go stripe 2');
     expect([pageOf(bench), bench.done() > 0]).toEqual([null, true]);
+  });
+
+  it('is what a finished bag took, too, and its picture comes behind it', () => {
+    const bench = openMemoryBench();
+    bench.store.send(window);
     const { job, done } = bench.store.get().session;
     bench.perform({ do: 'confirm', count: job.stepCount - done });
+    expect([pageOf(bench), bench.store.get().picture]).toEqual([null, 'bag']);
     bench.store.send({ is: 'told', lines: answer(...Array(20).fill('What the bag took.')) });
-    expect(pageOf(bench)).toBe(null);
+    expect(pageOf(bench)).toBe(0);
+    bench.key('escape', 0);
+    expect([pageOf(bench), bench.store.get().picture]).toEqual([null, 'bag']);
   });
 
   it('is not held back where it is short, or where there is no window', () => {

@@ -45,17 +45,15 @@ const hasMoved = (before: BenchState, after: BenchState): boolean =>
 
 /**
  * What a line was answered with, or what was told for it, is read by itself where it is long. Not where the hands are led
- * on: then the bench is what they look for, or the finished bag.
+ * on: then the bench is what they look for. What a finished bag took is read before its picture is.
  */
 function toBeRead(before: BenchState, after: BenchState, { is }: BenchMessage): BenchState {
   const { window, lines, reading } = after;
   const wasRead = reading === null ? (before.reading?.lines.length ?? 0) : 0;
   const said = before.linesBefore + before.lines.length - after.linesBefore + wasRead;
   const fresh = lines.slice(said);
-  const isAsked = lines[said - 1]?.tone === 'typed';
   if (!window || fresh.length === 0 || !answers.has(is)) return after;
-  if (!reading && (hasMoved(before, after) || (is === 'told' && isFinished(after.session) && !isAsked)))
-    return after;
+  if (!reading && hasMoved(before, after)) return after;
   const kept = { ...after, lines: lines.slice(0, said) };
   if (reading) return { ...kept, reading: { ...reading, lines: [...reading.lines, ...fresh] } };
   return isLong(fresh, window) ? { ...kept, reading: { lines: fresh, at: 0 } } : after;
