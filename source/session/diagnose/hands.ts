@@ -18,8 +18,9 @@ export const plannedMoves = ({ moves }: Pick<Step, 'moves'>): readonly BedMove[]
 
 /** The yarn that was taken where `due` should have been. */
 export function yarnFor(job: Job, slips: readonly Slip[], { stripe }: Step, due: string): string {
-  for (const slip of slips) {
+  for (const slip of slips)
     if (slip.is === 'stripe-in-other-yarn' && slip.stripe === stripe) return slip.used;
+  for (const slip of slips) {
     if (slip.is !== 'yarns-swapped' || (stripe ?? 0) < slip.stripe) continue;
     const first = job.plan.stripes[slip.stripe - 1]?.yarn;
     if (due === first) return slip.used;
