@@ -6,6 +6,7 @@ import { type Job, stepAt } from '../steps/job.ts';
 import { baseOf, isUnhung } from './diagnose/slip-moment.ts';
 import { type Story, storyOf } from './diagnose/story.ts';
 import { waysOut } from './diagnose/ways-out.ts';
+import { withoutStray } from './diagnose/without-stray.ts';
 import {
   afterHandStep,
   type Detour,
@@ -90,7 +91,7 @@ function detourOf(job: Job, story: Story, mend: Mend): Detour {
   const before = from === 0 ? 0 : stepAt(job, from).row;
   const parts: { moves: Move[]; row: number; step: number }[] = [];
   let row = before;
-  for (const { move, step, before: bed } of story.made) {
+  for (const { move, step, before: bed } of keptOf(story, mend)) {
     const isMain = move.move === 'knit' && job.plan.brief.yarns.has(bed.feeder ?? '');
     if (isMain) row++;
     const last = parts.at(-1);
@@ -111,6 +112,12 @@ function detourOf(job: Job, story: Story, mend: Mend): Detour {
     parts: [...parts.map(({ moves, row: shown }) => ({ moves, row: shown })), ...kept],
   };
 }
+
+/** What was made as it hangs there after the mend: of a column that is dropped nothing is left to be taken back. */
+const keptOf = (story: Story, { steps }: Mend): Story['made'] =>
+  (steps.some(({ moves }) => moves.some(isDrop)) ? withoutStray(story)?.story : null)?.made ?? story.made;
+
+const isDrop = (move: MendMove): boolean => 'undo' in move && move.undo === 'stray';
 
 /** Rows come out: on a way back, and on a mend that begins with one. */
 export const goesBack = ({ kind, mend }: Pick<Way, 'kind' | 'mend'>): boolean =>

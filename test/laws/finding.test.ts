@@ -9,6 +9,7 @@ import { type Job, stepAt } from '../../source/steps/job.ts';
 import { openMemoryBench } from '../fixtures/bench-in-memory.ts';
 import { jobOf } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
+import { wrongWith } from './judge-mend.ts';
 import { CannotBeDone, type LoopBed, type Move } from './loop-bed.ts';
 import { Maker, plannedBeds } from './maker.ts';
 import { type Case, casesIn, names, randomFrom, singlesBefore } from './slips-injected.ts';
@@ -59,38 +60,13 @@ interface Json {
   readonly questions: readonly string[];
 }
 
-/** Why an offer is wrong on the true bed; null where it is right. */
-function judge(
-  job: Job,
-  offer: Json['offers'][number],
-  bed: LoopBed,
-  planned: readonly LoopBed[],
-): string | null {
-  const done = (offer.step ?? 1) - 1;
-  const due = planned[done];
-  if (!due) return 'leads nowhere';
-  try {
-    const now = bed.copy().do(offer.moves ?? []);
-    if (offer.trace === null)
-      return now.work() === due.work() ? null : 'says without a trace, and is not the plan';
-    if (now.fabric().join() === due.fabric().join()) return null;
-    const [one, other] = [now, due.copy()].map((each) => {
-      const maker = new Maker(job);
-      Object.assign(maker, { bed: each });
-      for (let number = done + 1; number <= job.stepCount; number++) {
-        const step = stepAt(job, number);
-        if (step.act.kind === 'take-off') break;
-        maker.bed.do(step.moves as readonly Move[]);
-        if (step.act.kind === 'pass' || step.act.kind === 'closing-pass') break;
-      }
-      return maker.bed.state();
-    });
-    return one === other ? null : 'does not lead to the plan';
-  } catch (error) {
-    if (error instanceof CannotBeDone) return `cannot be done: ${error.message}`;
-    throw error;
-  }
-}
+const wrongOf = (job: Job, offer: Json['offers'][number], bed: LoopBed, planned: readonly LoopBed[]) =>
+  wrongWith(
+    job,
+    { moves: offer.moves ?? [], done: (offer.step ?? 1) - 1, tellsTrace: offer.trace !== null },
+    bed,
+    planned,
+  );
 
 /** Of two slips the one that she has not told of yet. */
 function answerTo(maker: Maker, asked: string, told: { moments: number }, job: Job): string {
@@ -144,7 +120,7 @@ function tryCase(
       .some(({ text }) => text.includes('places look like that'));
     for (const offer of json.offers) {
       if (isList && offer.kind === 'go') continue;
-      const wrong = judge(job, offer, bed, planned);
+      const wrong = wrongOf(job, offer, bed, planned);
       if (wrong) failed.push(`${offer.say.slice(0, 160)} [to step ${offer.step}]: ${wrong}`);
     }
     return json;
@@ -177,7 +153,7 @@ function tryCase(
   const hidden = answers.join(' ').includes('That is where you are');
   const lastAnswer = answers.slice(answers.findLastIndex((line) => line.startsWith('> ')));
   const named = slips.every((slip) => lastAnswer.some((line) => names(slip, line)));
-  const mended = json.offers.some((offer) => judge(job, offer, bed, planned) === null);
+  const mended = json.offers.some((offer) => wrongOf(job, offer, bed, planned) === null);
   const isOpen = !hidden && slips.length > 1 && (failed.length > 0 || !(mended || named));
   if (
     isOpen &&

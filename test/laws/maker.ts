@@ -205,14 +205,14 @@ export class Maker {
     return rows.filter(({ yarn }, i) => yarn !== rows[i - 1]?.yarn).length;
   }
 
-  /** The outermost loop at the trailing edge hangs on nothing: its column begins there. */
+  /** The outermost loop at the trailing edge hangs there alone, and its column begins on nothing. */
   isLoose(): boolean {
     const { bed, brief } = this;
-    const place = bed.edges()[other(brief.crawl)];
-    for (let loop = bed.needles[place]?.loops[0]; loop; loop = loop.below[0])
-      if (loop.below.length === 0) return loop.row > 0;
-      else if (loop.below.length > 1 || loop.below[0]?.place !== loop.place) return false;
-    return false;
+    const { loops } = bed.needles[bed.edges()[other(brief.crawl)]] ?? { loops: [] };
+    if (loops.length !== 1) return false;
+    let loop = loops[0];
+    while (loop?.below.length === 1) loop = loop.below[0];
+    return loop?.below.length === 0 && loop.row > 0 && !bed.waste.has(loop.yarn);
   }
 
   /** In some row of the bag an outermost loop hangs on nothing, beyond all that hang on something. */

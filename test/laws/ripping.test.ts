@@ -16,23 +16,12 @@ import { jobOf, noChange } from '../fixtures/plan-of.ts';
 import { briefFile } from '../fixtures/random-brief.ts';
 import { valueIn } from '../tools/result.ts';
 import { LoopBed, type Move } from './loop-bed.ts';
-import { Maker, type Shaping, shapings } from './maker.ts';
+import { Maker, type Shaping, type Slip, shapings } from './maker.ts';
+import { handMoves, slipTold } from './slips-told.ts';
 
 vi.setConfig({ testTimeout: 3_600_000 });
 
 const runs = Number(process.env.SLANTWISE_RIPS ?? 20);
-
-const slipOf: Readonly<Record<Shaping, string>> = {
-  'increase omitted': 'increase-missing',
-  'decrease omitted': 'decrease-missing',
-  'increase doubled': 'increase-doubled',
-  'decrease doubled': 'decrease-doubled',
-  'move omitted': 'move-missing',
-  'move doubled': 'move-doubled',
-  'move mirrored': 'move-mirrored',
-  'needle left in work': 'needle-left-working',
-  'needle left out of work': 'needle-left-out-of-work',
-};
 
 /** The session and the loop bed side by side; `beds` holds the work at each place on the way here. */
 interface Bench {
@@ -40,11 +29,6 @@ interface Bench {
   bed: LoopBed;
   readonly beds: Map<number, LoopBed>;
 }
-
-const jsonMoves = ({ moves, setsCounter, row }: HandStep): readonly Move[] => [
-  ...moves.map((move) => ('undo' in move && move.undo === 'hand' ? { undo: move.what.move } : move) as Move),
-  ...(setsCounter ? [{ undo: 'counter', rows: row }] : []),
-];
 
 function command(session: Session, one: Parameters<typeof updateSession>[1]): Session {
   const after = updateSession(session, one);
@@ -61,20 +45,33 @@ function goOn(bench: Bench, through: number): void {
   }
 }
 
-/** A slip of the maker's at a move, and a mend of it that is kept, if the bag has room for one; false where it has not. */
-function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): boolean {
+/** The slip at a move, and the two rows before it left out beside it where that is wanted. */
+function slipsAt({ plan }: Job, { kind, alone }: SlipPicked, move: number): readonly Slip[] {
+  const row = move * plan.brief.shapeEveryRows;
+  return [{ kind, move }, ...(alone ? [] : [{ kind: 'rows fewer', row, rows: 2 } as const])];
+}
+
+interface SlipPicked {
+  readonly kind: Shaping;
+  readonly later: number;
+  readonly alone: boolean;
+}
+
+/** Slips of the maker's at a move, and a mend of them that is kept, if the bag has room for one; false where it has not. */
+function slipAndKeep(bench: Bench, picked: SlipPicked, move: number): boolean {
   const { job } = bench.session;
-  const slips = [{ is: slipOf[kind], move } as never];
+  const made = slipsAt(job, picked, move);
+  const slips = made.map((slip) => slipTold(job, slip));
   let place = 0;
   for (let number = 1; number <= job.stepCount && place === 0; number++) {
     const { act } = stepAt(job, number);
-    if (act.kind === 'decrease' && act.number === move) place = number + later;
+    if (act.kind === 'decrease' && act.number === move) place = number + picked.later;
   }
   const story = place > 0 && place < (job.phaseStarts[2] ?? 0) ? storyOf(job, slips, place) : null;
   const mend = story && waysOut(job, story).find(({ how }) => how === 'make-up');
   if (!story || !mend || story.baseDone < bench.session.done) return false;
   goOn(bench, story.baseDone);
-  const maker = new Maker(job, [{ kind, move }]);
+  const maker = new Maker(job, made);
   Object.assign(maker, { bed: bench.bed });
   for (let number = story.baseDone + 1; number <= place; number++) maker.follow(stepAt(job, number));
   bench.session = command(bench.session, { do: 'go', done: place });
@@ -86,7 +83,7 @@ function slipAndKeep(bench: Bench, kind: Shaping, move: number, later: number): 
     thenDone: mend.thenDone,
   });
   for (let way = bench.session.way; way; way = bench.session.way) {
-    bench.bed.do(jsonMoves(way.steps[way.at] as HandStep));
+    bench.bed.do(handMoves(way.steps[way.at] as HandStep));
     bench.session = command(bench.session, { do: 'on-the-way' });
   }
   for (let number = story.baseDone + 1; number < bench.session.done; number++) bench.beds.delete(number);
@@ -106,7 +103,7 @@ function ripTo(bench: Bench, asked: number): void {
   bench.session = began;
   for (let way = bench.session.way; way; way = bench.session.way) {
     const step = way.steps[way.at] as HandStep;
-    bench.bed.do(jsonMoves(step));
+    bench.bed.do(handMoves(step));
     if (step.care?.is === 'cord-aside') bench.bed.layAside();
     bench.session = command(bench.session, { do: 'on-the-way' });
   }
@@ -124,7 +121,12 @@ describe('ripping back on a bed of loops', () => {
     fc.assert(
       fc.property(
         briefFile(),
-        fc.record({ kind: fc.constantFrom(...shapings), move: fc.nat(), later: fc.nat({ max: 12 }) }),
+        fc.record({
+          kind: fc.constantFrom(...shapings),
+          move: fc.nat(),
+          later: fc.nat({ max: 12 }),
+          alone: fc.boolean(),
+        }),
         fc.record({ slips: fc.boolean(), replans: fc.boolean(), from: fc.nat(), to: fc.nat() }),
         (file, slip, pick) => {
           const job = jobOf(file);
@@ -135,7 +137,7 @@ describe('ripping back on a bed of loops', () => {
             seen.replanned++;
           }
           const move = 1 + (slip.move % bench.session.job.plan.shapings);
-          if (pick.slips && slipAndKeep(bench, slip.kind, move, slip.later)) seen.kept++;
+          if (pick.slips && slipAndKeep(bench, slip, move)) seen.kept++;
           const { stepCount } = bench.session.job;
           goOn(bench, Math.max(bench.session.done, 1 + (pick.from % stepCount)));
           const from = bench.session.done;

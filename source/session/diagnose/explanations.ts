@@ -160,7 +160,8 @@ function anywhere(job: Job, look: Look, done: number): readonly number[] {
 }
 
 function fits(job: Job, { look, moments }: Evidence, { looks, slips, rows }: Story): boolean {
-  if (!looksSo.every((fact) => look[fact] === undefined || look[fact] === looks[fact])) return false;
+  if (!looksSo.every((fact) => look[fact] === undefined || look[fact] === (looks[fact] ?? look[fact])))
+    return false;
   const [first] = moments;
   const isThere = !first || look.edgeStep === undefined || edgeAt(job, slips, first, rows) === look.edgeStep;
   return isThere && moments.every((moment) => slips.some((slip) => isAt(job, slip, moment, rows)));

@@ -10,21 +10,29 @@ import { applyMends, type HandStep, handStep, type Mend, type MendMove } from '.
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, tracesIn } from './fabric.ts';
 import { plannedMoves } from './hands.ts';
+import { hungRight } from './hung-aside.ts';
 import { knitOn, numbered, plannedRun } from './planned-run.ts';
-import { hangAgain, sameBed, sameNeedles, settleEdges, settleYarns } from './settle.ts';
+import { hangAgain, sameBed, settleEdges, settleYarns } from './settle.ts';
 import { isPass } from './slip-moment.ts';
 import type { Story } from './story.ts';
+import { withoutStray } from './without-stray.ts';
 
 /** The bed brought to where the plan has it; null where that cannot be done from here. */
 export function keepIt(job: Job, story: Story): Mend | null {
   if (story.slips.some(({ is }) => is === 'work-dropped' || is === 'stitch-dropped')) return null;
   const { done } = story;
   if (done === 0 || stepAt(job, done).phase !== 'stripes') return null;
-  const stray = dropStray(job, story);
-  if (stray) return stray;
+  const stray = withoutStray(story);
+  const drop = stray && handStep({ moves: [{ undo: 'stray', needle: stray.needle }], row: rowAt(job, done) });
+  return (stray && drop && bringOn(job, stray.story, [drop])) ?? bringOn(job, story, []);
+}
+
+/** The bed of a story brought on to the plan's; what was `begun` with is done in it. */
+function bringOn(job: Job, story: Story, begun: readonly HandStep[]): Mend | null {
+  const { done } = story;
   const planned = bedAtPlace(job, done);
-  const steps: HandStep[] = [];
-  let bed = story.bed;
+  const steps: HandStep[] = [...begun];
+  let { bed } = story;
   const make = (moves: readonly MendMove[], row: number, step: Step | null = null): boolean => {
     if (moves.length === 0) return true;
     const next = applyMends(bed, moves);
@@ -38,6 +46,7 @@ export function keepIt(job: Job, story: Story): Mend | null {
   if (crosses && job.plan.brief.bed.without.includes('slip')) return null;
   if (!make(settleYarns(bed, planned), row)) return null;
   let there = done;
+  let hungAgain = false;
   if (!patternsAgree(bed, planned)) {
     const isHungAmiss = story.slips.some(({ is }) => is.startsWith('rehang'));
     const reaches = isHungAmiss ? singlesReach(job, done, bed) : toolsReach(job, done);
@@ -46,6 +55,7 @@ export function keepIt(job: Job, story: Story): Mend | null {
     there = reaches;
     const now = bedAtPlace(job, there);
     const again = isHungAmiss ? hangAgain(bed, now) : null;
+    hungAgain = again !== null;
     const parts = again
       ? [again]
       : rehangsAfter(job.outline, rowAt(job, there))
@@ -59,23 +69,12 @@ export function keepIt(job: Job, story: Story): Mend | null {
     if (last && !last.planned) steps[steps.length - 1] = { ...last, setsCounter: true, row: counter };
     else steps.push(handStep({ moves: [], row: counter, setsCounter: true }));
   }
-  const shows = proven(job, story, steps, bed, there);
+  const shows = proven(job, story, { steps, bed, there, hungAgain });
   if (!shows) return null;
   const sameYarn = story.fabric.at(-1)?.yarn === planned.feeder;
   const all = crosses && sameYarn && shows.length > 0 ? [...shows, 'strand-across' as const] : shows;
   if (steps.length === 0 && all.length === 0) return null;
   return { how: all.length === 0 && there === done ? 'now' : 'make-up', steps, thenDone: there, shows: all };
-}
-
-/** A loop that began on nothing, on its own needle at the edge: dropped, it leaves nothing. */
-function dropStray(job: Job, story: Story): Mend | null {
-  const { looks, bed, done } = story;
-  const needle = looks.looseEdgeLoop ? looks[job.plan.brief.crawl === 'left' ? 'right' : 'left'] : null;
-  const moves = needle ? [{ undo: 'stray', needle } as const] : [];
-  const after = applyMends(bed, moves);
-  if (moves.length === 0 || !after.ok || !sameBed(after.value, bedAtPlace(job, done))) return null;
-  const step = handStep({ moves, row: rowAt(job, done) });
-  return { how: 'now', steps: [step], thenDone: done, shows: [] };
 }
 
 /** Needles that work and hold alike, whatever the yarn. */
@@ -104,41 +103,35 @@ function singlesReach(job: Job, done: number, bed: Bed): number | null {
   return next.length === 0 || next.some(({ act }) => act.kind === 'decrease') ? null : done + next.length;
 }
 
+interface BroughtOn {
+  readonly steps: readonly HandStep[];
+  readonly bed: Bed;
+  readonly there: number;
+  /** All loops were hung right in the end. */
+  readonly hungAgain: boolean;
+}
+
 /** What will show, once the next row is knitted over the mend; null where the bed is not the plan's by then. */
-function proven(
-  job: Job,
-  story: Story,
-  steps: readonly HandStep[],
-  bed: Bed,
-  there: number,
-): Mend['shows'] | null {
+function proven(job: Job, story: Story, { steps, bed, there, hungAgain }: BroughtOn): Mend['shows'] | null {
   const next = nextRow(job, there);
-  const after = bed && knitOn(bed, next.flatMap(plannedMoves));
+  const after = knitOn(bed, next.flatMap(plannedMoves));
   const planned = knitOn(bedAtPlace(job, there), next.flatMap(plannedMoves));
-  if (!after || !planned || !sameBed(after.bed, planned.bed) || !sameNeedles(after.bed, planned.bed))
-    return null;
+  if (!after || !planned || !sameBed(after.bed, planned.bed)) return null;
   const mended = knitOn(
     story.bed,
     steps.flatMap(({ moves }) => moves),
   );
   if (!mended) return null;
   const through = plannedRun(job, { ...story, done: there });
-  const made = [...story.fabric, ...mended.fabric, ...after.fabric];
+  const made = [
+    ...hungRight(job, story, hungAgain ? mended.fabric : null),
+    ...(hungAgain ? [] : mended.fabric),
+    ...after.fabric,
+  ];
   const due = [...through.fabric, ...planned.fabric];
-  return tracesIn(alignedTo(due, made, story), due, job.plan.brief.crawl);
-}
-
-/** Rows knitted where the work hung aside are the same rows. */
-function alignedTo(
-  due: readonly FabricRow[],
-  made: readonly FabricRow[],
-  story: Story,
-): readonly FabricRow[] {
-  if (!story.slips.every(({ is }) => is.startsWith('rehang'))) return made;
-  return made.map((row, i) => {
-    const by = (due[i]?.left ?? row.left) - row.left;
-    return { ...row, left: row.left + by, right: row.right + by, holes: row.holes.map((hole) => hole + by) };
-  });
+  const { yarns } = job.plan.brief;
+  const ofBag = (rows: readonly FabricRow[]) => rows.filter(({ yarn }) => yarns.has(yarn));
+  return tracesIn(ofBag(made), ofBag(due), job.plan.brief.crawl);
 }
 
 /** The planned steps through the next row of the bag. */

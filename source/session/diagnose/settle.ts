@@ -146,7 +146,7 @@ export const sameBed = (one: Bed, other: Bed): boolean =>
   [...one.parked].every(([yarn, end]) => other.parked.get(yarn) === end) &&
   sameNeedles(one, other);
 
-export const sameNeedles = (one: Bed, other: Bed): boolean =>
+const sameNeedles = (one: Bed, other: Bed): boolean =>
   one.needles.every((needle, place) => {
     const due = other.needles[place];
     return needle.working === due?.working && needle.loopCount === due.loopCount && needle.yarn === due.yarn;

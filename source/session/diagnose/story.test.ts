@@ -50,11 +50,11 @@ describe('a slip at a shaping move', () => {
         rehung: true,
         beforeMove: true,
       });
-      // A loop of its own at the edge is seen as long as no decrease has gone over it.
+      // A loop of its own at the edge, once it was lifted to another needle, may be taken for loose or for firm.
       const isStray = is === 'needle-left-working';
       expect([on.looks.looseEdgeLoop, on.looks.strayColumn]).toEqual([isStray, isStray]);
       const decreased = told([{ is, move: 4 }], stepAtRow(10, 'decrease')).looks;
-      expect([decreased.looseEdgeLoop, decreased.strayColumn]).toEqual([false, isStray]);
+      expect([decreased.looseEdgeLoop, decreased.strayColumn]).toEqual([isStray ? null : false, isStray]);
     },
   );
 

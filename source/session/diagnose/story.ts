@@ -15,6 +15,7 @@ import type { Slip } from '../mend/slip.ts';
 import { bedAtPlace } from '../rip-back/bed-at-place.ts';
 import { type FabricRow, fabricRow } from './fabric.ts';
 import { Hands } from './hands.ts';
+import { type LooseLoop, looseAfter, looseAt } from './loose-loop.ts';
 import { baseOf, isUnhung } from './slip-moment.ts';
 
 /** One move made, the bed before it, and the planned step at which it was made. */
@@ -36,8 +37,10 @@ export interface Story {
   readonly bed: Bed;
   /** Rows of the bag that were knitted in all. */
   readonly rows: number;
+  readonly loose: LooseLoop | null;
   readonly looks: Looks & {
-    readonly looseEdgeLoop: boolean;
+    /** Null where either may be said of it. */
+    readonly looseEdgeLoop: boolean | null;
     readonly strayColumn: boolean;
     readonly rehung: boolean;
     readonly beforeMove: boolean;
@@ -52,8 +55,9 @@ interface CountsSeen {
   colour: string | null;
   rowsOfColour: number;
   wasteRows: number;
-  /** The place of a loop with nothing below it at an edge. */
-  loose: number | null;
+  loose: LooseLoop | null;
+  /** A loop was knitted on nothing, wherever it is now. */
+  strayColumn: boolean;
 }
 
 /** The story with these slips in it; null where something of it cannot be done. */
@@ -106,6 +110,7 @@ class Teller {
       if (!next.ok) return false;
       this.made.push({ before: this.bed, move, step, rows: this.fabric.length });
       if (move.move === 'knit') this.count(this.bed);
+      this.counts.loose = looseAfter(this.counts.loose, move, this.bed, next.value);
       this.bed = next.value;
     }
     return moves !== null;
@@ -116,7 +121,10 @@ class Teller {
     const yarn = bed.feeder ?? '';
     const row = fabricRow(bed, yarn);
     this.fabric.push(row);
-    if (row.strays > 0) counts.loose = strayAt(bed);
+    if (row.strays > 0) {
+      counts.loose = looseAt(bed);
+      counts.strayColumn = true;
+    }
     if (!this.job.plan.brief.yarns.has(yarn)) {
       counts.wasteRows++;
       return;
@@ -166,7 +174,8 @@ class Teller {
       }
     }
     const { slips, baseDone, made, fabric, bed, counts } = this;
-    return { slips, baseDone, done, made, fabric, bed, rows: counts.rows, looks: this.looks() };
+    const { rows, loose } = counts;
+    return { slips, baseDone, done, made, fabric, bed, rows, loose, looks: this.looks() };
   }
 
   looks(): Story['looks'] {
@@ -175,6 +184,7 @@ class Teller {
     const name = (place: number | null) => (place === null ? null : formatNeedle(bed.needles.length, place));
     const dropped = this.slips.some(({ is }) => is === 'stitch-dropped') ? 1 : 0;
     const emptyPasses = this.slips.some(({ is }) => is === 'work-dropped') ? 1 : 0;
+    const isAtEdge = counts.loose?.place === (this.job.plan.brief.crawl === 'left' ? right : left);
     const newest = left === null ? null : (bed.needles[left]?.yarn ?? counts.colour);
     return {
       left: name(left),
@@ -188,23 +198,14 @@ class Teller {
       rowCounter: counts.shown + emptyPasses,
       rowsOfColour: counts.rowsOfColour,
       piecesDone: 0,
-      strayColumn: counts.loose !== null,
+      strayColumn: counts.strayColumn,
       beforeMove: this.slips.every(
         (slip) => slip.is !== 'rows-too-many' || stepOf(this.job, slip.step).act.kind !== 'decrease',
       ),
       rehung: !this.slips.some(({ is }) => is === 'rehang-missing'),
-      looseEdgeLoop: counts.loose !== null && (counts.loose === left || counts.loose === right),
+      looseEdgeLoop: isAtEdge && (counts.loose?.moved ? null : true),
     };
   }
-}
-
-/** A working needle without a loop beyond the edges. */
-function strayAt(bed: Bed): number | null {
-  const { left, right } = edgesOf(bed);
-  const place = bed.needles.findIndex(
-    ({ working, loopCount }, i) => working && loopCount === 0 && (i < (left ?? 0) || i > (right ?? 0)),
-  );
-  return place < 0 ? null : place;
 }
 
 function countsAt(job: Job, done: number): CountsSeen {
@@ -218,5 +219,6 @@ function countsAt(job: Job, done: number): CountsSeen {
     rowsOfColour: looks.rowsOfColour,
     wasteRows: looks.wasteRows,
     loose: null,
+    strayColumn: false,
   };
 }

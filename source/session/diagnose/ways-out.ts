@@ -19,8 +19,11 @@ import type { Made, Story } from './story.ts';
 /** The best first; none where the slip is only one of reading. */
 export function waysOut(job: Job, story: Story): readonly Mend[] {
   const kept = keepIt(job, story);
-  if (kept?.how === 'now') return [kept];
-  return [goBack(job, story), kept].filter((mend) => mend !== null);
+  const back = goBack(job, story);
+  // Work that was to be hung again is held best by its waste rows.
+  const isUnhung = back?.how === 'now' && story.slips.some(({ is }) => is === 'rehang-missing');
+  if (kept?.how === 'now') return [isUnhung ? back : kept];
+  return [back, kept].filter((mend) => mend !== null);
 }
 
 /** The last moment at which all was as the plan has it: how many moves had been made, and the place. */
