@@ -2,7 +2,7 @@
 
 import type { Side } from '../bed/bed.ts';
 import type { LoopRun, ReverseMove } from '../bed/move.ts';
-import { type BedMove, type HandMove, isHandMove } from '../bed/move.ts';
+import { type HandMove, isHandMove } from '../bed/move.ts';
 import { endTailCm } from '../planning/tails.ts';
 import type { MendMove } from '../session/mend/mend.ts';
 import { type SayingsBy, sayBy } from './by-kind.ts';
@@ -22,7 +22,7 @@ export function formatMoves(moves: readonly MendMove[], words: Words): readonly 
 
 function formatMendMove(move: MendMove, words: Words): string {
   if ('undo' in move) return sayBy('undo', reverseMoves, move, words);
-  return isHandMove(move) ? formatHandMove(move, words) : sayBy('move', bedMoves, move, words);
+  return isHandMove(move) ? formatHandMove(move, words) : sayBy('move', words.finding.moves, move);
 }
 
 /** Away from the bed there is one thing that a way asks for beyond the plan's own steps. */
@@ -75,27 +75,9 @@ const barOf = (move: MendMove): number | null =>
 
 type Pulled = Extract<ReverseMove, { readonly undo: 'knit' }>;
 
-const bedMoves: SayingsBy<'move', BedMove, [words: Words]> = {
-  work: ({ needles }, words) => words.finding.work(needleList(needles, words)),
-  rest: ({ needles }, words) => words.finding.rest(needleList(needles, words)),
-  stand: ({ side }, words) => words.finding.stand(side),
-  counter: ({ rows }, words) => words.finding.counter(rows),
-  'cast-on': ({ yarn }, words) => words.finding.castOn(yarn),
-  feed: ({ yarn }, words) => words.finding.feed(yarn),
-  park: ({ yarn, end }, words) => words.finding.park(yarn, end),
-  cut: ({ yarn }, words) => words.finding.cutLeaving(yarn, endTailCm),
-  knit: ({ to }, words) => words.finding.knit(to),
-  slip: ({ to }, words) => words.finding.slip(to),
-  transfer: ({ from, to }, words) => words.finding.transfer(needleList(from, words), needleList(to, words)),
-  'take-off': ({ to }, words) => (to === undefined ? words.finding.takeOff : words.finding.dropWork(to)),
-  rehang: ({ left, right }, words) => words.finding.rehang(left, right),
-  'pick-up': ({ of, left, right }, words) => words.finding.pickUp(of, left, right),
-  'bind-off': ({ from, to }, words) => words.finding.bindOff(from, to),
-};
-
 const reverseMoves: SayingsBy<'undo', ReverseMove, [words: Words]> = {
-  work: ({ needles }, words) => words.finding.outOfWorkAgain(needleList(needles, words)),
-  rest: ({ needles }, words) => words.finding.intoWorkAgain(needleList(needles, words)),
+  work: ({ needles }, words) => words.finding.outOfWorkAgain(words.finding.needles(needles)),
+  rest: ({ needles }, words) => words.finding.intoWorkAgain(words.finding.needles(needles)),
   stand: ({ back }, words) => words.finding.carriageStood(back),
   slip: ({ back }, words) => words.finding.carriageBack(back),
   counter: ({ rows }, words) => words.finding.counterBack(rows),
@@ -111,16 +93,11 @@ const reverseMoves: SayingsBy<'undo', ReverseMove, [words: Words]> = {
   'pick-up': ({ of, left, right }, words) => words.finding.undoPickUp(of, left, right),
   'bind-off': ({ hangs }, words) => words.finding.undoBindOff(hungOn(hangs, words)),
   stray: ({ needle }, words) => words.finding.stray(needle),
-  hand: ({ what }, words) => sayBy('move', handsBack, what, words),
+  hand: ({ what }, words) => sayBy('move', words.finding.handsBack, what),
 };
 
 const joinedPlace = (place: 'feeder' | 'left' | 'right', words: Words): string =>
   place === 'feeder' ? words.finding.strandGoesToFeeder : words.finding.strandWaitsAt(place);
-
-/** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
-function needleList(names: readonly string[], words: Words): string {
-  return names.length > 4 ? words.finding.to(names[0] ?? '', names.at(-1) ?? '') : words.amounts.list(names);
-}
 
 const hungOn = (runs: readonly LoopRun[], words: Words): string =>
   words.finding.oneOnEach(runs[0]?.first ?? '', runs.at(-1)?.last ?? '');
@@ -140,28 +117,9 @@ function caughtOn(catches: readonly LoopRun[], words: Words): string {
 }
 
 function formatSetBack(move: Extract<ReverseMove, { readonly undo: 'transfer' }>, words: Words): string {
-  const [from, to] = [needleList(move.from, words), needleList(move.to, words)];
+  const [from, to] = [words.finding.needles(move.from), words.finding.needles(move.to)];
   if (move.parts) return words.finding.partLoops(from, to, move.from.at(-1) ?? '');
   return move.rests.length === 0
     ? words.finding.loopsBack(from, to)
-    : words.finding.loopsBackAndNeedlesOut(from, to, needleList(move.rests, words));
+    : words.finding.loopsBackAndNeedlesOut(from, to, words.finding.needles(move.rests));
 }
-
-const handsBack: SayingsBy<'move', HandMove, [words: Words]> = {
-  graft: ({ edge, up, down }, words) =>
-    words.finding.graft(
-      edge,
-      drawnFrom(up, words.finding.upThrough),
-      drawnFrom(down, words.finding.downThrough),
-    ),
-  wash: (_, words) => words.finding.wash,
-  bars: ({ count, side }, words) =>
-    count === 1 ? words.finding.bars(side) : words.finding.unsewBars(count, side),
-  'draw-up': (_, words) => words.finding.drawUp,
-  fasten: ({ corner }, words) => (corner ? words.finding.unpickCorner(corner) : words.finding.fasten),
-  thread: ({ eyelet }, words) => words.finding.thread(eyelet),
-  release: (what, words) => (what.what === 'waste' ? words.finding.release : words.finding.ravelRowStaysOut),
-  measure: ({ lengthCm }, words) => words.finding.measure(lengthCm),
-};
-
-const drawnFrom = (loop: number | null, way: string): string => (loop === null ? '' : `, ${way} ${loop}`);

@@ -1,10 +1,15 @@
 import type { Side } from '../bed/bed.ts';
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
 import { counted, sideWord, theYarn, toTheYarn, yarnName } from './forms.de.ts';
 import type { Words } from './words.ts';
 
 const acrossTo = (side: Side): string =>
   `Nimm das Garn aus dem Fadenführer, führ den Schlitten im Freilauf zurück nach ${sideWord(side)}, stell ihn auf Stricken und leg das Garn wieder ein.`;
+
+/** `L25, L24 und L23`; a longer row of neighbours is told by its ends. */
+const spanOf = (names: readonly string[], list: Amounts['list']): string =>
+  names.length > 4 ? `${names[0]} bis ${names.at(-1)}` : list(names);
 
 export const finding = ({ choice, length, list, tail }: Amounts): Words['finding'] => ({
   stepComesNext: (done) => `als Nächstes kommt Schritt ${done}`,
@@ -100,26 +105,50 @@ export const finding = ({ choice, length, list, tail }: Amounts): Words['finding
   unravelRows: (rows, yarn, caughtOn, back) =>
     `Zieh ${rows} Reihen ${yarnName(yarn)} einzeln heraus und fang jede Masche: am Ende ${caughtOn}. ${acrossTo(back)}`,
   unsewBarsOfBoth: (bars) => `Zieh den Faden auf jeder Seite unter den letzten ${bars} Querfäden heraus.`,
-  work: (needleList) => `Bring ${needleList} in Arbeit.`,
-  rest: (needleList) => `Schieb ${needleList} außer Arbeit.`,
-  stand: (side) => `Stell den Schlitten nach ${sideWord(side)}.`,
-  counter: (rows) => `Reihenzähler auf ${rows}.`,
-  castOn: (yarn) => `Schlag mit ${toTheYarn(yarn)} an.`,
-  feed: (yarn) => `Fädle ${theYarn(yarn)} in den Fadenführer ein.`,
-  park: (yarn, end) => `Nimm ${theYarn(yarn)} aus dem Fadenführer und klammere es ${sideWord(end)} fest.`,
-  cutLeaving: (yarn, endTailCm) => `Schneide ${theYarn(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
-  knit: (to) => `Strick eine Reihe nach ${sideWord(to)}.`,
-  slip: (to) => `Stell den Schlitten auf Freilauf und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
-  transfer: (needleList, target) => `Häng die Maschen von ${needleList} mit dem Decker auf ${target} um.`,
-  takeOff: 'Nimm das Gestrick von den Nadeln.',
-  dropWork: (to) =>
-    `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
-  rehang: (left, right) => `Nadle die Maschen neu auf, von ${left} bis ${right}.`,
-  pickUp: (of, left, right) =>
-    of === 'edge'
-      ? `Fass den Öffnungsrand auf, eine Masche auf jede Nadel von ${left} bis ${right}.`
-      : `Schlag den Saum hoch und häng die Maschen seiner ersten Reihe ein, von ${left} bis ${right}.`,
-  bindOff: (from, to) => `Kette die Maschen ab, von ${from} bis ${to}.`,
+  moves: {
+    work: ({ needles }) => `Bring ${spanOf(needles, list)} in Arbeit.`,
+    rest: ({ needles }) => `Schieb ${spanOf(needles, list)} außer Arbeit.`,
+    stand: ({ side }) => `Stell den Schlitten nach ${sideWord(side)}.`,
+    counter: ({ rows }) => `Reihenzähler auf ${rows}.`,
+    'cast-on': ({ yarn }) => `Schlag mit ${toTheYarn(yarn)} an.`,
+    feed: ({ yarn }) => `Fädle ${theYarn(yarn)} in den Fadenführer ein.`,
+    park: ({ yarn, end }) =>
+      `Nimm ${theYarn(yarn)} aus dem Fadenführer und klammere es ${sideWord(end)} fest.`,
+    cut: ({ yarn }) => `Schneide ${theYarn(yarn)} ab und lass ${tail(endTailCm)} hängen.`,
+    knit: ({ to }) => `Strick eine Reihe nach ${sideWord(to)}.`,
+    slip: ({ to }) =>
+      `Stell den Schlitten auf Freilauf und führ ihn nach ${sideWord(to)}: nichts wird gestrickt.`,
+    transfer: ({ from, to }) =>
+      `Häng die Maschen von ${spanOf(from, list)} mit dem Decker auf ${spanOf(to, list)} um.`,
+    'take-off': ({ to }) =>
+      to === undefined
+        ? 'Nimm das Gestrick von den Nadeln.'
+        : `Halt das Gestrick und fahr den Schlitten mit leerem Fadenführer einmal nach ${sideWord(to)}: es fällt ab.`,
+    rehang: ({ left, right }) => `Nadle die Maschen neu auf, von ${left} bis ${right}.`,
+    'pick-up': ({ of, left, right }) =>
+      of === 'edge'
+        ? `Fass den Öffnungsrand auf, eine Masche auf jede Nadel von ${left} bis ${right}.`
+        : `Schlag den Saum hoch und häng die Maschen seiner ersten Reihe ein, von ${left} bis ${right}.`,
+    'bind-off': ({ from, to }) => `Kette die Maschen ab, von ${from} bis ${to}.`,
+  },
+  handsBack: {
+    graft: ({ edge, up, down }) =>
+      `${edge}: zieh den Faden wieder heraus${up === null ? '' : `, herauf durch ${up}`}${down === null ? '' : `, hinab durch ${down}`}.`,
+    wash: () => 'Waschen lässt sich nicht rückgängig machen.',
+    bars: ({ count, side }) =>
+      count === 1
+        ? `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter dem letzten Querfaden heraus.`
+        : `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querfäden heraus.`,
+    'draw-up': () => 'Lockere den angezogenen Faden.',
+    fasten: ({ corner }) =>
+      corner ? `Trenn die Naht quer über Ecke ${corner} auf.` : 'Lös den vernähten Faden.',
+    thread: ({ eyelet }) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
+    release: ({ what }) =>
+      what === 'waste'
+        ? 'Die Hilfsgarnreihen bleiben heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.'
+        : 'Die Trennreihe bleibt heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.',
+    measure: ({ lengthCm }) => `Miss ${length(lengthCm)} noch einmal ab.`,
+  },
   undoPickUp: (of, left, right) =>
     of === 'edge'
       ? `Nimm den Öffnungsrand wieder von den Nadeln, von ${left} bis ${right}.`
@@ -145,7 +174,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): Words['finding
   stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel außer Arbeit.`,
   strandGoesToFeeder: 'der Faden kommt wieder in den Fadenführer',
   strandWaitsAt: (place) => `der Faden wartet in seiner Klammer ${sideWord(place)}`,
-  to: (value, at) => `${value} bis ${at}`,
+  needles: (names) => spanOf(names, list),
   oneOnEach: (first, last) => `eine auf jede Nadel von ${first} bis ${last}`,
   unravelRow: (yarn, caughtOn, back) =>
     `Zieh die Reihe aus ${toTheYarn(yarn)} sachte heraus und fang jede Masche auf: ${caughtOn}. ${acrossTo(back)}`,
@@ -158,23 +187,6 @@ export const finding = ({ choice, length, list, tail }: Amounts): Words['finding
   loopsBack: (first, to) => `Häng die Maschen von ${first} zurück auf ${to}.`,
   loopsBackAndNeedlesOut: (first, to, needleList) =>
     `Häng die Maschen von ${first} zurück auf ${to}. Schieb ${needleList} außer Arbeit.`,
-  graft: (edge, drawnFrom, drawnUp) => `${edge}: zieh den Faden wieder heraus${drawnFrom}${drawnUp}.`,
-  upThrough: 'herauf durch',
-  downThrough: 'hinab durch',
-  wash: 'Waschen lässt sich nicht rückgängig machen.',
-  bars: (side) =>
-    `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter dem letzten Querfaden heraus.`,
-  unsewBars: (count, side) =>
-    `Zieh den Faden ${side === 'front' ? 'vorn' : 'hinten'} unter den letzten ${count} Querfäden heraus.`,
-  drawUp: 'Lockere den angezogenen Faden.',
-  fasten: 'Lös den vernähten Faden.',
-  unpickCorner: (corner) => `Trenn die Naht quer über Ecke ${corner} auf.`,
-  thread: (eyelet) => `Zieh die Kordel wieder aus Lochmasche ${eyelet}.`,
-  release:
-    'Die Hilfsgarnreihen bleiben heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.',
-  ravelRowStaysOut:
-    'Die Trennreihe bleibt heraus: fang zuallererst jede Masche, die frei wird, auf einem losen Faden auf.',
-  measure: (lengthCm) => `Miss ${length(lengthCm)} noch einmal ab.`,
   and: (more) => `und ${counted.moreStep(more)}.`,
   planSize: (rows, widthCm, depthCm) =>
     `${rows} Reihen rundum, ${length(widthCm)} breit und ${length(depthCm)} tief`,

@@ -1,10 +1,17 @@
 import type { Side } from '../bed/bed.ts';
+import type { BedMove, HandMove } from '../bed/move.ts';
+import { endTailCm } from '../planning/tails.ts';
 import type { Amounts } from './amounts.ts';
+import type { SayingsBy } from './by-kind.ts';
 import { counted, theYarn, yarnName } from './forms.en.ts';
 
 /** Trade practice: with loops in work a carriage knits, or drops them; so it slips across. */
 const acrossTo = (side: Side): string =>
   `Take the yarn out of the feeder, slip the carriage back to the ${side}, set it to knit and put the yarn back in.`;
+
+/** `L25, L24 and L23`; a longer row of neighbours is told by its ends. */
+const spanOf = (names: readonly string[], list: Amounts['list']): string =>
+  names.length > 4 ? `${names[0]} to ${names.at(-1)}` : list(names);
 
 export const finding = ({ choice, length, list, tail }: Amounts) => ({
   stepComesNext: (done: number) => `step ${done} comes next`,
@@ -98,27 +105,47 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   unravelRows: (rows: number, yarn: string, caughtOn: string, back: Side) =>
     `Pull out ${rows} rows of ${yarnName(yarn)} one by one, catching every loop: in the end ${caughtOn}. ${acrossTo(back)}`,
   unsewBarsOfBoth: (bars: number) => `Draw the thread out from under the last ${bars} bars on each side.`,
-  work: (needleList: string) => `Bring ${needleList} into work.`,
-  rest: (needleList: string) => `Push ${needleList} out of work.`,
-  stand: (side: Side) => `Put the carriage on the ${side}.`,
-  counter: (rows: number) => `Row counter to ${rows}.`,
-  castOn: (yarn: string) => `Cast on with ${theYarn(yarn)}.`,
-  feed: (yarn: string) => `Thread ${theYarn(yarn)} into the feeder.`,
-  park: (yarn: string, end: Side) => `Take ${theYarn(yarn)} out of the feeder and clip it on the ${end}.`,
-  cutLeaving: (yarn: string, endTailCm: number) => `Cut ${theYarn(yarn)}, leaving ${tail(endTailCm)}.`,
-  knit: (to: Side) => `Knit one row to the ${to}.`,
-  slip: (to: Side) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
-  transfer: (needleList: string, target: string) =>
-    `With the tool, lift the loops of ${needleList} and set them on ${target}.`,
-  takeOff: 'Take the work off the needles.',
-  dropWork: (to: Side) =>
-    `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
-  rehang: (left: string, right: string) => `Rehang the loops from ${left} to ${right}.`,
-  pickUp: (of: 'edge' | 'first-row', left: string, right: string) =>
-    of === 'edge'
-      ? `Pick up the mouth edge, a loop on each needle from ${left} to ${right}.`
-      : `Fold the hem up and hang the loops of its first row from ${left} to ${right}.`,
-  bindOff: (from: string, to: string) => `Chain the loops off from ${from} to ${to}.`,
+  moves: {
+    work: ({ needles }) => `Bring ${spanOf(needles, list)} into work.`,
+    rest: ({ needles }) => `Push ${spanOf(needles, list)} out of work.`,
+    stand: ({ side }) => `Put the carriage on the ${side}.`,
+    counter: ({ rows }) => `Row counter to ${rows}.`,
+    'cast-on': ({ yarn }) => `Cast on with ${theYarn(yarn)}.`,
+    feed: ({ yarn }) => `Thread ${theYarn(yarn)} into the feeder.`,
+    park: ({ yarn, end }) => `Take ${theYarn(yarn)} out of the feeder and clip it on the ${end}.`,
+    cut: ({ yarn }) => `Cut ${theYarn(yarn)}, leaving ${tail(endTailCm)}.`,
+    knit: ({ to }) => `Knit one row to the ${to}.`,
+    slip: ({ to }) => `Set the carriage to slip and bring it across to the ${to}: nothing knits.`,
+    transfer: ({ from, to }) =>
+      `With the tool, lift the loops of ${spanOf(from, list)} and set them on ${spanOf(to, list)}.`,
+    'take-off': ({ to }) =>
+      to === undefined
+        ? 'Take the work off the needles.'
+        : `Hold the work and pass the carriage once to the ${to} with nothing in the feeder: the work drops.`,
+    rehang: ({ left, right }) => `Rehang the loops from ${left} to ${right}.`,
+    'pick-up': ({ of, left, right }) =>
+      of === 'edge'
+        ? `Pick up the mouth edge, a loop on each needle from ${left} to ${right}.`
+        : `Fold the hem up and hang the loops of its first row from ${left} to ${right}.`,
+    'bind-off': ({ from, to }) => `Chain the loops off from ${from} to ${to}.`,
+  } satisfies SayingsBy<'move', BedMove>,
+  handsBack: {
+    graft: ({ edge, up, down }) =>
+      `${edge}: draw the thread back out${up === null ? '' : `, up through ${up}`}${down === null ? '' : `, down through ${down}`}.`,
+    wash: () => 'Washing cannot be undone.',
+    bars: ({ count, side }) =>
+      count === 1
+        ? `Draw the thread out from under the last bar on the ${side}.`
+        : `Draw the thread out from under the last ${count} bars on the ${side}.`,
+    'draw-up': () => 'Ease the drawn-up thread.',
+    fasten: ({ corner }) => (corner ? `Unpick the seam across corner ${corner}.` : 'Undo the fastening.'),
+    thread: ({ eyelet }) => `Draw the cord back out of eyelet ${eyelet}.`,
+    release: ({ what }): string =>
+      what === 'waste'
+        ? 'The waste rows stay out: catch every loop that comes free on a spare strand, before anything else.'
+        : 'The ravel row stays out: catch every loop that comes free on a spare strand, before anything else.',
+    measure: ({ lengthCm }) => `Measure ${length(lengthCm)} again.`,
+  } satisfies SayingsBy<'move', HandMove>,
   undoPickUp: (of: 'edge' | 'first-row', left: string, right: string) =>
     of === 'edge'
       ? `Take the mouth edge off the needles again, from ${left} to ${right}.`
@@ -144,7 +171,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   stray: (needle: string) => `Drop the loose loop off ${needle} and push the needle out of work.`,
   strandGoesToFeeder: 'it goes back into the feeder',
   strandWaitsAt: (place: Side) => `it waits in its clip on the ${place}`,
-  to: (value: string, at: string) => `${value} to ${at}`,
+  needles: (names: readonly string[]) => spanOf(names, list),
   oneOnEach: (first: string, last: string) => `one on each needle from ${first} to ${last}`,
   unravelRow: (yarn: string, caughtOn: string, back: Side) =>
     `Pull out the row of ${yarnName(yarn)} gently, catching every loop: ${caughtOn}. ${acrossTo(back)}`,
@@ -157,23 +184,6 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   loopsBack: (first: string, to: string) => `Set the loops of ${first} back on ${to}.`,
   loopsBackAndNeedlesOut: (first: string, to: string, needleList: string) =>
     `Set the loops of ${first} back on ${to}. Push ${needleList} out of work.`,
-  graft: (edge: 'A' | 'B', drawnFrom: string, drawnUp: string) =>
-    `${edge}: draw the thread back out${drawnFrom}${drawnUp}.`,
-  upThrough: 'up through',
-  downThrough: 'down through',
-  wash: 'Washing cannot be undone.',
-  bars: (side: 'back' | 'front') => `Draw the thread out from under the last bar on the ${side}.`,
-  unsewBars: (count: number, side: 'back' | 'front') =>
-    `Draw the thread out from under the last ${count} bars on the ${side}.`,
-  drawUp: 'Ease the drawn-up thread.',
-  fasten: 'Undo the fastening.',
-  unpickCorner: (corner: number) => `Unpick the seam across corner ${corner}.`,
-  thread: (eyelet: number) => `Draw the cord back out of eyelet ${eyelet}.`,
-  release:
-    'The waste rows stay out: catch every loop that comes free on a spare strand, before anything else.',
-  ravelRowStaysOut:
-    'The ravel row stays out: catch every loop that comes free on a spare strand, before anything else.',
-  measure: (lengthCm: number) => `Measure ${length(lengthCm)} again.`,
   and: (more: number) => `and ${counted.moreStep(more)}.`,
   planSize: (rows: number, widthCm: number, depthCm: number) =>
     `${rows} rows round, ${length(widthCm)} wide and ${length(depthCm)} deep`,

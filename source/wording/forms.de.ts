@@ -9,8 +9,10 @@
  * transfer tool Decker, row counter Reihenzähler, offer Vorschlag, large letters große Schrift, to speak vorlesen, a sound log
  * in Ordnung, left arrow Pfeil links. After a colon a sentence begins small. The maker is addressed as du.
  */
+
 import { ravelCord, unnamedWaste } from '../planning/brief.ts';
 import type { YarnClass } from '../planning/gauge.ts';
+import type { Phase } from '../steps/step.ts';
 import { type counted as english, several } from './forms.en.ts';
 
 /** `left` and `right` as they come in values: nach links, am linken Rand. */
@@ -87,3 +89,13 @@ export const counted = {
 } satisfies typeof english;
 
 export const plurals = () => counted;
+
+export const phaseWords: Readonly<Record<Phase, string>> = {
+  'cast-on': 'Anschlag',
+  stripes: 'Streifen',
+  'closing-row': 'Schlussreihe',
+  hem: 'Saum',
+  graft: 'Verbinden',
+  seam: 'Naht',
+  cord: 'Kordel',
+};

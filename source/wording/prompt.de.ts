@@ -1,5 +1,5 @@
 import type { Amounts } from './amounts.ts';
-import { counted, placeWords, sideWord, yarnClass, yarnName } from './forms.de.ts';
+import { counted, phaseWords, placeWords, sideWord, yarnClass, yarnName } from './forms.de.ts';
 import type { Words } from './words.ts';
 
 export const prompt = ({ choice, length, list }: Amounts): Words['prompt'] => ({
@@ -118,15 +118,7 @@ export const prompt = ({ choice, length, list }: Amounts): Words['prompt'] => ({
   sheetWritten: (out) => `Das Blatt ist geschrieben: ${out}`,
   yarn: yarnName,
   yarnClass,
-  phases: {
-    'cast-on': 'Anschlag',
-    stripes: 'Streifen',
-    'closing-row': 'Schlussreihe',
-    hem: 'Saum',
-    graft: 'Verbinden',
-    seam: 'Naht',
-    cord: 'Kordel',
-  },
+  phases: phaseWords,
   tooSoonLookFirst: 'zu früh, schau erst hin',
   noPassIsDue: 'jetzt ist kein Schlittengang dran',
   theBagIsFinished: 'der Beutel ist fertig',

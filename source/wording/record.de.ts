@@ -1,8 +1,7 @@
 import { forShell } from '../shared/plain-text.ts';
 import { exhaustive } from '../shared/result.ts';
-import type { Phase } from '../steps/step.ts';
 import type { Amounts } from './amounts.ts';
-import { counted, yarnName } from './forms.de.ts';
+import { counted, phaseWords, yarnName } from './forms.de.ts';
 import type { CannotPlay } from './record.en.ts';
 import type { Words } from './words.ts';
 
@@ -87,16 +86,6 @@ export const bagEnd = ({ length, list, massNeeded }: Amounts): Words['bagEnd'] =
   },
   cannotMatch: (why) => `So lässt sich kein Beutel stricken: ${why}`,
 });
-
-const phaseWords: Readonly<Record<Phase, string>> = {
-  'cast-on': 'Anschlag',
-  stripes: 'Streifen',
-  'closing-row': 'Schlussreihe',
-  hem: 'Saum',
-  graft: 'Verbinden',
-  seam: 'Naht',
-  cord: 'Kordel',
-};
 
 const fault = (why: CannotPlay, decimal: Amounts['decimal']): string => {
   switch (why.code) {
