@@ -2,6 +2,7 @@
 import type { BedFault } from '../bed/bed.ts';
 import { formatNeedle } from '../bed/needles.ts';
 import type { BriefFault, Neighbour, PlanFault } from '../planning/fault.ts';
+import type { ReplanFault } from '../planning/plan-from.ts';
 import type { SessionFault } from '../session/command.ts';
 import { isOf } from '../shared/result.ts';
 import { briefFaults, quote } from './brief-faults.ts';
@@ -9,21 +10,21 @@ import { type SayingsBy, sayBy } from './by-kind.ts';
 import type { PlainBedFault } from './faults.en.ts';
 import { ripBackFaults } from './finding.ts';
 import { cordFaults, measuredFaults, weighFaults } from './measured.ts';
-import { replanFaults } from './replan.ts';
 import type { Words } from './words.ts';
 
 export type Fault = BedFault | BriefFault | PlanFault | SessionFault;
 
 /** Weights in the maker's units; a brief's own fields are in the units of the brief. */
 export const formatFault = (fault: Fault, words: Words): string =>
-  isOf(fault, 'bed') && fault.code !== 'bed/needle-off-bed'
-    ? sayBy('code', words.faults.bed, fault)
-    : sayBy('code', sayings, fault, words);
+  isOf(fault, 'replan')
+    ? sayBy('code', words.replan.faults, fault)
+    : isOf(fault, 'bed') && fault.code !== 'bed/needle-off-bed'
+      ? sayBy('code', words.faults.bed, fault)
+      : sayBy('code', sayings, fault, words);
 
-const sayings: SayingsBy<'code', Exclude<Fault, PlainBedFault>, [words: Words]> = {
+const sayings: SayingsBy<'code', Exclude<Fault, PlainBedFault | ReplanFault>, [words: Words]> = {
   ...briefFaults,
   ...ripBackFaults,
-  ...replanFaults,
   ...weighFaults,
   ...measuredFaults,
   ...cordFaults,

@@ -174,24 +174,28 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts): Words['r
   cordIn: (yarn, neededGrams) =>
     `mit der Kordel in ${toTheYarn(yarn)}, alles zusammen braucht davon ${massNeeded(neededGrams)}`,
   but: (short) => `, aber ${list(short)}`,
-  notWholeRepeats: (rows, rowMultiple, least) =>
-    `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${rowMultiple}, mindestens ${least}.`,
-  tooFew: (rows, least) =>
-    `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
-  tooMany: (rows, most) => `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,
-  notAYarn: (yarn, known) =>
-    `${yarn} ist kein Garn dieses Beutels (${list(known)}): nenn auch seine Farbe und die Meter je 100 g, wie in ${yarn} #c2a878 210.`,
-  notToCome: (yarn) => `${yarn} strickt von hier an keinen Streifen mehr: nenn ein Garn, das noch drankommt.`,
-  coloursMeet: (first, second, yarn) =>
-    `Die Streifen ${first} und ${second} lägen beide in ${yarn} aneinander und sähen aus wie einer: wähle ein anderes Garn.`,
-  impossible: (sizeMm) =>
-    `Eine Masche oder Reihe von ${decimal(sizeMm)} mm kann nicht sein: miss das Stück noch einmal.`,
   whichUnit: (size, sizeMm, dueMm, again) =>
     `Bei ${size} wäre eine ${decimal(sizeMm)} mm groß, im Plan sind es ${decimal(dueMm)} mm. Sag die Einheit dazu: ${again.join(' oder ')}.`,
-  boxedTooDeep: (boxedCm, belowCm) =>
-    `Ein ${length(boxedCm)} tiefer Boden braucht einen größeren Beutel, bei so vielen Reihen muss er unter ${length(belowCm)} bleiben: wähle mehr Reihen.`,
-  tooLate:
-    'Die Schlussreihe ist begonnen, damit steht die Größe fest: trenn bis davor auf, um den Plan zu ändern.',
-  cordBegun:
-    'Die Kordel ist begonnen, damit steht ihr Garn fest: trenn bis vor ihren Anschlag auf, um es zu ändern.',
+  faults: {
+    'replan/rows-not-whole-repeats': ({ rows, rowMultiple, least }) =>
+      `${rows} Reihen sind keine ganzen Streifenrapporte: wähle ein Vielfaches von ${rowMultiple}, mindestens ${least}.`,
+    'replan/rows-too-few': ({ rows, least }) =>
+      `${rows} Reihen sind weniger, als das Gestrick von hier an braucht: wähle mindestens ${least}.`,
+    'replan/rows-too-many': ({ rows, most }) =>
+      `${rows} Reihen sind mehr, als ein Beutel haben darf: wähle höchstens ${most}.`,
+    'replan/unknown-yarn': ({ yarn, known }) =>
+      `${yarn} ist kein Garn dieses Beutels (${list(known)}): nenn auch seine Farbe und die Meter je 100 g, wie in ${yarn} #c2a878 210.`,
+    'replan/yarn-not-to-come': ({ yarn }) =>
+      `${yarn} strickt von hier an keinen Streifen mehr: nenn ein Garn, das noch drankommt.`,
+    'replan/colours-meet': ({ first, second, yarn }) =>
+      `Die Streifen ${first} und ${second} lägen beide in ${yarn} aneinander und sähen aus wie einer: wähle ein anderes Garn.`,
+    'replan/measure-impossible': ({ sizeMm }) =>
+      `Eine Masche oder Reihe von ${decimal(sizeMm)} mm kann nicht sein: miss das Stück noch einmal.`,
+    'replan/boxed-too-deep': ({ boxedCm, belowCm }) =>
+      `Ein ${length(boxedCm)} tiefer Boden braucht einen größeren Beutel, bei so vielen Reihen muss er unter ${length(belowCm)} bleiben: wähle mehr Reihen.`,
+    'replan/too-late': () =>
+      'Die Schlussreihe ist begonnen, damit steht die Größe fest: trenn bis davor auf, um den Plan zu ändern.',
+    'replan/cord-begun': () =>
+      'Die Kordel ist begonnen, damit steht ihr Garn fest: trenn bis vor ihren Anschlag auf, um es zu ändern.',
+  },
 });

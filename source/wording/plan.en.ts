@@ -5,6 +5,7 @@ import type { Learned } from '../planning/brief.ts';
 import { jamTightness, labelTightness } from '../planning/fabric.ts';
 import type { NearShape } from '../planning/near-shapes.ts';
 import type { Kit } from '../planning/plan.ts';
+import type { ReplanFault } from '../planning/plan-from.ts';
 import type { Saving } from '../planning/savings.ts';
 import type { PlanWarning } from '../planning/warnings.ts';
 import type { Amounts } from './amounts.ts';
@@ -191,23 +192,28 @@ export const replan = ({ decimal, length, list, massNeeded }: Amounts) => ({
   cordIn: (yarn: string, neededGrams: number) =>
     `with the cord in ${theYarn(yarn)}, of which it all takes ${massNeeded(neededGrams)}`,
   but: (short: readonly string[]) => `, but ${list(short)}`,
-  notWholeRepeats: (rows: number, rowMultiple: number, least: number) =>
-    `${rows} rows are not whole stripe repeats: choose a multiple of ${rowMultiple}, from ${least} up.`,
-  tooFew: (rows: number, least: number) =>
-    `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
-  tooMany: (rows: number, most: number) =>
-    `${rows} rows are more than a bag may have: choose ${most} at the most.`,
-  notAYarn: (yarn: string, known: readonly string[]) =>
-    `${yarn} is not a yarn of this bag (${list(known)}): give its colour and metres per 100 g too, as in ${yarn} #c2a878 210.`,
-  notToCome: (yarn: string) => `${yarn} knits no stripe from here on: name a yarn that is still to come.`,
-  coloursMeet: (first: number, second: number, yarn: string) =>
-    `Stripes ${first} and ${second} would meet in ${yarn} and read as one: choose another yarn.`,
-  impossible: (sizeMm: number) =>
-    `A stitch or row of ${decimal(sizeMm)} mm cannot be: measure the piece again.`,
   whichUnit: (size: string, sizeMm: number, dueMm: number, again: readonly string[]) =>
     `${size} would make one ${decimal(sizeMm)} mm, and the plan has ${decimal(dueMm)} mm. Say the unit too: ${again.join(' or ')}.`,
-  boxedTooDeep: (boxedCm: number, belowCm: number) =>
-    `A bottom ${length(boxedCm)} deep needs a larger bag, with so many rows it must be below ${length(belowCm)}: choose more rows.`,
-  tooLate: 'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
-  cordBegun: 'The cord is begun, so its yarn is settled: rip back to before its cast-on to change it.',
+  faults: {
+    'replan/rows-not-whole-repeats': ({ rows, rowMultiple, least }) =>
+      `${rows} rows are not whole stripe repeats: choose a multiple of ${rowMultiple}, from ${least} up.`,
+    'replan/rows-too-few': ({ rows, least }) =>
+      `${rows} rows are fewer than the work needs from here: choose ${least} or more.`,
+    'replan/rows-too-many': ({ rows, most }) =>
+      `${rows} rows are more than a bag may have: choose ${most} at the most.`,
+    'replan/unknown-yarn': ({ yarn, known }) =>
+      `${yarn} is not a yarn of this bag (${list(known)}): give its colour and metres per 100 g too, as in ${yarn} #c2a878 210.`,
+    'replan/yarn-not-to-come': ({ yarn }) =>
+      `${yarn} knits no stripe from here on: name a yarn that is still to come.`,
+    'replan/colours-meet': ({ first, second, yarn }) =>
+      `Stripes ${first} and ${second} would meet in ${yarn} and read as one: choose another yarn.`,
+    'replan/measure-impossible': ({ sizeMm }) =>
+      `A stitch or row of ${decimal(sizeMm)} mm cannot be: measure the piece again.`,
+    'replan/boxed-too-deep': ({ boxedCm, belowCm }) =>
+      `A bottom ${length(boxedCm)} deep needs a larger bag, with so many rows it must be below ${length(belowCm)}: choose more rows.`,
+    'replan/too-late': () =>
+      'The closing row is begun, so the size is settled: rip back to before it to change the plan.',
+    'replan/cord-begun': () =>
+      'The cord is begun, so its yarn is settled: rip back to before its cast-on to change it.',
+  } satisfies SayingsBy<'code', ReplanFault>,
 });

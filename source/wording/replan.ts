@@ -1,8 +1,6 @@
 /** What finishing would give, at each whole number of stripe repeats, and why a change of plan cannot be. */
 
-import type { ReplanFault } from '../planning/plan-from.ts';
 import type { ReplanChoice, ReplanChoices, YarnLeft } from '../session/replan/replan-choices.ts';
-import type { SayingsBy } from './by-kind.ts';
 import type { Words } from './words.ts';
 
 /** What finishing as planned gives, then each choice under its number, the nearest first. */
@@ -90,17 +88,3 @@ export function sayWhichUnit(
   const again = [...fits, taken].map((unit) => `replan ${typed(unit)}`);
   return words.replan.whichUnit(typed(taken), sizeMm, dueMm, again);
 }
-
-export const replanFaults: SayingsBy<'code', ReplanFault, [words: Words]> = {
-  'replan/rows-not-whole-repeats': ({ rows, rowMultiple, least }, words) =>
-    words.replan.notWholeRepeats(rows, rowMultiple, least),
-  'replan/rows-too-few': ({ rows, least }, words) => words.replan.tooFew(rows, least),
-  'replan/rows-too-many': ({ rows, most }, words) => words.replan.tooMany(rows, most),
-  'replan/unknown-yarn': ({ yarn, known }, words) => words.replan.notAYarn(yarn, known),
-  'replan/yarn-not-to-come': ({ yarn }, words) => words.replan.notToCome(yarn),
-  'replan/colours-meet': ({ first, second, yarn }, words) => words.replan.coloursMeet(first, second, yarn),
-  'replan/measure-impossible': ({ sizeMm }, words) => words.replan.impossible(sizeMm),
-  'replan/boxed-too-deep': ({ boxedCm, belowCm }, words) => words.replan.boxedTooDeep(boxedCm, belowCm),
-  'replan/too-late': (_, words) => words.replan.tooLate,
-  'replan/cord-begun': (_, words) => words.replan.cordBegun,
-};
