@@ -6,7 +6,7 @@ import type { Words } from './words.ts';
 const towards = (side: Side): string => (side === 'left' ? 'links' : 'rechts');
 const edgeOf = (side: Side): string => (side === 'left' ? 'linker Rand' : 'rechter Rand');
 
-export const bench = ({ time }: Amounts): Words['bench'] => ({
+export const bench = ({ length, time }: Amounts): Words['bench'] => ({
   knit: (to) => `nach ${towards(to)} stricken`,
   out: (edge, needle) => `${edgeOf(edge)}, eine nach außen: ${needle}`,
   in: (edge, needle) => `${edgeOf(edge)}, eine nach innen: ${needle}`,
@@ -56,6 +56,8 @@ export const bench = ({ time }: Amounts): Words['bench'] => ({
   behind: 'hinten',
 
   afterwards: 'dann',
+  bagWide: (widthCm) => `${length(widthCm)} breit`,
+  bagDeep: (depthCm) => `${length(depthCm)} tief`,
   bagDone: 'Der Beutel ist fertig.',
   tooSmall: (columns, rows) => `zu klein: mindestens ${columns} × ${rows}`,
   reading: (at, of) =>

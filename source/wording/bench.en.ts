@@ -2,7 +2,7 @@ import type { Side } from '../bed/bed.ts';
 import type { Amounts } from './amounts.ts';
 import { counted } from './forms.en.ts';
 
-export const bench = ({ time }: Amounts) => ({
+export const bench = ({ length, time }: Amounts) => ({
   knit: (to: Side) => `knit ${to}`,
   out: (edge: Side, needle: string) => `${edge} edge, one out: ${needle}`,
   in: (edge: Side, needle: string) => `${edge} edge, one in: ${needle}`,
@@ -50,6 +50,8 @@ export const bench = ({ time }: Amounts) => ({
   behind: 'back',
 
   afterwards: 'then',
+  bagWide: (widthCm: number) => `${length(widthCm)} wide`,
+  bagDeep: (depthCm: number) => `${length(depthCm)} deep`,
   bagDone: 'The bag is finished.',
   tooSmall: (columns: number, rows: number) => `too small: ${columns} × ${rows} at least`,
   reading: (at: number, of: number): string =>

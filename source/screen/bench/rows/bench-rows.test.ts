@@ -127,11 +127,8 @@ describe('the eight needles at an edge', () => {
   });
 });
 
-/** At the table with the bag in hand there is nothing to look at but the bag. */
-const withoutCloseUp = ['join-hem', 'hide-ends', 'wash', 'measure-bag', 'tie', 'finished'];
-
 it.each([false, true])(
-  'has needles, loops or bars under its glass wherever hands are on them, ASCII %j',
+  'has needles, loops, bars or the whole bag under its glass at every step, ASCII %j',
   (ascii) => {
     const blank = stepsOfAllKinds().filter((view) => {
       const brush = brushFor(view.plan, 'none', ascii);
@@ -145,9 +142,33 @@ it.each([false, true])(
       const rows = [...above, ...below].slice(row, row + height);
       return height > 0 && rows.every((line) => line.every(({ text }) => text.trim() === ''));
     });
-    expect(blank.map(({ step }) => step?.act.kind ?? 'finished')).toEqual(withoutCloseUp);
+    expect(blank.map(({ step }) => step?.act.kind ?? 'finished')).toEqual([]);
   },
 );
+
+it('shows the whole bag with its size where it is measured, and the part that hands are on', () => {
+  const rowsOf = (kind: string): readonly (readonly Span[])[] => {
+    const view = stepsOfAllKinds().find(({ step }) => step?.act.kind === kind);
+    if (!view) throw new Error(kind);
+    const window = { columns: 80, room: 18, large: false };
+    const { layout, above, below } = benchRows(view, window, brushFor(view.plan, 'none', true), englishWords);
+    const { row = 0, height = 0 } = layout.closeUp ?? {};
+    return [...above, ...below].slice(row, row + height);
+  };
+  const text = (kind: string): string =>
+    rowsOf(kind)
+      .map((line) => line.map(({ text: one }) => one).join(''))
+      .join('\n');
+  expect(text('measure-bag')).toMatch(/o---o[\s\S]* cm deep[\s\S]* cm wide/);
+  const bold = (kind: string): string =>
+    rowsOf(kind)
+      .flat()
+      .filter(({ bold: is }) => is)
+      .map(({ text: one }) => one.trim())
+      .join(' ');
+  expect(bold('tie')).toMatch(/^o---o---o---o---o$/);
+  expect(bold('hide-ends')).toMatch(/^\+-+\+$/);
+});
 
 it('has band and ruler of a self-striping yarn in the colours that are expected', () => {
   const run = [

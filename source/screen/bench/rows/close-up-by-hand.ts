@@ -6,6 +6,7 @@ import type { Plan } from '../../../planning/plan.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import { cornerPicture } from '../../../sheet/terminal/draw-by-hand.ts';
 import { graftRows, seamRows } from '../../../sheet/terminal/sewing-rows.ts';
+import type { Act } from '../../../steps/act.ts';
 import type { Words } from '../../../wording/words.ts';
 import { type Brush, cut, endingAt, rowOf } from './row.ts';
 
@@ -105,6 +106,45 @@ export function roundRows(
     return rowOf(width, [side === 'left' ? { column: inset, spans } : endingAt(width - inset, spans)]);
   };
   return [pass(slipTo, say.slip(slipTo)), pass(knitTo, say.knit(knitTo))];
+}
+
+/** The part of the whole bag that the hands are on; null where it is all of it. */
+const partsOfBag: Partial<Readonly<Record<Act['kind'], 'mouth' | 'bottom' | null>>> = {
+  'hide-ends': 'bottom',
+  'join-hem': 'mouth',
+  'sew-cord': 'mouth',
+  tie: 'mouth',
+  wash: null,
+  'measure-bag': null,
+};
+
+/** The bag as it lies flat, with its size, where it is the whole bag that the hands are on. */
+export function bagRows(
+  { plan, step, finished }: BenchView,
+  { width }: CloseUpSize,
+  { ascii }: Brush,
+  { bench: say }: Words,
+): readonly Line[] {
+  const part = step ? partsOfBag[step.act.kind] : finished ? null : undefined;
+  if (part === undefined) return [];
+  const [hole, thread, side, left, right] = ascii ? 'o-|++' : '○─│└┘';
+  const mouth = [hole, hole, hole, hole, hole].join(`${thread}${thread}${thread}`);
+  const across = mouth.length - 2;
+  const sides = `${side}${' '.repeat(across)}${side}`;
+  const isWhole = part === null;
+  const note = (text: string): Span => ({
+    text: `   ${text}`,
+    ...(isWhole ? { bold: true } : { dim: true }),
+  });
+  return [
+    [{ text: mouth, bold: part === 'mouth' }],
+    [{ text: sides }, note(say.bagDeep(plan.size.depthCm))],
+    [{ text: sides }],
+    [
+      { text: `${left}${(thread ?? '').repeat(across)}${right}`, bold: part === 'bottom' },
+      note(say.bagWide(plan.size.widthCm)),
+    ],
+  ].map((spans) => row(width, spans));
 }
 
 /** The holes round the mouth from the graft on: done, now, to come, and those that are passed by. */

@@ -9,6 +9,7 @@ import type { BedStrip, BenchView } from '../../../chat/view.ts';
 import type { Line, Span } from '../../../sheet/terminal/ansi.ts';
 import type { Words } from '../../../wording/words.ts';
 import {
+  bagRows,
   barRows,
   type CloseUpSize,
   cornerRows,
@@ -58,8 +59,10 @@ export function closeUpRows(view: BenchView, size: CloseUpSize, brush: Brush, wo
       return holeRows(view, glance, size, brush, words).slice(0, size.height);
     case 'corner':
       return cornerRows(view, glance, size, brush, words).slice(0, size.height);
-    case 'other':
-      return edgeRows([view.bed, view.bedAfter], size, brush, words);
+    case 'other': {
+      const bag = bagRows(view, size, brush, words).slice(0, size.height);
+      return bag.length > 0 ? bag : edgeRows([view.bed, view.bedAfter], size, brush, words);
+    }
   }
 }
 
