@@ -111,7 +111,7 @@ function wasteRowsOf(job: Job, { phase, act, row }: Step): number {
     case 'hang-weights':
       return rehangWasteRows(brief);
     default:
-      return phase === 'stripes' && row === 0 ? openStartRows(brief) : 0;
+      return row === 0 ? openStartRows(brief) : 0;
   }
 }
 
