@@ -3,11 +3,11 @@
  * again after row 6. What is undone is worked out by hand from the steps, newest first (common practice, no source).
  */
 import { describe, expect, it } from 'vitest';
+import { inShort } from '../../../test/fixtures/hands-in-short.ts';
 import { jobOf, stripedBrief } from '../../../test/fixtures/plan-of.ts';
 import { faultIn, valueIn } from '../../../test/tools/result.ts';
 import type { Act } from '../../steps/act.ts';
 import { allSteps } from '../../steps/job.ts';
-import type { HandStep, MendMove } from '../mend/mend.ts';
 import { startSession } from '../session.ts';
 import { type RipBack, ripBack } from './rip-back.ts';
 
@@ -19,27 +19,6 @@ const once = (kind: Act['kind'], nth = 1): number =>
 
 const back = (from: number, to: number): RipBack =>
   valueIn(ripBack({ ...startSession(job), done: from }, to));
-
-function said(move: MendMove): string {
-  if (!('undo' in move)) return 'yarn' in move ? `${move.move} ${move.yarn}` : move.move;
-  if (move.undo === 'hand') return `un${move.what.move}`;
-  if (move.undo === 'rehang') return `un-rehang ${move.left}–${move.right}`;
-  if (move.undo === 'take-off') return `hang ${move.hangs.map(({ first, last }) => `${first}–${last}`)}`;
-  if (move.undo === 'stand') return `stand ${move.back}`;
-  return 'yarn' in move ? `un-${move.undo} ${move.yarn}` : `un-${move.undo}`;
-}
-
-/** Each step in short: where it leads, the counter, `!` where that is set by hand, what is minded, and what is undone. */
-const inShort = ({ steps }: Pick<RipBack, 'steps'>): readonly string[] =>
-  steps.map(({ done, row, setsCounter, care, irreversible, moves }: HandStep) =>
-    [
-      `${done ?? '…'}`,
-      `${row}${setsCounter ? '!' : ''}`,
-      ...(care ? [care.is] : []),
-      ...(irreversible ? [`(${irreversible.why})`] : []),
-      ...moves.map(said),
-    ].join(' '),
-  );
 
 describe('back within the stripes', () => {
   it('takes the comb off first, undoes step by step, and hangs it again last', () => {
@@ -112,6 +91,12 @@ describe('back across a rehang', () => {
     expect(gone.steps.at(-1)?.care).toMatchObject({ comb: true, left: 'L5', right: 'R3' });
   });
 
+  it('puts no waste back that held nothing any more: only the counter is turned', () => {
+    expect(inShort(back(once('release-waste'), once('hang-weights')))).toEqual([
+      `${once('hang-weights')} 15!`,
+    ]);
+  });
+
   it('takes off the claws that hang since then before rows come out, and hangs the comb again', () => {
     const way = back(once('release-waste'), once('thread', 3));
     expect(way.steps[0]?.care).toEqual({ is: 'weights-off', comb: false });
@@ -154,6 +139,17 @@ describe('back from the finishing', () => {
       { why: 'released', what: 'waste' },
       { why: 'released', what: 'ravel cord' },
     ]);
+  });
+
+  it('hangs the edge again from its waste rows while they are in, the ravel cord out or not', () => {
+    for (const from of ['lay-graft', 'pull-ravel-cord'] as const)
+      expect(inShort(back(once(from), tail)).slice(-5)).toEqual([
+        `${once('weights-off', 2)} 15! (off-the-needles) hang L4–R4`,
+        `${once('weights-off', 2) - 1} 15 (cut) un-cut waste`,
+        `${tail + 1} 7! ${Array(8).fill('un-knit waste').join(' ')}`,
+        `${tail} 7 un-feed waste`,
+        `${tail} 7 weights-on`,
+      ]);
   });
 
   it('lays the cord aside, finished or not, and pulls nothing of it out', () => {
