@@ -97,31 +97,56 @@ function verdict(
   elsewhere: readonly number[],
 ): Diagnosis {
   const question = nextQuestion(job, told, stories, elsewhere);
-  const mine = stories
-    .slice(0, workedOut)
-    .map((story) => waysOut(job, story).map((mend) => ({ story, mend })));
-  const keys = mine.map((ways) => new Set(ways.map(({ mend }) => keyOf(mend))));
-  const all = mine.flat().filter(({ mend }) => keys.every((own) => own.has(keyOf(mend))));
-  const once = all.filter(({ mend }, i) => all.findIndex((other) => keyOf(other.mend) === keyOf(mend)) === i);
+  const isCounted = countToAsk(job, told, stories) === null;
   const isWhole = stories.length <= workedOut;
+  const { all, common, areSame } = isCounted && isWhole ? waysOfAll(job, stories) : noneWorkedOut;
   const sound = elsewhere.filter((done) => stories.every((story) => fitsPlace(job, story, done)));
   // Who has found the slip in the work is not elsewhere.
   const isSure = told.moments.length > 0 || sound.length === elsewhere.length;
-  const isCounted = countToAsk(job, told, stories) === null;
-  const remedies = isWhole && isSure && isCounted ? once : [];
+  const remedies = isSure ? common : [];
   const isEnough =
     isCounted &&
     (question !== null && lookedFor.has(question)
       ? backIsOffered(remedies) || (sound.length > 0 && sound.length === elsewhere.length)
-      : isWhole && sameWays(mine) && elsewhere.length === sound.length);
+      : areSame && elsewhere.length === sound.length);
   const asked = isEnough ? null : question;
   return {
     stories,
-    remedies: remedies.map((remedy) => showingAll(remedy, mine.flat())),
+    remedies: remedies.map((remedy) => showingAll(remedy, all)),
     question: asked,
     open: asked === null ? null : openQuestionOf(job, asked, told, stories),
     elsewhere: asked === null ? sound : [],
   };
+}
+
+interface Ways {
+  readonly all: readonly Remedy[];
+  /** Those that are right for each story, once each. */
+  readonly common: readonly Remedy[];
+  /** The stories have the same ways out, in the same order. */
+  readonly areSame: boolean;
+}
+const noneWorkedOut: Ways = { all: [], common: [], areSame: false };
+
+/** Worked out story by story, until what is common to them is known. */
+function waysOfAll(job: Job, stories: readonly Story[]): Ways {
+  const all: Remedy[] = [];
+  let common: readonly Remedy[] = [];
+  let areSame = true;
+  let first: string | null = null;
+  for (const story of stories) {
+    const mine = waysOut(job, story).map((mend) => ({ story, mend }));
+    const keys = mine.map(({ mend }) => keyOf(mend));
+    common =
+      first === null
+        ? mine.filter((_, i) => keys.indexOf(keys[i] ?? '') === i)
+        : common.filter(({ mend }) => keys.includes(keyOf(mend)));
+    first ??= keys.join('|');
+    if (first !== keys.join('|')) areSame = false;
+    all.push(...mine);
+    if (common.length === 0 && !areSame) break;
+  }
+  return { all, common, areSame };
 }
 
 /** Questions for which the work has to be followed down: not worth it once the way back is offered, or a place that looks just so. */
@@ -152,6 +177,3 @@ function fitsPlace(job: Job, { bed, looks, fabric, baseDone }: Story, done: numb
 
 const backIsOffered = (remedies: readonly Remedy[]): boolean =>
   remedies.some(({ mend }) => mend.how !== 'make-up');
-
-const sameWays = (mine: readonly (readonly Remedy[])[]): boolean =>
-  new Set(mine.map((ways) => ways.map(({ mend }) => keyOf(mend)).join('|'))).size < 2;
