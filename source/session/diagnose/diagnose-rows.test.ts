@@ -86,7 +86,12 @@ describe('an empty bed', () => {
     expect(isFallen(leftCrawler, empty, row8)).toBe(true);
     expect(isFallen(leftCrawler, { left: 'R6' }, row8)).toBe(false);
     expect(isFallen(leftCrawler, empty, 0)).toBe(false);
-    expect(isFallen(leftCrawler, empty, stepAtRow(23, 'graft-start'))).toBe(false);
+    for (const [row, kind] of [
+      [0, 'waste-rows'],
+      [23, 'graft-start'],
+      [23, 'rounds'],
+    ] as const)
+      expect(isFallen(leftCrawler, empty, stepAtRow(row, kind))).toBe(false);
     const tight = jobOf(stripedBrief(8, 8, 14));
     expect(isFallen(tight, empty, stepAtRow(6, 'take-off', tight))).toBe(false);
     const fallen = told(empty, row8);

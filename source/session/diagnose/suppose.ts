@@ -44,7 +44,7 @@ export function supposed(job: Job, look: Look, done: number, reach: Reach): read
       [1, 2, 3].map((rows) => ({ is: 'rows-too-many', rows, step }) as const),
     ),
     ...past.passes.flatMap((step) => [1, 2, 3].map((rows) => ({ is: 'rows-too-few', rows, step }) as const)),
-    ...otherYarns(job, look, past, done),
+    ...otherYarns(job, look, past),
     ...rehangs(job, look, done, past),
     ...(look.carriage === undefined ? [] : [{ is: 'carriage-wrong-side' } as const]),
     ...feeders(job, look, done),
@@ -89,7 +89,7 @@ function dropped(job: Job, done: number): readonly Slip[] {
   );
 }
 
-function otherYarns(job: Job, look: Look, { stripes, passes }: Past, done: number): readonly Slip[] {
+function otherYarns(job: Job, look: Look, { stripes, passes }: Past): readonly Slip[] {
   const known = [...job.plan.brief.yarns.keys()];
   const due = (stripe: number): string => job.plan.stripes[stripe - 1]?.yarn ?? '';
   const whole = stripes.flatMap((stripe) =>
@@ -106,7 +106,7 @@ function otherYarns(job: Job, look: Look, { stripes, passes }: Past, done: numbe
     last !== undefined && look.lastColour && look.lastColour !== yarn && known.includes(look.lastColour)
       ? [{ is: 'row-in-other-yarn', step: last, used: look.lastColour } as const]
       : [];
-  return done === 0 ? [] : [...whole, ...row];
+  return [...whole, ...row];
 }
 
 function rehangs(job: Job, look: Look, done: number, past: Past): readonly Slip[] {
