@@ -157,7 +157,9 @@ export const stepsStanding = ({ done, way }: Pick<Session, 'done' | 'way'>): num
   way?.steps
     .slice(0, way.at)
     .map(standingAfter)
-    .findLast((stands) => stands !== null) ?? done;
+    .findLast((stands) => stands !== null) ??
+  way?.stood ??
+  done;
 
 /**
  * The bed as it is now, in the middle of a way and after one was left too, in the words of a step's `after`. Null before the

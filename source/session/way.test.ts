@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { jobOf, stripedBrief } from '../../test/fixtures/plan-of.ts';
 import { faultIn, valueIn } from '../../test/tools/result.ts';
 import type { Command } from './command.ts';
-import { type Session, startSession } from './session.ts';
+import { type Session, startSession, stepsStanding } from './session.ts';
 import { updateSession } from './update-session.ts';
 
 const job = jobOf(stripedBrief(20, 24, 60));
@@ -75,6 +75,16 @@ describe('a mend', () => {
     const all = walk(having(at(40), { ...forgotten, place: 40, how: 'rip', thenDone: 23 }));
     expect(all.length).toBeGreaterThan(10);
     expect(all.at(-1)).toMatchObject({ way: null, done: 23 });
+  });
+
+  it('goes on from where the work stands, where that is before the place: step by step, from its first on', () => {
+    const all = walk(having(at(42), { ...forgotten, place: 40, how: 'rip', thenDone: 23 }));
+    const standing = all.map(stepsStanding);
+    expect(standing[0]).toBe(40);
+    expect(standing.at(-1)).toBe(23);
+    expect(standing).toEqual(standing.toSorted((one, other) => other - one));
+    const kept = having(at(42), { ...forgotten, place: 40, how: 'make-up', thenDone: 40 });
+    expect(stepsStanding(kept)).toBe(40);
   });
 
   it('left in the middle lies between places, where nothing but going to one helps', () => {

@@ -24,8 +24,9 @@ import { type RipBackFault, ripBack } from './rip-back/rip-back.ts';
 export interface Way {
   readonly kind: 'rip' | 'mend';
   readonly steps: readonly HandStep[];
-  /** What the bed held before the first of them. */
+  /** What the bed held before the first of them, and the planned steps whose work hung there then. */
   readonly from: Bed;
+  readonly stood: number;
   /** Steps of the way that are done. */
   readonly at: number;
   /** What the bed holds now. */
@@ -55,6 +56,7 @@ export function ripWay(standing: Whereabouts, toDone: number): Result<Way, RipBa
     kind: 'rip',
     steps: back.value.steps,
     from: bed,
+    stood: done,
     at: 0,
     bed,
     thenDone: back.value.toDone,
@@ -82,7 +84,16 @@ export function mendWay(job: Job, { mistakes, place, how, thenDone }: MendName):
     detour: mend.shows.length === 0 ? null : detourOf(job, story, mend),
   };
   const { bed } = story;
-  return succeed({ kind: 'mend', steps: mend.steps, from: bed, at: 0, bed, thenDone, mend: set });
+  return succeed({
+    kind: 'mend',
+    steps: mend.steps,
+    from: bed,
+    stood: place,
+    at: 0,
+    bed,
+    thenDone,
+    mend: set,
+  });
 }
 
 /** All that was done from before the slips until they were made up for. */
@@ -144,10 +155,11 @@ function bedAfter(bed: Bed, step: HandStep, stitches: number): Bed {
   return after.ok ? after.value : bed;
 }
 
-export const withoutBed = ({ kind, steps, from, at, thenDone, mend }: Way): WayWithoutBed => ({
+export const withoutBed = ({ kind, steps, from, stood, at, thenDone, mend }: Way): WayWithoutBed => ({
   kind,
   steps,
   from,
+  stood,
   at,
   thenDone,
   mend,
