@@ -8,7 +8,7 @@ import type { ChatCommand } from './commands/chat-command.ts';
 import { chatCommands, findCommand } from './commands/chat-commands.ts';
 import { bareAnswer } from './grammar/bare-answer.ts';
 import { type ChatFault, type Intent, type Known, nothingKnown, saysSomething } from './grammar/intent.ts';
-import { parseFind } from './grammar/parse-seen.ts';
+import { goToHandWork, parseFind } from './grammar/parse-seen.ts';
 import { isNumber, isSeeingWord } from './grammar/seen-words.ts';
 import { troubleIn } from './grammar/trouble.ts';
 
@@ -85,6 +85,8 @@ export function parseLine(
   const yes = yesOrNo.get(text.toLowerCase());
   const told = known.question ? bareAnswer(text, known.question, yes, words) : null;
   if (told) return succeed({ kind: 'find', more: true, told, unsure: false });
+  if (isNumber(text) && known.question?.about === 'many-steps' && known.question.part === 'cord')
+    return fail({ code: 'chat/meant', line: ['go', 'round', text].join(' ') });
   if (isNumber(text) && Number(text) > 0 && Number(text) <= (known.offers ?? 0))
     return fail({ code: 'chat/meant', line: `choose ${text}` });
   if (yes !== undefined) return succeed({ kind: 'yes-no', yes });
@@ -95,7 +97,7 @@ export function parseLine(
   const parsed = command.ok ? command.value.parse(text.slice(word.length).trim(), words, known) : command;
   const isBegun = command.ok && findCommand(word.toLowerCase()) === undefined;
   // Which needles hang where is seen, and no wish.
-  const wish = namesNeedle.test(text) ? null : wishIn(text, words, known);
+  const wish = namesNeedle.test(text) ? null : wishIn(withYarn(text, words, known), words, known);
   if (parsed.ok && !(isBegun && isSeeingWord(word, words, known))) {
     // A command's other names, and words that it begins, may be the beginning of a sentence.
     const isName = command.ok && command.value.name === word.toLowerCase();
@@ -109,8 +111,12 @@ export function parseLine(
   // Where a command is named, one word alone is no wish.
   const isCommand = command.ok && !isBegun;
   const isMeant = wish && (isCommand ? wish.isSeveral : wish.isSure || wish.isFirst);
-  if (isMeant) return carryOut(wish.line, words);
+  // What is seen to its last word is no wish: `I still have plum in the feeder`. A place is gone to rather.
+  if (isMeant && !(seen && isWhollyHeard(seen) && !/^(?:go|rip) /.test(wish.line)))
+    return carryOut(wish.line, words);
   if (seen ?? (wish && !command.ok)) return seen ?? carryOut(wish?.line ?? '', words);
+  const byHand = command.ok ? null : goToHandWork(text, words);
+  if (byHand !== null) return fail({ code: 'chat/meant', line: byHand });
   // A needle alone says what is seen, though not of which edge.
   if (beginsWithNeedle.test(text)) return parseFind(text, words, known);
   // `no` begins `note`, and yet a sentence that begins with it is no note.
@@ -128,6 +134,9 @@ const withYarn = (text: string, { wishes }: Words, { yarns }: Known): string =>
 
 const isNamedIn = (text: string, yarn: string): boolean =>
   ` ${text.toLowerCase().replace(/[,.;:!?]/g, ' ')} `.includes(` ${yarn.toLowerCase()} `);
+
+const isWhollyHeard = (seen: Result<Intent, ChatFault>): boolean =>
+  seen.ok && seen.value.kind === 'find' && seen.value.told.leftOut.length === 0;
 
 const isEmptyBed = (seen: Result<Intent, ChatFault>): boolean =>
   seen.ok && seen.value.kind === 'find' && seen.value.told.seen.left === null;

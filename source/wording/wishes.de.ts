@@ -82,7 +82,16 @@ export const wishes = (_: Amounts): Words['wishes'] => ({
       ...['verzählt', 'weiß nicht wo', 'Stelle verloren', 'rausgekommen', 'herausgekommen'],
       ...['Zunahme vergessen', 'Abnahme vergessen', 'Loch vergessen', 'Zunahme doppelt', 'Abnahme doppelt'],
       ...['Formschritt doppelt', 'falsche Farbe', 'falsches Garn', 'falscher Rand', 'falsche Seite'],
-      ...['Zählwerk falsch', 'Zählwerk stimmt nicht', 'Zähler stimmt nicht', 'Fehler gemacht'],
+      ...[
+        'Garn vertauscht',
+        'Garn verwechselt',
+        'Farben vertauscht',
+        'Farben verwechselt',
+        'Zählwerk falsch',
+        'Zählwerk stimmt nicht',
+        'Zähler stimmt nicht',
+        'Fehler gemacht',
+      ],
     ],
     'find unsure': ['weiß nicht', 'weiß ich nicht', 'keine Ahnung', 'nicht sicher', 'kann nicht sagen'],
     'help yarn': [
@@ -94,6 +103,7 @@ export const wishes = (_: Amounts): Words['wishes'] => ({
       'geht aus',
       'zu wenig Garn',
       'reicht das Garn',
+      'reicht Garn',
       'genug Garn',
     ],
     'help replan': [

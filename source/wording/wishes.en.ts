@@ -105,6 +105,10 @@ export const wishes = (_: Amounts) => ({
       ...['forgot increase', 'forgot decrease', 'forgot eyelet', 'missed increase', 'missed decrease'],
       ...['increase twice', 'decrease twice', 'move twice', 'missed move', 'wrong edge', 'wrong side'],
       ...[
+        'yarn swapped',
+        'colours swapped',
+        'colours mixed up',
+        'yarn mixed up',
         'wrong colour',
         'wrong color',
         'wrong yarn',

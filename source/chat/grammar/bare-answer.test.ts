@@ -63,6 +63,19 @@ describe('a bare answer', () => {
     expect(parsed).toMatchObject({ ok: true, value: { kind: 'find', more: true, unsure: true } });
   });
 
+  it('is a round where the cord looks the same through many', () => {
+    const rounds = {
+      about: 'many-steps',
+      from: 245,
+      through: 270,
+      part: 'cord',
+      draw: 'only',
+      round: 40,
+    } as const;
+    const parsed = parseLine('40', spoken(), asking(rounds));
+    expect(parsed).toMatchObject({ ok: false, fault: { code: 'chat/meant', line: 'go round 40' } });
+  });
+
   it('that is no number of the question tells how an offer is taken', () => {
     const parsed = parseLine('2', spoken(), asking(fact('carriage'), 2));
     expect(parsed).toMatchObject({ ok: false, fault: { code: 'chat/meant', line: 'choose 2' } });

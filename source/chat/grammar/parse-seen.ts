@@ -30,9 +30,23 @@ import {
 
 const fallenWords = /^(dropped|fell|fallen|floor|down|came|slid)$/;
 
-/** A loop of the graft, a bar or a round is a place to go to. */
-const atStitch = /^(?:the\s+)?(bite|loop|stitch|bar|round|[ab])\s*(\d+)$/i;
-const countedBy = (word: string): string => (/^(?:bar|round)$/i.test(word) ? word.toLowerCase() : 'stitch');
+const handWords: ReadonlySet<string> = new Set(
+  'i,am,at,in,on,the,bite,loop,stitch,bar,bars,round,rounds,finished,knitted'.split(','),
+);
+const atHandWork = /^(?:i am |i'm )?(?:at |in |on )?(?:the )?(bite|loop|stitch|bar|round|[ab]) ?(\d+)$/;
+const handWorkDone = /^(\d+) (bar|round)s?(?: (?:done|finished|knitted|sewn))?$/;
+
+/** A loop of the graft, a bar or a round is a place to go to: the line that goes there; null where it is none. */
+export function goToHandWork(text: string, { understand }: Words): string | null {
+  const said = text
+    .split(/\s+/)
+    .map((word) => understand(word.replace(/[.,;!?]+$/, ''), handWords).toLowerCase())
+    .join(' ');
+  const at = atHandWork.exec(said);
+  if (at) return `go ${/^(?:bar|round)$/.test(at[1] ?? '') ? at[1] : 'stitch'} ${at[2]}`;
+  const done = handWorkDone.exec(said);
+  return done && `go ${done[2]} ${done[1]}`;
+}
 
 /** Words with which a yarn is said to hang in the newest row. */
 const whereWords: ReadonlySet<string> = new Set(
@@ -57,8 +71,8 @@ export function parseFind(
   known: Known = nothingKnown,
 ): Result<Intent, ChatFault> {
   if (rest === '') return fail({ code: 'chat/needs-more', usage: 'find L24 R21 mint carriage right' });
-  const stitch = atStitch.exec(rest);
-  if (stitch) return fail({ code: 'chat/meant', line: `go ${countedBy(stitch[1] ?? '')} ${stitch[2]}` });
+  const line = goToHandWork(rest, language);
+  if (line !== null) return fail({ code: 'chat/meant', line });
   const clauses = clausesOf(rest, known, language);
   const first = clauses[0]?.[0];
   const more = first?.kind === 'word' && first.text === 'and';
