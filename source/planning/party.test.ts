@@ -100,6 +100,20 @@ describe('a party', () => {
     expect([kit.prongs, kit.allProngs, kit.clips, kit.ravelCordCm]).toEqual([3, [1, 3], 2, null]);
   });
 
+  it('has a comb where one of the beds takes it', () => {
+    const on = (without: readonly string[]) => {
+      const one = bag(16, 'plum', 'mint', [9, 9]);
+      return planOf({ ...one, bed: { ...one.bed, without } });
+    };
+    const [withComb, bare] = [on([]), on(['comb'])];
+    const hasComb = (...plans: readonly Plan[]) => partyKit(plans).hasComb;
+    expect([hasComb(withComb, bare), hasComb(bare, withComb), hasComb(bare, bare)]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
+
   it('shares one ravel cord, as long as the widest bag needs it', () => {
     const plans = [20, 44].map((stitches) =>
       planOf({
