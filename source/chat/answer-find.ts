@@ -1,7 +1,7 @@
 /** What is answered to what is seen: the place, or what would tell it, or what may have happened and how to mend it. */
 
 import { type Diagnosis, diagnose, isFallen, type Remedy } from '../session/diagnose/diagnose.ts';
-import type { OpenQuestion, Question } from '../session/diagnose/question.ts';
+import { type OpenQuestion, type Question, questionOfPlaces } from '../session/diagnose/question.ts';
 import { type Finding, locate, type Place, placeAtDone } from '../session/locate/locate.ts';
 import { looksAt } from '../session/locate/looks-of.ts';
 import { type Fact, facts, type Look, plainly, type Seen, type SeenFault } from '../session/locate/seen.ts';
@@ -87,11 +87,12 @@ function tellPlaces(session: Session, finding: Finding, isHere: boolean, words: 
       ? { lines: [sayAsked(many, words)], offers: [], question: many }
       : { lines: sayOnly(place, words), offers: [goingTo(place)] };
   }
-  const { places, count, tellApart, bestQuestion } = finding;
+  const { places, count, tellApart } = finding;
+  const next = questionOfPlaces(finding);
   const here = isHere ? [words.finding.hereToo(sayPlace(session, words))] : [];
-  const asked: OpenQuestion | null = bestQuestion === null ? null : { about: 'fact', fact: bestQuestion };
+  const asked: OpenQuestion | null = next === null ? null : { about: 'fact', fact: next };
   const question = asked === null ? [] : [sayAsked(asked, words)];
-  const asks = { asked: bestQuestion, question: asked };
+  const asks = { asked: next, question: asked };
   if (count > placesListed)
     return { lines: [sayMany(count, tellApart, words), ...here, ...question], offers: [], ...asks };
   const listed = places.filter((place) => !holds(place, session));

@@ -125,8 +125,8 @@ describe('locating', () => {
       const truth = places[done] as Looks;
       const known: Fact[] = [];
       let finding = find(job, {});
-      while (finding.found === 'several' && finding.bestQuestion) {
-        known.push(finding.bestQuestion);
+      while (finding.found === 'several' && finding.tellApart[0]) {
+        known.push(finding.tellApart[0]);
         const next = find(job, pick(truth, known));
         expect(countOf(next)).toBeLessThan(countOf(finding));
         finding = next;
@@ -140,13 +140,13 @@ describe('locating', () => {
     overPlaces((job, places, done) => {
       const seen = pick(places[done] as Looks, ['carriage', 'lastColour', 'left']);
       const finding = find(job, seen);
-      if (finding.found !== 'several' || finding.count > 12 || finding.bestQuestion === null) return;
+      if (finding.found !== 'several' || finding.count > 12 || !finding.tellApart[0]) return;
       const leaves = (fact: Fact): number =>
         finding.places.reduce(
           (sum, { looks }) => sum + countOf(find(job, { ...seen, [fact]: looks[fact] })),
           0,
         );
-      const asked = leaves(finding.bestQuestion);
+      const asked = leaves(finding.tellApart[0]);
       const others = facts.filter((fact) => seen[fact] === undefined).map(leaves);
       expect(asked).toBeLessThanOrEqual(Math.min(...others));
       judged++;

@@ -1,6 +1,6 @@
 /**
- * Which question `find` asks about slips: the fact, easiest first, that is expected to leave fewest of what remains; the moment of
- * the slip last, since it has to be looked for in the work. Of places that look alike `locate/locate.ts` asks.
+ * Which question `find` asks: the fact, easiest first, that is expected to leave fewest of what remains, slips or places that look
+ * alike; the moment of a slip last, since it has to be looked for in the work.
  */
 
 import type { Draw } from '../../planning/eyelets.ts';
@@ -63,6 +63,11 @@ export type OpenQuestion =
       readonly round: number;
     };
 
+/** Where nothing went wrong, and several places look alike. */
+export const questionOfPlaces = ({ tellApart }: { readonly tellApart: readonly Fact[] }): Fact | null =>
+  tellApart[0] ?? null;
+
+/** Where slips explain what is seen. */
 export function nextQuestion(
   job: Job,
   told: Evidence,

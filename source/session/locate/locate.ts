@@ -46,8 +46,7 @@ function expectedLeft(values: readonly unknown[]): number {
   return squares / values.length;
 }
 
-/** The questions that `find` asks about places. */
-function questionsFor(
+function factsThatTell(
   { columns }: PlaceIndex,
   places: readonly number[],
   askable: readonly Fact[],
@@ -76,8 +75,6 @@ export type Finding =
       readonly count: number;
       /** The first few, in working order. */
       readonly places: readonly Place[];
-      /** What to look at next: the fact that is expected to leave fewest places. */
-      readonly bestQuestion: Fact | null;
       /** All facts that would leave fewer places, the most telling first. */
       readonly tellApart: readonly Fact[];
     }
@@ -94,7 +91,7 @@ export function locate(job: Job, seen: Seen, cannotTell: readonly Fact[] = []): 
   if (places.length === 0) return succeed({ found: 'none' });
   const [only = 0] = places;
   if (places.length === 1) return succeed({ found: 'one', place: placeAt(job, index, only) });
-  const tellApart = questionsFor(
+  const tellApart = factsThatTell(
     index,
     places,
     facts.filter((fact) => checked.value[fact] === undefined && !cannotTell.includes(fact)),
@@ -103,7 +100,6 @@ export function locate(job: Job, seen: Seen, cannotTell: readonly Fact[] = []): 
     found: 'several',
     count: places.length,
     places: places.slice(0, placesShown).map((place) => placeAt(job, index, place)),
-    bestQuestion: tellApart[0] ?? null,
     tellApart,
   });
 }
