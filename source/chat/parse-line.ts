@@ -42,7 +42,7 @@ function wishIn(text: string, words: Words, known: Known): LineWish | null {
   return { line: lineFor(best.line, text, words, known), isWhole, isSeveral, isSure, isFirst: best.isFirst };
 }
 
-const counted = ['row', 'stripe', 'step', 'move', 'stitch', 'round', 'bar'] as const;
+const counted = ['row', 'stripe', 'step', 'move', 'stitch', 'round', 'bar', 'hole'] as const;
 const places: ReadonlySet<string> = new Set([...counted, ...phases, 'rows', 'last']);
 
 /** With the place that was typed, where it was one. */
@@ -58,7 +58,7 @@ function lineFor(line: string, text: string, words: Words, { yarns }: Known): st
     .split(/[^\p{L}\p{N}-]+/u)
     .map((word) => words.understand(word, places))
     .join(' ');
-  const [, place, number] = /\b(row|stripe|step|move|stitch|round|bar) (\d+)\b/.exec(spoken) ?? [];
+  const [, place, number] = /\b(row|stripe|step|move|stitch|round|bar|hole) (\d+)\b/.exec(spoken) ?? [];
   if (place) return `${verb} ${place} ${number}`;
   const phase = phases.find((one) => spoken.split(' ').includes(one));
   if (phase && verb === 'go') return `go ${phase}`;

@@ -39,6 +39,14 @@ describe('a landmark', () => {
           if (act.kind !== 'rounds' && act.kind !== 'flat-rows') throw new Error(act.kind);
           expect(act.from <= round && round <= act.through).toBe(true);
         }
+        const { used } = job.plan.eyelets;
+        for (let hole = 1; hole <= used.length * job.plan.cord.draws; hole++) {
+          const { act } = stepAt(job, place(doneBefore(job, { at: 'hole', number: hole })) + 1);
+          if (act.kind !== 'thread-eyelets') throw new Error(act.kind);
+          const inDraw = ((hole - 1) % used.length) + 1;
+          expect([act.hole, act.hole + 1]).toContain(inDraw);
+          expect(act.draw === 'second').toBe(hole > used.length);
+        }
         for (const stripe of job.plan.stripes) {
           const step = stepAt(job, place(doneBefore(job, { at: 'stripe', number: stripe.number })) + 1);
           expect(step.stripe).toBe(stripe.number);
@@ -64,6 +72,7 @@ describe('a landmark', () => {
     ['move', 32],
     ['stitch', 47],
     ['round', 0],
+    ['hole', 17],
     ['step', 9999],
     ['step', 1.5],
   ] as const)('%s %d is not in a bag of 64 rows', (at, number) => {

@@ -1,13 +1,13 @@
 import { fail, type Result, succeed } from '../shared/result.ts';
 import { roundsInAll, stepsBeforeRound } from './cord-count.ts';
 import { stepsBeforeStitch } from './graft.ts';
-import { type Job, phasesOf } from './job.ts';
+import { type Job, phasesOf, stepAt } from './job.ts';
 import { partsOfRow } from './outline.ts';
 import { stepsBeforeBar } from './seam.ts';
 import { type Phase, phases } from './step.ts';
 
-/** Things that are counted through a bag: a stitch is one of the graft, a bar of the seam, a round of the cord. */
-export type NumberedPlace = 'step' | 'stripe' | 'row' | 'move' | 'stitch' | 'bar' | 'round';
+/** Things that are counted through a bag: a stitch is one of the graft, a bar of the seam, a round of the cord, a hole of its threading. */
+export type NumberedPlace = 'step' | 'stripe' | 'row' | 'move' | 'stitch' | 'bar' | 'round' | 'hole';
 
 /** A place in the job that a maker can name. Numbers count from 1. */
 export type Landmark =
@@ -52,6 +52,8 @@ export function doneBefore(job: Job, landmark: Landmark): Result<number, Landmar
       return succeed(doneBeforePhase(job, 'seam') + stepsBeforeBar(number));
     case 'round':
       return succeed(doneBeforePhase(job, 'cord') + stepsBeforeRound(job.outline, number));
+    case 'hole':
+      return succeed(doneBeforeHole(job, number));
   }
 }
 
@@ -71,7 +73,20 @@ function greatest({ plan, stepCount, outline }: Job, what: NumberedPlace): numbe
       return plan.seam.barsPerSide;
     case 'round':
       return roundsInAll(outline);
+    case 'hole':
+      return plan.eyelets.used.length * plan.cord.draws;
   }
+}
+
+/** The holes of a second cord are counted on from the first's; a step threads two. */
+function doneBeforeHole(job: Job, number: number): number {
+  let holes = 0;
+  let done = doneBeforePhase(job, 'cord');
+  for (; done < job.stepCount; done++) {
+    if (stepAt(job, done + 1).act.kind === 'thread-eyelets') holes += 2;
+    if (holes >= number) break;
+  }
+  return done;
 }
 
 const doneBeforePhase = ({ phaseStarts }: Job, phase: Phase): number =>

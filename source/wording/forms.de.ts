@@ -34,6 +34,7 @@ export const placeWords: Readonly<Record<string, string>> = {
   stitch: 'Eine Masche',
   bar: 'Einen Querfaden',
   round: 'Eine Runde',
+  hole: 'Ein Loch',
 };
 const yarnClassWords: Readonly<Record<string, string>> = {
   lace: 'Lace',
@@ -77,6 +78,7 @@ export const counted = {
   bag: several('Beutel', 'Beutel'),
   bar: several('Querfaden', 'Querfäden'),
   round: several('Runde', 'Runden'),
+  hole: several('Loch', 'Löcher'),
   eyelet: several('Lochmasche', 'Lochmaschen'),
   character: several('Zeichen', 'Zeichen'),
   event: several('Ereignis', 'Ereignisse'),

@@ -32,6 +32,7 @@ export const counted = {
   bag: several('bag', 'bags'),
   bar: several('bar', 'bars'),
   round: several('round', 'rounds'),
+  hole: several('hole', 'holes'),
   eyelet: several('eyelet', 'eyelets'),
   character: several('character', 'characters'),
   event: several('event', 'events'),

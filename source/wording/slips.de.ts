@@ -167,7 +167,7 @@ export const slips = ({ list }: Amounts): Words['slips'] => ({
   standsForMany: (from, through, part, draw, round) =>
     part === 'cord'
       ? `Irgendwo in den Runden der ${draw === 'only' ? '' : draw === 'first' ? 'ersten ' : 'zweiten '}Kordel, Schritt ${from} bis ${through}: miss sie, oder zähl: go round ${round}${draw === 'second' ? ' ist ihre 40.' : '.'}`
-      : `Irgendwo zwischen Schritt ${from} und ${through}, die Arbeit auf dem Schoß. Zähl: go stitch 23 beim Verbinden, go bar 5 in der Naht, go round 40 bei der Kordel.`,
+      : `Irgendwo zwischen Schritt ${from} und ${through}, die Arbeit auf dem Schoß. Zähl: go stitch 23 beim Verbinden, go bar 5 in der Naht, go hole 5 beim Einziehen.`,
   nothingSeen: (words, yarns) =>
     `${list(words)} sagt nichts vom Bett. Die Garne hier sind ${list(yarns)}. Zum Beispiel: find left R10, carriage right.`,
   onTheWay: (back, at, of) =>

@@ -191,7 +191,7 @@ export const slips = ({ list }: Amounts) => ({
   standsForMany: (from: number, through: number, part: 'cord' | 'hand', draw: Draw, round: number) =>
     part === 'cord'
       ? `Somewhere in the rounds of the ${draw === 'only' ? '' : `${draw} `}cord, steps ${from} to ${through}: measure it, or count: go round ${round}${draw === 'second' ? ' is its 40th' : ''}.`
-      : `Somewhere from step ${from} to ${through}, with the work in the lap. Count: go stitch 23 in the graft, go bar 5 in the seam, go round 40 in the cord.`,
+      : `Somewhere from step ${from} to ${through}, with the work in the lap. Count: go stitch 23 in the graft, go bar 5 in the seam, go hole 5 in the threading.`,
   /** A command with words behind it that it does not use. */
   nothingSeen: (words: LeftOut, yarns: readonly string[]) =>
     `${list(words)} says nothing about the bed. The yarns here are ${list(yarns)}. For example: find left R10, carriage right.`,

@@ -13,6 +13,7 @@ const numbered = [
   'stitch',
   'bar',
   'round',
+  'hole',
 ] as const satisfies NumberedPlace[];
 
 /** What is counted in a phase, so that `graft 12` is a place too. */

@@ -31,10 +31,10 @@ import {
 const fallenWords = /^(dropped|fell|fallen|floor|down|came|slid)$/;
 
 const handWords: ReadonlySet<string> = new Set(
-  'i,am,at,in,on,the,bite,loop,stitch,bar,bars,round,rounds,finished,knitted'.split(','),
+  'i,am,at,in,on,the,bite,loop,stitch,bar,bars,round,rounds,hole,finished,knitted'.split(','),
 );
-const atHandWork = /^(?:i am |i'm )?(?:at |in |on )?(?:the )?(bite|loop|stitch|bar|round|[ab]) ?(\d+)$/;
-const handWorkDone = /^(\d+) (bar|round)s?(?: (?:done|finished|knitted|sewn))?$/;
+const atHandWork = /^(?:i am |i'm )?(?:at |in |on )?(?:the )?(bite|loop|stitch|bar|round|hole|[ab]) ?(\d+)$/;
+const handWorkDone = /^(\d+) (bar|round|hole)s?(?: (?:done|finished|knitted|sewn|threaded))?$/;
 
 /** A loop of the graft, a bar or a round is a place to go to: the line that goes there; null where it is none. */
 export function goToHandWork(text: string, { understand }: Words): string | null {
@@ -43,7 +43,7 @@ export function goToHandWork(text: string, { understand }: Words): string | null
     .map((word) => understand(word.replace(/[.,;!?]+$/, ''), handWords).toLowerCase())
     .join(' ');
   const at = atHandWork.exec(said);
-  if (at) return `go ${/^(?:bar|round)$/.test(at[1] ?? '') ? at[1] : 'stitch'} ${at[2]}`;
+  if (at) return `go ${/^(?:bar|round|hole)$/.test(at[1] ?? '') ? at[1] : 'stitch'} ${at[2]}`;
   const done = handWorkDone.exec(said);
   return done && `go ${done[2]} ${done[1]}`;
 }
