@@ -61,7 +61,30 @@ export function answerTo(
     );
   if (found.value.found !== 'none' && moments.length === 0)
     return succeed(tellPlaces(session, found.value, false, words));
-  return succeed(swapped(session, seen, words) ?? noSlip(session, seen, words));
+  return succeed(
+    fallenAllTheSame(session, look, unsure, words) ??
+      swapped(session, seen, words) ??
+      noSlip(session, seen, words),
+  );
+}
+
+/** Work that has fallen must be caught, whatever else was read amiss: the first fact without which it is explained is left out. */
+function fallenAllTheSame(
+  session: Session,
+  look: Look,
+  unsure: readonly Question[],
+  words: Words,
+): Answer | null {
+  const { job, done } = session;
+  if (!isFallen(job, look, done)) return null;
+  for (const fact of ['rowCounter', 'feeder', 'carriage', 'stitches'] as const) {
+    if (look[fact] === undefined) continue;
+    const found = diagnose(job, { look: { ...look, [fact]: undefined }, moments: [], unsure }, done);
+    if (!found.ok || found.value.stories.length === 0) continue;
+    const { lines, ...others } = tellSlips(session, found.value, null, words);
+    return { ...others, lines: [words.slips.leftOut([words.finding.facts[fact]]), ...lines] };
+  }
+  return null;
 }
 
 /** What nobody can read off a bed without it. */

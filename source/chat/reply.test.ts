@@ -74,6 +74,12 @@ describe('finding the place', () => {
     expect(type('choose 1')).toEqual(['There is nothing to choose yet: type find, rip or replan first.']);
   });
 
+  it('tells how to catch fallen work even where a fact does not fit', () => {
+    const [leftOut, told] = type('go row 26', 'find empty feeder empty row 24 carriage left');
+    expect(leftOut).toBe('I left out: row counter.');
+    expect(told).toMatch(/work has dropped.*open loops are of row 24/);
+  });
+
   it('asks which of two cords it is by how many are finished', () => {
     const two = openMemoryBench({ brief: { ...brief, cord: { draws: 2 } } });
     const say = (line: string): string => answersTo(two.store, line).join(' ');
