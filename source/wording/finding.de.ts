@@ -50,7 +50,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): Words['finding
   released: (what) =>
     `${what === 'waste' ? 'Das Hilfsgarn' : 'Die Trennreihe'} ist heraus: fang zuallererst jede offene Masche auf einem losen Faden auf.`,
   drawnThrough: (yarn) =>
-    `Die Kordel ist geschlossen und kann nicht zurück auf die Nadeln: ist sie zu kurz, strick sie neu aus ${toTheYarn(yarn)}.`,
+    `Die Kordel ist geschlossen: sind ihre Maschen nicht mehr zu fassen, strick sie neu aus ${toTheYarn(yarn)}.`,
   noSuchPlace: (done, stepCount) =>
     `Nach ${done} Schritten gibt es keine Stelle: der Beutel hat ${stepCount}.`,
   notBehind: (fromDone) => `Auftrennen geht rückwärts: wähle eine Stelle vor Schritt ${fromDone}.`,
@@ -168,7 +168,7 @@ export const finding = ({ choice, length, list, tail }: Amounts): Words['finding
   joinAgain: (yarn, endTailCm, joinedPlace) =>
     `Knüpf ${theYarn(yarn)} wieder an, mit ${tail(endTailCm)} zum Vernähen; ${joinedPlace}.`,
   hangOpenLoops: (hungOn, back) =>
-    `${back === null ? '' : `Führ den Schlitten über die leeren Nadeln zurück nach ${sideWord(back)}. `}Häng die offenen Maschen wieder auf, linke Seite zu dir: ${hungOn}.`,
+    `${back === null ? '' : `Führ den Schlitten über die leeren Nadeln zurück nach ${sideWord(back)}. `}Häng die offenen Maschen wieder auf, linke Seite zu dir: ${hungOn}, jede Nadel in Arbeit.`,
   undoRehang: (left, right) =>
     `Zieh einen Faden durch die Maschen von ${left} bis ${right} und nimm sie wieder ab.`,
   stray: (needle) => `Wirf die lose Masche von ${needle} ab und schieb die Nadel außer Arbeit.`,

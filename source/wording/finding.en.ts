@@ -50,7 +50,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   released: (what: 'ravel cord' | 'waste') =>
     `The ${what === 'waste' ? what : 'ravel row'} is out: catch every open loop on a spare strand before anything else.`,
   drawnThrough: (yarn: string) =>
-    `The cord has been drawn closed: it cannot go back on the needles. If it is too short, knit a new one with ${theYarn(yarn)}.`,
+    `The cord has been drawn closed: where its loops cannot be caught again, knit a new one with ${theYarn(yarn)}.`,
   noSuchPlace: (done: number, stepCount: number) =>
     `There is no place after ${done} steps: the bag has ${stepCount}.`,
   notBehind: (fromDone: number) => `Ripping back goes backwards: choose a place before step ${fromDone}.`,
@@ -165,7 +165,7 @@ export const finding = ({ choice, length, list, tail }: Amounts) => ({
   joinAgain: (yarn: string, endTailCm: number, joinedPlace: string) =>
     `Join ${theYarn(yarn)} again, leaving ${tail(endTailCm)} to sew in; ${joinedPlace}.`,
   hangOpenLoops: (hungOn: string, back: Side | null) =>
-    `${back === null ? '' : `Bring the carriage back to the ${back}, over the empty needles. `}Hang the open loops again, purl side towards you: ${hungOn}.`,
+    `${back === null ? '' : `Bring the carriage back to the ${back}, over the empty needles. `}Hang the open loops again, purl side towards you: ${hungOn}, each needle in work.`,
   undoRehang: (left: string, right: string) =>
     `Take the loops from ${left} to ${right} off again, a strand run through them.`,
   stray: (needle: string) => `Drop the loose loop off ${needle} and push the needle out of work.`,
