@@ -27,30 +27,36 @@ export const deskRooms: readonly number[] = [104, 96, 88, 80, 72, 64, 56, 48];
 /** Neither is wider than its half of the page. */
 const pictureMm = halfMm - 2;
 
-export function deskBlocks(
+/** The strip and the bag. */
+export function deskPictures(
   plan: Plan,
-  options: SheetOptions,
+  { words }: SheetOptions,
   look: DrawOptions,
-  pictureHighMm: number,
-): readonly Block[] {
+  heightMm: number,
+): Block {
+  const { sheet } = words;
+  const room = { widthMm: pictureMm, heightMm };
+  return twoColumns(
+    [
+      { kind: 'heading', text: sheet.theStrip },
+      figure(stripDrawing(plan, words, { ...room, id: 'strip' }), () =>
+        drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words),
+      ),
+    ],
+    [
+      { kind: 'heading', text: sheet.bag },
+      figure(bagDrawing(plan, words, { ...room, id: 'bag' }), () => drawBag(plan, look, words)),
+    ],
+  );
+}
+
+/** What stands below the pictures. */
+export function deskBlocks(plan: Plan, options: SheetOptions): readonly Block[] {
   const { words } = options;
   const { sheet } = words;
-  const room = { widthMm: pictureMm, heightMm: pictureHighMm };
   const facts = factsOf(plan, words, options.class ?? false);
   const half = Math.ceil(facts.length / 2);
   return [
-    twoColumns(
-      [
-        { kind: 'heading', text: sheet.theStrip },
-        figure(stripDrawing(plan, words, { ...room, id: 'strip' }), () =>
-          drawStrip(plan, { ...look, columns: 180, rows: 2 * plan.rows + 8, rowsDone: plan.rows }, words),
-        ),
-      ],
-      [
-        { kind: 'heading', text: sheet.bag },
-        figure(bagDrawing(plan, words, { ...room, id: 'bag' }), () => drawBag(plan, look, words)),
-      ],
-    ),
     twoColumns(
       [{ kind: 'facts', facts: facts.slice(0, half) }],
       [{ kind: 'facts', facts: facts.slice(half) }],

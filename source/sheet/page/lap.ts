@@ -26,19 +26,22 @@ import type { Digest } from './digest.ts';
 /** Heights of the three views of the fold, as large as the page can have them. */
 export const foldRooms: readonly number[] = [60, 50, 44, 39.5, 36];
 
-/** From the work off the bed to the bag measured, and lined. */
+/** The work off the bed, turned over and folded. */
+export function foldBlock(plan: Plan, { words }: SheetOptions, look: DrawOptions, foldMm: number): Block {
+  const fold = foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold');
+  return together(words.sheet.foldIt, [figure(fold, () => drawFold(plan, { ...look, rows: 18 }, words))]);
+}
+
+/** From the folded strip to the bag measured, and lined. */
 export function closingBlocks(
   plan: Plan,
   { words }: SheetOptions,
   look: DrawOptions,
   digest: Digest,
-  foldMm: number,
 ): readonly Block[] {
   const { sheet } = words;
   const hands: DrawOptions = { ...look, columns: 84 };
-  const fold = foldDrawing(plan, words, { widthMm: columnMm, heightMm: foldMm }, 'fold');
   return [
-    together(sheet.foldIt, [figure(fold, () => drawFold(plan, { ...look, rows: 18 }, words))]),
     taught(sheet.graft, graftDiagram(plan, sheet), () => drawGraft(plan, hands, words), digest.graft, words),
     taught(sheet.sew, seamDiagram(sheet), () => drawSeam(plan, hands, words), digest.seam, words),
     ...cornerBlocks(plan, hands, words, digest),

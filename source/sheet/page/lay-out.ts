@@ -138,9 +138,18 @@ function step(number: number, text: string, mind: string | null, { widthMm, type
 
 export type Measure = (block: Block, place: Station) => number;
 
+/** A block is measured once, however many pages it is tried on. */
 export const measureFor = (plan: Plan): Measure => {
   const fills = patchFills(plan);
-  return (block, place) => layBlock(block, { widthMm: columnMm, type: types[place], fills }).heightMm;
+  const known = new Map<Station, WeakMap<Block, number>>();
+  return (block, place) => {
+    const own = known.get(place) ?? new WeakMap<Block, number>();
+    known.set(place, own);
+    const height =
+      own.get(block) ?? layBlock(block, { widthMm: columnMm, type: types[place], fills }).heightMm;
+    own.set(block, height);
+    return height;
+  };
 };
 
 export const heightOf = (blocks: readonly Block[], place: Station, measure: Measure): number =>
@@ -175,7 +184,7 @@ export function largest<Room, T>(
   const least = made(rooms.at(-1) as Room);
   // Where the smallest will not do none does.
   if (!willDo(least, least)) return least;
-  for (const room of rooms) {
+  for (const room of rooms.slice(0, -1)) {
     const one = made(room);
     if (willDo(one, least)) return one;
   }

@@ -19,10 +19,10 @@ import {
   together,
   types,
 } from './block.ts';
-import { deskBlocks, deskRooms } from './desk.ts';
+import { deskBlocks, deskPictures, deskRooms } from './desk.ts';
 import { type Digest, digestOf } from './digest.ts';
 import { sizeFor } from './laid.ts';
-import { closingBlocks, cordBlocks, foldRooms } from './lap.ts';
+import { closingBlocks, cordBlocks, foldBlock, foldRooms } from './lap.ts';
 import { heightOf, largest, type Measure, measureFor, notesIn, paged } from './lay-out.ts';
 import { machinePages } from './machine.ts';
 
@@ -66,10 +66,11 @@ function lapPages(
 ): readonly SheetPage[] {
   const pagesOf = (blocks: readonly Block[]): readonly SheetPage[] => paged('lap', blocks, roomMm, measure);
   const cord = cordBlocks(plan, options, look, digest);
+  const rest = closingBlocks(plan, options, look, digest);
   return largest(
     foldRooms,
     (foldMm) => {
-      const closing = closingBlocks(plan, options, look, digest, foldMm);
+      const closing = [foldBlock(plan, options, look, foldMm), ...rest];
       const closed = pagesOf(closing);
       return closed.length === 1 ? [...closed, ...pagesOf(cord)] : pagesOf([...closing, ...cord]);
     },
@@ -84,12 +85,13 @@ function deskPages(
   roomMm: number,
   measure: Measure,
 ): readonly SheetPage[] {
+  const rest = deskBlocks(plan, options);
   const own = options.class ? [swatchBlock(plan, options.words)] : [];
   const fits = (blocks: readonly Block[]): boolean => heightOf(blocks, 'desk', measure) <= roomMm;
   const drawnFor = (more: readonly Block[]): readonly Block[] =>
     largest(
       deskRooms,
-      (highMm) => deskBlocks(plan, options, look, highMm),
+      (highMm) => [deskPictures(plan, options, look, highMm), ...rest],
       (blocks) => fits([...blocks, ...more]),
     );
   const small = drawnFor(own);

@@ -170,6 +170,8 @@ export function wrapText(text: string, size: number, widthMm: number): readonly 
 }
 
 function breakWord(word: string, size: number, widthMm: number): readonly string[] {
+  // Nearly every word fits, and taking one apart is slow.
+  if (textWidth(word, size) <= widthMm) return [word];
   const pieces = [''];
   for (const { segment } of new Intl.Segmenter('en').segment(word)) {
     const longer = `${pieces.at(-1)}${segment}`;
