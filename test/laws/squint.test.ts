@@ -13,7 +13,7 @@ import {
 } from '../../source/shared/colour.ts';
 import { benchOnScreen, type Cell } from '../fixtures/drawn-screen.ts';
 import { lookOf, type Scheme, schemes } from '../fixtures/palettes.ts';
-import { demoBags, demoJob, demoViews } from '../fixtures/steps-of-all-kinds.ts';
+import { demoJob, demoViews, differentBags } from '../fixtures/steps-of-all-kinds.ts';
 
 /** The upper and the lower half of a cell: each about as high as it is wide. */
 const halves = [0, 1];
@@ -59,10 +59,10 @@ function blur(values: Float64Array, reach: number, step: number): Float64Array {
 function cellColours(scheme: Scheme): (cell: Cell) => readonly Rgb[] {
   const seen = new Map<string, readonly Rgb[]>();
   return (cell) => {
-    const parts = halves.map((half) => covered(cell.text, half));
-    const key = `${parts} ${cell.ink} ${cell.ground} ${cell.dim} ${cell.inverse}`;
+    const key = `${cell.text} ${cell.ink} ${cell.ground} ${cell.dim} ${cell.inverse}`;
     const known = seen.get(key);
     if (known) return known;
+    const parts = halves.map((half) => covered(cell.text, half));
     const look = lookOf(cell, scheme);
     const [ink, ground] = [parseColour(look.ink), parseColour(look.ground)];
     const mixed = parts.map(
@@ -163,10 +163,10 @@ function largestPatch(kinds: Int8Array, width: number): { readonly kind: number;
   return largest;
 }
 
-/** The large view has no more yarns than the other: one bag of two and one of many. */
-const largeOnes = ['dice-bag', 'leftovers-bag'];
+/** The large view has no more yarns than the other: the bag of most. */
+const largeOnes = ['leftovers-bag'];
 const looks = [
-  ...demoBags.map((bag) => ({ bag, large: false })),
+  ...differentBags.map((bag) => ({ bag, large: false })),
   ...largeOnes.map((bag) => ({ bag, large: true })),
 ];
 

@@ -6,8 +6,8 @@ import { jobOf } from '../../../../test/fixtures/plan-of.ts';
 import { german, speak } from '../../../../test/fixtures/spoken.ts';
 import {
   allViews,
-  demoBags,
   demoViews,
+  differentBags,
   stepsOfAllKinds,
 } from '../../../../test/fixtures/steps-of-all-kinds.ts';
 import { colourRuns } from '../../../planning/colour-run.ts';
@@ -86,7 +86,7 @@ describe.each([
     /^[█▀▄]+$/.test(text) || (!ink && ['#000000', '#ffffff'].includes(ground ?? ''));
 
   // A change of yarn is told from afar by its two colours.
-  it.each(demoBags)('has large letters at every other step of the %s than a change of yarn', (bag) => {
+  it.each(differentBags)('has large letters at every other step of the %s than a change of yarn', (bag) => {
     const views = demoViews(bag).filter(({ glance }) => glance.kind !== 'yarn' || !glance.leaves);
     expect(views.length).toBeGreaterThan(40);
     for (const view of views) {
