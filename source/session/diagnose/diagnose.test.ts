@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { leftCrawler, offers, seen, slipsOf, stepAtRow, told } from '../../../test/fixtures/diagnosed.ts';
 import { faultIn } from '../../../test/tools/result.ts';
+import { looksAt } from '../locate/looks-of.ts';
 import { type Diagnosis, diagnose } from './diagnose.ts';
 
 const [decrease, row10] = [stepAtRow(8, 'decrease'), stepAtRow(10, 'pass')];
@@ -179,5 +180,20 @@ describe('a trailing edge one needle too far', () => {
     expect(told(firm, row10, atMove(9)).stories).toEqual([]);
     const moments = [9, 8, 4].map((number) => ({ by: 'move', number }) as const);
     expect(slipsOf(told(firm, row10, { moments }))).toEqual([{ is: 'decrease-missing', move: 4 }]);
+  });
+});
+
+describe('a place that looks just so, where one slip would look so too', () => {
+  const [inside, after] = [stepAtRow(4, 'increase'), stepAtRow(4, 'decrease')];
+  const look = looksAt(leftCrawler, after);
+
+  it('is held against the work: the moment of the slip is asked for before either is offered', () => {
+    const asked = told(look, inside);
+    expect(slipsOf(asked)).toEqual([{ is: 'decrease-doubled', move: 1 }]);
+    expect([asked.question, asked.elsewhere, offers(asked)]).toEqual(['moment', [], []]);
+    const unfound = told(look, inside, { unsure: ['moment'] });
+    expect([unfound.question, offers(unfound)]).toEqual([null, []]);
+    const found = told(look, inside, { moments: [{ by: 'move', number: 1 }] });
+    expect(offers(found).length).toBeGreaterThan(0);
   });
 });

@@ -78,7 +78,7 @@ export function nextQuestion(
   return (
     countToAsk(job, told, stories) ??
     factToAsk(job, told, stories, elsewhere) ??
-    ofTheSlip(job, told, stories)
+    ofTheSlip(job, told, stories, elsewhere.length > 0)
   );
 }
 
@@ -114,6 +114,7 @@ function ofTheSlip(
   job: Job,
   { look, moments, unsure }: Evidence,
   stories: readonly Story[],
+  looksSoundElsewhere: boolean,
 ): Question | null {
   const differ = (tell: (story: Story) => unknown): boolean => new Set(stories.map(tell)).size > 1;
   const asks = (question: Question): boolean => !unsure.includes(question);
@@ -124,11 +125,14 @@ function ofTheSlip(
     JSON.stringify(unfound(job, story, moments, by === 'row').map((slip) => momentOf(job, slip)[by]));
   const byStripe = moments.at(-1)?.by === 'stripe';
   if (byStripe && asks('row') && differ(placed('row'))) return 'row';
+  // Only the work tells a slip from a place that looks just so with nothing wrong.
+  const againstPlace =
+    looksSoundElsewhere && moments.length === 0 && stories.every(({ slips }) => slips.every(liesInWork));
   const isOpen = stories.some((story) => unfound(job, story, moments).length > 0);
   if (
     isOpen &&
     asks('moment') &&
-    (differ(placed('move')) || differ(placed('stripe')) || differ(placed('row')))
+    (againstPlace || differ(placed('move')) || differ(placed('stripe')) || differ(placed('row')))
   )
     return 'moment';
   const edge = ({ slips, rows }: Story) => edgeAt(job, slips, moments[0], rows);
@@ -140,6 +144,10 @@ function ofTheSlip(
     ? 'stray'
     : null;
 }
+
+/** It can be found by following the work down; another is seen at the bed as it is, or not at all. */
+const liesInWork = (slip: Slip): boolean =>
+  isShapingSlip(slip) || 'stripe' in slip || slip.is.startsWith('rows-');
 
 /** The slips of a story that have not been found in the work; where the row matters, those of which only the stripe is known too. */
 function unfound(
