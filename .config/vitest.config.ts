@@ -1,6 +1,5 @@
 import { defineConfig } from 'vitest/config';
 import { inkChangesInTests, inkFiles } from './ink-changes.mjs';
-import { LongestFirst } from './longest-first.ts';
 
 /** They time real key presses and disks, which a busy machine may stretch. */
 const timed = ['**/*.timed.test.{ts,tsx}'];
@@ -19,7 +18,6 @@ export default defineConfig({
     // On two cores: tests in a terminal wait as much as they work.
     maxWorkers: 3,
     unstubEnvs: true,
-    sequence: { sequencer: LongestFirst },
     server: { deps: { inline: [inkFiles] } },
     setupFiles: ['test/tools/tries.ts'],
     projects: [

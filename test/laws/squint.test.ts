@@ -166,7 +166,7 @@ function largestPatch(kinds: Int8Array, width: number): { readonly kind: number;
 /** The large view has no more yarns than the other: the bag of most. */
 const largeOnes = ['leftovers-bag'];
 const looks = [
-  ...differentBags.map((bag) => ({ bag, large: false })),
+  ...['dice-bag', ...differentBags].map((bag) => ({ bag, large: false })),
   ...largeOnes.map((bag) => ({ bag, large: true })),
 ];
 

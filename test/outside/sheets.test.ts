@@ -186,7 +186,7 @@ describe('every page', () => {
           );
         }
       }),
-      { numRuns: tries(24, 6) },
+      { numRuns: tries(40, 6) },
     );
   });
 });
@@ -227,7 +227,7 @@ describe('what belongs to a place', () => {
           expect(heads.filter((head) => !headings[place]?.includes(head))).toEqual([]);
         }
       }),
-      { numRuns: tries(24, 6) },
+      { numRuns: tries(30, 6) },
     );
   });
 });
