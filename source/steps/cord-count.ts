@@ -38,9 +38,9 @@ function* partsOf(outline: Outline) {
 
 export function partAt(outline: Outline, local: number) {
   let from = 0;
-  for (const part of partsOf(outline)) {
-    if (local < from + part.count) return { ...part, local: local - from };
-    from += part.count;
+  for (const { draw, knits, count } of partsOf(outline)) {
+    if (local < from + count) return { draw, knits, local: local - from };
+    from += count;
   }
   throw new Error(`the cord has ${from} steps, not ${local + 1}`);
 }

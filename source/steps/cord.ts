@@ -130,6 +130,7 @@ function roundsStep(outline: Outline, number: number): StepBody {
   const after = cordBed(outline, through);
   const of = outline.plan.cord.rounds;
   const rounds = Array.from({ length: through - from + 1 }, (_, i) => from + i);
+  const round = [{ move: 'slip', to: home } as const, { move: 'knit', to: away } as const];
   return isFlat(outline)
     ? bodyOf(
         outline,
@@ -140,7 +141,7 @@ function roundsStep(outline: Outline, number: number): StepBody {
     : bodyOf(
         outline,
         { kind: 'rounds', from, through, of, counter: after.counter, slipTo: home, knitTo: away },
-        rounds.flatMap(() => [{ move: 'slip', to: home } as const, { move: 'knit', to: away } as const]),
+        rounds.flatMap(() => round),
         after,
       );
 }
