@@ -51,11 +51,15 @@ function factsThatTell(
   places: readonly number[],
   askable: readonly Fact[],
 ): readonly Fact[] {
-  const size = Math.min(places.length, sampleSize);
+  const many = places.length;
+  const sample =
+    many <= sampleSize
+      ? places
+      : Array.from({ length: sampleSize }, (_, i) => places[Math.floor((i * many) / sampleSize)] ?? 0);
   return tellingFacts(askable, (fact) => {
     const column = columns[fact];
     const values: unknown[] = [];
-    for (let i = 0; i < size; i++) values.push(column[places[Math.floor((i * places.length) / size)] ?? 0]);
+    for (const place of sample) values.push(column[place]);
     return values;
   });
 }
