@@ -1,5 +1,5 @@
 import { render } from 'ink-testing-library';
-import { expect, it } from 'vitest';
+import { beforeEach, expect, it, vi } from 'vitest';
 import { TranscriptLine } from './rows.tsx';
 import { putIn } from './screen-output.ts';
 
@@ -7,6 +7,8 @@ const shown = (text: string, columns: number): readonly string[] =>
   putIn(render(<TranscriptLine line={{ tone: 'answer', text }} columns={columns} />).lastFrame() ?? '')
     .split('\n')
     .map((line) => line.trimEnd());
+
+beforeEach(() => void vi.stubEnv('NO_COLOR', '1'));
 
 it('keeps the gaps of a table', () => {
   expect(shown('  next     confirm this step', 40)).toEqual(['    next     confirm this step']);
