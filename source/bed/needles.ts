@@ -27,7 +27,14 @@ export function parseNeedle(needleCount: number, name: string): number | null {
   return place >= 0 && place < needleCount ? place : null;
 }
 
+/** Names of all needles of a bed, by how many it has. */
+const namesOfBed = new Map<number, readonly string[]>();
+
 /** Names of all needles from `first` to `last`, both included, left to right. */
 export function formatNeedles(needleCount: number, first: number, last: number): readonly string[] {
-  return Array.from({ length: last - first + 1 }, (_, i) => formatNeedle(needleCount, first + i));
+  const all =
+    namesOfBed.get(needleCount) ??
+    Array.from({ length: needleCount }, (_, place) => formatNeedle(needleCount, place));
+  namesOfBed.set(needleCount, all);
+  return all.slice(first, last + 1);
 }

@@ -23,13 +23,6 @@ const charactersOf = (text: string): Intl.Segments => {
 const before = ({ text, cursor }: TypedLine): string => text.slice(0, cursor);
 const after = ({ text, cursor }: TypedLine): string => text.slice(cursor);
 
-// Words are those of Node's readline, which follows common practice: a run of letters and figures or a run
-// of other marks, with the spaces beside it.
-const mark = String.raw`[^\p{L}\p{N}\p{M}_\s]`;
-const letter = String.raw`[\p{L}\p{N}\p{M}_]`;
-const wordBefore = new RegExp(String.raw`(?:${mark}+|${letter}+)?\s*$`, 'u');
-const wordAfter = new RegExp(String.raw`^(?:\s+|${mark}+|${letter}+)\s*`, 'u');
-
 type CursorMotion = (line: TypedLine) => number;
 
 const characterLeft: CursorMotion = (line) => [...charactersOf(before(line))].at(-1)?.index ?? 0;
@@ -37,8 +30,16 @@ const characterRight: CursorMotion = (line) => {
   const [next] = charactersOf(after(line));
   return line.cursor + (next?.segment.length ?? 0);
 };
-const wordLeft: CursorMotion = (line) => line.cursor - (wordBefore.exec(before(line))?.[0].length ?? 0);
-const wordRight: CursorMotion = (line) => line.cursor + (wordAfter.exec(after(line))?.[0].length ?? 0);
+// Words are those of Node's readline, which follows common practice: a run of letters and figures or a run
+// of other marks, with the spaces beside it.
+const wordLeft: CursorMotion = (line) => {
+  const word = /(?:[^\p{L}\p{N}\p{M}_\s]+|[\p{L}\p{N}\p{M}_]+)?\s*$/u.exec(before(line));
+  return line.cursor - (word?.[0].length ?? 0);
+};
+const wordRight: CursorMotion = (line) => {
+  const word = /^(?:\s+|[^\p{L}\p{N}\p{M}_\s]+|[\p{L}\p{N}\p{M}_]+)\s*/u.exec(after(line));
+  return line.cursor + (word?.[0].length ?? 0);
+};
 const start: CursorMotion = () => 0;
 const end: CursorMotion = (line) => line.text.length;
 
