@@ -2,9 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { PassThrough } from 'node:stream';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import fc from 'fast-check';
+import stringWidth from 'string-width';
 import { expect, it } from 'vitest';
 import { changeNames, inkChanges, inkChangesInTests, missingFrom } from '../../.config/ink-changes.mjs';
+import { tokenize } from '../../node_modules/@alcalzone/ansi-tokenize/build/tokenize.js';
 import logUpdate from '../../node_modules/ink/build/log-update.js';
+import { tries } from '../tools/tries.ts';
 
 async function bundled(...plugins: readonly Plugin[]): Promise<string> {
   const options: BuildOptions = JSON.parse(readFileSync('.config/bundle.json', 'utf8'));
@@ -52,4 +56,44 @@ it.each([0, 2])('stop the tests by their names where what they change is there %
 it('are in the Ink that tests draw with', () => {
   const drawing = logUpdate.create(new PassThrough() as unknown as NodeJS.WriteStream);
   expect(drawing).toHaveProperty('say');
+});
+
+/** What a file of a library gives as it comes, without any change. */
+async function asItComes(file: string) {
+  const { outputFiles } = await build({
+    entryPoints: [file],
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    write: false,
+  });
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0]?.text ?? '').toString('base64')}`);
+}
+
+it('measure and cut text of all scripts as the libraries do that come', async () => {
+  const measured = await asItComes('node_modules/string-width/index.js');
+  const cut = await asItComes('node_modules/@alcalzone/ansi-tokenize/build/tokenize.js');
+  const rows = fc.constantFrom('\u{100000}', '\u{100005}', '\u001b[31m', '\u001b[0m');
+  const hard = fc.constantFrom(
+    '…',
+    '–',
+    '’',
+    '●',
+    '►',
+    'e\u0301',
+    '👩‍👩‍👧',
+    '日本',
+    '\u200b',
+    '‼\ufe0f',
+    '↔\ufe0f',
+  );
+  const piece = fc.oneof(rows, hard, fc.string({ unit: 'binary' }), fc.string({ unit: 'grapheme' }));
+  fc.assert(
+    fc.property(fc.array(piece, { maxLength: 6 }), (pieces) => {
+      const text = pieces.join('');
+      expect(stringWidth(text)).toBe(measured.default(text));
+      expect(tokenize(text)).toEqual(cut.tokenize(text));
+    }),
+    { numRuns: tries(10_000) },
+  );
 });
